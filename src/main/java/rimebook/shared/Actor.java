@@ -1,0 +1,37 @@
+package rimebook.shared;
+
+import java.io.Serializable;
+import java.util.Objects;
+
+/**
+ * Who acts: the name that stands on the record, the role they act in, and the device they
+ * act from. For a judge the name is the seat ("Judge 3, Adult"), since a seat slip, not a
+ * person, is what signs in.
+ *
+ * @param name the person or seat as printed on the record
+ * @param role the role acted in, in small letters ("referee", "judge", "system")
+ * @param device where the act came from: an address and a short description, or "server"
+ */
+public record Actor(String name, String role, String device) implements Serializable {
+
+	private static final Actor SYSTEM = new Actor("Rimebook", "system", "server");
+
+	public Actor {
+		Objects.requireNonNull(name, "name");
+		Objects.requireNonNull(role, "role");
+		Objects.requireNonNull(device, "device");
+	}
+
+	/** The service itself, for acts that follow from others without a person's hand. */
+	public static Actor system() {
+		return SYSTEM;
+	}
+
+	/**
+	 * Tell whether both are the same person or seat, whatever role or device they use.
+	 */
+	public boolean isSamePersonAs(Actor other) {
+		return this.name.equals(other.name);
+	}
+
+}

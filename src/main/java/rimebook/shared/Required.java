@@ -1,0 +1,59 @@
+package rimebook.shared;
+
+import org.jspecify.annotations.Nullable;
+
+/** Checks of single fields that every module makes in the same words. */
+public final class Required {
+
+	private Required() {
+	}
+
+	/**
+	 * Return the text without surrounding blanks, or refuse it.
+	 * @param field the field's name in the request
+	 * @param text what was given
+	 * @param most the greatest number of characters allowed
+	 * @return the trimmed text, never empty
+	 * @throws RuleViolationException {@code field-missing} or {@code field-too-long}
+	 */
+	public static String text(String field, @Nullable String text, int most) {
+		String trimmed = (text != null) ? text.strip() : "";
+		if (trimmed.isEmpty()) {
+			throw new RuleViolationException("field-missing", field,
+					"The field '" + field + "' is empty; please fill it in.");
+		}
+		return within(field, trimmed, most);
+	}
+
+	/**
+	 * As {@link #text} for a field that may be left empty; returns an empty text then.
+	 */
+	public static String optional(String field, @Nullable String text, int most) {
+		return within(field, (text != null) ? text.strip() : "", most);
+	}
+
+	/**
+	 * Return the number if it lies between the bounds, or refuse it.
+	 * @throws RuleViolationException {@code field-out-of-range}
+	 */
+	public static int number(String field, int value, int least, int most) {
+		if (value < least || value > most) {
+			throw new RuleViolationException("field-out-of-range", field,
+					"The field '" + field + "' is " + value + "; it must be from " + least + " to " + most + ".");
+		}
+		return value;
+	}
+
+	private static String within(String field, String text, int most) {
+		if (text.length() > most) {
+			throw new RuleViolationException("field-too-long", field,
+					"The field '" + field + "' has " + text.length() + " characters; at most " + most + " fit.");
+		}
+		if (text.chars().anyMatch((c) -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
+			throw new RuleViolationException("field-not-text", field,
+					"The field '" + field + "' holds a control character; please use plain text.");
+		}
+		return text;
+	}
+
+}
