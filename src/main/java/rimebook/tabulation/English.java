@@ -1,0 +1,58 @@
+package rimebook.tabulation;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** Writes figures the way they are spoken. */
+final class English {
+
+	private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
+			"eight", "nine", "ten", "eleven", "twelve");
+
+	private English() {
+	}
+
+	/** {@code 5 -> "five"}, {@code 13 -> "13"}. */
+	static String number(int count) {
+		return (count < NUMBERS.size()) ? NUMBERS.get(count) : String.valueOf(count);
+	}
+
+	/** {@code 1 -> "one judge"}, {@code 2 -> "two judges"}. */
+	static String count(int count, String noun) {
+		return number(count) + " " + noun + ((count == 1) ? "" : "s");
+	}
+
+	/** {@code 1 -> "1st"}, {@code 12 -> "12th"}, {@code 23 -> "23rd"}. */
+	static String ordinal(int place) {
+		int lastTwo = place % 100;
+		boolean teen = lastTwo >= 11 && lastTwo <= 13;
+		return place + switch (teen ? 0 : place % 10) {
+			case 1 -> "st";
+			case 2 -> "nd";
+			case 3 -> "rd";
+			default -> "th";
+		};
+	}
+
+	/** {@code 200 -> "2nd"}, {@code 150 -> "1.5"}. */
+	static String ordinalOfHundredths(int hundredths) {
+		boolean whole = hundredths % Hundredths.ONE == 0;
+		return whole ? ordinal(hundredths / Hundredths.ONE) : Hundredths.plain(hundredths);
+	}
+
+	/** {@code 100 -> "1st"}, {@code 200 -> "2nd or better"}. */
+	static String orBetter(int hundredths) {
+		return ordinalOfHundredths(hundredths) + ((hundredths == Hundredths.ONE) ? "" : " or better");
+	}
+
+	/** {@code "A"}, {@code "A and B"}, {@code "A, B and C"}. */
+	static String list(List<String> entries, UnaryOperator<String> names) {
+		List<String> words = entries.stream().map(names).toList();
+		if (words.size() == 1) {
+			return words.get(0);
+		}
+		int last = words.size() - 1;
+		return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+	}
+
+}

@@ -1,0 +1,92 @@
+package rimebook.tabulation;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gives places: best figures first, equal figures share the place and the following
+ * places are not awarded ({@code 1, 2, 2, 4}).
+ */
+final class Ranking {
+
+	private Ranking() {
+	}
+
+	/**
+	 * Rank all contenders, then take those out who may not keep a place.
+	 * @param removed identifiers whose place stays empty
+	 * @return the others in order of place, within a place by identifier
+	 */
+	static List<Rank> of(Collection<Contender> contenders, Set<String> removed) {
+		List<Level> levels = levels(contenders, removed);
+		List<Rank> ranks = new ArrayList<>();
+		for (int i = 0; i < levels.size(); i++) {
+			Level better = (i > 0) ? levels.get(i - 1) : null;
+			Level worse = (i + 1 < levels.size()) ? levels.get(i + 1) : null;
+			ranks.addAll(levels.get(i).ranks(better, worse));
+		}
+		return ranks;
+	}
+
+	private static List<Level> levels(Collection<Contender> contenders, Set<String> removed) {
+		List<Level> levels = new ArrayList<>();
+		int before = 0;
+		for (Contender contender : contenders.stream().sorted(Contender.ORDER).toList()) {
+			Level last = levels.isEmpty() ? null : levels.get(levels.size() - 1);
+			if (last == null || !last.members().get(0).isLevelWith(contender)) {
+				last = new Level(before + 1, new ArrayList<>());
+				levels.add(last);
+			}
+			last.members().add(contender);
+			before++;
+		}
+		return levels.stream().flatMap((level) -> level.without(removed)).toList();
+	}
+
+	/** A team's place and the reason for it. */
+	record Rank(int place, String entry, Reason reason) {
+
+		boolean isShared() {
+			return !this.reason.sharedWith().isEmpty();
+		}
+
+	}
+
+	/** The teams on one place. */
+	private record Level(int place, List<Contender> members) {
+
+		Stream<Level> without(Set<String> removed) {
+			List<Contender> kept = this.members.stream().filter((member) -> !removed.contains(member.entry())).toList();
+			return kept.isEmpty() ? Stream.empty() : Stream.of(new Level(this.place, kept));
+		}
+
+		List<Rank> ranks(@Nullable Level better, @Nullable Level worse) {
+			return this.members.stream()
+				.map((member) -> new Rank(this.place, member.entry(),
+						new Reason(entriesExcept(member), compare(member, better), compare(member, worse))))
+				.toList();
+		}
+
+		private List<String> entriesExcept(Contender one) {
+			return this.members.stream().map(Contender::entry).filter((entry) -> !entry.equals(one.entry())).toList();
+		}
+
+		private static @Nullable Comparison compare(Contender own, @Nullable Level other) {
+			if (other == null) {
+				return null;
+			}
+			Contender rival = other.members.get(0);
+			int decisive = own.firstDifference(rival);
+			Measure measure = own.measures().get(decisive);
+			return new Comparison(other.members.stream().map(Contender::entry).toList(), other.place,
+					measure.criterion(), measure.value(), rival.measures().get(decisive).value());
+		}
+
+	}
+
+}

@@ -1,0 +1,29 @@
+package rimebook.tabulation;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The standing of one segment.
+ *
+ * @param method how it was made
+ * @param judges number of judges, 0 while nobody has been marked
+ * @param rows placed teams in order of place, then those without a place by status;
+ * within a place or status by identifier
+ */
+public record SegmentStanding(PlacementMethod method, int judges, List<PlacedEntry> rows) {
+
+	public SegmentStanding {
+		rows = List.copyOf(rows);
+	}
+
+	/**
+	 * Find one team.
+	 * @param entry identifier
+	 * @return its row, if it is in the standing
+	 */
+	public Optional<PlacedEntry> row(String entry) {
+		return this.rows.stream().filter((row) -> row.entry().equals(entry)).findFirst();
+	}
+
+}
