@@ -1,0 +1,114 @@
+package rimebook.competition;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+
+import rimebook.shared.ConflictException;
+
+@Entity
+class Competition {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	private String slug;
+
+	private String name;
+
+	private String place;
+
+	private String zone;
+
+	private LocalDate firstDay;
+
+	private LocalDate lastDay;
+
+	private String rulebook;
+
+	@Enumerated(EnumType.STRING)
+	private CompetitionState state = CompetitionState.PLANNED;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Competition() {
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	Competition(UUID id, String slug, DraftCompetition facts) {
+		this.id = id;
+		this.slug = slug;
+		write(facts);
+	}
+
+	/** Change the facts. The slug stays: an address once given out keeps working. */
+	void change(int version, DraftCompetition facts) {
+		checkVersion(version);
+		checkOpenToChange();
+		write(facts);
+	}
+
+	/** Check that the move fits the version and state, before others are asked. */
+	void checkMove(int version, CompetitionState next) {
+		checkVersion(version);
+		if (!this.state.canBecome(next)) {
+			throw new ConflictException("competition-move", "state", "The competition is " + this.state.inWords()
+					+ "; from there it cannot become " + next.inWords() + ".");
+		}
+	}
+
+	void moveTo(CompetitionState next) {
+		this.state = next;
+	}
+
+	void checkOpenToChange() {
+		if (!this.state.isOpenToChange()) {
+			throw new ConflictException("competition-" + this.state.name().toLowerCase(Locale.ROOT),
+					"The competition is " + this.state.inWords() + "; nothing of it can be changed any more.");
+		}
+	}
+
+	private void checkVersion(int version) {
+		if (version != this.version) {
+			throw ConflictException.stale("competition");
+		}
+	}
+
+	private void write(DraftCompetition facts) {
+		this.name = facts.name();
+		this.place = facts.place();
+		this.zone = facts.zone().getId();
+		this.firstDay = facts.firstDay();
+		this.lastDay = facts.lastDay();
+		this.rulebook = facts.rulebook();
+	}
+
+	CompetitionId id() {
+		return new CompetitionId(this.id);
+	}
+
+	CompetitionState state() {
+		return this.state;
+	}
+
+	CompetitionView view() {
+		return new CompetitionView(id(), this.slug, this.name, this.place, ZoneId.of(this.zone), this.firstDay,
+				this.lastDay, this.rulebook, this.state, this.version);
+	}
+
+	/** The facts in one line, for the record. */
+	String inWords() {
+		return "%s, %s, %s to %s, %s, %s".formatted(this.name, this.place, this.firstDay, this.lastDay, this.zone,
+				this.rulebook);
+	}
+
+}

@@ -1,0 +1,20 @@
+package rimebook.competition;
+
+import java.util.Optional;
+
+/**
+ * Has a say before a competition moves to another state. Every bean of this type is
+ * asked, inside the transaction of the move.
+ */
+@FunctionalInterface
+public interface CompetitionMoveGuard {
+
+	/**
+	 * Say why the competition must not move, or nothing if it may.
+	 * @param competition as it is before the move
+	 * @param next the state asked for, one that may follow
+	 * @return a sentence for people, ending with a full stop
+	 */
+	Optional<String> refusal(CompetitionView competition, CompetitionState next);
+
+}

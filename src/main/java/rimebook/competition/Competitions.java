@@ -1,0 +1,265 @@
+package rimebook.competition;
+
+import java.util.List;
+
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Competitions, their events and segments. Whatever changes one of them first takes hold
+ * of the competition's row, so that changes of one competition come one after the other.
+ */
+@Service
+@Transactional(readOnly = true)
+public class Competitions {
+
+	private final CompetitionRepository competitions;
+
+	private final EventRepository events;
+
+	private final MoveRules rules;
+
+	private final EntityManager entityManager;
+
+	private final ApplicationEventPublisher publisher;
+
+	private final Ids ids;
+
+	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules,
+			EntityManager entityManager, ApplicationEventPublisher publisher, Ids ids) {
+		this.competitions = competitions;
+		this.events = events;
+		this.rules = rules;
+		this.entityManager = entityManager;
+		this.publisher = publisher;
+		this.ids = ids;
+	}
+
+	/**
+	 * Write down a new competition, in the state planned.
+	 * @throws ConflictException {@code competition-meanwhile} if somebody writes down one
+	 * of the same name at the same moment
+	 */
+	@Transactional
+	public CompetitionView create(DraftCompetition facts, Actor actor) {
+		String slug = Slug.unique(facts.name(), "competition", this.competitions::existsBySlug);
+		Competition competition = new Competition(this.ids.next(), slug, facts);
+		try {
+			this.competitions.saveAndFlush(competition);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw new ConflictException("competition-meanwhile", "name",
+					"Somebody wrote down a competition of this name at the same moment. Look at the list first.");
+		}
+		publish(actor, "competition", competition.id(), "competition.created", "", competition.inWords());
+		return competition.view();
+	}
+
+	/**
+	 * Change the facts of a competition that is not final.
+	 * @throws ConflictException if the version is stale or the competition is final
+	 */
+	@Transactional
+	public CompetitionView change(CompetitionId id, int version, DraftCompetition facts, Actor actor) {
+		Competition competition = hold(id);
+		String before = competition.inWords();
+		competition.change(version, facts);
+		this.competitions.flush();
+		publish(actor, "competition", id, "competition.changed", before, competition.inWords());
+		return competition.view();
+	}
+
+	/**
+	 * Move a competition to another state.
+	 * @throws ConflictException if the version is stale, {@code competition-move} if the
+	 * state cannot follow or another module refuses it, with the reason
+	 */
+	@Transactional
+	public CompetitionView move(CompetitionId id, int version, CompetitionState next, Actor actor) {
+		Competition competition = hold(id);
+		CompetitionView before = competition.view();
+		competition.checkMove(version, next);
+		this.rules.checkMove(before, next);
+		competition.moveTo(next);
+		this.competitions.flush();
+		publish(actor, "competition", id, "competition.moved", before.state().inWords(), next.inWords());
+		return competition.view();
+	}
+
+	/** The states that may follow now, each with the reason where it is refused. */
+	public List<CompetitionMove> moves(CompetitionId id) {
+		return this.rules.moves(competition(id));
+	}
+
+	/** All competitions, the latest first. */
+	public List<CompetitionView> all() {
+		return this.competitions.findAllByOrderByFirstDayDescNameAsc().stream().map(Competition::view).toList();
+	}
+
+	/**
+	 * The competition of that identity.
+	 * @throws NotFoundException if there is none
+	 */
+	public CompetitionView competition(CompetitionId id) {
+		return this.competitions.findById(id.value()).orElseThrow(() -> NotFoundException.of("competition", id)).view();
+	}
+
+	/**
+	 * The competition of that public address.
+	 * @throws NotFoundException if there is none
+	 */
+	public CompetitionView bySlug(String slug) {
+		return this.competitions.findBySlug(slug).orElseThrow(() -> NotFoundException.of("competition", slug)).view();
+	}
+
+	/**
+	 * Add an event at the end of a competition that is not final.
+	 * @throws ConflictException if the competition is final
+	 * @throws RuleViolationException {@code event-name-taken}
+	 */
+	@Transactional
+	public EventView addEvent(CompetitionId id, DraftEvent facts, Actor actor) {
+		hold(id).checkOpenToChange();
+		List<Event> others = this.events.findByCompetitionIdOrderByPosition(id.value());
+		checkName(facts.name(), others);
+		String slug = Slug.unique(facts.name(), "event",
+				(taken) -> others.stream().anyMatch((event) -> event.hasSlug(taken)));
+		Event event = new Event(this.ids.next(), id, others.size() + 1, slug);
+		event.write(facts, this.ids);
+		this.events.saveAndFlush(event);
+		publish(actor, "event", event.id(), "event.added", "", event.inWords());
+		return event.view();
+	}
+
+	/**
+	 * Change an event. A segment keeps its identity while its name stays, or when it
+	 * takes the place of one that fell away.
+	 * @throws ConflictException if the version is stale, the competition is final, or
+	 * {@code event-change} if another module refuses it, with the reason
+	 * @throws RuleViolationException {@code event-name-taken}
+	 */
+	@Transactional
+	public EventView changeEvent(EventId id, int version, DraftEvent facts, Actor actor) {
+		Event event = holdEvent(id);
+		event.checkVersion(version);
+		this.rules.checkChange(id);
+		checkName(facts.name(), others(event));
+		String before = event.inWords();
+		this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+		event.write(facts, this.ids);
+		this.events.flush();
+		publish(actor, "event", id, "event.changed", before, event.inWords());
+		return event.view();
+	}
+
+	/** Add an event like that one under another name; errors as for {@link #addEvent}. */
+	@Transactional
+	public EventView copyEvent(EventId id, String name, Actor actor) {
+		EventView original = event(id);
+		return addEvent(original.competition(), original.draft().named(name), actor);
+	}
+
+	/**
+	 * The event of that identity.
+	 * @throws NotFoundException if there is none
+	 */
+	public EventView event(EventId id) {
+		return found(id).view();
+	}
+
+	/** The events of a competition, in order. */
+	public List<EventView> events(CompetitionId id) {
+		return this.events.findByCompetitionIdOrderByPosition(id.value()).stream().map(Event::view).toList();
+	}
+
+	/**
+	 * The event of that public address within a competition.
+	 * @throws NotFoundException if there is none
+	 */
+	public EventView eventBySlug(CompetitionId id, String slug) {
+		return this.events.findByCompetitionIdAndSlug(id.value(), slug)
+			.orElseThrow(() -> NotFoundException.of("event", slug))
+			.view();
+	}
+
+	/**
+	 * The segment of that identity.
+	 * @throws NotFoundException if there is none
+	 */
+	public SegmentView segment(SegmentId id) {
+		return eventOf(id).segment(id);
+	}
+
+	/**
+	 * The event to which a segment belongs.
+	 * @throws NotFoundException if there is no such segment
+	 */
+	public EventView eventOf(SegmentId id) {
+		return this.events.findBySegment(id.value()).orElseThrow(() -> NotFoundException.of("segment", id)).view();
+	}
+
+	/**
+	 * Take hold of a competition until the transaction ends: its state and events stay as
+	 * they are, and whoever else wants to hold it waits. Take it before anything else.
+	 * @throws NotFoundException if there is none
+	 */
+	@Transactional
+	public CompetitionView holding(CompetitionId id) {
+		return hold(id).view();
+	}
+
+	/** As {@link #holding(CompetitionId)} for the competition of an event. */
+	@Transactional
+	public CompetitionView holding(EventId id) {
+		return hold(competitionOf(id)).view();
+	}
+
+	private Competition hold(CompetitionId id) {
+		return this.competitions.holdById(id.value()).orElseThrow(() -> NotFoundException.of("competition", id));
+	}
+
+	private Event holdEvent(EventId id) {
+		hold(competitionOf(id)).checkOpenToChange();
+		return found(id);
+	}
+
+	private CompetitionId competitionOf(EventId id) {
+		return this.events.competitionOf(id.value())
+			.map(CompetitionId::new)
+			.orElseThrow(() -> NotFoundException.of("event", id));
+	}
+
+	private Event found(EventId id) {
+		return this.events.findById(id.value()).orElseThrow(() -> NotFoundException.of("event", id));
+	}
+
+	private List<Event> others(Event event) {
+		return this.events.findByCompetitionIdOrderByPosition(event.view().competition().value())
+			.stream()
+			.filter((other) -> !other.id().equals(event.id()))
+			.toList();
+	}
+
+	private static void checkName(String name, List<Event> others) {
+		if (others.stream().anyMatch((event) -> event.isNamed(name))) {
+			throw new RuleViolationException("event-name-taken", "name",
+					"The competition has an event '" + name + "' already; choose another name.");
+		}
+	}
+
+	private void publish(Actor actor, String subject, Object id, String action, String before, String after) {
+		this.publisher.publishEvent(AuditedChange.of(actor, subject, id, action).from(before, after));
+	}
+
+}

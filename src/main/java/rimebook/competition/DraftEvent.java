@@ -1,0 +1,68 @@
+package rimebook.competition;
+
+import java.util.List;
+
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.PlacementMethod;
+
+/**
+ * An event as the secretary writes it down.
+ *
+ * @param name the level, up to 120 characters, unlike the other events of the competition
+ * @param judges 1 to 15, odd unless a reason is given
+ * @param evenPanelReason why the number of judges may be even, up to 500 characters;
+ * dropped when it is odd
+ * @param policies the rule set; {@link JudgingPolicies#usual()} unless the rulebook says
+ * otherwise
+ * @param segments one to three, in order, with different names
+ * @throws RuleViolationException naming the field that does not fit; {@code panel-even}
+ * when the number of judges is even without a reason
+ */
+public record DraftEvent(String name, PlacementMethod method, int judges, String evenPanelReason,
+		JudgingPolicies policies, List<DraftSegment> segments) {
+
+	public DraftEvent {
+		name = Required.text("name", name, 120);
+		Required.number("judges", judges, 1, 15);
+		evenPanelReason = reasonFor(judges, Required.optional("evenPanelReason", evenPanelReason, 500));
+		segments = List.copyOf(segments);
+		checkSegments(segments);
+	}
+
+	/** As the full form, with the usual rule set. */
+	public DraftEvent(String name, PlacementMethod method, int judges, String evenPanelReason,
+			List<DraftSegment> segments) {
+		this(name, method, judges, evenPanelReason, JudgingPolicies.usual(), segments);
+	}
+
+	/** The same event under another name. */
+	public DraftEvent named(String name) {
+		return new DraftEvent(name, this.method, this.judges, this.evenPanelReason, this.policies, this.segments);
+	}
+
+	private static String reasonFor(int judges, String reason) {
+		if (judges % 2 == 1) {
+			return "";
+		}
+		if (reason.isEmpty()) {
+			throw new RuleViolationException("panel-even", "judges",
+					judges + " judges are an even number, so a place could be left without a majority. "
+							+ "Use an odd number, or say why an even one is right here.");
+		}
+		return reason;
+	}
+
+	private static void checkSegments(List<DraftSegment> segments) {
+		if (segments.isEmpty() || segments.size() > 3) {
+			throw new RuleViolationException("segments-number", "segments",
+					"An event has one, two or three segments, not " + segments.size() + ".");
+		}
+		long names = segments.stream().map((segment) -> Slug.of(segment.name(), "segment")).distinct().count();
+		if (names < segments.size()) {
+			throw new RuleViolationException("segments-same-name", "segments",
+					"Two segments of the event have the same name; give each its own.");
+		}
+	}
+
+}

@@ -1,0 +1,130 @@
+package rimebook.competition;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.UUID;
+
+import jakarta.persistence.CascadeType;
+import jakarta.persistence.Convert;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.OneToMany;
+import jakarta.persistence.OrderBy;
+import jakarta.persistence.Version;
+
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.tabulation.PlacementMethod;
+
+@Entity
+class Event {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	private UUID competitionId;
+
+	private int position;
+
+	private String slug;
+
+	private String name;
+
+	@Enumerated(EnumType.STRING)
+	private PlacementMethod method;
+
+	private int judges;
+
+	private String evenPanelReason;
+
+	@Convert(converter = JudgingPoliciesConverter.class)
+	private JudgingPolicies policies;
+
+	@OneToMany(mappedBy = "event", cascade = CascadeType.ALL, orphanRemoval = true)
+	@OrderBy("position")
+	private List<Segment> segments = new ArrayList<>();
+
+	@SuppressWarnings("NullAway.Init")
+	protected Event() {
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	Event(UUID id, CompetitionId competition, int position, String slug) {
+		this.id = id;
+		this.competitionId = competition.value();
+		this.position = position;
+		this.slug = slug;
+	}
+
+	void checkVersion(int version) {
+		if (version != this.version) {
+			throw ConflictException.stale("event");
+		}
+	}
+
+	/** Write down the facts. The slug stays: an address once given out keeps working. */
+	void write(DraftEvent facts, Ids ids) {
+		this.name = facts.name();
+		this.method = facts.method();
+		this.judges = facts.judges();
+		this.evenPanelReason = facts.evenPanelReason();
+		this.policies = facts.policies();
+		writeSegments(facts.segments(), ids);
+	}
+
+	/**
+	 * Keep a segment's identity where its name is still there, else where one fell away,
+	 * so that links to it stay good.
+	 */
+	private void writeSegments(List<DraftSegment> drafts, Ids ids) {
+		List<String> slugs = drafts.stream().map((draft) -> Slug.of(draft.name(), "segment")).toList();
+		List<Segment> spare = new ArrayList<>(
+				this.segments.stream().filter((segment) -> slugs.stream().noneMatch(segment::hasSlug)).toList());
+		for (int i = 0; i < drafts.size(); i++) {
+			String slug = slugs.get(i);
+			Segment segment = this.segments.stream()
+				.filter((each) -> each.hasSlug(slug))
+				.findFirst()
+				.orElseGet(() -> spare.isEmpty() ? added(ids) : spare.remove(0));
+			segment.write(i + 1, slug, drafts.get(i));
+		}
+		this.segments.removeAll(spare);
+		this.segments.sort(Comparator.comparingInt(Segment::position));
+	}
+
+	private Segment added(Ids ids) {
+		Segment segment = new Segment(ids.next(), this);
+		this.segments.add(segment);
+		return segment;
+	}
+
+	boolean hasSlug(String slug) {
+		return slug.equals(this.slug);
+	}
+
+	boolean isNamed(String name) {
+		return name.equalsIgnoreCase(this.name);
+	}
+
+	EventId id() {
+		return new EventId(this.id);
+	}
+
+	EventView view() {
+		return new EventView(id(), new CompetitionId(this.competitionId), this.position, this.slug, this.name,
+				this.method, this.judges, this.evenPanelReason, this.policies,
+				this.segments.stream().map(Segment::view).toList(), this.version);
+	}
+
+	/** The facts in one line, for the record. */
+	String inWords() {
+		return view().inWords();
+	}
+
+}

@@ -1,0 +1,83 @@
+package rimebook.competition;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+import rimebook.shared.NotFoundException;
+import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.Hundredths;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.SegmentKind;
+
+/**
+ * An event of a competition as others see it.
+ *
+ * @param position place in the order of the competition, from 1
+ * @param slug its name in public addresses, unique within the competition
+ * @param judges how many judges mark it
+ * @param evenPanelReason why the number of judges may be even; empty when it is odd
+ * @param policies the chosen value of every policy that rulebooks leave open
+ * @param segments in order, one to three
+ * @param version give it back with a change, so that nobody overwrites another's
+ */
+public record EventView(EventId id, CompetitionId competition, int position, String slug, String name,
+		PlacementMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+		List<SegmentView> segments, int version) {
+
+	public EventView {
+		segments = List.copyOf(segments);
+	}
+
+	/** The rule set by which a segment of that kind is tabulated. */
+	public PlacementRules rules(SegmentKind kind) {
+		CardTieBreak tieBreak = (kind == SegmentKind.FREE) ? this.policies.freeSkatingTieBreak() : kind.cardTieBreak();
+		EvenPanel evenPanel = this.evenPanelReason.isEmpty() ? EvenPanel.REFUSE : EvenPanel.ALLOW;
+		return new PlacementRules(this.method, tieBreak, this.policies.sharedOrdinals(),
+				this.policies.equalJudgesInFavour(), evenPanel, this.policies.zeroMark(),
+				this.policies.disqualifiedPlaces());
+	}
+
+	/**
+	 * The segment of that identity.
+	 * @throws NotFoundException if it is not one of this event
+	 */
+	public SegmentView segment(SegmentId id) {
+		return this.segments.stream()
+			.filter((segment) -> segment.id().equals(id))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("segment", id));
+	}
+
+	/** The segments that come before that one, in order; empty for the first. */
+	public List<SegmentView> previousSegments(SegmentId id) {
+		int position = segment(id).position();
+		return this.segments.stream().filter((segment) -> segment.position() < position).toList();
+	}
+
+	/** Tell whether the event's result is complete after that segment. */
+	public boolean isLastSegment(SegmentId id) {
+		return segment(id).position() == this.segments.size();
+	}
+
+	/** The facts of this event as a draft, for a form or a copy. */
+	public DraftEvent draft() {
+		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies,
+				this.segments.stream().map(SegmentView::draft).toList());
+	}
+
+	/** The facts in one line, for the record. */
+	String inWords() {
+		String all = this.segments.stream().map(EventView::inWords).collect(Collectors.joining("; "));
+		String even = this.evenPanelReason.isEmpty() ? "" : " (even: " + this.evenPanelReason + ")";
+		return "%s, %s, %d judges%s; %s; %s".formatted(this.name, this.method, this.judges, even, all,
+				this.policies.inWords());
+	}
+
+	private static String inWords(SegmentView segment) {
+		return "%s (%s, factor %s, %d s ± %d s)".formatted(segment.name(), segment.kind(),
+				Hundredths.decimal(segment.factor()), segment.programmeSeconds(), segment.toleranceSeconds());
+	}
+
+}

@@ -1,0 +1,23 @@
+package rimebook.competition;
+
+import jakarta.persistence.AttributeConverter;
+import jakarta.persistence.Converter;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Keeps the policies of an event as JSON in one column. */
+@Converter
+class JudgingPoliciesConverter implements AttributeConverter<JudgingPolicies, String> {
+
+	private static final JsonMapper JSON = JsonMapper.shared();
+
+	@Override
+	public String convertToDatabaseColumn(JudgingPolicies policies) {
+		return JSON.writeValueAsString(policies);
+	}
+
+	@Override
+	public JudgingPolicies convertToEntityAttribute(String json) {
+		return JSON.readValue(json, JudgingPolicies.class);
+	}
+
+}

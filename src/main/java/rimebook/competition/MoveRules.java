@@ -1,0 +1,55 @@
+package rimebook.competition;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.ConflictException;
+
+/** Asks everybody who has a say in a move of the competition or a change of an event. */
+@Component
+class MoveRules {
+
+	private final ObjectProvider<CompetitionMoveGuard> moveGuards;
+
+	private final ObjectProvider<EventChangeGuard> changeGuards;
+
+	MoveRules(ObjectProvider<CompetitionMoveGuard> moveGuards, ObjectProvider<EventChangeGuard> changeGuards) {
+		this.moveGuards = moveGuards;
+		this.changeGuards = changeGuards;
+	}
+
+	List<CompetitionMove> moves(CompetitionView competition) {
+		return competition.state()
+			.nextStates()
+			.stream()
+			.map((next) -> new CompetitionMove(next, refusal(competition, next)))
+			.toList();
+	}
+
+	void checkMove(CompetitionView competition, CompetitionState next) {
+		String refusal = refusal(competition, next);
+		if (refusal != null) {
+			throw new ConflictException("competition-move", "state", refusal);
+		}
+	}
+
+	void checkChange(EventId event) {
+		this.changeGuards.orderedStream()
+			.flatMap((guard) -> guard.refusal(event).stream())
+			.findFirst()
+			.ifPresent((refusal) -> {
+				throw new ConflictException("event-change", refusal);
+			});
+	}
+
+	private @Nullable String refusal(CompetitionView competition, CompetitionState next) {
+		return this.moveGuards.orderedStream()
+			.flatMap((guard) -> guard.refusal(competition, next).stream())
+			.findFirst()
+			.orElse(null);
+	}
+
+}

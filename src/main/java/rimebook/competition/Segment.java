@@ -1,0 +1,75 @@
+package rimebook.competition;
+
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+
+import rimebook.tabulation.SegmentKind;
+
+@Entity
+class Segment {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	@ManyToOne(fetch = FetchType.LAZY, optional = false)
+	private Event event;
+
+	private int position;
+
+	private String slug;
+
+	private String name;
+
+	@Enumerated(EnumType.STRING)
+	private SegmentKind kind;
+
+	private int factor;
+
+	private int programmeSeconds;
+
+	private int toleranceSeconds;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Segment() {
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	Segment(UUID id, Event event) {
+		this.id = id;
+		this.event = event;
+	}
+
+	void write(int position, String slug, DraftSegment facts) {
+		this.position = position;
+		this.slug = slug;
+		this.name = facts.name();
+		this.kind = facts.kind();
+		this.factor = facts.factor();
+		this.programmeSeconds = facts.programmeSeconds();
+		this.toleranceSeconds = facts.toleranceSeconds();
+	}
+
+	boolean hasSlug(String slug) {
+		return slug.equals(this.slug);
+	}
+
+	int position() {
+		return this.position;
+	}
+
+	SegmentView view() {
+		return new SegmentView(new SegmentId(this.id), this.event.id(), this.position, this.slug, this.name, this.kind,
+				this.factor, this.programmeSeconds, this.toleranceSeconds);
+	}
+
+}

@@ -1,0 +1,41 @@
+package rimebook.competition;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+
+import rimebook.shared.Actor;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.SegmentKind;
+
+/** Drafts with sensible values, for tests of every module. */
+public final class CompetitionFixtures {
+
+	/** A secretary at a laptop. */
+	public static final Actor SECRETARY = new Actor("Ada Quill", "secretary", "test");
+
+	private CompetitionFixtures() {
+	}
+
+	/** A two-day competition of that name. */
+	public static DraftCompetition aCompetition(String name) {
+		return new DraftCompetition(name, "Skerrywick", ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13),
+				LocalDate.of(2027, 2, 14), "Rulebook 2026/27");
+	}
+
+	/** A majority event with a short programme and a free skating. */
+	public static DraftEvent anEvent(String name, int judges) {
+		return new DraftEvent(name, PlacementMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
+	}
+
+	/** A short programme of factor 0.5. */
+	public static DraftSegment aShort() {
+		return new DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
+	}
+
+	/** A free skating of factor 1.0. */
+	public static DraftSegment aFree() {
+		return new DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10);
+	}
+
+}

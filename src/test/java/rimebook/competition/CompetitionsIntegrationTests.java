@@ -1,0 +1,294 @@
+package rimebook.competition;
+
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import jakarta.persistence.EntityManager;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.data.jpa.test.autoconfigure.DataJpaTest;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.context.event.ApplicationEvents;
+import org.springframework.test.context.event.RecordApplicationEvents;
+
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.SegmentKind;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.competition.CompetitionFixtures.SECRETARY;
+import static rimebook.competition.CompetitionFixtures.aCompetition;
+import static rimebook.competition.CompetitionFixtures.aFree;
+import static rimebook.competition.CompetitionFixtures.aShort;
+import static rimebook.competition.CompetitionFixtures.anEvent;
+
+@DataJpaTest(showSql = false)
+@RecordApplicationEvents
+@Import({ Competitions.class, MoveRules.class, EventsFirst.class })
+class CompetitionsIntegrationTests {
+
+	@Autowired
+	private Competitions competitions;
+
+	@Autowired
+	private EntityManager entityManager;
+
+	@Autowired
+	private Veto veto;
+
+	@Autowired
+	private ApplicationEvents published;
+
+	@Test
+	void keepsWhatWasWrittenDown() {
+		CompetitionView created = this.competitions.create(aCompetition("Frostlight Trophy"), SECRETARY);
+		assertThat(this.competitions.competition(created.id())).isEqualTo(created);
+		assertThat(this.competitions.bySlug("frostlight-trophy")).isEqualTo(created);
+		assertThat(created.state()).isEqualTo(CompetitionState.PLANNED);
+		assertThat(this.competitions.all()).contains(created);
+	}
+
+	@Test
+	void givesEqualNamesTheirOwnAddress() {
+		this.competitions.create(aCompetition("Frostlight Trophy"), SECRETARY);
+		CompetitionView second = this.competitions.create(aCompetition("Frostlight Trophy"), SECRETARY);
+		assertThat(second.slug()).isEqualTo("frostlight-trophy-2");
+	}
+
+	@Test
+	void saysWhatIsNotThere() {
+		UUID nowhere = UUID.randomUUID();
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> this.competitions.competition(new CompetitionId(nowhere)));
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> this.competitions.segment(new SegmentId(nowhere)));
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> this.competitions.copyEvent(new EventId(nowhere), "Copy", SECRETARY));
+	}
+
+	@Test
+	void changesFactsAndCountsTheVersion() {
+		CompetitionView planned = planned();
+		CompetitionView changed = this.competitions.change(planned.id(), planned.version(), aCompetition("Rimelight"),
+				SECRETARY);
+		assertThat(changed.name()).isEqualTo("Rimelight");
+		assertThat(changed.slug()).isEqualTo(planned.slug());
+		assertThat(changed.version()).isGreaterThan(planned.version());
+	}
+
+	@Test
+	void refusesAStaleChange() {
+		CompetitionView planned = planned();
+		this.competitions.change(planned.id(), planned.version(), aCompetition("Rimelight"), SECRETARY);
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(
+					() -> this.competitions.change(planned.id(), planned.version(), aCompetition("Other"), SECRETARY))
+			.extracting(ConflictException::code)
+			.isEqualTo("stale-version");
+	}
+
+	@Test
+	void opensEntriesOnceThereIsAnEvent() {
+		CompetitionView planned = planned();
+		assertThat(this.competitions.moves(planned.id())).singleElement()
+			.satisfies((move) -> assertThat(move.refusal()).contains("no event yet"));
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> move(planned, CompetitionState.ENTRIES_OPEN))
+			.withMessageContaining("no event yet");
+		this.competitions.addEvent(planned.id(), anEvent("Junior", 7), SECRETARY);
+		assertThat(move(planned, CompetitionState.ENTRIES_OPEN).state()).isEqualTo(CompetitionState.ENTRIES_OPEN);
+	}
+
+	@Test
+	void refusesAMoveThatCannotFollow() {
+		assertThatExceptionOfType(ConflictException.class).isThrownBy(() -> move(planned(), CompetitionState.RUNNING))
+			.withMessage("The competition is planned; from there it cannot become running.");
+	}
+
+	@Test
+	void asksOthersBeforeAMove() {
+		CompetitionView planned = planned();
+		this.competitions.addEvent(planned.id(), anEvent("Junior", 7), SECRETARY);
+		this.veto.reason = "The rink is closed.";
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> move(planned, CompetitionState.ENTRIES_OPEN))
+			.withMessage("The rink is closed.");
+	}
+
+	@Test
+	void changesNothingOnceFinal() {
+		CompetitionView end = finished();
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> this.competitions.change(end.id(), end.version(), aCompetition("Other"), SECRETARY));
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> this.competitions.addEvent(end.id(), anEvent("Adult", 5), SECRETARY));
+	}
+
+	@Test
+	void keepsEventsInOrderWithTheirSegments() {
+		CompetitionId id = planned().id();
+		EventView junior = this.competitions.addEvent(id, anEvent("Junior", 7), SECRETARY);
+		EventView adult = this.competitions.addEvent(id, anEvent("Adult", 5), SECRETARY);
+		assertThat(this.competitions.events(id)).containsExactly(junior, adult);
+		assertThat(this.competitions.eventBySlug(id, "adult")).isEqualTo(adult);
+		SegmentView free = junior.segments().get(1);
+		assertThat(this.competitions.segment(free.id())).isEqualTo(free);
+		assertThat(this.competitions.eventOf(free.id())).isEqualTo(junior);
+		assertThat(junior.previousSegments(free.id())).containsExactly(junior.segments().get(0));
+		assertThat(junior.isLastSegment(free.id())).isTrue();
+	}
+
+	@Test
+	void refusesTwoEventsOfOneName() {
+		CompetitionId id = planned().id();
+		this.competitions.addEvent(id, anEvent("Junior", 7), SECRETARY);
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.competitions.addEvent(id, anEvent("JUNIOR", 7), SECRETARY))
+			.extracting(RuleViolationException::code)
+			.isEqualTo("event-name-taken");
+	}
+
+	@Test
+	void keepsTheIdentityOfASegmentWhoseNameStays() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		DraftEvent swapped = new DraftEvent("Junior", PlacementMethod.ONE_BY_ONE, 5, "", List.of(aFree(), aShort()));
+		EventView changed = this.competitions.changeEvent(junior.id(), junior.version(), swapped, SECRETARY);
+		assertThat(changed.segments()).extracting(SegmentView::id)
+			.containsExactly(junior.segments().get(1).id(), junior.segments().get(0).id());
+		assertThat(changed.draft()).isEqualTo(swapped);
+	}
+
+	@Test
+	void dropsAndAddsSegments() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		EventView one = this.competitions.changeEvent(junior.id(), junior.version(), withSegments(aFree()), SECRETARY);
+		EventView two = this.competitions.changeEvent(one.id(), one.version(), withSegments(aFree(), aShort()),
+				SECRETARY);
+		assertThat(one.segments()).extracting(SegmentView::id).containsExactly(junior.segments().get(1).id());
+		assertThat(two.segments()).extracting(SegmentView::name).containsExactly("Free skating", "Short programme");
+		assertThat(this.competitions.event(two.id())).isEqualTo(two);
+	}
+
+	@Test
+	void countsTheVersionOfAnEventWhenOnlyASegmentChanges() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		this.entityManager.flush();
+		this.entityManager.clear();
+		DraftSegment longer = new DraftSegment("Free skating", SegmentKind.FREE, 100, 250, 10);
+		this.competitions.changeEvent(junior.id(), junior.version(), withSegments(aShort(), longer), SECRETARY);
+		assertThatExceptionOfType(ConflictException.class).isThrownBy(
+				() -> this.competitions.changeEvent(junior.id(), junior.version(), withSegments(aFree()), SECRETARY));
+	}
+
+	@Test
+	void asksOthersBeforeAnEventIsChanged() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		this.veto.reason = "The short programme has been drawn.";
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(
+					() -> this.competitions.changeEvent(junior.id(), junior.version(), anEvent("Junior", 5), SECRETARY))
+			.withMessage("The short programme has been drawn.");
+	}
+
+	@Test
+	void copiesAnEventUnderAnotherName() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		EventView copy = this.competitions.copyEvent(junior.id(), "Senior", SECRETARY);
+		assertThat(copy.draft()).isEqualTo(junior.draft().named("Senior"));
+		assertThat(copy.position()).isEqualTo(2);
+		assertThat(copy.segments().get(0).id()).isNotEqualTo(junior.segments().get(0).id());
+	}
+
+	@Test
+	void putsTogetherTheRulesOfASegment() {
+		DraftEvent even = new DraftEvent("Junior", PlacementMethod.MAJORITY, 4, "Judge ill", List.of(aFree()));
+		EventView event = this.competitions.addEvent(planned().id(), even, SECRETARY);
+		assertThat(event.rules(SegmentKind.SHORT).cardTieBreak()).isEqualTo(CardTieBreak.FIRST_MARK);
+		assertThat(event.rules(SegmentKind.FREE).cardTieBreak()).isEqualTo(CardTieBreak.SECOND_MARK);
+		assertThat(event.rules(SegmentKind.FREE).evenPanel()).isEqualTo(EvenPanel.ALLOW);
+	}
+
+	@Test
+	void putsEveryChangeOnTheRecord() {
+		CompetitionView end = finished();
+		assertThat(this.published.stream(AuditedChange.class).map(AuditedChange::action)).containsExactly(
+				"competition.created", "event.added", "competition.moved", "competition.moved", "competition.moved",
+				"competition.moved");
+		assertThat(this.published.stream(AuditedChange.class)).last()
+			.isEqualTo(
+					AuditedChange.of(SECRETARY, "competition", end.id(), "competition.moved").from("running", "final"));
+	}
+
+	private CompetitionView planned() {
+		return this.competitions.create(aCompetition("Frostlight Trophy"), SECRETARY);
+	}
+
+	private CompetitionView finished() {
+		CompetitionView competition = planned();
+		this.competitions.addEvent(competition.id(), anEvent("Junior", 7), SECRETARY);
+		for (CompetitionState next : List.of(CompetitionState.ENTRIES_OPEN, CompetitionState.ENTRIES_CLOSED,
+				CompetitionState.RUNNING, CompetitionState.FINAL)) {
+			competition = move(competition, next);
+		}
+		return competition;
+	}
+
+	private CompetitionView move(CompetitionView competition, CompetitionState next) {
+		return this.competitions.move(competition.id(), competition.version(), next, SECRETARY);
+	}
+
+	private static DraftEvent withSegments(DraftSegment... segments) {
+		return new DraftEvent("Junior", PlacementMethod.MAJORITY, 7, "", List.of(segments));
+	}
+
+	/** Stands for the modules that may refuse. */
+	static class Veto implements CompetitionMoveGuard, EventChangeGuard {
+
+		private String reason = "";
+
+		@Override
+		public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+			return refusal();
+		}
+
+		@Override
+		public Optional<String> refusal(EventId event) {
+			return refusal();
+		}
+
+		private Optional<String> refusal() {
+			String said = this.reason;
+			this.reason = "";
+			return said.isEmpty() ? Optional.empty() : Optional.of(said);
+		}
+
+	}
+
+	@TestConfiguration(proxyBeanMethods = false)
+	static class Outside {
+
+		@Bean
+		Ids ids() {
+			return new Ids(Clock.systemUTC(), new SecureRandom());
+		}
+
+		@Bean
+		Veto veto() {
+			return new Veto();
+		}
+
+	}
+
+}
