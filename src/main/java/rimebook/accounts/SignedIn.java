@@ -1,0 +1,33 @@
+package rimebook.accounts;
+
+import java.util.Collection;
+
+import org.springframework.security.core.GrantedAuthority;
+import org.springframework.security.core.userdetails.User;
+
+/** A person who signed in with name and password. */
+public final class SignedIn extends User {
+
+	private static final long serialVersionUID = 1L;
+
+	private final PersonId person;
+
+	private final String displayName;
+
+	SignedIn(PersonView person, String passwordHash, Collection<? extends GrantedAuthority> roles) {
+		super(person.signInName(), passwordHash, person.active(), true, true, true, roles);
+		this.person = person.id();
+		this.displayName = person.displayName();
+	}
+
+	/** Who it is. */
+	public PersonId person() {
+		return this.person;
+	}
+
+	/** The name on pages and on the record. */
+	public String displayName() {
+		return this.displayName;
+	}
+
+}

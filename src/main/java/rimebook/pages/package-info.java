@@ -1,0 +1,11 @@
+/**
+ * What the page controllers of every module share: a refused form, a word of
+ * confirmation, a list to choose from, the device that a request came from, an entry on
+ * the desk. Knows no module but {@code shared}.
+ */
+@ApplicationModule(type = ApplicationModule.Type.OPEN, allowedDependencies = "shared")
+@NullMarked
+package rimebook.pages;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,45 @@
+package rimebook.web;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+
+import rimebook.accounts.Role;
+
+/**
+ * Who may open the paths of one pattern.
+ *
+ * @param pattern the path pattern
+ * @param open whether everybody may, signed in or not
+ * @param writers who may read and change
+ * @param readers who may read, the writers among them
+ */
+record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> readers) {
+
+	static PathRule everybody(String pattern) {
+		return new PathRule(pattern, true, Set.of(), Set.of());
+	}
+
+	static PathRule seat(String pattern) {
+		return new PathRule(pattern, false, EnumSet.of(Role.JUDGE), EnumSet.of(Role.JUDGE));
+	}
+
+	static PathRule anyPerson(String pattern) {
+		return people(pattern, Role.values());
+	}
+
+	/** These people, and the administrator, who may do what every other person may. */
+	static PathRule people(String pattern, Role... roles) {
+		Set<Role> people = EnumSet.of(Role.ADMINISTRATOR, roles);
+		people.remove(Role.JUDGE);
+		return new PathRule(pattern, false, people, people);
+	}
+
+	/** The same rule, and these may read. */
+	PathRule read(Role... more) {
+		Set<Role> everyone = EnumSet.copyOf(this.readers);
+		everyone.addAll(Arrays.asList(more));
+		return new PathRule(this.pattern, this.open, this.writers, everyone);
+	}
+
+}

@@ -1,0 +1,116 @@
+package rimebook.web;
+
+import java.util.List;
+import java.util.Set;
+
+import org.springframework.http.HttpMethod;
+import org.springframework.http.server.PathContainer;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.web.util.pattern.PathPatternParser;
+
+import rimebook.accounts.Role;
+
+import static rimebook.accounts.Role.ACCOUNTANT;
+import static rimebook.accounts.Role.ANNOUNCER;
+import static rimebook.accounts.Role.REFEREE;
+import static rimebook.accounts.Role.SECRETARY;
+import static rimebook.accounts.Role.TECHNICAL;
+import static rimebook.web.PathRule.anyPerson;
+import static rimebook.web.PathRule.everybody;
+import static rimebook.web.PathRule.people;
+import static rimebook.web.PathRule.seat;
+
+/**
+ * The one table of who may open what. The first line that fits a path decides; a path
+ * that no line fits is refused to everybody.
+ */
+final class PathRules {
+
+	// @formatter:off
+	static final List<PathRule> TABLE = List.of(
+			everybody("/"),
+			everybody("/follow/**"),
+			everybody("/api/public/**"),
+			everybody("/api/openapi/**"),
+			everybody("/problems/**"),
+			everybody("/css/**"),
+			everybody("/js/**"),
+			everybody("/img/**"),
+			everybody("/webjars/**"),
+			everybody("/favicon.ico"),
+			everybody("/error"),
+			everybody("/actuator/health/**"),
+
+			everybody("/sign-in"),
+			everybody("/sign-out"),
+			everybody("/set-up/**"),
+			everybody("/judge"),
+			everybody("/api/seat-pairings"),
+
+			seat("/judge/**"),
+			seat("/api/cards/**"),
+			seat("/api/judge/**"),
+
+			anyPerson("/desk"),
+			people("/desk/people/**"),
+			people("/desk/competitions/**", SECRETARY).read(REFEREE, ACCOUNTANT, ANNOUNCER, TECHNICAL),
+			people("/desk/entries/**", SECRETARY).read(REFEREE),
+			people("/desk/draw/**", REFEREE).read(SECRETARY, ACCOUNTANT),
+			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
+			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),
+			people("/desk/stand/**", REFEREE),
+			people("/desk/results/**", REFEREE, ACCOUNTANT),
+			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),
+			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),
+			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
+			anyPerson("/desk/demo/**"));
+	// @formatter:on
+
+	private PathRules() {
+	}
+
+	/** Write the table into a security chain. */
+	static void into(
+			AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+		TABLE.forEach((rule) -> add(rule, requests));
+		requests.anyRequest().denyAll();
+	}
+
+	private static void add(PathRule rule,
+			AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+		if (rule.open()) {
+			requests.requestMatchers(rule.pattern()).permitAll();
+			return;
+		}
+		requests.requestMatchers(HttpMethod.GET, rule.pattern()).hasAnyRole(names(rule.readers()));
+		requests.requestMatchers(HttpMethod.HEAD, rule.pattern()).hasAnyRole(names(rule.readers()));
+		requests.requestMatchers(rule.pattern()).hasAnyRole(names(rule.writers()));
+	}
+
+	/**
+	 * The role that a person with these roles acts in at the path: the first that may
+	 * write there, else the first they have.
+	 */
+	static Role actedIn(List<Role> held, String path) {
+		return TABLE.stream()
+			.filter((rule) -> fits(rule, path))
+			.findFirst()
+			.flatMap((rule) -> held.stream().sorted().filter(rule.writers()::contains).findFirst())
+			.orElseGet(() -> held.stream().sorted().findFirst().orElseThrow());
+	}
+
+	/** Tell whether some line of the table fits the path. */
+	static boolean know(String path) {
+		return TABLE.stream().anyMatch((rule) -> fits(rule, path));
+	}
+
+	private static boolean fits(PathRule rule, String path) {
+		return PathPatternParser.defaultInstance.parse(rule.pattern()).matches(PathContainer.parsePath(path));
+	}
+
+	private static String[] names(Set<Role> roles) {
+		return roles.stream().map(Role::name).toArray(String[]::new);
+	}
+
+}

@@ -1,0 +1,91 @@
+package rimebook.web;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.util.StringUtils;
+
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RimebookException;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Why a request was not done, in a form that both a page and a program can be told.
+ *
+ * @param status the HTTP status
+ * @param code the stable code
+ * @param sentence what a person reads
+ * @param errors the fields at fault
+ * @param reference the number that a bug's log line carries, else empty
+ */
+record Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference) {
+
+	/** One field at fault and what is wrong with it. */
+	record Fault(String field, String message) {
+	}
+
+	static Refusal of(HttpStatus status, String code, String sentence) {
+		return new Refusal(status, code, sentence, List.of(), "");
+	}
+
+	static Refusal of(HttpStatus status, String code, List<Fault> errors) {
+		return new Refusal(status, code, errors.get(0).message(), List.copyOf(errors), "");
+	}
+
+	static Refusal of(RimebookException refused) {
+		String sentence = Objects.requireNonNullElse(refused.getMessage(), refused.code());
+		return new Refusal(status(refused), refused.code(), sentence, faults(refused.field(), sentence), "");
+	}
+
+	private static List<Fault> faults(@Nullable String field, String sentence) {
+		return (field != null) ? List.of(new Fault(field, sentence)) : List.of();
+	}
+
+	private static HttpStatus status(RimebookException refused) {
+		if (refused instanceof NotFoundException) {
+			return HttpStatus.NOT_FOUND;
+		}
+		if (refused instanceof ConflictException) {
+			return HttpStatus.CONFLICT;
+		}
+		if (refused instanceof RuleViolationException) {
+			return HttpStatus.UNPROCESSABLE_CONTENT;
+		}
+		throw new IllegalArgumentException("Unknown family", refused);
+	}
+
+	static Refusal bug(String reference) {
+		return new Refusal(HttpStatus.INTERNAL_SERVER_ERROR, "internal-error",
+				"Something went wrong inside Rimebook. Nothing was changed. If it happens again, quote the number "
+						+ reference + ".",
+				List.of(), reference);
+	}
+
+	static Refusal formTooOld() {
+		return of(HttpStatus.FORBIDDEN, "form-too-old",
+				"This form was open for too long, or the browser keeps no cookies. Open the page again and repeat.");
+	}
+
+	/** The refusal of a request that no controller was asked about. */
+	static Refusal ofStatus(HttpStatus status) {
+		return switch (status) {
+			case UNAUTHORIZED -> of(status, "not-signed-in",
+					"This needs a paired seat. Send the seat's token as 'Authorization: Bearer <token>'.");
+			case FORBIDDEN -> of(status, "not-allowed", "Your role does not include this.");
+			case NOT_FOUND -> of(status, "no-such-page", "There is nothing at this address.");
+			case CONTENT_TOO_LARGE ->
+				of(status, "too-large", "What was sent is larger than Rimebook accepts. Send less at a time.");
+			case METHOD_NOT_ALLOWED -> of(status, "wrong-method", "This address does not take this kind of request.");
+			default -> of(status, "bad-request", "Rimebook could not understand this request.");
+		};
+	}
+
+	/** The code in words: {@code seat-code-unknown} becomes "Seat code unknown". */
+	public String title() {
+		return StringUtils.capitalize(this.code.replace('-', ' '));
+	}
+
+}

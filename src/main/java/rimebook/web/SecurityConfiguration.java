@@ -1,0 +1,93 @@
+package rimebook.web;
+
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.savedrequest.CookieRequestCache;
+
+/**
+ * Three doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets
+ * at {@code /judge}, people everywhere else. Tablets and programs never have a session;
+ * they show the token of their seat with each request. Public, so that tests of single
+ * controllers can import it.
+ */
+@Configuration(proxyBeanMethods = false)
+public class SecurityConfiguration {
+
+	private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; "
+			+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+	/**
+	 * Programs: no session and so no CSRF token. The seat's cookie is SameSite=Strict,
+	 * and bodies are JSON only, which no form of another site can send.
+	 */
+	@Bean
+	@Order(1)
+	SecurityFilterChain programDoor(HttpSecurity http) {
+		ProblemWriter problems = new ProblemWriter();
+		return http.securityMatcher("/api/**")
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache(AbstractHttpConfigurer::disable)
+			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
+			.authorizeHttpRequests(PathRules::into)
+			.headers(SecurityConfiguration::headers)
+			.build();
+	}
+
+	/**
+	 * Judges' tablets: whoever has no seat is sent to the page where the code is typed.
+	 */
+	@Bean
+	@Order(2)
+	SecurityFilterChain tabletDoor(HttpSecurity http) {
+		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
+		return http.securityMatcher("/judge", "/judge/**")
+			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
+			.requestCache(AbstractHttpConfigurer::disable)
+			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
+			.authorizeHttpRequests(PathRules::into)
+			.headers(SecurityConfiguration::headers)
+			.build();
+	}
+
+	/** People: name and password once, then a session. */
+	@Bean
+	@Order(3)
+	SecurityFilterChain peopleDoor(HttpSecurity http) {
+		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
+			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
+			.formLogin((form) -> form.loginPage("/sign-in")
+				.usernameParameter("signInName")
+				.defaultSuccessUrl("/desk")
+				.failureForwardUrl("/sign-in/refused"))
+			.exceptionHandling((refused) -> refused.authenticationEntryPoint(new PageRefusal())
+				.accessDeniedHandler(new PageRefusal()))
+			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/"))
+			.authorizeHttpRequests(PathRules::into)
+			.headers(SecurityConfiguration::headers)
+			.build();
+	}
+
+	private static CookieCsrfTokenRepository tokens() {
+		CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
+		tokens.setCookieCustomizer((cookie) -> cookie.sameSite("Strict"));
+		tokens.setCookieName("rimebook-form");
+		return tokens;
+	}
+
+	private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN));
+	}
+
+}

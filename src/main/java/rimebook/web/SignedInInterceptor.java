@@ -1,0 +1,29 @@
+package rimebook.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.web.servlet.HandlerInterceptor;
+import org.springframework.web.servlet.ModelAndView;
+
+import rimebook.accounts.SignedIn;
+
+/** Lets the layout of the desks show who is signed in, under the name on the record. */
+class SignedInInterceptor implements HandlerInterceptor {
+
+	@Override
+	public void postHandle(HttpServletRequest request, HttpServletResponse response, Object handler,
+			@Nullable ModelAndView page) {
+		Authentication signedIn = SecurityContextHolder.getContext().getAuthentication();
+		if (page != null && isShown(page) && signedIn != null && signedIn.getPrincipal() instanceof SignedIn person) {
+			page.addObject("signedInAs", person.displayName());
+		}
+	}
+
+	private static boolean isShown(ModelAndView page) {
+		return page.getViewName() != null && !page.getViewName().startsWith("redirect:");
+	}
+
+}

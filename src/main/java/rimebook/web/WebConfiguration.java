@@ -1,0 +1,40 @@
+package rimebook.web;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.web.method.support.HandlerMethodArgumentResolver;
+import org.springframework.web.servlet.LocaleResolver;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
+
+/** What controllers of all modules are given, and the languages the house speaks. */
+@Configuration(proxyBeanMethods = false)
+class WebConfiguration implements WebMvcConfigurer {
+
+	private static final List<Locale> SPOKEN = List.of(Locale.ENGLISH);
+
+	@Override
+	public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
+		resolvers.add(new ActorArgumentResolver());
+	}
+
+	@Override
+	public void addInterceptors(InterceptorRegistry registry) {
+		registry.addInterceptor(new RefusedFormInterceptor());
+		registry.addInterceptor(new SignedInInterceptor()).addPathPatterns("/desk/**");
+	}
+
+	/** The first language the browser asks for that we speak, else English. */
+	@Bean
+	LocaleResolver localeResolver() {
+		AcceptHeaderLocaleResolver locales = new AcceptHeaderLocaleResolver();
+		locales.setSupportedLocales(SPOKEN);
+		locales.setDefaultLocale(Locale.ENGLISH);
+		return locales;
+	}
+
+}

@@ -1,0 +1,11 @@
+/**
+ * The house's front: who may open which path, the layout, the error pages and problem
+ * answers, the locale, and what controllers of all modules are given (actor, seat,
+ * device).
+ */
+@ApplicationModule(allowedDependencies = { "accounts", "pages", "shared" })
+@NullMarked
+package rimebook.web;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
