@@ -14,8 +14,8 @@ public final class Hundredths {
 
 	/**
 	 * Write without needless decimals, as ordinals and their totals are printed.
-	 * @param hundredths the figure, not negative
-	 * @return {@code 300 -> "3"}, {@code 150 -> "1.5"}, {@code 75 -> "0.75"}
+	 * @param hundredths the figure
+	 * @return {@code 300 -> "3"}, {@code 150 -> "1.5"}, {@code -75 -> "-0.75"}
 	 */
 	public static String plain(int hundredths) {
 		return (hundredths % ONE == 0) ? String.valueOf(hundredths / ONE) : decimal(hundredths);
@@ -23,13 +23,14 @@ public final class Hundredths {
 
 	/**
 	 * Write with one decimal at least, as marks and factored totals are printed.
-	 * @param hundredths the figure, not negative
+	 * @param hundredths the figure
 	 * @return {@code 560 -> "5.6"}, {@code 300 -> "3.0"}, {@code 75 -> "0.75"}
 	 */
 	public static String decimal(int hundredths) {
-		int rest = Math.floorMod(hundredths, ONE);
+		int size = Math.abs(hundredths);
+		int rest = size % ONE;
 		String decimals = (rest % 10 == 0) ? String.valueOf(rest / 10) : ((rest < 10) ? "0" : "") + rest;
-		return Math.floorDiv(hundredths, ONE) + "." + decimals;
+		return ((hundredths < 0) ? "-" : "") + size / ONE + "." + decimals;
 	}
 
 }
