@@ -36,7 +36,7 @@ import static rimebook.competition.CompetitionFixtures.anEvent;
 
 @DataJpaTest(showSql = false)
 @RecordApplicationEvents
-@Import({ Competitions.class, MoveRules.class, EventsFirst.class })
+@Import(CompetitionModule.class)
 class CompetitionsIntegrationTests {
 
 	@Autowired

@@ -1,0 +1,50 @@
+package rimebook.entries;
+
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+
+import rimebook.shared.RuleViolationException;
+
+@Entity
+class Club {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	private String name;
+
+	private String town;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Club() {
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	Club(UUID id, String name, String town) {
+		this.id = id;
+		this.name = name;
+		this.town = town;
+	}
+
+	void checkTown(String town) {
+		if (!this.town.equalsIgnoreCase(town)) {
+			throw new RuleViolationException("club-town", "town", "The club '" + this.name + "' is known to be from '"
+					+ this.town + "', not '" + town + "'; write that, or name the club apart.");
+		}
+	}
+
+	UUID id() {
+		return this.id;
+	}
+
+	ClubView view() {
+		return new ClubView(new ClubId(this.id), this.name, this.town);
+	}
+
+}

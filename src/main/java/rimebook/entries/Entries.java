@@ -1,0 +1,106 @@
+package rimebook.entries;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * The teams of each event. Entering and withdrawing take hold of the competition first,
+ * so two people at it at once come one after the other.
+ */
+@Service
+@Transactional(readOnly = true)
+public class Entries {
+
+	private static final Comparator<EntryView> BY_TEAM = Comparator
+		.comparing((EntryView entry) -> entry.team().name(), String.CASE_INSENSITIVE_ORDER)
+		.thenComparing((entry) -> entry.team().club().name(), String.CASE_INSENSITIVE_ORDER);
+
+	private final Competitions competitions;
+
+	private final EntryBook book;
+
+	private final EntryWindow window;
+
+	private final EntryRepository entries;
+
+	private final ClubRepository clubs;
+
+	Entries(Competitions competitions, EntryBook book, EntryWindow window, EntryRepository entries,
+			ClubRepository clubs) {
+		this.competitions = competitions;
+		this.book = book;
+		this.window = window;
+		this.entries = entries;
+		this.clubs = clubs;
+	}
+
+	/**
+	 * Enter a team into an event. A team that had withdrawn comes back under the same
+	 * entry.
+	 * @throws ConflictException {@code already-entered}; {@code entries-not-open};
+	 * {@code entry-refused} with the reason another module gives; {@code entry-meanwhile}
+	 * if somebody wrote down the same club or team at the same moment
+	 * @throws RuleViolationException {@code late-reason-missing}; {@code club-town} if
+	 * the club is known to be from another town
+	 */
+	@Transactional
+	public EntryView enter(EnterTeam order, Actor actor) {
+		return this.book.enter(this.competitions.holding(order.event()), order, actor);
+	}
+
+	/**
+	 * Withdraw a team, before or after the draw.
+	 * @param reason up to 500 characters
+	 * @throws ConflictException if the version is stale, {@code already-withdrawn}, or
+	 * {@code entries-not-open} once the competition is final
+	 */
+	@Transactional
+	public EntryView withdraw(EntryId id, int version, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		this.window.checkLeave(this.competitions.holding(eventOf(id)));
+		return this.book.withdraw(found(id), version, why, actor);
+	}
+
+	/** All entries of an event, withdrawn ones among them, by team name. */
+	public List<EntryView> ofEvent(EventId event) {
+		return this.entries.findByEventIdIn(Set.of(event.value())).stream().map(Entry::view).sorted(BY_TEAM).toList();
+	}
+
+	/**
+	 * The entry of that identity.
+	 * @throws NotFoundException if there is none
+	 */
+	public EntryView entry(EntryId id) {
+		return found(id).view();
+	}
+
+	/** All clubs by name. */
+	public List<ClubView> clubs() {
+		return this.clubs.findAll()
+			.stream()
+			.map(Club::view)
+			.sorted(Comparator.comparing(ClubView::name, String.CASE_INSENSITIVE_ORDER))
+			.toList();
+	}
+
+	private Entry found(EntryId id) {
+		return this.entries.findById(id.value()).orElseThrow(() -> NotFoundException.of("entry", id));
+	}
+
+	private EventId eventOf(EntryId id) {
+		return this.entries.eventOf(id.value()).map(EventId::new).orElseThrow(() -> NotFoundException.of("entry", id));
+	}
+
+}

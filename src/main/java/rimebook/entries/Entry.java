@@ -1,0 +1,98 @@
+package rimebook.entries;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.EventId;
+import rimebook.shared.ConflictException;
+
+@Entity
+class Entry {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	private UUID eventId;
+
+	@ManyToOne(fetch = FetchType.LAZY, optional = false)
+	private Team team;
+
+	@Enumerated(EnumType.STRING)
+	private EntryState state;
+
+	private String lateReason;
+
+	private Instant enteredAt;
+
+	private @Nullable Instant withdrawnAt;
+
+	private String withdrawnReason;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Entry() {
+	}
+
+	/** An entry that {@link #enter} has still to make good. */
+	@SuppressWarnings("NullAway.Init")
+	Entry(UUID id, EventId event, Team team) {
+		this.id = id;
+		this.eventId = event.value();
+		this.team = team;
+		this.state = EntryState.WITHDRAWN;
+	}
+
+	/** Enter the team, for the first time or again after it had withdrawn. */
+	void enter(String lateReason, Instant now) {
+		if (this.state == EntryState.ENTERED) {
+			throw new ConflictException("already-entered", "team",
+					this.team.inWords() + " is entered in this event already.");
+		}
+		this.state = EntryState.ENTERED;
+		this.lateReason = lateReason;
+		this.enteredAt = now;
+		this.withdrawnAt = null;
+		this.withdrawnReason = "";
+	}
+
+	void withdraw(int version, String reason, Instant now) {
+		if (version != this.version) {
+			throw ConflictException.stale("entry");
+		}
+		if (this.state == EntryState.WITHDRAWN) {
+			throw new ConflictException("already-withdrawn", this.team.inWords() + " has withdrawn already.");
+		}
+		this.state = EntryState.WITHDRAWN;
+		this.withdrawnAt = now;
+		this.withdrawnReason = reason;
+	}
+
+	EntryId id() {
+		return new EntryId(this.id);
+	}
+
+	EventId event() {
+		return new EventId(this.eventId);
+	}
+
+	EntryView view() {
+		return new EntryView(id(), event(), this.team.view(), this.state, this.lateReason, this.enteredAt,
+				this.withdrawnAt, this.withdrawnReason, this.version);
+	}
+
+	String inWords() {
+		return this.team.inWords();
+	}
+
+}

@@ -1,0 +1,76 @@
+package rimebook.entries;
+
+import java.time.Clock;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+
+/** Writes single entries, for a competition whose row is held. */
+@Component
+class EntryBook {
+
+	private final EntryRepository entries;
+
+	private final TeamRegister register;
+
+	private final EntryWindow window;
+
+	private final ApplicationEventPublisher publisher;
+
+	private final Clock clock;
+
+	private final Ids ids;
+
+	EntryBook(EntryRepository entries, TeamRegister register, EntryWindow window, ApplicationEventPublisher publisher,
+			Clock clock, Ids ids) {
+		this.entries = entries;
+		this.register = register;
+		this.window = window;
+		this.publisher = publisher;
+		this.clock = clock;
+		this.ids = ids;
+	}
+
+	EntryView enter(CompetitionView competition, EnterTeam order, Actor actor) {
+		String lateReason = this.window.admit(competition, order.event(), order.lateReason());
+		Entry entry = written(order, lateReason);
+		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.entered")
+			.to(entry.inWords())
+			.because(lateReason);
+		this.publisher.publishEvent(new TeamEntered(entry.id(), entry.event(), change));
+		return entry.view();
+	}
+
+	EntryView withdraw(Entry entry, int version, String reason, Actor actor) {
+		entry.withdraw(version, reason, this.clock.instant());
+		this.entries.flush();
+		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.withdrawn")
+			.from(entry.inWords(), "withdrawn")
+			.because(reason);
+		this.publisher.publishEvent(new EntryWithdrawn(entry.id(), entry.event(), change));
+		return entry.view();
+	}
+
+	/** The same club may be written down for another competition at the same moment. */
+	private Entry written(EnterTeam order, String lateReason) {
+		try {
+			Team team = this.register.team(order);
+			Entry entry = this.entries.findByEventIdAndTeam(order.event().value(), team)
+				.orElseGet(() -> new Entry(this.ids.next(), order.event(), team));
+			entry.enter(lateReason, this.clock.instant());
+			return this.entries.saveAndFlush(entry);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw new ConflictException("entry-meanwhile", "team",
+					"Somebody wrote down the same club or team at the same moment. Look at the list, then try again.");
+		}
+	}
+
+}

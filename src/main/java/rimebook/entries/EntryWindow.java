@@ -1,0 +1,71 @@
+package rimebook.entries;
+
+import java.util.Optional;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventId;
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * When teams may come and go: freely while entries are open, with a reason until the
+ * competition is final, and as long as nobody else refuses.
+ */
+@Component
+class EntryWindow {
+
+	private final ObjectProvider<EntryGuard> guards;
+
+	EntryWindow(ObjectProvider<EntryGuard> guards) {
+		this.guards = guards;
+	}
+
+	/** Check that a team may be entered now; returns the late reason to be kept. */
+	String admit(CompetitionView competition, EventId event, String lateReason) {
+		refusal(event).ifPresent((refusal) -> {
+			throw new ConflictException("entry-refused", refusal);
+		});
+		return switch (competition.state()) {
+			case ENTRIES_OPEN -> "";
+			case ENTRIES_CLOSED, RUNNING -> late(lateReason);
+			case PLANNED, FINAL, ARCHIVED -> throw shut(competition, "no team can be entered");
+		};
+	}
+
+	/** Check that teams may be entered freely now, as an import needs. */
+	void checkOpen(CompetitionView competition) {
+		if (competition.state() != CompetitionState.ENTRIES_OPEN) {
+			throw shut(competition, "an import needs open entries (enter late teams one by one, with a reason)");
+		}
+	}
+
+	/** Check that a team may still withdraw. */
+	void checkLeave(CompetitionView competition) {
+		if (!competition.state().isOpenToChange()) {
+			throw shut(competition, "no team can withdraw any more");
+		}
+	}
+
+	/** The reason why nobody may be entered into that event any more, if there is one. */
+	Optional<String> refusal(EventId event) {
+		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(event).stream()).findFirst();
+	}
+
+	private static String late(String reason) {
+		if (reason.isEmpty()) {
+			throw new RuleViolationException("late-reason-missing", "lateReason",
+					"Entries are closed. A late entry needs a reason, such as who allowed it and why.");
+		}
+		return reason;
+	}
+
+	private static ConflictException shut(CompetitionView competition, String consequence) {
+		return new ConflictException("entries-not-open",
+				"The competition is " + competition.state().inWords() + "; " + consequence + ".");
+	}
+
+}

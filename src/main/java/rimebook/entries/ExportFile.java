@@ -1,0 +1,43 @@
+package rimebook.entries;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+import rimebook.competition.EventView;
+
+/** Writes entries as the import reads them. */
+final class ExportFile {
+
+	private final StringBuilder text = new StringBuilder();
+
+	private final CSVPrinter printer;
+
+	ExportFile() {
+		try {
+			this.printer = new CSVPrinter(this.text, CSVFormat.DEFAULT);
+			this.printer.printRecord(ImportFile.COLUMNS);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	void add(EventView event, TeamView team) {
+		try {
+			this.printer.printRecord(event.name(), team.club().name(), team.club().town(), team.name(),
+					team.spokenAs());
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	@Override
+	public String toString() {
+		return this.text.toString();
+	}
+
+}

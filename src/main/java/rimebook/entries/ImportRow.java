@@ -1,0 +1,27 @@
+package rimebook.entries;
+
+import java.util.List;
+
+/**
+ * One row of an import file as it was read.
+ *
+ * @param line the line on which the row begins, from 1, the header counted
+ * @param problems what is wrong with it; empty when it can be entered
+ */
+public record ImportRow(int line, String event, String club, String town, String team, String spokenAs,
+		List<RowProblem> problems) {
+
+	public ImportRow {
+		problems = List.copyOf(problems);
+	}
+
+	/** Tell whether the row can be entered as it is. */
+	public boolean isGood() {
+		return this.problems.isEmpty();
+	}
+
+	ImportRow with(List<RowProblem> problems) {
+		return new ImportRow(this.line, this.event, this.club, this.town, this.team, this.spokenAs, problems);
+	}
+
+}

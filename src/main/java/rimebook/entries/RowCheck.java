@@ -1,0 +1,136 @@
+package rimebook.entries;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Looks at the rows of a file one after the other, against what is on the lists already
+ * and against the rows before.
+ */
+final class RowCheck {
+
+	private final Map<String, EventView> events = new HashMap<>();
+
+	private final Map<String, String> towns = new HashMap<>();
+
+	private final Map<EventId, String> shutEvents;
+
+	/** Event, club and team of what is entered, and where it was seen. */
+	private final Map<String, String> entered = new HashMap<>();
+
+	RowCheck(List<EventView> events, List<ClubView> clubs, List<EntryView> entries, Map<EventId, String> shutEvents) {
+		events.forEach((event) -> this.events.put(key(event.name()), event));
+		clubs.forEach((club) -> this.towns.put(key(club.name()), club.town()));
+		entries.stream()
+			.filter(EntryView::isEntered)
+			.forEach((entry) -> this.entered.put(key(entry), "on the list of the event already"));
+		this.shutEvents = shutEvents;
+	}
+
+	/** The same row with everything that is wrong with it. */
+	ImportRow check(ImportRow row) {
+		List<RowProblem> problems = new ArrayList<>(row.problems());
+		name(row.club(), "club", problems);
+		name(row.town(), "town", problems);
+		name(row.team(), "team", problems);
+		spoken(row.spokenAs(), problems);
+		event(row.event(), problems);
+		if (problems.isEmpty()) {
+			town(row, problems);
+			duplicate(row, problems);
+		}
+		return row.with(problems);
+	}
+
+	/** The event of that name. */
+	EventView event(String name) {
+		return this.events.get(key(name));
+	}
+
+	private void event(String name, List<RowProblem> problems) {
+		EventView event = event(name);
+		if (event == null) {
+			problems.add(new RowProblem("event",
+					name.isEmpty() ? "The event is missing." : "There is no event '" + shown(name) + "'.",
+					"One of: " + names() + "."));
+		}
+		else if (this.shutEvents.containsKey(event.id())) {
+			problems.add(new RowProblem("event", this.shutEvents.get(event.id()), "Set this row aside."));
+		}
+	}
+
+	private static void name(String text, String column, List<RowProblem> problems) {
+		if (text.isEmpty()) {
+			problems.add(new RowProblem(column, "The " + column + " is missing.",
+					"A name of up to " + Name.LONGEST + " characters."));
+		}
+		else {
+			spelling(text, column, problems);
+		}
+	}
+
+	private static void spoken(String text, List<RowProblem> problems) {
+		spelling(text, "spoken_as", problems);
+	}
+
+	private static void spelling(String text, String column, List<RowProblem> problems) {
+		try {
+			Name.optional(column, text);
+		}
+		catch (RuleViolationException ex) {
+			problems.add(new RowProblem(column, ex.getMessage(), "One line of up to " + Name.LONGEST + " characters."));
+		}
+	}
+
+	private void town(ImportRow row, List<RowProblem> problems) {
+		String known = this.towns.putIfAbsent(key(row.club()), row.town());
+		if (known != null && !known.equalsIgnoreCase(row.town())) {
+			problems.add(new RowProblem("town",
+					"The club '" + row.club() + "' is from '" + known + "' elsewhere, here from '" + row.town() + "'.",
+					"The same town for every team of a club: '" + known + "'."));
+		}
+	}
+
+	private void duplicate(ImportRow row, List<RowProblem> problems) {
+		String seen = this.entered.putIfAbsent(key(row.event(), row.club(), row.team()), "in line " + row.line());
+		if (seen != null) {
+			problems.add(new RowProblem("team", "The team '" + row.team() + "' is " + seen + ".",
+					"Each team once in an event."));
+		}
+	}
+
+	private String names() {
+		return this.events.values()
+			.stream()
+			.sorted((one, other) -> Integer.compare(one.position(), other.position()))
+			.map(EventView::name)
+			.collect(Collectors.joining(", "));
+	}
+
+	private String key(EntryView entry) {
+		String event = this.events.values()
+			.stream()
+			.filter((each) -> each.id().equals(entry.event()))
+			.map(EventView::name)
+			.findFirst()
+			.orElse("");
+		return key(event, entry.team().club().name(), entry.team().name());
+	}
+
+	private static String key(String... texts) {
+		return String.join("\n", texts).toLowerCase(Locale.ROOT);
+	}
+
+	private static String shown(String text) {
+		return (text.length() <= 40) ? text : text.substring(0, 40) + "…";
+	}
+
+}

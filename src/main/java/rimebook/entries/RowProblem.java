@@ -1,0 +1,12 @@
+package rimebook.entries;
+
+/**
+ * What is wrong in one row of an import file.
+ *
+ * @param column the column's name, or "row" for the whole of it
+ * @param wrong what is wrong, a sentence
+ * @param expected what would be right, a sentence
+ */
+public record RowProblem(String column, String wrong, String expected) {
+
+}

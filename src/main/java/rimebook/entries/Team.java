@@ -1,0 +1,60 @@
+package rimebook.entries;
+
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+
+@Entity
+class Team {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private Integer version;
+
+	@ManyToOne(fetch = FetchType.LAZY, optional = false)
+	private Club club;
+
+	private String name;
+
+	private String spokenAs = "";
+
+	@SuppressWarnings("NullAway.Init")
+	protected Team() {
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	Team(UUID id, Club club, String name) {
+		this.id = id;
+		this.club = club;
+		this.name = name;
+	}
+
+	/** Say the name so from now on; an empty text leaves it as it is known. */
+	void say(String spokenAs) {
+		if (!spokenAs.isEmpty()) {
+			this.spokenAs = spokenAs;
+		}
+	}
+
+	UUID id() {
+		return this.id;
+	}
+
+	TeamView view() {
+		return new TeamView(new TeamId(this.id), this.name, this.club.view(), this.spokenAs);
+	}
+
+	/** The team in a sentence and on the record. */
+	String inWords() {
+		ClubView club = this.club.view();
+		String spoken = this.spokenAs.isEmpty() ? "" : ", say '" + this.spokenAs + "'";
+		return this.name + " (" + club.name() + ", " + club.town() + spoken + ")";
+	}
+
+}

@@ -1,0 +1,12 @@
+package rimebook.entries;
+
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface TeamRepository extends JpaRepository<Team, UUID> {
+
+	Optional<Team> findFirstByClubAndNameIgnoreCaseOrderByName(Club club, String name);
+
+}
