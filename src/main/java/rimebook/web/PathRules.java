@@ -42,7 +42,7 @@ final class PathRules {
 			everybody("/error"),
 			everybody("/actuator/health/**"),
 
-			everybody("/sign-in"),
+			everybody("/sign-in/**"),
 			everybody("/sign-out"),
 			everybody("/set-up/**"),
 			everybody("/judge"),

@@ -94,6 +94,9 @@ final class RefusalReader {
 			if (cause instanceof RimebookException refused) {
 				return Refusal.of(refused);
 			}
+			if (cause instanceof ErrorResponse) {
+				return Refusal.ofStatus(HttpStatus.CONTENT_TOO_LARGE);
+			}
 			if (cause instanceof DatabindException wrong && !wrong.getPath().isEmpty()) {
 				return fault(path(wrong));
 			}

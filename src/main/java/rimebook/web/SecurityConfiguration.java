@@ -1,5 +1,8 @@
 package rimebook.web;
 
+import java.time.Clock;
+
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -8,10 +11,15 @@ import org.springframework.security.config.annotation.web.configurers.AbstractHt
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
+
+import rimebook.accounts.SeatCodes;
 
 /**
  * Three doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets
@@ -31,13 +39,16 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(1)
-	SecurityFilterChain programDoor(HttpSecurity http) {
+	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats) {
 		ProblemWriter problems = new ProblemWriter();
 		return http.securityMatcher("/api/**")
 			.csrf(AbstractHttpConfigurer::disable)
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
+			.addFilterBefore(new BodyLimitFilter(), CsrfFilter.class)
+			.addFilterBefore(new AttemptFilter(limits), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
@@ -48,13 +59,15 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(2)
-	SecurityFilterChain tabletDoor(HttpSecurity http) {
+	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats) {
 		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
 		return http.securityMatcher("/judge", "/judge/**")
 			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
+			.addFilterBefore(new AttemptFilter(limits), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
@@ -63,7 +76,7 @@ public class SecurityConfiguration {
 	/** People: name and password once, then a session. */
 	@Bean
 	@Order(3)
-	SecurityFilterChain peopleDoor(HttpSecurity http) {
+	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits) {
 		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
 			.formLogin((form) -> form.loginPage("/sign-in")
@@ -72,10 +85,18 @@ public class SecurityConfiguration {
 				.failureForwardUrl("/sign-in/refused"))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(new PageRefusal())
 				.accessDeniedHandler(new PageRefusal()))
+			.addFilterBefore(new AttemptFilter(limits), UsernamePasswordAuthenticationFilter.class)
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/"))
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
+	}
+
+	/** Shared by the three doors. Tests of single controllers have no clock bean. */
+	@Bean
+	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks, ObjectProvider<SeatCodes> seats) {
+		Clock clock = clocks.getIfAvailable(Clock::systemUTC);
+		return new AttemptLimits(clock, (device) -> seats.ifAvailable((codes) -> codes.reportGuessing(device)));
 	}
 
 	private static CookieCsrfTokenRepository tokens() {

@@ -1,0 +1,51 @@
+package rimebook.accounts;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.shared.RuleViolationException;
+
+/**
+ * What a password must be: long, and not the person's own name. No rule on kinds of
+ * characters (NIST SP 800-63B, section 3.1.1.2). The upper bound is that of the digest,
+ * bcrypt, which reads 72 bytes.
+ */
+final class PasswordRule {
+
+	static final int LEAST = 12;
+
+	static final int MOST = 64;
+
+	private static final int MOST_BYTES = 72;
+
+	private PasswordRule() {
+	}
+
+	static String check(@Nullable String password, String signInName, String displayName) {
+		String given = (password != null) ? password : "";
+		int length = given.codePointCount(0, given.length());
+		if (length < LEAST) {
+			throw refused("password-too-short", "The password has " + length + " characters; it needs at least " + LEAST
+					+ ". Four or five words that do not belong together are easy to keep in mind.");
+		}
+		if (length > MOST || given.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
+			throw refused("password-too-long", "The password is too long; at most " + MOST + " characters fit.");
+		}
+		if (isOneOf(given, signInName, displayName)) {
+			throw refused("password-is-name", "The password is the name itself; please choose another.");
+		}
+		return given;
+	}
+
+	private static boolean isOneOf(String password, String signInName, String displayName) {
+		String small = password.toLowerCase(Locale.ROOT);
+		return small.equals(signInName) || small.equals(displayName.toLowerCase(Locale.ROOT));
+	}
+
+	private static RuleViolationException refused(String code, String sentence) {
+		return new RuleViolationException(code, "password", sentence);
+	}
+
+}

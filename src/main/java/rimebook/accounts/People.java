@@ -1,0 +1,183 @@
+package rimebook.accounts;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * The people who sign in with name and password, and what each may do. Whoever is
+ * changed, shut out or given a new password has to sign in again. There is always at
+ * least one active administrator.
+ */
+@Service
+public class People {
+
+	private final PersonRepository people;
+
+	private final PasswordEncoder passwords;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	People(PersonRepository people, PasswordEncoder passwords, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.people = people;
+		this.passwords = passwords;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/** Everybody, by name, those shut out among them. */
+	@Transactional(readOnly = true)
+	public List<PersonView> all() {
+		return this.people.findAllByOrderByDisplayName().stream().map(Person::view).toList();
+	}
+
+	/**
+	 * One person.
+	 * @throws NotFoundException {@code person-not-found}
+	 */
+	@Transactional(readOnly = true)
+	public PersonView person(PersonId id) {
+		return find(id).view();
+	}
+
+	/**
+	 * Let somebody sign in from now on.
+	 * @throws ConflictException {@code sign-in-name-taken} or {@code display-name-taken}
+	 */
+	@Transactional
+	public PersonView add(DraftPerson draft, Actor actor) {
+		if (this.people.existsBySignInName(draft.signInName())) {
+			throw new ConflictException("sign-in-name-taken", "signInName",
+					"The sign-in name '" + draft.signInName() + "' is taken; please choose another.");
+		}
+		PersonId id = new PersonId(this.ids.next());
+		refuseTaken(draft.displayName(), id);
+		Person person = this.people
+			.saveAndFlush(new Person(id, draft, this.passwords.encode(draft.password()), this.clock.instant()));
+		this.events.publishEvent(change(actor, id, "person.added").to(words(person.view())));
+		return person.view();
+	}
+
+	/**
+	 * Change somebody's name on the record and their roles.
+	 * @throws ConflictException {@code stale-version}, {@code display-name-taken} or
+	 * {@code last-administrator}
+	 * @throws RuleViolationException {@code field-missing}, {@code judge-is-a-seat}
+	 */
+	@Transactional
+	public PersonView change(PersonId id, int version, String displayName, Set<Role> roles, Actor actor) {
+		String name = Required.text("displayName", displayName, DraftPerson.DISPLAY_NAME_LENGTH);
+		Set<Role> held = DraftPerson.personRoles(roles);
+		Person person = locked(id, version);
+		refuseTaken(name, id);
+		PersonView before = person.view();
+		person.change(name, held);
+		return changed(person, before, "person.changed", actor);
+	}
+
+	/**
+	 * Give somebody a new password.
+	 * @throws RuleViolationException {@code password-too-short} and the like
+	 */
+	@Transactional
+	public void setPassword(PersonId id, String password, Actor actor) {
+		Person person = find(id);
+		PersonView view = person.view();
+		person.usePassword(this.passwords.encode(PasswordRule.check(password, view.signInName(), view.displayName())));
+		this.events.publishEvent(change(actor, id, "person.password-set").to("a new password for " + words(view)));
+		this.events.publishEvent(new PersonChanged(view.signInName()));
+	}
+
+	/**
+	 * Shut somebody out. What they did stays on the record.
+	 * @throws ConflictException {@code stale-version}, {@code last-administrator},
+	 * {@code own-account} or {@code person-not-active}
+	 */
+	@Transactional
+	public PersonView deactivate(PersonId id, int version, Actor actor) {
+		Person person = locked(id, version);
+		PersonView before = person.view();
+		if (before.displayName().equals(actor.name())) {
+			throw new ConflictException("own-account",
+					"You cannot shut yourself out; ask another administrator to do it.");
+		}
+		person.deactivate();
+		return changed(person, before, "person.shut-out", actor);
+	}
+
+	/**
+	 * Let somebody who was shut out sign in again.
+	 * @throws ConflictException {@code stale-version} or {@code person-active}
+	 */
+	@Transactional
+	public PersonView reactivate(PersonId id, int version, Actor actor) {
+		Person person = locked(id, version);
+		PersonView before = person.view();
+		person.reactivate();
+		return changed(person, before, "person.let-in", actor);
+	}
+
+	private PersonView changed(Person person, PersonView before, String action, Actor actor) {
+		if (isAdministrator(before) && this.people.lockActive().stream().noneMatch(Person::isAdministrator)) {
+			throw new ConflictException("last-administrator", "roles",
+					"This is the last administrator; give the role to somebody else first.");
+		}
+		this.people.flush();
+		PersonView after = person.view();
+		this.events.publishEvent(change(actor, after.id(), action).from(words(before), words(after)));
+		this.events.publishEvent(new PersonChanged(after.signInName()));
+		return after;
+	}
+
+	private static boolean isAdministrator(PersonView person) {
+		return person.active() && person.roles().contains(Role.ADMINISTRATOR);
+	}
+
+	private Person locked(PersonId id, int version) {
+		this.people.lockActive();
+		Person person = find(id);
+		person.expectVersion(version);
+		return person;
+	}
+
+	private Person find(PersonId id) {
+		return this.people.findById(id.value()).orElseThrow(() -> NotFoundException.of("person", id));
+	}
+
+	private void refuseTaken(String displayName, PersonId except) {
+		if (this.people.isNameTaken(displayName, except.value())) {
+			throw new ConflictException("display-name-taken", "displayName", "Somebody else is called '" + displayName
+					+ "'; names on the record must differ. Add an initial or the club.");
+		}
+	}
+
+	private static AuditedChange change(Actor actor, PersonId id, String action) {
+		return AuditedChange.of(actor, "person", id, action);
+	}
+
+	private static String words(PersonView person) {
+		String roles = person.roles().stream().map(Role::word).collect(Collectors.joining(", "));
+		return person.displayName() + " (" + person.signInName() + "): " + (roles.isEmpty() ? "no role" : roles)
+				+ (person.active() ? "" : ", shut out");
+	}
+
+}

@@ -1,0 +1,32 @@
+package rimebook.accounts;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+import jakarta.persistence.LockModeType;
+import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.Modifying;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+interface SeatCodeRepository extends Repository<SeatCode, UUID> {
+
+	SeatCode save(SeatCode code);
+
+	Optional<SeatCode> findById(UUID seat);
+
+	boolean existsByCode(String code);
+
+	/** Locks the row, so that of two tablets joining at once one is the newer. */
+	@Lock(LockModeType.PESSIMISTIC_WRITE)
+	Optional<SeatCode> findByCode(String code);
+
+	Optional<SeatCode> findByDeviceDigest(String digest);
+
+	/** Without the optimistic lock: hearing of a tablet is no change of its seat. */
+	@Modifying
+	@Query("update SeatCode c set c.lastHeardAt = :now where c.seatId = :seat and c.lastHeardAt < :before")
+	int heard(UUID seat, Instant now, Instant before);
+
+}

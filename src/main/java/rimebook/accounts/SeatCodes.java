@@ -1,0 +1,137 @@
+package rimebook.accounts;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * The codes that judges' tablets join with: one a seat, of 8 characters without
+ * look-alikes. Whoever types it holds the seat with a token of 32 random bytes, of which
+ * only the digest is kept; the newest tablet wins and the one before it is shut out.
+ */
+@Service
+public class SeatCodes {
+
+	private static final Duration HEARD_STEP = Duration.ofSeconds(5);
+
+	private static final int DEVICE_LENGTH = 200;
+
+	private final SeatCodeRepository codes;
+
+	private final SecretTokens tokens;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, Clock clock, ApplicationEventPublisher events) {
+		this.codes = codes;
+		this.tokens = tokens;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Make a code for a seat. A code made before, and the tablet that joined with it, are
+	 * void from now on.
+	 * @param seat the seat's identity
+	 * @param label how the seat stands on the record, such as {@code "Judge 3, Adult"}
+	 * @param actor who asks for it
+	 * @return the code
+	 */
+	@Transactional
+	public String issue(UUID seat, String label, Actor actor) {
+		String code = freshCode();
+		Instant now = this.clock.instant();
+		Optional<SeatCode> former = this.codes.findById(seat);
+		former.ifPresentOrElse((known) -> known.reissue(label, code, now),
+				() -> this.codes.save(new SeatCode(seat, label, code, now)));
+		this.events.publishEvent(AuditedChange.of(actor, "seat", seat, "seat.code-issued")
+			.from(former.isPresent() ? "an earlier code for " + label : "", "a new code for " + label));
+		return code;
+	}
+
+	private String freshCode() {
+		String code = this.tokens.code();
+		return this.codes.existsByCode(code) ? freshCode() : code;
+	}
+
+	/** The code of a seat, to be printed on its slip; empty if none was issued. */
+	@Transactional(readOnly = true)
+	public Optional<String> codeOf(UUID seat) {
+		return this.codes.findById(seat).map(SeatCode::code);
+	}
+
+	/**
+	 * Give the seat of a code to a tablet. Small letters, blanks and hyphens in the code
+	 * do not matter.
+	 * @param code what was typed or scanned
+	 * @param device the tablet's address and browser
+	 * @return the seat and the token to show from now on
+	 * @throws RuleViolationException {@code seat-code-unknown} on the field {@code code}
+	 */
+	@Transactional
+	public SeatPairing pair(String code, String device) {
+		SeatCode seat = this.codes.findByCode(normal(code)).orElseThrow(SeatCodes::unknown);
+		String token = this.tokens.token();
+		String former = seat.deviceName();
+		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
+		seat.pair(SecretTokens.digest(token), name, this.clock.instant());
+		SeatGrant grant = seat.grant();
+		this.events.publishEvent(
+				AuditedChange.of(new Actor(grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(), "seat.paired")
+					.from(former, name));
+		return new SeatPairing(grant, token);
+	}
+
+	/**
+	 * The seat that a token stands for; empty if it stands for none (any more). Hearing
+	 * from the tablet is noted.
+	 */
+	@Transactional
+	public Optional<SeatGrant> grantOf(String token) {
+		Optional<SeatGrant> grant = this.codes.findByDeviceDigest(SecretTokens.digest(token)).map(SeatCode::grant);
+		Instant now = this.clock.instant();
+		grant.ifPresent((seat) -> this.codes.heard(seat.seat(), now, now.minus(HEARD_STEP)));
+		return grant;
+	}
+
+	/** The tablet that holds a seat; all empty if none does. */
+	@Transactional(readOnly = true)
+	public SeatDevice deviceOf(UUID seat) {
+		return this.codes.findById(seat).map(SeatCode::device).orElse(SeatDevice.NONE);
+	}
+
+	/**
+	 * Put on the record that codes were tried from a device until it was stopped, so that
+	 * the referee sees it.
+	 */
+	@Transactional
+	public void reportGuessing(String device) {
+		this.events.publishEvent(
+				AuditedChange.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
+					.to("too many wrong seat codes from this device within a minute"));
+	}
+
+	private static String normal(String code) {
+		return code.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
+	}
+
+	private static RuleViolationException unknown() {
+		return new RuleViolationException("seat-code-unknown", "code",
+				"No seat has this code. Type the " + SecretTokens.CODE_LENGTH
+						+ " letters and digits of the seat slip; if they are right, ask the referee for a new code.");
+	}
+
+}

@@ -1,0 +1,19 @@
+package rimebook.accounts;
+
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The tablet that holds a seat.
+ *
+ * @param pairedAt when it joined, null if none has
+ * @param lastHeardAt when it last asked for something, to within a few seconds, null if
+ * none has joined
+ * @param device its address and browser, empty if none has joined
+ */
+public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device) {
+
+	static final SeatDevice NONE = new SeatDevice(null, null, "");
+
+}

@@ -1,0 +1,37 @@
+package rimebook.accounts.web;
+
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.accounts.DraftPerson;
+import rimebook.accounts.PersonView;
+import rimebook.accounts.Role;
+
+/** What is typed about a person. The password is never sent back to the page. */
+record PersonForm(String signInName, String displayName, @Nullable Set<Role> roles, String password,
+		@Nullable Integer version) {
+
+	PersonForm {
+		roles = (roles != null) ? roles : Set.of();
+		version = (version != null) ? version : 0;
+	}
+
+	static PersonForm empty() {
+		return new PersonForm("", "", Set.of(), "", 0);
+	}
+
+	static PersonForm of(PersonView person) {
+		return new PersonForm(person.signInName(), person.displayName(), person.roles(), "", person.version());
+	}
+
+	DraftPerson draft() {
+		return new DraftPerson(this.signInName, this.displayName, this.roles, this.password);
+	}
+
+	@Override
+	public String toString() {
+		return "PersonForm[" + this.signInName + "]";
+	}
+
+}

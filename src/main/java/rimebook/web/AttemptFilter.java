@@ -1,0 +1,89 @@
+package rimebook.web;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+import rimebook.web.AttemptLimits.Attempt;
+
+/** Slows down whoever guesses at passwords, seat codes or the set-up link. */
+class AttemptFilter extends OncePerRequestFilter {
+
+	private static final int NAME_PER_MINUTE = 10;
+
+	private static final int ADDRESS_PER_MINUTE = 60;
+
+	private static final int SEAT_PER_MINUTE = 20;
+
+	private final AttemptLimits limits;
+
+	AttemptFilter(AttemptLimits limits) {
+		this.limits = limits;
+	}
+
+	@Override
+	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+			throws ServletException, IOException {
+		for (Attempt attempt : attempts(request)) {
+			Duration wait = this.limits.take(attempt);
+			if (!wait.isZero()) {
+				refuse(wait, request, response);
+				return;
+			}
+		}
+		chain.doFilter(request, response);
+		if (response.getStatus() < HttpStatus.BAD_REQUEST.value()) {
+			attempts(request).forEach(this.limits::giveBack);
+		}
+	}
+
+	private static List<Attempt> attempts(HttpServletRequest request) {
+		if (!"POST".equals(request.getMethod())) {
+			return List.of();
+		}
+		String address = request.getRemoteAddr();
+		return switch (firstParts(request)) {
+			case "/sign-in" -> List.of(new Attempt("sign-in " + address, ADDRESS_PER_MINUTE),
+					new Attempt("sign-in " + address + " " + name(request), NAME_PER_MINUTE));
+			case "/set-up" -> List.of(new Attempt("set-up " + address, NAME_PER_MINUTE));
+			case "/judge", "/api/seat-pairings" -> List.of(new Attempt("seat " + address, SEAT_PER_MINUTE));
+			default -> List.of();
+		};
+	}
+
+	private static String firstParts(HttpServletRequest request) {
+		String path = request.getRequestURI();
+		return path.startsWith("/set-up/") ? "/set-up" : path;
+	}
+
+	private static String name(HttpServletRequest request) {
+		return Objects.requireNonNullElse(request.getParameter("signInName"), "").strip().toLowerCase(Locale.ROOT);
+	}
+
+	private void refuse(Duration wait, HttpServletRequest request, HttpServletResponse response) throws IOException {
+		long seconds = wait.toSeconds() + 1;
+		if (!request.getRequestURI().startsWith("/s")) {
+			this.limits.stopped(DeviceDescription.of(request).description());
+		}
+		response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
+		Refusal refusal = Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-many-attempts",
+				"Too many attempts failed from here. Wait " + seconds + " seconds, then try again.");
+		if (request.getRequestURI().startsWith("/api/")) {
+			ProblemWriter.write(refusal, request, response);
+			return;
+		}
+		request.setAttribute(ErrorPageController.REFUSAL, refusal);
+		response.sendError(refusal.status().value());
+	}
+
+}

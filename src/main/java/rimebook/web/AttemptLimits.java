@@ -1,0 +1,100 @@
+package rimebook.web;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+
+import io.github.bucket4j.Bucket;
+import io.github.bucket4j.ConsumptionProbe;
+import io.github.bucket4j.TimeMeter;
+
+/**
+ * How often something may fail within a minute. Each attempt takes a token, each success
+ * gives it back, so that only failures count, however many come at once.
+ */
+class AttemptLimits {
+
+	private static final int MOST_KEPT = 20_000;
+
+	private final Map<String, Bucket> buckets = new LinkedHashMap<>(16, 0.75f, true) {
+
+		private static final long serialVersionUID = 1L;
+
+		@Override
+		protected boolean removeEldestEntry(Map.Entry<String, Bucket> eldest) {
+			return size() > MOST_KEPT;
+		}
+
+	};
+
+	private final TimeMeter time;
+
+	private final Consumer<String> guessing;
+
+	/**
+	 * @param clock the time
+	 * @param guessing is told of a device that was stopped from guessing seat codes
+	 */
+	AttemptLimits(Clock clock, Consumer<String> guessing) {
+		this.time = new ClockMeter(clock);
+		this.guessing = guessing;
+	}
+
+	/**
+	 * Take a token.
+	 * @return how long to wait, zero if there was one
+	 */
+	Duration take(Attempt attempt) {
+		ConsumptionProbe probe = bucket(attempt).tryConsumeAndReturnRemaining(1);
+		return probe.isConsumed() ? Duration.ZERO : Duration.ofNanos(probe.getNanosToWaitForRefill());
+	}
+
+	void giveBack(Attempt attempt) {
+		bucket(attempt).addTokens(1);
+	}
+
+	/** Tell that a device was stopped, once a minute at most. */
+	void stopped(String device) {
+		if (take(new Attempt("told of " + device, 1)).isZero()) {
+			this.guessing.accept(device);
+		}
+	}
+
+	private synchronized Bucket bucket(Attempt attempt) {
+		return this.buckets.computeIfAbsent(attempt.key(), (key) -> fresh(attempt.perMinute()));
+	}
+
+	private Bucket fresh(int perMinute) {
+		return Bucket.builder()
+			.withCustomTimePrecision(this.time)
+			.addLimit((limit) -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
+			.build();
+	}
+
+	/**
+	 * What is counted together.
+	 *
+	 * @param key the kind of attempt and who makes it
+	 * @param perMinute how many may fail within a minute
+	 */
+	record Attempt(String key, int perMinute) {
+	}
+
+	private record ClockMeter(Clock clock) implements TimeMeter {
+
+		@Override
+		public long currentTimeNanos() {
+			return Duration.between(Instant.EPOCH, this.clock.instant()).toNanos();
+		}
+
+		@Override
+		public boolean isWallClockBased() {
+			return true;
+		}
+
+	}
+
+}

@@ -1,0 +1,183 @@
+package rimebook.accounts;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.UUID;
+
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.core.userdetails.UserDetails;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+/** Each test is rolled back; they start from a house without people. */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:accounts;DB_CLOSE_DELAY=-1")
+@Transactional
+class AccountsIntegrationTests {
+
+	private static final Actor ADMINISTRATOR = new Actor("Ada Office", "administrator", "test");
+
+	private static final String PASSWORD = "ice lantern rime book";
+
+	@Autowired
+	private People people;
+
+	@Autowired
+	private SetUpLink setUpLink;
+
+	@Autowired
+	private SeatCodes seatCodes;
+
+	@Autowired
+	private UserDetailsService signIns;
+
+	@Autowired
+	private PasswordEncoder passwords;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Test
+	void theFirstLinkMakesOneAdministratorOnce() {
+		String token = this.setUpLink.renew().orElseThrow();
+		this.setUpLink.check(token);
+		PersonView first = this.setUpLink.redeem(token, draft("office", "Ada Office", Role.SECRETARY), "test");
+		assertThat(first.roles()).containsExactly(Role.ADMINISTRATOR);
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> this.setUpLink.redeem(token, draft("second", "Second", Role.SECRETARY), "test"))
+			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("set-up-link-used"));
+		assertThat(this.setUpLink.renew()).isEmpty();
+	}
+
+	@Test
+	void aNewLinkVoidsTheOneBefore() {
+		String former = this.setUpLink.renew().orElseThrow();
+		String token = this.setUpLink.renew().orElseThrow();
+		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.setUpLink.check(former));
+		this.setUpLink.check(token);
+	}
+
+	@Test
+	void neitherTokenNorPasswordIsKept() {
+		String token = this.setUpLink.renew().orElseThrow();
+		this.setUpLink.redeem(token, draft("office", "Ada Office", Role.ADMINISTRATOR), "test");
+		String kept = this.database.sql("select token_digest from set_up_link").query(String.class).single()
+				+ this.database.sql("select password_hash from person").query(String.class).single();
+		assertThat(kept).doesNotContain(token, PASSWORD).contains(SecretTokens.digest(token));
+	}
+
+	@Test
+	void somebodyAddedCanSignInInAnyCase() {
+		this.people.add(draft(" Rune.Frost ", "Rune Frost", Role.REFEREE, Role.ACCOUNTANT), ADMINISTRATOR);
+		UserDetails signedIn = this.signIns.loadUserByUsername("RUNE.frost ");
+		assertThat(this.passwords.matches(PASSWORD, signedIn.getPassword())).isTrue();
+		assertThat(signedIn.getAuthorities()).extracting("authority")
+			.containsExactlyInAnyOrder("ROLE_REFEREE", "ROLE_ACCOUNTANT");
+	}
+
+	@Test
+	void namesAreGivenOnce() {
+		this.people.add(draft("rune", "Rune Frost", Role.REFEREE), ADMINISTRATOR);
+		refused("sign-in-name-taken", () -> this.people.add(draft("RUNE", "Rune F.", Role.REFEREE), ADMINISTRATOR));
+		refused("display-name-taken", () -> this.people.add(draft("rune2", "rune frost", Role.REFEREE), ADMINISTRATOR));
+	}
+
+	@Test
+	void aStaleChangeIsRefused() {
+		PersonView rune = this.people.add(draft("rune", "Rune Frost", Role.REFEREE), ADMINISTRATOR);
+		PersonView changed = this.people.change(rune.id(), rune.version(), "Rune Frost", Set.of(Role.SECRETARY),
+				ADMINISTRATOR);
+		assertThat(changed.roles()).containsExactly(Role.SECRETARY);
+		assertThat(changed.version()).isNotEqualTo(rune.version());
+		refused("stale-version", () -> this.people.change(rune.id(), rune.version(), "Rune", Set.of(), ADMINISTRATOR));
+	}
+
+	@Test
+	void theLastAdministratorStays() {
+		PersonView ada = this.people.add(draft("ada", "Ada Office", Role.ADMINISTRATOR), Actor.system());
+		refused("own-account", () -> this.people.deactivate(ada.id(), ada.version(), ADMINISTRATOR));
+		Actor other = new Actor("Somebody Else", "administrator", "test");
+		refused("last-administrator", () -> this.people.deactivate(ada.id(), ada.version(), other));
+	}
+
+	@Test
+	void theLastAdministratorKeepsTheRole() {
+		PersonView ada = this.people.add(draft("ada", "Ada Office", Role.ADMINISTRATOR), Actor.system());
+		refused("last-administrator", () -> this.people.change(ada.id(), ada.version(), "Ada Office",
+				EnumSet.of(Role.REFEREE), ADMINISTRATOR));
+	}
+
+	@Test
+	void whoeverIsShutOutCannotSignInUntilLetIn() {
+		PersonView rune = this.people.add(draft("rune", "Rune Frost", Role.REFEREE), ADMINISTRATOR);
+		PersonView out = this.people.deactivate(rune.id(), rune.version(), ADMINISTRATOR);
+		assertThat(this.signIns.loadUserByUsername("rune").isEnabled()).isFalse();
+		this.people.reactivate(rune.id(), out.version(), ADMINISTRATOR);
+		assertThat(this.signIns.loadUserByUsername("rune").isEnabled()).isTrue();
+	}
+
+	@Test
+	void nobodyIsMadeAJudge() {
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> draft("rune", "Rune Frost", Role.JUDGE))
+			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("judge-is-a-seat"));
+	}
+
+	@Test
+	void aCodeGivesASeatToTheNewestTablet() {
+		UUID seat = UUID.randomUUID();
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		String typed = " " + code.substring(0, 4).toLowerCase() + "-" + code.substring(4) + " ";
+		SeatPairing first = this.seatCodes.pair(typed, "tablet one");
+		SeatPairing second = this.seatCodes.pair(code, "tablet two");
+		assertThat(this.seatCodes.grantOf(first.token())).isEmpty();
+		assertThat(this.seatCodes.grantOf(second.token())).contains(new SeatGrant(seat, "Judge 3, Adult"));
+		assertThat(this.seatCodes.deviceOf(seat).device()).isEqualTo("tablet two");
+		assertThat(second.toString()).doesNotContain(second.token());
+	}
+
+	@Test
+	void aNewCodeVoidsCodeAndTablet() {
+		UUID seat = UUID.randomUUID();
+		String former = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		SeatPairing pairing = this.seatCodes.pair(former, "tablet");
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		assertThat(this.seatCodes.codeOf(seat)).contains(code);
+		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
+		assertThat(this.seatCodes.deviceOf(seat)).isEqualTo(SeatDevice.NONE);
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> this.seatCodes.pair(former, "tablet"))
+			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-code-unknown"))
+			.satisfies((ex) -> assertThat(ex.field()).isEqualTo("code"));
+	}
+
+	@Test
+	void theDatabaseItselfKeepsNamesApart() {
+		this.people.add(draft("rune", "Rune Frost", Role.REFEREE), ADMINISTRATOR);
+		assertThatExceptionOfType(DataIntegrityViolationException.class).isThrownBy(() -> this.database.sql("""
+				insert into person (id, version, sign_in_name, display_name, password_hash, active, created_at)
+				values (random_uuid(), 0, 'other', 'Rune Frost', 'x', true, current_timestamp)""").update());
+	}
+
+	private static void refused(String code, ThrowingCallable change) {
+		assertThatExceptionOfType(ConflictException.class).isThrownBy(change)
+			.satisfies((ex) -> assertThat(ex.code()).isEqualTo(code));
+	}
+
+	private static DraftPerson draft(String signInName, String displayName, Role... roles) {
+		return new DraftPerson(signInName, displayName, Set.of(roles), PASSWORD);
+	}
+
+}
