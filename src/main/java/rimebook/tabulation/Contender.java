@@ -5,9 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A team and its measures in the order in which they are compared.
+ * A team and its measures in the order in which they are compared; for the judging
+ * methods of this module.
+ *
+ * @param entry identifier
+ * @param measures over the same criteria as every team's it is compared with, up to their
+ * first difference
  */
-record Contender(String entry, List<Measure> measures) {
+public record Contender(String entry, List<Measure> measures) {
 
 	/** Better figures first; equal ones by identifier, whatever order they came in. */
 	static final Comparator<Contender> ORDER = Comparator.comparing(Contender::sortingKey, Contender::compare)

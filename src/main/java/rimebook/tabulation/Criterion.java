@@ -53,7 +53,19 @@ public enum Criterion {
 	/**
 	 * Combination, segment missing: factored places so far, hundredths; lower is better.
 	 */
-	TOTAL_SO_FAR(false);
+	TOTAL_SO_FAR(false),
+
+	/** Points: total of the segment or of the event, hundredths; higher is better. */
+	TOTAL_POINTS(true),
+
+	/** Points: total of the elements, hundredths; higher is better. */
+	ELEMENT_POINTS(true),
+
+	/** Points: total of the factored components, hundredths; higher is better. */
+	COMPONENT_POINTS(true),
+
+	/** Points: total of the last segment, hundredths; higher is better. */
+	LAST_SEGMENT_POINTS(true);
 
 	private final boolean higherIsBetter;
 

@@ -3,8 +3,10 @@ package rimebook.tabulation;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
-/** Writes figures the way they are spoken. */
-final class English {
+/**
+ * Writes figures the way they are spoken; for the explanations of every judging method.
+ */
+public final class English {
 
 	private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
 			"eight", "nine", "ten", "eleven", "twelve");
@@ -12,18 +14,31 @@ final class English {
 	private English() {
 	}
 
-	/** {@code 5 -> "five"}, {@code 13 -> "13"}. */
-	static String number(int count) {
+	/**
+	 * Spell a small number.
+	 * @param count the number
+	 * @return {@code 5 -> "five"}, {@code 13 -> "13"}
+	 */
+	public static String number(int count) {
 		return (count < NUMBERS.size()) ? NUMBERS.get(count) : String.valueOf(count);
 	}
 
-	/** {@code 1 -> "one judge"}, {@code 2 -> "two judges"}. */
-	static String count(int count, String noun) {
+	/**
+	 * Count things.
+	 * @param count how many
+	 * @param noun in the singular
+	 * @return {@code 1 -> "one judge"}, {@code 2 -> "two judges"}
+	 */
+	public static String count(int count, String noun) {
 		return number(count) + " " + noun + ((count == 1) ? "" : "s");
 	}
 
-	/** {@code 1 -> "1st"}, {@code 12 -> "12th"}, {@code 23 -> "23rd"}. */
-	static String ordinal(int place) {
+	/**
+	 * Write a place.
+	 * @param place from 1
+	 * @return {@code 1 -> "1st"}, {@code 12 -> "12th"}, {@code 23 -> "23rd"}
+	 */
+	public static String ordinal(int place) {
 		int lastTwo = place % 100;
 		boolean teen = lastTwo >= 11 && lastTwo <= 13;
 		return place + switch (teen ? 0 : place % 10) {
@@ -45,8 +60,13 @@ final class English {
 		return ordinalOfHundredths(hundredths) + ((hundredths == Hundredths.ONE) ? "" : " or better");
 	}
 
-	/** {@code "A"}, {@code "A and B"}, {@code "A, B and C"}. */
-	static String list(List<String> entries, UnaryOperator<String> names) {
+	/**
+	 * Name teams.
+	 * @param entries at least one identifier
+	 * @param names turns an identifier into the name people know
+	 * @return {@code "A"}, {@code "A and B"}, {@code "A, B and C"}
+	 */
+	public static String list(List<String> entries, UnaryOperator<String> names) {
 		List<String> words = entries.stream().map(names).toList();
 		if (words.size() == 1) {
 			return words.get(0);

@@ -10,19 +10,20 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Gives places: best figures first, equal figures share the place and the following
- * places are not awarded ({@code 1, 2, 2, 4}).
+ * places are not awarded ({@code 1, 2, 2, 4}). For the judging methods of this module.
  */
-final class Ranking {
+public final class Ranking {
 
 	private Ranking() {
 	}
 
 	/**
 	 * Rank all contenders, then take those out who may not keep a place.
+	 * @param contenders in any order, each with another identifier
 	 * @param removed identifiers whose place stays empty
 	 * @return the others in order of place, within a place by identifier
 	 */
-	static List<Rank> of(Collection<Contender> contenders, Set<String> removed) {
+	public static List<Rank> of(Collection<Contender> contenders, Set<String> removed) {
 		List<Level> levels = levels(contenders, removed);
 		List<Rank> ranks = new ArrayList<>();
 		for (int i = 0; i < levels.size(); i++) {
@@ -48,10 +49,20 @@ final class Ranking {
 		return levels.stream().flatMap((level) -> level.without(removed)).toList();
 	}
 
-	/** A team's place and the reason for it. */
-	record Rank(int place, String entry, Reason reason) {
+	/**
+	 * A team's place and the reason for it.
+	 *
+	 * @param place from 1
+	 * @param entry identifier
+	 * @param reason what parted it from its neighbours
+	 */
+	public record Rank(int place, String entry, Reason reason) {
 
-		boolean isShared() {
+		/**
+		 * Return whether other teams have the same place.
+		 * @return {@code true} on equal figures
+		 */
+		public boolean isShared() {
 			return !this.reason.sharedWith().isEmpty();
 		}
 

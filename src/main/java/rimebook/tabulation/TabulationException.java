@@ -1,5 +1,9 @@
 package rimebook.tabulation;
 
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
 /**
  * Says why cards, ordinals or places cannot be tabulated. It is the only exception this
  * module throws for bad input. The code is stable and in kebab-case, the message a
@@ -11,9 +15,35 @@ public final class TabulationException extends RuntimeException {
 
 	private final String code;
 
+	private final transient @Nullable TextPosition position;
+
 	private TabulationException(String code, String sentence) {
+		this(code, sentence, null);
+	}
+
+	private TabulationException(String code, String sentence, @Nullable TextPosition position) {
 		super(sentence);
 		this.code = code;
+		this.position = position;
+	}
+
+	/**
+	 * Make a refusal for a judging method that lives in a package of its own.
+	 * @param code stable name in kebab-case
+	 * @param sentence what is wrong and what was expected, with a full stop
+	 * @return the refusal
+	 */
+	public static TabulationException refused(String code, String sentence) {
+		return new TabulationException(code, sentence);
+	}
+
+	/**
+	 * Say where in a text the refused thing stands.
+	 * @param where line and column
+	 * @return the same refusal with its position
+	 */
+	public TabulationException at(TextPosition where) {
+		return new TabulationException(this.code, getMessage(), where);
 	}
 
 	/**
@@ -22,6 +52,14 @@ public final class TabulationException extends RuntimeException {
 	 */
 	public String code() {
 		return this.code;
+	}
+
+	/**
+	 * Return where the refused thing stands, if it was read from a text.
+	 * @return line and column
+	 */
+	public Optional<TextPosition> position() {
+		return Optional.ofNullable(this.position);
 	}
 
 	static TabulationException markOutOfRange(String field, int hundredths) {

@@ -52,7 +52,24 @@ public final class WhySentence {
 		return new WhySentence(names, new EventWords(row)).placed(row.place(), row.reason());
 	}
 
-	private static String unplaced(EntryStatus status) {
+	/**
+	 * Explain a place by the words of another judging method.
+	 * @param place from 1
+	 * @param reason what parted the team from its neighbours
+	 * @param words that method's
+	 * @param names turns an identifier into the name people know
+	 * @return one sentence
+	 */
+	public static String of(int place, Reason reason, ReasonWords words, UnaryOperator<String> names) {
+		return new WhySentence(names, words).placed(place, reason);
+	}
+
+	/**
+	 * Explain why there is no place.
+	 * @param status how the team came through
+	 * @return one sentence
+	 */
+	public static String unplaced(EntryStatus status) {
 		return switch (status) {
 			case SKATED -> "No place yet: nothing skated so far.";
 			case NOT_FINISHED -> "No place: did not finish the programme.";
