@@ -1,0 +1,100 @@
+package rimebook.competition.web;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.jspecify.annotations.Nullable;
+import org.springframework.validation.Errors;
+
+import rimebook.competition.DraftEvent;
+import rimebook.competition.EventView;
+import rimebook.competition.JudgingPolicies;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.SegmentKind;
+
+/** What is typed about an event. */
+record EventForm(
+		@NotBlank(message = "{competition.event.name.missing}") @Size(max = 120,
+				message = "{competition.event.name.long}") String name,
+		@NotNull(message = "{competition.event.method.missing}") PlacementMethod method, @Nullable String judges,
+		@Size(max = 500, message = "{competition.event.reason.long}") @Nullable String evenPanelReason,
+		@Nullable PoliciesForm rules, @Nullable SegmentForm first, @Nullable SegmentForm second,
+		@Nullable SegmentForm third, @Nullable Integer version) {
+
+	EventForm {
+		rules = (rules != null) ? rules : PoliciesForm.of(JudgingPolicies.usual());
+		first = (first != null) ? first : SegmentForm.none();
+		second = (second != null) ? second : SegmentForm.none();
+		third = (third != null) ? third : SegmentForm.none();
+		version = (version != null) ? version : 0;
+	}
+
+	static EventForm empty() {
+		return new EventForm("", PlacementMethod.MAJORITY, "7", "", null, SegmentForm.usual(SegmentKind.SHORT),
+				SegmentForm.usual(SegmentKind.FREE), null, 0);
+	}
+
+	static EventForm of(EventView view) {
+		List<SegmentForm> segments = view.segments().stream().map(SegmentForm::of).toList();
+		return new EventForm(view.name(), view.method(), String.valueOf(view.judges()), view.evenPanelReason(),
+				PoliciesForm.of(view.policies()), at(segments, 0), at(segments, 1), at(segments, 2), view.version());
+	}
+
+	private static @Nullable SegmentForm at(List<SegmentForm> segments, int index) {
+		return (index < segments.size()) ? segments.get(index) : null;
+	}
+
+	/** Say beside each field what is wrong with it. */
+	void check(Errors errors) {
+		checkJudges(errors);
+		if (segments().findAny().isEmpty()) {
+			errors.rejectValue("first.name", "competition.segment.none");
+		}
+		check("first", this.first, errors);
+		check("second", this.second, errors);
+		check("third", this.third, errors);
+	}
+
+	private void checkJudges(Errors errors) {
+		OptionalInt typed = judgesTyped();
+		if (typed.isEmpty() || typed.getAsInt() < 1 || typed.getAsInt() > 15) {
+			errors.rejectValue("judges", "competition.event.judges.wrong");
+		}
+		else if (typed.getAsInt() % 2 == 0 && (this.evenPanelReason == null || this.evenPanelReason.isBlank())) {
+			errors.rejectValue("judges", "competition.event.judges.even");
+		}
+	}
+
+	private static void check(String path, SegmentForm segment, Errors errors) {
+		if (segment.isThere()) {
+			errors.pushNestedPath(path);
+			segment.check(errors);
+			errors.popNestedPath();
+		}
+	}
+
+	DraftEvent draft() {
+		return new DraftEvent(this.name, this.method, judgesTyped().orElseThrow(),
+				Objects.requireNonNullElse(this.evenPanelReason, ""), this.rules.policies(),
+				segments().map(SegmentForm::draft).toList());
+	}
+
+	/** Tell whether the rule set needs to be looked at, since it is not the usual one. */
+	public boolean isUnusual() {
+		return !this.rules.policies().equals(JudgingPolicies.usual());
+	}
+
+	private Stream<SegmentForm> segments() {
+		return Stream.of(this.first, this.second, this.third).filter(SegmentForm::isThere);
+	}
+
+	private OptionalInt judgesTyped() {
+		return Typed.number(Objects.requireNonNullElse(this.judges, ""));
+	}
+
+}

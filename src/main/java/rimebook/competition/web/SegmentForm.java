@@ -1,0 +1,78 @@
+package rimebook.competition.web;
+
+import java.util.Objects;
+import java.util.OptionalInt;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.validation.Errors;
+
+import rimebook.competition.DraftSegment;
+import rimebook.competition.SegmentView;
+import rimebook.tabulation.Hundredths;
+import rimebook.tabulation.SegmentKind;
+
+/**
+ * What is typed about a segment. A segment without a name is not there.
+ *
+ * @param factor a decimal number such as 0.5
+ * @param length minutes and seconds such as 2:40
+ * @param tolerance seconds
+ */
+record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable String factor, @Nullable String length,
+		@Nullable String tolerance) {
+
+	static SegmentForm none() {
+		return new SegmentForm("", SegmentKind.FREE, "1.0", "", "10");
+	}
+
+	static SegmentForm usual(SegmentKind kind) {
+		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "0.5", "", "10")
+				: new SegmentForm("Free skating", kind, "1.0", "", "10");
+	}
+
+	static SegmentForm of(SegmentView view) {
+		return new SegmentForm(view.name(), view.kind(), Hundredths.decimal(view.factor()),
+				Typed.length(view.programmeSeconds()), String.valueOf(view.toleranceSeconds()));
+	}
+
+	boolean isThere() {
+		return this.name != null && !this.name.isBlank();
+	}
+
+	/** Say beside each field what is wrong with it. */
+	void check(Errors errors) {
+		if (Objects.requireNonNull(this.name).strip().length() > 120) {
+			errors.rejectValue("name", "competition.segment.name.long");
+		}
+		if (this.kind == null) {
+			errors.rejectValue("kind", "competition.segment.kind.missing");
+		}
+		within(factorTyped(), 1, 999, "factor", errors);
+		within(lengthTyped(), 30, 600, "length", errors);
+		within(toleranceTyped(), 0, 120, "tolerance", errors);
+	}
+
+	private static void within(OptionalInt typed, int least, int most, String field, Errors errors) {
+		if (typed.isEmpty() || typed.getAsInt() < least || typed.getAsInt() > most) {
+			errors.rejectValue(field, "competition.segment." + field + ".wrong");
+		}
+	}
+
+	DraftSegment draft() {
+		return new DraftSegment(Objects.requireNonNull(this.name), Objects.requireNonNull(this.kind),
+				factorTyped().orElseThrow(), lengthTyped().orElseThrow(), toleranceTyped().orElseThrow());
+	}
+
+	private OptionalInt factorTyped() {
+		return Typed.hundredths(Objects.requireNonNullElse(this.factor, ""));
+	}
+
+	private OptionalInt lengthTyped() {
+		return Typed.seconds(Objects.requireNonNullElse(this.length, ""));
+	}
+
+	private OptionalInt toleranceTyped() {
+		return Typed.number(Objects.requireNonNullElse(this.tolerance, ""));
+	}
+
+}

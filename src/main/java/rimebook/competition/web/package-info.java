@@ -1,0 +1,5 @@
+/** The competition desk: pages for competitions and their events. */
+@NullMarked
+package rimebook.competition.web;
+
+import org.jspecify.annotations.NullMarked;

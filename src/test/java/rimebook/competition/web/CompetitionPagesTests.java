@@ -1,0 +1,310 @@
+package rimebook.competition.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.UUID;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.test.context.support.WithMockUser;
+import org.springframework.test.context.bean.override.mockito.MockitoBean;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionId;
+import rimebook.competition.CompetitionMove;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.SegmentKind;
+import rimebook.web.PageTest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.assertArg;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.Mockito.never;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+@PageTest({ CompetitionController.class, EventController.class })
+@Import(EventRoad.class)
+@WithMockUser(username = "ada", roles = "SECRETARY")
+class CompetitionPagesTests {
+
+	private static final CompetitionId ID = new CompetitionId(UUID.randomUUID());
+
+	private static final EventId EVENT = new EventId(UUID.randomUUID());
+
+	private static final SegmentId SHORT = new SegmentId(UUID.randomUUID());
+
+	private static final String PAGE = "/desk/competitions/" + ID;
+
+	@Autowired
+	private MockMvcTester mvc;
+
+	@MockitoBean
+	private Competitions competitions;
+
+	@BeforeEach
+	void oneCompetition() {
+		given(this.competitions.competition(ID)).willReturn(competition(CompetitionState.PLANNED));
+		given(this.competitions.event(EVENT)).willReturn(event());
+	}
+
+	@Test
+	void saysThatThereIsNoCompetition() {
+		assertThat(this.mvc.get().uri("/desk/competitions")).hasStatusOk()
+			.bodyText()
+			.contains("There is no competition yet.", "/desk/competitions/new");
+	}
+
+	@Test
+	@WithMockUser(roles = "ANNOUNCER")
+	void offersNoChangeToReaders() {
+		given(this.competitions.all()).willReturn(List.of(competition(CompetitionState.RUNNING)));
+		assertThat(this.mvc.get().uri("/desk/competitions")).hasStatusOk()
+			.bodyText()
+			.contains("Frostlight Trophy", "13 to 14 February 2027", "running")
+			.doesNotContain("/desk/competitions/new");
+		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk()
+			.bodyText()
+			.doesNotContain("/edit", "/state", "/desk/entries/");
+	}
+
+	@Test
+	void offersTheMovesAndSaysWhyOneIsRefused() {
+		given(this.competitions.moves(ID))
+			.willReturn(List.of(new CompetitionMove(CompetitionState.ENTRIES_OPEN, "Add an event first.")));
+		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk()
+			.bodyText()
+			.contains("Open entries", "disabled", "Add an event first.", "There is no event yet");
+	}
+
+	@Test
+	void movesTheCompetition() {
+		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", "RUNNING"))
+			.hasRedirectedUrl(PAGE);
+		then(this.competitions).should()
+			.move(eq(ID), eq(3), eq(CompetitionState.RUNNING),
+					assertArg((actor) -> assertThat(actor.role()).isEqualTo("secretary")));
+	}
+
+	@Test
+	void saysOnThePageWhyAMoveIsRefused() {
+		given(this.competitions.move(any(), anyInt(), any(), any()))
+			.willThrow(new ConflictException("competition-move", "state", "Not every result is official."));
+		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", "FINAL"))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("Not every result is official.");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "GONE", "''" })
+	void refusesAnUnknownState(String state) {
+		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", state))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+		then(this.competitions).should(never()).move(any(), anyInt(), any(), any());
+	}
+
+	@Test
+	void writesDownACompetition() {
+		given(this.competitions.create(any(), any())).willReturn(competition(CompetitionState.PLANNED));
+		assertThat(this.mvc.post()
+			.uri("/desk/competitions/new")
+			.with(csrf())
+			.param("name", "Frostlight Trophy")
+			.param("place", "Skerrywick")
+			.param("zone", "Europe/Helsinki")
+			.param("firstDay", "2027-02-13")
+			.param("lastDay", "2027-02-14")
+			.param("rulebook", "Rulebook 2026/27")).hasRedirectedUrl(PAGE);
+		then(this.competitions).should().create(eq(CompetitionFixtures.aCompetition("Frostlight Trophy")), any());
+	}
+
+	@Test
+	void keepsWhatWasTypedAndSaysWhatIsWrong() {
+		assertThat(this.mvc.post()
+			.uri("/desk/competitions/new")
+			.with(csrf())
+			.param("name", " ")
+			.param("place", "P".repeat(121))
+			.param("zone", "Mars/Olympus")
+			.param("firstDay", "13.02.2027")
+			.param("lastDay", "")
+			.param("rulebook", "Our rulebook")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("Please give the competition a name.", "at most 120 characters fit",
+					"Please choose the time zone from the list", "Please give the day as year-month-day",
+					"value=\"Our rulebook\"", "value=\"13.02.2027\"");
+		then(this.competitions).should(never()).create(any(), any());
+	}
+
+	@Test
+	void showsAStaleChangeOnTheForm() {
+		given(this.competitions.change(any(), anyInt(), any(), any()))
+			.willThrow(ConflictException.stale("competition"));
+		assertThat(this.mvc.post()
+			.uri(PAGE + "/edit")
+			.with(csrf())
+			.param("version", "2")
+			.param("name", "Another name")
+			.param("place", "Skerrywick")
+			.param("zone", "UTC")
+			.param("firstDay", "2027-02-13")
+			.param("lastDay", "2027-02-14")
+			.param("rulebook", "R")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("Somebody else changed this competition", "value=\"Another name\"");
+	}
+
+	@Test
+	void answersNotFoundForWhatIsNotThere() {
+		CompetitionId nowhere = new CompetitionId(UUID.randomUUID());
+		given(this.competitions.competition(nowhere)).willThrow(NotFoundException.of("competition", nowhere));
+		assertThat(this.mvc.get().uri("/desk/competitions/" + nowhere)).hasStatus(HttpStatus.NOT_FOUND);
+	}
+
+	@Test
+	void answersNotFoundForAnEventOfAnotherCompetition() {
+		CompetitionId other = new CompetitionId(UUID.randomUUID());
+		given(this.competitions.competition(other)).willReturn(competition(CompetitionState.PLANNED));
+		assertThat(this.mvc.get().uri("/desk/competitions/" + other + "/events/" + EVENT))
+			.hasStatus(HttpStatus.NOT_FOUND);
+	}
+
+	@Test
+	void addsAnEvent() {
+		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
+		assertThat(post("/events/new", "7", "", "2:40", "0.5")).hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		DraftEvent draft = new DraftEvent("Junior", PlacementMethod.MAJORITY, 7, "",
+				List.of(CompetitionFixtures.aShort()));
+		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "4, 2:40, 0.5, An even number of judges", "seven, 2:40, 0.5, from 1 to 15",
+			"17, 2:40, 0.5, from 1 to 15", "7, 160, 0.5, such as 2:40", "7, 0:10, 0.5, such as 2:40",
+			"7, 2:40, half, such as 0.5 or 1.0", "7, 2:40, 0, such as 0.5 or 1.0" })
+	void saysWhatIsWrongWithAnEvent(String judges, String length, String factor, String sentence) {
+		assertThat(post("/events/new", judges, "", length, factor)).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains(sentence, "value=\"" + judges + "\"", "value=\"" + length + "\"", "value=\"" + factor + "\"");
+		then(this.competitions).should(never()).addEvent(any(), any(), any());
+	}
+
+	@Test
+	void refusesAChoiceThatWasNotOffered() {
+		assertThat(post("/events/new", "7", "", "2:40", "0.5").param("second.kind", "GALA")
+			.param("rules.zeroMark", "MAYBE")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("This does not have the expected form.", "value=\"Short programme\"", "value=\"2:40\"");
+		then(this.competitions).should(never()).addEvent(any(), any(), any());
+	}
+
+	@Test
+	void takesAnEvenPanelWithItsReason() {
+		assertThat(post("/events/" + EVENT + "/edit", "4", "A judge fell ill", "2:40", "0.5"))
+			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		then(this.competitions).should()
+			.changeEvent(eq(EVENT), eq(5),
+					assertArg((draft) -> assertThat(draft.evenPanelReason()).isEqualTo("A judge fell ill")), any());
+	}
+
+	@Test
+	void refusesAnEventWithoutSegment() {
+		assertThat(this.mvc.post().uri(PAGE + "/events/new").with(csrf()).param("name", "Junior").param("judges", "7"))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("An event needs at least one segment", "Please choose how the event is judged");
+	}
+
+	@Test
+	void opensTheFormWithWhatIsThere() {
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/edit")).hasStatusOk()
+			.bodyText()
+			.contains("value=\"Short programme\"", "value=\"2:40\"", "value=\"0.5\"");
+	}
+
+	@Test
+	void copiesAnEvent() {
+		given(this.competitions.copyEvent(any(), any(), any())).willReturn(event());
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/copy")).hasStatusOk();
+		assertThat(this.mvc.post().uri(PAGE + "/events/" + EVENT + "/copy").with(csrf()).param("name", "Senior"))
+			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		then(this.competitions).should().copyEvent(eq(EVENT), eq("Senior"), any());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "entries, true", "panel, true", "draw, true", "stand, false", "results, false", "protests, true" })
+	void leadsASecretaryWhereASecretaryMayGo(String door, boolean open) {
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT)).hasStatusOk()
+			.bodyText()
+			.satisfies((text) -> assertThat(text.contains("\"/desk/" + door + "/")).isEqualTo(open));
+	}
+
+	private MockMvcTester.MockMvcRequestBuilder post(String path, String judges, String reason, String length,
+			String factor) {
+		return this.mvc.post()
+			.uri(PAGE + path)
+			.with(csrf())
+			.param("version", "5")
+			.param("name", "Junior")
+			.param("method", "MAJORITY")
+			.param("judges", judges)
+			.param("evenPanelReason", reason)
+			.param("first.name", "Short programme")
+			.param("first.kind", "SHORT")
+			.param("first.length", length)
+			.param("first.tolerance", "10")
+			.param("first.factor", factor)
+			.param("second.name", "")
+			.param("second.length", "");
+	}
+
+	private static CompetitionView competition(CompetitionState state) {
+		return new CompetitionView(ID, "frostlight-trophy", "Frostlight Trophy", "Skerrywick",
+				ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook 2026/27",
+				state, 3);
+	}
+
+	private static EventView event() {
+		return new EventView(EVENT, ID, 1, "junior", "Junior", PlacementMethod.MAJORITY, 7, "", JudgingPolicies.usual(),
+				List.of(new SegmentView(SHORT, EVENT, 1, "short-programme", "Short programme", SegmentKind.SHORT, 50,
+						160, 10)),
+				5);
+	}
+
+	@TestConfiguration(proxyBeanMethods = false)
+	static class Outside {
+
+		@Bean
+		Clock clock() {
+			return Clock.systemUTC();
+		}
+
+	}
+
+}
