@@ -1,0 +1,82 @@
+package rimebook.draw;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.SegmentView;
+import rimebook.entries.EntryId;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+
+/** Draws a field, keeps the order and tells everybody. */
+@Component
+class OrderWriter {
+
+	private final StartingOrderRepository orders;
+
+	private final Seeds seeds;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	OrderWriter(StartingOrderRepository orders, Seeds seeds, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.orders = orders;
+		this.seeds = seeds;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	StartingOrderView write(DrawOrder order, int number, SegmentView segment, List<Starter> field, Actor actor) {
+		String seed = order.seed().isEmpty() ? this.seeds.next() : order.seed();
+		List<Lot> lots = field.stream().map((starter) -> starter.lot(seed, segment.name())).toList();
+		StartingOrder drawn = new StartingOrder(this.ids.next(), number, order, seed, this.clock.instant(),
+				actor.name())
+			.with(Drawing.of(order.method(), lots, order.groupMaximum()));
+		StartingOrderView view = store(drawn).view();
+		publish(view, segment, field, actor);
+		return view;
+	}
+
+	/** Two draws at once would get the same number; the database lets one through. */
+	private StartingOrder store(StartingOrder drawn) {
+		try {
+			return this.orders.saveAndFlush(drawn);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw ConflictException.stale("starting order");
+		}
+	}
+
+	private void publish(StartingOrderView order, SegmentView segment, List<Starter> field, Actor actor) {
+		boolean again = order.number() > 1;
+		AuditedChange change = AuditedChange
+			.of(actor, "starting-order", order.segment(), again ? "starting-order.redrawn" : "starting-order.drawn")
+			.from(again ? segment.name() + ", order " + (order.number() - 1) : "", inWords(order, segment, field))
+			.because(order.reason());
+		this.events.publishEvent(new StartingOrderDrawn(order.segment(), order.number(), change));
+	}
+
+	private static String inWords(StartingOrderView order, SegmentView segment, List<Starter> field) {
+		Map<EntryId, Starter> starters = field.stream()
+			.collect(Collectors.toMap((starter) -> starter.entry().id(), Function.identity()));
+		return order.starts()
+			.stream()
+			.map((start) -> start.number() + " " + starters.get(start.entry()).inWords())
+			.collect(Collectors.joining("; ", "%s, order %d, seed %s, groups of at most %d: ".formatted(segment.name(),
+					order.number(), order.seed(), order.groupMaximum()), ""));
+	}
+
+}

@@ -1,0 +1,61 @@
+package rimebook.draw;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryState;
+import rimebook.entries.EntryView;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Who starts in a segment: every entry that has not withdrawn, in later segments those
+ * that the standing sends on.
+ */
+@Component
+class StartingField {
+
+	private final Entries entries;
+
+	private final ObjectProvider<StandingBefore> standing;
+
+	StartingField(Entries entries, ObjectProvider<StandingBefore> standing) {
+		this.entries = entries;
+		this.standing = standing;
+	}
+
+	List<Starter> of(EventView event, SegmentId segment) {
+		Map<EntryId, EntryView> entered = this.entries.ofEvent(event.id())
+			.stream()
+			.filter((entry) -> entry.state() == EntryState.ENTERED)
+			.collect(Collectors.toMap(EntryView::id, Function.identity()));
+		List<Starter> field = event.previousSegments(segment).isEmpty() ? unplaced(entered) : placed(segment, entered);
+		if (field.isEmpty()) {
+			throw new RuleViolationException("draw-no-entries",
+					"No team is left to start in this segment; there is nothing to draw.");
+		}
+		return field;
+	}
+
+	private List<Starter> unplaced(Map<EntryId, EntryView> entered) {
+		return entered.values().stream().map((entry) -> new Starter(entry, null)).toList();
+	}
+
+	private List<Starter> placed(SegmentId segment, Map<EntryId, EntryView> entered) {
+		return this.standing.getObject()
+			.standingBefore(segment)
+			.stream()
+			.filter((ranked) -> entered.containsKey(ranked.entry()))
+			.map((ranked) -> new Starter(entered.get(ranked.entry()), ranked.place()))
+			.toList();
+	}
+
+}

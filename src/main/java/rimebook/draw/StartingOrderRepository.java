@@ -1,0 +1,17 @@
+package rimebook.draw;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface StartingOrderRepository extends JpaRepository<StartingOrder, UUID> {
+
+	Optional<StartingOrder> findFirstBySegmentIdOrderByNumberDesc(UUID segmentId);
+
+	List<StartingOrder> findBySegmentIdOrderByNumberDesc(UUID segmentId);
+
+	boolean existsBySegmentId(UUID segmentId);
+
+}

@@ -1,0 +1,49 @@
+package rimebook.draw;
+
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.FilterType;
+
+import rimebook.shared.Ids;
+
+/** The draw and the modules it stands on, for tests with a database. */
+@TestConfiguration(proxyBeanMethods = false)
+@ComponentScan(basePackages = { "rimebook.competition", "rimebook.entries", "rimebook.draw" },
+		excludeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
+				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
+class DrawModule {
+
+	static final Instant NOW = Instant.parse("2027-02-12T17:30:00Z");
+
+	@Bean
+	Clock clock() {
+		return Clock.fixed(NOW, ZoneOffset.UTC);
+	}
+
+	@Bean
+	SecureRandom random() {
+		return new SecureRandom();
+	}
+
+	@Bean
+	Ids ids(SecureRandom random) {
+		return new Ids(Clock.systemUTC(), random);
+	}
+
+	@Bean
+	Outcome outcome() {
+		return new Outcome();
+	}
+
+	@Bean
+	Opening opening() {
+		return new Opening();
+	}
+
+}

@@ -1,0 +1,21 @@
+package rimebook.draw;
+
+import java.util.List;
+
+import rimebook.competition.SegmentId;
+import rimebook.shared.RuleViolationException;
+
+/** Stands for the results of the segments before. */
+class Outcome implements StandingBefore {
+
+	List<RankedEntry> standing = List.of();
+
+	@Override
+	public List<RankedEntry> standingBefore(SegmentId segment) {
+		if (this.standing.isEmpty()) {
+			throw new RuleViolationException("standing-incomplete", "The segment before is not complete.");
+		}
+		return this.standing;
+	}
+
+}

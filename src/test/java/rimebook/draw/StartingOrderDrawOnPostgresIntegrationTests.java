@@ -1,0 +1,8 @@
+package rimebook.draw;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class StartingOrderDrawOnPostgresIntegrationTests extends StartingOrderDrawIntegrationTests {
+
+}
