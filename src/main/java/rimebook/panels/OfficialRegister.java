@@ -1,0 +1,86 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+
+/** The officials the house knows, each name once. */
+@Component
+class OfficialRegister {
+
+	private final OfficialRepository officials;
+
+	private final Ids ids;
+
+	private final ApplicationEventPublisher events;
+
+	OfficialRegister(OfficialRepository officials, Ids ids, ApplicationEventPublisher events) {
+		this.officials = officials;
+		this.ids = ids;
+		this.events = events;
+	}
+
+	Official add(DraftOfficial facts, Actor actor) {
+		checkName(facts, null);
+		Official official = new Official(this.ids.next(), facts);
+		store(official, facts);
+		publish(actor, official, "official.registered", "");
+		return official;
+	}
+
+	Official change(OfficialId id, int version, DraftOfficial facts, Actor actor) {
+		Official official = find(id);
+		String before = official.inWords();
+		checkName(facts, id);
+		official.change(version, facts);
+		store(official, facts);
+		publish(actor, official, "official.changed", before);
+		return official;
+	}
+
+	Official find(OfficialId id) {
+		return this.officials.findById(id.value()).orElseThrow(() -> NotFoundException.of("official", id));
+	}
+
+	List<Official> all() {
+		return this.officials.findAllByOrderByName();
+	}
+
+	private void checkName(DraftOfficial facts, @Nullable OfficialId self) {
+		this.officials.findByNameIgnoreCase(facts.name())
+			.filter((other) -> !other.id().equals(self))
+			.ifPresent((other) -> {
+				throw known(facts);
+			});
+	}
+
+	/** The same name twice at one moment: the database lets one through. */
+	private void store(Official official, DraftOfficial facts) {
+		try {
+			this.officials.saveAndFlush(official);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw known(facts);
+		}
+	}
+
+	private static ConflictException known(DraftOfficial facts) {
+		return new ConflictException("official-known", "name", "The register has an official '" + facts.name()
+				+ "' already. If this is another person, add something that tells them apart, such as the town.");
+	}
+
+	private void publish(Actor actor, Official official, String action, String before) {
+		this.events
+			.publishEvent(AuditedChange.of(actor, "official", official.id(), action).from(before, official.inWords()));
+	}
+
+}

@@ -1,0 +1,165 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.shared.Actor;
+
+/**
+ * The register of officials and the panel of every event.
+ * <p>
+ * A panel is complete when the referee and all judges of the event have their seats.
+ * Changing anything is refused with {@code panel-final} once the competition is final.
+ */
+@Service
+@Transactional(readOnly = true)
+public class Panels {
+
+	private final OfficialRegister register;
+
+	private final Competitions competitions;
+
+	private final Seating seating;
+
+	private final SeatViews views;
+
+	private final JudgeCodes codes;
+
+	private final OwnClubRule ownClub;
+
+	Panels(OfficialRegister register, Competitions competitions, Seating seating, SeatViews views, JudgeCodes codes,
+			OwnClubRule ownClub) {
+		this.register = register;
+		this.competitions = competitions;
+		this.seating = seating;
+		this.views = views;
+		this.codes = codes;
+		this.ownClub = ownClub;
+	}
+
+	/**
+	 * Write an official into the register.
+	 * @throws rimebook.shared.ConflictException {@code official-known} if the name is
+	 * there already
+	 */
+	@Transactional
+	public OfficialView register(DraftOfficial facts, Actor actor) {
+		return this.register.add(facts, actor).view();
+	}
+
+	/**
+	 * Change what the register says; seats already taken are kept.
+	 * @throws rimebook.shared.ConflictException if the version is stale, or
+	 * {@code official-known}
+	 */
+	@Transactional
+	public OfficialView change(OfficialId id, int version, DraftOfficial facts, Actor actor) {
+		return this.register.change(id, version, facts, actor).view();
+	}
+
+	/** Everybody in the register, by name. */
+	public List<OfficialView> officials() {
+		return this.register.all().stream().map(Official::view).toList();
+	}
+
+	/**
+	 * The official of that identity.
+	 * @throws rimebook.shared.NotFoundException if there is none
+	 */
+	public OfficialView official(OfficialId id) {
+		return this.register.find(id).view();
+	}
+
+	/** The places that an event's panel has, filled or not, in order. */
+	public List<SeatPlace> places(EventId event) {
+		return SeatPlace.of(this.competitions.event(event));
+	}
+
+	/** The panel of an event. */
+	public PanelView ofEvent(EventId event) {
+		return this.views.panel(this.competitions.event(event));
+	}
+
+	/** The judges' seats of an event that exist, by number, taken or not. */
+	public List<SeatView> judges(EventId event) {
+		return this.views.used(this.competitions.event(event))
+			.stream()
+			.filter((seat) -> seat.place().kind() == SeatKind.JUDGE)
+			.map(this.views::of)
+			.toList();
+	}
+
+	/**
+	 * The seat of that identity.
+	 * @throws rimebook.shared.NotFoundException if there is none
+	 */
+	public SeatView seat(SeatId id) {
+		return this.views.of(this.seating.find(id));
+	}
+
+	/** Who sits in judgement on a team of their own club, as things are now. */
+	public List<SeatConflict> conflicts(EventId id) {
+		return this.views.used(this.competitions.event(id))
+			.stream()
+			.flatMap((seat) -> this.ownClub.conflict(seat).stream())
+			.toList();
+	}
+
+	/**
+	 * Give an official an empty seat.
+	 * @throws rimebook.shared.RuleViolationException {@code official-own-club} when a
+	 * team of the official's club is in the event and no reason for an override is given;
+	 * {@code official-seated} when another seat of theirs excludes this one;
+	 * {@code seat-unknown} when the event has no such seat
+	 * @throws rimebook.shared.ConflictException {@code seat-taken}, or
+	 * {@code panel-in-use} while the judges cannot change
+	 */
+	@Transactional
+	public SeatView seat(SeatOfficial seating, Actor actor) {
+		EventView event = this.seating.hold(seating.event());
+		return this.views.of(this.seating.take(event, seating, this.register.find(seating.official()), actor));
+	}
+
+	/**
+	 * Free a seat. A code issued for it is replaced, so that the slip in the hand of the
+	 * person who leaves opens nothing any more.
+	 * @throws rimebook.shared.ConflictException if the version is stale,
+	 * {@code seat-empty}, or {@code panel-in-use} while the judges cannot change
+	 */
+	@Transactional
+	public SeatView vacate(SeatId id, int version, Actor actor) {
+		EventView event = this.seating.hold(id);
+		Seat seat = this.seating.find(id);
+		this.seating.vacate(event, seat, version, actor);
+		this.codes.replace(seat, event, actor);
+		return this.views.of(seat);
+	}
+
+	/**
+	 * Issue a judge's seat a new code; the earlier one and the tablet that joined with it
+	 * are void. Possible at any time, since a tablet may break during a segment.
+	 * @throws rimebook.shared.RuleViolationException {@code seat-without-card} for any
+	 * other kind of seat
+	 */
+	@Transactional
+	public SeatView issueCode(SeatId id, Actor actor) {
+		EventView event = this.seating.hold(id);
+		Seat seat = this.seating.find(id);
+		this.codes.issue(seat, event, actor);
+		return this.views.of(seat);
+	}
+
+	/** Issue a code for every judge's seat of the event that has none. */
+	@Transactional
+	public PanelView issueCodes(EventId id, Actor actor) {
+		EventView event = this.seating.hold(id);
+		this.codes.issueMissing(this.seating.judges(event), event, actor);
+		return this.views.panel(event);
+	}
+
+}

@@ -1,0 +1,109 @@
+package rimebook.panels;
+
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.Id;
+import jakarta.persistence.ManyToOne;
+import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.accounts.SeatDevice;
+import rimebook.competition.EventId;
+import rimebook.shared.ConflictException;
+
+@Entity
+class Seat {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private int version;
+
+	private UUID eventId;
+
+	@Enumerated(EnumType.STRING)
+	private SeatKind kind;
+
+	private int number;
+
+	@ManyToOne(fetch = FetchType.LAZY)
+	private @Nullable Official official;
+
+	private String overrideReason = "";
+
+	@SuppressWarnings("NullAway.Init")
+	protected Seat() {
+	}
+
+	Seat(UUID id, EventId event, SeatPlace place) {
+		this.id = id;
+		this.eventId = event.value();
+		this.kind = place.kind();
+		this.number = place.number();
+	}
+
+	void take(Official official, String overrideReason) {
+		Official sitting = this.official;
+		if (sitting != null) {
+			throw new ConflictException("seat-taken", "official",
+					label() + " is taken by " + sitting.view().name() + "; vacate the seat first.");
+		}
+		this.official = official;
+		this.overrideReason = overrideReason;
+	}
+
+	void vacate(int version) {
+		if (version != this.version) {
+			throw ConflictException.stale("seat");
+		}
+		if (this.official == null) {
+			throw new ConflictException("seat-empty", "Nobody sits on " + label() + "; there is nothing to vacate.");
+		}
+		this.official = null;
+		this.overrideReason = "";
+	}
+
+	boolean isAt(SeatPlace place) {
+		return place().equals(place);
+	}
+
+	boolean isTakenBy(OfficialId id) {
+		return this.official != null && this.official.id().equals(id);
+	}
+
+	boolean isTaken() {
+		return this.official != null;
+	}
+
+	SeatPlace place() {
+		return new SeatPlace(this.kind, this.number);
+	}
+
+	String label() {
+		return place().label();
+	}
+
+	SeatId id() {
+		return new SeatId(this.id);
+	}
+
+	EventId event() {
+		return new EventId(this.eventId);
+	}
+
+	@Nullable Official official() {
+		return this.official;
+	}
+
+	SeatView view(@Nullable String code, SeatDevice device) {
+		return new SeatView(id(), event(), this.kind, this.number,
+				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), code,
+				device.pairedAt(), device.lastHeardAt(), this.version);
+	}
+
+}

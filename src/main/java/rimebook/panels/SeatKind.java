@@ -1,0 +1,71 @@
+package rimebook.panels;
+
+/** What somebody does on the panel of an event. */
+public enum SeatKind {
+
+	/** Runs the panel, closes cards, signs the result. */
+	REFEREE("Referee"),
+
+	/** Helps the referee, often at the ice. */
+	ASSISTANT_REFEREE("Assistant referee"),
+
+	/** Marks; the only kind of seat with a card and a code. */
+	JUDGE("Judge"),
+
+	/** Ready to take a judge's seat. */
+	SUBSTITUTE("Substitute judge"),
+
+	/** Answers for the computation and signs the result with the referee. */
+	ACCOUNTANT("Accountant"),
+
+	/** Speaks to the hall. */
+	ANNOUNCER("Announcer"),
+
+	/** Stands beside the referee with the watches. */
+	TIMEKEEPER("Timekeeper"),
+
+	/** Leads the technical panel; points judging only. */
+	TECHNICAL_CONTROLLER("Technical controller"),
+
+	/** Calls elements; points judging only. */
+	TECHNICAL_SPECIALIST("Technical specialist");
+
+	private final String inWords;
+
+	SeatKind(String inWords) {
+		this.inWords = inWords;
+	}
+
+	/** The seat as people call it: "Judge 3", "Referee". */
+	public String label(int number) {
+		return (this == JUDGE || number > 1) ? this.inWords + " " + number : this.inWords;
+	}
+
+	/**
+	 * Tell whether nobody may take the seat in an event of their own club. Announcer and
+	 * timekeeper decide nothing and are free.
+	 */
+	public boolean isBoundByOwnClubRule() {
+		return this != ANNOUNCER && this != TIMEKEEPER;
+	}
+
+	/**
+	 * Tell whether one person cannot hold both seats in an event: who judges has one
+	 * judge's seat and is neither referee, assistant nor substitute; the referee is not
+	 * the own assistant.
+	 */
+	public boolean excludes(SeatKind other) {
+		return switch (this) {
+			case JUDGE -> other.isJudging();
+			case REFEREE -> other == JUDGE || other == ASSISTANT_REFEREE;
+			case ASSISTANT_REFEREE -> other == JUDGE || other == REFEREE;
+			case SUBSTITUTE -> other == JUDGE;
+			default -> false;
+		};
+	}
+
+	private boolean isJudging() {
+		return this == JUDGE || this == REFEREE || this == ASSISTANT_REFEREE || this == SUBSTITUTE;
+	}
+
+}

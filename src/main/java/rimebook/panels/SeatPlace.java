@@ -1,0 +1,47 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+import rimebook.competition.EventView;
+
+/**
+ * A place on the panel that an event needs or may have, whether somebody sits there or
+ * not.
+ *
+ * @param number which one of its kind, from 1
+ */
+public record SeatPlace(SeatKind kind, int number) {
+
+	/** The places of a placement-judged event in the order in which they are listed. */
+	static List<SeatPlace> of(EventView event) {
+		Stream<SeatPlace> judges = IntStream.rangeClosed(1, event.judges())
+			.mapToObj((number) -> new SeatPlace(SeatKind.JUDGE, number));
+		return Stream
+			.of(single(SeatKind.REFEREE, SeatKind.ASSISTANT_REFEREE), judges,
+					single(SeatKind.SUBSTITUTE, SeatKind.ACCOUNTANT, SeatKind.ANNOUNCER, SeatKind.TIMEKEEPER))
+			.flatMap((places) -> places)
+			.toList();
+	}
+
+	private static Stream<SeatPlace> single(SeatKind... kinds) {
+		return Stream.of(kinds).map((kind) -> new SeatPlace(kind, 1));
+	}
+
+	/** The place as people call it: "Judge 3". */
+	public String label() {
+		return this.kind.label(this.number);
+	}
+
+	/** Tell whether that seat stands at this place. */
+	public boolean isOf(SeatView seat) {
+		return seat.kind() == this.kind && seat.number() == this.number;
+	}
+
+	/** Tell whether the panel cannot work without it. */
+	public boolean isRequired() {
+		return this.kind == SeatKind.JUDGE || this.kind == SeatKind.REFEREE;
+	}
+
+}

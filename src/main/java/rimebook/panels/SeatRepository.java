@@ -1,0 +1,22 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.EntityGraph;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface SeatRepository extends JpaRepository<Seat, UUID> {
+
+	@EntityGraph(attributePaths = "official")
+	List<Seat> findByEventId(UUID eventId);
+
+	Optional<Seat> findByEventIdAndKindAndNumber(UUID eventId, SeatKind kind, int number);
+
+	/** To which event a seat belongs, without reading the seat itself. */
+	@Query("select s.eventId from Seat s where s.id = :id")
+	Optional<UUID> eventOf(UUID id);
+
+}

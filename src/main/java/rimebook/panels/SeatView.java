@@ -1,0 +1,24 @@
+package rimebook.panels;
+
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.EventId;
+
+/**
+ * A seat of an event's panel, somebody on it or not.
+ *
+ * @param number which one of its kind, from 1
+ * @param overrideReason why the own-club rule was set aside, empty where it was not
+ * @param label the seat as people call it: "Judge 3"
+ * @param code what a tablet joins with, {@code null} until one is issued
+ * @param pairedAt when the tablet joined, {@code null} while none has
+ * @param lastHeardAt when the tablet last spoke, {@code null} while it has not
+ * @param version give it back when vacating, so that nobody removes another's choice
+ */
+public record SeatView(SeatId id, EventId event, SeatKind kind, int number, @Nullable OfficialView official,
+		String overrideReason, String label, @Nullable String code, @Nullable Instant pairedAt,
+		@Nullable Instant lastHeardAt, int version) {
+
+}

@@ -1,0 +1,49 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.accounts.SeatCodes;
+import rimebook.competition.EventView;
+
+/** Seats with their codes and tablets, in the order of the panel. */
+@Component
+class SeatViews {
+
+	private final SeatRepository seats;
+
+	private final SeatCodes codes;
+
+	SeatViews(SeatRepository seats, SeatCodes codes) {
+		this.seats = seats;
+		this.codes = codes;
+	}
+
+	SeatView of(Seat seat) {
+		return seat.view(this.codes.codeOf(seat.id().value()).orElse(null), this.codes.deviceOf(seat.id().value()));
+	}
+
+	PanelView panel(EventView event) {
+		List<Seat> used = used(event);
+		List<String> missing = SeatPlace.of(event)
+			.stream()
+			.filter(SeatPlace::isRequired)
+			.filter((place) -> used.stream().noneMatch((seat) -> seat.isAt(place) && seat.isTaken()))
+			.map(SeatPlace::label)
+			.toList();
+		return new PanelView(event.id(), used.stream().map(this::of).toList(), missing);
+	}
+
+	/**
+	 * Seats of the event's places that exist; what a larger panel left over is not one.
+	 */
+	List<Seat> used(EventView event) {
+		List<Seat> all = this.seats.findByEventId(event.id().value());
+		return SeatPlace.of(event)
+			.stream()
+			.flatMap((place) -> all.stream().filter((seat) -> seat.isAt(place)))
+			.toList();
+	}
+
+}

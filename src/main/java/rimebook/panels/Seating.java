@@ -1,0 +1,108 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Gives seats and takes them back. Every change first takes hold of the competition, so
+ * that two people cannot seat one official twice at the same moment.
+ */
+@Component
+class Seating {
+
+	private final SeatRepository seats;
+
+	private final Competitions competitions;
+
+	private final SeatingRules rules;
+
+	private final OwnClubRule ownClub;
+
+	private final Ids ids;
+
+	private final ApplicationEventPublisher events;
+
+	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, OwnClubRule ownClub, Ids ids,
+			ApplicationEventPublisher events) {
+		this.seats = seats;
+		this.competitions = competitions;
+		this.rules = rules;
+		this.ownClub = ownClub;
+		this.ids = ids;
+		this.events = events;
+	}
+
+	/** Take hold of the event's competition, or refuse once it is final. */
+	EventView hold(EventId event) {
+		this.rules.checkOpenToChange(this.competitions.holding(event));
+		return this.competitions.event(event);
+	}
+
+	/** As {@link #hold(EventId)} for the event of a seat, which is read only after it. */
+	EventView hold(SeatId id) {
+		return hold(this.seats.eventOf(id.value()).map(EventId::new).orElseThrow(() -> unknown(id)));
+	}
+
+	Seat take(EventView event, SeatOfficial seating, Official official, Actor actor) {
+		SeatPlace place = new SeatPlace(seating.kind(), seating.number());
+		this.rules.checkPlace(event, place);
+		this.rules.checkGuards(event.id(), place.kind());
+		this.rules.checkOtherSeats(this.seats.findByEventId(event.id().value()), place, official);
+		String override = this.ownClub.overrideFor(seating, official.view());
+		Seat seat = at(event.id(), place);
+		seat.take(official, override);
+		this.seats.flush();
+		publish(actor, seat, "seat.taken", "", inWords(seat, event, official), override);
+		return seat;
+	}
+
+	void vacate(EventView event, Seat seat, int version, Actor actor) {
+		this.rules.checkGuards(event.id(), seat.place().kind());
+		Official leaving = seat.official();
+		seat.vacate(version);
+		this.seats.flush();
+		publish(actor, seat, "seat.vacated", (leaving != null) ? inWords(seat, event, leaving) : "", "", "");
+	}
+
+	Seat find(SeatId id) {
+		return this.seats.findById(id.value()).orElseThrow(() -> unknown(id));
+	}
+
+	private static NotFoundException unknown(SeatId id) {
+		return NotFoundException.of("seat", id);
+	}
+
+	/** All judges' seats of the event, made where they are not there yet. */
+	List<Seat> judges(EventView event) {
+		return SeatPlace.of(event)
+			.stream()
+			.filter((place) -> place.kind() == SeatKind.JUDGE)
+			.map((place) -> at(event.id(), place))
+			.toList();
+	}
+
+	private Seat at(EventId event, SeatPlace place) {
+		return this.seats.findByEventIdAndKindAndNumber(event.value(), place.kind(), place.number())
+			.orElseGet(() -> this.seats.save(new Seat(this.ids.next(), event, place)));
+	}
+
+	private static String inWords(Seat seat, EventView event, Official official) {
+		return seat.label() + ", " + event.name() + ": " + official.inWords();
+	}
+
+	private void publish(Actor actor, Seat seat, String action, String before, String after, String reason) {
+		this.events
+			.publishEvent(AuditedChange.of(actor, "seat", seat.id(), action).from(before, after).because(reason));
+	}
+
+}

@@ -1,0 +1,63 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+/** When the panel may change and who cannot sit where. */
+@Component
+class SeatingRules {
+
+	private final ObjectProvider<PanelGuard> guards;
+
+	SeatingRules(ObjectProvider<PanelGuard> guards) {
+		this.guards = guards;
+	}
+
+	void checkOpenToChange(CompetitionView competition) {
+		if (!competition.state().isOpenToChange()) {
+			throw new ConflictException("panel-final",
+					"The competition is " + competition.state().inWords() + "; its panels cannot be changed any more.");
+		}
+	}
+
+	/** Only judges are guarded: an announcer may change in the middle of a segment. */
+	void checkGuards(EventId event, SeatKind kind) {
+		if (kind != SeatKind.JUDGE) {
+			return;
+		}
+		this.guards.orderedStream()
+			.flatMap((guard) -> guard.refusal(event).stream())
+			.findFirst()
+			.ifPresent((refusal) -> {
+				throw new ConflictException("panel-in-use", refusal);
+			});
+	}
+
+	void checkPlace(EventView event, SeatPlace place) {
+		if (!SeatPlace.of(event).contains(place)) {
+			throw new RuleViolationException("seat-unknown", "number", "The panel of " + event.name() + " has no seat '"
+					+ place.label() + "'; it has " + event.judges() + " judges.");
+		}
+	}
+
+	/** One person, one seat of those that exclude each other. */
+	void checkOtherSeats(List<Seat> seats, SeatPlace place, Official official) {
+		seats.stream()
+			.filter((seat) -> seat.isTakenBy(official.id()) && seat.place().kind().excludes(place.kind()))
+			.filter((seat) -> !seat.isAt(place))
+			.findFirst()
+			.ifPresent((seat) -> {
+				throw new RuleViolationException("official-seated", "official", official.view().name()
+						+ " already has the seat " + seat.label() + " in this event and cannot take this one too.");
+			});
+	}
+
+}

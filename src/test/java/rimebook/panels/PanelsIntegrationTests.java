@@ -1,0 +1,357 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+import jakarta.persistence.EntityManager;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.data.jpa.test.autoconfigure.DataJpaTest;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.context.event.ApplicationEvents;
+import org.springframework.test.context.event.RecordApplicationEvents;
+
+import rimebook.accounts.SeatCodes;
+import rimebook.accounts.SeatPairing;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.entries.EnterTeam;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RimebookException;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+@DataJpaTest(showSql = false)
+@Import(PanelsModule.class)
+@RecordApplicationEvents
+class PanelsIntegrationTests {
+
+	private static final Actor REFEREE = new Actor("Ines Harrow", "referee", "test");
+
+	@Autowired
+	private Panels panels;
+
+	@Autowired
+	private Competitions competitions;
+
+	@Autowired
+	private Entries entries;
+
+	@Autowired
+	private SeatCodes codes;
+
+	@Autowired
+	private Segments segments;
+
+	@Autowired
+	private EntityManager entityManager;
+
+	@Autowired
+	private ApplicationEvents published;
+
+	private CompetitionView competition;
+
+	private EventId junior;
+
+	private EventId adult;
+
+	@BeforeEach
+	void enterTeams() {
+		this.competition = this.competitions.create(CompetitionFixtures.aCompetition("Frostlight Trophy"), REFEREE);
+		this.junior = addEvent("Junior", 3);
+		this.adult = addEvent("Adult", 3);
+		move(CompetitionState.ENTRIES_OPEN);
+		enter(this.junior, "Harbour Blades", "Lanterns");
+		enter(this.junior, "Harbour Blades", "Embers");
+		enter(this.junior, "North Quay", "Icicles");
+	}
+
+	@AfterEach
+	void closeSegments() {
+		this.segments.running = null;
+	}
+
+	@Test
+	void keepsTheRegisterByName() {
+		OfficialView second = register("Sten Vik", "");
+		OfficialView first = register("Mara Lind", "Harbour Blades");
+		assertThat(this.panels.officials()).containsExactly(first, second);
+		assertThat(this.panels.official(first.id())).isEqualTo(first);
+	}
+
+	@Test
+	void refusesTheSameNameTwice() {
+		OfficialView mara = register("Mara Lind", "");
+		assertRefused("official-known", () -> register("mara lind", "North Quay"));
+		OfficialView sten = register("Sten Vik", "");
+		assertRefused("official-known",
+				() -> this.panels.change(sten.id(), sten.version(), new DraftOfficial("Mara Lind", "", ""), REFEREE));
+		assertThat(
+				this.panels.change(mara.id(), mara.version(), new DraftOfficial("Mara LIND", "", ""), REFEREE).name())
+			.isEqualTo("Mara LIND");
+	}
+
+	@Test
+	void refusesAStaleChangeOfAnOfficial() {
+		OfficialView mara = register("Mara Lind", "");
+		this.panels.change(mara.id(), mara.version(), new DraftOfficial("Mara Lind", "North Quay", ""), REFEREE);
+		assertRefused("stale-version", () -> this.panels.change(mara.id(), mara.version(),
+				new DraftOfficial("Mara Lind", "Harbour Blades", ""), REFEREE));
+	}
+
+	@Test
+	void panelIsCompleteWithTheRefereeAndEveryJudge() {
+		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Referee", "Judge 1", "Judge 2",
+				"Judge 3");
+		seat(this.junior, SeatKind.REFEREE, 1, register("Referee", ""));
+		IntStream.rangeClosed(1, 2).forEach((n) -> seat(this.junior, SeatKind.JUDGE, n, register("Official " + n, "")));
+		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Judge 3");
+		assertThat(this.panels.ofEvent(this.junior).isComplete()).isFalse();
+		seat(this.junior, SeatKind.JUDGE, 3, register("Official 3", ""));
+		assertThat(this.panels.ofEvent(this.junior).isComplete()).isTrue();
+	}
+
+	@Test
+	void listsSeatsInTheOrderOfThePanel() {
+		seat(this.junior, SeatKind.TIMEKEEPER, 1, register("Official 1", ""));
+		seat(this.junior, SeatKind.JUDGE, 2, register("Official 2", ""));
+		seat(this.junior, SeatKind.JUDGE, 1, register("Official 3", ""));
+		seat(this.junior, SeatKind.REFEREE, 1, register("Official 4", ""));
+		assertThat(this.panels.ofEvent(this.junior).seats()).extracting(SeatView::label)
+			.containsExactly("Referee", "Judge 1", "Judge 2", "Timekeeper");
+		assertThat(this.panels.judges(this.junior)).extracting(SeatView::number).containsExactly(1, 2);
+	}
+
+	@Test
+	void whatIsReadBackIsWhatWasSeated() {
+		SeatView taken = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", "North Sound"));
+		this.entityManager.flush();
+		this.entityManager.clear();
+		SeatView read = this.panels.seat(taken.id());
+		assertThat(read).usingRecursiveComparison().ignoringFields("version").isEqualTo(taken);
+		assertThat(read.official()).isNotNull().extracting(OfficialView::name).isEqualTo("Sten Vik");
+	}
+
+	@Test
+	void refusesWhoBelongsToTheClubOfATeam() {
+		OfficialView mara = register("Mara Lind", "harbour  BLADES");
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, mara))
+			.withMessageContaining("Embers, Lanterns")
+			.withMessageContaining("Mara Lind belongs to harbour  BLADES")
+			.withMessageContaining("rulebook in force decides")
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("official-own-club"));
+		assertThat(this.panels.ofEvent(this.junior).missing()).contains("Judge 1");
+	}
+
+	@Test
+	void ownClubRuleBindsTheRefereeButNotTheAnnouncer() {
+		OfficialView mara = register("Mara Lind", "Harbour Blades");
+		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.REFEREE, 1, mara));
+		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.ACCOUNTANT, 1, mara));
+		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, mara).overrideReason()).isEmpty();
+		assertThat(this.panels.conflicts(this.junior)).isEmpty();
+	}
+
+	@Test
+	void ownClubRuleLooksAtTheEventAlone() {
+		assertThat(seat(this.adult, SeatKind.JUDGE, 1, register("Mara Lind", "Harbour Blades")).official()).isNotNull();
+	}
+
+	@Test
+	void withdrawnTeamIsNoConflict() {
+		OfficialView kai = register("Kai Storm", "North Quay");
+		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
+		EntryView icicles = this.entries.ofEvent(this.junior)
+			.stream()
+			.filter((entry) -> entry.team().name().equals("Icicles"))
+			.findFirst()
+			.orElseThrow();
+		this.entries.withdraw(icicles.id(), icicles.version(), "Injury", REFEREE);
+		assertThat(seat(this.junior, SeatKind.JUDGE, 1, kai).overrideReason()).isEmpty();
+	}
+
+	@Test
+	void overrideIsKeptShownAndOnTheRecord() {
+		OfficialView mara = register("Mara Lind", "Harbour Blades");
+		SeatView seat = this.panels
+			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"), REFEREE);
+		assertThat(seat.overrideReason()).isEqualTo("No other judge could travel");
+		assertThat(this.panels.conflicts(this.junior))
+			.containsExactly(new SeatConflict(seat.id(), List.of("Embers", "Lanterns")));
+		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
+			.singleElement()
+			.satisfies((change) -> assertThat(change.reason()).isEqualTo("No other judge could travel"))
+			.satisfies((change) -> assertThat(change.after())
+				.isEqualTo("Judge 1, Junior: Mara Lind (Harbour Blades), national"));
+	}
+
+	@Test
+	void reasonIsDroppedWhereTheRuleDoesNotRefuse() {
+		OfficialView sten = register("Sten Vik", "North Sound");
+		SeatView seat = this.panels.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, sten.id(), "Just in case"),
+				REFEREE);
+		assertThat(seat.overrideReason()).isEmpty();
+	}
+
+	@Test
+	void showsTheConflictOfATeamThatCameLater() {
+		SeatView seat = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", "North Sound"));
+		assertThat(this.panels.conflicts(this.junior)).isEmpty();
+		enter(this.junior, "North Sound", "Auroras");
+		assertThat(this.panels.conflicts(this.junior)).containsExactly(new SeatConflict(seat.id(), List.of("Auroras")));
+	}
+
+	@Test
+	void oneOfficialHasOneJudgesSeatInAnEvent() {
+		OfficialView sten = register("Sten Vik", "");
+		seat(this.junior, SeatKind.JUDGE, 1, sten);
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.JUDGE, 2, sten));
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.REFEREE, 1, sten));
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.SUBSTITUTE, 1, sten));
+		assertThat(seat(this.adult, SeatKind.REFEREE, 1, sten).official()).isEqualTo(sten);
+	}
+
+	@Test
+	void refereeDoesNotJudgeButMayAnnounce() {
+		OfficialView sten = register("Sten Vik", "");
+		seat(this.junior, SeatKind.REFEREE, 1, sten);
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.JUDGE, 1, sten));
+		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, sten).official()).isEqualTo(sten);
+	}
+
+	@Test
+	void refusesATakenSeatAndASeatThatTheEventHasNot() {
+		seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
+		OfficialView kai = register("Kai Storm", "");
+		assertRefused("seat-taken", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
+		assertRefused("seat-unknown", () -> seat(this.junior, SeatKind.JUDGE, 4, kai));
+		assertRefused("seat-unknown", () -> seat(this.junior, SeatKind.TECHNICAL_CONTROLLER, 1, kai));
+	}
+
+	@Test
+	void vacatesASeatForSomebodyElse() {
+		SeatView taken = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
+		assertRefused("stale-version", () -> this.panels.vacate(taken.id(), taken.version() + 1, REFEREE));
+		SeatView empty = this.panels.vacate(taken.id(), this.panels.seat(taken.id()).version(), REFEREE);
+		assertThat(empty.official()).isNull();
+		assertRefused("seat-empty", () -> this.panels.vacate(empty.id(), empty.version(), REFEREE));
+		assertThat(seat(this.junior, SeatKind.JUDGE, 1, register("Kai Storm", "")).id()).isEqualTo(taken.id());
+	}
+
+	@Test
+	void judgesStayWhileASegmentIsOpenButTheAnnouncerMayChange() {
+		SeatView judge = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
+		this.segments.running = this.junior;
+		assertRefused("panel-in-use", () -> this.panels.vacate(judge.id(), judge.version(), REFEREE));
+		OfficialView kai = register("Kai Storm", "");
+		assertRefused("panel-in-use", () -> seat(this.junior, SeatKind.JUDGE, 2, kai));
+		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, kai).official()).isEqualTo(kai);
+		assertThat(this.panels.issueCode(judge.id(), REFEREE).code()).isNotNull();
+	}
+
+	@Test
+	void nothingChangesOnceTheCompetitionIsFinal() {
+		move(CompetitionState.ENTRIES_CLOSED);
+		move(CompetitionState.RUNNING);
+		move(CompetitionState.FINAL);
+		OfficialView sten = register("Sten Vik", "");
+		assertRefused("panel-final", () -> seat(this.junior, SeatKind.JUDGE, 1, sten));
+		assertRefused("panel-final", () -> this.panels.issueCodes(this.junior, REFEREE));
+	}
+
+	@Test
+	void everyJudgesSeatGetsItsOwnCode() {
+		PanelView panel = this.panels.issueCodes(this.junior, REFEREE);
+		List<SeatView> judges = this.panels.judges(this.junior);
+		assertThat(panel.seats()).isEqualTo(judges);
+		assertThat(judges).extracting(SeatView::label).containsExactly("Judge 1", "Judge 2", "Judge 3");
+		assertThat(judges).extracting(SeatView::code)
+			.doesNotHaveDuplicates()
+			.allSatisfy((code) -> assertThat(code).hasSize(8));
+		assertThat(this.panels.issueCodes(this.junior, REFEREE)).isEqualTo(panel);
+		assertThat(this.codes.pair(code(judges.get(2)), "tablet").seat().label()).isEqualTo("Judge 3, Junior");
+	}
+
+	@Test
+	void newCodeShutsOutTheOldOneAndItsTablet() {
+		this.panels.issueCodes(this.junior, REFEREE);
+		SeatView judge = this.panels.judges(this.junior).get(0);
+		SeatPairing pairing = this.codes.pair(code(judge), "tablet");
+		assertThat(this.panels.seat(judge.id()).pairedAt()).isNotNull();
+		SeatView renewed = this.panels.issueCode(judge.id(), REFEREE);
+		assertThat(renewed.code()).isNotEqualTo(judge.code());
+		assertThat(renewed.pairedAt()).isNull();
+		this.entityManager.flush();
+		assertThat(this.codes.grantOf(pairing.token())).isEmpty();
+		assertRefused("seat-code-unknown", () -> this.codes.pair(code(judge), "tablet"));
+	}
+
+	@Test
+	void whoLeavesTakesNoCodeAlong() {
+		SeatView judge = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
+		assertThat(this.panels.vacate(judge.id(), judge.version(), REFEREE).code()).isNull();
+		seat(this.junior, SeatKind.JUDGE, 1, register("Kai Storm", ""));
+		SeatView coded = this.panels.issueCode(judge.id(), REFEREE);
+		assertThat(this.panels.vacate(judge.id(), coded.version(), REFEREE).code()).isNotNull()
+			.isNotEqualTo(coded.code());
+	}
+
+	@Test
+	void onlyJudgesHaveACard() {
+		SeatView referee = seat(this.junior, SeatKind.REFEREE, 1, register("Sten Vik", ""));
+		assertRefused("seat-without-card", () -> this.panels.issueCode(referee.id(), REFEREE));
+	}
+
+	@Test
+	void saysWhatIsNotThere() {
+		SeatId nowhere = SeatId.of("00000000-0000-7000-8000-000000000000");
+		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.panels.seat(nowhere));
+		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.panels.vacate(nowhere, 0, REFEREE));
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> this.panels.official(new OfficialId(nowhere.value())));
+	}
+
+	private EventId addEvent(String name, int judges) {
+		return this.competitions.addEvent(this.competition.id(), CompetitionFixtures.anEvent(name, judges), REFEREE)
+			.id();
+	}
+
+	private void move(CompetitionState next) {
+		this.competition = this.competitions.move(this.competition.id(), this.competition.version(), next, REFEREE);
+	}
+
+	private EntryView enter(EventId event, String club, String team) {
+		return this.entries.enter(new EnterTeam(event, club, "Skerrywick", team, "", ""), REFEREE);
+	}
+
+	private OfficialView register(String name, String club) {
+		return this.panels.register(new DraftOfficial(name, club, "national"), REFEREE);
+	}
+
+	private SeatView seat(EventId event, SeatKind kind, int number, OfficialView official) {
+		return this.panels.seat(new SeatOfficial(event, kind, number, official.id(), ""), REFEREE);
+	}
+
+	private static String code(SeatView seat) {
+		String code = seat.code();
+		assertThat(code).isNotNull();
+		return code;
+	}
+
+	private static void assertRefused(String code, Runnable act) {
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(act::run)
+			.extracting(RimebookException::code)
+			.isEqualTo(code);
+	}
+
+}

@@ -1,0 +1,42 @@
+package rimebook.panels;
+
+import java.security.SecureRandom;
+import java.time.Clock;
+
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.FilterType;
+
+import rimebook.shared.Ids;
+
+/** Panels and the modules they stand on, for tests with a database. */
+@TestConfiguration(proxyBeanMethods = false)
+@ComponentScan(basePackages = { "rimebook.competition", "rimebook.entries", "rimebook.panels" },
+		excludeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
+				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
+@ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false,
+		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX, pattern = ".*\\.(SeatCodes|SecretTokens)"))
+class PanelsModule {
+
+	@Bean
+	Clock clock() {
+		return Clock.systemUTC();
+	}
+
+	@Bean
+	SecureRandom random() {
+		return new SecureRandom();
+	}
+
+	@Bean
+	Ids ids(Clock clock, SecureRandom random) {
+		return new Ids(clock, random);
+	}
+
+	@Bean
+	Segments segments() {
+		return new Segments();
+	}
+
+}
