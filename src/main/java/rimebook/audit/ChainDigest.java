@@ -1,0 +1,55 @@
+package rimebook.audit;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.HexFormat;
+import java.util.Locale;
+
+/** The digest of a line, as the package describes it. */
+final class ChainDigest {
+
+	/** What stands before line 1. */
+	static final String START = "0".repeat(64);
+
+	private static final DateTimeFormatter TIME = DateTimeFormatter
+		.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT)
+		.withZone(ZoneOffset.UTC);
+
+	private final MessageDigest sha256;
+
+	private ChainDigest() {
+		try {
+			this.sha256 = MessageDigest.getInstance("SHA-256");
+		}
+		catch (NoSuchAlgorithmException ex) {
+			throw new IllegalStateException("Every Java platform has SHA-256", ex);
+		}
+	}
+
+	/** The digest that the line should have, whatever it says it has. */
+	static String of(RecordLine line) {
+		ChainDigest digest = new ChainDigest();
+		digest.add(Long.toString(line.number()), time(line.writtenAt()), line.actor(), line.role(), line.device(),
+				line.subject(), line.subjectId(), line.action(), line.before(), line.after(), line.reason(),
+				line.previousDigest());
+		return HexFormat.of().formatHex(digest.sha256.digest());
+	}
+
+	static String time(Instant time) {
+		return TIME.format(time);
+	}
+
+	private void add(String... fields) {
+		for (String field : fields) {
+			byte[] bytes = field.getBytes(StandardCharsets.UTF_8);
+			this.sha256.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII));
+			this.sha256.update(bytes);
+			this.sha256.update((byte) ',');
+		}
+	}
+
+}

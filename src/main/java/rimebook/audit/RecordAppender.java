@@ -1,0 +1,83 @@
+package rimebook.audit;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+
+import jakarta.persistence.EntityManager;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.AuditedChange;
+
+/** Writes the next line. Whoever appends holds the head of the chain until the commit. */
+@Component
+class RecordAppender {
+
+	private static final String INSERT = """
+			insert into record_line (number, written_at, actor, role, device, subject, subject_id, action,
+			before_text, after_text, reason, previous_digest, digest) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+
+	private final JdbcClient database;
+
+	private final EntityManager entities;
+
+	private final Clock clock;
+
+	RecordAppender(JdbcClient database, EntityManager entities, Clock clock) {
+		this.database = database;
+		this.entities = entities;
+		this.clock = clock;
+	}
+
+	/**
+	 * Append the change. What else the transaction has to write is written first, so that
+	 * nobody holds the head while waiting for another row.
+	 */
+	void append(AuditedChange change) {
+		this.entities.flush();
+		RecordHead head = lockHead();
+		RecordLine line = line(head, change, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+		insert(line);
+		this.database.sql("update record_head set number = ?, digest = ? where id = 1")
+			.params(line.number(), line.digest())
+			.update();
+	}
+
+	private RecordHead lockHead() {
+		return this.database.sql("select number, digest from record_head where id = 1 for update")
+			.query((row, at) -> new RecordHead(row.getLong(1), row.getString(2)))
+			.single();
+	}
+
+	private static RecordLine line(RecordHead head, AuditedChange change, Instant now) {
+		RecordLine open = new RecordLine(head.lines() + 1, now, kept(change.actor().name()),
+				kept(change.actor().role()), kept(change.actor().device()), kept(change.subject()),
+				kept(change.subjectId()), kept(change.action()), kept(change.before()), kept(change.after()),
+				kept(change.reason()), head.digest(), "");
+		return new RecordLine(open.number(), open.writtenAt(), open.actor(), open.role(), open.device(), open.subject(),
+				open.subjectId(), open.action(), open.before(), open.after(), open.reason(), open.previousDigest(),
+				ChainDigest.of(open));
+	}
+
+	/**
+	 * The text as every database gives it back: NUL and halves of a character become the
+	 * replacement mark.
+	 */
+	private static String kept(String text) {
+		String whole = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+		return whole.replace('\0', '\uFFFD');
+	}
+
+	private void insert(RecordLine line) {
+		this.database.sql(INSERT)
+			.params(line.number(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC), line.actor(),
+					line.role(), line.device(), line.subject(), line.subjectId(), line.action(), line.before(),
+					line.after(), line.reason(), line.previousDigest(), line.digest())
+			.update();
+	}
+
+}

@@ -1,0 +1,46 @@
+package rimebook.audit;
+
+import java.io.Serializable;
+
+/**
+ * Whether the record is whole.
+ *
+ * @param lines how many lines were found good
+ * @param head the digest of the last good line
+ * @param firstBroken the number of the first line that is not as it was written, 0 if all
+ * are
+ * @param why what is wrong with that line, empty if nothing is
+ */
+public record RecordFinding(long lines, String head, long firstBroken, String why) implements Serializable {
+
+	private static final int SHORT = 12;
+
+	static RecordFinding whole(long lines, String head) {
+		return new RecordFinding(lines, head, 0, "");
+	}
+
+	static RecordFinding broken(RecordHead good, long line, String why) {
+		return new RecordFinding(good.lines(), good.digest(), line, why);
+	}
+
+	/** Tell whether every line is as it was written and none is missing. */
+	public boolean isWhole() {
+		return this.why.isEmpty();
+	}
+
+	/** The first digits of the head, enough to compare by eye. */
+	public String shortHead() {
+		return this.head.substring(0, SHORT) + "…";
+	}
+
+	/** The finding in one sentence. */
+	public String sentence() {
+		if (isWhole()) {
+			return "The record is whole: " + this.lines + (this.lines == 1 ? " line" : " lines") + ", head "
+					+ this.head;
+		}
+		return "The record is broken at line " + this.firstBroken + ": " + this.why + " " + this.lines
+				+ (this.lines == 1 ? " line" : " lines") + " before it are as they were written.";
+	}
+
+}

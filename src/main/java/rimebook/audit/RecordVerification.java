@@ -1,0 +1,39 @@
+package rimebook.audit;
+
+import org.springframework.jdbc.core.ConnectionCallback;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+
+/** Tells whether the record is whole, and where it ends. */
+@Service
+public class RecordVerification {
+
+	private final JdbcTemplate database;
+
+	RecordVerification(JdbcTemplate database) {
+		this.database = database;
+	}
+
+	/**
+	 * Follow the whole chain. Takes about a second for 100,000 lines and holds a few
+	 * hundred of them at a time.
+	 */
+	public RecordFinding verify() {
+		ConnectionCallback<RecordFinding> check = ChainCheck::check;
+		RecordFinding finding = this.database.execute(check);
+		if (finding == null) {
+			throw new IllegalStateException("The check gave no finding");
+		}
+		return finding;
+	}
+
+	/** The end of the chain as it is now, unchecked. */
+	public RecordHead head() {
+		return JdbcClient.create(this.database)
+			.sql("select number, digest from record_head where id = 1")
+			.query((row, at) -> new RecordHead(row.getLong(1), row.getString(2)))
+			.single();
+	}
+
+}

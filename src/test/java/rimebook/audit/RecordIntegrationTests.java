@@ -1,0 +1,195 @@
+package rimebook.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+/** Lines are never deleted, so each test counts from what it finds. */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:record;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=20000")
+class RecordIntegrationTests {
+
+	private static final int THREADS = 8;
+
+	private static final int CHANGES = 50;
+
+	private static final Actor RUNE = new Actor("Rune Frost", "referee", "10.0.0.2, Firefox");
+
+	@Autowired
+	private ApplicationEventPublisher events;
+
+	@Autowired
+	private RecordVerification verification;
+
+	@Autowired
+	private RecordReading reading;
+
+	@Autowired
+	private JdbcClient database;
+
+	private final TransactionTemplate transaction;
+
+	@Autowired
+	RecordIntegrationTests(PlatformTransactionManager transactions) {
+		this.transaction = new TransactionTemplate(transactions);
+	}
+
+	@Test
+	void theChainSurvivesManyAtOnce() throws Exception {
+		long before = this.verification.head().lines();
+		List<Callable<Void>> writers = IntStream.range(0, THREADS).mapToObj(this::writer).toList();
+		ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+		try {
+			List<Future<Void>> running = writers.stream().map(threads::submit).toList();
+			while (running.stream().anyMatch((writer) -> !writer.isDone())) {
+				assertThat(this.verification.verify().isWhole()).isTrue();
+			}
+			for (Future<Void> writer : running) {
+				writer.get();
+			}
+		}
+		finally {
+			threads.shutdownNow();
+		}
+		RecordFinding finding = this.verification.verify();
+		assertThat(finding.isWhole()).isTrue();
+		assertThat(finding.lines()).isEqualTo(before + THREADS * CHANGES);
+		assertThat(finding.head()).isEqualTo(this.verification.head().digest());
+	}
+
+	private Callable<Void> writer(int thread) {
+		return () -> {
+			for (int change = 0; change < CHANGES; change++) {
+				write(change("thread " + thread + " change " + change));
+			}
+			return null;
+		};
+	}
+
+	@Test
+	void aLongChainIsFollowedToItsEnd() {
+		long before = this.verification.head().lines();
+		this.transaction.executeWithoutResult(
+				(status) -> IntStream.range(0, 1100).forEach((i) -> this.events.publishEvent(change("line " + i))));
+		assertThat(this.verification.verify())
+			.isEqualTo(RecordFinding.whole(before + 1100, this.verification.head().digest()));
+	}
+
+	@Test
+	void whatIsRolledBackLeavesNoLine() {
+		RecordHead before = this.verification.head();
+		this.transaction.executeWithoutResult((status) -> {
+			this.events.publishEvent(change("taken back"));
+			status.setRollbackOnly();
+		});
+		assertThat(this.verification.head()).isEqualTo(before);
+	}
+
+	@Test
+	void aChangeAndItsLineAreKeptTogetherOrNotAtAll() {
+		RecordHead before = this.verification.head();
+		AuditedChange tooLong = AuditedChange.of(RUNE, "subject".repeat(20), "1", "x.done");
+		assertThatExceptionOfType(RuntimeException.class)
+			.isThrownBy(() -> this.transaction.executeWithoutResult((status) -> {
+				this.database.sql("insert into club (id, version, name, town) values (?, 0, 'Lost Club', 'Nowhere')")
+					.param(UUID.randomUUID())
+					.update();
+				this.events.publishEvent(tooLong);
+			}));
+		assertThat(this.database.sql("select count(*) from club where name = 'Lost Club'").query(Long.class).single())
+			.isZero();
+		assertThat(this.verification.head()).isEqualTo(before);
+	}
+
+	@Test
+	void anEventOutsideATransactionIsRefused() {
+		assertThatIllegalStateException().isThrownBy(() -> this.events.publishEvent(change("nowhere")))
+			.withMessageContaining("outside a transaction");
+	}
+
+	@Test
+	void anEventInATransactionThatOnlyReadsIsRefused() {
+		TransactionTemplate reader = new TransactionTemplate(this.transaction.getTransactionManager());
+		reader.setReadOnly(true);
+		assertThatIllegalStateException()
+			.isThrownBy(() -> reader.executeWithoutResult((status) -> this.events.publishEvent(change("reader"))));
+	}
+
+	@Test
+	void everyTextComesBackAsItWasChained() {
+		write(AuditedChange.of(RUNE, "entry", "1", "entry.renamed")
+			.from("  blanks kept  \n\tand lines ", "Łyżwiarki 🧊 e\u0301 \uD83E half, nul \0")
+			.because("'quoted' %_! \\ back"));
+		assertThat(this.verification.verify().isWhole()).isTrue();
+		RecordLine newest = this.reading.read(new RecordQuery("entry", "", 1)).lines().get(0);
+		assertThat(newest.before()).isEqualTo("  blanks kept  \n\tand lines ");
+		assertThat(newest.after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
+	}
+
+	@Test
+	void linesAreFoundByKindAndWords() {
+		write(AuditedChange.of(RUNE, "glacier", "g-1", "glacier.moved")
+			.from("100 % ice", "melt_water")
+			.because("Why!"));
+		write(AuditedChange.of(RUNE, "glacier", "g-2", "glacier.calved").to("berg"));
+		assertThat(this.reading.subjects()).contains("glacier");
+		assertThat(found("glacier", "")).containsExactly("g-2", "g-1");
+		assertThat(found("glacier", "BERG")).containsExactly("g-2");
+		assertThat(found("", "100 %")).containsExactly("g-1");
+		assertThat(found("", "melt_w")).containsExactly("g-1");
+		assertThat(found("", "meltxw")).isEmpty();
+		assertThat(found("", "why!")).containsExactly("g-1");
+		assertThat(found("glacie", "")).isEmpty();
+	}
+
+	@Test
+	void pagesFollowOneAnother() {
+		this.transaction.executeWithoutResult((status) -> IntStream.rangeClosed(1, 120)
+			.forEach((i) -> this.events.publishEvent(AuditedChange.of(RUNE, "paged", i, "paged.done"))));
+		List<String> ids = new ArrayList<>();
+		for (int page = 1; page <= 3; page++) {
+			RecordPage read = this.reading.read(new RecordQuery("paged", "", page));
+			assertThat(read.found()).isEqualTo(120);
+			assertThat(read.pages()).isEqualTo(3);
+			read.lines().forEach((line) -> ids.add(line.subjectId()));
+		}
+		assertThat(ids).hasSize(120).startsWith("120", "119").endsWith("2", "1");
+		assertThat(this.reading.read(new RecordQuery("paged", "", 4)).lines()).isEmpty();
+	}
+
+	private List<String> found(String subject, String text) {
+		return this.reading.read(new RecordQuery(subject, text, 1))
+			.lines()
+			.stream()
+			.map(RecordLine::subjectId)
+			.toList();
+	}
+
+	private void write(AuditedChange change) {
+		this.transaction.executeWithoutResult((status) -> this.events.publishEvent(change));
+	}
+
+	private static AuditedChange change(String after) {
+		return AuditedChange.of(RUNE, "test", "1", "test.changed").from("before", after);
+	}
+
+}

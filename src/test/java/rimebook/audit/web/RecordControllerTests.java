@@ -1,0 +1,126 @@
+package rimebook.audit.web;
+
+import java.net.URI;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.test.context.support.WithMockUser;
+import org.springframework.test.context.TestPropertySource;
+import org.springframework.test.context.bean.override.mockito.MockitoBean;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+import rimebook.audit.RecordFinding;
+import rimebook.audit.RecordHead;
+import rimebook.audit.RecordLine;
+import rimebook.audit.RecordPage;
+import rimebook.audit.RecordQuery;
+import rimebook.audit.RecordReading;
+import rimebook.audit.RecordVerification;
+import rimebook.web.PageTest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.BDDMockito.given;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+@PageTest(RecordController.class)
+@TestPropertySource(properties = "rimebook.zone=Europe/Oslo")
+@WithMockUser(roles = "REFEREE")
+class RecordControllerTests {
+
+	private static final String DIGEST = "3fa9".repeat(16);
+
+	private static final RecordLine LINE = new RecordLine(12, Instant.parse("2026-11-25T13:02:11Z"), "Rune Frost",
+			"referee", "10.0.0.2, Firefox", "entry", "e-1", "entry.withdrawn", "entered", "<b>withdrawn</b>",
+			"two skaters ill", DIGEST, DIGEST);
+
+	@Autowired
+	private MockMvcTester mvc;
+
+	@MockitoBean
+	private RecordReading reading;
+
+	@MockitoBean
+	private RecordVerification verification;
+
+	@BeforeEach
+	void oneLine() {
+		given(this.reading.read(new RecordQuery("", "", 1))).willReturn(new RecordPage(List.of(LINE), 1, 1));
+		given(this.reading.subjects()).willReturn(List.of("entry"));
+		given(this.verification.head()).willReturn(new RecordHead(12, DIGEST));
+	}
+
+	@Test
+	void showsWhoDidWhatWhenAndWhy() {
+		assertThat(this.mvc.get().uri("/desk/record")).hasStatusOk()
+			.bodyText()
+			.contains("14:02:11 CET", "25 November 2026", "Rune Frost", "entry withdrawn", "entered", "two skaters ill",
+					DIGEST, "12 lines")
+			.contains("&lt;b&gt;withdrawn&lt;/b&gt;")
+			.doesNotContain("<b>withdrawn");
+	}
+
+	@Test
+	void keepsTheSearchInTheLinksToOtherPages() {
+		given(this.reading.read(new RecordQuery("entry", "a&b", 2))).willReturn(new RecordPage(List.of(LINE), 101, 3));
+		assertThat(this.mvc.get().uri(URI.create("/desk/record?subject=entry&text=a%26b&page=2"))).hasStatusOk()
+			.bodyText()
+			.contains("/desk/record?subject=entry&amp;text=a%26b&amp;page=3", "value=\"a&amp;b\"", "Page 2 of 3");
+	}
+
+	@Test
+	void saysThatNothingHasHappenedYet() {
+		given(this.reading.read(new RecordQuery("", "", 1))).willReturn(new RecordPage(List.of(), 0, 1));
+		given(this.verification.head()).willReturn(new RecordHead(0, "0".repeat(64)));
+		assertThat(this.mvc.get().uri("/desk/record")).hasStatusOk()
+			.bodyText()
+			.contains("Nothing has happened yet", "No line yet")
+			.doesNotContain("<table");
+	}
+
+	@Test
+	void saysThatNothingFits() {
+		given(this.reading.read(new RecordQuery("", "walrus", 1))).willReturn(new RecordPage(List.of(), 0, 1));
+		assertThat(this.mvc.get().uri("/desk/record?text=walrus")).bodyText().contains("No line of the record fits");
+	}
+
+	@Test
+	void answersTheCheck() {
+		given(this.verification.verify()).willReturn(new RecordFinding(12, DIGEST, 0, ""));
+		MvcTestResult answer = this.mvc.post().uri("/desk/record/check").with(csrf()).exchange();
+		assertThat(answer).hasStatus3xxRedirection().hasRedirectedUrl("/desk/record");
+		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
+			.contains("The chain is whole");
+	}
+
+	@Test
+	void saysWhereTheChainIsBroken() {
+		given(this.verification.verify()).willReturn(new RecordFinding(2, DIGEST, 3, "this line is missing."));
+		MvcTestResult answer = this.mvc.post().uri("/desk/record/check").with(csrf()).exchange();
+		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
+			.contains("The chain is broken at line 3: this line is missing.", "2 lines before it");
+	}
+
+	@Test
+	void aPageThatIsNoNumberIsRefused() {
+		assertThat(this.mvc.get().uri("/desk/record?page=x")).hasStatus(HttpStatus.BAD_REQUEST)
+			.bodyText()
+			.contains("page", "expected form");
+	}
+
+	@Test
+	@WithMockUser(roles = "ANNOUNCER")
+	void isClosedToTheAnnouncer() {
+		assertThat(this.mvc.get().uri("/desk/record")).hasStatus(HttpStatus.FORBIDDEN);
+	}
+
+	private static Map<String, Object> flash(MvcTestResult answer) {
+		return Map.copyOf(answer.getMvcResult().getFlashMap());
+	}
+
+}
