@@ -3,11 +3,16 @@ package rimebook;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
-/** Starts the service. */
+import rimebook.cli.CommandLine;
+
+/** Starts the service, or runs a command of the jar in its place. */
 @SpringBootApplication
 public class RimebookApplication {
 
 	public static void main(String[] args) {
+		if (CommandLine.isCalledBy(args)) {
+			System.exit(CommandLine.ofThisJar().run(args));
+		}
 		SpringApplication.run(RimebookApplication.class, args);
 	}
 

@@ -1,0 +1,86 @@
+package rimebook.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/**
+ * The commands that the jar understands in place of starting the service. Commands write
+ * UTF-8 and end with status 0 when they did what was asked and 2 when the arguments or
+ * the input were refused; then nothing is on standard output.
+ */
+public final class CommandLine {
+
+	/** Status of a command that did what was asked. */
+	static final int DONE = 0;
+
+	/** Status of a command whose arguments or input were refused. */
+	static final int REFUSED = 2;
+
+	private static final List<String> HELP = List.of("--help", "-h", "help");
+
+	private final List<SubCommand> commands;
+
+	CommandLine(List<SubCommand> commands) {
+		this.commands = commands;
+	}
+
+	/**
+	 * Return the command line with every command of this jar.
+	 * @return the commands
+	 */
+	public static CommandLine ofThisJar() {
+		return new CommandLine(List.of(new TabulateCommand()));
+	}
+
+	/**
+	 * Tell whether arguments call a command. Arguments that begin with {@code --} are
+	 * settings of the service, except {@code --help}.
+	 * @param args the arguments of the jar
+	 * @return {@code false} where the service is to be started
+	 */
+	public static boolean isCalledBy(String... args) {
+		return args.length > 0 && (!args[0].startsWith("--") || HELP.contains(args[0]));
+	}
+
+	/**
+	 * Run the command on the streams of this process.
+	 * @param args name of the command and its arguments
+	 * @return the exit status
+	 */
+	public int run(String... args) {
+		try (PrintStream out = stream(FileDescriptor.out); PrintStream err = stream(FileDescriptor.err)) {
+			return run(List.of(args), out, err);
+		}
+	}
+
+	private static PrintStream stream(FileDescriptor descriptor) {
+		return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+	}
+
+	int run(List<String> args, PrintStream out, PrintStream err) {
+		String name = args.get(0);
+		if (HELP.contains(name)) {
+			out.print(usage());
+			return DONE;
+		}
+		for (SubCommand command : this.commands) {
+			if (command.name().equals(name)) {
+				return command.run(args.subList(1, args.size()), out, err);
+			}
+		}
+		err.print("rimebook: there is no command '" + name + "'\n" + usage());
+		return REFUSED;
+	}
+
+	private String usage() {
+		StringBuilder usage = new StringBuilder("usage: java -jar rimebook.jar COMMAND [arguments]\n");
+		usage.append("       java -jar rimebook.jar            starts the service\n\ncommands:\n");
+		this.commands.forEach((command) -> usage
+			.append("  %-14s %s%n".formatted(command.name(), command.summary()).replace(System.lineSeparator(), "\n")));
+		return usage.append("\nCOMMAND --help tells more.\n").toString();
+	}
+
+}

@@ -1,0 +1,126 @@
+package rimebook.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A CSV file in UTF-8 with a header: fields trimmed, blank lines left out, every row as
+ * long as the header, and the line of each row known.
+ *
+ * @param name as typed, for messages
+ * @param header names of the columns
+ * @param headerLine where they stand
+ * @param rows what follows
+ */
+record CsvFile(String name, List<String> header, long headerLine, List<Row> rows) {
+
+	private static final CSVFormat FORMAT = CSVFormat.DEFAULT.builder()
+		.setIgnoreSurroundingSpaces(true)
+		.setIgnoreEmptyLines(false)
+		.get();
+
+	/**
+	 * Read a file.
+	 * @throws InputException where it cannot be read, is no CSV, has no header, no row or
+	 * a row of another length
+	 */
+	static CsvFile read(String name) {
+		String text = text(name);
+		new QuoteCheck(name, text).check();
+		List<Row> rows = rows(text);
+		if (rows.isEmpty()) {
+			throw InputException.at(name, 1, 1, "the file is empty; expected a header and one row for each entry");
+		}
+		Row header = rows.get(0);
+		CsvFile file = new CsvFile(name, header.fields(), header.line(), rows.subList(1, rows.size()));
+		file.checkLengths();
+		return file;
+	}
+
+	private static String text(String name) {
+		try {
+			String text = StandardCharsets.UTF_8.newDecoder()
+				.decode(ByteBuffer.wrap(Files.readAllBytes(Path.of(name))))
+				.toString();
+			return text.startsWith("\uFEFF") ? text.substring(1) : text;
+		}
+		catch (NoSuchFileException | InvalidPathException ex) {
+			throw InputException.of(name, "there is no such file");
+		}
+		catch (CharacterCodingException ex) {
+			throw InputException.of(name, "the file is not UTF-8 text; expected CSV in UTF-8");
+		}
+		catch (IOException ex) {
+			throw InputException.of(name, "the file cannot be read");
+		}
+	}
+
+	private static List<Row> rows(String text) {
+		List<Row> rows = new ArrayList<>();
+		try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
+			Iterator<CSVRecord> records = parser.iterator();
+			for (long line = 1; records.hasNext(); line = parser.getCurrentLineNumber() + 1) {
+				List<String> fields = records.next().stream().map(String::strip).toList();
+				if (fields.size() > 1 || !fields.get(0).isEmpty()) {
+					rows.add(new Row(line, fields));
+				}
+			}
+			return rows;
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	private void checkLengths() {
+		if (this.rows.isEmpty()) {
+			throw InputException.at(this.name, this.headerLine + 1, 1,
+					"there is no row; expected one for each entry below the header");
+		}
+		for (Row row : this.rows) {
+			int found = row.fields().size();
+			int expected = this.header.size();
+			if (found != expected) {
+				throw fault(row.line(), Math.min(found, expected), "the row has " + found + " fields; expected "
+						+ expected + ", one for each column of the header");
+			}
+		}
+	}
+
+	/**
+	 * Make the refusal of a field.
+	 * @param column index of the field, from 0
+	 */
+	InputException fault(long line, int column, String sentence) {
+		return InputException.at(this.name, line, column + 1, sentence);
+	}
+
+	/**
+	 * One row.
+	 *
+	 * @param line number of its first line, from 1
+	 * @param fields without surrounding spaces
+	 */
+	record Row(long line, List<String> fields) {
+
+		String field(int column) {
+			return this.fields.get(column);
+		}
+
+	}
+
+}

@@ -1,0 +1,93 @@
+package rimebook.cli;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/**
+ * The columns of a file by name, in whatever order they stand; case and repeated spaces
+ * do not matter.
+ */
+final class HeaderColumns {
+
+	private static final String ENTRY = "entry";
+
+	private final CsvFile file;
+
+	private final String expected;
+
+	private final Map<String, Integer> used = new LinkedHashMap<>();
+
+	private final List<String> unused = new ArrayList<>();
+
+	/**
+	 * Sort the columns.
+	 * @param used names of the columns to use, in lower case, beside {@code entry}
+	 * @param expected how the header should be, for messages
+	 * @throws InputException where a used column is there twice or {@code entry} is not
+	 */
+	HeaderColumns(CsvFile file, Pattern used, String expected) {
+		this.file = file;
+		this.expected = expected;
+		for (int i = 0; i < file.header().size(); i++) {
+			String name = file.header().get(i).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+			if (!name.equals(ENTRY) && !used.matcher(name).matches()) {
+				this.unused.add(file.header().get(i));
+			}
+			else if (this.used.putIfAbsent(name, i) != null) {
+				throw fault(i, "column '" + file.header().get(i) + "' is there twice");
+			}
+		}
+		if (!this.used.containsKey(ENTRY)) {
+			throw fault(0, "there is no column 'entry'");
+		}
+	}
+
+	int entry() {
+		return this.used.get(ENTRY);
+	}
+
+	boolean hasAll(Collection<String> names) {
+		return this.used.keySet().containsAll(names);
+	}
+
+	boolean hasAny(Collection<String> names) {
+		return names.stream().anyMatch(this.used::containsKey);
+	}
+
+	List<Integer> indexes(List<String> names) {
+		return names.stream().map(this.used::get).toList();
+	}
+
+	/**
+	 * Refuse columns out of sequence.
+	 * @param names the columns in use
+	 * @param next those that would come next, of which one at least is missing
+	 */
+	void nothingBeside(Collection<String> names, List<String> next) {
+		String missing = next.stream().filter((name) -> !this.used.containsKey(name)).findFirst().orElseThrow();
+		this.used.forEach((name, index) -> {
+			if (!name.equals(ENTRY) && !names.contains(name)) {
+				throw fault(index, "column '" + this.file.header().get(index) + "' does not fit: there is no column '"
+						+ missing.replace('j', 'J') + "'");
+			}
+		});
+	}
+
+	InputException fault(int column, String sentence) {
+		return this.file.fault(this.file.headerLine(), column, sentence + "; expected " + this.expected);
+	}
+
+	List<String> notes() {
+		if (this.unused.isEmpty()) {
+			return List.of();
+		}
+		return List.of(this.file.name() + ": not used: column" + ((this.unused.size() == 1) ? " " : "s ")
+				+ String.join(", ", this.unused.stream().map((name) -> "'" + name + "'").toList()));
+	}
+
+}

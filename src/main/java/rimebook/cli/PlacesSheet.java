@@ -1,0 +1,63 @@
+package rimebook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.EntryPlaces;
+import rimebook.tabulation.EntryStatus;
+
+/** A file with the places in each segment of an event. */
+record PlacesSheet(CsvFile file, int entry, List<Integer> segments, List<String> notes) {
+
+	private static final Pattern PLACE_COLUMN = Pattern.compile("place[1-9]\\d?");
+
+	private static final Pattern PLACE = Pattern.compile("[1-9]\\d{0,3}");
+
+	static PlacesSheet of(CsvFile file, int factors) {
+		HeaderColumns columns = new HeaderColumns(file, PLACE_COLUMN, "entry,place1,place2,...");
+		List<String> names = new ArrayList<>();
+		while (columns.hasAll(List.of(name(names.size() + 1)))) {
+			names.add(name(names.size() + 1));
+		}
+		columns.nothingBeside(names, List.of(name(names.size() + 1)));
+		if (names.size() != factors) {
+			throw file.fault(file.headerLine(), file.header().size() - 1, "there are " + names.size()
+					+ " columns of places and " + factors + " factors; expected one factor for each segment");
+		}
+		new EntryNames(file, columns.entry()).check();
+		return new PlacesSheet(file, columns.entry(), columns.indexes(names), columns.notes());
+	}
+
+	private static String name(int segment) {
+		return "place" + segment;
+	}
+
+	List<EntryPlaces> entries() {
+		return this.file.rows()
+			.stream()
+			.map((row) -> new EntryPlaces(row.field(this.entry), EntryStatus.SKATED, places(row)))
+			.toList();
+	}
+
+	private List<@Nullable Integer> places(CsvFile.Row row) {
+		List<@Nullable Integer> places = new ArrayList<>();
+		this.segments.forEach((column) -> places.add(place(row, column)));
+		return places;
+	}
+
+	private @Nullable Integer place(CsvFile.Row row, int column) {
+		String text = row.field(column);
+		if (text.isEmpty()) {
+			return null;
+		}
+		if (!PLACE.matcher(text).matches()) {
+			throw this.file.fault(row.line(), column, "'" + text + "' in column '" + this.file.header().get(column)
+					+ "' is not a place; expected a whole number from 1 to " + EntryPlaces.HIGHEST + ", or nothing");
+		}
+		return Integer.valueOf(text);
+	}
+
+}

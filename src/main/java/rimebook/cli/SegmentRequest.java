@@ -1,0 +1,98 @@
+package rimebook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import rimebook.tabulation.EqualJudgesInFavour;
+import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.PlacementTabulation;
+import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.SharedOrdinals;
+
+/** The places of a segment from a file of ordinals or marks. */
+record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> segment,
+		Optional<SharedOrdinals> sharedOrdinals, OutputFormat format) {
+
+	private static final String METHOD = "--method";
+
+	private static final String SEGMENT = "--segment";
+
+	private static final String SHARED_ORDINALS = "--shared-ordinals";
+
+	private static final String EQUAL_JUDGES = "--equal-judges";
+
+	private static final String EVEN_PANEL = "--even-panel";
+
+	static SegmentRequest of(List<String> args) {
+		Arguments arguments = new Arguments(args,
+				Set.of(METHOD, SEGMENT, SHARED_ORDINALS, EQUAL_JUDGES, EVEN_PANEL, OutputFormat.OPTION));
+		PlacementMethod method = arguments
+			.choice(METHOD, Map.of("majority", PlacementMethod.MAJORITY, "one-by-one", PlacementMethod.ONE_BY_ONE))
+			.orElseThrow(() -> new UsageException("option '--method' is missing"));
+		Optional<SegmentKind> segment = arguments.choice(SEGMENT,
+				Map.of("short", SegmentKind.SHORT, "free", SegmentKind.FREE));
+		Optional<SharedOrdinals> shared = arguments.choice(SHARED_ORDINALS,
+				Map.of("skip", SharedOrdinals.BETTER_THEN_SKIP, "mean", SharedOrdinals.MEAN));
+		PlacementRules rules = rules(method, segment.orElse(SegmentKind.FREE), arguments)
+			.withSharedOrdinals(shared.orElse(SharedOrdinals.BETTER_THEN_SKIP));
+		return new SegmentRequest(file(arguments), rules, segment, shared, OutputFormat.of(arguments));
+	}
+
+	private static PlacementRules rules(PlacementMethod method, SegmentKind segment, Arguments arguments) {
+		boolean majority = method == PlacementMethod.MAJORITY;
+		if (majority) {
+			arguments.without(Set.of(EQUAL_JUDGES), "'--method majority'");
+		}
+		PlacementRules rules = majority ? PlacementRules.majority(segment) : PlacementRules.oneByOne(segment);
+		return rules
+			.withEqualJudgesInFavour(
+					arguments
+						.choice(EQUAL_JUDGES,
+								Map.of("both", EqualJudgesInFavour.BOTH_WIN, "half", EqualJudgesInFavour.HALF_EACH,
+										"none", EqualJudgesInFavour.NEITHER))
+						.orElse(rules.equalJudgesInFavour()))
+			.withEvenPanel(arguments.choice(EVEN_PANEL, Map.of("refuse", EvenPanel.REFUSE, "allow", EvenPanel.ALLOW))
+				.orElse(rules.evenPanel()));
+	}
+
+	private static String file(Arguments arguments) {
+		List<String> files = arguments.rest();
+		if (files.size() != 1) {
+			throw new UsageException("expected one file; got " + files.size());
+		}
+		return files.get(0);
+	}
+
+	Tabulated run() {
+		SegmentSheet sheet = SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel());
+		return sheet.columns().hasMarks() ? fromMarks(sheet) : fromOrdinals(sheet);
+	}
+
+	private Tabulated fromMarks(SegmentSheet sheet) {
+		if (this.segment.isEmpty()) {
+			throw new UsageException("'" + this.file + "' has marks, so option '--segment' is needed");
+		}
+		SegmentStanding standing = PlacementTabulation.ofCards(this.rules, sheet.cards());
+		return new Tabulated(this.format.write(StandingTables.of(standing)), sheet.columns().notes());
+	}
+
+	private Tabulated fromOrdinals(SegmentSheet sheet) {
+		List<String> notes = new ArrayList<>(sheet.columns().notes());
+		this.segment.ifPresent((kind) -> notes.add(unused(SEGMENT)));
+		this.sharedOrdinals.ifPresent((shared) -> notes.add(unused(SHARED_ORDINALS)));
+		SegmentStanding standing = PlacementTabulation.ofOrdinals(this.rules, sheet.ordinals());
+		notes.addAll(sheet.incompleteRankings());
+		return new Tabulated(this.format.write(StandingTables.of(standing)), notes);
+	}
+
+	private String unused(String option) {
+		return this.file + ": the file has ordinals, so option '" + option + "' changes nothing";
+	}
+
+}

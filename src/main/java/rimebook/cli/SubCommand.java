@@ -1,0 +1,24 @@
+package rimebook.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+
+/** One command of the jar. */
+interface SubCommand {
+
+	/** The word that calls it. */
+	String name();
+
+	/** What it does, in one line. */
+	String summary();
+
+	/**
+	 * Do it.
+	 * @param args the arguments behind the name
+	 * @param out results only
+	 * @param err notes and refusals
+	 * @return {@link CommandLine#DONE} or {@link CommandLine#REFUSED}
+	 */
+	int run(List<String> args, PrintStream out, PrintStream err);
+
+}

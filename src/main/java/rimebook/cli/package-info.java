@@ -1,0 +1,11 @@
+/**
+ * The sub-commands of the jar: work at a console without the pages, and where possible
+ * without starting the service. A new one is a {@code SubCommand} named in
+ * {@link rimebook.cli.CommandLine}.
+ */
+@ApplicationModule(allowedDependencies = "tabulation")
+@NullMarked
+package rimebook.cli;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
