@@ -2,6 +2,7 @@ package rimebook.entries;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.springframework.stereotype.Service;
@@ -76,6 +77,15 @@ public class Entries {
 	/** All entries of an event, withdrawn ones among them, by team name. */
 	public List<EntryView> ofEvent(EventId event) {
 		return this.entries.findByEventIdIn(Set.of(event.value())).stream().map(Entry::view).sorted(BY_TEAM).toList();
+	}
+
+	/**
+	 * Why no team can be entered into an event now, not even late with a reason; empty if
+	 * one can.
+	 * @throws NotFoundException if there is no such event
+	 */
+	public Optional<String> refusal(EventId event) {
+		return this.window.refusal(this.competitions.competition(this.competitions.event(event).competition()), event);
 	}
 
 	/**

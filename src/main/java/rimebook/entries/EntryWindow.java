@@ -55,6 +55,15 @@ class EntryWindow {
 		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(event).stream()).findFirst();
 	}
 
+	/** The reason why nobody may be entered now, not even late, if there is one. */
+	Optional<String> refusal(CompetitionView competition, EventId event) {
+		return switch (competition.state()) {
+			case PLANNED, FINAL, ARCHIVED ->
+				Optional.ofNullable(shut(competition, "no team can be entered").getMessage());
+			case ENTRIES_OPEN, ENTRIES_CLOSED, RUNNING -> refusal(event);
+		};
+	}
+
 	private static String late(String reason) {
 		if (reason.isEmpty()) {
 			throw new RuleViolationException("late-reason-missing", "lateReason",

@@ -28,7 +28,7 @@ final class ImportFile {
 
 	private static final List<String> NEEDED = COLUMNS.subList(0, 4);
 
-	private static final int MOST_ROWS = 1000;
+	private static final int MOST_ROWS = 500;
 
 	private static final char BYTE_ORDER_MARK = '\uFEFF';
 

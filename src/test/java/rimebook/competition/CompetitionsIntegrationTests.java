@@ -36,7 +36,7 @@ import static rimebook.competition.CompetitionFixtures.anEvent;
 
 @DataJpaTest(showSql = false)
 @RecordApplicationEvents
-@Import(CompetitionModule.class)
+@Import({ CompetitionModule.class, CompetitionsIntegrationTests.Outside.class })
 class CompetitionsIntegrationTests {
 
 	@Autowired

@@ -48,6 +48,7 @@ import static rimebook.competition.CompetitionFixtures.SECRETARY;
 @DataJpaTest(showSql = false)
 @Transactional(propagation = Propagation.NOT_SUPPORTED)
 @RecordApplicationEvents
+@Import(EntriesIntegrationTests.Outside.class)
 class EntriesIntegrationTests {
 
 	private static final Instant NOW = Instant.parse("2027-01-05T18:00:00.123Z");

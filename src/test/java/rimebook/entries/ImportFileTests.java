@@ -92,8 +92,8 @@ class ImportFileTests {
 	}
 
 	@Test
-	void refusesMoreThanAThousandRows() {
-		String rows = String.join("\n", IntStream.range(0, 1001).mapToObj((i) -> "J,C,T,A" + i + ",").toList());
+	void refusesMoreThanFiveHundredRows() {
+		String rows = String.join("\n", IntStream.range(0, 501).mapToObj((i) -> "J,C,T,A" + i + ",").toList());
 		assertThat(refusal(HEADER + rows).code()).isEqualTo("import-too-long");
 	}
 

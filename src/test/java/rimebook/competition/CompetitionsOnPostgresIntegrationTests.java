@@ -1,0 +1,8 @@
+package rimebook.competition;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class CompetitionsOnPostgresIntegrationTests extends CompetitionsIntegrationTests {
+
+}
