@@ -26,7 +26,7 @@ class TabulateCommandTests {
 	private Path folder;
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', quoteCharacter = '^', textBlock = """
+	@CsvSource(delimiter = '|', textBlock = """
 			ordinals.majority.csv   | --method majority ordinals.csv
 			ordinals.majority.txt   | --method majority --format text ordinals.csv
 			ordinals.one-by-one.csv | --method=one-by-one --format=csv ordinals.csv
@@ -206,7 +206,7 @@ class TabulateCommandTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|',
+	@CsvSource(delimiter = '|', quoteCharacter = '^',
 			textBlock = """
 					ordinals.csv                                      | option '--method' is missing
 					--method points ordinals.csv                      | option '--method' is 'points'; expected majority or one-by-one
