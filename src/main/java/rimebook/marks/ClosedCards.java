@@ -1,0 +1,88 @@
+package rimebook.marks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.EntryStatus;
+
+/** What the tabulation of a segment starts from: closed cards only, nothing else. */
+@Service
+public class ClosedCards {
+
+	private final PerformanceRepository performances;
+
+	private final PanelCards cards;
+
+	ClosedCards(PerformanceRepository performances, PanelCards cards) {
+		this.performances = performances;
+		this.cards = cards;
+	}
+
+	/** List the performances of a segment that are done, by starting number. */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegment(SegmentId segment) {
+		return ofSegment(segment, (performance, seat, marks) -> marks);
+	}
+
+	/**
+	 * List them as they would be if one card held other marks.
+	 * @param performance whose card
+	 * @param seat which seat's card
+	 * @param marks what it would hold
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance, SeatId seat,
+			CardMarks marks) {
+		return ofSegment(segment,
+				(whose, where, counted) -> whose.equals(performance) && where.equals(seat) ? marks : counted);
+	}
+
+	private List<ClosedPerformance> ofSegment(SegmentId segment, Reading reading) {
+		List<Performance> done = this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.filter((performance) -> performance.status().isDone())
+			.toList();
+		List<SeatView> seats = this.cards.seats(segment);
+		Map<UUID, Map<SeatId, CardSubmission>> newest = this.cards
+			.newestOf(done.stream().map((performance) -> performance.id().value()).toList());
+		return done.stream()
+			.map((performance) -> closed(performance, seats, newest.getOrDefault(performance.id().value(), Map.of()),
+					reading))
+			.toList();
+	}
+
+	private static ClosedPerformance closed(Performance performance, List<SeatView> seats,
+			Map<SeatId, CardSubmission> cards, Reading reading) {
+		List<CardMarks> marks = performance.hasClosedCards() ? seats.stream()
+			.map((seat) -> reading.of(performance.id(), seat.id(), cards.get(seat.id()).marks()))
+			.toList() : List.of();
+		return new ClosedPerformance(performance.id(), performance.entry(), performance.startNumber(),
+				status(performance.status()), marks);
+	}
+
+	private static EntryStatus status(PerformanceStatus status) {
+		return switch (status) {
+			case CLOSED -> EntryStatus.SKATED;
+			case WITHDRAWN -> EntryStatus.WITHDRAWN;
+			case NOT_FINISHED -> EntryStatus.NOT_FINISHED;
+			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
+			case WAITING, ON_ICE -> throw new IllegalStateException("Not done: " + status);
+		};
+	}
+
+	/** How a card is read: as it is, or as it would be after a correction. */
+	private interface Reading {
+
+		CardMarks of(PerformanceId performance, SeatId seat, CardMarks counted);
+
+	}
+
+}

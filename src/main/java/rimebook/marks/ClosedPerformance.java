@@ -1,0 +1,23 @@
+package rimebook.marks;
+
+import java.util.List;
+
+import rimebook.entries.EntryId;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.EntryStatus;
+
+/**
+ * A performance from which nothing more is expected.
+ *
+ * @param status whether it has marks that count, or why not
+ * @param cards one a counting seat in the order of the seats; empty without marks. A team
+ * disqualified after its cards were closed keeps them
+ */
+public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber, EntryStatus status,
+		List<CardMarks> cards) {
+
+	public ClosedPerformance {
+		cards = List.copyOf(cards);
+	}
+
+}

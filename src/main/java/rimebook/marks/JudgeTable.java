@@ -1,0 +1,43 @@
+package rimebook.marks;
+
+import java.time.Instant;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.CardTieBreak;
+
+/**
+ * All that one seat may see: the performance to mark and the seat's own earlier cards.
+ *
+ * @param seat the seat's label
+ * @param event the event's name
+ * @param segment the segment's name, empty while none is open
+ * @param secondLook which of two equal totals is better on this judge's own card
+ * @param now the performance on the ice, or {@code null} between two
+ * @param cards the seat's cards of the segment, in the order skated
+ * @param skated how many performances of the segment are done
+ * @param starters how many performances the segment has
+ */
+public record JudgeTable(String seat, String event, String segment, CardTieBreak secondLook, @Nullable Now now,
+		List<OwnCard> cards, int skated, int starters) {
+
+	/**
+	 * The performance on the ice.
+	 *
+	 * @param team the team's name
+	 * @param remarks what the referee tells the panel, oldest first
+	 */
+	public record Now(PerformanceId performance, int startNumber, String team, String club, List<RemarkView> remarks) {
+	}
+
+	/**
+	 * A card of this seat; marks in hundredths.
+	 *
+	 * @param closed whether it can no longer be changed
+	 */
+	public record OwnCard(PerformanceId performance, int startNumber, String team, int first, int second, int sequence,
+			Instant receivedAt, boolean closed) {
+	}
+
+}

@@ -1,0 +1,94 @@
+package rimebook.marks;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.SegmentKind;
+
+/**
+ * Lays out what one seat may see. Another seat's marks are never read for it, so they
+ * cannot leak.
+ */
+@Service
+public class JudgeTables {
+
+	private final PerformanceRepository performances;
+
+	private final RemarkRepository remarks;
+
+	private final PanelCards cards;
+
+	private final Panels panels;
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	JudgeTables(PerformanceRepository performances, RemarkRepository remarks, PanelCards cards, Panels panels,
+			Competitions competitions, Entries entries) {
+		this.performances = performances;
+		this.remarks = remarks;
+		this.cards = cards;
+		this.panels = panels;
+		this.competitions = competitions;
+		this.entries = entries;
+	}
+
+	/** Return what the seat sees now. */
+	@Transactional(readOnly = true)
+	public JudgeTable tableOf(SeatId id) {
+		SeatView seat = this.panels.seat(id);
+		EventView event = this.competitions.event(seat.event());
+		for (int i = event.segments().size() - 1; i >= 0; i--) {
+			SegmentView segment = event.segments().get(i);
+			List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.id().value());
+			if (!all.isEmpty()) {
+				return table(seat, event, segment, all);
+			}
+		}
+		return new JudgeTable(seat.label(), event.name(), "", SegmentKind.SHORT.cardTieBreak(), null, List.of(), 0, 0);
+	}
+
+	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
+		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
+		List<JudgeTable.OwnCard> cards = all.stream()
+			.filter((performance) -> own.containsKey(performance.id().value()))
+			.sorted(Comparator.comparing(Performance::startNumber))
+			.map((performance) -> ownCard(performance, own.get(performance.id().value())))
+			.toList();
+		return new JudgeTable(seat.label(), event.name(), segment.name(), event.rules(segment.kind()).cardTieBreak(),
+				all.stream().filter(Performance::isOnIce).findFirst().map(this::now).orElse(null), cards,
+				(int) all.stream().filter((performance) -> performance.status().isDone()).count(), all.size());
+	}
+
+	private JudgeTable.Now now(Performance performance) {
+		EntryView entry = this.entries.entry(performance.entry());
+		return new JudgeTable.Now(performance.id(), performance.startNumber(), entry.team().name(),
+				entry.team().club().name(),
+				this.remarks.findByPerformanceOrderByNotedAt(performance.id().value())
+					.stream()
+					.map(Remark::view)
+					.toList());
+	}
+
+	private JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card) {
+		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
+				this.entries.entry(performance.entry()).team().name(), card.marks().first(), card.marks().second(),
+				card.sequence(), card.acknowledged().receivedAt(), !performance.isOnIce());
+	}
+
+}

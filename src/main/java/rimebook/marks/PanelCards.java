@@ -1,0 +1,89 @@
+package rimebook.marks;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+
+/** The cards of a panel: for each performance and seat the newest version counts. */
+@Component
+class PanelCards {
+
+	private final CardSubmissionRepository submissions;
+
+	private final Panels panels;
+
+	private final Competitions competitions;
+
+	PanelCards(CardSubmissionRepository submissions, Panels panels, Competitions competitions) {
+		this.submissions = submissions;
+		this.panels = panels;
+		this.competitions = competitions;
+	}
+
+	/** The counting seats of the segment's event in the order of their numbers. */
+	List<SeatView> seats(SegmentId segment) {
+		return this.panels.judges(this.competitions.eventOf(segment).id());
+	}
+
+	boolean anySentFor(PerformanceId performance) {
+		return this.submissions.existsByPerformance(performance.value());
+	}
+
+	/** The newest card of each seat. */
+	Map<SeatId, CardSubmission> newestOf(PerformanceId performance) {
+		return newestOf(List.of(performance.value())).getOrDefault(performance.value(), Map.of());
+	}
+
+	/** The newest card of each seat for several performances, in one query. */
+	Map<UUID, Map<SeatId, CardSubmission>> newestOf(Collection<UUID> performances) {
+		Map<UUID, Map<SeatId, CardSubmission>> newest = new HashMap<>();
+		for (CardSubmission card : this.submissions.findByPerformanceInOrderBySequence(performances)) {
+			newest.computeIfAbsent(card.performance(), (id) -> new LinkedHashMap<>()).put(card.seat(), card);
+		}
+		return newest;
+	}
+
+	/**
+	 * The newest card of one seat for each of these performances; no other seat's is
+	 * read.
+	 */
+	Map<UUID, CardSubmission> newestOf(SeatId seat, Collection<Performance> performances) {
+		Map<UUID, CardSubmission> newest = new HashMap<>();
+		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
+		this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(), ids)
+			.forEach((card) -> newest.put(card.performance(), card));
+		return newest;
+	}
+
+	void requireComplete(Performance performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		List<String> missing = seats(performance.segment()).stream()
+			.filter((seat) -> !cards.containsKey(seat.id()))
+			.map(SeatView::label)
+			.toList();
+		if (!missing.isEmpty()) {
+			throw PerformanceRefusals.seatsMissing(missing);
+		}
+	}
+
+	/** The cards in words for the record, in the order of the seats. */
+	String inWords(Performance performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		return seats(performance.segment()).stream()
+			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.collect(Collectors.joining("; "));
+	}
+
+}

@@ -1,0 +1,132 @@
+package rimebook.marks;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentId;
+import rimebook.draw.StartView;
+import rimebook.entries.EntryId;
+import rimebook.shared.ConflictException;
+
+/** One team in one segment; guards every move of its status. */
+@Entity
+class Performance {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private @Nullable Integer version;
+
+	@Column(name = "segment_id")
+	private UUID segment;
+
+	@Column(name = "entry_id")
+	private UUID entry;
+
+	private int startNumber;
+
+	private int groupNumber;
+
+	@Enumerated(EnumType.STRING)
+	private PerformanceStatus status = PerformanceStatus.WAITING;
+
+	private String statusReason = "";
+
+	private @Nullable Instant calledAt;
+
+	private @Nullable Instant closedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Performance() {
+	}
+
+	Performance(UUID id, SegmentId segment, StartView start) {
+		this.id = id;
+		this.segment = segment.value();
+		this.entry = start.entry().value();
+		this.startNumber = start.number();
+		this.groupNumber = start.group();
+	}
+
+	void call(Instant now) {
+		move(PerformanceStatus.ON_ICE, "");
+		this.calledAt = now;
+	}
+
+	void takeBack() {
+		move(PerformanceStatus.WAITING, "");
+		this.calledAt = null;
+	}
+
+	void close(Instant now) {
+		move(PerformanceStatus.CLOSED, "");
+		this.closedAt = now;
+	}
+
+	void end(PerformanceStatus how, String reason) {
+		move(how, reason);
+	}
+
+	private void move(PerformanceStatus next, String reason) {
+		if (!this.status.canBecome(next)) {
+			throw PerformanceRefusals.cannotBecome(this, next);
+		}
+		this.status = next;
+		this.statusReason = reason;
+	}
+
+	/** Refuse an act that was decided on an older look at this performance. */
+	void requireVersion(int seen) {
+		if (this.version != null && this.version != seen) {
+			throw ConflictException.stale("performance");
+		}
+	}
+
+	boolean isOnIce() {
+		return this.status == PerformanceStatus.ON_ICE;
+	}
+
+	boolean isClosed() {
+		return this.status == PerformanceStatus.CLOSED;
+	}
+
+	/** Tell whether cards were closed, even if the team was disqualified afterwards. */
+	boolean hasClosedCards() {
+		return this.closedAt != null;
+	}
+
+	PerformanceId id() {
+		return new PerformanceId(this.id);
+	}
+
+	SegmentId segment() {
+		return new SegmentId(this.segment);
+	}
+
+	EntryId entry() {
+		return new EntryId(this.entry);
+	}
+
+	int startNumber() {
+		return this.startNumber;
+	}
+
+	PerformanceStatus status() {
+		return this.status;
+	}
+
+	PerformanceView view() {
+		return new PerformanceView(id(), segment(), entry(), this.startNumber, this.groupNumber, this.status,
+				this.statusReason, this.calledAt, this.closedAt, (this.version != null) ? this.version : 0);
+	}
+
+}

@@ -1,0 +1,52 @@
+package rimebook.marks;
+
+import java.util.List;
+import java.util.Locale;
+
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+/** The sentences with which an act on a performance is refused, each written once. */
+final class PerformanceRefusals {
+
+	private PerformanceRefusals() {
+	}
+
+	static ConflictException cannotBecome(Performance performance, PerformanceStatus next) {
+		return new ConflictException("performance-state", "Start number " + performance.startNumber() + " is "
+				+ words(performance.status()) + " and cannot become " + words(next) + ".");
+	}
+
+	static ConflictException anotherOnIce(Performance other) {
+		return new ConflictException("another-on-ice", "Start number " + other.startNumber()
+				+ " is still on the ice. Close its cards or end its performance first.");
+	}
+
+	static ConflictException notTakingCards(Performance performance) {
+		if (performance.isClosed()) {
+			return new ConflictException("card-closed", "The referee has closed the cards of start number "
+					+ performance.startNumber() + ". A mistyped mark can now only be corrected by two officials.");
+		}
+		return new ConflictException("performance-not-open", "Start number " + performance.startNumber() + " is "
+				+ words(performance.status()) + "; marks are taken only while it is on the ice.");
+	}
+
+	static ConflictException cardsAlreadySent(Performance performance) {
+		return new ConflictException("cards-already-sent", "Cards were already sent for start number "
+				+ performance.startNumber() + "; the call can no longer be taken back.");
+	}
+
+	static RuleViolationException seatsMissing(List<String> labels) {
+		return new RuleViolationException("cards-missing",
+				"The cards cannot be closed yet. Still missing: " + String.join(", ", labels) + ".");
+	}
+
+	static String words(PerformanceStatus status) {
+		return switch (status) {
+			case ON_ICE -> "on the ice";
+			case NOT_FINISHED -> "not finished";
+			default -> status.name().toLowerCase(Locale.ROOT);
+		};
+	}
+
+}

@@ -1,0 +1,106 @@
+package rimebook.marks;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryState;
+import rimebook.panels.PanelView;
+import rimebook.panels.Panels;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.RuleViolationException;
+
+/** What must be true before the first team can be called. */
+@Component
+class SegmentOpening {
+
+	private final PerformanceRepository performances;
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	private final StartingOrderDraw draw;
+
+	private final Panels panels;
+
+	private final Ids ids;
+
+	SegmentOpening(PerformanceRepository performances, Competitions competitions, Entries entries,
+			StartingOrderDraw draw, Panels panels, Ids ids) {
+		this.performances = performances;
+		this.competitions = competitions;
+		this.entries = entries;
+		this.draw = draw;
+		this.panels = panels;
+		this.ids = ids;
+	}
+
+	List<Performance> open(SegmentId segment) {
+		if (this.performances.existsBySegment(segment.value())) {
+			throw new ConflictException("segment-open", "This segment is open already.");
+		}
+		EventView event = this.competitions.eventOf(segment);
+		requireRunning(event);
+		requirePanel(event);
+		requireEarlierSegmentsDone(event, segment);
+		return order(segment).starts().stream().map((start) -> performance(segment, start)).toList();
+	}
+
+	private void requireRunning(EventView event) {
+		if (this.competitions.competition(event.competition()).state() != CompetitionState.RUNNING) {
+			throw new RuleViolationException("competition-not-running",
+					"The competition is not running yet. Close entries and start it first.");
+		}
+	}
+
+	private void requirePanel(EventView event) {
+		PanelView panel = this.panels.ofEvent(event.id());
+		if (!panel.isComplete()) {
+			throw new RuleViolationException("panel-incomplete",
+					"The panel is not complete. Still empty: " + String.join(", ", panel.missing()) + ".");
+		}
+	}
+
+	private void requireEarlierSegmentsDone(EventView event, SegmentId segment) {
+		for (SegmentView earlier : event.segments()) {
+			if (earlier.id().equals(segment)) {
+				return;
+			}
+			if (!isDone(earlier.id())) {
+				throw new RuleViolationException("earlier-segment-open",
+						"The segment " + earlier.name() + " of this event is not finished yet.");
+			}
+		}
+	}
+
+	private boolean isDone(SegmentId segment) {
+		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.value());
+		return !all.isEmpty() && all.stream().allMatch((performance) -> performance.status().isDone());
+	}
+
+	private StartingOrderView order(SegmentId segment) {
+		return this.draw.ofSegment(segment)
+			.orElseThrow(() -> new RuleViolationException("order-missing",
+					"No starting order has been drawn for this segment yet."));
+	}
+
+	private Performance performance(SegmentId segment, StartView start) {
+		Performance performance = new Performance(this.ids.next(), segment, start);
+		if (this.entries.entry(start.entry()).state() == EntryState.WITHDRAWN) {
+			performance.end(PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");
+		}
+		return performance;
+	}
+
+}

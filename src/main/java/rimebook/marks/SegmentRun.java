@@ -1,0 +1,181 @@
+package rimebook.marks;
+
+import java.time.Clock;
+import java.util.List;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+
+/**
+ * What the referee does with a segment: opens it, calls teams, notes remarks for the
+ * panel, closes cards, ends performances that cannot be marked.
+ */
+@Service
+public class SegmentRun {
+
+	private final PerformanceRepository performances;
+
+	private final RemarkRepository remarks;
+
+	private final SegmentOpening opening;
+
+	private final PanelCards cards;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, SegmentOpening opening, PanelCards cards,
+			Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.remarks = remarks;
+		this.opening = opening;
+		this.cards = cards;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Open a segment: from here on its order and panel are fixed and teams can be called.
+	 * @throws rimebook.shared.RuleViolationException if the competition is not running,
+	 * no order is drawn, the panel is incomplete or an earlier segment is not finished
+	 * @throws rimebook.shared.ConflictException if the segment is open already
+	 */
+	@Transactional
+	public void open(SegmentId segment, Actor actor) {
+		List<Performance> opened = this.opening.open(segment);
+		opened.forEach(this.performances::save);
+		this.events.publishEvent(new SegmentOpened(segment,
+				AuditedChange.of(actor, "segment", segment, "segment.opened").to(opened.size() + " performances")));
+	}
+
+	/**
+	 * Call a team on the ice. One performance of a segment is on the ice at a time.
+	 * @param version the version of the performance the referee was looking at
+	 * @throws rimebook.shared.ConflictException if another one is still on the ice, or
+	 * this one has been called, closed or ended
+	 */
+	@Transactional
+	public void call(PerformanceId id, int version, Actor actor) {
+		Performance performance = locked(id, version);
+		this.performances.findLockedBySegment(performance.segment().value())
+			.stream()
+			.filter(Performance::isOnIce)
+			.filter((other) -> other != performance)
+			.findFirst()
+			.ifPresent((other) -> {
+				throw PerformanceRefusals.anotherOnIce(other);
+			});
+		performance.call(this.clock.instant());
+		this.events.publishEvent(new PerformanceCalled(id, performance.segment(), performance.entry(),
+				line(actor, performance, "performance.called").to("on the ice")));
+	}
+
+	/**
+	 * Take back a call that was a slip.
+	 * @throws rimebook.shared.ConflictException once a card was sent
+	 */
+	@Transactional
+	public void takeBack(PerformanceId id, int version, Actor actor) {
+		Performance performance = locked(id, version);
+		if (this.cards.anySentFor(id)) {
+			throw PerformanceRefusals.cardsAlreadySent(performance);
+		}
+		performance.takeBack();
+		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
+				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
+	}
+
+	/**
+	 * Note something for the panel, such as a fall. Every judge's card shows it.
+	 * @param text up to 500 characters
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
+		Performance performance = locked(id);
+		String words = Required.text("text", text, 500);
+		this.remarks.save(new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant()));
+		this.events
+			.publishEvent(line(actor, performance, "performance.remark").to(kind.name().toLowerCase() + ": " + words));
+	}
+
+	/**
+	 * Close the cards of the performance on the ice: its standing is published in the
+	 * same transaction.
+	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing; it
+	 * names the seats
+	 */
+	@Transactional
+	public void close(PerformanceId id, int version, Actor actor) {
+		Performance performance = locked(id, version);
+		this.cards.requireComplete(performance);
+		performance.close(this.clock.instant());
+		this.events.publishEvent(new CardsClosed(id, performance.segment(),
+				line(actor, performance, "cards.closed").from("on the ice", this.cards.inWords(performance))));
+	}
+
+	/**
+	 * End a performance without marks that count.
+	 * @param how withdrawn, not finished or disqualified
+	 * @param reason why, up to 500 characters
+	 */
+	@Transactional
+	public void end(PerformanceId id, int version, PerformanceStatus how, String reason, Actor actor) {
+		Performance performance = locked(id, version);
+		String why = Required.text("reason", reason, 500);
+		String before = PerformanceRefusals.words(performance.status());
+		performance.end(how, why);
+		this.events.publishEvent(new PerformanceEnded(id, performance.segment(), how,
+				line(actor, performance, "performance.ended").from(before, PerformanceRefusals.words(how))
+					.because(why)));
+	}
+
+	/** List the performances of an opened segment by starting number; empty before. */
+	@Transactional(readOnly = true)
+	public List<PerformanceView> performances(SegmentId segment) {
+		return this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.map(Performance::view)
+			.toList();
+	}
+
+	/** Return one performance. */
+	@Transactional(readOnly = true)
+	public PerformanceView performance(PerformanceId id) {
+		return this.performances.findById(id.value())
+			.map(Performance::view)
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/** List the remarks on a performance, oldest first. */
+	@Transactional(readOnly = true)
+	public List<RemarkView> remarks(PerformanceId id) {
+		return this.remarks.findByPerformanceOrderByNotedAt(id.value()).stream().map(Remark::view).toList();
+	}
+
+	private Performance locked(PerformanceId id, int version) {
+		Performance performance = locked(id);
+		performance.requireVersion(version);
+		return performance;
+	}
+
+	private Performance locked(PerformanceId id) {
+		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	private static AuditedChange line(Actor actor, Performance performance, String action) {
+		return AuditedChange.of(actor, "performance", performance.id(), action);
+	}
+
+}

@@ -1,0 +1,217 @@
+package rimebook.testsupport;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
+
+import org.springframework.context.ApplicationContext;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.draw.DrawMethod;
+import rimebook.draw.DrawOrder;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.entries.EnterTeam;
+import rimebook.marks.Acknowledgement;
+import rimebook.marks.MarkSubmission;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.marks.SubmitCard;
+import rimebook.panels.DraftOfficial;
+import rimebook.panels.OfficialId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
+import rimebook.panels.SeatOfficial;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+import rimebook.tabulation.CardMarks;
+
+/**
+ * A small placement-judged competition with one event of two segments, built through the
+ * public facades as people build it through the pages. Every one is named differently, so
+ * that tests can share a database.
+ */
+public final class SmallCompetition {
+
+	/** A secretary at a laptop. */
+	public static final Actor SECRETARY = CompetitionFixtures.SECRETARY;
+
+	/** The referee of the event. */
+	public static final Actor REFEREE = new Actor("Runa Hale", "referee", "test");
+
+	/** The accountant of the event. */
+	public static final Actor ACCOUNTANT = new Actor("Bo Tally", "accountant", "test");
+
+	private static final AtomicInteger COUNT = new AtomicInteger();
+
+	private final ApplicationContext context;
+
+	private final EventId event;
+
+	private final Random random = new Random(20270213);
+
+	private SmallCompetition(ApplicationContext context, EventId event) {
+		this.context = context;
+		this.event = event;
+	}
+
+	/** Build a running majority competition with a complete panel and both orders due. */
+	public static SmallCompetition running(ApplicationContext context, int teams, int judges) {
+		return running(context, teams, CompetitionFixtures.anEvent("Junior", judges));
+	}
+
+	/** Build a running competition with that event. */
+	public static SmallCompetition running(ApplicationContext context, int teams, DraftEvent draft) {
+		int number = COUNT.incrementAndGet();
+		Competitions competitions = context.getBean(Competitions.class);
+		CompetitionView made = competitions
+			.create(CompetitionFixtures.aCompetition("Frost Trial " + number + " " + UUID.randomUUID()), SECRETARY);
+		EventView event = competitions.addEvent(made.id(), draft, SECRETARY);
+		SmallCompetition competition = new SmallCompetition(context, event.id());
+		competition.move(CompetitionState.ENTRIES_OPEN);
+		for (int i = 1; i <= teams; i++) {
+			context.getBean(Entries.class)
+				.enter(new EnterTeam(event.id(), "Club " + i, "Town " + i, "Team " + i, "", ""), SECRETARY);
+		}
+		competition.move(CompetitionState.ENTRIES_CLOSED);
+		competition.move(CompetitionState.RUNNING);
+		competition.seatPanel(draft.judges());
+		return competition;
+	}
+
+	private void seatPanel(int judges) {
+		seat(SeatKind.REFEREE, 1);
+		for (int i = 1; i <= judges; i++) {
+			seat(SeatKind.JUDGE, i);
+		}
+	}
+
+	private void seat(SeatKind kind, int number) {
+		Panels panels = this.context.getBean(Panels.class);
+		OfficialId official = panels
+			.register(new DraftOfficial(kind + " " + number + " " + UUID.randomUUID(), "", "national"), REFEREE)
+			.id();
+		panels.seat(new SeatOfficial(this.event, kind, number, official, ""), REFEREE);
+	}
+
+	/** Move the competition on. */
+	public void move(CompetitionState next) {
+		Competitions competitions = this.context.getBean(Competitions.class);
+		CompetitionView now = competition();
+		competitions.move(now.id(), now.version(), next, SECRETARY);
+	}
+
+	/** The competition as it is now. */
+	public CompetitionView competition() {
+		return this.context.getBean(Competitions.class).competition(event().competition());
+	}
+
+	/** The event as it is now. */
+	public EventView event() {
+		return this.context.getBean(Competitions.class).event(this.event);
+	}
+
+	/** The segment of that position, from 1. */
+	public SegmentId segment(int position) {
+		return event().segments().get(position - 1).id();
+	}
+
+	/** The entries by team name. */
+	public List<EntryView> entries() {
+		return this.context.getBean(Entries.class).ofEvent(this.event);
+	}
+
+	/** The counting seats in order. */
+	public List<SeatView> seats() {
+		return this.context.getBean(Panels.class).judges(this.event);
+	}
+
+	/** Draw the segment's starting order from a seed and open it. */
+	public SegmentId open(int position) {
+		SegmentId segment = segment(position);
+		draw(position);
+		this.context.getBean(SegmentRun.class).open(segment, REFEREE);
+		return segment;
+	}
+
+	/** Draw the segment's starting order from a seed. */
+	public void draw(int position) {
+		DrawMethod method = (position == 1) ? DrawMethod.WHOLE_FIELD : DrawMethod.GROUPS_FROM_STANDING;
+		this.context.getBean(StartingOrderDraw.class)
+			.draw(new DrawOrder(segment(position), method, "seed " + position, 4, ""), REFEREE);
+	}
+
+	/** The performances of a segment by starting number. */
+	public List<PerformanceView> performances(int position) {
+		return this.context.getBean(SegmentRun.class).performances(segment(position));
+	}
+
+	/** Call the next team that waits. */
+	public PerformanceView callNext(int position) {
+		PerformanceView next = performances(position).stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.WAITING)
+			.findFirst()
+			.orElseThrow();
+		this.context.getBean(SegmentRun.class).call(next.id(), next.version(), REFEREE);
+		return now(next);
+	}
+
+	/** Send a card of a seat. */
+	public Acknowledgement send(PerformanceView performance, SeatView seat, int sequence, CardMarks marks) {
+		return send(new SubmitCard(UUID.randomUUID(), performance.id(), sequence, marks), seat);
+	}
+
+	/** Send that very card of a seat. */
+	public Acknowledgement send(SubmitCard card, SeatView seat) {
+		return this.context.getBean(MarkSubmission.class)
+			.submit(card, seat.id(), new Actor(seat.label(), "judge", "test"));
+	}
+
+	/** Let every seat send some marks, the same in every run. */
+	public List<CardMarks> sendAll(PerformanceView performance) {
+		List<CardMarks> cards = new ArrayList<>();
+		for (SeatView seat : seats()) {
+			CardMarks marks = new CardMarks(10 * (35 + this.random.nextInt(20)), 10 * (35 + this.random.nextInt(20)));
+			send(performance, seat, 1, marks);
+			cards.add(marks);
+		}
+		return cards;
+	}
+
+	/** Close the cards of a performance. */
+	public void close(PerformanceView performance) {
+		this.context.getBean(SegmentRun.class).close(performance.id(), now(performance).version(), REFEREE);
+	}
+
+	/** The performance as it is now. */
+	public PerformanceView now(PerformanceView performance) {
+		return this.context.getBean(SegmentRun.class).performance(performance.id());
+	}
+
+	/** Call, mark and close the next team; returns the cards in seat order. */
+	public List<CardMarks> skateNext(int position) {
+		PerformanceView performance = callNext(position);
+		List<CardMarks> cards = sendAll(performance);
+		close(performance);
+		return cards;
+	}
+
+	/** Skate all that wait. */
+	public void skateRest(int position) {
+		while (performances(position).stream().anyMatch((one) -> one.status() == PerformanceStatus.WAITING)) {
+			skateNext(position);
+		}
+	}
+
+}

@@ -1,0 +1,153 @@
+package rimebook.testsupport;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+import org.jsoup.Connection;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.FormElement;
+
+/**
+ * Somebody with a browser without JavaScript: opens pages, fills in the forms that stand
+ * on them and sends them, keeping cookies. Speaks real HTTP to a running application.
+ */
+public final class Visitor {
+
+	private final URI service;
+
+	private final HttpClient http = HttpClient.newBuilder()
+		.cookieHandler(new CookieManager())
+		.followRedirects(HttpClient.Redirect.NORMAL)
+		.build();
+
+	public Visitor(int port) {
+		this.service = URI.create("http://localhost:" + port);
+	}
+
+	/** Sign in with a name and a password. */
+	public static Visitor signedIn(int port, String name, String password) {
+		Visitor visitor = new Visitor(port);
+		visitor.open("/sign-in").submit("form[action=/sign-in]", Map.of("signInName", name, "password", password));
+		return visitor;
+	}
+
+	/** Open a page. */
+	public Page open(String path) {
+		return page(send(HttpRequest.newBuilder(this.service.resolve(path)).GET()));
+	}
+
+	/** Send JSON and return the answer as it is. */
+	public HttpResponse<String> json(String method, String path, String body, String... headers) {
+		HttpRequest.Builder request = HttpRequest.newBuilder(this.service.resolve(path))
+			.header("Content-Type", "application/json")
+			.method(method, HttpRequest.BodyPublishers.ofString(body));
+		if (headers.length > 0) {
+			request.headers(headers);
+		}
+		return send(request);
+	}
+
+	private HttpResponse<String> send(HttpRequest.Builder request) {
+		try {
+			return this.http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			throw new IllegalStateException(ex);
+		}
+	}
+
+	private Page page(HttpResponse<String> answer) {
+		return new Page(answer.statusCode(), answer.uri(), Jsoup.parse(answer.body(), answer.uri().toString()));
+	}
+
+	/** A page as it was answered. */
+	public final class Page {
+
+		private final int status;
+
+		private final URI uri;
+
+		private final Document document;
+
+		private Page(int status, URI uri, Document document) {
+			this.status = status;
+			this.uri = uri;
+			this.document = document;
+		}
+
+		/** The HTTP status. */
+		public int status() {
+			return this.status;
+		}
+
+		/** The path that answered in the end. */
+		public String path() {
+			return this.uri.getPath();
+		}
+
+		/** All text that a person reads. */
+		public String text() {
+			return this.document.text();
+		}
+
+		/** The page's elements. */
+		public Document document() {
+			return this.document;
+		}
+
+		/**
+		 * Fill in a form of this page and send it, with everything it held already.
+		 * @param selector the form
+		 * @param typed values by field name
+		 */
+		public Page submit(String selector, Map<String, String> typed) {
+			Element element = this.document.selectFirst(selector);
+			if (!(element instanceof FormElement form)) {
+				throw new AssertionError("No form " + selector + " on " + this.uri + ": " + text());
+			}
+			Map<String, String> fields = new LinkedHashMap<>();
+			for (Connection.KeyVal field : form.formData()) {
+				fields.put(field.key(), field.value());
+			}
+			fields.putAll(typed);
+			return post(form.absUrl("action"), fields);
+		}
+
+		/** Press the only button of a form. */
+		public Page press(String selector) {
+			return submit(selector, Map.of());
+		}
+
+		private Page post(String action, Map<String, String> fields) {
+			String body = fields.entrySet()
+				.stream()
+				.map((field) -> encode(field.getKey()) + "=" + encode(field.getValue()))
+				.collect(Collectors.joining("&"));
+			return page(send(HttpRequest.newBuilder(URI.create(action.replaceAll("#.*", "")))
+				.header("Content-Type", "application/x-www-form-urlencoded")
+				.POST(HttpRequest.BodyPublishers.ofString(body))));
+		}
+
+		private static String encode(String text) {
+			return URLEncoder.encode(text, StandardCharsets.UTF_8);
+		}
+
+	}
+
+}
