@@ -18,6 +18,8 @@ create table segment_result (
   segment_id uuid primary key references segment (id),
   version int not null,
   state varchar(20) not null,
+  -- The number of the segment's newest standing.
+  standing_number int not null,
   on_ice_entry_id uuid references entry (id),
   posted_at timestamp(3) with time zone,
   posted_by varchar(120) not null,

@@ -1,0 +1,19 @@
+package rimebook.results;
+
+/** Why a new version was published. */
+public enum Cause {
+
+	/** The cards of a further team were closed. */
+	CARDS_CLOSED,
+	/** A team withdrew, did not finish or was disqualified. */
+	STATUS,
+	/** Two officials corrected a closed card. */
+	CORRECTED,
+	/** The segment was posted and the protest clock started. */
+	POSTED,
+	/** Referee and accountant signed. */
+	SIGNED,
+	/** The referee opened an official result again. */
+	REOPENED
+
+}

@@ -1,0 +1,115 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.tabulation.Combination;
+import rimebook.tabulation.CombinationRules;
+import rimebook.tabulation.EntryPlaces;
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.EventRow;
+import rimebook.tabulation.PlacementRules;
+
+/** Composes the standing of an event from the standings of its segments. */
+@Component
+class EventStandings {
+
+	private final TeamNames names;
+
+	EventStandings(TeamNames names) {
+		this.names = names;
+	}
+
+	/**
+	 * Combine the segments by factored places.
+	 * @param segments one standing a segment in order, {@code null} where none is yet
+	 * @param before the version before, or {@code null}
+	 */
+	Standing compose(CompetitionView competition, EventView event, List<@Nullable Standing> segments,
+			@Nullable Standing before) {
+		PlacementRules rules = event.rules(event.segments().get(0).kind());
+		CombinationRules combination = CombinationRules
+			.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
+			.withDisqualifiedPlaces(rules.disqualifiedPlaces());
+		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		Map<String, Integer> previous = PreviousPlaces.of(before);
+		Standing last = current(segments);
+		List<Standing.Row> rows = Combination.combine(combination, places(segments))
+			.rows()
+			.stream()
+			.map((row) -> row(row, teams, previous, last))
+			.toList();
+		return new Standing(competition.name(), event.name(), "", competition.rulebook(), RuleSetWords.of(rules, event),
+				rules.method().name(), event.judges(), last.skated(), last.starters(), "", "", columns(event), rows);
+	}
+
+	/** The last segment that has begun: how far the event is, is how far that one is. */
+	private static Standing current(List<@Nullable Standing> segments) {
+		for (int i = segments.size() - 1; i >= 0; i--) {
+			Standing standing = segments.get(i);
+			if (standing != null) {
+				return standing;
+			}
+		}
+		throw new IllegalStateException("An event is combined once a segment has a standing");
+	}
+
+	private static List<Standing.SegmentColumn> columns(EventView event) {
+		return event.segments()
+			.stream()
+			.map((segment) -> new Standing.SegmentColumn(segment.name(), segment.factor()))
+			.toList();
+	}
+
+	private static List<EntryPlaces> places(List<@Nullable Standing> segments) {
+		Map<String, List<@Nullable Integer>> places = new LinkedHashMap<>();
+		Map<String, EntryStatus> statuses = new HashMap<>();
+		for (int i = 0; i < segments.size(); i++) {
+			Standing standing = segments.get(i);
+			if (standing != null) {
+				for (Standing.Row row : standing.rows()) {
+					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, row.place());
+					// The later segment has the last word: who withdraws from it has no
+					// final place, whatever was skated before.
+					statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
+							(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier);
+				}
+			}
+		}
+		return places.entrySet()
+			.stream()
+			.map((entry) -> new EntryPlaces(entry.getKey(), statuses.get(entry.getKey()), entry.getValue()))
+			.toList();
+	}
+
+	private static List<@Nullable Integer> none(int segments) {
+		List<@Nullable Integer> places = new ArrayList<>();
+		for (int i = 0; i < segments; i++) {
+			places.add(null);
+		}
+		return places;
+	}
+
+	private static Standing.Row row(EventRow row, Map<String, TeamNames.Named> teams, Map<String, Integer> previous,
+			Standing last) {
+		TeamNames.Named team = teams.get(row.entry());
+		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
+				team.club(), 0, status(row, last), List.of(), List.of(), row.places(), row.total(),
+				row.why((entry) -> teams.get(entry).team()));
+	}
+
+	private static String status(EventRow row, Standing last) {
+		boolean waiting = row.status() == EntryStatus.SKATED
+				&& last.rows().stream().noneMatch((skated) -> skated.entry().equals(row.entry()));
+		return waiting ? "WAITING" : row.status().name();
+	}
+
+}

@@ -1,0 +1,7 @@
+package rimebook.results;
+
+import rimebook.competition.SegmentId;
+
+/** Another team is on the ice of a segment, or nobody; public at once. */
+public record IceChanged(SegmentId segment) {
+}

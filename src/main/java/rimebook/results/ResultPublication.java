@@ -1,0 +1,102 @@
+package rimebook.results;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Carries a segment's result from its last card to official: posted with its time, signed
+ * by two people, opened again only on record.
+ */
+@Service
+public class ResultPublication {
+
+	private final StandingUpdate update;
+
+	private final List<SignatureGuard> guards;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	ResultPublication(StandingUpdate update, List<SignatureGuard> guards, Clock clock,
+			ApplicationEventPublisher events) {
+		this.update = update;
+		this.guards = guards;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Post the result of a segment: the protest clock starts.
+	 * @param version the version of the segment's result the person was looking at
+	 * @throws RuleViolationException {@code segment-not-complete} while teams are to
+	 * skate
+	 * @throws rimebook.shared.ConflictException if it is posted already
+	 */
+	@Transactional
+	public void post(SegmentId segment, int version, Actor actor) {
+		SegmentResult result = this.update.locked(segment, version);
+		if (!this.update.isComplete(segment)) {
+			throw new RuleViolationException("segment-not-complete",
+					"Teams of this segment are still to skate; it can be posted after the last one.");
+		}
+		result.post(actor.name(), this.clock.instant());
+		this.events.publishEvent(line(actor, segment, "result.posted").from("running", "posted"));
+		this.update.publish(segment, Cause.POSTED, "", actor);
+	}
+
+	/**
+	 * Sign the result as it stands. The second of the two signatures makes it official.
+	 * @param version the version of the segment's result the person was looking at
+	 * @param signatory which of the two signatures
+	 * @throws RuleViolationException {@code signature-held-back}, for instance while a
+	 * protest is undecided
+	 * @throws rimebook.shared.ConflictException if it is not posted, was signed already,
+	 * the same person signs twice, or it changed since it was looked at
+	 */
+	@Transactional
+	public void sign(SegmentId segment, int version, Signatory signatory, Actor actor) {
+		SegmentResult result = this.update.locked(segment, version);
+		this.guards.stream()
+			.map((guard) -> guard.refusal(segment))
+			.flatMap(Optional::stream)
+			.findFirst()
+			.ifPresent((why) -> {
+				throw new RuleViolationException("signature-held-back", why);
+			});
+		result.sign(signatory, actor.name(), this.clock.instant());
+		this.events.publishEvent(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
+		if (result.isOfficial()) {
+			this.update.publish(segment, Cause.SIGNED, "", actor);
+		}
+	}
+
+	/**
+	 * Open an official result again, so that a correction can be made.
+	 * @param reason why; it stands on the new version and on the record
+	 */
+	@Transactional
+	public void reopen(SegmentId segment, int version, String reason, Actor actor) {
+		SegmentResult result = this.update.locked(segment, version);
+		String why = Required.text("reason", reason, 500);
+		result.reopen();
+		this.events.publishEvent(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
+		this.update.publish(segment, Cause.REOPENED, "Opened again: " + why, actor);
+	}
+
+	private static AuditedChange line(Actor actor, SegmentId segment, String action) {
+		return AuditedChange.of(actor, "result", segment, action);
+	}
+
+}

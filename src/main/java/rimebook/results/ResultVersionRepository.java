@@ -1,0 +1,19 @@
+package rimebook.results;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.repository.Repository;
+
+interface ResultVersionRepository extends Repository<ResultVersionRow, UUID> {
+
+	void save(ResultVersionRow row);
+
+	Optional<ResultVersionRow> findFirstByScopeIdOrderByNumberDesc(UUID scopeId);
+
+	Optional<ResultVersionRow> findByScopeIdAndNumber(UUID scopeId, int number);
+
+	List<ResultVersionRow> findByScopeIdOrderByNumberDesc(UUID scopeId);
+
+}

@@ -1,0 +1,156 @@
+package rimebook.results;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
+import rimebook.shared.ConflictException;
+
+/** The road of one segment's result from its first card to two signatures. */
+@Entity
+class SegmentResult {
+
+	@Id
+	@Column(name = "segment_id")
+	private UUID segment;
+
+	@Version
+	private @Nullable Integer version;
+
+	@Enumerated(EnumType.STRING)
+	private SegmentResultState state = SegmentResultState.RUNNING;
+
+	private int standingNumber;
+
+	@Column(name = "on_ice_entry_id")
+	private @Nullable UUID onIce;
+
+	private @Nullable Instant postedAt;
+
+	private String postedBy = "";
+
+	private String refereeSignature = "";
+
+	private @Nullable Instant refereeSignedAt;
+
+	private String accountantSignature = "";
+
+	private @Nullable Instant accountantSignedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected SegmentResult() {
+	}
+
+	SegmentResult(SegmentId segment) {
+		this.segment = segment.value();
+	}
+
+	void takesTheIce(EntryId entry) {
+		this.onIce = entry.value();
+	}
+
+	void leavesTheIce() {
+		this.onIce = null;
+	}
+
+	/** Count a new standing; what was signed before does not cover it. */
+	int nextStanding() {
+		this.standingNumber++;
+		return this.standingNumber;
+	}
+
+	void post(String name, Instant now) {
+		require(SegmentResultState.RUNNING, "posted");
+		this.state = SegmentResultState.POSTED;
+		this.postedAt = now;
+		this.postedBy = name;
+	}
+
+	void sign(Signatory signatory, String name, Instant now) {
+		require(SegmentResultState.POSTED, "signed");
+		requireUnsigned(signatory, name);
+		if (signatory == Signatory.REFEREE) {
+			this.refereeSignature = name;
+			this.refereeSignedAt = now;
+		}
+		else {
+			this.accountantSignature = name;
+			this.accountantSignedAt = now;
+		}
+		if (!this.refereeSignature.isEmpty() && !this.accountantSignature.isEmpty()) {
+			this.state = SegmentResultState.OFFICIAL;
+		}
+	}
+
+	private void requireUnsigned(Signatory signatory, String name) {
+		String own = (signatory == Signatory.REFEREE) ? this.refereeSignature : this.accountantSignature;
+		String other = (signatory == Signatory.REFEREE) ? this.accountantSignature : this.refereeSignature;
+		if (!own.isEmpty()) {
+			throw new ConflictException("already-signed", own + " has signed as " + signatory.words() + " already.");
+		}
+		if (other.equals(name)) {
+			throw new ConflictException("two-names-needed",
+					"Two different people sign a result; " + name + " has signed it already.");
+		}
+	}
+
+	void reopen() {
+		require(SegmentResultState.OFFICIAL, "opened again");
+		this.state = SegmentResultState.POSTED;
+		forgetSignatures();
+	}
+
+	/** A fact changed: nothing that was signed covers it any more. */
+	void change() {
+		if (this.state == SegmentResultState.OFFICIAL) {
+			throw new ConflictException("result-official",
+					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
+		}
+		forgetSignatures();
+	}
+
+	private void forgetSignatures() {
+		this.refereeSignature = "";
+		this.refereeSignedAt = null;
+		this.accountantSignature = "";
+		this.accountantSignedAt = null;
+	}
+
+	private void require(SegmentResultState expected, String act) {
+		if (this.state != expected) {
+			throw new ConflictException("result-state",
+					"This result is " + this.state.words() + " and cannot be " + act + ".");
+		}
+	}
+
+	/** Refuse an act that was decided on an older look at this result. */
+	void requireVersion(int seen) {
+		if (this.version != null && this.version != seen) {
+			throw ConflictException.stale("result");
+		}
+	}
+
+	boolean isOfficial() {
+		return this.state == SegmentResultState.OFFICIAL;
+	}
+
+	SegmentId segment() {
+		return new SegmentId(this.segment);
+	}
+
+	SegmentResultView view() {
+		return new SegmentResultView(segment(), this.state, (this.onIce != null) ? new EntryId(this.onIce) : null,
+				this.postedAt, this.postedBy, this.refereeSignature, this.refereeSignedAt, this.accountantSignature,
+				this.accountantSignedAt, (this.version != null) ? this.version : 0);
+	}
+
+}

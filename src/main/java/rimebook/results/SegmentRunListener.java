@@ -1,0 +1,72 @@
+package rimebook.results;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+import rimebook.marks.CallTakenBack;
+import rimebook.marks.CardCorrected;
+import rimebook.marks.CardsClosed;
+import rimebook.marks.PerformanceCalled;
+import rimebook.marks.PerformanceEnded;
+import rimebook.marks.SegmentOpened;
+import rimebook.shared.Actor;
+
+/**
+ * Hears the run of a segment in the transaction of each act, so that a closed card
+ * without its standing cannot exist.
+ */
+@Component
+class SegmentRunListener {
+
+	private final StandingUpdate update;
+
+	private final ApplicationEventPublisher events;
+
+	SegmentRunListener(StandingUpdate update, ApplicationEventPublisher events) {
+		this.update = update;
+		this.events = events;
+	}
+
+	@EventListener
+	void on(SegmentOpened opened) {
+		this.update.begin(opened.segment());
+		this.events.publishEvent(new IceChanged(opened.segment()));
+	}
+
+	@EventListener
+	void on(PerformanceCalled called) {
+		this.update.locked(called.segment()).takesTheIce(called.entry());
+		this.events.publishEvent(new IceChanged(called.segment()));
+	}
+
+	@EventListener
+	void on(CallTakenBack back) {
+		this.update.locked(back.segment()).leavesTheIce();
+		this.events.publishEvent(new IceChanged(back.segment()));
+	}
+
+	@EventListener
+	void on(CardsClosed closed) {
+		SegmentResult result = this.update.locked(closed.segment());
+		result.leavesTheIce();
+		this.update.publish(closed.segment(), Cause.CARDS_CLOSED, "", closed.change().actor());
+	}
+
+	@EventListener
+	void on(PerformanceEnded ended) {
+		SegmentResult result = this.update.locked(ended.segment());
+		result.change();
+		result.leavesTheIce();
+		this.update.publish(ended.segment(), Cause.STATUS, ended.change().reason(), ended.change().actor());
+	}
+
+	@EventListener
+	void on(CardCorrected corrected) {
+		this.update.locked(corrected.segment()).change();
+		Actor actor = corrected.change().actor();
+		this.update.publish(corrected.segment(), Cause.CORRECTED, "Corrected: " + corrected.change().before()
+				+ " became " + corrected.change().after() + ". " + corrected.change().reason(), actor);
+	}
+
+}

@@ -1,0 +1,88 @@
+package rimebook.results;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.marks.ClosedPerformance;
+import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.Figures;
+import rimebook.tabulation.Hundredths;
+import rimebook.tabulation.Measure;
+import rimebook.tabulation.PlacedEntry;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.PlacementTabulation;
+import rimebook.tabulation.SegmentStanding;
+
+/** Composes the standing of a segment from its closed cards; no state, no database. */
+@Component
+class SegmentStandings {
+
+	private final TeamNames names;
+
+	SegmentStandings(TeamNames names) {
+		this.names = names;
+	}
+
+	/**
+	 * Tabulate the closed cards.
+	 * @param starters how many teams are in the starting order
+	 * @param before the version before, or {@code null}
+	 */
+	Standing compose(CompetitionView competition, EventView event, SegmentView segment, List<ClosedPerformance> closed,
+			int starters, @Nullable Standing before) {
+		PlacementRules rules = event.rules(segment.kind());
+		SegmentStanding standing = PlacementTabulation.ofCards(rules,
+				closed.stream().map(SegmentStandings::cards).toList());
+		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		Map<String, Integer> numbers = new HashMap<>();
+		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
+		List<Standing.Row> rows = standing.rows()
+			.stream()
+			.map((row) -> row(row, teams, numbers.get(row.entry()), PreviousPlaces.of(before)))
+			.toList();
+		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
+				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), closed.size(), starters,
+				RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
+	}
+
+	private static EntryCards cards(ClosedPerformance performance) {
+		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
+	}
+
+	private static Standing.Row row(PlacedEntry row, Map<String, TeamNames.Named> teams, int startNumber,
+			Map<String, Integer> previous) {
+		TeamNames.Named team = teams.get(row.entry());
+		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
+				team.club(), startNumber, row.status().name(), cards(row), figures(row.figures()), List.of(), null,
+				row.why((entry) -> teams.get(entry).team()));
+	}
+
+	private static List<Standing.Card> cards(PlacedEntry row) {
+		return IntStream.range(0, row.cards().size())
+			.mapToObj((i) -> new Standing.Card(row.cards().get(i).first(), row.cards().get(i).second(),
+					(i < row.ordinals().size()) ? Hundredths.plain(row.ordinals().get(i)) : ""))
+			.toList();
+	}
+
+	private static List<Standing.Figure> figures(@Nullable Figures figures) {
+		return (figures == null) ? List.of() : figures.measures().stream().map(SegmentStandings::figure).toList();
+	}
+
+	private static Standing.Figure figure(Measure measure) {
+		return new Standing.Figure(measure.criterion().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+				switch (measure.criterion()) {
+					case SIZE_OF_MAJORITY, JUDGES_IN_FAVOUR -> String.valueOf(measure.value());
+					default -> Hundredths.plain(measure.value());
+				});
+	}
+
+}

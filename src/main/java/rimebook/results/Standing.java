@@ -1,0 +1,98 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A standing with everything a reader needs to check it; the body of a published version.
+ * A pure function of rule set, order, closed cards and statuses: it holds no time, so the
+ * same facts give the same bytes.
+ *
+ * @param competition the competition's name
+ * @param event the event's name
+ * @param segment the segment's name, empty for the whole event
+ * @param rulebook the rulebook named by the competition
+ * @param ruleSet the judging method and chosen policies in words
+ * @param method {@code MAJORITY} or {@code ONE_BY_ONE}
+ * @param judges how many judges count
+ * @param skated how many of the starters are done
+ * @param starters how many teams are in the starting order, gaps included
+ * @param firstMark what the first mark is called, empty for the whole event
+ * @param secondMark what the second mark is called, empty for the whole event
+ * @param segments the segments combined, in order; empty for a segment's own standing
+ * @param rows in place order, those without a place after them
+ */
+public record Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
+		int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
+		List<Row> rows) {
+
+	public Standing {
+		segments = List.copyOf(segments);
+		rows = List.copyOf(rows);
+	}
+
+	/** Tell whether nobody is left to skate. */
+	public boolean isComplete() {
+		return this.skated == this.starters;
+	}
+
+	/**
+	 * A segment as a column of the combined standing.
+	 *
+	 * @param factor in hundredths: 50 is 0.5
+	 */
+	public record SegmentColumn(String name, int factor) {
+	}
+
+	/**
+	 * One team.
+	 *
+	 * @param place its place, {@code null} without one
+	 * @param shared whether another team has the same place
+	 * @param previousPlace its place in the version before, {@code null} if it had none
+	 * @param entry the entry's identity
+	 * @param startNumber its starting number in the segment, 0 in a combined standing
+	 * @param status {@code SKATED}, {@code WITHDRAWN}, {@code NOT_FINISHED},
+	 * {@code DISQUALIFIED} or, in a combined standing only, {@code WAITING}
+	 * @param cards one a judge in panel order; empty without marks and in a combined
+	 * standing
+	 * @param figures the figures that decided, as the score sheet prints them
+	 * @param segmentPlaces places in the combined segments, {@code null} where none
+	 * @param total factored total in hundredths, {@code null} in a segment's standing
+	 * @param why one sentence that explains the place
+	 */
+	public record Row(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry,
+			String team, String club, int startNumber, String status, List<Card> cards, List<Figure> figures,
+			List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why) {
+
+		public Row {
+			cards = List.copyOf(cards);
+			figures = List.copyOf(figures);
+			segmentPlaces = Collections.unmodifiableList(new ArrayList<>(segmentPlaces));
+		}
+
+	}
+
+	/**
+	 * One judge's card as it counts.
+	 *
+	 * @param first the first mark in hundredths
+	 * @param second the second mark in hundredths
+	 * @param ordinal the place this judge gave, as printed ("2", "1.5")
+	 */
+	public record Card(int first, int second, String ordinal) {
+	}
+
+	/**
+	 * A named figure.
+	 *
+	 * @param code the criterion in kebab-case, such as {@code size-of-majority}
+	 * @param value as printed ("2", "1.5")
+	 */
+	public record Figure(String code, String value) {
+	}
+
+}

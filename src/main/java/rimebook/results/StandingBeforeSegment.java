@@ -1,0 +1,52 @@
+package rimebook.results;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.draw.RankedEntry;
+import rimebook.draw.StandingBefore;
+import rimebook.entries.EntryId;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.EntryStatus;
+
+/** Tells the draw of a later segment how the teams stand. */
+@Component
+class StandingBeforeSegment implements StandingBefore {
+
+	private final Standings standings;
+
+	private final Competitions competitions;
+
+	StandingBeforeSegment(Standings standings, Competitions competitions) {
+		this.standings = standings;
+		this.competitions = competitions;
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public List<RankedEntry> standingBefore(SegmentId segment) {
+		EventView event = this.competitions.eventOf(segment);
+		Standing standing = this.standings.latest(event.id())
+			.map(ResultVersion::standing)
+			.filter((latest) -> isReadyFor(event, segment, latest))
+			.orElseThrow(() -> new RuleViolationException("standing-incomplete",
+					"The segment before this one is not finished; its standing is needed for the draw."));
+		return standing.rows()
+			.stream()
+			.filter((row) -> row.status().equals(EntryStatus.SKATED.name()))
+			.map((row) -> new RankedEntry(EntryId.of(row.entry()), row.place()))
+			.toList();
+	}
+
+	private boolean isReadyFor(EventView event, SegmentId segment, Standing latest) {
+		int index = event.segments().stream().map((each) -> each.id()).toList().indexOf(segment);
+		return index > 0 && latest.isComplete()
+				&& this.standings.result(event.segments().get(index - 1).id()).isPresent();
+	}
+
+}

@@ -1,0 +1,138 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.marks.ClosedCards;
+import rimebook.marks.ClosedPerformance;
+import rimebook.marks.SegmentRun;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Publishes the next version of a segment and of its event. All segments of the event are
+ * locked first, always in one order, so that versions are numbered without gaps.
+ */
+@Component
+class StandingUpdate {
+
+	private final SegmentResultRepository results;
+
+	private final Standings standings;
+
+	private final Competitions competitions;
+
+	private final ClosedCards cards;
+
+	private final SegmentRun run;
+
+	private final SegmentStandings segmentStandings;
+
+	private final EventStandings eventStandings;
+
+	private final VersionWriter writer;
+
+	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, ClosedCards cards,
+			SegmentRun run, SegmentStandings segmentStandings, EventStandings eventStandings, VersionWriter writer) {
+		this.results = results;
+		this.standings = standings;
+		this.competitions = competitions;
+		this.cards = cards;
+		this.run = run;
+		this.segmentStandings = segmentStandings;
+		this.eventStandings = eventStandings;
+		this.writer = writer;
+	}
+
+	/** Begin the result of a segment that was just opened. */
+	void begin(SegmentId segment) {
+		this.results.save(new SegmentResult(segment));
+	}
+
+	SegmentResult locked(SegmentId segment, int version) {
+		SegmentResult result = locked(segment);
+		result.requireVersion(version);
+		return result;
+	}
+
+	SegmentResult locked(SegmentId segment) {
+		return one(lockedOfEvent(segment), segment);
+	}
+
+	boolean isComplete(SegmentId segment) {
+		return this.cards.ofSegment(segment).size() == starters(segment);
+	}
+
+	/** Tabulate once and write the next version of the segment and of its event. */
+	void publish(SegmentId segment, Cause cause, String note, Actor actor) {
+		List<SegmentResult> all = lockedOfEvent(segment);
+		SegmentResult result = one(all, segment);
+		Draft draft = draft(segment, this.cards.ofSegment(segment));
+		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
+		this.writer.write(Scope.SEGMENT, segment.value(), result.nextStanding(),
+				result.isOfficial() ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication, draft.segment());
+		boolean official = all.size() == draft.view().segments().size()
+				&& all.stream().allMatch(SegmentResult::isOfficial);
+		this.writer.write(Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
+				official ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication, draft.event());
+	}
+
+	/** Compose both standings as these cards would make them, writing nothing. */
+	Draft draft(SegmentId id, List<ClosedPerformance> closed) {
+		EventView event = this.competitions.eventOf(id);
+		CompetitionView competition = this.competitions.competition(event.competition());
+		Optional<ResultVersion> before = this.standings.latest(id);
+		Standing segment = this.segmentStandings.compose(competition, event, this.competitions.segment(id), closed,
+				starters(id), before.map(ResultVersion::standing).orElse(null));
+		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
+		Standing whole = this.eventStandings.compose(competition, event, segments(event, id, segment),
+				eventBefore.map(ResultVersion::standing).orElse(null));
+		return new Draft(event, segment, whole, before.map(ResultVersion::standing).orElse(null),
+				eventBefore.map(ResultVersion::standing).orElse(null),
+				eventBefore.map(ResultVersion::number).orElse(0));
+	}
+
+	private List<@Nullable Standing> segments(EventView event, SegmentId changed, Standing standing) {
+		List<@Nullable Standing> all = new ArrayList<>();
+		for (SegmentView segment : event.segments()) {
+			all.add(segment.id().equals(changed) ? standing
+					: this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null));
+		}
+		return all;
+	}
+
+	private int starters(SegmentId segment) {
+		return this.run.performances(segment).size();
+	}
+
+	private List<SegmentResult> lockedOfEvent(SegmentId segment) {
+		return this.results.findLocked(
+				this.competitions.eventOf(segment).segments().stream().map((each) -> each.id().value()).toList());
+	}
+
+	private static SegmentResult one(List<SegmentResult> all, SegmentId segment) {
+		return all.stream()
+			.filter((result) -> result.segment().equals(segment))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("segment-result", segment));
+	}
+
+	/**
+	 * Both standings, with those they follow.
+	 *
+	 * @param eventNumber the number of the event's newest version, 0 for none
+	 */
+	record Draft(EventView view, Standing segment, Standing event, @Nullable Standing segmentBefore,
+			@Nullable Standing eventBefore, int eventNumber) {
+	}
+
+}

@@ -1,0 +1,72 @@
+package rimebook.results;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.EventId;
+import rimebook.competition.SegmentId;
+
+/** Reads published versions; nothing unpublished passes here. */
+@Service
+@Transactional(readOnly = true)
+public class Standings {
+
+	private final ResultVersionRepository versions;
+
+	private final SegmentResultRepository results;
+
+	private final StandingText text;
+
+	Standings(ResultVersionRepository versions, SegmentResultRepository results, StandingText text) {
+		this.versions = versions;
+		this.results = results;
+		this.text = text;
+	}
+
+	/** Return the newest version of a segment's standing, if any was published. */
+	public Optional<ResultVersion> latest(SegmentId segment) {
+		return latest(segment.value());
+	}
+
+	/** Return the newest version of an event's standing, if any was published. */
+	public Optional<ResultVersion> latest(EventId event) {
+		return latest(event.value());
+	}
+
+	/** Return one version of a segment's standing. */
+	public Optional<ResultVersion> version(SegmentId segment, int number) {
+		return version(segment.value(), number);
+	}
+
+	/** Return one version of an event's standing. */
+	public Optional<ResultVersion> version(EventId event, int number) {
+		return version(event.value(), number);
+	}
+
+	/** List all versions of a segment's standing, newest first. */
+	public List<ResultVersion> versions(SegmentId segment) {
+		return this.versions.findByScopeIdOrderByNumberDesc(segment.value()).stream().map(this::read).toList();
+	}
+
+	/** Return where a segment's result stands; empty before the segment was opened. */
+	public Optional<SegmentResultView> result(SegmentId segment) {
+		return this.results.findById(segment.value()).map(SegmentResult::view);
+	}
+
+	private Optional<ResultVersion> latest(UUID scope) {
+		return this.versions.findFirstByScopeIdOrderByNumberDesc(scope).map(this::read);
+	}
+
+	private Optional<ResultVersion> version(UUID scope, int number) {
+		return this.versions.findByScopeIdAndNumber(scope, number).map(this::read);
+	}
+
+	private ResultVersion read(ResultVersionRow row) {
+		return row.with(this.text.read(row.body()));
+	}
+
+}

@@ -1,0 +1,74 @@
+package rimebook.results;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+
+/** Writes the next version of a standing and says so. */
+@Component
+class VersionWriter {
+
+	private final ResultVersionRepository versions;
+
+	private final StandingText text;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	VersionWriter(ResultVersionRepository versions, StandingText text, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.versions = versions;
+		this.text = text;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	void write(Scope scope, UUID scopeId, int number, ResultState state, Publication publication, Standing standing) {
+		String body = this.text.write(standing);
+		ResultVersion version = new ResultVersion(scope, scopeId, number, state, publication.cause(),
+				publication.note(), this.clock.instant(), StandingText.fingerprint(body), standing);
+		this.versions.save(new ResultVersionRow(this.ids.next(), version, body));
+		this.events
+			.publishEvent(new VersionPublished(scope, scopeId, number, line(version, publication.actor(), standing)));
+	}
+
+	private static AuditedChange line(ResultVersion version, Actor actor, Standing standing) {
+		return AuditedChange.of(actor, "result", version.scopeId(), "result.published")
+			.to(title(standing) + ", version " + version.number() + ", " + version.state().name().toLowerCase()
+					+ ", after " + standing.skated() + " of " + standing.starters() + ": " + places(standing.rows())
+					+ "; fingerprint " + version.fingerprint())
+			.because(version.note());
+	}
+
+	private static String title(Standing standing) {
+		return standing.segment().isEmpty() ? standing.event() : standing.event() + ", " + standing.segment();
+	}
+
+	private static String places(List<Standing.Row> rows) {
+		return rows.stream()
+			.map((row) -> ((row.place() != null) ? row.place() : "-") + " " + row.team())
+			.collect(Collectors.joining(", "));
+	}
+
+	/**
+	 * Why a version is written.
+	 *
+	 * @param note what it says about itself, may be empty
+	 * @param actor whose act led to it
+	 */
+	record Publication(Cause cause, String note, Actor actor) {
+	}
+
+}

@@ -1,0 +1,12 @@
+/**
+ * Turns closed cards into numbered, immutable versions of a standing and carries a
+ * segment from provisional to official: a closed card without its standing cannot exist,
+ * since both are written in one transaction.
+ */
+@ApplicationModule(
+		allowedDependencies = { "marks", "panels", "draw", "entries", "competition", "tabulation", "pages", "shared" })
+@NullMarked
+package rimebook.results;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,40 @@
+package rimebook.results.web;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.results.Signatory;
+
+/** What the results desk sends with an act on a result. */
+class ActForm {
+
+	private int version;
+
+	private @Nullable Signatory signatory;
+
+	private String reason = "";
+
+	public int getVersion() {
+		return this.version;
+	}
+
+	public void setVersion(int version) {
+		this.version = version;
+	}
+
+	public @Nullable Signatory getSignatory() {
+		return this.signatory;
+	}
+
+	public void setSignatory(@Nullable Signatory signatory) {
+		this.signatory = signatory;
+	}
+
+	public String getReason() {
+		return this.reason;
+	}
+
+	public void setReason(String reason) {
+		this.reason = reason;
+	}
+
+}

@@ -1,0 +1,66 @@
+package rimebook.results.web;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Standings;
+import rimebook.tabulation.Hundredths;
+
+/**
+ * What the results desk shows of a segment.
+ *
+ * @param result where the result stands, {@code null} before the segment was opened
+ * @param latest the newest standing, {@code null} before the first cards were closed
+ * @param versions every version, newest first
+ */
+record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
+		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions) {
+
+	/** The moment as the rink's clock showed it. */
+	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
+		ZoneId zone = this.competition.zone();
+		return (moment != null) ? moment.atZone(zone) : null;
+	}
+
+	/** A mark in hundredths as people write it. */
+	public String mark(int hundredths) {
+		return Hundredths.decimal(hundredths);
+	}
+
+	/** Gathers the page. */
+	@Component("resultsPageSource")
+	static class Source {
+
+		private final Competitions competitions;
+
+		private final Standings standings;
+
+		Source(Competitions competitions, Standings standings) {
+			this.competitions = competitions;
+			this.standings = standings;
+		}
+
+		ResultsPage of(SegmentId id) {
+			EventView event = this.competitions.eventOf(id);
+			List<ResultVersion> versions = this.standings.versions(id);
+			Optional<SegmentResultView> result = this.standings.result(id);
+			return new ResultsPage(this.competitions.competition(event.competition()), event, event.segment(id),
+					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions);
+		}
+
+	}
+
+}

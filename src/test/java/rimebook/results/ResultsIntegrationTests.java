@@ -1,0 +1,276 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.junit.jupiter.api.Test;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.dao.DataAccessException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.shared.RimebookException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.PlacedEntry;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.PlacementTabulation;
+import rimebook.tabulation.SegmentKind;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
+
+@WholeApplication
+class ResultsIntegrationTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Standings standings;
+
+	@Autowired
+	private ResultPublication publication;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Test
+	void everyClosedCardPublishesTheVersionThatThePureFunctionGives() {
+		SmallCompetition day = SmallCompetition.running(this.context, 8, 5);
+		SegmentId segment = day.open(1);
+		List<EntryCards> skated = new ArrayList<>();
+		for (int version = 1; version <= 8; version++) {
+			PerformanceView performance = day.callNext(1);
+			List<CardMarks> cards = day.sendAll(performance);
+			day.close(performance);
+			skated.add(EntryCards.skated(performance.entry().toString(), cards));
+			ResultVersion published = this.standings.latest(segment).orElseThrow();
+			assertThat(published.number()).isEqualTo(version);
+			assertThat(published.standing().skated()).isEqualTo(version);
+			assertThat(places(published.standing())).isEqualTo(
+					places(PlacementTabulation.ofCards(PlacementRules.majority(SegmentKind.SHORT), skated).rows()));
+		}
+	}
+
+	@Test
+	void oneByOneEventIsTabulatedOneByOne() {
+		DraftEvent draft = new DraftEvent("Adult", PlacementMethod.ONE_BY_ONE, 5, "",
+				List.of(CompetitionFixtures.aFree()));
+		SmallCompetition day = SmallCompetition.running(this.context, 5, draft);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		Standing standing = this.standings.latest(segment).orElseThrow().standing();
+		assertThat(standing.method()).isEqualTo("ONE_BY_ONE");
+		assertThat(standing.rows().get(0).figures()).extracting(Standing.Figure::code)
+			.containsExactly("wins", "judges-in-favour");
+	}
+
+	@Test
+	void eventCombinesBothSegmentsByFactoredPlaces() {
+		SmallCompetition day = SmallCompetition.running(this.context, 6, 3);
+		day.open(1);
+		day.skateRest(1);
+		SegmentId free = day.open(2);
+		day.skateRest(2);
+		Map<String, Integer> first = places(this.standings.latest(day.segment(1)).orElseThrow().standing());
+		Map<String, Integer> second = places(this.standings.latest(free).orElseThrow().standing());
+		Standing event = this.standings.latest(day.event().id()).orElseThrow().standing();
+		assertThat(event.rows()).hasSize(6)
+			.allSatisfy((row) -> assertThat(row.total())
+				.isEqualTo(50 * first.get(row.entry()) + 100 * second.get(row.entry())));
+		assertThat(event.rows()).isSortedAccordingTo((a, b) -> Integer.compare(a.total(), b.total()));
+	}
+
+	@Test
+	void teamsToSkateAreListedAsWaitingInTheEvent() {
+		SmallCompetition day = SmallCompetition.running(this.context, 4, 3);
+		day.open(1);
+		day.skateRest(1);
+		day.open(2);
+		day.skateNext(2);
+		Standing event = this.standings.latest(day.event().id()).orElseThrow().standing();
+		assertThat(event.rows()).extracting(Standing.Row::status).containsOnlyOnce("SKATED");
+		assertThat(event.rows().get(0).status()).isEqualTo("SKATED");
+		assertThat(event.isComplete()).isFalse();
+	}
+
+	@Test
+	void withdrawnTeamHasNoPlaceAndNobodyMovesUpInTheSegmentBefore() {
+		SmallCompetition day = SmallCompetition.running(this.context, 4, 3);
+		day.open(1);
+		day.skateRest(1);
+		String leader = this.standings.latest(day.segment(1)).orElseThrow().standing().rows().get(0).entry();
+		day.draw(2);
+		EntryView entry = day.entries()
+			.stream()
+			.filter((one) -> one.id().toString().equals(leader))
+			.findFirst()
+			.orElseThrow();
+		this.context.getBean(Entries.class).withdraw(entry.id(), entry.version(), "Two skaters ill.", SECRETARY);
+		this.context.getBean(SegmentRun.class).open(day.segment(2), REFEREE);
+		day.skateRest(2);
+		Standing event = this.standings.latest(day.event().id()).orElseThrow().standing();
+		assertThat(event.rows()).last().satisfies((row) -> {
+			assertThat(row.entry()).isEqualTo(leader);
+			assertThat(row.place()).isNull();
+			assertThat(row.status()).isEqualTo("WITHDRAWN");
+		});
+		assertThat(event.rows().get(0).segmentPlaces().get(0)).isGreaterThan(1);
+	}
+
+	@Test
+	void performanceThatEndsWithoutMarksIsAVersionToo() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		PerformanceView performance = day.callNext(1);
+		this.context.getBean(SegmentRun.class)
+			.end(performance.id(), performance.version(), PerformanceStatus.NOT_FINISHED, "Injury.", REFEREE);
+		ResultVersion version = this.standings.latest(segment).orElseThrow();
+		assertThat(version.cause()).isEqualTo(Cause.STATUS);
+		assertThat(version.standing().rows()).singleElement()
+			.satisfies((row) -> assertThat(row.status()).isEqualTo("NOT_FINISHED"));
+	}
+
+	@Test
+	void resultIsPostedOnlyWhenEverybodyHasSkated() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateNext(1);
+		assertRefused("segment-not-complete", () -> this.publication.post(segment, version(segment), ACCOUNTANT));
+		day.skateNext(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		assertThat(this.standings.result(segment).orElseThrow().postedAt()).isNotNull();
+	}
+
+	@Test
+	void twoSignaturesOfTwoPeopleMakeItOfficial() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		assertRefused("result-state",
+				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE));
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		assertRefused("already-signed",
+				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, ACCOUNTANT));
+		assertRefused("two-names-needed",
+				() -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, REFEREE));
+		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
+		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.OFFICIAL);
+	}
+
+	@Test
+	void signatureOnAnOlderLookIsRefused() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		int before = version(segment);
+		this.publication.post(segment, before, ACCOUNTANT);
+		assertRefused("stale-version", () -> this.publication.sign(segment, before, Signatory.REFEREE, REFEREE));
+	}
+
+	@Test
+	void officialResultChangesOnlyAfterItWasOpenedAgain() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = official(day);
+		PerformanceView performance = day.performances(1).get(0);
+		SegmentRun run = this.context.getBean(SegmentRun.class);
+		assertRefused("result-official", () -> run.end(performance.id(), performance.version(),
+				PerformanceStatus.DISQUALIFIED, "Ineligible skater.", REFEREE));
+		assertThat(day.now(performance).status()).isEqualTo(PerformanceStatus.CLOSED);
+		this.publication.reopen(segment, version(segment), "Ineligible skater found.", REFEREE);
+		run.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "Ineligible skater.", REFEREE);
+		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
+		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
+	}
+
+	@Test
+	void competitionIsFinalOnceEverySegmentIsOfficial() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2,
+				new DraftEvent("Adult", PlacementMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree())));
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> day.move(CompetitionState.FINAL))
+			.withMessageContaining("Adult, Free skating");
+		official(day);
+		day.move(CompetitionState.FINAL);
+		assertThat(day.competition().state()).isEqualTo(CompetitionState.FINAL);
+	}
+
+	@Test
+	void databaseRefusesToChangeAPublishedVersion() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateNext(1);
+		assertThatExceptionOfType(DataAccessException.class)
+			.isThrownBy(() -> this.database.sql("update result_version set note = 'x' where scope_id = ?")
+				.param(segment.value())
+				.update());
+		assertThatExceptionOfType(DataAccessException.class)
+			.isThrownBy(() -> this.database.sql("delete from result_version where scope_id = ?")
+				.param(segment.value())
+				.update());
+	}
+
+	@Test
+	void fingerprintIsThatOfTheStoredBody() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateNext(1);
+		String body = this.database.sql("select body from result_version where scope_id = ?")
+			.param(segment.value())
+			.query(String.class)
+			.single();
+		assertThat(this.standings.latest(segment).orElseThrow().fingerprint())
+			.isEqualTo(StandingText.fingerprint(body));
+	}
+
+	private SegmentId official(SmallCompetition day) {
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		return segment;
+	}
+
+	private int version(SegmentId segment) {
+		return this.standings.result(segment).orElseThrow().version();
+	}
+
+	private static Map<String, Integer> places(Standing standing) {
+		Map<String, Integer> places = new HashMap<>();
+		standing.rows().forEach((row) -> places.put(row.entry(), row.place()));
+		return places;
+	}
+
+	private static Map<String, Integer> places(List<PlacedEntry> rows) {
+		Map<String, Integer> places = new HashMap<>();
+		rows.forEach((row) -> places.put(row.entry(), row.place()));
+		return places;
+	}
+
+	private static void assertRefused(String code, Runnable act) {
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(act::run)
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo(code));
+	}
+
+}
