@@ -1,0 +1,124 @@
+package rimebook.protests;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.PerformanceId;
+import rimebook.panels.SeatId;
+import rimebook.shared.ConflictException;
+import rimebook.tabulation.CardMarks;
+
+/** A correction from its proposal to the other official's decision. */
+@Entity
+class Correction {
+
+	@Id
+	private UUID id;
+
+	@Version
+	private @Nullable Integer version;
+
+	@Column(name = "segment_id")
+	private UUID segment;
+
+	@Column(name = "performance_id")
+	private UUID performance;
+
+	@Column(name = "seat_id")
+	private UUID seat;
+
+	@Column(name = "protest_id")
+	private @Nullable UUID protest;
+
+	private int oldFirst;
+
+	private int oldSecond;
+
+	private int newFirst;
+
+	private int newSecond;
+
+	private String reason;
+
+	@Enumerated(EnumType.STRING)
+	private CorrectionState state = CorrectionState.PROPOSED;
+
+	private String proposedBy;
+
+	private Instant proposedAt;
+
+	private String decidedBy = "";
+
+	private @Nullable Instant decidedAt;
+
+	private String decisionReason = "";
+
+	@SuppressWarnings("NullAway.Init")
+	protected Correction() {
+	}
+
+	Correction(UUID id, SegmentId segment, ProposeCorrection proposal, CardMarks old, String reason, String by,
+			Instant now) {
+		this.id = id;
+		this.segment = segment.value();
+		this.performance = proposal.performance().value();
+		this.seat = proposal.seat().value();
+		this.protest = (proposal.protest() != null) ? proposal.protest().value() : null;
+		this.oldFirst = old.first();
+		this.oldSecond = old.second();
+		this.newFirst = proposal.corrected().first();
+		this.newSecond = proposal.corrected().second();
+		this.reason = reason;
+		this.proposedBy = by;
+		this.proposedAt = now;
+	}
+
+	void approve(String by, Instant now) {
+		decide(CorrectionState.APPROVED, by, "", now);
+	}
+
+	void reject(String by, String why, Instant now) {
+		decide(CorrectionState.REJECTED, by, why, now);
+	}
+
+	private void decide(CorrectionState next, String by, String why, Instant now) {
+		if (this.state != CorrectionState.PROPOSED) {
+			throw new ConflictException("correction-decided",
+					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
+		}
+		if (this.proposedBy.equals(by)) {
+			throw new ConflictException("two-names-needed",
+					"A correction is decided by somebody other than " + this.proposedBy + ", who proposed it.");
+		}
+		this.state = next;
+		this.decidedBy = by;
+		this.decisionReason = why;
+		this.decidedAt = now;
+	}
+
+	/** Refuse an act that was decided on an older look at this correction. */
+	void requireVersion(int seen) {
+		if (this.version != null && this.version != seen) {
+			throw ConflictException.stale("correction");
+		}
+	}
+
+	CorrectionView view() {
+		return new CorrectionView(new CorrectionId(this.id), new SegmentId(this.segment),
+				new PerformanceId(this.performance), new SeatId(this.seat),
+				(this.protest != null) ? new ProtestId(this.protest) : null,
+				new CardMarks(this.oldFirst, this.oldSecond), new CardMarks(this.newFirst, this.newSecond), this.reason,
+				this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt, this.decisionReason,
+				(this.version != null) ? this.version : 0);
+	}
+
+}

@@ -1,0 +1,169 @@
+package rimebook.protests;
+
+import java.time.Clock;
+import java.util.List;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.CardCorrection;
+import rimebook.marks.CardView;
+import rimebook.marks.MarkWords;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.results.ResultEffect;
+import rimebook.results.ResultPreview;
+import rimebook.results.SegmentResultState;
+import rimebook.results.Standings;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+
+/**
+ * Corrections of closed cards: one official proposes, another approves with the effect on
+ * every place before their eyes. For placement judging these are referee and accountant
+ * (ISU General Regulations 2012, Rule 123 paragraph 4.A.iii names the officials of the
+ * technical panel, of which such an event has none).
+ */
+@Service
+public class Corrections {
+
+	private final CorrectionRepository corrections;
+
+	private final CardCorrection cards;
+
+	private final SegmentRun run;
+
+	private final ResultPreview preview;
+
+	private final Standings standings;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	Corrections(CorrectionRepository corrections, CardCorrection cards, SegmentRun run, ResultPreview preview,
+			Standings standings, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.corrections = corrections;
+		this.cards = cards;
+		this.run = run;
+		this.preview = preview;
+		this.standings = standings;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Propose other marks for a closed card; nothing changes yet.
+	 * @throws RuleViolationException if the reason is missing or the marks are the same
+	 * @throws ConflictException if the card is not closed, or the result is official and
+	 * was not opened again
+	 */
+	@Transactional
+	public CorrectionView propose(ProposeCorrection proposal, Actor actor) {
+		String reason = Required.text("reason", proposal.reason(), 2000);
+		CardView card = this.cards.closedCard(proposal.performance(), proposal.seat());
+		if (card.marks().equals(proposal.corrected())) {
+			throw new RuleViolationException("nothing-to-correct", "first",
+					"The card already holds " + MarkWords.of(card.marks()) + "; there is nothing to correct.");
+		}
+		PerformanceView performance = this.run.performance(proposal.performance());
+		requireOpen(performance.segment());
+		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
+				actor.name(), this.clock.instant());
+		this.corrections.save(correction);
+		CorrectionView view = correction.view();
+		this.events
+			.publishEvent(line(actor, view, "correction.proposed").from(words(view.old()), words(view.corrected()))
+				.because(reason));
+		return view;
+	}
+
+	/**
+	 * Approve a correction that somebody else proposed: the card gets its new version and
+	 * the standing is published anew, in one transaction.
+	 * @throws ConflictException if the same person proposed it, it is decided already,
+	 * the card changed in between, or the result is official
+	 */
+	@Transactional
+	public void approve(CorrectionId id, int version, Actor actor) {
+		Correction correction = locked(id, version);
+		correction.approve(actor.name(), this.clock.instant());
+		CorrectionView view = correction.view();
+		this.cards.correct(view.performance(), view.seat(), view.old(), view.corrected(), twoNames(view), actor);
+		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposedBy(),
+				"approved by " + actor.name()));
+	}
+
+	/** Turn a correction down, saying why. */
+	@Transactional
+	public void reject(CorrectionId id, int version, String why, Actor actor) {
+		Correction correction = locked(id, version);
+		correction.reject(actor.name(), Required.text("grounds", why, 2000), this.clock.instant());
+		CorrectionView view = correction.view();
+		this.events.publishEvent(line(actor, view, "correction.rejected")
+			.from("proposed by " + view.proposedBy(), "rejected by " + actor.name())
+			.because(view.decisionReason()));
+	}
+
+	/** Show what a correction would do to every place if it were approved now. */
+	@Transactional(readOnly = true)
+	public ResultEffect effect(CorrectionId id) {
+		CorrectionView view = correction(id);
+		return this.preview.ifCorrected(view.segment(), view.performance(), view.seat(), view.corrected());
+	}
+
+	/** Return one correction. */
+	@Transactional(readOnly = true)
+	public CorrectionView correction(CorrectionId id) {
+		return this.corrections.findById(id.value())
+			.map(Correction::view)
+			.orElseThrow(() -> NotFoundException.of("correction", id));
+	}
+
+	/** List the corrections of a segment, oldest first. */
+	@Transactional(readOnly = true)
+	public List<CorrectionView> ofSegment(SegmentId segment) {
+		return this.corrections.findBySegmentOrderByProposedAt(segment.value()).stream().map(Correction::view).toList();
+	}
+
+	private Correction locked(CorrectionId id, int version) {
+		Correction correction = this.corrections.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("correction", id));
+		correction.requireVersion(version);
+		return correction;
+	}
+
+	private void requireOpen(SegmentId segment) {
+		this.standings.result(segment)
+			.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+			.ifPresent((result) -> {
+				throw new ConflictException("result-official",
+						"This result is signed and official. The referee opens it again, with a reason, before it can change.");
+			});
+	}
+
+	private static AuditedChange line(Actor actor, CorrectionView correction, String action) {
+		return AuditedChange.of(actor, "correction", correction.id(), action);
+	}
+
+	/** The reason with both names, as it stands on the new version of the result. */
+	private static String twoNames(CorrectionView view) {
+		return view.reason() + " (proposed by " + view.proposedBy() + ", approved by " + view.decidedBy() + ")";
+	}
+
+	private static String words(CardMarks marks) {
+		return MarkWords.of(marks);
+	}
+
+}

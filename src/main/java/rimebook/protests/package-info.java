@@ -1,0 +1,11 @@
+/**
+ * Protests inside their time limits and corrections with two names: a wrong sum or a
+ * mistyped mark is put right, a judge's opinion is not.
+ */
+@ApplicationModule(allowedDependencies = { "results", "marks", "panels", "entries", "competition", "tabulation",
+		"pages", "shared" })
+@NullMarked
+package rimebook.protests;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,152 @@
+package rimebook.protests.web;
+
+import java.math.BigDecimal;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.MarkWords;
+import rimebook.marks.PerformanceId;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.panels.SeatId;
+import rimebook.protests.CorrectionId;
+import rimebook.protests.CorrectionState;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.ProposeCorrection;
+import rimebook.protests.ProtestId;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+
+/** Corrections of closed cards: one official proposes, another decides. */
+@Controller
+@RequestMapping("/desk/protests/{segment}/corrections")
+class CorrectionsController {
+
+	private static final String FORM = "protests/propose";
+
+	private static final String DECISION = "protests/correction";
+
+	private final ProtestsPages pages;
+
+	private final Corrections corrections;
+
+	CorrectionsController(ProtestsPages pages, Corrections corrections) {
+		this.pages = pages;
+		this.corrections = corrections;
+	}
+
+	@GetMapping("/new")
+	String proposeForm(@PathVariable SegmentId segment, @ModelAttribute("form") CorrectionForm form, Model model,
+			HttpServletRequest request) {
+		Duty.CORRECT.require(request);
+		return proposePage(segment, model);
+	}
+
+	@PostMapping("/new")
+	String propose(@PathVariable SegmentId segment, @ModelAttribute("form") CorrectionForm form, BindingResult result,
+			Model model, RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
+		Duty.CORRECT.require(request);
+		if (Submission.refused(result, () -> this.corrections.propose(proposal(segment, form), actor))) {
+			return proposePage(segment, model);
+		}
+		Notice.give(redirect, "protests.propose.proposed");
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	private ProposeCorrection proposal(SegmentId segment, CorrectionForm form) {
+		String performance = chosen("performance", form.getPerformance());
+		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
+			throw new RuleViolationException("performance-not-closed", "performance",
+					"Choose a performance of this segment whose cards are closed.");
+		}
+		return new ProposeCorrection(PerformanceId.of(performance), SeatId.of(chosen("seat", form.getSeat())),
+				new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())), form.getReason(),
+				form.getProtest().isBlank() ? null : ProtestId.of(form.getProtest()));
+	}
+
+	private static String chosen(String field, String value) {
+		if (value.isBlank()) {
+			throw new RuleViolationException("field-missing", field, "The field '" + field + "' is empty; choose one.");
+		}
+		return value;
+	}
+
+	private static int mark(String field, @Nullable BigDecimal mark) {
+		if (mark == null) {
+			throw new RuleViolationException("field-missing", field,
+					"The field '" + field + "' is empty; a mark is 0.0 to 6.0 in steps of 0.1.");
+		}
+		return MarkWords.read(field, mark);
+	}
+
+	private String proposePage(SegmentId segment, Model model) {
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("performances", this.pages.closedPerformances(segment));
+		model.addAttribute("seats", this.pages.seats(segment));
+		model.addAttribute("upheld", this.pages.upheld(segment));
+		return FORM;
+	}
+
+	@GetMapping("/{correction}")
+	String show(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+			@ModelAttribute("form") DecisionForm form, HttpServletRequest request, Model model) {
+		form.setVersion(decisionPage(segment, correction, request, model).version());
+		return DECISION;
+	}
+
+	@PostMapping("/{correction}/approval")
+	String approve(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+			@ModelAttribute("form") DecisionForm form, BindingResult result, Model model, RedirectAttributes redirect,
+			HttpServletRequest request, Actor actor) {
+		return answer(segment, correction, request, model, redirect, "protests.correction.approved", result,
+				() -> this.corrections.approve(correction, form.getVersion(), actor));
+	}
+
+	@PostMapping("/{correction}/rejection")
+	String reject(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+			@ModelAttribute("form") DecisionForm form, BindingResult result, Model model, RedirectAttributes redirect,
+			HttpServletRequest request, Actor actor) {
+		return answer(segment, correction, request, model, redirect, "protests.correction.rejected", result,
+				() -> this.corrections.reject(correction, form.getVersion(), form.getGrounds(), actor));
+	}
+
+	private String answer(SegmentId segment, CorrectionId correction, HttpServletRequest request, Model model,
+			RedirectAttributes redirect, String done, BindingResult result, Runnable act) {
+		Duty.CORRECT.require(request);
+		if (Submission.refused(result, act)) {
+			decisionPage(segment, correction, request, model);
+			return DECISION;
+		}
+		Notice.give(redirect, done);
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	private CorrectionView decisionPage(SegmentId segment, CorrectionId id, HttpServletRequest request, Model model) {
+		CorrectionView view = this.corrections.correction(id);
+		if (!view.segment().equals(segment)) {
+			throw NotFoundException.of("correction", id);
+		}
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("line", this.pages.line(view));
+		model.addAttribute("mayDecide", Duty.CORRECT.isOf(request) && view.state() == CorrectionState.PROPOSED);
+		if (view.state() == CorrectionState.PROPOSED) {
+			model.addAttribute("effect", this.corrections.effect(id));
+		}
+		return view;
+	}
+
+}

@@ -1,0 +1,141 @@
+package rimebook.protests.web;
+
+import java.time.Instant;
+import java.util.Arrays;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.protests.FileProtest;
+import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestId;
+import rimebook.protests.ProtestState;
+import rimebook.protests.Protests;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+
+/** Protests of a segment: taken at the desk, decided by the referee. */
+@Controller
+@RequestMapping("/desk/protests/{segment}")
+class ProtestsController {
+
+	private static final String FORM = "protests/file";
+
+	private static final String DECISION = "protests/decision";
+
+	private final ProtestsPages pages;
+
+	private final Protests protests;
+
+	ProtestsController(ProtestsPages pages, Protests protests) {
+		this.pages = pages;
+		this.protests = protests;
+	}
+
+	@GetMapping
+	String overview(@PathVariable SegmentId segment, HttpServletRequest request, Model model) {
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("mayCorrect", Duty.CORRECT.isOf(request));
+		model.addAttribute("mayDecide", Duty.DECIDE.isOf(request));
+		return "protests/overview";
+	}
+
+	@GetMapping("/new")
+	String fileForm(@PathVariable SegmentId segment, @ModelAttribute("form") ProtestForm form, Model model) {
+		return filePage(segment, model);
+	}
+
+	@PostMapping("/new")
+	String file(@PathVariable SegmentId segment, @ModelAttribute("form") ProtestForm form, BindingResult result,
+			Model model, RedirectAttributes redirect, Actor actor) {
+		if (Submission.refused(result, () -> file(segment, form, redirect, actor))) {
+			return filePage(segment, model);
+		}
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	private void file(SegmentId segment, ProtestForm form, RedirectAttributes redirect, Actor actor) {
+		Instant handedIn = instant(segment, form);
+		FileProtest filed = new FileProtest(segment, entry(form.getEntry()), category(form.getCategory()),
+				form.getText(), form.getFiledBy(), handedIn);
+		boolean heard = this.protests.file(filed, actor).state() == ProtestState.FILED;
+		Notice.give(redirect, heard ? "protests.file.filed" : "protests.file.refused");
+	}
+
+	private @Nullable Instant instant(SegmentId segment, ProtestForm form) {
+		return (form.getHandedInAt() == null) ? null
+				: form.getHandedInAt().atZone(this.pages.of(segment).competition().zone()).toInstant();
+	}
+
+	private static EntryId entry(String text) {
+		if (text.isBlank()) {
+			throw new RuleViolationException("field-missing", "entry", "Choose the team that protests.");
+		}
+		return EntryId.of(text);
+	}
+
+	private static ProtestCategory category(@Nullable ProtestCategory category) {
+		if (category == null) {
+			throw new RuleViolationException("field-missing", "category", "Choose what the protest is about.");
+		}
+		return category;
+	}
+
+	private String filePage(SegmentId segment, Model model) {
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("teams", this.pages.teams(segment));
+		model.addAttribute("categories", Arrays.asList(ProtestCategory.values()));
+		return FORM;
+	}
+
+	@GetMapping("/protest/{protest}")
+	String decisionForm(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+			@ModelAttribute("form") DecisionForm form, HttpServletRequest request, Model model) {
+		form.setVersion(decisionPage(segment, protest, request, model).protest().version());
+		return DECISION;
+	}
+
+	@PostMapping("/protest/{protest}")
+	String decide(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+			@ModelAttribute("form") DecisionForm form, BindingResult result, @RequestParam boolean upheld, Model model,
+			RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
+		Duty.DECIDE.require(request);
+		if (Submission.refused(result,
+				() -> this.protests.decide(protest, form.getVersion(), upheld, form.getGrounds(), actor))) {
+			decisionPage(segment, protest, request, model);
+			return DECISION;
+		}
+		Notice.give(redirect, upheld ? "protests.decision.upheld" : "protests.decision.denied");
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	private ProtestsPage.ProtestLine decisionPage(SegmentId segment, ProtestId id, HttpServletRequest request,
+			Model model) {
+		ProtestsPage page = this.pages.of(segment);
+		ProtestsPage.ProtestLine line = page.protests()
+			.stream()
+			.filter((each) -> each.protest().id().equals(id))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("protest", id));
+		model.addAttribute("page", page);
+		model.addAttribute("line", line);
+		model.addAttribute("mayDecide", Duty.DECIDE.isOf(request));
+		return line;
+	}
+
+}

@@ -1,0 +1,47 @@
+package rimebook.protests.web;
+
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.ProtestView;
+import rimebook.results.SegmentResultView;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.Hundredths;
+
+/**
+ * What the pages about one segment's protests and corrections show.
+ *
+ * @param result {@code null} before the segment was opened
+ * @param conductUntil until when a protest about conduct is heard, UTC
+ * @param calculationUntil until when a protest about the computation is heard, UTC
+ */
+record ProtestsPage(CompetitionView competition, EventView event, SegmentView segment,
+		@Nullable SegmentResultView result, List<ProtestLine> protests, List<CorrectionLine> corrections,
+		@Nullable Instant conductUntil, @Nullable Instant calculationUntil) {
+
+	/** The moment as the rink's clock showed it. */
+	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
+		return (moment != null) ? moment.atZone(this.competition.zone()) : null;
+	}
+
+	/** Both marks of a card as people write them. */
+	public String marks(CardMarks marks) {
+		return Hundredths.decimal(marks.first()) + " / " + Hundredths.decimal(marks.second());
+	}
+
+	/** A protest with the team's name. */
+	record ProtestLine(ProtestView protest, String team) {
+	}
+
+	/** A correction with the names of team and seat. */
+	record CorrectionLine(CorrectionView correction, String team, String seat) {
+	}
+
+}

@@ -1,0 +1,109 @@
+package rimebook.protests.web;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.SegmentRun;
+import rimebook.pages.Choice;
+import rimebook.panels.Panels;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestState;
+import rimebook.protests.Protests;
+import rimebook.results.Standings;
+
+/** Gathers what the pages about protests and corrections show. */
+@Component
+class ProtestsPages {
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	private final Panels panels;
+
+	private final SegmentRun run;
+
+	private final Standings standings;
+
+	private final Protests protests;
+
+	private final Corrections corrections;
+
+	ProtestsPages(Competitions competitions, Entries entries, Panels panels, SegmentRun run, Standings standings,
+			Protests protests, Corrections corrections) {
+		this.competitions = competitions;
+		this.entries = entries;
+		this.panels = panels;
+		this.run = run;
+		this.standings = standings;
+		this.protests = protests;
+		this.corrections = corrections;
+	}
+
+	ProtestsPage of(SegmentId id) {
+		EventView event = this.competitions.eventOf(id);
+		return new ProtestsPage(this.competitions.competition(event.competition()), event, event.segment(id),
+				this.standings.result(id).orElse(null),
+				this.protests.ofSegment(id)
+					.stream()
+					.map((protest) -> new ProtestsPage.ProtestLine(protest, team(protest.entry())))
+					.toList(),
+				this.corrections.ofSegment(id).stream().map(this::line).toList(),
+				this.protests.heardUntil(id, ProtestCategory.CONDUCT),
+				this.protests.heardUntil(id, ProtestCategory.CALCULATION));
+	}
+
+	ProtestsPage.CorrectionLine line(CorrectionView correction) {
+		return new ProtestsPage.CorrectionLine(correction, team(this.run.performance(correction.performance()).entry()),
+				this.panels.seat(correction.seat()).label());
+	}
+
+	/** The teams of the segment's event that may protest. */
+	List<Choice> teams(SegmentId segment) {
+		return this.entries.ofEvent(this.competitions.eventOf(segment).id())
+			.stream()
+			.map((entry) -> Choice.of(entry.id(), entry.team().name()))
+			.toList();
+	}
+
+	/** The performances whose cards are closed. */
+	List<Choice> closedPerformances(SegmentId segment) {
+		return this.run.performances(segment)
+			.stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.CLOSED)
+			.map((performance) -> Choice.of(performance.id(),
+					performance.startNumber() + "  " + team(performance.entry())))
+			.toList();
+	}
+
+	/** The counting seats of the panel. */
+	List<Choice> seats(SegmentId segment) {
+		return this.panels.judges(this.competitions.eventOf(segment).id())
+			.stream()
+			.map((seat) -> Choice.of(seat.id(), seat.label()))
+			.toList();
+	}
+
+	/** The upheld protests a correction may rest on. */
+	List<Choice> upheld(SegmentId segment) {
+		return this.protests.ofSegment(segment)
+			.stream()
+			.filter((protest) -> protest.state() == ProtestState.UPHELD)
+			.map((protest) -> Choice.of(protest.id(), team(protest.entry()) + ": " + protest.text()))
+			.toList();
+	}
+
+	private String team(EntryId entry) {
+		return this.entries.entry(entry).team().name();
+	}
+
+}

@@ -1,0 +1,275 @@
+package rimebook.protests;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.PerformanceView;
+import rimebook.panels.SeatView;
+import rimebook.results.Cause;
+import rimebook.results.ResultEffect;
+import rimebook.results.ResultPublication;
+import rimebook.results.ResultVersion;
+import rimebook.results.Signatory;
+import rimebook.results.Standing;
+import rimebook.results.Standings;
+import rimebook.shared.RimebookException;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.tuple;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
+
+@WholeApplication
+class CorrectionsIntegrationTests {
+
+	private static final CardMarks HIGH = new CardMarks(580, 580);
+
+	private static final CardMarks LOW = new CardMarks(400, 400);
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Corrections corrections;
+
+	@Autowired
+	private Protests protests;
+
+	@Autowired
+	private Standings standings;
+
+	@Autowired
+	private ResultPublication publication;
+
+	@Test
+	void approvalByAnotherPublishesACorrectedVersionWithBothNames() {
+		SmallCompetition day = twoTeams();
+		SegmentId segment = day.segment(1);
+		PerformanceView loser = day.performances(1).get(1);
+		String leader = leader(segment);
+		CorrectionView proposed = propose(day, loser, 0);
+		this.corrections.approve(propose(day, loser, 1).id(), 0, REFEREE);
+		assertThat(leader(segment)).isEqualTo(leader);
+		ResultEffect effect = this.corrections.effect(proposed.id());
+		assertThat(effect.changesPlaces()).isTrue();
+		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
+		ResultVersion version = this.standings.latest(segment).orElseThrow();
+		assertThat(version.cause()).isEqualTo(Cause.CORRECTED);
+		assertThat(version.note()).contains("Typed one key off", ACCOUNTANT.name(), REFEREE.name(), "4.0 / 4.0",
+				"5.8 / 5.8");
+		assertThat(version.standing().rows()).extracting(Standing.Row::team, Standing.Row::place)
+			.containsExactlyElementsOf(
+					effect.segment().stream().map((move) -> tuple(move.team(), move.after())).toList());
+		assertThat(leader(segment)).isNotEqualTo(leader);
+	}
+
+	@Test
+	void previewWritesNothing() {
+		SmallCompetition day = twoTeams();
+		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+		int before = this.standings.latest(day.segment(1)).orElseThrow().number();
+		this.corrections.effect(proposed.id());
+		assertThat(this.standings.latest(day.segment(1)).orElseThrow().number()).isEqualTo(before);
+	}
+
+	@Test
+	void oneNameIsNotEnough() {
+		SmallCompetition day = twoTeams();
+		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+		assertRefused("two-names-needed",
+				() -> this.corrections.approve(proposed.id(), proposed.version(), ACCOUNTANT));
+	}
+
+	@Test
+	void sameMarksAreNoCorrection() {
+		SmallCompetition day = twoTeams();
+		assertRefused("nothing-to-correct", () -> this.corrections.propose(
+				new ProposeCorrection(day.performances(1).get(1).id(), day.seats().get(0).id(), LOW, "why", null),
+				ACCOUNTANT));
+	}
+
+	@Test
+	void correctionDecidedOnOldMarksIsRefused() {
+		SmallCompetition day = twoTeams();
+		PerformanceView loser = day.performances(1).get(1);
+		CorrectionView first = propose(day, loser, 0);
+		CorrectionView second = propose(day, loser, 0);
+		this.corrections.approve(first.id(), first.version(), REFEREE);
+		assertRefused("stale-version", () -> this.corrections.approve(second.id(), second.version(), REFEREE));
+		assertThat(this.corrections.correction(second.id()).state()).isEqualTo(CorrectionState.PROPOSED);
+	}
+
+	@Test
+	void turnedDownCorrectionChangesNothing() {
+		SmallCompetition day = twoTeams();
+		String leader = leader(day.segment(1));
+		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+		this.corrections.reject(proposed.id(), proposed.version(), "The judge confirms the mark.", REFEREE);
+		assertRefused("correction-decided",
+				() -> this.corrections.approve(proposed.id(), proposed.version() + 1, REFEREE));
+		assertThat(leader(day.segment(1))).isEqualTo(leader);
+	}
+
+	@Test
+	void nothingIsSignedWhileSomethingIsUndecided() {
+		SmallCompetition day = twoTeams();
+		SegmentId segment = day.segment(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		ProtestView protest = file(day, ProtestCategory.CALCULATION, null);
+		assertRefused("signature-held-back",
+				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE));
+		this.protests.decide(protest.id(), protest.version(), false, "The sums are right.", REFEREE);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+	}
+
+	@Test
+	void officialResultIsNotCorrected() {
+		SmallCompetition day = twoTeams();
+		SegmentId segment = day.segment(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		assertRefused("result-official", () -> propose(day, day.performances(1).get(1), 0));
+	}
+
+	@Test
+	void correctionWipesASignatureThatDidNotCoverIt() {
+		SmallCompetition day = twoTeams();
+		SegmentId segment = day.segment(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
+		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
+	}
+
+	@Test
+	void signatureAndApprovalRacingNeverLeaveASignedResultThatChanged() throws Exception {
+		ExecutorService both = Executors.newFixedThreadPool(2);
+		for (int round = 0; round < 10; round++) {
+			SmallCompetition day = twoTeams();
+			SegmentId segment = day.segment(1);
+			CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+			this.corrections.reject(proposed.id(), proposed.version(), "Not yet.", REFEREE);
+			this.publication.post(segment, version(segment), ACCOUNTANT);
+			this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+			int seen = version(segment);
+			List<Future<Boolean>> race = new ArrayList<>();
+			race.add(both
+				.submit(() -> succeeds(() -> this.publication.sign(segment, seen, Signatory.ACCOUNTANT, ACCOUNTANT))));
+			race.add(both.submit(() -> succeeds(() -> {
+				CorrectionView next = propose(day, day.performances(1).get(1), 0);
+				this.corrections.approve(next.id(), next.version(), REFEREE);
+			})));
+			boolean signed = race.get(0).get();
+			boolean corrected = race.get(1).get();
+			assertThat(signed && corrected).isFalse();
+			assertThat(this.standings.latest(segment).orElseThrow().cause())
+				.isEqualTo(signed ? Cause.SIGNED : (corrected ? Cause.CORRECTED : Cause.POSTED));
+		}
+		both.shutdown();
+	}
+
+	@Test
+	void lateProtestIsKeptAndRefusedWithTheRule() {
+		SmallCompetition day = twoTeams();
+		ProtestView opinion = file(day, ProtestCategory.EVALUATION, null);
+		assertThat(opinion.state()).isEqualTo(ProtestState.REFUSED);
+		assertThat(opinion.grounds()).contains("Rule 123");
+		assertThat(this.protests.ofSegment(day.segment(1))).hasSize(1);
+	}
+
+	@Test
+	void protestIsDecidedOnce() {
+		SmallCompetition day = twoTeams();
+		ProtestView protest = file(day, ProtestCategory.CONDUCT, null);
+		this.protests.decide(protest.id(), protest.version(), true, "The music stopped.", REFEREE);
+		assertRefused("protest-decided",
+				() -> this.protests.decide(protest.id(), protest.version() + 1, false, "No.", REFEREE));
+	}
+
+	@Test
+	void protestHandedInAheadOfTimeIsRefusedByName() {
+		SmallCompetition day = twoTeams();
+		assertThatExceptionOfType(RimebookException.class)
+			.isThrownBy(() -> file(day, ProtestCategory.CONDUCT, Instant.now().plus(Duration.ofHours(1))))
+			.satisfies((refusal) -> assertThat(refusal.field()).isEqualTo("handedInAt"));
+	}
+
+	@Test
+	void teamOfAnotherEventCannotProtest() {
+		SmallCompetition day = twoTeams();
+		SmallCompetition other = SmallCompetition.running(this.context, 2, 3);
+		assertRefused("team-not-of-event", () -> this.protests.file(new FileProtest(day.segment(1),
+				other.entries().get(0).id(), ProtestCategory.CONDUCT, "text", "Manager", null), SECRETARY));
+	}
+
+	/**
+	 * Two teams, the first with high marks from all three judges, the second with low
+	 * ones.
+	 */
+	private SmallCompetition twoTeams() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		for (CardMarks marks : List.of(new CardMarks(500, 500), LOW)) {
+			PerformanceView performance = day.callNext(1);
+			for (SeatView seat : day.seats()) {
+				day.send(performance, seat, 1, marks);
+			}
+			day.close(performance);
+		}
+		return day;
+	}
+
+	private CorrectionView propose(SmallCompetition day, PerformanceView performance, int seat) {
+		return this.corrections.propose(
+				new ProposeCorrection(performance.id(), day.seats().get(seat).id(), HIGH, "Typed one key off.", null),
+				ACCOUNTANT);
+	}
+
+	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant at) {
+		return this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(), category,
+				"The music was too quiet.", "Team manager", at), SECRETARY);
+	}
+
+	private String leader(SegmentId segment) {
+		return this.standings.latest(segment).orElseThrow().standing().rows().get(0).entry();
+	}
+
+	private int version(SegmentId segment) {
+		return this.standings.result(segment).orElseThrow().version();
+	}
+
+	private static boolean succeeds(Runnable act) {
+		try {
+			act.run();
+			return true;
+		}
+		catch (RimebookException ex) {
+			return false;
+		}
+	}
+
+	private static void assertRefused(String code, Runnable act) {
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(act::run)
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo(code));
+	}
+
+}

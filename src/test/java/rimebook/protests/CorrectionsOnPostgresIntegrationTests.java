@@ -1,0 +1,8 @@
+package rimebook.protests;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class CorrectionsOnPostgresIntegrationTests extends CorrectionsIntegrationTests {
+
+}
