@@ -1,0 +1,47 @@
+package rimebook.draw.web;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+import rimebook.draw.DrawMethod;
+import rimebook.draw.StartingOrderView;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
+
+/** A drawn order with the names and times that people read. */
+record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, ZonedDateTime drawnAt, String drawnBy,
+		String reason, List<StartGroup> groups, String command) {
+
+	static OrderPage of(StartingOrderView order, String segment, Map<EntryId, EntryView> entries, ZoneId zone) {
+		List<StartRow> rows = order.starts()
+			.stream()
+			.map((start) -> StartRow.of(start, entries.get(start.entry())))
+			.toList();
+		return new OrderPage(order.number(), order.method(), order.seed(), order.groupMaximum(),
+				order.drawnAt().atZone(zone), order.drawnBy(), order.reason(), groups(rows),
+				rows.get(0).command(order.seed(), segment));
+	}
+
+	private static List<StartGroup> groups(Collection<StartRow> rows) {
+		return rows.stream()
+			.collect(Collectors.groupingBy(StartRow::group, TreeMap::new, Collectors.toList()))
+			.entrySet()
+			.stream()
+			.map((group) -> new StartGroup(group.getKey(), group.getValue()))
+			.toList();
+	}
+
+	/** The whole order in one line, for the list of earlier draws. */
+	public String inOneLine() {
+		return this.groups.stream()
+			.flatMap((group) -> group.rows().stream())
+			.map((row) -> row.number() + " " + row.team())
+			.collect(Collectors.joining(", "));
+	}
+
+}

@@ -1,0 +1,47 @@
+/* Repeats a draw from the seed and the names on the page and says whether every position agrees. */
+(function () {
+	'use strict';
+
+	const table = document.querySelector('table.draw');
+	const result = document.getElementById('repeat-result');
+
+	function ticket(row) {
+		const names = [table.dataset.seed, table.dataset.segment, row.dataset.team, row.dataset.club];
+		return sha256(names.join('|').normalize('NFC'));
+	}
+
+	/* The lists inside which tickets must ascend: the whole field, or each group of it. */
+	function draws() {
+		const groups = Array.from(table.tBodies, (body) => Array.from(body.querySelectorAll('tr[data-ticket]')));
+		return (table.dataset.method === 'WHOLE_FIELD') ? [groups.flat()] : groups;
+	}
+
+	function positionAgrees(rows, at) {
+		if (table.dataset.method === 'REVERSE_STANDING') {
+			return true;
+		}
+		const lower = rows.filter((row) => ticket(row) < ticket(rows[at])).length;
+		return lower === at;
+	}
+
+	function verdict(row, agrees) {
+		const place = row.querySelector('.verdict');
+		place.textContent = agrees ? result.dataset.same : result.dataset.other;
+		place.className = 'verdict state ' + (agrees ? 'signed' : 'stop');
+	}
+
+	function repeat() {
+		let wrong = 0;
+		draws().forEach((rows) => rows.forEach((row, at) => {
+			const agrees = ticket(row) === row.dataset.ticket && positionAgrees(rows, at);
+			verdict(row, agrees);
+			wrong += agrees ? 0 : 1;
+		}));
+		const whole = table.dataset.method === 'WHOLE_FIELD';
+		const sentence = whole ? result.dataset.agrees : result.dataset.agreesStanding;
+		result.textContent = wrong === 0 ? sentence : result.dataset.differs.replace('#', String(wrong));
+	}
+
+	document.querySelector('.check').hidden = false;
+	document.getElementById('repeat-draw').addEventListener('click', repeat);
+}());
