@@ -1,0 +1,57 @@
+package rimebook.panels.web;
+
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.util.Locale;
+import java.util.Set;
+
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Where tablets reach this house.
+ *
+ * @param base scheme, host and port without a closing slash: "http://192.168.4.2:8080"
+ */
+record JoinAddress(String base) {
+
+	private static final Set<String> SCHEMES = Set.of("http", "https");
+
+	/**
+	 * Read an address as people type it: without a scheme it is http, a path is dropped.
+	 * @throws RuleViolationException {@code address-malformed}
+	 */
+	static JoinAddress of(String typed) {
+		String text = typed.strip();
+		try {
+			URI uri = new URI(text.contains("://") ? text : "http://" + text);
+			if (uri.getHost() != null && SCHEMES.contains(uri.getScheme().toLowerCase(Locale.ROOT))) {
+				return new JoinAddress(new URI(uri.getScheme().toLowerCase(Locale.ROOT), null, uri.getHost(),
+						uri.getPort(), null, null, null)
+					.toString());
+			}
+		}
+		catch (URISyntaxException ex) {
+			// The refusal below says what is expected.
+		}
+		throw new RuleViolationException("address-malformed", "address", "'" + text
+				+ "' is no address that a tablet can open; please type one such as http://192.168.4.2:8080.");
+	}
+
+	/** Tell whether the address means the tablet itself as soon as a tablet opens it. */
+	boolean isLocal() {
+		String host = URI.create(this.base).getHost();
+		return host.equalsIgnoreCase("localhost") || host.matches("127(\\.\\d+){3}") || host.equals("[::1]");
+	}
+
+	/** The same house under another host. */
+	JoinAddress at(String host) {
+		URI uri = URI.create(this.base);
+		return new JoinAddress(uri.getScheme() + "://" + host + ((uri.getPort() >= 0) ? ":" + uri.getPort() : ""));
+	}
+
+	/** The page that a tablet opens to take a seat. */
+	String join(String code) {
+		return this.base + "/judge?code=" + code;
+	}
+
+}

@@ -1,0 +1,88 @@
+package rimebook.panels.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.panels.OfficialId;
+import rimebook.panels.OfficialView;
+import rimebook.panels.Panels;
+import rimebook.shared.Actor;
+
+/** The register of officials. */
+@Controller
+@RequestMapping("/desk/officials")
+class OfficialsController {
+
+	private static final String LIST = "redirect:/desk/officials";
+
+	private static final String FORM = "panels/official";
+
+	private final Panels panels;
+
+	OfficialsController(Panels panels) {
+		this.panels = panels;
+	}
+
+	@GetMapping
+	String list(@RequestParam(defaultValue = "") String search, Model model) {
+		List<OfficialView> officials = this.panels.officials();
+		model.addAttribute("search", search);
+		model.addAttribute("total", officials.size());
+		model.addAttribute("officials", officials.stream().filter((official) -> fits(official, search)).toList());
+		return "panels/officials";
+	}
+
+	@GetMapping("/new")
+	String blank(Model model) {
+		model.addAttribute("form", OfficialForm.empty());
+		return FORM;
+	}
+
+	@PostMapping
+	String register(@ModelAttribute("form") OfficialForm form, BindingResult errors, Actor actor,
+			RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.panels.register(form.draft(), actor))) {
+			return FORM;
+		}
+		Notice.give(redirect, "panels.official.registered", form.draft().name());
+		return LIST;
+	}
+
+	@GetMapping("/{id}")
+	String edit(@PathVariable OfficialId id, Model model) {
+		model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
+		return FORM;
+	}
+
+	@PostMapping("/{id}")
+	String change(@PathVariable OfficialId id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
+			Actor actor, RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.panels.change(id, form.versionRead(), form.draft(), actor))) {
+			return FORM;
+		}
+		Notice.give(redirect, "panels.official.changed", form.draft().name());
+		return LIST;
+	}
+
+	/** Every word of the search stands somewhere in the line. */
+	private static boolean fits(OfficialView official, String search) {
+		String line = String.join(" ", official.name(), official.club(), official.qualification())
+			.toLowerCase(Locale.ROOT);
+		return Stream.of(search.strip().toLowerCase(Locale.ROOT).split("\\s+")).allMatch(line::contains);
+	}
+
+}

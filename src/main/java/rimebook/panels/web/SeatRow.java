@@ -1,0 +1,47 @@
+package rimebook.panels.web;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.panels.SeatKind;
+import rimebook.panels.SeatPlace;
+import rimebook.panels.SeatView;
+
+/**
+ * One place of the panel as people read it.
+ *
+ * @param place the place as a form sends it
+ * @param missing whether it must be filled and is not
+ * @param seat who sits there, {@code null} for a place nobody touched yet
+ * @param teams the teams of the own club in the event
+ * @param heard how long ago the tablet spoke, {@code null} if it has not
+ */
+record SeatRow(String place, String label, boolean judge, boolean missing, @Nullable SeatView seat, List<String> teams,
+		@Nullable Heard heard) {
+
+	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> teams, Instant now) {
+		boolean taken = seat.map(SeatView::official).isPresent();
+		return new SeatRow(SeatForm.value(place), place.label(), place.kind() == SeatKind.JUDGE,
+				place.isRequired() && !taken, seat.orElse(null), teams,
+				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null));
+	}
+
+	/** Tell whether somebody sits there. */
+	public boolean taken() {
+		return this.seat != null && this.seat.official() != null;
+	}
+
+	/** The code in two groups of four, empty until one is issued. */
+	public String code() {
+		String code = (this.seat != null) ? this.seat.code() : null;
+		return (code != null) ? inFours(code) : "";
+	}
+
+	static String inFours(String code) {
+		return code.substring(0, 4) + " " + code.substring(4);
+	}
+
+}

@@ -1,0 +1,18 @@
+package rimebook.panels.web;
+
+import java.util.Objects;
+import java.util.Optional;
+
+import rimebook.panels.OfficialView;
+import rimebook.panels.SeatView;
+
+/** A judge's seat on paper: the code in large letters and as a drawing to scan. */
+record Slip(String seat, String official, String code, QrCode drawing) {
+
+	static Slip of(SeatView seat, JoinAddress address) {
+		String code = Objects.requireNonNull(seat.code(), "code");
+		String official = Optional.ofNullable(seat.official()).map(OfficialView::name).orElse("");
+		return new Slip(seat.label(), official, SeatRow.inFours(code), QrCode.of(address.join(code)));
+	}
+
+}
