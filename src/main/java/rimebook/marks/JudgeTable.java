@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.SegmentKind;
 
 /**
  * All that one seat may see: the performance to mark and the seat's own earlier cards.
@@ -13,14 +14,15 @@ import rimebook.tabulation.CardTieBreak;
  * @param seat the seat's label
  * @param event the event's name
  * @param segment the segment's name, empty while none is open
+ * @param kind what the segment asks for, {@code null} while none is open
  * @param secondLook which of two equal totals is better on this judge's own card
  * @param now the performance on the ice, or {@code null} between two
  * @param cards the seat's cards of the segment, in the order skated
  * @param skated how many performances of the segment are done
  * @param starters how many performances the segment has
  */
-public record JudgeTable(String seat, String event, String segment, CardTieBreak secondLook, @Nullable Now now,
-		List<OwnCard> cards, int skated, int starters) {
+public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
+		@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
 
 	/**
 	 * The performance on the ice.

@@ -60,7 +60,8 @@ public class JudgeTables {
 				return table(seat, event, segment, all);
 			}
 		}
-		return new JudgeTable(seat.label(), event.name(), "", SegmentKind.SHORT.cardTieBreak(), null, List.of(), 0, 0);
+		return new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(), null, List.of(),
+				0, 0);
 	}
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
@@ -70,7 +71,8 @@ public class JudgeTables {
 			.sorted(Comparator.comparing(Performance::startNumber))
 			.map((performance) -> ownCard(performance, own.get(performance.id().value())))
 			.toList();
-		return new JudgeTable(seat.label(), event.name(), segment.name(), event.rules(segment.kind()).cardTieBreak(),
+		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
+				event.rules(segment.kind()).cardTieBreak(),
 				all.stream().filter(Performance::isOnIce).findFirst().map(this::now).orElse(null), cards,
 				(int) all.stream().filter((performance) -> performance.status().isDone()).count(), all.size());
 	}

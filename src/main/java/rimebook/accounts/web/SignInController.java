@@ -39,7 +39,7 @@ class SignInController {
 	 * password.
 	 */
 	@PostMapping("/sign-in/refused")
-	@ResponseStatus(HttpStatus.UNAUTHORIZED)
+	@ResponseStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 	String refused(@RequestParam(defaultValue = "") String signInName, Model model) {
 		model.addAttribute("refused", true);
 		model.addAttribute("signInName", signInName);

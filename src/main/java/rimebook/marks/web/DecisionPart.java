@@ -1,0 +1,49 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.StandView;
+
+/**
+ * What waits for the referee now.
+ *
+ * @param now the performance on the ice, or {@code null}
+ * @param next the one to call next, or {@code null}
+ * @param seats how many seats count
+ * @param missing the labels of the seats whose card is missing
+ * @param finished whether every performance of the segment is done
+ */
+record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, int seats, List<String> missing,
+		boolean finished) implements LivePart {
+
+	static DecisionPart of(StandView stand) {
+		StandView.Now onIce = stand.now();
+		if (onIce == null) {
+			return new DecisionPart(null, stand.next(), 0, List.of(), stand.isFinished());
+		}
+		List<String> missing = onIce.seats()
+			.stream()
+			.filter((seat) -> seat.marks() == null)
+			.map(StandView.SeatCard::label)
+			.toList();
+		return new DecisionPart(onIce.row(), stand.next(), onIce.seats().size(), missing, false);
+	}
+
+	/** The missing seats in one line. */
+	public String missingInWords() {
+		return String.join(", ", this.missing);
+	}
+
+	/** Tell whether the cards can be closed. */
+	public boolean canClose() {
+		return this.now != null && this.missing.isEmpty();
+	}
+
+	/** Tell whether the call can still be taken back: no card is there. */
+	public boolean canTakeBack() {
+		return this.now != null && this.missing.size() == this.seats;
+	}
+
+}

@@ -1,0 +1,22 @@
+package rimebook.marks.web;
+
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+import rimebook.pages.DeskEntry;
+
+/** The doors of the running day on the desk. */
+@Configuration(proxyBeanMethods = false)
+class MarksDesk {
+
+	@Bean
+	DeskEntry standEntry() {
+		return new DeskEntry(60, "/desk/stand", "stand");
+	}
+
+	@Bean
+	DeskEntry sheetEntry() {
+		return new DeskEntry(65, "/desk/sheet", "sheet");
+	}
+
+}

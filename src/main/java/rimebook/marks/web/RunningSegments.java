@@ -1,0 +1,82 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+
+/** The segments of every running competition, to choose from. */
+@Component
+class RunningSegments {
+
+	private final Competitions competitions;
+
+	private final SegmentRun run;
+
+	RunningSegments(Competitions competitions, SegmentRun run) {
+		this.competitions = competitions;
+		this.run = run;
+	}
+
+	List<Day> days() {
+		return this.competitions.all()
+			.stream()
+			.filter((competition) -> competition.state() == CompetitionState.RUNNING)
+			.map(this::day)
+			.toList();
+	}
+
+	private Day day(CompetitionView competition) {
+		return new Day(competition.name(),
+				this.competitions.events(competition.id())
+					.stream()
+					.flatMap((event) -> event.segments().stream().map((segment) -> line(event, segment)))
+					.toList());
+	}
+
+	private Line line(EventView event, SegmentView segment) {
+		List<PerformanceView> all = this.run.performances(segment.id());
+		int done = (int) all.stream().filter((performance) -> performance.status().isDone()).count();
+		int onIce = all.stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.ON_ICE)
+			.mapToInt(PerformanceView::startNumber)
+			.findFirst()
+			.orElse(0);
+		return new Line(segment.id(), event.name(), segment.name(), all.size(), done, onIce);
+	}
+
+	/** A running competition. */
+	record Day(String competition, List<Line> segments) {
+	}
+
+	/**
+	 * One segment.
+	 *
+	 * @param starters how many performances it has, 0 before it is opened
+	 * @param onIce the starting number on the ice, 0 for none
+	 */
+	record Line(SegmentId id, String event, String name, int starters, int done, int onIce) {
+
+		/** The last part of the message key of its state. */
+		public String state() {
+			if (this.starters == 0) {
+				return "not-open";
+			}
+			if (this.onIce > 0) {
+				return "on-ice";
+			}
+			return (this.done == this.starters) ? "finished" : "open";
+		}
+
+	}
+
+}

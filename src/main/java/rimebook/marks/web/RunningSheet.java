@@ -1,0 +1,87 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryState;
+import rimebook.entries.EntryView;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+
+/**
+ * The running order as the announcer needs it. It is made from names and states alone:
+ * marks are never read for it, so none can be on it.
+ */
+@Component
+class RunningSheet {
+
+	private final Competitions competitions;
+
+	private final StartingOrderDraw draw;
+
+	private final Entries entries;
+
+	private final SegmentRun run;
+
+	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run) {
+		this.competitions = competitions;
+		this.draw = draw;
+		this.entries = entries;
+		this.run = run;
+	}
+
+	void into(SegmentId segment, Model model) {
+		EventView event = this.competitions.eventOf(segment);
+		model.addAttribute("event", event);
+		model.addAttribute("segment", event.segment(segment));
+		model.addAttribute("competition", this.competitions.competition(event.competition()));
+		List<SheetRow> rows = rows(segment);
+		model.addAttribute("rows", rows);
+		model.addAttribute("print", Integer.toHexString(rows.hashCode()));
+	}
+
+	/** From the performances once the segment is open, before that from the draw. */
+	private List<SheetRow> rows(SegmentId segment) {
+		List<PerformanceView> performances = this.run.performances(segment);
+		List<SheetRow> rows = performances.isEmpty() ? drawn(segment)
+				: performances.stream().map(this::performed).toList();
+		return SheetRow.withNext(rows);
+	}
+
+	private List<SheetRow> drawn(SegmentId segment) {
+		return this.draw.ofSegment(segment)
+			.stream()
+			.flatMap((order) -> order.starts().stream())
+			.map(this::drawn)
+			.toList();
+	}
+
+	private SheetRow drawn(StartView start) {
+		EntryView entry = this.entries.entry(start.entry());
+		return SheetRow.of(start.number(), start.group(), entry,
+				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting");
+	}
+
+	private SheetRow performed(PerformanceView performance) {
+		return SheetRow.of(performance.startNumber(), performance.group(), this.entries.entry(performance.entry()),
+				mark(performance));
+	}
+
+	/** Who was never called and is not waiting will not skate. */
+	private static String mark(PerformanceView performance) {
+		return switch (performance.status()) {
+			case WAITING -> "waiting";
+			case ON_ICE -> "now";
+			default -> (performance.calledAt() != null) ? "done" : "gap";
+		};
+	}
+
+}

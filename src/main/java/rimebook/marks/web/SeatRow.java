@@ -1,0 +1,45 @@
+package rimebook.marks.web;
+
+import java.time.Duration;
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.MarkWords;
+import rimebook.marks.StandView;
+
+/**
+ * A seat as the referee sees it.
+ *
+ * @param marks the marks received, empty while the card is missing
+ * @param received when, in the rink's time
+ * @param changes how often the judge has changed the card
+ * @param contact whether the tablet is heard: heard, silent or never
+ * @param lastHeard when it was last heard, empty unless it is silent
+ */
+record SeatRow(String label, String official, String marks, String received, int changes, String contact,
+		String lastHeard) {
+
+	/** A tablet asks every second or two; after so long it is out of reach. */
+	private static final Duration SILENT = Duration.ofSeconds(20);
+
+	static SeatRow of(StandView.SeatCard seat, RinkClock clock, Instant now) {
+		String contact = contact(seat.lastHeardAt(), now);
+		return new SeatRow(seat.label(), seat.official(), (seat.marks() != null) ? MarkWords.of(seat.marks()) : "",
+				clock.time(seat.receivedAt()), Math.max(0, seat.sequence() - 1), contact,
+				contact.equals("silent") ? clock.time(seat.lastHeardAt()) : "");
+	}
+
+	private static String contact(@Nullable Instant lastHeard, Instant now) {
+		if (lastHeard == null) {
+			return "never";
+		}
+		return lastHeard.isBefore(now.minus(SILENT)) ? "silent" : "heard";
+	}
+
+	/** Tell whether the card is there. */
+	public boolean hasCard() {
+		return !this.marks.isEmpty();
+	}
+
+}

@@ -1,0 +1,41 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import rimebook.entries.EntryView;
+
+/**
+ * One line for the announcer.
+ *
+ * @param spokenAs how the name is said, the name itself where nothing else is known
+ * @param mark how it stands: now, next, waiting, done or gap
+ */
+record SheetRow(int number, int group, String team, String spokenAs, String club, String town, String mark) {
+
+	static SheetRow of(int number, int group, EntryView entry, String mark) {
+		String name = entry.team().name();
+		String said = entry.team().spokenAs();
+		return new SheetRow(number, group, name, said.isBlank() ? name : said, entry.team().club().name(),
+				entry.team().club().town(), mark);
+	}
+
+	/** The same lines, the first that waits marked as next. */
+	static List<SheetRow> withNext(List<SheetRow> rows) {
+		int next = rows.stream()
+			.filter((row) -> row.mark.equals("waiting"))
+			.map(SheetRow::number)
+			.findFirst()
+			.orElse(0);
+		return rows.stream().map((row) -> (row.number == next) ? row.asNext() : row).toList();
+	}
+
+	private SheetRow asNext() {
+		return new SheetRow(this.number, this.group, this.team, this.spokenAs, this.club, this.town, "next");
+	}
+
+	/** Tell whether the announcer needs to be told how to say the name. */
+	public boolean isSpokenOtherwise() {
+		return !this.spokenAs.equals(this.team);
+	}
+
+}

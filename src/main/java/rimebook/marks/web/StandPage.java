@@ -1,0 +1,113 @@
+package rimebook.marks.web;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentId;
+import rimebook.marks.PerformanceId;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.Stand;
+import rimebook.marks.StandView;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Lays the referee's stand out: for the first look, after a refusal, and part by part.
+ */
+@Component
+class StandPage {
+
+	static final String REMARK = "remark";
+
+	static final String END = "end";
+
+	private final Stand stand;
+
+	private final Competitions competitions;
+
+	private final OpeningSteps steps;
+
+	private final Clock clock;
+
+	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, Clock clock) {
+		this.stand = stand;
+		this.competitions = competitions;
+		this.steps = steps;
+		this.clock = clock;
+	}
+
+	/**
+	 * Show the whole page. A form that is in the model already is shown as it was typed.
+	 * @param about whose end is asked for; {@code null} for the one on the ice or next
+	 */
+	String show(SegmentId segment, @Nullable PerformanceId about, Model model) {
+		StandView view = this.stand.ofSegment(segment);
+		CompetitionView competition = this.competitions.competition(view.event().competition());
+		model.addAttribute("stand", view);
+		model.addAttribute("competition", competition);
+		model.addAttribute("segment", segment);
+		model.addAttribute("path", "/desk/stand/" + segment);
+		parts(view, competition).into(model);
+		if (view.open()) {
+			forms(view, new RinkClock(competition.zone()), about, model);
+		}
+		else {
+			model.addAttribute("steps", this.steps.of(view.event(), segment));
+		}
+		return "marks/stand";
+	}
+
+	StandParts parts(SegmentId segment) {
+		StandView view = this.stand.ofSegment(segment);
+		return parts(view, this.competitions.competition(view.event().competition()));
+	}
+
+	private StandParts parts(StandView view, CompetitionView competition) {
+		RinkClock rink = new RinkClock(competition.zone());
+		return new StandParts(OrderPart.of(view), SeatsPart.of(view, rink, this.clock.instant()),
+				DecisionPart.of(view));
+	}
+
+	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {
+		StandView.Now onIce = view.now();
+		StandView.Row toEnd = toEnd(view, about);
+		if (onIce != null) {
+			model.addAttribute("since", rink.time(onIce.row().performance().calledAt()));
+		}
+		model.addAttribute("toEnd", toEnd);
+		model.addAttribute("endOpen", about != null);
+		model.addAttribute("ways", (toEnd != null) ? EndForm.ways(toEnd.performance().status()) : List.of());
+		model.addAttribute("kinds", RemarkKind.values());
+		model.addAttribute("quickRemarks", QuickRemark.values());
+		if (!model.containsAttribute(REMARK)) {
+			model.addAttribute(REMARK, RemarkForm.about((onIce != null) ? onIce.row().performance().id() : null));
+		}
+		if (!model.containsAttribute(END)) {
+			model.addAttribute(END, EndForm.about(toEnd));
+		}
+	}
+
+	private static StandView.@Nullable Row toEnd(StandView view, @Nullable PerformanceId about) {
+		if (about != null) {
+			return view.order()
+				.stream()
+				.filter((row) -> row.performance().id().equals(about))
+				.findFirst()
+				.orElseThrow(() -> NotFoundException.of("performance", about));
+		}
+		StandView.Now onIce = view.now();
+		return (onIce != null) ? onIce.row() : view.next();
+	}
+
+	/** The identity of the performance on the ice, empty between two. */
+	static String onIce(DecisionPart decision) {
+		return (decision.now() != null) ? Objects.toString(decision.now().performance().id()) : "";
+	}
+
+}

@@ -1,0 +1,35 @@
+package rimebook.marks.web;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.springframework.ui.Model;
+
+/** The parts of the stand that follow by themselves. */
+record StandParts(OrderPart order, SeatsPart seats, DecisionPart decision) {
+
+	void into(Model model) {
+		model.addAttribute("order", this.order);
+		model.addAttribute("seats", this.seats);
+		model.addAttribute("decision", this.decision);
+		model.addAttribute("onIce", StandPage.onIce(this.decision));
+	}
+
+	/**
+	 * The names of the parts that are no longer as the page shows them.
+	 * @param seen the prints on the page, by the name of the part
+	 */
+	Set<String> changed(Map<String, String> seen) {
+		return all().entrySet()
+			.stream()
+			.filter((part) -> !part.getValue().print().equals(seen.get(part.getKey())))
+			.map(Map.Entry::getKey)
+			.collect(Collectors.toSet());
+	}
+
+	private Map<String, LivePart> all() {
+		return Map.of("order", this.order, "seats", this.seats, "decision", this.decision);
+	}
+
+}

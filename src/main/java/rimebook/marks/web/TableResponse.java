@@ -1,0 +1,62 @@
+package rimebook.marks.web;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.JudgeTable;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkView;
+import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.SegmentKind;
+
+/**
+ * What a seat's tablet is told, as JSON. Marks are numbers with one decimal, times are
+ * UTC; the members mean what they mean in {@link JudgeTable}.
+ */
+record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
+		@Nullable Now now, List<Card> cards, int skated, int starters) {
+
+	static TableResponse of(JudgeTable table) {
+		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
+				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters());
+	}
+
+	/** The performance to mark. */
+	record Now(UUID performance, int startNumber, String team, String club, List<Remark> remarks) {
+
+		static @Nullable Now of(JudgeTable.@Nullable Now now) {
+			return (now == null) ? null : new Now(now.performance().value(), now.startNumber(), now.team(), now.club(),
+					now.remarks().stream().map(Remark::of).toList());
+		}
+
+	}
+
+	/** What the referee tells the panel. */
+	record Remark(RemarkKind kind, String text, Instant notedAt) {
+
+		static Remark of(RemarkView remark) {
+			return new Remark(remark.kind(), remark.text(), remark.notedAt());
+		}
+
+	}
+
+	/** A card of this seat. */
+	record Card(UUID performance, int startNumber, String team, BigDecimal first, BigDecimal second, int sequence,
+			Instant receivedAt, boolean closed) {
+
+		static Card of(JudgeTable.OwnCard card) {
+			return new Card(card.performance().value(), card.startNumber(), card.team(), mark(card.first()),
+					mark(card.second()), card.sequence(), card.receivedAt(), card.closed());
+		}
+
+		private static BigDecimal mark(int hundredths) {
+			return BigDecimal.valueOf(hundredths, 2).setScale(1);
+		}
+
+	}
+
+}

@@ -1,0 +1,67 @@
+/*
+ * The stand works without this. With it, quick remarks fill the form at once, what is typed is kept until
+ * it is sent, whatever else reloads the page, and the page says when it has lost contact.
+ */
+(() => {
+	const LONGEST_SILENCE = 5000;
+	let heard = Date.now();
+
+	function key(form) {
+		return "rimebook/draft/" + form.dataset.draft;
+	}
+
+	function fields(form) {
+		return Array.from(form.elements).filter((field) => field.name && !["hidden", "submit"].includes(field.type));
+	}
+
+	function keep(form) {
+		const typed = fields(form).map((field) => (field.type === "radio" ? field.checked : field.value));
+		sessionStorage.setItem(key(form), JSON.stringify(typed));
+	}
+
+	/* What the server sends back with a reason is newer than any draft. */
+	function restore(form) {
+		const typed = JSON.parse(sessionStorage.getItem(key(form)) ?? "null");
+		const all = fields(form);
+		if (form.querySelector(".fault, .summary")) {
+			keep(form);
+		}
+		else if (typed && typed.length === all.length) {
+			all.forEach((field, at) => (field.type === "radio" ? (field.checked = typed[at]) : (field.value = typed[at])));
+		}
+	}
+
+	function fill(form, { kind, text }) {
+		form.elements.kind.value = kind;
+		form.elements.text.value = text;
+		form.elements.text.focus();
+		const number = text.search(/\d/);
+		if (number >= 0) {
+			form.elements.text.setSelectionRange(number, number + 1);
+		}
+		keep(form);
+	}
+
+	for (const form of document.querySelectorAll("form[data-draft]")) {
+		restore(form);
+		form.addEventListener("input", () => keep(form));
+		form.addEventListener("submit", () => sessionStorage.removeItem(key(form)));
+	}
+
+	document.querySelector(".quick")?.addEventListener("click", (event) => {
+		const quick = event.target.closest("button");
+		if (quick) {
+			event.preventDefault();
+			fill(quick.form, quick.dataset);
+		}
+	});
+
+	document.body.addEventListener("htmx:afterRequest", (event) => {
+		if (event.detail.xhr && event.detail.xhr.status > 0 && event.detail.xhr.status < 400) {
+			heard = Date.now();
+		}
+	});
+	setInterval(() => {
+		document.getElementById("no-contact").hidden = Date.now() - heard < LONGEST_SILENCE;
+	}, 1000);
+})();
