@@ -1,0 +1,174 @@
+package rimebook.live;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.draw.StartingOrderView;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standing;
+
+/**
+ * What programs are given. Members are only ever added; one without a value is
+ * {@code null}, never left out. Times are ISO 8601 in UTC. Marks, factors, ordinals and
+ * totals are decimal numbers, exact to the last digit.
+ */
+final class Feed {
+
+	private Feed() {
+	}
+
+	static BigDecimal decimal(int hundredths) {
+		return BigDecimal.valueOf(hundredths, 2).setScale((hundredths % 10 == 0) ? 1 : 2);
+	}
+
+	/** A competition in the list. */
+	record CompetitionItem(String slug, String name, String place, String zone, LocalDate firstDay, LocalDate lastDay,
+			String rulebook, String state) {
+
+		static CompetitionItem of(CompetitionView view) {
+			return new CompetitionItem(view.slug(), view.name(), view.place(), view.zone().getId(), view.firstDay(),
+					view.lastDay(), view.rulebook(), view.state().name());
+		}
+
+	}
+
+	/** All competitions. */
+	record CompetitionList(List<CompetitionItem> competitions) {
+	}
+
+	/** One competition with its events. */
+	record CompetitionBody(CompetitionItem competition, List<EventItem> events) {
+	}
+
+	/** An event without its standing. */
+	record EventItem(String slug, String name, String method, int judges, List<SegmentItem> segments) {
+
+		static EventItem of(EventFacts facts) {
+			EventView event = facts.event();
+			return new EventItem(event.slug(), event.name(), event.method().name(), event.judges(),
+					facts.segments().stream().map(SegmentItem::of).toList());
+		}
+
+	}
+
+	/** A segment without its standing. */
+	record SegmentItem(String id, String slug, String name, String kind, BigDecimal factor, String state, int skated,
+			int starters, @Nullable Integer version, @Nullable Instant postedAt, @Nullable StartItem onIce) {
+
+		static SegmentItem of(SegmentFacts facts) {
+			return new SegmentItem(facts.segment().id().toString(), facts.segment().slug(), facts.segment().name(),
+					facts.segment().kind().name(), decimal(facts.segment().factor()), facts.phase().name(),
+					facts.skated(), facts.starters(), (facts.version() != null) ? facts.version().number() : null,
+					(facts.result() != null) ? facts.result().postedAt() : null, StartItem.ofNullable(facts.onIce()));
+		}
+
+	}
+
+	/** One event with its combined standing. */
+	record EventBody(CompetitionItem competition, EventItem event, @Nullable StandingBody standing) {
+	}
+
+	/** One segment with a standing. */
+	record SegmentBody(CompetitionItem competition, String event, SegmentItem segment,
+			@Nullable StandingBody standing) {
+	}
+
+	/** A published version. */
+	record StandingBody(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
+			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
+			String secondMark, List<ColumnBody> segments, List<RowBody> rows) {
+
+		static StandingBody of(ResultVersion version) {
+			Standing standing = version.standing();
+			return new StandingBody(version.number(), version.state().name(), version.cause().name(),
+					PublicNote.of(version), version.publishedAt(), version.fingerprint(), standing.rulebook(),
+					standing.ruleSet(), standing.method(), standing.judges(), standing.skated(), standing.starters(),
+					standing.firstMark(), standing.secondMark(),
+					standing.segments().stream().map(ColumnBody::of).toList(),
+					standing.rows().stream().map(RowBody::of).toList());
+		}
+
+	}
+
+	/** A combined segment. */
+	record ColumnBody(String name, BigDecimal factor) {
+
+		static ColumnBody of(Standing.SegmentColumn column) {
+			return new ColumnBody(column.name(), decimal(column.factor()));
+		}
+
+	}
+
+	/** A team in a standing. */
+	record RowBody(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry, String team,
+			String club, @Nullable Integer startNumber, String status, List<CardBody> cards, List<FigureBody> figures,
+			List<@Nullable Integer> segmentPlaces, @Nullable BigDecimal total, String why) {
+
+		static RowBody of(Standing.Row row) {
+			List<CardBody> cards = IntStream.range(0, row.cards().size())
+				.mapToObj((i) -> CardBody.of(i + 1, row.cards().get(i)))
+				.toList();
+			return new RowBody(row.place(), row.shared(), row.previousPlace(), row.entry(), row.team(), row.club(),
+					(row.startNumber() > 0) ? row.startNumber() : null, row.status(), cards,
+					row.figures().stream().map(FigureBody::of).toList(), row.segmentPlaces(),
+					(row.total() != null) ? decimal(row.total()) : null, row.why());
+		}
+
+	}
+
+	/** One judge's card. */
+	record CardBody(int judge, BigDecimal first, BigDecimal second, @Nullable BigDecimal ordinal) {
+
+		static CardBody of(int judge, Standing.Card card) {
+			return new CardBody(judge, decimal(card.first()), decimal(card.second()),
+					card.ordinal().isEmpty() ? null : new BigDecimal(card.ordinal()));
+		}
+
+	}
+
+	/** A figure that decided. */
+	record FigureBody(String code, BigDecimal value) {
+
+		static FigureBody of(Standing.Figure figure) {
+			return new FigureBody(figure.code(), new BigDecimal(figure.value()));
+		}
+
+	}
+
+	/** A starting order, {@code null} members before the draw. */
+	record OrderBody(CompetitionItem competition, String event, String segment, @Nullable DrawBody draw,
+			List<StartItem> starts) {
+	}
+
+	/** How an order was drawn. */
+	record DrawBody(int number, String method, String seed, int groupMaximum, Instant drawnAt, String reason) {
+
+		static DrawBody of(StartingOrderView order) {
+			return new DrawBody(order.number(), order.method().name(), order.seed(), order.groupMaximum(),
+					order.drawnAt(), order.reason());
+		}
+
+	}
+
+	/** A team in a starting order. */
+	record StartItem(int number, int group, String entry, String team, String club, String status, String ticket) {
+
+		static StartItem of(Start start) {
+			return new StartItem(start.number(), start.group(), start.entry(), start.team(), start.club(),
+					start.mark().name(), start.ticket());
+		}
+
+		static @Nullable StartItem ofNullable(@Nullable Start start) {
+			return (start != null) ? of(start) : null;
+		}
+
+	}
+
+}

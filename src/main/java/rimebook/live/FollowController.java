@@ -1,0 +1,76 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.util.List;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+
+/** The list of competitions, and a competition's and an event's own page. */
+@Controller
+class FollowController {
+
+	private final Pages pages;
+
+	private final Published published;
+
+	private final Board board;
+
+	private final EventReader events;
+
+	FollowController(Pages pages, Published published, Board board, EventReader events) {
+		this.pages = pages;
+		this.published = published;
+		this.board = board;
+		this.events = events;
+	}
+
+	@GetMapping("/")
+	void home(HttpServletRequest request, HttpServletResponse response) throws IOException {
+		this.pages.answer(request, response, null, "live/home",
+				(visit) -> visit.with("competitions", this.published.competitions()));
+	}
+
+	@GetMapping("/follow/{competition}")
+	void competition(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		this.pages.answer(request, response, competition, "live/competition", (visit) -> {
+			CompetitionView view = this.published.competition(competition);
+			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
+			return visit.follows(view, segments(events)).with("events", events);
+		});
+	}
+
+	@GetMapping("/follow/{competition}/{event}")
+	void event(@PathVariable String competition, @PathVariable String event, HttpServletRequest request,
+			HttpServletResponse response) throws IOException {
+		this.pages.answer(request, response, competition, "live/event", (visit) -> {
+			CompetitionView view = this.published.competition(competition);
+			EventFacts facts = this.events.read(this.published.event(view, event));
+			return visit.follows(view, facts.event().segments()).with("facts", facts);
+		});
+	}
+
+	@GetMapping("/follow/{competition}/board")
+	void board(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		this.pages.answer(request, response, competition, "live/board", (visit) -> {
+			CompetitionView view = this.published.competition(competition);
+			List<EventView> all = this.published.events(view);
+			visit.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
+			return visit.with("board", this.board.of(all).orElse(null));
+		});
+	}
+
+	private static List<SegmentView> segments(List<EventFacts> events) {
+		return events.stream().flatMap((facts) -> facts.event().segments().stream()).toList();
+	}
+
+}

@@ -1,0 +1,74 @@
+package rimebook.live;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+
+/**
+ * The public addresses. Slugs are plain ASCII, so nothing needs to be escaped.
+ *
+ * @param base the path of the application, empty at the root
+ * @param tongue the language that links carry on
+ */
+record Links(String base, Tongue tongue) {
+
+	public String home() {
+		return at("/");
+	}
+
+	public String competition(CompetitionView competition) {
+		return at(path(competition));
+	}
+
+	public String board(CompetitionView competition) {
+		return at(path(competition) + "/board");
+	}
+
+	public String event(CompetitionView competition, EventView event) {
+		return at(path(competition, event));
+	}
+
+	public String segment(CompetitionView competition, EventView event, SegmentView segment) {
+		return at(path(competition, event, segment));
+	}
+
+	public String order(CompetitionView competition, EventView event, SegmentView segment) {
+		return at(path(competition, event, segment) + "/order");
+	}
+
+	public String versions(CompetitionView competition, EventView event, SegmentView segment) {
+		return at(path(competition, event, segment) + "/versions");
+	}
+
+	public String version(CompetitionView competition, EventView event, SegmentView segment, int number) {
+		return at(path(competition, event, segment) + "/versions/" + number);
+	}
+
+	/** Where the signals of the competition are heard. */
+	public String signals(CompetitionView competition) {
+		return this.base + path(competition) + "/signals";
+	}
+
+	/** The same data for programs. */
+	public String data(CompetitionView competition, EventView event, SegmentView segment) {
+		return this.base + "/api/public/competitions/" + competition.slug() + "/events/" + event.slug() + "/segments/"
+				+ segment.slug();
+	}
+
+	private static String path(CompetitionView competition) {
+		return "/follow/" + competition.slug();
+	}
+
+	private static String path(CompetitionView competition, EventView event) {
+		return path(competition) + "/" + event.slug();
+	}
+
+	private static String path(CompetitionView competition, EventView event, SegmentView segment) {
+		return path(competition, event) + "/" + segment.slug();
+	}
+
+	private String at(String path) {
+		return this.base + path + this.tongue.query();
+	}
+
+}

@@ -1,0 +1,34 @@
+package rimebook.live;
+
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.core.instrument.binder.MeterBinder;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.Ordered;
+
+/** Puts the kept bytes in front of the house. */
+@Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(LiveSettings.class)
+class LiveConfiguration {
+
+	/** After the character encoding and the forwarded headers, before sessions. */
+	private static final int FIRST = Ordered.HIGHEST_PRECEDENCE + 20;
+
+	@Bean
+	FilterRegistrationBean<RenditionFilter> renditionFilter(Renditions renditions) {
+		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(new RenditionFilter(renditions));
+		filter.addUrlPatterns("/*");
+		filter.setOrder(FIRST);
+		return filter;
+	}
+
+	@Bean
+	MeterBinder followerCount(Followers followers) {
+		return (registry) -> Gauge.builder("rimebook.followers", followers, Followers::count)
+			.description("Open connections that follow a competition")
+			.register(registry);
+	}
+
+}

@@ -1,0 +1,56 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.thymeleaf.ITemplateEngine;
+import org.thymeleaf.context.WebContext;
+import org.thymeleaf.web.servlet.JakartaServletWebApplication;
+
+/**
+ * Renders public pages, or only the part of them that moves, into bytes that are kept.
+ */
+@Component
+class Pages {
+
+	private static final Set<String> PART = Set.of("#live");
+
+	private final ITemplateEngine engine;
+
+	private final Renditions renditions;
+
+	Pages(ITemplateEngine engine, Renditions renditions) {
+		this.engine = engine;
+		this.renditions = renditions;
+	}
+
+	/**
+	 * Answer with a page.
+	 * @param competition the slug of the competition it shows, {@code null} for the list
+	 * @param template the template
+	 * @param filling fills the model; asked only when the page has to be made
+	 */
+	void answer(HttpServletRequest request, HttpServletResponse response, @Nullable String competition, String template,
+			UnaryOperator<Visit> filling) throws IOException {
+		RenditionKey key = RenditionKey.of(request);
+		Rendition page = this.renditions.get(key, competition,
+				(moment) -> render(template, filling.apply(Visit.of(key, moment, request, response))));
+		Answer.with(page, request, response);
+	}
+
+	private Rendition render(String template, Visit visit) {
+		JakartaServletWebApplication application = JakartaServletWebApplication
+			.buildApplication(visit.request().getServletContext());
+		WebContext context = new WebContext(application.buildExchange(visit.request(), visit.response()),
+				visit.key().tongue().locale(), visit.model());
+		String html = visit.key().part() ? this.engine.process(template, PART, context)
+				: this.engine.process(template, context);
+		return Rendition.of("text/html;charset=UTF-8", html);
+	}
+
+}

@@ -1,0 +1,146 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.json.JsonMapper;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.draw.StartingOrderView;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standings;
+import rimebook.shared.NotFoundException;
+
+/** The public side as data, kept as bytes like the pages. */
+@RestController
+@RequestMapping("/api/public/competitions")
+class PublicApiController {
+
+	private static final String SEGMENT = "/{competition}/events/{event}/segments/{segment}";
+
+	private static final String JSON = "application/json";
+
+	/** Its own mapper, so that no setting of the house changes what programs rely on. */
+	private final JsonMapper json = JsonMapper.builder().build();
+
+	private final Renditions renditions;
+
+	private final Published published;
+
+	private final EventReader events;
+
+	private final SegmentReader segments;
+
+	private final Standings standings;
+
+	PublicApiController(Renditions renditions, Published published, EventReader events, SegmentReader segments,
+			Standings standings) {
+		this.renditions = renditions;
+		this.published = published;
+		this.events = events;
+		this.segments = segments;
+		this.standings = standings;
+	}
+
+	@GetMapping
+	void list(HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, null, () -> new Feed.CompetitionList(
+				this.published.competitions().stream().map(Feed.CompetitionItem::of).toList()));
+	}
+
+	@GetMapping("/{competition}")
+	void competition(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		answer(request, response, competition, () -> {
+			CompetitionView view = this.published.competition(competition);
+			List<Feed.EventItem> items = this.published.events(view)
+				.stream()
+				.map((event) -> Feed.EventItem.of(this.events.read(event)))
+				.toList();
+			return new Feed.CompetitionBody(Feed.CompetitionItem.of(view), items);
+		});
+	}
+
+	@GetMapping("/{competition}/events/{event}")
+	void event(@PathVariable String competition, @PathVariable String event, HttpServletRequest request,
+			HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			CompetitionView view = this.published.competition(competition);
+			EventFacts facts = this.events.read(this.published.event(view, event));
+			Feed.StandingBody standing = (facts.table() != null) ? Feed.StandingBody.of(facts.table().version()) : null;
+			return new Feed.EventBody(Feed.CompetitionItem.of(view), Feed.EventItem.of(facts), standing);
+		});
+	}
+
+	@GetMapping(SEGMENT)
+	void segment(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			Place place = place(competition, event, segment);
+			return body(place, Optional.ofNullable(place.facts().version()));
+		});
+	}
+
+	@GetMapping(SEGMENT + "/versions/{number:[1-9][0-9]{0,5}}")
+	void version(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			@PathVariable int number, HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			Place place = place(competition, event, segment);
+			ResultVersion version = this.standings.version(place.facts().segment().id(), number)
+				.orElseThrow(() -> NotFoundException.of("version", number));
+			return body(place, Optional.of(version));
+		});
+	}
+
+	@GetMapping(SEGMENT + "/order")
+	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			Place place = place(competition, event, segment);
+			StartingOrderView order = place.facts().order();
+			return new Feed.OrderBody(Feed.CompetitionItem.of(place.competition()), event, segment,
+					(order != null) ? Feed.DrawBody.of(order) : null,
+					place.facts().starts().stream().map(Feed.StartItem::of).toList());
+		});
+	}
+
+	@GetMapping(SEGMENT + ".csv")
+	void csv(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		Rendition csv = this.renditions.get(RenditionKey.of(request), competition, (moment) -> Rendition
+			.of("text/csv;charset=UTF-8", StandingCsv.of(place(competition, event, segment).facts().version())));
+		Answer.with(csv, request, response);
+	}
+
+	private Place place(String competition, String event, String segment) {
+		CompetitionView view = this.published.competition(competition);
+		EventView found = this.published.event(view, event);
+		return new Place(view, found, this.segments.one(found, this.published.segment(found, segment)));
+	}
+
+	private static Feed.SegmentBody body(Place place, Optional<ResultVersion> version) {
+		return new Feed.SegmentBody(Feed.CompetitionItem.of(place.competition()), place.event().slug(),
+				Feed.SegmentItem.of(place.facts()), version.map(Feed.StandingBody::of).orElse(null));
+	}
+
+	private void answer(HttpServletRequest request, HttpServletResponse response, @Nullable String competition,
+			Supplier<Object> body) throws IOException {
+		Rendition rendition = this.renditions.get(RenditionKey.of(request), competition,
+				(moment) -> Rendition.of(JSON, this.json.writeValueAsString(body.get())));
+		Answer.with(rendition, request, response);
+	}
+
+	private record Place(CompetitionView competition, EventView event, SegmentFacts facts) {
+	}
+
+}

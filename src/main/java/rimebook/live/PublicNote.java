@@ -1,0 +1,24 @@
+package rimebook.live;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+import rimebook.results.Cause;
+import rimebook.results.ResultVersion;
+
+/**
+ * What of a version's note is for everybody: corrections, but nothing about a team's
+ * health.
+ */
+final class PublicNote {
+
+	private static final Set<Cause> FOR_EVERYBODY = EnumSet.of(Cause.CORRECTED, Cause.REOPENED);
+
+	private PublicNote() {
+	}
+
+	static String of(ResultVersion version) {
+		return FOR_EVERYBODY.contains(version.cause()) ? version.note() : "";
+	}
+
+}

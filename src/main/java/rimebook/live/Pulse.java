@@ -1,0 +1,98 @@
+package rimebook.live;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.SmartLifecycle;
+import org.springframework.stereotype.Component;
+
+/**
+ * The one thread of the public side: looks for changes and gives signs of life. May be
+ * stopped and started again; a stop lets all followers go, so that a shutdown need not
+ * wait for them.
+ */
+@Component
+class Pulse implements SmartLifecycle {
+
+	private static final Log log = LogFactory.getLog(Pulse.class);
+
+	private final MomentWatch watch;
+
+	private final Followers followers;
+
+	private final LiveSettings settings;
+
+	private @Nullable ScheduledExecutorService thread;
+
+	Pulse(MomentWatch watch, Followers followers, LiveSettings settings) {
+		this.watch = watch;
+		this.followers = followers;
+		this.settings = settings;
+	}
+
+	/** Look for changes at once, without keeping the caller waiting. */
+	synchronized void quicken() {
+		this.watch.nudge();
+		if (this.thread != null) {
+			try {
+				this.thread.execute(guarded(this.watch::lookAtAll));
+			}
+			catch (RejectedExecutionException ex) {
+				log.debug("Stopped in this moment; whoever comes next looks", ex);
+			}
+		}
+	}
+
+	@Override
+	public synchronized void start() {
+		if (this.thread == null) {
+			this.thread = Executors.newSingleThreadScheduledExecutor(Pulse::thread);
+			every(this.settings.look().toMillis(), this.watch::lookAtAll);
+			every(this.settings.heartbeat().toMillis(), this.followers::beat);
+		}
+	}
+
+	private void every(long millis, Runnable task) {
+		if (this.thread != null) {
+			this.thread.scheduleWithFixedDelay(guarded(task), millis, millis, TimeUnit.MILLISECONDS);
+		}
+	}
+
+	/** A failure, such as a database that is away, must not end the beating. */
+	private static Runnable guarded(Runnable task) {
+		return () -> {
+			try {
+				task.run();
+			}
+			catch (RuntimeException ex) {
+				log.warn("The public side could not look for changes; it will look again", ex);
+			}
+		};
+	}
+
+	private static Thread thread(Runnable task) {
+		Thread thread = new Thread(task, "live-pulse");
+		thread.setDaemon(true);
+		return thread;
+	}
+
+	@Override
+	public synchronized void stop() {
+		if (this.thread != null) {
+			this.thread.shutdownNow();
+			this.thread = null;
+		}
+		this.followers.leaveAll();
+	}
+
+	@Override
+	public synchronized boolean isRunning() {
+		return this.thread != null;
+	}
+
+}

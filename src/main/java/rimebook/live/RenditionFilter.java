@@ -1,0 +1,67 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.Set;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpFilter;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+
+import rimebook.shared.NotFoundException;
+
+/**
+ * Answers what is kept before anything else of the house is asked: no session, no
+ * security context, no controller. All of it is public, and it was first rendered behind
+ * them. The headers that protect a page are those of the rest of the house; a test
+ * compares them.
+ */
+class RenditionFilter extends HttpFilter {
+
+	private static final long serialVersionUID = 1L;
+
+	private static final Set<String> METHODS = Set.of("GET", "HEAD");
+
+	private final transient Renditions renditions;
+
+	RenditionFilter(Renditions renditions) {
+		this.renditions = renditions;
+	}
+
+	@Override
+	protected void doFilter(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+			throws IOException, ServletException {
+		Optional<Rendition> kept = METHODS.contains(request.getMethod()) ? kept(request) : Optional.empty();
+		if (kept.isEmpty()) {
+			chain.doFilter(request, response);
+			return;
+		}
+		protect(request, response);
+		Answer.with(kept.get(), request, response);
+	}
+
+	/** Whatever goes wrong here goes wrong again, with a proper answer, further in. */
+	private Optional<Rendition> kept(HttpServletRequest request) {
+		try {
+			return this.renditions.kept(RenditionKey.of(request));
+		}
+		catch (NotFoundException ex) {
+			return Optional.empty();
+		}
+	}
+
+	private static void protect(HttpServletRequest request, HttpServletResponse response) {
+		response.setHeader("Content-Security-Policy", "default-src 'self'; img-src 'self' data:; object-src 'none'; "
+				+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'");
+		response.setHeader("X-Content-Type-Options", "nosniff");
+		response.setHeader("X-Frame-Options", "DENY");
+		response.setHeader("X-XSS-Protection", "0");
+		response.setHeader("Referrer-Policy", "same-origin");
+		if (request.isSecure()) {
+			response.setHeader("Strict-Transport-Security", "max-age=31536000 ; includeSubDomains");
+		}
+	}
+
+}

@@ -1,0 +1,22 @@
+package rimebook.live;
+
+import jakarta.servlet.http.HttpServletRequest;
+
+/**
+ * What is rendered once: a path, whole or only its moving part, in one language.
+ *
+ * @param path the path within the application, decoded
+ * @param part whether only the part that follows is asked for
+ * @param tongue the language
+ */
+record RenditionKey(String path, boolean part, Tongue tongue) {
+
+	static RenditionKey of(HttpServletRequest request) {
+		String path = request.getServletPath();
+		if (path.startsWith("/api/")) {
+			return new RenditionKey(path, false, Tongue.OF_PROGRAMS);
+		}
+		return new RenditionKey(path, "live".equals(request.getParameter("part")), Tongue.of(request));
+	}
+
+}

@@ -1,0 +1,131 @@
+package rimebook.live;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/**
+ * Keeps rendered bytes. They are good while the competition stands where it stood when
+ * they were made, and for a short time at most, since names and facts may change without
+ * a signal; of those who ask after that time one makes them afresh, the others are still
+ * given what is there.
+ */
+@Component
+class Renditions {
+
+	/** Far more than a competition has pages; a bound, not a tuning. */
+	private static final int MOST = 4000;
+
+	private final Map<RenditionKey, Shelf> shelves = new ConcurrentHashMap<>();
+
+	private final MomentWatch watch;
+
+	private final LiveSettings settings;
+
+	private final Clock clock;
+
+	Renditions(MomentWatch watch, LiveSettings settings, Clock clock) {
+		this.watch = watch;
+		this.settings = settings;
+		this.clock = clock;
+	}
+
+	/** What is kept, unless the caller should have it made. */
+	Optional<Rendition> kept(RenditionKey key) {
+		Shelf shelf = this.shelves.get(key);
+		return (shelf != null) ? shelf.kept() : Optional.empty();
+	}
+
+	/**
+	 * What is kept or, if that is no longer good, what the maker makes now. However many
+	 * ask at once, it is made once.
+	 * @param competition the competition it shows, {@code null} for a list of them
+	 * @param maker given the moment that it shall show, {@code null} for a list
+	 */
+	Rendition get(RenditionKey key, @Nullable String competition, Function<@Nullable Moment, Rendition> maker) {
+		Moment now = moment(competition);
+		if (this.shelves.size() >= MOST) {
+			clear();
+		}
+		Shelf shelf = this.shelves.computeIfAbsent(key, (absent) -> new Shelf(competition));
+		try {
+			return shelf.get(now, maker);
+		}
+		catch (RuntimeException ex) {
+			// Nothing is there to show, so nothing is kept: addresses that lead nowhere
+			// must not fill the memory.
+			this.shelves.remove(key, shelf);
+			throw ex;
+		}
+	}
+
+	void clear() {
+		this.shelves.clear();
+	}
+
+	private @Nullable Moment moment(@Nullable String competition) {
+		return (competition != null) ? this.watch.current(competition) : null;
+	}
+
+	/**
+	 * @param until when it must be made again
+	 * @param claimed whether somebody is about to make it again
+	 */
+	private record Held(Rendition rendition, @Nullable Moment moment, Instant until, boolean claimed) {
+
+		boolean shows(@Nullable Moment now) {
+			return (this.moment == null) ? now == null : this.moment.equals(now);
+		}
+
+	}
+
+	private final class Shelf {
+
+		private final @Nullable String competition;
+
+		private final AtomicReference<@Nullable Held> held = new AtomicReference<>();
+
+		Shelf(@Nullable String competition) {
+			this.competition = competition;
+		}
+
+		Optional<Rendition> kept() {
+			Held there = this.held.get();
+			if (there == null || !there.shows(moment(this.competition)) || claims(there)) {
+				return Optional.empty();
+			}
+			return Optional.of(there.rendition());
+		}
+
+		/** Whoever claims and then fails is followed by another after the same time. */
+		private boolean claims(Held there) {
+			boolean overdue = !Renditions.this.clock.instant().isBefore(there.until());
+			return overdue
+					&& this.held.compareAndSet(there, new Held(there.rendition(), there.moment(), until(), true));
+		}
+
+		synchronized Rendition get(@Nullable Moment now, Function<@Nullable Moment, Rendition> maker) {
+			Held there = this.held.get();
+			if (there != null && there.shows(now) && !there.claimed()) {
+				return there.rendition();
+			}
+			Rendition made = maker.apply(now);
+			Rendition kept = (there != null) ? there.rendition().orSame(made) : made;
+			this.held.set(new Held(kept, now, until(), false));
+			return kept;
+		}
+
+		private Instant until() {
+			return Renditions.this.clock.instant().plus(Renditions.this.settings.keep());
+		}
+
+	}
+
+}

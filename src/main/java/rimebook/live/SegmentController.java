@@ -1,0 +1,93 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standings;
+import rimebook.shared.NotFoundException;
+
+/** A segment's pages: its standing, its starting order, its earlier versions. */
+@Controller
+@RequestMapping("/follow/{competition}/{event}/{segment}")
+class SegmentController {
+
+	private final Pages pages;
+
+	private final Published published;
+
+	private final SegmentReader reader;
+
+	private final Standings standings;
+
+	SegmentController(Pages pages, Published published, SegmentReader reader, Standings standings) {
+		this.pages = pages;
+		this.published = published;
+		this.reader = reader;
+		this.standings = standings;
+	}
+
+	@GetMapping
+	void standing(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		Address address = new Address(competition, event, segment);
+		answer(request, response, address, "live/segment", (visit) -> visit);
+	}
+
+	@GetMapping("/order")
+	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, new Address(competition, event, segment), "live/order", (visit) -> visit);
+	}
+
+	@GetMapping("/versions")
+	void versions(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, new Address(competition, event, segment), "live/versions", this::withVersions);
+	}
+
+	@GetMapping("/versions/{number:[1-9][0-9]{0,5}}")
+	void version(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			@PathVariable int number, HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, new Address(competition, event, segment), "live/version", (visit) -> {
+			SegmentFacts facts = (SegmentFacts) visit.model().get("facts");
+			ResultVersion version = this.standings.version(facts.segment().id(), number)
+				.orElseThrow(() -> NotFoundException.of("version", number));
+			return withVersions(visit).with("table", StandingTable.of(version));
+		});
+	}
+
+	private Visit withVersions(Visit visit) {
+		SegmentView segment = ((SegmentFacts) visit.model().get("facts")).segment();
+		return visit.with("versions", this.standings.versions(segment.id()));
+	}
+
+	private void answer(HttpServletRequest request, HttpServletResponse response, Address address, String template,
+			UnaryOperator<Visit> more) throws IOException {
+		this.pages.answer(request, response, address.competition(), template, (visit) -> {
+			CompetitionView competition = this.published.competition(address.competition());
+			EventView event = this.published.event(competition, address.event());
+			SegmentView segment = this.published.segment(event, address.segment());
+			SegmentFacts facts = this.reader.one(event, segment);
+			visit.follows(competition, List.of(segment)).with("event", event).with("facts", facts);
+			visit.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
+			return more.apply(visit);
+		});
+	}
+
+	/** A segment as the address names it. */
+	private record Address(String competition, String event, String segment) {
+	}
+
+}

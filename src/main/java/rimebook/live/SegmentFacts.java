@@ -1,0 +1,136 @@
+package rimebook.live;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentView;
+import rimebook.draw.StartingOrderView;
+import rimebook.results.ResultState;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Standing;
+
+/**
+ * All that is public of a segment.
+ *
+ * @param order the starting order in force, {@code null} before the draw
+ * @param result where its result stands, {@code null} before it is opened
+ * @param version its newest standing, {@code null} before the first
+ * @param starts the starting order with the names of the teams, empty before the draw
+ */
+record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nullable SegmentResultView result,
+		@Nullable ResultVersion version, List<Start> starts) {
+
+	SegmentFacts {
+		starts = List.copyOf(starts);
+	}
+
+	public Phase phase() {
+		if (this.version == null) {
+			return (this.order == null) ? Phase.NOT_DRAWN : (this.result == null) ? Phase.DRAWN : Phase.STARTED;
+		}
+		if (this.version.state() == ResultState.OFFICIAL) {
+			return Phase.OFFICIAL;
+		}
+		if (this.result != null && this.result.postedAt() != null) {
+			return Phase.POSTED;
+		}
+		return this.version.standing().isComplete() ? Phase.SKATED : Phase.UNDER_WAY;
+	}
+
+	/** The key of the state in words; what fills its places are skated and starters. */
+	public String key() {
+		return "live.phase." + phase().key();
+	}
+
+	public int skated() {
+		return (this.version != null) ? this.version.standing().skated() : 0;
+	}
+
+	public int starters() {
+		return (this.version != null) ? this.version.standing().starters() : this.starts.size();
+	}
+
+	/** The team that leads, {@code null} before anybody has a place. */
+	public Standing.@Nullable Row leader() {
+		return (this.version != null) ? leader(this.version.standing()).orElse(null) : null;
+	}
+
+	private static Optional<Standing.Row> leader(Standing standing) {
+		return standing.rows().stream().filter((row) -> row.place() != null).findFirst();
+	}
+
+	/** The team on the ice, {@code null} for none. */
+	public @Nullable Start onIce() {
+		return this.starts.stream().filter((start) -> start.mark() == Start.Mark.ON_ICE).findFirst().orElse(null);
+	}
+
+	/** The teams that come next, in order, at most so many. */
+	public List<Start> next(int most) {
+		return this.starts.stream().filter((start) -> start.mark() == Start.Mark.TO_COME).limit(most).toList();
+	}
+
+	/** Tell whether there is anything to say about the ice. */
+	public boolean isIceOfInterest() {
+		return onIce() != null || (phase().isRunning() && !next(1).isEmpty());
+	}
+
+	/** The starting order cut into its warm-up groups. */
+	public List<Group> groups() {
+		return this.starts.stream()
+			.map(Start::group)
+			.distinct()
+			.map((group) -> new Group(group, this.starts.stream().filter((start) -> start.group() == group).toList()))
+			.toList();
+	}
+
+	/**
+	 * A warm-up group.
+	 *
+	 * @param number 1 first
+	 */
+	record Group(int number, List<Start> starts) {
+	}
+
+	/**
+	 * How anybody can make the ticket of the team that starts first, in a shell; empty
+	 * before the draw.
+	 */
+	public String shellCommand() {
+		if (this.order == null || this.starts.isEmpty()) {
+			return "";
+		}
+		Start first = this.starts.get(0);
+		String text = String.join("|", this.order.seed(), this.segment.name(), first.team(), first.club());
+		return "printf '%s' '" + text.replace("'", "'\\''") + "' | sha256sum";
+	}
+
+	/** How far a segment is. */
+	enum Phase {
+
+		NOT_DRAWN, DRAWN, STARTED, UNDER_WAY, SKATED, POSTED, OFFICIAL;
+
+		public String key() {
+			return name().toLowerCase(Locale.ROOT).replace('_', '-');
+		}
+
+		/** The class of its mark in the style sheet. */
+		public String look() {
+			return switch (this) {
+				case NOT_DRAWN, DRAWN -> "";
+				case STARTED, UNDER_WAY -> "now";
+				case SKATED, POSTED -> "done";
+				case OFFICIAL -> "signed";
+			};
+		}
+
+		public boolean isRunning() {
+			return this == STARTED || this == UNDER_WAY;
+		}
+
+	}
+
+}

@@ -1,0 +1,95 @@
+package rimebook.live;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Standing;
+import rimebook.results.Standings;
+
+/** Puts together what is public of a segment. */
+@Component
+class SegmentReader {
+
+	private final StartingOrderDraw draw;
+
+	private final Standings standings;
+
+	private final Entries entries;
+
+	SegmentReader(StartingOrderDraw draw, Standings standings, Entries entries) {
+		this.draw = draw;
+		this.standings = standings;
+		this.entries = entries;
+	}
+
+	List<SegmentFacts> all(EventView event) {
+		Map<EntryId, EntryView> teams = teams(event);
+		return event.segments().stream().map((segment) -> read(segment, teams)).toList();
+	}
+
+	SegmentFacts one(EventView event, SegmentView segment) {
+		return read(segment, teams(event));
+	}
+
+	private Map<EntryId, EntryView> teams(EventView event) {
+		return this.entries.ofEvent(event.id()).stream().collect(Collectors.toMap(EntryView::id, Function.identity()));
+	}
+
+	private SegmentFacts read(SegmentView segment, Map<EntryId, EntryView> teams) {
+		StartingOrderView order = this.draw.ofSegment(segment.id()).orElse(null);
+		SegmentResultView result = this.standings.result(segment.id()).orElse(null);
+		ResultVersion version = this.standings.latest(segment.id()).orElse(null);
+		return new SegmentFacts(segment, order, result, version, starts(order, result, version, teams));
+	}
+
+	private static List<Start> starts(@Nullable StartingOrderView order, @Nullable SegmentResultView result,
+			@Nullable ResultVersion version, Map<EntryId, EntryView> teams) {
+		if (order == null) {
+			return List.of();
+		}
+		Map<String, Start.Mark> marks = marks(result, version);
+		return order.starts()
+			.stream()
+			.filter((start) -> teams.containsKey(start.entry()))
+			.map((start) -> start(start, teams.get(start.entry()), marks))
+			.toList();
+	}
+
+	private static Start start(StartView start, EntryView entry, Map<String, Start.Mark> marks) {
+		Start.Mark unless = entry.isEntered() ? Start.Mark.TO_COME : Start.Mark.WITHDRAWN;
+		Start.Mark mark = marks.getOrDefault(start.entry().toString(), unless);
+		return new Start(start.number(), start.group(), start.entry().toString(), entry.team().name(),
+				entry.team().club().name(), start.ticket(), mark);
+	}
+
+	/** A team is done when a published standing says so, never earlier. */
+	private static Map<String, Start.Mark> marks(@Nullable SegmentResultView result, @Nullable ResultVersion version) {
+		Map<String, Start.Mark> marks = new HashMap<>();
+		if (result != null && result.onIce() != null) {
+			marks.put(result.onIce().toString(), Start.Mark.ON_ICE);
+		}
+		if (version != null) {
+			for (Standing.Row row : version.standing().rows()) {
+				marks.put(row.entry(), Start.Mark.valueOf(row.status()));
+			}
+		}
+		return marks;
+	}
+
+}

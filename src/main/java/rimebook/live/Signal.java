@@ -1,0 +1,32 @@
+package rimebook.live;
+
+import java.nio.charset.StandardCharsets;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Says that something changed, not what: whoever hears it fetches the page or the data
+ * again. A signal repeats where the thing stands, so a lost one costs nothing and one
+ * that comes twice does no harm.
+ *
+ * @param scope always {@code segment}
+ * @param id the segment's identity
+ * @param moment goes up with every change of the segment
+ * @param version the number of its newest standing, {@code null} for none
+ * @param onIce the entry on the ice, {@code null} for none
+ */
+record Signal(String scope, String id, int moment, @Nullable Integer version, @Nullable String onIce) {
+
+	/** The signal as a server-sent event named {@code moved}. */
+	byte[] event() {
+		return ("event: moved\ndata: " + json() + "\n\n").getBytes(StandardCharsets.UTF_8);
+	}
+
+	/** Identities are UUIDs and the rest are numbers: nothing needs to be escaped. */
+	private String json() {
+		return "{\"scope\":\"" + this.scope + "\",\"id\":\"" + this.id + "\",\"moment\":" + this.moment
+				+ ",\"version\":" + this.version + ",\"onIce\":"
+				+ ((this.onIce != null) ? "\"" + this.onIce + "\"" : "null") + "}";
+	}
+
+}

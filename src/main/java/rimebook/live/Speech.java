@@ -1,0 +1,122 @@
+package rimebook.live;
+
+import java.text.DecimalFormatSymbols;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.CompetitionView;
+import rimebook.results.ResultVersion;
+import rimebook.tabulation.Hundredths;
+
+/**
+ * Writes figures, places and times as a language does, times in the zone of the rink.
+ *
+ * @param locale the language
+ */
+record Speech(Locale locale) {
+
+	private static final String NONE = "–";
+
+	/** A mark: 560 is 5.6, in French and Finnish 5,6. */
+	public String mark(int hundredths) {
+		return figure(Hundredths.decimal(hundredths));
+	}
+
+	/** A factored total, or a dash. */
+	public String total(@Nullable Integer hundredths) {
+		return (hundredths != null) ? figure(Hundredths.decimal(hundredths)) : NONE;
+	}
+
+	/** A figure that is text already, with the decimal sign of the language. */
+	public String figure(String text) {
+		return text.replace('.', DecimalFormatSymbols.getInstance(this.locale).getDecimalSeparator());
+	}
+
+	/** A place in a column, or a dash. */
+	public String place(@Nullable Integer place) {
+		return (place != null) ? place.toString() : NONE;
+	}
+
+	/** A place in a sentence: 2nd, 2e, 2. */
+	public String nth(String number) {
+		return switch (this.locale.getLanguage()) {
+			case "fr" -> figure(number) + (number.equals("1") ? "re" : "e");
+			case "fi" -> figure(number) + ".";
+			default -> number + suffix(number);
+		};
+	}
+
+	private static String suffix(String number) {
+		if (number.matches("(.*[^1])?1")) {
+			return "st";
+		}
+		if (number.matches("(.*[^1])?2")) {
+			return "nd";
+		}
+		return number.matches("(.*[^1])?3") ? "rd" : "th";
+	}
+
+	/** The key of the words for why a version was published. */
+	public String causeKey(ResultVersion version) {
+		return "live.cause." + version.cause().name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
+	/**
+	 * What a version says about itself to everybody. Why a team withdrew is not
+	 * everybody's business; what was corrected is.
+	 */
+	public String note(ResultVersion version) {
+		return PublicNote.of(version);
+	}
+
+	/**
+	 * A name in a few capitals, for where there is little room: SP for short programme.
+	 */
+	public String initials(String name) {
+		return Arrays.stream(name.strip().split("[\\s-]+"))
+			.map((word) -> word.substring(0, word.offsetByCodePoints(0, Math.min(1, word.length()))))
+			.collect(Collectors.joining())
+			.toUpperCase(this.locale);
+	}
+
+	/** The days of a competition in words: "14–15 February 2026". */
+	public String days(CompetitionView competition) {
+		LocalDate first = competition.firstDay();
+		LocalDate last = competition.lastDay();
+		if (first.equals(last)) {
+			return day("d MMMM yyyy", last);
+		}
+		boolean sameMonth = YearMonth.from(first).equals(YearMonth.from(last));
+		return sameMonth ? day("d", first) + "–" + day("d MMMM yyyy", last)
+				: day("d MMMM yyyy", first) + " – " + day("d MMMM yyyy", last);
+	}
+
+	private String day(String pattern, LocalDate day) {
+		String written = this.locale.getLanguage().equals("fi") ? pattern.replaceFirst("d", "d.") : pattern;
+		return DateTimeFormatter.ofPattern(written, this.locale).format(day);
+	}
+
+	/** The time of the day at the rink, with its zone: "14:32 EET". */
+	public String time(Instant instant, ZoneId zone) {
+		return DateTimeFormatter.ofPattern(pattern("HH:mm z"), this.locale).format(instant.atZone(zone));
+	}
+
+	/** The same with its day, for what may be read later. */
+	public String dayAndTime(Instant instant, ZoneId zone) {
+		return DateTimeFormatter.ofPattern(pattern("d MMMM, HH:mm z"), this.locale).format(instant.atZone(zone));
+	}
+
+	private String pattern(String english) {
+		return this.locale.getLanguage().equals("fi") ? english.replace("d M", "d. M").replace("HH:mm", "H.mm")
+				: english;
+	}
+
+}

@@ -1,0 +1,66 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.results.ResultVersion;
+import rimebook.results.Standing;
+import rimebook.tabulation.Hundredths;
+
+/**
+ * Writes a segment's standing as CSV (RFC 4180, UTF-8): one line a team in place order,
+ * both marks and the ordinal of each judge in columns of their own.
+ */
+final class StandingCsv {
+
+	private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
+	private StandingCsv() {
+	}
+
+	static String of(@Nullable ResultVersion version) {
+		StringBuilder text = new StringBuilder();
+		try (CSVPrinter csv = new CSVPrinter(text, FORMAT)) {
+			csv.printRecord(header((version != null) ? version.standing().judges() : 0));
+			if (version != null) {
+				for (Standing.Row row : version.standing().rows()) {
+					csv.printRecord(line(row, version.standing().judges()));
+				}
+			}
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		return text.toString();
+	}
+
+	private static List<String> header(int judges) {
+		List<String> header = new ArrayList<>(List.of("place", "team", "club", "start_number", "status"));
+		for (int judge = 1; judge <= judges; judge++) {
+			header.addAll(List.of("J" + judge + " first", "J" + judge + " second", "J" + judge));
+		}
+		header.add("why");
+		return header;
+	}
+
+	private static List<String> line(Standing.Row row, int judges) {
+		List<String> line = new ArrayList<>(List.of((row.place() != null) ? row.place().toString() : "", row.team(),
+				row.club(), String.valueOf(row.startNumber()), row.status()));
+		for (int judge = 0; judge < judges; judge++) {
+			line.addAll((judge < row.cards().size()) ? card(row.cards().get(judge)) : List.of("", "", ""));
+		}
+		line.add(row.why());
+		return line;
+	}
+
+	private static List<String> card(Standing.Card card) {
+		return List.of(Hundredths.decimal(card.first()), Hundredths.decimal(card.second()), card.ordinal());
+	}
+
+}

@@ -1,0 +1,129 @@
+package rimebook.live;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.results.Cause;
+import rimebook.results.ResultState;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standing;
+
+/**
+ * A published version laid out for a page.
+ *
+ * @param version the version
+ * @param lines its rows in order
+ */
+record StandingTable(ResultVersion version, List<Line> lines) {
+
+	static StandingTable of(ResultVersion version) {
+		return new StandingTable(version, version.standing().rows().stream().map(Line::of).toList());
+	}
+
+	public Standing standing() {
+		return this.version.standing();
+	}
+
+	public boolean isOfficial() {
+		return this.version.state() == ResultState.OFFICIAL;
+	}
+
+	public boolean isCombined() {
+		return !this.version.standing().segments().isEmpty();
+	}
+
+	public boolean isMajority() {
+		return this.version.standing().method().equals("MAJORITY");
+	}
+
+	/**
+	 * Tell whether it differs from the version before for another reason than a skate.
+	 */
+	public boolean isRevised() {
+		return this.version.cause() == Cause.CORRECTED || this.version.cause() == Cause.REOPENED;
+	}
+
+	/** The team in first place, {@code null} before anybody has a place. */
+	public Standing.@Nullable Row leader() {
+		return this.lines.stream().map(Line::row).filter((row) -> row.place() != null).findFirst().orElse(null);
+	}
+
+	/**
+	 * One team.
+	 *
+	 * @param row as published
+	 * @param change how it moved
+	 * @param judges what each judge gave, in panel order
+	 */
+	record Line(Standing.Row row, Change change, List<JudgeLine> judges) {
+
+		static Line of(Standing.Row row) {
+			String majority = figure(row, "majority-place");
+			return new Line(row, Change.of(row),
+					IntStream.range(0, row.cards().size())
+						.mapToObj((i) -> JudgeLine.of(i + 1, row.cards().get(i), majority))
+						.toList());
+		}
+
+		/** A figure by its code, {@code null} where the row has none. */
+		public @Nullable String figure(String code) {
+			return figure(this.row, code);
+		}
+
+		/** The key of the words for its majority; nothing is better than 1st. */
+		public String majorityKey() {
+			return "1".equals(figure("majority-place")) ? "live.decided.majority.first" : "live.decided.majority";
+		}
+
+		/** The key of the words for the value of a figure. */
+		public String valueKey(Standing.Figure figure) {
+			boolean first = figure.code().equals("majority-place") && figure.value().equals("1");
+			return "live.figure." + figure.code() + (first ? ".first" : ".value");
+		}
+
+		private static @Nullable String figure(Standing.Row row, String code) {
+			return row.figures()
+				.stream()
+				.filter((figure) -> figure.code().equals(code))
+				.map(Standing.Figure::value)
+				.findFirst()
+				.orElse(null);
+		}
+
+		/**
+		 * The key of the words for a team that is not simply placed, empty for one that
+		 * is.
+		 */
+		public String statusKey() {
+			return this.row.status().equals("SKATED") ? ""
+					: "live.status." + this.row.status().toLowerCase(Locale.ROOT).replace('_', '-');
+		}
+
+	}
+
+	/**
+	 * What one judge gave one team.
+	 *
+	 * @param number the judge's number
+	 * @param first the first mark in hundredths
+	 * @param second the second mark in hundredths
+	 * @param total both in hundredths
+	 * @param ordinal the place this judge gave, as printed; empty without one
+	 * @param counts whether this judge is one of the majority that made the place
+	 */
+	record JudgeLine(int number, int first, int second, int total, String ordinal, boolean counts) {
+
+		static JudgeLine of(int number, Standing.Card card, @Nullable String majority) {
+			boolean counts = majority != null && !card.ordinal().isEmpty()
+					&& new BigDecimal(card.ordinal()).compareTo(new BigDecimal(majority)) <= 0;
+			return new JudgeLine(number, card.first(), card.second(), card.first() + card.second(), card.ordinal(),
+					counts);
+		}
+
+	}
+
+}

@@ -1,0 +1,53 @@
+package rimebook.live;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.SegmentView;
+
+/**
+ * One request for a page: what is asked for, in which language, and what the template
+ * will be given.
+ *
+ * @param key what is asked for
+ * @param moment where the competition stands, {@code null} on the list of competitions
+ */
+record Visit(RenditionKey key, @Nullable Moment moment, HttpServletRequest request, HttpServletResponse response,
+		Map<String, @Nullable Object> model) {
+
+	static Visit of(RenditionKey key, @Nullable Moment moment, HttpServletRequest request,
+			HttpServletResponse response) {
+		Visit visit = new Visit(key, moment, request, response, new HashMap<>());
+		return visit.with("links", visit.links())
+			.with("speech", new Speech(key.tongue().locale()))
+			.with("frame", visit.frame(null, Map.of()));
+	}
+
+	/** Give the template a thing under a name. */
+	Visit with(String name, @Nullable Object value) {
+		this.model.put(name, value);
+		return this;
+	}
+
+	/** The page follows the competition: it moves when one of these segments does. */
+	Visit follows(CompetitionView competition, Collection<SegmentView> segments) {
+		Map<String, Integer> seen = (this.moment != null) ? this.moment.seen(segments) : Map.of();
+		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
+	}
+
+	private Links links() {
+		return new Links(this.request.getContextPath(), this.key.tongue());
+	}
+
+	private Frame frame(@Nullable String signals, Map<String, Integer> seen) {
+		return new Frame(this.request.getContextPath() + this.key.path(), this.key.tongue(), links().home(), signals,
+				seen);
+	}
+
+}

@@ -1,0 +1,12 @@
+/**
+ * The public side: pages, board, JSON and signals for whoever follows a competition.
+ * Reads published versions only and never writes. What a visitor is sent is rendered once
+ * and kept as bytes until something changes.
+ */
+@ApplicationModule(
+		allowedDependencies = { "results", "draw", "entries", "competition", "tabulation", "pages", "shared" })
+@NullMarked
+package rimebook.live;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

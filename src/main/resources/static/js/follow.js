@@ -1,0 +1,99 @@
+/*
+ * Keeps a public page in step. The server says only that something moved; the moving part is then
+ * fetched again under an address of its own, so that no cache in between can answer with an older one.
+ * Without this script the page reloads by itself.
+ */
+(() => {
+	const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
+	const known = {};
+	let tries = 0;
+
+	const live = () => document.getElementById("live");
+	const seen = () => JSON.parse(live().dataset.seen);
+	const isBehind = () => Object.entries(seen()).some(([id, moment]) => known[id] !== undefined && known[id] !== moment);
+
+	function fetchAgain(delay) {
+		window.setTimeout(() => isBehind() && htmx.trigger(live(), "refetch"), delay);
+	}
+
+	document.addEventListener("htmx:sseBeforeMessage", (event) => {
+		event.preventDefault();
+		const signal = JSON.parse(event.detail.data);
+		known[signal.id] = signal.moment;
+		if (isBehind()) {
+			tries = 0;
+			htmx.trigger(live(), "refetch");
+		}
+	});
+
+	document.addEventListener("htmx:configRequest", (event) => {
+		const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
+		event.detail.parameters.moment = tries ? moments + "-" + tries : moments;
+	});
+
+	/* What the reader opened stays open, focus stays where it was, and a row that moved is seen to move. */
+	let before = null;
+
+	document.addEventListener("htmx:beforeSwap", (event) => {
+		if (event.detail.target !== live()) {
+			return;
+		}
+		before = {
+			open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
+			focus: focusPath(document.activeElement),
+			tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
+			heard: live().dataset.heard,
+		};
+	});
+
+	document.addEventListener("htmx:afterSwap", () => {
+		if (!before) {
+			return;
+		}
+		before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
+		before.focus?.()?.focus({ preventScroll: true });
+		move(before.tops);
+		if (live().dataset.heard && live().dataset.heard !== before.heard) {
+			document.getElementById("heard").textContent = live().dataset.heard;
+		}
+		before = null;
+		if (isBehind() && tries < 20) {
+			tries++;
+			fetchAgain(1000);
+		}
+	});
+
+	function focusPath(element) {
+		if (!element || !live().contains(element)) {
+			return null;
+		}
+		const details = element.closest("details[id]");
+		if (details) {
+			return () => document.getElementById(details.id)?.querySelector("summary");
+		}
+		const href = element.getAttribute("href");
+		return href ? () => live().querySelector('a[href="' + CSS.escape(href) + '"]') : null;
+	}
+
+	function move(tops) {
+		if (calm.matches) {
+			return;
+		}
+		live().querySelectorAll("tbody[id]").forEach((row) => {
+			const top = tops.get(row.id);
+			const by = top === undefined ? 0 : top - row.getBoundingClientRect().top;
+			if (by) {
+				row.animate([{ transform: "translateY(" + by + "px)" }, { transform: "none" }], { duration: 280, easing: "ease-out" });
+			}
+			else if (top === undefined) {
+				row.animate([{ opacity: 0 }, { opacity: 1 }], { duration: 280 });
+			}
+		});
+	}
+
+	/* Say so when the connection is gone, and no longer than it is. */
+	const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
+	document.addEventListener("htmx:sseError", () => adrift(true));
+	document.addEventListener("htmx:sseOpen", () => adrift(false));
+	["htmx:sendError", "htmx:responseError"].forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000)));
+})();

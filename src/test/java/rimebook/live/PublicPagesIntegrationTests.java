@@ -1,0 +1,245 @@
+package rimebook.live;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.zip.GZIPInputStream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+
+import rimebook.entries.Entries;
+import rimebook.results.ResultVersion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.Mockito.clearInvocations;
+import static org.mockito.Mockito.never;
+
+@LiveTest
+class PublicPagesIntegrationTests {
+
+	private static final String FREE = "/follow/winter-cup/junior/free-skating";
+
+	private static final List<String> PROTECTION = List.of("Content-Security-Policy", "X-Content-Type-Options",
+			"X-Frame-Options", "X-XSS-Protection", "Referrer-Policy");
+
+	@Autowired
+	private Visitor visitor;
+
+	@Autowired
+	private Entries entries;
+
+	private final Stage stage = new Stage();
+
+	@BeforeEach
+	void afterNineTeams() {
+		IntStream.range(0, 9).forEach((i) -> this.stage.free().skate());
+		this.stage.free().call();
+		this.visitor.watch(this.stage);
+	}
+
+	@Test
+	void standingSaysHowFarHowCertainAndWhy() {
+		String page = this.visitor.get(FREE).body();
+		assertThat(page).contains("After 9 of 12 teams", "Provisional", "Version 9", "14 February, 13:12 EET");
+		assertThat(page).contains("On the ice now", "Marks and why: Alder", "Judges in the majority");
+		assertThat(page).contains("Majority of ordinals; 7 judges", "Tarnholt Skating Rules, edition of 2025",
+				"and its officials decide");
+	}
+
+	@Test
+	void nobodyOfTheCrewIsNamed() {
+		for (String path : List.of(FREE, FREE + "/order", FREE + "/versions", "/api/public/competitions/winter-cup",
+				api("free-skating"), api("short-programme"), api("free-skating") + "/order")) {
+			assertThat(this.visitor.get(path).body()).as(path)
+				.doesNotContain("Somebody", "Poster", "Referee\"", "Accountant");
+		}
+	}
+
+	@Test
+	void whyATeamWithdrewIsNobodysBusiness() {
+		this.stage.free().withdraw();
+		this.visitor.watch(this.stage);
+		assertThat(this.visitor.get(FREE + "/versions").body()).contains("The state of a team changed")
+			.doesNotContain("Illness");
+		assertThat(this.visitor.get(api("free-skating")).body()).contains("\"STATUS\"").doesNotContain("Illness");
+	}
+
+	@Test
+	void partIsThePageWithoutItsFrame() {
+		String part = this.visitor.get(FREE + "?part=live").body();
+		assertThat(part).startsWith("<div id=\"live\"").doesNotContain("<html", "<h1");
+		assertThat(this.visitor.get(FREE).body()).contains(part);
+	}
+
+	@Test
+	void readsInThreeLanguages() {
+		assertThat(this.visitor.get(FREE + "?lang=fr").body()).contains("<html", "lang=\"fr\"",
+				"Après 9 équipes sur 12", "/follow/winter-cup/junior?lang=fr", "part=live&amp;lang=fr");
+		assertThat(this.visitor.get(FREE, "Accept-Language", "fi-FI,fi;q=0.9").body()).contains("Nyt jäällä")
+			.doesNotContain("junior?lang=");
+		assertThat(this.visitor.get(FREE + "?lang=xx", "Accept-Language", "*").body()).contains("On the ice now");
+	}
+
+	@Test
+	void sameBytesAreNotSentTwice() {
+		HttpResponse<String> first = this.visitor.get(FREE);
+		String tag = first.headers().firstValue("ETag").orElseThrow();
+		assertThat(tag).startsWith("\"").doesNotStartWith("W/");
+		assertThat(first.headers().firstValue("Cache-Control")).hasValue(Answer.CACHING);
+		HttpResponse<String> again = this.visitor.get(FREE, "If-None-Match", "\"other\", " + tag);
+		assertThat(again.statusCode()).isEqualTo(304);
+		assertThat(again.body()).isEmpty();
+		assertThat(this.visitor.get(FREE, "If-None-Match", "\"other\"").statusCode()).isEqualTo(200);
+	}
+
+	@Test
+	void compressesForThoseWhoTakeIt() throws IOException {
+		String plain = this.visitor.get(FREE).body();
+		HttpResponse<byte[]> zipped = this.visitor.bytes(FREE, "Accept-Encoding", "br, gzip");
+		assertThat(zipped.headers().firstValue("Content-Encoding")).hasValue("gzip");
+		assertThat(zipped.headers().firstValue("ETag"))
+			.isNotEqualTo(this.visitor.get(FREE).headers().firstValue("ETag"));
+		try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(zipped.body()))) {
+			assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).isEqualTo(plain);
+		}
+		assertThat(this.visitor.get(FREE, "Accept-Encoding", "gzip;q=0").body()).isEqualTo(plain);
+	}
+
+	@Test
+	void refreshIsSmall() {
+		assertThat(this.visitor.bytes(FREE + "?part=live", "Accept-Encoding", "gzip").body().length)
+			.isLessThan(8 * 1024);
+	}
+
+	@Test
+	void keptPageIsProtectedLikeARenderedOne() {
+		HttpResponse<String> rendered = this.visitor.get("/follow/winter-cup/junior");
+		HttpResponse<String> kept = this.visitor.get("/follow/winter-cup/junior");
+		for (String header : PROTECTION) {
+			assertThat(kept.headers().firstValue(header)).as(header)
+				.isPresent()
+				.isEqualTo(rendered.headers().firstValue(header));
+		}
+		assertThat(kept.headers().firstValue("Cache-Control"))
+			.isEqualTo(rendered.headers().firstValue("Cache-Control"));
+		assertThat(kept.headers().firstValue("Set-Cookie")).isEmpty();
+		assertThat(rendered.headers().firstValue("Set-Cookie")).isEmpty();
+	}
+
+	@Test
+	void keptPageAsksNobody() {
+		this.visitor.get(FREE);
+		clearInvocations(this.entries);
+		for (int i = 0; i < 50; i++) {
+			this.visitor.get(FREE);
+		}
+		then(this.entries).should(never()).ofEvent(any());
+	}
+
+	@Test
+	void pageFetchedAfterAPublicationHasIt() {
+		assertThat(this.visitor.get(FREE).body()).contains("Version 9");
+		ResultVersion version = this.stage.free().skate();
+		this.visitor.publish(version.scopeId(), version.number());
+		assertThat(this.visitor.get(FREE).body()).contains("Version 10");
+		this.stage.free().call();
+		this.visitor.publishIce(this.stage.freeSkating.id());
+		assertThat(this.visitor.get(FREE + "?part=live&moment=x").body()).contains("On the ice now");
+	}
+
+	@Test
+	void lostSignalCostsNothing() throws InterruptedException {
+		assertThat(this.visitor.get(FREE).body()).contains("Version 9");
+		this.stage.free().skate();
+		Thread.sleep(Duration.ofMillis(2500).toMillis());
+		assertThat(this.visitor.get(FREE).body()).contains("Version 10");
+	}
+
+	@Test
+	void correctionStandsOnTop() {
+		this.stage.free().correct("Corrected: judge 3, second mark of Alder, 5.1 became 5.4.");
+		this.visitor.watch(this.stage);
+		assertThat(this.visitor.get(FREE).body()).contains("class=\"revised\"", "5.1 became 5.4");
+	}
+
+	@Test
+	void earlierVersionSaysThatItIsOne() {
+		assertThat(this.visitor.get(FREE + "/versions/4").body()).contains("Version 4 is superseded by version 9.",
+				"After 4 of 12 teams");
+		assertThat(this.visitor.get(FREE + "/versions/9").body()).doesNotContain("superseded");
+	}
+
+	@Test
+	void orderShowsGapsAndHowToRepeatTheDraw() {
+		this.stage.free().withdraw();
+		this.visitor.watch(this.stage);
+		assertThat(this.visitor.get(FREE + "/order").body()).contains("Group 2", "Withdrawn, number stays empty",
+				"a-seed-for-all", "sha256sum",
+				"printf &#39;%s&#39; &#39;a-seed-for-all|Free skating|Juniper|Club J&#39;");
+	}
+
+	@Test
+	void emptyListSaysSo() {
+		assertThat(this.visitor.get("/").body()).contains("Winter Cup").doesNotContain("Spring Cup");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/follow/spring-cup", "/follow/spring-cup/board", "/follow/spring-cup/signals",
+			"/follow/spring-cup/junior", "/follow/spring-cup/junior/free-skating",
+			"/follow/spring-cup/junior/free-skating/order", "/follow/spring-cup/junior/free-skating/versions",
+			"/follow/spring-cup/junior/free-skating/versions/1", "/follow/winter-cup/senior",
+			"/follow/winter-cup/junior/figures", "/follow/winter-cup/junior/free-skating/versions/99",
+			"/follow/winter-cup/junior/free-skating/versions/01", "/follow/no-cup" })
+	void whatIsNotPublicIsNotThere(String path) {
+		assertThat(this.visitor.get(path, "Accept", "text/html").statusCode()).isEqualTo(404);
+		assertThat(this.visitor.get(path + "?part=live").statusCode()).isEqualTo(404);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/spring-cup", "/spring-cup/events/junior",
+			"/spring-cup/events/junior/segments/free-skating", "/spring-cup/events/junior/segments/free-skating.csv",
+			"/spring-cup/events/junior/segments/free-skating/order",
+			"/spring-cup/events/junior/segments/free-skating/versions/1", "/winter-cup/events/senior",
+			"/winter-cup/events/junior/segments/free-skating/versions/99" })
+	void whatIsNotPublicIsAProblemForPrograms(String path) {
+		HttpResponse<String> answer = this.visitor.get("/api/public/competitions" + path);
+		assertThat(answer.statusCode()).isEqualTo(404);
+		assertThat(answer.headers().firstValue("Content-Type").orElseThrow()).startsWith("application/problem+json");
+	}
+
+	@Test
+	void dataIsKeptLikeAPage() {
+		HttpResponse<String> first = this.visitor.get(api("free-skating"));
+		assertThat(first.headers().firstValue("Content-Type")).hasValue("application/json");
+		HttpResponse<String> again = this.visitor.get(api("free-skating"), "If-None-Match",
+				first.headers().firstValue("ETag").orElseThrow());
+		assertThat(again.statusCode()).isEqualTo(304);
+	}
+
+	@Test
+	void csvHasALineForEachTeam() {
+		HttpResponse<String> csv = this.visitor.get(api("free-skating") + ".csv");
+		assertThat(csv.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/csv");
+		assertThat(csv.body().lines()).hasSize(10)
+			.first()
+			.asString()
+			.startsWith("place,team,club,start_number,status,J1 first,J1 second,J1,J2 first")
+			.endsWith(",why");
+		assertThat(csv.body().lines().skip(1).findFirst().orElseThrow()).startsWith("1,Alder,Club A,4,SKATED,");
+	}
+
+	private static String api(String segment) {
+		return "/api/public/competitions/winter-cup/events/junior/segments/" + segment;
+	}
+
+}

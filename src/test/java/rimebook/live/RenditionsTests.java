@@ -1,0 +1,140 @@
+package rimebook.live;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.mock;
+
+class RenditionsTests {
+
+	private static final RenditionKey KEY = new RenditionKey("/follow/cup", false, Tongue.OF_PROGRAMS);
+
+	private final MomentWatch watch = mock();
+
+	private final Ticking clock = new Ticking();
+
+	private final AtomicInteger made = new AtomicInteger();
+
+	private final Renditions renditions = new Renditions(this.watch, new LiveSettings(Duration.ofSeconds(1),
+			Duration.ofSeconds(5), Duration.ofSeconds(15), Duration.ofSeconds(30), Duration.ofMinutes(30)), this.clock);
+
+	@BeforeEach
+	void standsAtOne() {
+		stands(1);
+	}
+
+	@Test
+	void makesOnceWhileNothingChanges() {
+		assertThat(this.renditions.kept(KEY)).isEmpty();
+		Rendition first = get();
+		assertThat(get()).isSameAs(first);
+		assertThat(this.renditions.kept(KEY)).containsSame(first);
+		assertThat(this.made).hasValue(1);
+	}
+
+	@Test
+	void makesAgainWhenTheCompetitionMoved() {
+		get();
+		stands(2);
+		assertThat(this.renditions.kept(KEY)).isEmpty();
+		get();
+		assertThat(this.made).hasValue(2);
+	}
+
+	@Test
+	void afterAWhileOneMakesItAfreshAndTheOthersAreGivenWhatIsThere() {
+		Rendition first = get();
+		this.clock.now = this.clock.now.plusSeconds(6);
+		assertThat(this.renditions.kept(KEY)).as("the one").isEmpty();
+		assertThat(this.renditions.kept(KEY)).as("another meanwhile").containsSame(first);
+		get();
+		assertThat(this.made).hasValue(2);
+		assertThat(this.renditions.kept(KEY)).isPresent();
+	}
+
+	@Test
+	void equalBytesAreKeptOnce() {
+		Rendition first = this.renditions.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "same"));
+		stands(2);
+		assertThat(this.renditions.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "same"))).isSameAs(first);
+	}
+
+	@Test
+	void whatCannotBeMadeIsNotKept() {
+		assertThatIllegalStateException().isThrownBy(() -> this.renditions.get(KEY, "cup", (moment) -> {
+			throw new IllegalStateException("no");
+		}));
+		assertThat(this.renditions.kept(KEY)).isEqualTo(Optional.empty());
+		assertThat(get()).isNotNull();
+	}
+
+	@Test
+	void manyAtOnceMakeItOnce() throws InterruptedException {
+		CountDownLatch go = new CountDownLatch(1);
+		List<Thread> threads = IntStream.range(0, 16).mapToObj((i) -> new Thread(() -> {
+			await(go);
+			get();
+		})).toList();
+		threads.forEach(Thread::start);
+		go.countDown();
+		for (Thread thread : threads) {
+			thread.join();
+		}
+		assertThat(this.made).hasValue(1);
+	}
+
+	private Rendition get() {
+		return this.renditions.get(KEY, "cup",
+				(moment) -> Rendition.of("text/plain", "made " + this.made.incrementAndGet()));
+	}
+
+	private void stands(int version) {
+		given(this.watch.current("cup")).willReturn(new Moment(version, List.of(), Map.of()));
+	}
+
+	private static void await(CountDownLatch latch) {
+		try {
+			latch.await();
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	private static final class Ticking extends Clock {
+
+		private Instant now = Instant.parse("2026-02-14T12:00:00Z");
+
+		@Override
+		public Instant instant() {
+			return this.now;
+		}
+
+		@Override
+		public ZoneId getZone() {
+			return ZoneOffset.UTC;
+		}
+
+		@Override
+		public Clock withZone(ZoneId zone) {
+			return this;
+		}
+
+	}
+
+}

@@ -1,0 +1,130 @@
+package rimebook.live;
+
+import java.util.Iterator;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.springframework.beans.factory.annotation.Autowired;
+
+import rimebook.results.ResultVersion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+@LiveTest
+@Timeout(30)
+class SignalsIntegrationTests {
+
+	private static final String SIGNALS = "/follow/winter-cup/signals";
+
+	@Autowired
+	private Visitor visitor;
+
+	@Autowired
+	private Followers followers;
+
+	@Autowired
+	private Pulse pulse;
+
+	private final Stage stage = new Stage();
+
+	private final String free = this.stage.freeSkating.id().toString();
+
+	@BeforeEach
+	void afterOneTeam() {
+		this.stage.free().skate();
+		this.visitor.watch(this.stage);
+	}
+
+	@Test
+	void streamBeginsWithWhereEverythingStands() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS, "Last-Event-ID", "whatever")) {
+			Iterator<String> heard = lines.iterator();
+			assertThat(heard.next()).startsWith("retry: ");
+			assertThat(next(heard)).contains(this.stage.shortProgramme.id().toString(), "\"version\":13");
+			assertThat(next(heard)).contains(this.free, "\"version\":1", "\"onIce\":null");
+		}
+	}
+
+	@Test
+	void publicationIsHeardAndThePageHasIt() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			Iterator<String> heard = settled(lines);
+			ResultVersion version = this.stage.free().skate();
+			this.visitor.publish(version.scopeId(), version.number());
+			assertThat(next(heard)).contains(this.free, "\"version\":2");
+			assertThat(this.visitor.get("/follow/winter-cup/junior/free-skating?part=live").body())
+				.contains("Version 2");
+		}
+	}
+
+	@Test
+	void teamOnTheIceIsHeard() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			Iterator<String> heard = settled(lines);
+			this.stage.free().call();
+			this.visitor.publishIce(this.stage.freeSkating.id());
+			assertThat(next(heard)).contains("\"version\":1,\"onIce\":\"0000");
+		}
+	}
+
+	@Test
+	void changeThatNobodyToldIsHeardToo() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			Iterator<String> heard = settled(lines);
+			this.stage.free().skate();
+			assertThat(next(heard)).contains(this.free, "\"version\":2");
+		}
+	}
+
+	@Test
+	void givesSignsOfLife() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			assertThat(lines.anyMatch(":"::equals)).isTrue();
+		}
+	}
+
+	@Test
+	void stopLetsGoAndStartTakesUpAgain() {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			Iterator<String> heard = settled(lines);
+			this.pulse.stop();
+			assertThat(this.pulse.isRunning()).isFalse();
+			while (heard.hasNext()) {
+				heard.next();
+			}
+			assertThat(this.followers.follow(Stage.SLUG)).isFalse();
+		}
+		finally {
+			this.pulse.start();
+		}
+		publicationIsHeardAndThePageHasIt();
+	}
+
+	@Test
+	void whoLeavesIsForgotten() throws InterruptedException {
+		this.visitor.lines(SIGNALS).close();
+		for (int i = 0; i < 100 && this.followers.count() > 0; i++) {
+			Thread.sleep(50);
+		}
+		assertThat(this.followers.count()).isZero();
+	}
+
+	/** Past the beginning: what comes next is news. */
+	private static Iterator<String> settled(Stream<String> lines) {
+		Iterator<String> heard = lines.iterator();
+		next(heard);
+		next(heard);
+		return heard;
+	}
+
+	private static String next(Iterator<String> heard) {
+		String line = heard.next();
+		while (!line.startsWith("data: ")) {
+			line = heard.next();
+		}
+		return line;
+	}
+
+}

@@ -1,0 +1,167 @@
+package rimebook.live;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.mock.web.MockHttpServletRequest;
+
+import rimebook.results.Cause;
+import rimebook.tabulation.Criterion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class WordsTests {
+
+	private static final Speech ENGLISH = new Speech(Locale.ENGLISH);
+
+	private static final Speech FRENCH = new Speech(Locale.FRENCH);
+
+	private static final Speech FINNISH = new Speech(Locale.forLanguageTag("fi"));
+
+	@ParameterizedTest
+	@ValueSource(strings = { "_fr", "_fi" })
+	void everyLanguageSaysTheSameThings(String language) {
+		Properties english = texts("");
+		Properties other = texts(language);
+		assertThat(other.stringPropertyNames()).isEqualTo(english.stringPropertyNames());
+		english.stringPropertyNames()
+			.forEach((key) -> assertThat(places(other.getProperty(key))).as(key)
+				.isEqualTo(places(english.getProperty(key))));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "", "_fr", "_fi" })
+	void everyTextCanBeFilledIn(String language) {
+		Properties texts = texts(language);
+		texts.stringPropertyNames()
+			.forEach((key) -> assertThat(MessageFormat.format(texts.getProperty(key), 1, 2, 3)).as(key)
+				.doesNotContain("{")
+				.isNotBlank());
+	}
+
+	@Test
+	void thereAreWordsForEveryState() {
+		Set<String> keys = texts("").stringPropertyNames();
+		for (SegmentFacts.Phase phase : SegmentFacts.Phase.values()) {
+			assertThat(keys).contains("live.phase." + phase.key());
+		}
+		for (Start.Mark mark : Start.Mark.values()) {
+			assertThat(keys).contains(mark.key());
+		}
+		for (Change.Kind kind : Change.Kind.values()) {
+			assertThat(keys).contains(new Change(kind, 1).key());
+		}
+	}
+
+	@ParameterizedTest
+	@EnumSource
+	void thereAreWordsForEveryCause(Cause cause) {
+		assertThat(texts("")).containsKey("live.cause." + word(cause));
+	}
+
+	@ParameterizedTest
+	@EnumSource(names = { "MAJORITY_PLACE", "SIZE_OF_MAJORITY", "TOTAL_OF_MAJORITY", "TOTAL_ORDINALS", "WINS",
+			"JUDGES_IN_FAVOUR" })
+	void thereAreWordsForEveryFigure(Criterion criterion) {
+		assertThat(texts("")).containsKeys("live.figure." + word(criterion),
+				"live.figure." + word(criterion) + ".value");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "1, 1st, 1re, 1.", "2, 2nd, 2e, 2.", "3, 3rd, 3e, 3.", "4, 4th, 4e, 4.", "11, 11th, 11e, 11.",
+			"12, 12th, 12e, 12.", "13, 13th, 13e, 13.", "21, 21st, 21e, 21.", "22, 22nd, 22e, 22.",
+			"112, 112th, 112e, 112." })
+	void placesAreNumberedAsTheLanguageDoes(String number, String english, String french, String finnish) {
+		assertThat(ENGLISH.nth(number)).isEqualTo(english);
+		assertThat(FRENCH.nth(number)).isEqualTo(french);
+		assertThat(FINNISH.nth(number)).isEqualTo(finnish);
+	}
+
+	@Test
+	void figuresHaveTheDecimalSignOfTheLanguage() {
+		assertThat(ENGLISH.mark(560)).isEqualTo("5.6");
+		assertThat(FRENCH.mark(560)).isEqualTo("5,6");
+		assertThat(FINNISH.figure("1.5")).isEqualTo("1,5");
+		assertThat(ENGLISH.total(75)).isEqualTo("0.75");
+		assertThat(ENGLISH.total(null)).isEqualTo("–");
+	}
+
+	@Test
+	void timesAreThoseOfTheRink() {
+		Instant instant = Instant.parse("2026-02-14T12:32:00Z");
+		ZoneId rink = ZoneId.of("Europe/Helsinki");
+		assertThat(ENGLISH.time(instant, rink)).isEqualTo("14:32 EET");
+		assertThat(FINNISH.dayAndTime(instant, rink)).startsWith("14. helmikuuta, 14.32 ");
+	}
+
+	@Test
+	void daysAreWritten() {
+		assertThat(ENGLISH.days(new Stage().competition)).isEqualTo("14–15 February 2026");
+		assertThat(FRENCH.days(new Stage().competition)).isEqualTo("14–15 février 2026");
+		assertThat(FINNISH.days(new Stage().competition)).isEqualTo("14.–15. helmikuuta 2026");
+		assertThat(ENGLISH.days(new Stage().planned)).isEqualTo("1 April 2026");
+	}
+
+	@Test
+	void longNamesHaveInitials() {
+		assertThat(ENGLISH.initials("Short programme")).isEqualTo("SP");
+		assertThat(FINNISH.initials("lyhytohjelma")).isEqualTo("L");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "fr, en, fr, true", ", fr-CA, fr, false", ", sv;q=1, en, false", "xx, fi, fi, false",
+			", 'nonsense;;q', en, false", "FR, , en, false" })
+	void languageIsTheChosenOneElseTheBrowsers(String chosen, String accepted, String language, boolean carried) {
+		MockHttpServletRequest request = new MockHttpServletRequest();
+		if (chosen != null) {
+			request.setParameter("lang", chosen);
+		}
+		if (accepted != null) {
+			request.addHeader("Accept-Language", accepted);
+		}
+		Tongue tongue = Tongue.of(request);
+		assertThat(tongue.locale().getLanguage()).isEqualTo(language);
+		assertThat(tongue.query()).isEqualTo(carried ? "?lang=" + language : "");
+	}
+
+	private static String word(Enum<?> value) {
+		return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
+	private static Set<String> places(String text) {
+		return Pattern.compile("\\{\\d}")
+			.matcher(text)
+			.results()
+			.map((match) -> match.group())
+			.collect(Collectors.toSet());
+	}
+
+	private static Properties texts(String language) {
+		Properties texts = new Properties();
+		try (InputStream in = WordsTests.class.getResourceAsStream("/messages/live" + language + ".properties");
+				Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
+			texts.load(reader);
+		}
+		catch (IOException ex) {
+			throw new IllegalStateException(ex);
+		}
+		return texts;
+	}
+
+}
