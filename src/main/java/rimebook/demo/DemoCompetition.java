@@ -1,0 +1,261 @@
+package rimebook.demo;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftCompetition;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.DraftSegment;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.draw.DrawMethod;
+import rimebook.draw.DrawOrder;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryImport;
+import rimebook.marks.MarkSubmission;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.marks.SubmitCard;
+import rimebook.panels.OfficialView;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
+import rimebook.panels.SeatOfficial;
+import rimebook.panels.SeatView;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.FileProtest;
+import rimebook.protests.ProposeCorrection;
+import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestView;
+import rimebook.protests.Protests;
+import rimebook.results.ResultPublication;
+import rimebook.results.Signatory;
+import rimebook.results.Standings;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.SegmentKind;
+
+import static rimebook.demo.DemoCrew.ACCOUNTANT;
+import static rimebook.demo.DemoCrew.REFEREE;
+import static rimebook.demo.DemoCrew.SECRETARY;
+
+/** Builds the invented competition through the doors that people use. */
+@Component
+@Profile("demo")
+class DemoCompetition {
+
+	static final String NAME = "Lantern Weekend";
+
+	private final Competitions competitions;
+
+	private final EntryImport entryImport;
+
+	private final Entries entries;
+
+	private final StartingOrderDraw draw;
+
+	private final Panels panels;
+
+	private final SegmentRun run;
+
+	private final MarkSubmission submission;
+
+	private final ResultPublication publication;
+
+	private final Standings standings;
+
+	private final Protests protests;
+
+	private final Corrections corrections;
+
+	DemoCompetition(Competitions competitions, EntryImport entryImport, Entries entries, StartingOrderDraw draw,
+			Panels panels, SegmentRun run, MarkSubmission submission, ResultPublication publication,
+			Standings standings, Protests protests, Corrections corrections) {
+		this.competitions = competitions;
+		this.entryImport = entryImport;
+		this.entries = entries;
+		this.draw = draw;
+		this.panels = panels;
+		this.run = run;
+		this.submission = submission;
+		this.publication = publication;
+		this.standings = standings;
+		this.protests = protests;
+		this.corrections = corrections;
+	}
+
+	/** Tell whether it was built by an earlier start. */
+	boolean isThere() {
+		return this.competitions.all().stream().anyMatch((competition) -> competition.name().equals(NAME));
+	}
+
+	/** The segment that the simulated panel marks. */
+	SegmentId underWay() {
+		CompetitionView competition = this.competitions.all()
+			.stream()
+			.filter((each) -> each.name().equals(NAME))
+			.findFirst()
+			.orElseThrow();
+		return this.competitions.events(competition.id()).get(0).segments().get(1).id();
+	}
+
+	/** Build it from nothing. */
+	void build() {
+		CompetitionView made = this.competitions
+			.create(new DraftCompetition(NAME, "Skerry Hall, Varnholm", ZoneId.of("Europe/Helsinki"),
+					LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook of the Skerry Islands, 2026/27"),
+					SECRETARY);
+		EventView junior = add(made, "Junior", PlacementMethod.MAJORITY, 7, List.of(shortProgramme(), free(210)));
+		EventView adult = add(made, "Adult", PlacementMethod.ONE_BY_ONE, 5, List.of(free(180)));
+		add(made, "Novice", PlacementMethod.MAJORITY, 5, List.of(free(180)));
+		move(made, CompetitionState.ENTRIES_OPEN);
+		this.entryImport.apply(made.id(), DemoFiles.entries(), Set.of(), SECRETARY);
+		move(made, CompetitionState.ENTRIES_CLOSED);
+		move(made, CompetitionState.RUNNING);
+		DemoFiles.officials().forEach((official) -> this.panels.register(official, REFEREE));
+		seat(junior, 0);
+		seat(adult, 9);
+		playAdult(adult);
+		playJunior(junior);
+	}
+
+	private EventView add(CompetitionView competition, String name, PlacementMethod method, int judges,
+			List<DraftSegment> segments) {
+		return this.competitions.addEvent(competition.id(), new DraftEvent(name, method, judges, "", segments),
+				SECRETARY);
+	}
+
+	private static DraftSegment shortProgramme() {
+		return new DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
+	}
+
+	private static DraftSegment free(int seconds) {
+		return new DraftSegment("Free skating", SegmentKind.FREE, 100, seconds, 10);
+	}
+
+	private void move(CompetitionView competition, CompetitionState next) {
+		this.competitions.move(competition.id(), this.competitions.competition(competition.id()).version(), next,
+				SECRETARY);
+	}
+
+	/**
+	 * Seat the officials in the order of the register, leaving out who is of a team's
+	 * club.
+	 */
+	private void seat(EventView event, int from) {
+		List<OfficialView> register = this.panels.officials();
+		Deque<OfficialView> free = new ArrayDeque<>(register.subList(from, register.size()));
+		seat(event, SeatKind.REFEREE, 1, free);
+		for (int number = 1; number <= event.judges(); number++) {
+			seat(event, SeatKind.JUDGE, number, free);
+		}
+		this.panels.issueCodes(event.id(), REFEREE);
+	}
+
+	private void seat(EventView event, SeatKind kind, int number, Deque<OfficialView> free) {
+		while (true) {
+			try {
+				this.panels.seat(new SeatOfficial(event.id(), kind, number, free.removeFirst().id(), ""), REFEREE);
+				return;
+			}
+			catch (RuleViolationException ex) {
+				// Of the club of a team in this event: the next one on the register sits.
+			}
+		}
+	}
+
+	/** Adult: finished, with a correction, a protest and both signatures. */
+	private void playAdult(EventView adult) {
+		SegmentView segment = adult.segments().get(0);
+		play(adult, segment, DrawMethod.WHOLE_FIELD);
+		post(segment.id());
+		correct(segment.id(), adult);
+		protest(segment.id(), adult);
+		sign(segment.id());
+	}
+
+	private void playJunior(EventView junior) {
+		SegmentView first = junior.segments().get(0);
+		play(junior, first, DrawMethod.WHOLE_FIELD);
+		post(first.id());
+		sign(first.id());
+		SegmentView free = junior.segments().get(1);
+		order(free, DrawMethod.GROUPS_FROM_STANDING);
+		this.run.open(free.id(), REFEREE);
+	}
+
+	private void order(SegmentView segment, DrawMethod method) {
+		this.draw.draw(new DrawOrder(segment.id(), method, "lantern-" + segment.slug(), 4, ""), REFEREE);
+	}
+
+	private void play(EventView event, SegmentView segment, DrawMethod method) {
+		order(segment, method);
+		this.run.open(segment.id(), REFEREE);
+		for (PerformanceView performance : this.run.performances(segment.id())) {
+			this.run.call(performance.id(), performance.version(), REFEREE);
+			this.panels.judges(event.id()).forEach((seat) -> send(performance, seat, segment));
+			this.run.close(performance.id(), this.run.performance(performance.id()).version(), REFEREE);
+		}
+	}
+
+	private void send(PerformanceView performance, SeatView seat, SegmentView segment) {
+		String team = this.entries.entry(performance.entry()).team().name();
+		CardMarks marks = PlausibleMarks.of(seat.number(), team, segment.name());
+		this.submission.submit(new SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat.id(),
+				new Actor(seat.label(), "judge", "demo"));
+	}
+
+	private void correct(SegmentId segment, EventView event) {
+		PerformanceView performance = this.run.performances(segment).get(2);
+		SeatView seat = this.panels.judges(event.id()).get(3);
+		CardMarks typed = PlausibleMarks.of(seat.number(), this.entries.entry(performance.entry()).team().name(),
+				event.segments().get(0).name());
+		CardMarks meant = new CardMarks(Math.min(600, typed.first() + 30), typed.second());
+		CorrectionView proposed = this.corrections.propose(new ProposeCorrection(performance.id(), seat.id(), meant,
+				"The judge touched the key beside the one meant and said so in writing.", null), ACCOUNTANT);
+		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
+	}
+
+	private void protest(SegmentId segment, EventView event) {
+		ProtestView filed = this.protests.file(
+				new FileProtest(segment, this.entries.ofEvent(event.id()).get(4).id(), ProtestCategory.CALCULATION,
+						"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
+				SECRETARY);
+		this.protests.decide(filed.id(), filed.version(), false,
+				"All comparisons were gone through by hand with the manager; the wins are as published.", REFEREE);
+	}
+
+	private void post(SegmentId segment) {
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+	}
+
+	private void sign(SegmentId segment) {
+		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+	}
+
+	private int version(SegmentId segment) {
+		return this.standings.result(segment).orElseThrow(() -> missing(segment)).version();
+	}
+
+	private static NotFoundException missing(SegmentId segment) {
+		return NotFoundException.of("result", segment);
+	}
+
+}

@@ -1,0 +1,167 @@
+package rimebook.demo;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
+import org.springframework.context.annotation.Profile;
+import org.springframework.core.env.Environment;
+import org.springframework.stereotype.Component;
+
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.marks.Stand;
+import rimebook.marks.StandView;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.shared.RimebookException;
+
+/**
+ * A referee who calls and closes, and a panel whose tablets send their cards over HTTP.
+ * What it does next is read from the service each time, so it goes on after a restart
+ * where it was. A seat that a visitor joined is left to the visitor for a while.
+ */
+@Component
+@Profile("demo")
+class SimulatedPanel {
+
+	private static final Log log = LogFactory.getLog(SimulatedPanel.class);
+
+	private static final Duration LEFT_TO_VISITOR = Duration.ofSeconds(45);
+
+	private final DemoCompetition demo;
+
+	private final SegmentRun run;
+
+	private final Stand stand;
+
+	private final Panels panels;
+
+	private final Environment environment;
+
+	private final Map<SeatId, PanelTablet> tablets = new HashMap<>();
+
+	private final HttpClient http = HttpClient.newHttpClient();
+
+	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, Environment environment) {
+		this.demo = demo;
+		this.run = run;
+		this.stand = stand;
+		this.panels = panels;
+		this.environment = environment;
+	}
+
+	/** The segment as the referee sees it. */
+	StandView look() {
+		return this.stand.ofSegment(this.demo.underWay());
+	}
+
+	/**
+	 * Let one team skate and be marked.
+	 * @param skating how long until the first card comes
+	 * @param between how long from one card to the next
+	 * @return whether there was a team
+	 */
+	boolean playOne(Duration skating, Duration between) throws InterruptedException {
+		StandView view = look();
+		if (view.now() == null && view.next() == null) {
+			return false;
+		}
+		PerformanceView performance = (view.now() != null) ? view.now().row().performance() : call(view);
+		Thread.sleep(skating.toMillis());
+		for (SeatView seat : this.panels.judges(view.event().id())) {
+			sendIfMissing(seat, performance);
+			Thread.sleep(between.toMillis());
+		}
+		awaitVisitors();
+		close(performance);
+		return true;
+	}
+
+	private PerformanceView call(StandView view) {
+		PerformanceView next = view.next().performance();
+		this.run.call(next.id(), next.version(), DemoCrew.REFEREE);
+		return this.run.performance(next.id());
+	}
+
+	private void close(PerformanceView performance) {
+		try {
+			this.run.close(performance.id(), this.run.performance(performance.id()).version(), DemoCrew.REFEREE);
+		}
+		catch (RimebookException ex) {
+			log.info("The simulated referee leaves this to a visitor: " + ex.getMessage());
+		}
+	}
+
+	private void sendIfMissing(SeatView seat, PerformanceView performance) throws InterruptedException {
+		StandView.Now now = look().now();
+		if (now == null || hasSent(now, seat)) {
+			return;
+		}
+		try {
+			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> joined(seat));
+			tablet.send(UUID.randomUUID(), performance.id(),
+					PlausibleMarks.of(seat.number(), now.row().team(), look().segment().name()));
+		}
+		catch (IOException ex) {
+			log.info("A simulated tablet had no answer", ex);
+		}
+	}
+
+	private PanelTablet joined(SeatView seat) {
+		PanelTablet tablet = new PanelTablet(this.http,
+				URI.create("http://localhost:" + this.environment.getRequiredProperty("local.server.port")));
+		join(tablet, seat);
+		return tablet;
+	}
+
+	private static void join(PanelTablet tablet, SeatView seat) {
+		try {
+			if (seat.code() != null) {
+				tablet.pair(seat.code());
+			}
+		}
+		catch (IOException ex) {
+			log.info("A simulated tablet could not join", ex);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	private static boolean hasSent(StandView.Now now, SeatView seat) {
+		return now.seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.marks() != null);
+	}
+
+	/** Wait for the cards of seats that visitors joined; then take those seats back. */
+	private void awaitVisitors() throws InterruptedException {
+		long patience = LEFT_TO_VISITOR.toSeconds();
+		while (isSomethingMissing() && patience-- > 0) {
+			Thread.sleep(1000);
+		}
+		StandView view = look();
+		if (view.now() != null) {
+			List<SeatView> seats = this.panels.judges(view.event().id());
+			seats.stream().filter((seat) -> !hasSent(view.now(), seat)).forEach((seat) -> {
+				this.tablets.remove(seat.id());
+			});
+			for (SeatView seat : seats) {
+				sendIfMissing(seat, view.now().row().performance());
+			}
+		}
+	}
+
+	private boolean isSomethingMissing() {
+		StandView.Now now = look().now();
+		return now != null && !now.isComplete();
+	}
+
+}

@@ -1,0 +1,11 @@
+/**
+ * Profile {@code demo} only: fills an invented competition through the public facades and
+ * lets a simulated panel mark it through the same HTTP interface as tablets.
+ */
+@ApplicationModule(allowedDependencies = { "protests", "results", "marks", "panels", "draw", "entries", "competition",
+		"accounts", "tabulation", "pages", "shared" })
+@NullMarked
+package rimebook.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
