@@ -1,0 +1,68 @@
+package rimebook.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Random;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Any bytes end in places or in a refusal with its position, never in anything else. */
+class AbsurdFileTests {
+
+	private static final int FILES = 4_000;
+
+	private static final String[] PIECES = { "entry", "J1", "J2", "J3", "J1 first", "J1 second", "place1", "place2",
+			",", ",", ",", "\n", "\n", "\r\n", "\r", "\"", "\"\"", " ", "\t", "\u000B", "\u00A0", "\uFEFF", "\u0000",
+			"1", "2", "3", "0", "5.5", "A", "B", "é", "😀", "#", ";" };
+
+	private static final String[] STARTS = { "", "entry,J1\n", "entry,J1,J2,J3\nA,1,1,", "entry,J1 first,J1 second\nA,",
+			"entry,place1,place2\nA,1,", "entry,J1\n\"" };
+
+	@TempDir
+	private Path folder;
+
+	private final Random random = new Random(1_998);
+
+	@Test
+	void everyFileEndsInPlacesOrARefusalWithItsPosition() throws IOException {
+		Path file = this.folder.resolve("absurd.csv");
+		int tabulated = 0;
+		for (int i = 0; i < FILES; i++) {
+			Files.write(file, text().getBytes(StandardCharsets.UTF_8));
+			tabulated += check(CliRun.of("tabulate", "--method", "one-by-one", "--segment", "short", file.toString()),
+					file);
+			tabulated += check(CliRun.of("tabulate", "--combine", file.toString()), file);
+		}
+		assertThat(tabulated).isGreaterThan(FILES / 50);
+	}
+
+	private static int check(CliRun run, Path file) {
+		if (run.status() == 0) {
+			assertThat(run.out()).startsWith("place,entry,");
+			return 1;
+		}
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.out()).isEmpty();
+		assertThat(run.err().replace(file.toString(), "FILE"))
+			.matches("(?s)FILE:line [1-9]\\d*, column [1-9]\\d*: .*; expected .*\n");
+		return 0;
+	}
+
+	private String text() {
+		StringBuilder text = new StringBuilder(pick(STARTS));
+		for (int length = this.random.nextInt(12); length > 0; length--) {
+			text.append(pick(PIECES));
+		}
+		return text.toString();
+	}
+
+	private String pick(String[] from) {
+		return from[this.random.nextInt(from.length)];
+	}
+
+}

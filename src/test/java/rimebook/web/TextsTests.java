@@ -1,0 +1,85 @@
+package rimebook.web;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Every text that a page shows is a message, and every message it asks for is there. */
+class TextsTests {
+
+	private static final Pattern KEY = Pattern.compile("#\\{([a-z0-9.-]+)[}(]");
+
+	private static final Pattern NOT_SHOWN = Pattern
+		.compile("(?s)<!--.*?-->|<script.*?</script>|<[^>]*th:(u?text|replace|insert)=[^>]*>[^<]*");
+
+	private static final PathMatchingResourcePatternResolver FILES = new PathMatchingResourcePatternResolver();
+
+	@Test
+	void everyMessageThatATemplateAsksForIsThere() throws IOException {
+		Set<String> known = keys();
+		List<String> missing = new ArrayList<>();
+		for (Resource template : templates()) {
+			KEY.matcher(text(template))
+				.results()
+				.map((MatchResult found) -> found.group(1))
+				.filter((key) -> !known.contains(key))
+				.forEach((key) -> missing.add(template.getFilename() + ": " + key));
+		}
+		assertThat(missing).isEmpty();
+	}
+
+	@Test
+	void noTemplateSaysAnythingByItself() throws IOException {
+		List<String> said = new ArrayList<>();
+		for (Resource template : templates()) {
+			String rest = NOT_SHOWN.matcher(text(template)).replaceAll("").replaceAll("<[^>]*>", "\n");
+			rest.lines()
+				.map(String::strip)
+				.filter((line) -> line.codePoints().filter(Character::isLetter).count() > 1)
+				.filter((line) -> !line.equals("Rimebook"))
+				.forEach((line) -> said.add(template.getFilename() + ": " + line));
+		}
+		assertThat(said).isEmpty();
+	}
+
+	@Test
+	void noMessageIsGivenTwice() throws IOException {
+		List<String> all = new ArrayList<>();
+		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+			text(file).lines()
+				.filter((line) -> line.matches("[a-zA-Z].*"))
+				.forEach((line) -> all.add(line.split("=")[0]));
+		}
+		assertThat(all).doesNotHaveDuplicates();
+	}
+
+	private static Resource[] templates() throws IOException {
+		return FILES.getResources("classpath:templates/**/*.html");
+	}
+
+	private static Set<String> keys() throws IOException {
+		Properties messages = new Properties();
+		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+			messages.load(new StringReader(text(file)));
+		}
+		return new HashSet<>(messages.stringPropertyNames());
+	}
+
+	private static String text(Resource file) throws IOException {
+		return file.getContentAsString(StandardCharsets.UTF_8);
+	}
+
+}
