@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record Reason(List<String> sharedWith, @Nullable Comparison better, @Nullable Comparison worse) {
 
 	/** Reason of a team without a place: its status says it all. */
-	static final Reason NONE = new Reason(List.of(), null, null);
+	public static final Reason NONE = new Reason(List.of(), null, null);
 
 	public Reason {
 		sharedWith = List.copyOf(sharedWith);

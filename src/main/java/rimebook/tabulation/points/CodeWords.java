@@ -1,0 +1,32 @@
+package rimebook.tabulation.points;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Says a code in words. */
+final class CodeWords {
+
+	private static final List<String> DOWNGRADES = List.of("", ", downgraded once", ", downgraded twice");
+
+	private CodeWords() {
+	}
+
+	static Optional<String> of(List<ElementName> names, ElementCode code) {
+		Optional<String> element = name(names, code.element(), false).map((name) -> name + level(code.level()));
+		Optional<String> feature = (code.feature() == null) ? Optional.of("") : name(names, code.feature().sign(), true)
+			.map((name) -> ", with " + name + level(code.feature().level()));
+		return element.flatMap((first) -> feature.map((second) -> first + second + DOWNGRADES.get(code.downgrades())));
+	}
+
+	private static Optional<String> name(List<ElementName> names, String sign, boolean feature) {
+		return names.stream()
+			.filter((name) -> name.sign().equals(sign) && name.feature() == feature)
+			.map(ElementName::name)
+			.findFirst();
+	}
+
+	private static String level(ElementLevel level) {
+		return (level == ElementLevel.BASIC) ? ", basic level" : ", level " + level.sign();
+	}
+
+}

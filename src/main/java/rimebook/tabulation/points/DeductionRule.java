@@ -1,0 +1,91 @@
+package rimebook.tabulation.points;
+
+import java.util.List;
+
+import rimebook.tabulation.TabulationException;
+
+/**
+ * One item of a deduction table.
+ *
+ * @param item short name, unique in the table
+ * @param name as on the sheet
+ * @param basis what the amount depends on
+ * @param unit what is counted, for example "skaters down in one fall"
+ * @param steps ascending; exactly one, from 1, unless the basis is steps
+ * @param source where the item comes from
+ */
+public record DeductionRule(String item, String name, DeductionBasis basis, String unit, List<DeductionStep> steps,
+		RuleSource source) {
+
+	/** The highest count of one deduction. */
+	static final int MOST = 1000;
+
+	/**
+	 * Check the rule.
+	 * @throws TabulationException {@code deduction-item-missing} or
+	 * {@code deduction-steps}: none, not ascending from at least 1, negative, or several
+	 * without steps
+	 */
+	public DeductionRule {
+		steps = List.copyOf(steps);
+		if (item.isBlank()) {
+			throw Refusal.blankDeduction();
+		}
+		if (!areAscending(steps) || (basis != DeductionBasis.STEPS && (steps.size() > 1 || steps.get(0).from() != 1))) {
+			throw Refusal.deductionSteps(item);
+		}
+	}
+
+	private static boolean areAscending(List<DeductionStep> steps) {
+		int before = 0;
+		for (DeductionStep step : steps) {
+			if (step.from() <= before || !step.points().isBetween(0, ElementValue.MOST)) {
+				return false;
+			}
+			before = step.from();
+		}
+		return before > 0;
+	}
+
+	/**
+	 * Return the points for so many.
+	 * @param count in the unit of the rule, 1 to 1000
+	 * @return how much is taken off; in steps nothing below the first
+	 * @throws TabulationException {@code deduction-out-of-range}
+	 */
+	public Points points(int count) {
+		if (count < 1 || count > MOST) {
+			throw Refusal.deductionOutOfRange(this.item, count, Points.ZERO);
+		}
+		if (this.basis != DeductionBasis.STEPS) {
+			return new Points(count * this.steps.get(0).points().hundredths());
+		}
+		return this.steps.stream()
+			.filter((step) -> step.from() <= count)
+			.reduce((lower, higher) -> higher)
+			.map(DeductionStep::points)
+			.orElse(Points.ZERO);
+	}
+
+	/**
+	 * Apply the rule.
+	 * @param count in the unit of the rule, 1 to 1000
+	 * @param notedBy who noted it
+	 * @return the deduction
+	 * @throws TabulationException {@code deduction-out-of-range}
+	 */
+	public Deduction take(int count, String notedBy) {
+		return new Deduction(this.item, count, points(count), notedBy);
+	}
+
+	/** Say the rule with its source. */
+	String words() {
+		String amounts = String.join(", ",
+				this.steps.stream()
+					.map((step) -> step.points() + ((this.basis == DeductionBasis.STEPS) ? " from " + step.from() : ""))
+					.toList());
+		return this.name + ": " + amounts + " " + this.basis.words() + ", counted in " + this.unit + " ("
+				+ this.source.remark() + ")";
+	}
+
+}

@@ -1,0 +1,62 @@
+package rimebook.tabulation.points;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.TabulationException;
+
+/**
+ * A called code of synchronized skating, taken apart: {@code NHE3+s4} is the element
+ * {@code NHE} at level 3 with the feature {@code s} at level 4, {@code ME4<} is the
+ * element {@code ME} at level 4 with one downgrade.
+ *
+ * @param element sign of the element, for example {@code NHE}
+ * @param level its level
+ * @param feature additional feature, or none
+ * @param downgrades number of {@code <} behind the code, 0 to 2
+ */
+public record ElementCode(String element, ElementLevel level, @Nullable ElementFeature feature, int downgrades) {
+
+	private static final Pattern CODE = Pattern.compile("([A-Z][A-Za-z]*)([B1-4])(?:\\+([a-z]+)([B1-4]))?(<{0,2})");
+
+	/**
+	 * Take a code apart.
+	 * @param code as called
+	 * @return its parts
+	 * @throws TabulationException {@code code-malformed}
+	 */
+	public static ElementCode parse(String code) {
+		Matcher matcher = CODE.matcher(code);
+		if (!matcher.matches()) {
+			throw Refusal.codeMalformed(code);
+		}
+		ElementFeature feature = (matcher.group(3) == null) ? null
+				: new ElementFeature(matcher.group(3), ElementLevel.of(matcher.group(4)));
+		return new ElementCode(matcher.group(1), ElementLevel.of(matcher.group(2)), feature, matcher.group(5).length());
+	}
+
+	/**
+	 * Lower the element by one level, as is done with a team that skates with fewer
+	 * skaters than it must have (Handbook for Technical Panels, Synchronized Skating,
+	 * 2019-20).
+	 * @return the lower code, or none below basic
+	 */
+	public Optional<ElementCode> lowered() {
+		return this.level.lower().map((lower) -> new ElementCode(this.element, lower, this.feature, this.downgrades));
+	}
+
+	/**
+	 * Write as called.
+	 * @return for example {@code I4+pi3}
+	 */
+	@Override
+	public String toString() {
+		return this.element + this.level.sign()
+				+ ((this.feature == null) ? "" : "+" + this.feature.sign() + this.feature.level().sign())
+				+ "<".repeat(this.downgrades);
+	}
+
+}

@@ -1,0 +1,53 @@
+package rimebook.tabulation.points;
+
+import java.util.List;
+
+import rimebook.tabulation.TabulationException;
+
+/**
+ * One row of a table of values: what a called code is worth.
+ *
+ * @param code as called, for example {@code I4+pi3}
+ * @param base points for the code itself
+ * @param grades which grades the row has
+ * @param points of each grade from the lowest to the highest, 0 among them
+ */
+public record ElementValue(String code, Points base, GradeRange grades, List<Points> points) {
+
+	/** The highest base value, and the most a grade may add or take: 1000.00. */
+	static final int MOST = 100_000;
+
+	/**
+	 * Check the row.
+	 * @throws TabulationException {@code code-missing}, {@code value-out-of-range} or
+	 * {@code values-not-rising}: a higher grade is worth less than a lower one, or grade
+	 * 0 is worth anything
+	 */
+	public ElementValue {
+		points = List.copyOf(points);
+		if (code.isBlank()) {
+			throw Refusal.blankCode();
+		}
+		if (!base.isBetween(0, MOST) || !points.stream().allMatch((each) -> each.isBetween(-MOST, MOST))) {
+			throw Refusal.valueOutOfRange(code);
+		}
+		if (points.size() != grades.grades().size() || !points.equals(points.stream().sorted().toList())
+				|| !points.get(grades.most()).equals(Points.ZERO)) {
+			throw Refusal.valuesNotRising(code, grades);
+		}
+	}
+
+	/**
+	 * Return what a grade adds to the base value or takes from it.
+	 * @param grade within the range of the row
+	 * @return the points, 0.00 for grade 0
+	 * @throws TabulationException {@code grade-out-of-range}
+	 */
+	public Points points(int grade) {
+		if (!this.grades.contains(grade)) {
+			throw Refusal.gradeOutOfRange(this.code, grade, this.grades);
+		}
+		return this.points.get(grade + this.grades.most());
+	}
+
+}

@@ -1,0 +1,135 @@
+package rimebook.tabulation.points;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import rimebook.tabulation.DisqualifiedPlaces;
+import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.TabulationException;
+
+/**
+ * A rule set of points judging for one season: everything that changes by communication,
+ * congress or national rule. An event keeps the rule set it was opened with.
+ *
+ * @param id names this version, for example {@code synchronized-2025-26}
+ * @param title for people
+ * @param values what codes and grades are worth
+ * @param trimFrom number of marks in a line from which one highest and one lowest are
+ * left out
+ * @param tieBreaks what parts equal totals, by kind of segment
+ * @param flooredAtZero whether deductions stop at a total of 0.00
+ * @param disqualifiedPlaces what becomes of the place of a disqualified team
+ * @param components with their factors, by segment and level
+ * @param deductions in the order of the table
+ * @param elements what the signs in the codes stand for
+ * @param settings the single settings as written, each with its source
+ */
+public record PointsRules(String id, String title, ValueTable values, int trimFrom,
+		Map<SegmentKind, TieBreak> tieBreaks, boolean flooredAtZero, DisqualifiedPlaces disqualifiedPlaces,
+		List<SegmentComponent> components, List<DeductionRule> deductions, List<ElementName> elements,
+		List<SourcedSetting> settings) {
+
+	public PointsRules {
+		tieBreaks = Map.copyOf(tieBreaks);
+		components = List.copyOf(components);
+		deductions = List.copyOf(deductions);
+		elements = List.copyOf(elements);
+		settings = List.copyOf(settings);
+	}
+
+	/**
+	 * Read a rule set.
+	 * @param texts its tables
+	 * @return the rules
+	 * @throws TabulationException with its position, for whatever is not in the form
+	 * described with the tables
+	 */
+	public static PointsRules read(RuleTexts texts) {
+		return new RuleReader(texts).rules();
+	}
+
+	/**
+	 * Return the levels of skating for which a kind of segment has components.
+	 * @param kind short or free
+	 * @return in the order of the table
+	 */
+	public List<String> levels(SegmentKind kind) {
+		return this.components.stream()
+			.filter((component) -> component.segment() == kind)
+			.map(SegmentComponent::level)
+			.distinct()
+			.toList();
+	}
+
+	/**
+	 * Return the rules of one segment.
+	 * @param kind short or free
+	 * @param level for example "senior"
+	 * @return everything its scores and places depend on
+	 * @throws TabulationException {@code unknown-level}
+	 */
+	public SegmentRules segment(SegmentKind kind, String level) {
+		List<ComponentRule> rules = this.components.stream()
+			.filter((component) -> component.segment() == kind && component.level().equals(level))
+			.map(SegmentComponent::rule)
+			.toList();
+		if (rules.isEmpty()) {
+			throw Refusal.unknownLevel(level, levels(kind));
+		}
+		return new SegmentRules(this.values, this.trimFrom, rules, this.tieBreaks.getOrDefault(kind, TieBreak.NONE),
+				this.flooredAtZero, this.disqualifiedPlaces);
+	}
+
+	/**
+	 * Find a deduction.
+	 * @param item its short name
+	 * @return the rule, if the table has it
+	 */
+	public Optional<DeductionRule> deduction(String item) {
+		return this.deductions.stream().filter((rule) -> rule.item().equals(item)).findFirst();
+	}
+
+	/**
+	 * Name in words what a code stands for.
+	 * @param code as called
+	 * @return for example "move element, level 4, downgraded once"; the code itself where
+	 * it cannot be taken apart or a sign has no name
+	 */
+	public String nameOf(String code) {
+		try {
+			return CodeWords.of(this.elements, ElementCode.parse(code)).orElse(code);
+		}
+		catch (TabulationException ex) {
+			return code;
+		}
+	}
+
+	/**
+	 * List what somebody has to look up before relying on it.
+	 * @return one sentence for each item written down from memory, for the administrator
+	 */
+	public List<String> toBeChecked() {
+		List<String> sentences = new ArrayList<>();
+		this.settings.stream()
+			.filter((setting) -> setting.source().needsChecking())
+			.forEach((setting) -> sentences
+				.add(setting.name() + " is " + setting.value() + " " + setting.source().remark()));
+		this.components.stream()
+			.filter((component) -> component.rule().source().needsChecking())
+			.forEach((component) -> sentences.add(words(component)));
+		this.deductions.stream()
+			.filter((rule) -> rule.source().needsChecking())
+			.forEach((rule) -> sentences.add(rule.words()));
+		return sentences;
+	}
+
+	private static String words(SegmentComponent component) {
+		ComponentRule rule = component.rule();
+		return rule.name() + ", " + component.level() + " " + component.segment().name().toLowerCase(Locale.ROOT)
+				+ ": factor " + rule.factorText() + " (" + rule.source().remark() + ")";
+	}
+
+}

@@ -1,0 +1,158 @@
+package rimebook.tabulation.points;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.Contender;
+import rimebook.tabulation.Criterion;
+import rimebook.tabulation.DisqualifiedPlaces;
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Measure;
+import rimebook.tabulation.Ranking;
+import rimebook.tabulation.Reason;
+import rimebook.tabulation.TabulationException;
+
+/**
+ * Points judging: from grades, marks and deductions to the standing of a segment.
+ *
+ * <p>
+ * Each grade is turned into points by the table first; then one highest and one lowest
+ * are left out, the others averaged and the mean rounded; with the base value this is the
+ * score of the element. Marks of a component are averaged in the same way, rounded,
+ * multiplied by its factor, rounded again and only then added. Teams are ordered by
+ * higher total; equal totals by the tie-break of the rules; teams still equal share the
+ * place, and the next places are not awarded.
+ *
+ * <p>
+ * The result depends on the rules and the set of performances only, never on the order in
+ * which they are given.
+ */
+public final class PointsTabulation {
+
+	private static final Comparator<Performance> UNPLACED = Comparator.comparing(Performance::status)
+		.thenComparing(Performance::entry);
+
+	private final SegmentRules rules;
+
+	private final Map<String, Performance> performances = new TreeMap<>();
+
+	private final Map<String, PerformanceScore> scores = new TreeMap<>();
+
+	private PointsTabulation(SegmentRules rules, List<Performance> performances) {
+		this.rules = rules;
+		performances.forEach((performance) -> this.performances.put(performance.entry(), performance));
+		this.performances.values()
+			.stream()
+			.filter(Performance::isScored)
+			.forEach((performance) -> this.scores.put(performance.entry(), score(rules, performance)));
+	}
+
+	/**
+	 * Score one performance.
+	 * @param rules of the segment
+	 * @param performance with a mark for each component of the rules
+	 * @return the score with all it was made of
+	 * @throws TabulationException {@code unknown-code}, {@code grade-out-of-range},
+	 * {@code component-missing} or {@code unknown-component}
+	 */
+	public static PerformanceScore score(SegmentRules rules, Performance performance) {
+		performance.components().forEach((component) -> {
+			if (rules.component(component.name()).isEmpty()) {
+				throw Refusal.unknownComponent(performance.entry(), component.name());
+			}
+		});
+		return PerformanceScore.of(
+				performance.elements().stream().map((element) -> ElementScore.of(rules, element)).toList(),
+				rules.components().stream().map((rule) -> component(rules, rule, performance)).toList(),
+				performance.deductions(), rules.flooredAtZero());
+	}
+
+	private static ComponentScore component(SegmentRules rules, ComponentRule rule, Performance performance) {
+		JudgedComponent judged = performance.components()
+			.stream()
+			.filter((component) -> component.name().equals(rule.name()))
+			.findFirst()
+			.orElseThrow(() -> Refusal.missingComponent(performance.entry(), rule.name()));
+		return ComponentScore.of(rule, PanelMean.of(judged.marks(), rules.trimFrom()));
+	}
+
+	/**
+	 * Make the standing of a segment.
+	 * @param rules of the segment
+	 * @param performances of every team known so far, in any order; none marked is fine
+	 * @return the standing
+	 * @throws TabulationException as for one performance, {@code duplicate-entry} or
+	 * {@code uneven-panel}
+	 */
+	public static PointsStanding standing(SegmentRules rules, List<Performance> performances) {
+		Refusal.repeated(performances.stream().map(Performance::entry)).ifPresent((entry) -> {
+			throw Refusal.duplicateEntry(entry);
+		});
+		return new PointsStanding(rules.tieBreak(), judges(performances),
+				new PointsTabulation(rules, performances).rows());
+	}
+
+	private static int judges(List<Performance> performances) {
+		List<Performance> marked = performances.stream()
+			.filter(Performance::isMarked)
+			.sorted(Comparator.comparing(Performance::entry))
+			.toList();
+		int judges = marked.stream().findFirst().map(Performance::judges).orElse(0);
+		marked.stream().filter((performance) -> performance.judges() != judges).findFirst().ifPresent((uneven) -> {
+			throw Refusal.unevenPanel(uneven.entry());
+		});
+		return judges;
+	}
+
+	private List<ScoredEntry> rows() {
+		List<ScoredEntry> rows = new ArrayList<>();
+		for (Ranking.Rank rank : Ranking.of(contenders(), disqualified())) {
+			rows.add(row(rank.place(), rank.isShared(), this.performances.get(rank.entry()), rank.reason()));
+		}
+		this.performances.values()
+			.stream()
+			.filter((performance) -> performance.status() != EntryStatus.SKATED)
+			.sorted(UNPLACED)
+			.forEach((performance) -> rows.add(row(null, false, performance, Reason.NONE)));
+		return rows;
+	}
+
+	private List<Contender> contenders() {
+		boolean leaveGaps = this.rules.disqualifiedPlaces() != DisqualifiedPlaces.CLOSE_ALL_PLACES;
+		return this.scores.entrySet()
+			.stream()
+			.filter((score) -> leaveGaps || !disqualified().contains(score.getKey()))
+			.map((score) -> new Contender(score.getKey(), measures(score.getValue())))
+			.toList();
+	}
+
+	private Set<String> disqualified() {
+		return this.performances.values()
+			.stream()
+			.filter((performance) -> performance.status() == EntryStatus.DISQUALIFIED)
+			.map(Performance::entry)
+			.collect(Collectors.toSet());
+	}
+
+	private List<Measure> measures(PerformanceScore score) {
+		List<Measure> measures = new ArrayList<>();
+		measures.add(new Measure(Criterion.TOTAL_POINTS, score.total().hundredths()));
+		this.rules.tieBreak()
+			.criterion()
+			.ifPresent((criterion) -> measures.add(new Measure(criterion, score.points(criterion).hundredths())));
+		return measures;
+	}
+
+	private ScoredEntry row(@Nullable Integer place, boolean shared, Performance performance, Reason reason) {
+		return new ScoredEntry(place, shared, performance.entry(), performance.status(),
+				this.scores.get(performance.entry()), reason);
+	}
+
+}

@@ -1,0 +1,102 @@
+package rimebook.tabulation.points;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import rimebook.tabulation.DisqualifiedPlaces;
+import rimebook.tabulation.SegmentKind;
+
+/** Makes a rule set of its tables. */
+final class RuleReader {
+
+	private static final Map<String, SegmentKind> SEGMENTS = Map.of("short", SegmentKind.SHORT, "free",
+			SegmentKind.FREE);
+
+	private static final Map<String, TieBreak> TIE_BREAKS = Map.of("elements", TieBreak.ELEMENTS, "components",
+			TieBreak.COMPONENTS, "none", TieBreak.NONE);
+
+	private static final Map<String, DisqualifiedPlaces> DISQUALIFIED = Map.of("close-all",
+			DisqualifiedPlaces.CLOSE_ALL_PLACES, "close-final", DisqualifiedPlaces.CLOSE_FINAL_PLACES, "leave-gaps",
+			DisqualifiedPlaces.LEAVE_GAPS);
+
+	private static final Map<String, DeductionBasis> BASES = Map.of("per item", DeductionBasis.PER_ITEM, "per skater",
+			DeductionBasis.PER_SKATER, "steps", DeductionBasis.STEPS);
+
+	private final RuleTexts texts;
+
+	private final TextTable settings;
+
+	RuleReader(RuleTexts texts) {
+		this.texts = texts;
+		this.settings = TextTable.parse("settings", texts.settings());
+		this.settings.checkEachOnce("setting");
+	}
+
+	PointsRules rules() {
+		return new PointsRules(setting("id").text("value"), setting("title").text("value"),
+				ValueTable.parse(this.texts.values()), setting("trim-from").whole("value"),
+				Map.of(SegmentKind.SHORT, choice("tie-break-short", TIE_BREAKS), SegmentKind.FREE,
+						choice("tie-break-free", TIE_BREAKS)),
+				choice("floor-at-zero", Map.of("yes", true, "no", false)), choice("disqualified-places", DISQUALIFIED),
+				components(), deductions(), elements(), sourcedSettings());
+	}
+
+	private TextTable.Row setting(String name) {
+		return this.settings.rows()
+			.stream()
+			.filter((row) -> row.text("setting").equals(name))
+			.findFirst()
+			.orElseThrow(() -> Refusal.missingSetting(name));
+	}
+
+	private <T> T choice(String setting, Map<String, T> choices) {
+		return setting(setting).choice("value", choices);
+	}
+
+	private List<SourcedSetting> sourcedSettings() {
+		return this.settings.rows()
+			.stream()
+			.map((row) -> new SourcedSetting(row.text("setting"), row.text("value"), RuleSource.of(row)))
+			.toList();
+	}
+
+	private List<SegmentComponent> components() {
+		return TextTable.parse("components", this.texts.components())
+			.rows()
+			.stream()
+			.map((row) -> new SegmentComponent(row.choice("segment", SEGMENTS), row.text("level"),
+					row.read("component",
+							(name) -> new ComponentRule(name, row.points("factor").hundredths(), RuleSource.of(row)))))
+			.toList();
+	}
+
+	private List<ElementName> elements() {
+		TextTable table = TextTable.parse("elements", this.texts.elements());
+		table.checkEachOnce("sign");
+		return table.rows()
+			.stream()
+			.map((row) -> new ElementName(row.text("sign"),
+					row.choice("kind", Map.of("element", false, "feature", true)), row.text("name"),
+					RuleSource.of(row)))
+			.toList();
+	}
+
+	private List<DeductionRule> deductions() {
+		Map<String, List<TextTable.Row>> items = new LinkedHashMap<>();
+		for (TextTable.Row row : TextTable.parse("deductions", this.texts.deductions()).rows()) {
+			items.computeIfAbsent(row.text("item"), (item) -> new ArrayList<>()).add(row);
+		}
+		return items.values().stream().map(RuleReader::deduction).toList();
+	}
+
+	private static DeductionRule deduction(List<TextTable.Row> steps) {
+		TextTable.Row first = steps.get(0);
+		return first.read("item", (item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES),
+				first.text("unit"),
+				steps.stream().map((step) -> new DeductionStep(step.whole("from"), step.points("points"))).toList(),
+				RuleSource.of(first)));
+	}
+
+}

@@ -1,0 +1,39 @@
+package rimebook.tabulation.points;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Where an item of a rule set comes from.
+ *
+ * @param provenance how well it is known
+ * @param note title, number and year of the document, or what to look up; may be empty
+ */
+public record RuleSource(Provenance provenance, String note) {
+
+	private static final Map<String, Provenance> WORDS = Arrays.stream(Provenance.values())
+		.collect(Collectors.toMap(Provenance::words, Function.identity()));
+
+	static RuleSource of(TextTable.Row row) {
+		return new RuleSource(row.choice("provenance", WORDS), row.text("note"));
+	}
+
+	/**
+	 * Return whether somebody has to look the item up before relying on it.
+	 * @return {@code true} for what was written down from memory
+	 */
+	public boolean needsChecking() {
+		return this.provenance == Provenance.FROM_MEMORY;
+	}
+
+	/**
+	 * Write the remark that stands beside the item.
+	 * @return for example "from memory: look it up in the Technical Rules"
+	 */
+	public String remark() {
+		return this.provenance.words() + (this.note.isEmpty() ? "" : ": " + this.note);
+	}
+
+}
