@@ -84,7 +84,9 @@ class WholeCompetitionIntegrationTests {
 			.submit("main form", Map.of("name", name, "place", "Skerrywick", "zone", "Europe/Helsinki", "firstDay",
 					"2027-02-13", "lastDay", "2027-02-14", "rulebook", "Rulebook 2026/27"));
 		Visitor.Page event = secretary.open(competition.path() + "/events/new")
-			.submit("main form", Map.of("name", "Junior", "judges", String.valueOf(JUDGES)));
+			.submit("main form", Map.of("name", "Junior", "judges", String.valueOf(JUDGES), "first.length", "2:40",
+					"second.length", "4:00"));
+		assertThat(event.status()).as(event.text()).isEqualTo(200);
 		move(secretary, competition.path(), "ENTRIES_OPEN");
 		for (int team = 1; team <= TEAMS; team++) {
 			Visitor.Page entered = secretary.open("/desk/entries/" + lastOf(event.path()))
@@ -99,7 +101,7 @@ class WholeCompetitionIntegrationTests {
 
 	private static void move(Visitor secretary, String competition, String state) {
 		Visitor.Page moved = secretary.open(competition).press("form[action$=/state]:has([value=" + state + "])");
-		assertThat(moved.status()).isEqualTo(200);
+		assertThat(moved.status()).as(moved.text()).isEqualTo(200);
 	}
 
 	private static String segment(Visitor.Page event, int index) {
@@ -133,7 +135,7 @@ class WholeCompetitionIntegrationTests {
 		referee.open("/desk/panel/" + event).press("form[action$=/codes]");
 		Visitor.Page slips = referee.open("/desk/panel/" + event + "/slips");
 		List<String> tokens = new ArrayList<>();
-		for (String code : slips.document().select(".seat-code, [data-code]").eachText()) {
+		for (String code : slips.document().select(".slip-code").eachText()) {
 			HttpResponse<String> paired = new Visitor(this.port).json("POST", "/api/seat-pairings",
 					"{\"code\":\"" + code.replaceAll("[^A-Z0-9]", "") + "\"}");
 			assertThat(paired.statusCode()).as(paired.body()).isBetween(200, 201);
@@ -250,7 +252,7 @@ class WholeCompetitionIntegrationTests {
 			.forEach((row) -> published.put(row.get("place").asInt() + " " + row.get("team").asString(),
 					row.get("total").decimalValue().setScale(2)));
 		assertThat(published).isEqualTo(expected);
-		assertThat(event.get("state").asString()).isEqualToIgnoringCase("official");
+		assertThat(event.get("standing").get("state").asString()).isEqualToIgnoringCase("official");
 	}
 
 	private static String lastOf(String path) {

@@ -5,14 +5,14 @@ import jakarta.servlet.http.HttpServletRequest;
 /**
  * What is rendered once: a path, whole or only its moving part, in one language.
  *
- * @param path the path within the application, decoded
+ * @param path the path as it was asked for
  * @param part whether only the part that follows is asked for
  * @param tongue the language
  */
 record RenditionKey(String path, boolean part, Tongue tongue) {
 
 	static RenditionKey of(HttpServletRequest request) {
-		String path = request.getServletPath();
+		String path = request.getRequestURI();
 		if (path.startsWith("/api/")) {
 			return new RenditionKey(path, false, Tongue.OF_PROGRAMS);
 		}

@@ -47,8 +47,9 @@ class EventStandings {
 			.stream()
 			.map((row) -> row(row, teams, previous, last))
 			.toList();
-		return new Standing(competition.name(), event.name(), "", competition.rulebook(), RuleSetWords.of(rules, event),
-				rules.method().name(), event.judges(), last.skated(), last.starters(), "", "", columns(event), rows);
+		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
+				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judges(), last.skated(),
+				last.starters(), "", "", columns(event), rows);
 	}
 
 	/** The last segment that has begun: how far the event is, is how far that one is. */

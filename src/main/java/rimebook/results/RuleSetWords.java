@@ -22,14 +22,28 @@ final class RuleSetWords {
 	private RuleSetWords() {
 	}
 
+	/** The rule set of a segment. */
 	static String of(PlacementRules rules, EventView event) {
-		List<String> words = new ArrayList<>();
-		words.add((rules.method() == PlacementMethod.MAJORITY) ? "Majority of ordinals" : "One-by-one comparison");
-		words.add(event.judges() + " judges");
+		List<String> words = method(rules, event);
 		words.add("equal totals of a judge go by the "
 				+ ((rules.cardTieBreak() == CardTieBreak.FIRST_MARK) ? "first" : "second") + " mark");
 		words.addAll(departures(rules));
 		return String.join("; ", words);
+	}
+
+	/** The rule set of a whole event. */
+	static String ofEvent(PlacementRules rules, EventView event) {
+		List<String> words = method(rules, event);
+		words.add("segments combined by factored places, equal totals by the last segment");
+		words.addAll(departures(rules));
+		return String.join("; ", words);
+	}
+
+	private static List<String> method(PlacementRules rules, EventView event) {
+		List<String> words = new ArrayList<>();
+		words.add((rules.method() == PlacementMethod.MAJORITY) ? "Majority of ordinals" : "One-by-one comparison");
+		words.add(event.judges() + " judges");
+		return words;
 	}
 
 	/** Only what differs from the usual is said, so that it is noticed. */

@@ -48,18 +48,20 @@ class RoutesIntegrationTests {
 
 	private static final String PUBLIC = "everybody";
 
+	private static final String NOBODY = "";
+
 	private static final String PERSON = "administrator secretary referee accountant technical announcer";
 
 	/** Pattern, who may read, who may change; the first line that fits counts. */
 	private static final List<Line> EXPECTED = List.of(new Line("/", PUBLIC, PUBLIC),
 			new Line("/error", PUBLIC, PUBLIC), new Line("/follow/**", PUBLIC, PUBLIC),
 			new Line("/api/public/**", PUBLIC, PUBLIC), new Line("/problems/{code}", PUBLIC, PUBLIC),
-			new Line("/actuator/health/**", PUBLIC, PUBLIC), new Line("/sign-in", PUBLIC, PUBLIC),
-			new Line("/sign-in/refused", PUBLIC, PUBLIC), new Line("/set-up/{token}", PUBLIC, PUBLIC),
-			new Line("/judge", PUBLIC, PUBLIC), new Line("/api/seat-pairings", PUBLIC, PUBLIC),
-			new Line("/judge/**", "judge", "judge"), new Line("/api/judge/**", "judge", "judge"),
-			new Line("/api/cards/**", "judge", "judge"), new Line("/desk", PERSON, ""),
-			new Line("/desk/people/**", "administrator", "administrator"),
+			new Line("/actuator/health/**", PUBLIC, PUBLIC), new Line("/actuator", NOBODY, NOBODY),
+			new Line("/sign-in", PUBLIC, PUBLIC), new Line("/sign-in/refused", PUBLIC, PUBLIC),
+			new Line("/set-up/{token}", PUBLIC, PUBLIC), new Line("/judge", PUBLIC, PUBLIC),
+			new Line("/api/seat-pairings", PUBLIC, PUBLIC), new Line("/judge/**", "judge", "judge"),
+			new Line("/api/judge/**", "judge", "judge"), new Line("/api/cards/**", "judge", "judge"),
+			new Line("/desk", PERSON, ""), new Line("/desk/people/**", "administrator", "administrator"),
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/draw/**", "administrator referee secretary accountant", "administrator referee"),
@@ -67,7 +69,12 @@ class RoutesIntegrationTests {
 			new Line("/desk/officials/**", "administrator referee secretary accountant",
 					"administrator referee secretary"),
 			new Line("/desk/stand/**", "administrator referee", "administrator referee"),
+			new Line("/desk/results/*/reopening", NOBODY, "referee"),
 			new Line("/desk/results/**", "administrator referee accountant", "administrator referee accountant"),
+			new Line("/desk/protests/*/corrections/new", "referee accountant", "referee accountant"),
+			new Line("/desk/protests/*/corrections/**", "administrator referee accountant secretary",
+					"referee accountant"),
+			new Line("/desk/protests/*/protest/*", "administrator referee accountant secretary", "referee"),
 			new Line("/desk/protests/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
 			new Line("/desk/sheet/**", PERSON, PERSON), new Line("/desk/record/**",
@@ -99,7 +106,7 @@ class RoutesIntegrationTests {
 
 	private void ask(Route route, Asker asker) {
 		MvcTestResult answer = send(route, asker, true);
-		assertThat(isRefused(route, answer)).as("refused with %s", answer.getResponse().getStatus())
+		assertThat(isRefused(route, answer)).as("%s by %s: %s", route, asker, answer.getResponse().getStatus())
 			.isEqualTo(!route.isFor(asker));
 		assertThat(answer.getResponse().getStatus()).as("the status of an empty request").isLessThan(500);
 	}
@@ -116,8 +123,8 @@ class RoutesIntegrationTests {
 	private static boolean isRefused(Route route, MvcTestResult answer) {
 		int status = answer.getResponse().getStatus();
 		String door = route.path().startsWith("/judge") ? "/judge" : "/sign-in";
-		return status == 401 || status == 403 || (status == 302 && door.equals(answer.getResponse().getRedirectedUrl())
-				&& !route.path().equals(door));
+		return status == 401 || status == 403 || route.isClosed() && status == 404 || (status == 302
+				&& door.equals(answer.getResponse().getRedirectedUrl()) && !route.path().equals(door));
 	}
 
 	private List<Route> routes() {
@@ -185,6 +192,11 @@ class RoutesIntegrationTests {
 		boolean isFor(Asker asker) {
 			String who = isRead() ? line().readers() : line().writers();
 			return who.equals(PUBLIC) || List.of(who.split(" ")).contains(asker.name());
+		}
+
+		/** A route for nobody answers as if it were not there. */
+		boolean isClosed() {
+			return line().readers().equals(NOBODY) && line().writers().equals(NOBODY);
 		}
 
 		boolean isRead() {

@@ -112,15 +112,20 @@ class ProtestsController {
 
 	@PostMapping("/protest/{protest}")
 	String decide(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
-			@ModelAttribute("form") DecisionForm form, BindingResult result, @RequestParam boolean upheld, Model model,
-			RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
+			@ModelAttribute("form") DecisionForm form, BindingResult result,
+			@RequestParam(required = false) @Nullable Boolean upheld, Model model, RedirectAttributes redirect,
+			HttpServletRequest request, Actor actor) {
 		Duty.DECIDE.require(request);
+		if (upheld == null) {
+			result.reject("field-missing", "Say whether the protest is upheld or denied.");
+		}
+		boolean isUpheld = Boolean.TRUE.equals(upheld);
 		if (Submission.refused(result,
-				() -> this.protests.decide(protest, form.getVersion(), upheld, form.getGrounds(), actor))) {
+				() -> this.protests.decide(protest, form.getVersion(), isUpheld, form.getGrounds(), actor))) {
 			decisionPage(segment, protest, request, model);
 			return DECISION;
 		}
-		Notice.give(redirect, upheld ? "protests.decision.upheld" : "protests.decision.denied");
+		Notice.give(redirect, isUpheld ? "protests.decision.upheld" : "protests.decision.denied");
 		return "redirect:/desk/protests/" + segment;
 	}
 
