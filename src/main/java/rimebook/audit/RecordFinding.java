@@ -40,7 +40,8 @@ public record RecordFinding(long lines, String head, long firstBroken, String wh
 					+ this.head;
 		}
 		return "The record is broken at line " + this.firstBroken + ": " + this.why + " " + this.lines
-				+ (this.lines == 1 ? " line" : " lines") + " before it are as they were written.";
+				+ (this.lines == 1 ? " line before it is as it was written."
+						: " lines before it are as they were written.");
 	}
 
 }

@@ -8,13 +8,17 @@ import java.util.List;
 
 /**
  * The commands that the jar understands in place of starting the service. Commands write
- * UTF-8 and end with status 0 when they did what was asked and 2 when the arguments or
- * the input were refused; then nothing is on standard output.
+ * UTF-8 and end with status 0 when they did what was asked, 1 when a check found
+ * something broken, and 2 when the arguments or the input were refused; then nothing is
+ * on standard output.
  */
 public final class CommandLine {
 
 	/** Status of a command that did what was asked. */
 	static final int DONE = 0;
+
+	/** Status of a check that found something broken. */
+	static final int BROKEN = 1;
 
 	/** Status of a command whose arguments or input were refused. */
 	static final int REFUSED = 2;
@@ -32,7 +36,7 @@ public final class CommandLine {
 	 * @return the commands
 	 */
 	public static CommandLine ofThisJar() {
-		return new CommandLine(List.of(new TabulateCommand()));
+		return new CommandLine(List.of(new TabulateCommand(), new VerifyRecordCommand()));
 	}
 
 	/**

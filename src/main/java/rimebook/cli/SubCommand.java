@@ -17,7 +17,8 @@ interface SubCommand {
 	 * @param args the arguments behind the name
 	 * @param out results only
 	 * @param err notes and refusals
-	 * @return {@link CommandLine#DONE} or {@link CommandLine#REFUSED}
+	 * @return {@link CommandLine#DONE}, {@link CommandLine#BROKEN} or
+	 * {@link CommandLine#REFUSED}
 	 */
 	int run(List<String> args, PrintStream out, PrintStream err);
 

@@ -1,0 +1,133 @@
+package rimebook.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+
+import rimebook.RimebookApplication;
+import rimebook.accounts.DraftPerson;
+import rimebook.accounts.People;
+import rimebook.accounts.Role;
+import rimebook.shared.Actor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class VerifyRecordCommandIntegrationTests {
+
+	@TempDir
+	private Path directory;
+
+	@Test
+	void readsTheRecordOfAStoppedRimebook() throws Exception {
+		try (ConfigurableApplicationContext running = start()) {
+			running.getBean(People.class).add(draft("ada", "Ada Office"), Actor.system());
+			running.getBean(People.class).add(draft("rune", "Rune Frost"), Actor.system());
+			CliRun inUse = verifyInAnotherProcess();
+			assertThat(inUse.status()).isEqualTo(2);
+			assertThat(inUse.out()).isEmpty();
+			assertThat(inUse.err()).contains("a running Rimebook uses this database", "/desk/record");
+		}
+		CliRun whole = verify();
+		assertThat(whole.out()).matches("The record is whole: 2 lines, head [0-9a-f]{64}\n");
+		assertThat(whole.err()).isEmpty();
+		assertThat(whole.status()).isZero();
+		tamper("drop trigger record_line_stays", "update record_line set actor = 'Somebody Else' where number = 2");
+		CliRun broken = verify();
+		assertThat(broken.out()).isEqualTo("The record is broken at line 2: it was changed after it was written. "
+				+ "1 line before it is as it was written.\n");
+		assertThat(broken.status()).isEqualTo(1);
+	}
+
+	@Test
+	void makesNoDatabaseWhereNoneIs() {
+		CliRun run = verify();
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.out()).isEmpty();
+		assertThat(run.err()).contains("there is no database here");
+		assertThat(this.directory).isEmptyDirectory();
+	}
+
+	@Test
+	void saysThatAForeignDatabaseHoldsNoRecord() throws SQLException {
+		tamper("create table other (id int)");
+		CliRun run = verify();
+		assertThat(run.status()).isEqualTo(2);
+		assertThat(run.err()).contains("holds no record");
+	}
+
+	@Test
+	void refusesWhatItDoesNotKnow() {
+		assertThat(CliRun.of("verify-record", "--what", "x").err()).contains("there is no option '--what'");
+		assertThat(CliRun.of("verify-record", "file").status()).isEqualTo(2);
+		assertThat(CliRun.of("verify-record", "--help").out())
+			.startsWith("usage: java -jar rimebook.jar verify-record");
+	}
+
+	@Test
+	void findsTheDatabaseAsTheServiceDoes() throws Exception {
+		assertThat(address(List.of(), Map.of()).url()).startsWith("jdbc:h2:file:./data/rimebook");
+		assertThat(address(List.of(), Map.of()).user()).isEqualTo("rimebook");
+		Files.writeString(this.directory.resolve("application.properties"), "spring.datasource.url=jdbc:beside:x\n");
+		assertThat(address(List.of(), Map.of()).url()).isEqualTo("jdbc:beside:x");
+		Map<String, String> environment = Map.of("SPRING_DATASOURCE_URL", "jdbc:environment:x");
+		assertThat(address(List.of(), environment).url()).isEqualTo("jdbc:environment:x");
+		assertThat(address(List.of("--url", "jdbc:typed:x;PASSWORD=p"), environment).toString())
+			.isEqualTo("jdbc:typed:x");
+	}
+
+	private DatabaseAddress address(List<String> args, Map<String, String> environment) {
+		return DatabaseAddress.of(new Arguments(args, Set.of("--url", "--user", "--password")), environment,
+				this.directory);
+	}
+
+	/** Within one process H2 shares what is open; two processes exclude each other. */
+	private CliRun verifyInAnotherProcess() throws Exception {
+		Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+		Process process = new ProcessBuilder(java.toString(), "-cp", System.getProperty("java.class.path"),
+				RimebookApplication.class.getName(), "verify-record", "--url", url(), "--user", "rimebook",
+				"--password=")
+			.start();
+		String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+		String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+		return new CliRun(process.waitFor(), out, err);
+	}
+
+	private CliRun verify() {
+		return CliRun.of("verify-record", "--url", url(), "--user", "rimebook", "--password", "");
+	}
+
+	private ConfigurableApplicationContext start() {
+		return new SpringApplicationBuilder(RimebookApplication.class).run("--server.port=0",
+				"--spring.datasource.url=" + url());
+	}
+
+	private void tamper(String... statements) throws SQLException {
+		try (Connection connection = DriverManager.getConnection(url(), "rimebook", "");
+				Statement statement = connection.createStatement()) {
+			for (String sql : statements) {
+				statement.execute(sql);
+			}
+		}
+	}
+
+	private String url() {
+		return "jdbc:h2:file:" + this.directory.resolve("rimebook") + ";DB_CLOSE_ON_EXIT=FALSE";
+	}
+
+	private static DraftPerson draft(String signInName, String displayName) {
+		return new DraftPerson(signInName, displayName, Set.of(Role.REFEREE), "ice lantern rime book");
+	}
+
+}

@@ -1,0 +1,87 @@
+package rimebook.web;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import rimebook.web.AttemptLimits.Attempt;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class AttemptLimitsTests {
+
+	private static final Attempt ONE = new Attempt("one", 3);
+
+	private final MovingClock clock = new MovingClock();
+
+	private final List<String> told = new ArrayList<>();
+
+	private final AttemptLimits limits = new AttemptLimits(this.clock, this.told::add);
+
+	@Test
+	void theFourthFailureWithinAMinuteHasToWait() {
+		takeThree();
+		assertThat(this.limits.take(ONE)).isBetween(Duration.ofSeconds(19), Duration.ofSeconds(20));
+		this.clock.now = this.clock.now.plusSeconds(20);
+		assertThat(this.limits.take(ONE)).isZero();
+		assertThat(this.limits.take(ONE)).isPositive();
+	}
+
+	@Test
+	void aSuccessDoesNotCount() {
+		for (int i = 0; i < 50; i++) {
+			assertThat(this.limits.take(ONE)).isZero();
+			this.limits.giveBack(ONE);
+		}
+	}
+
+	@Test
+	void othersDoNotWait() {
+		takeThree();
+		assertThat(this.limits.take(new Attempt("other", 3))).isZero();
+	}
+
+	@Test
+	void guessingIsToldOnceAMinute() {
+		this.limits.stopped("10.0.0.7");
+		this.limits.stopped("10.0.0.7");
+		this.limits.stopped("10.0.0.8");
+		this.clock.now = this.clock.now.plusSeconds(61);
+		this.limits.stopped("10.0.0.7");
+		assertThat(this.told).containsExactly("10.0.0.7", "10.0.0.8", "10.0.0.7");
+	}
+
+	private void takeThree() {
+		for (int i = 0; i < 3; i++) {
+			assertThat(this.limits.take(ONE)).isZero();
+		}
+	}
+
+	private static final class MovingClock extends Clock {
+
+		private Instant now = Instant.parse("2026-11-28T09:00:00Z");
+
+		@Override
+		public ZoneId getZone() {
+			return ZoneOffset.UTC;
+		}
+
+		@Override
+		public Clock withZone(ZoneId zone) {
+			return this;
+		}
+
+		@Override
+		public Instant instant() {
+			return this.now;
+		}
+
+	}
+
+}

@@ -1,0 +1,352 @@
+package rimebook.web;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublisher;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.annotation.Import;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.multipart.MultipartFile;
+
+import rimebook.accounts.DraftPerson;
+import rimebook.accounts.People;
+import rimebook.accounts.PersonView;
+import rimebook.accounts.Role;
+import rimebook.accounts.SeatCodes;
+import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** What only a running server shows: sessions, cookies, sizes, and what goes wrong. */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+		properties = "spring.datasource.url=jdbc:h2:mem:door;DB_CLOSE_DELAY=-1")
+@Import({ FrontDoorIntegrationTests.ProbeApi.class, FrontDoorIntegrationTests.ProbePages.class })
+class FrontDoorIntegrationTests {
+
+	private static final String PASSWORD = "ice lantern rime book";
+
+	private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
+
+	private static final Actor TEST = new Actor("Test", "administrator", "test");
+
+	@LocalServerPort
+	private int port;
+
+	@Autowired
+	private People people;
+
+	@Autowired
+	private SeatCodes seatCodes;
+
+	private HttpClient browser;
+
+	private String name;
+
+	private PersonView person;
+
+	@BeforeEach
+	void somebodyNew() {
+		this.browser = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+		this.name = "p" + UUID.randomUUID().toString().substring(0, 8);
+		this.person = this.people.add(
+				new DraftPerson(this.name, "Person " + this.name, Set.of(Role.REFEREE, Role.ADMINISTRATOR), PASSWORD),
+				TEST);
+	}
+
+	@Test
+	void signingInLeadsToThePageThatWasAskedFor() throws Exception {
+		assertThat(get("/desk/people").headers().firstValue("location").orElseThrow()).endsWith("/sign-in");
+		HttpResponse<String> answer = signIn(this.name.toUpperCase(), PASSWORD);
+		assertThat(answer.statusCode()).isEqualTo(302);
+		assertThat(answer.headers().firstValue("location").orElseThrow()).contains("/desk/people");
+		assertThat(get("/desk/people").body()).contains("Person " + this.name, "Sign out");
+	}
+
+	@Test
+	void aRefusedSignInKeepsTheNameAndNotThePassword() throws Exception {
+		HttpResponse<String> answer = signIn(this.name, "wrong words");
+		assertThat(answer.statusCode()).isEqualTo(422);
+		assertThat(answer.body()).contains("do not fit together", "value=\"" + this.name + "\"")
+			.doesNotContain("wrong words");
+	}
+
+	@Test
+	void guessingIsStoppedForTheNameOnly() throws Exception {
+		int refused = 0;
+		HttpResponse<String> answer = signIn(this.name, "wrong words");
+		for (; answer.statusCode() == 422 && refused < 40; refused++) {
+			answer = signIn(this.name, "wrong words");
+		}
+		assertThat(answer.statusCode()).isEqualTo(429);
+		assertThat(refused).isGreaterThanOrEqualTo(10);
+		assertThat(answer.body()).contains("Too many attempts failed from here. Wait ");
+		assertThat(answer.headers().firstValueAsLong("retry-after").orElseThrow()).isBetween(1L, 60L);
+		somebodyNew();
+		assertThat(signIn(this.name, PASSWORD).statusCode()).isEqualTo(302);
+	}
+
+	@Test
+	void signingInOftenIsNoGuessing() throws Exception {
+		for (int i = 0; i < 11; i++) {
+			assertThat(signIn(this.name, PASSWORD).statusCode()).isEqualTo(302);
+		}
+	}
+
+	@Test
+	void whoeverLosesARoleLosesTheSession() throws Exception {
+		signIn(this.name, PASSWORD);
+		assertThat(get("/desk").statusCode()).isEqualTo(200);
+		PersonView keeper = this.people
+			.add(new DraftPerson("k" + this.name, "Keeper " + this.name, Set.of(Role.ADMINISTRATOR), PASSWORD), TEST);
+		this.people.change(this.person.id(), this.person.version(), this.person.displayName(), Set.of(), TEST);
+		assertThat(get("/desk").statusCode()).isEqualTo(302);
+		assertThat(keeper.active()).isTrue();
+	}
+
+	@Test
+	void signingOutEndsTheSession() throws Exception {
+		signIn(this.name, PASSWORD);
+		String token = token(get("/desk").body());
+		assertThat(post("/sign-out", "_csrf=" + encode(token)).statusCode()).isEqualTo(302);
+		assertThat(get("/desk").statusCode()).isEqualTo(302);
+	}
+
+	@Test
+	void aFormWithoutTokenIsRefusedInWords() throws Exception {
+		HttpResponse<String> answer = post("/sign-in", "signInName=x&password=y");
+		assertThat(answer.statusCode()).isEqualTo(403);
+		assertThat(answer.body()).contains("This form was open for too long");
+	}
+
+	@Test
+	void aTabletIsKnownByItsTokenAndNeverHasASession() throws Exception {
+		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 3, Adult", TEST);
+		String token = this.seatCodes.pair(code, "tablet").token();
+		HttpRequest.Builder request = to("/api/judge/nothing-here");
+		assertThat(send(request).statusCode()).isEqualTo(401);
+		HttpResponse<String> byHeader = send(to("/api/judge/nothing-here").header("Authorization", "Bearer " + token));
+		HttpResponse<String> byCookie = send(to("/api/judge/nothing-here").header("Cookie", "rimebook-seat=" + token));
+		assertThat(byHeader.statusCode()).isEqualTo(404);
+		assertThat(byCookie.statusCode()).isEqualTo(404);
+		assertThat(byHeader.headers().allValues("set-cookie")).isEmpty();
+		this.seatCodes.pair(code, "newer tablet");
+		assertThat(send(to("/api/judge/nothing-here").header("Authorization", "Bearer " + token)).statusCode())
+			.isEqualTo(401);
+	}
+
+	@Test
+	void aTabletsTokenOpensNoDesk() throws Exception {
+		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 4, Adult", TEST);
+		String token = this.seatCodes.pair(code, "tablet").token();
+		assertThat(send(to("/desk").header("Authorization", "Bearer " + token)).statusCode()).isEqualTo(302);
+	}
+
+	@Test
+	void aTabletWithoutSeatIsLedToTheJoinPage() throws Exception {
+		HttpResponse<String> answer = get("/judge/card");
+		assertThat(answer.statusCode()).isEqualTo(302);
+		assertThat(answer.headers().firstValue("location").orElseThrow()).endsWith("/judge");
+	}
+
+	@Test
+	void aPageForEverybodySetsNoCookie() throws Exception {
+		HttpResponse<String> answer = get("/problems/stale-version");
+		assertThat(answer.statusCode()).isEqualTo(200);
+		assertThat(answer.headers().allValues("set-cookie")).isEmpty();
+	}
+
+	@ParameterizedTest(name = "{0} {1} {2} {3}: {4} {5}")
+	@CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+			GET    | /api/nowhere      |                  |                 | 404 | no-such-page
+			GET    | /api/public/none  |                  |                 | 404 | no-such-page
+			GET    | /api/%2e%2e/desk  |                  |                 | 400 | bad-request
+			DELETE | /api/public/probe |                  |                 | 405 | wrong-method
+			POST   | /api/public/probe | text/plain       | hello           | 415 | unsupported-type
+			POST   | /api/public/probe | application/json | {"size":        | 400 | malformed-json
+			POST   | /api/public/probe | application/json |                 | 400 | malformed-json
+			POST   | /api/public/probe | application/json | {"size":"big"}  | 400 | field-malformed
+			POST   | /api/public/probe | application/json | {}              | 400 | field-malformed
+			POST   | /api/public/probe | application/json | {"size":7}      | 422 | size-refused
+			POST   | /api/public/probe | application/json | {"size":9}      | 409 | size-conflict
+			GET    | /api/public/probe?page=x |           |                 | 400 | field-malformed
+			GET    | /api/public/probe |                  |                 | 500 | internal-error
+			PUT    | /api/cards/1      | application/json | {}              | 401 | not-signed-in
+			""")
+	void aProgramIsToldWhatIsWrong(String method, String path, String type, String body, int status, String code)
+			throws Exception {
+		HttpRequest.Builder request = to(path).method(method,
+				(body != null) ? BodyPublishers.ofString(body) : BodyPublishers.noBody());
+		HttpResponse<String> answer = send((type != null) ? request.header("Content-Type", type) : request);
+		assertThat(answer.statusCode()).isEqualTo(status);
+		assertThat(answer.headers().firstValue("content-type").orElseThrow()).startsWith("application/problem+json");
+		assertThat(answer.body())
+			.contains("\"code\":\"" + code + "\"", "\"type\":\"/problems/" + code + "\"", "\"status\":" + status)
+			.doesNotContain("rimebook.", "java.", "springframework", "Exception", "a secret");
+	}
+
+	@Test
+	void theFieldAtFaultIsNamed() throws Exception {
+		HttpResponse<String> answer = send(to("/api/public/probe").header("Content-Type", "application/json")
+			.POST(BodyPublishers.ofString("{\"size\":7}")));
+		assertThat(answer.body()).contains("\"errors\":[{\"field\":\"size\",\"message\":\"Seven is too many.\"}]");
+	}
+
+	@Test
+	void tooLongABodyIsRefusedWhetherOrNotItSaysItsLength() throws Exception {
+		String body = "{\"size\":" + " ".repeat(BodyLimitFilter.MOST) + "1}";
+		assertThat(sendJson(BodyPublishers.ofString(body)).statusCode()).isEqualTo(413);
+		byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
+		HttpResponse<String> unannounced = sendJson(
+				BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(bytes)));
+		assertThat(unannounced.statusCode()).isEqualTo(413);
+		assertThat(unannounced.body()).contains("\"code\":\"too-large\"");
+	}
+
+	@Test
+	void aBugShowsAReferenceAndNothingElse() throws Exception {
+		HttpResponse<String> answer = get("/follow/probe");
+		assertThat(answer.statusCode()).isEqualTo(500);
+		assertThat(answer.body()).containsPattern("Reference [0-9a-f]{8}")
+			.contains("Something went wrong inside")
+			.doesNotContain("a secret", "IllegalState");
+	}
+
+	@Test
+	void aRefusedPageSaysTheSentenceInTheLayout() throws Exception {
+		HttpResponse<String> answer = get("/follow/probe-refused");
+		assertThat(answer.statusCode()).isEqualTo(422);
+		assertThat(answer.body()).contains("Seven is too many.", "class=\"masthead\"");
+	}
+
+	@Test
+	void tooLargeAFileIsRefusedInWords() throws Exception {
+		signIn(this.name, PASSWORD);
+		String token = token(get("/desk").body());
+		HttpResponse<String> small = upload(token, 10);
+		assertThat(small.statusCode()).isEqualTo(200);
+		assertThat(small.body()).isEqualTo("10");
+		HttpResponse<String> large = upload(token, 9_000_000);
+		assertThat(large.statusCode()).isEqualTo(413);
+		assertThat(large.body()).contains("larger than Rimebook accepts");
+	}
+
+	private HttpResponse<String> upload(String token, int size) throws IOException, InterruptedException {
+		String body = "--x\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token
+				+ "\r\n--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"a.csv\"\r\n"
+				+ "Content-Type: text/csv\r\n\r\n" + "a".repeat(size) + "\r\n--x--\r\n";
+		return send(to("/desk/entries/probe").header("Content-Type", "multipart/form-data; boundary=x")
+			.POST(BodyPublishers.ofString(body)));
+	}
+
+	private HttpResponse<String> signIn(String typed, String password) throws IOException, InterruptedException {
+		String token = token(get("/sign-in").body());
+		return post("/sign-in",
+				"_csrf=" + encode(token) + "&signInName=" + encode(typed) + "&password=" + encode(password));
+	}
+
+	private static String token(String page) {
+		Matcher token = TOKEN.matcher(page);
+		assertThat(token.find()).isTrue();
+		return token.group(1);
+	}
+
+	private static String encode(String text) {
+		return URLEncoder.encode(text, StandardCharsets.UTF_8);
+	}
+
+	private HttpResponse<String> get(String path) throws IOException, InterruptedException {
+		return send(to(path));
+	}
+
+	private HttpResponse<String> post(String path, String form) throws IOException, InterruptedException {
+		return send(to(path).header("Content-Type", "application/x-www-form-urlencoded")
+			.POST(BodyPublishers.ofString(form)));
+	}
+
+	private HttpResponse<String> sendJson(BodyPublisher body) throws IOException, InterruptedException {
+		return send(to("/api/public/probe").header("Content-Type", "application/json").POST(body));
+	}
+
+	private HttpRequest.Builder to(String path) {
+		return HttpRequest.newBuilder(URI.create("http://localhost:" + this.port + path));
+	}
+
+	private HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
+		return this.browser.send(request.build(), BodyHandlers.ofString());
+	}
+
+	@RestController
+	static class ProbeApi {
+
+		record Request(int size) {
+
+			Request {
+				if (size == 9) {
+					throw new ConflictException("size-conflict", "size", "Nine is taken.");
+				}
+			}
+
+		}
+
+		@GetMapping("/api/public/probe")
+		String fail(@RequestParam(defaultValue = "1") int page) {
+			throw new IllegalStateException("a secret of page " + page);
+		}
+
+		@PostMapping(path = "/api/public/probe", consumes = "application/json")
+		String take(@RequestBody Request request) {
+			throw new RuleViolationException("size-refused", "size", "Seven is too many.");
+		}
+
+	}
+
+	@Controller
+	static class ProbePages {
+
+		@GetMapping("/follow/probe")
+		String fail() {
+			throw new IllegalStateException("a secret");
+		}
+
+		@GetMapping("/follow/probe-refused")
+		String refuse() {
+			throw new RuleViolationException("size-refused", "Seven is too many.");
+		}
+
+		@PostMapping("/desk/entries/probe")
+		@ResponseBody
+		String take(@RequestParam MultipartFile file) {
+			return Long.toString(file.getSize());
+		}
+
+	}
+
+}
