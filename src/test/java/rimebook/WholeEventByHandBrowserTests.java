@@ -78,8 +78,9 @@ class WholeEventByHandBrowserTests {
 		Competitions competitions = this.context.getBean(Competitions.class);
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
-		this.event = competitions.addEvent(this.competition.id(), new DraftEvent("Novice", PlacementMethod.MAJORITY,
-				JUDGES, "", List.of(CompetitionFixtures.aFree())), SmallCompetition.SECRETARY);
+		this.event = competitions.addEvent(this.competition.id(),
+				new DraftEvent("Novice", PlacementMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree())),
+				SmallCompetition.SECRETARY);
 		this.segment = this.event.segments().get(0).id().toString();
 		competitions.move(this.competition.id(), competitions.competition(this.competition.id()).version(),
 				CompetitionState.ENTRIES_OPEN, SmallCompetition.SECRETARY);
@@ -146,9 +147,9 @@ class WholeEventByHandBrowserTests {
 			places.add("judge-" + judge);
 		}
 		for (String place : places) {
-			String official = panels.register(
-					new DraftOfficial("Official " + place + " " + UUID.randomUUID(), "", "national"),
-					SmallCompetition.REFEREE)
+			String official = panels
+				.register(new DraftOfficial("Official " + place + " " + UUID.randomUUID(), "", "national"),
+						SmallCompetition.REFEREE)
 				.id()
 				.toString();
 			referee.navigate(url("/desk/panel/" + this.event.id()));
@@ -176,8 +177,9 @@ class WholeEventByHandBrowserTests {
 		referee.navigate(url("/desk/stand/" + this.segment));
 		press(referee, "form[action$='/call'] button");
 		for (Page tablet : tablets) {
-			tablet.waitForFunction("document.querySelector('#start-number') && !document.querySelector('#start-number').hidden"
-					+ " && document.querySelector('#number').textContent === '" + skated + "'");
+			tablet.waitForFunction(
+					"document.querySelector('#start-number') && !document.querySelector('#start-number').hidden"
+							+ " && document.querySelector('#number').textContent === '" + skated + "'");
 			tablet.keyboard().type(mark + mark);
 			tablet.locator("#send").click();
 			tablet.waitForFunction("/eceived/.test(document.querySelector('#truth').textContent)");

@@ -24,7 +24,7 @@ class ProtestsListController {
 		model.addAttribute("base", "/desk/protests");
 		model.addAttribute("titleKey", "protests.list.title");
 		model.addAttribute("leadKey", "protests.list.lead");
-		return "protests.list";
+		return "results/list";
 	}
 
 	@Bean
