@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -23,6 +24,8 @@ class MomentWatch {
 	private static final Duration ATTENDED = Duration.ofMinutes(1);
 
 	private final Map<String, Watch> watches = new ConcurrentHashMap<>();
+
+	private final AtomicLong nudges = new AtomicLong();
 
 	private final Moments moments;
 
@@ -57,7 +60,7 @@ class MomentWatch {
 
 	/** Something was published: nothing known so far counts any more. */
 	void nudge() {
-		this.watches.values().forEach((watch) -> watch.looked = Instant.MIN);
+		this.nudges.incrementAndGet();
 	}
 
 	/** Look at every attended competition now, and forget those nobody attends. */
@@ -72,13 +75,20 @@ class MomentWatch {
 		});
 	}
 
+	/**
+	 * What was seen.
+	 *
+	 * @param at when the look began
+	 * @param nudges how many nudges had come by then
+	 */
+	private record Seen(Moment moment, Instant at, long nudges) {
+	}
+
 	private final class Watch {
 
 		private final String slug;
 
-		private volatile @Nullable Moment moment;
-
-		private volatile Instant looked = Instant.MIN;
+		private volatile @Nullable Seen seen;
 
 		private volatile Instant asked;
 
@@ -88,24 +98,36 @@ class MomentWatch {
 		}
 
 		Moment current() {
-			Instant now = MomentWatch.this.clock.instant();
-			this.asked = now;
-			Moment known = this.moment;
-			boolean recent = this.looked.isAfter(now.minus(MomentWatch.this.settings.look().multipliedBy(2)));
-			return (known != null && recent) ? known : look();
+			this.asked = MomentWatch.this.clock.instant();
+			Moment known = known(this.asked);
+			return (known != null) ? known : lookUnlessKnown();
+		}
+
+		/** Of many that come at once one looks, the others wait for what it sees. */
+		private synchronized Moment lookUnlessKnown() {
+			Moment known = known(MomentWatch.this.clock.instant());
+			return (known != null) ? known : look();
+		}
+
+		private @Nullable Moment known(Instant now) {
+			Seen last = this.seen;
+			Instant lately = now.minus(MomentWatch.this.settings.look().multipliedBy(2));
+			boolean holds = last != null && last.nudges() == MomentWatch.this.nudges.get() && last.at().isAfter(lately);
+			return holds ? last.moment() : null;
 		}
 
 		/**
-		 * The time is noted before the look, so that a publication in between is not
-		 * taken for seen; followers hear of a change after pages are made from it.
+		 * Time and nudges are noted before the look: what is published during it is not
+		 * taken for seen. Followers hear of a change after pages are made from it.
 		 */
 		private synchronized Moment look() {
-			Moment before = this.moment;
-			this.looked = MomentWatch.this.clock.instant();
-			Moment now = read(before);
-			this.moment = now;
-			if (before != null && !before.equals(now)) {
-				MomentWatch.this.followers.tell(this.slug, now.since(before));
+			Seen before = this.seen;
+			Instant at = MomentWatch.this.clock.instant();
+			long nudges = MomentWatch.this.nudges.get();
+			Moment now = read((before != null) ? before.moment() : null);
+			this.seen = new Seen(now, at, nudges);
+			if (before != null && !before.moment().equals(now)) {
+				MomentWatch.this.followers.tell(this.slug, now.since(before.moment()));
 			}
 			return now;
 		}

@@ -5,18 +5,27 @@ import jakarta.servlet.http.HttpServletRequest;
 /**
  * What is rendered once: a path, whole or only its moving part, in one language.
  *
- * @param path the path as it was asked for
+ * @param path the path within the application, decoded
  * @param part whether only the part that follows is asked for
  * @param tongue the language
  */
 record RenditionKey(String path, boolean part, Tongue tongue) {
 
 	static RenditionKey of(HttpServletRequest request) {
-		String path = request.getRequestURI();
+		String path = path(request);
 		if (path.startsWith("/api/")) {
 			return new RenditionKey(path, false, Tongue.OF_PROGRAMS);
 		}
 		return new RenditionKey(path, "live".equals(request.getParameter("part")), Tongue.of(request));
+	}
+
+	/**
+	 * Decoded and without parameters of the path, so that one page written in many ways
+	 * is kept once.
+	 */
+	private static String path(HttpServletRequest request) {
+		String rest = request.getPathInfo();
+		return (rest != null) ? request.getServletPath() + rest : request.getServletPath();
 	}
 
 }

@@ -1,0 +1,113 @@
+package rimebook.live;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+import rimebook.shared.NotFoundException;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.BDDMockito.will;
+import static org.mockito.BDDMockito.willThrow;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.never;
+import static org.mockito.Mockito.times;
+
+@Timeout(20)
+class MomentWatchTests {
+
+	private final Moments moments = mock();
+
+	private final Followers followers = mock();
+
+	private final MomentWatch watch = new MomentWatch(this.moments, this.followers,
+			new LiveSettings(Duration.ofSeconds(1), Duration.ofSeconds(5), Duration.ofSeconds(15),
+					Duration.ofSeconds(30), Duration.ofMinutes(30)),
+			Clock.fixed(Instant.parse("2026-02-14T12:00:00Z"), ZoneOffset.UTC));
+
+	@BeforeEach
+	void standsAtOne() {
+		given(this.moments.read(eq("cup"), any())).willReturn(moment(1));
+	}
+
+	@Test
+	void manyQuestionsAreOneLook() {
+		for (int i = 0; i < 100; i++) {
+			assertThat(this.watch.current("cup")).isEqualTo(moment(1));
+		}
+		then(this.moments).should(times(1)).read("cup", null);
+	}
+
+	@Test
+	void nudgeMakesItLookAndTell() {
+		this.watch.current("cup");
+		given(this.moments.read(eq("cup"), any())).willReturn(moment(2));
+		assertThat(this.watch.current("cup")).as("nobody told").isEqualTo(moment(1));
+		this.watch.nudge();
+		assertThat(this.watch.current("cup")).isEqualTo(moment(2));
+		then(this.followers).should().tell("cup", moment(2).since(moment(1)));
+	}
+
+	@Test
+	void nothingIsToldWhenNothingChanged() {
+		this.watch.current("cup");
+		this.watch.lookAtAll();
+		then(this.followers).should(never()).tell(any(), any());
+	}
+
+	@Test
+	void whatIsPublishedDuringALookIsNotTakenForSeen() throws Exception {
+		this.watch.current("cup");
+		CountDownLatch reading = new CountDownLatch(1);
+		CountDownLatch published = new CountDownLatch(1);
+		will((call) -> {
+			reading.countDown();
+			published.await(10, TimeUnit.SECONDS);
+			return moment(1);
+		}).willReturn(moment(2)).given(this.moments).read(eq("cup"), any());
+		CompletableFuture<Void> slow = CompletableFuture.runAsync(this.watch::lookAtAll);
+		reading.await();
+		this.watch.nudge();
+		CompletableFuture<Moment> visitor = CompletableFuture.supplyAsync(() -> this.watch.current("cup"));
+		published.countDown();
+		assertThat(visitor.get()).isEqualTo(moment(2));
+		slow.get();
+	}
+
+	@Test
+	void databaseThatIsAwayIsAskedAgain() {
+		this.watch.current("cup");
+		willThrow(new IllegalStateException("away")).willReturn(moment(2)).given(this.moments).read(eq("cup"), any());
+		assertThatExceptionOfType(IllegalStateException.class).isThrownBy(this.watch::lookAtAll);
+		this.watch.lookAtAll();
+		then(this.followers).should().tell("cup", moment(2).since(moment(1)));
+	}
+
+	@Test
+	void whatIsNotPublicIsNotWatched() {
+		given(this.moments.read(eq("plan"), any())).willThrow(NotFoundException.of("competition", "plan"));
+		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.watch.current("plan"));
+		this.watch.lookAtAll();
+		then(this.moments).should(times(1)).read("plan", null);
+	}
+
+	private static Moment moment(int count) {
+		return new Moment(0, List.of(1), Map.of("f", new Moment.SegmentMoment("f", count, count, null)));
+	}
+
+}
