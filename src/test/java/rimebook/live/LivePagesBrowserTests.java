@@ -1,84 +1,220 @@
 package rimebook.live;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.IntStream;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Media;
+import com.microsoft.playwright.options.ReducedMotion;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 
-import rimebook.competition.Competitions;
-import rimebook.draw.StartingOrderDraw;
-import rimebook.entries.Entries;
-import rimebook.results.Standings;
+import rimebook.results.ResultVersion;
 import rimebook.testsupport.Chromium;
 import rimebook.testsupport.RequiresChromium;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 @LiveTest
 @RequiresChromium
 class LivePagesBrowserTests {
 
-	@LocalServerPort
-	private int port;
+	private static final String FREE = "/follow/winter-cup/junior/free-skating";
+
+	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
+
+	private static Playwright playwright;
+
+	private static Browser browser;
+
+	@Autowired
+	private Visitor visitor;
+
+	@Autowired
+	private Followers followers;
 
 	private final Stage stage = new Stage();
 
-	@Test
-	void shots(@Autowired Competitions competitions, @Autowired Entries entries, @Autowired StartingOrderDraw draw,
-			@Autowired Standings standings) {
-		for (int i = 0; i < 7; i++) {
-			this.stage.free().skate();
-		}
+	@BeforeAll
+	static void startsABrowser() {
+		playwright = Playwright
+			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+		browser = playwright.chromium()
+			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
+	}
+
+	@AfterAll
+	static void endsIt() {
+		browser.close();
+		playwright.close();
+	}
+
+	@BeforeEach
+	void afterNineTeams() {
+		this.followers.leaveAll();
+		IntStream.range(0, 7).forEach((i) -> this.stage.free().skate());
 		this.stage.free().withdraw();
 		this.stage.free().skate();
 		this.stage.free().call();
-		this.stage.play(competitions, entries, draw, standings);
-		try (Playwright playwright = Playwright.create();
-				Browser browser = playwright.chromium()
-					.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()))) {
-			List<String> paths = List.of("/", "/follow/winter-cup", "/follow/winter-cup/junior",
-					"/follow/winter-cup/junior/free-skating", "/follow/winter-cup/junior/free-skating/order",
-					"/follow/winter-cup/junior/free-skating/versions",
-					"/follow/winter-cup/junior/free-skating/versions/4", "/follow/winter-cup/board");
-			for (int width : List.of(320, 390, 820, 1440)) {
-				Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, 900));
-				page.onConsoleMessage((message) -> System.out.println("CONSOLE " + message.text()));
-				for (String path : paths) {
-					page.navigate("http://localhost:" + this.port + path);
-					shoot(page, path, width, "");
-					Object wide = page.evaluate("document.documentElement.scrollWidth");
-					System.out.println(path + " " + width + " -> " + wide);
-					if (path.endsWith("junior/free-skating") || path.endsWith("junior")) {
-						page.evaluate("(document.querySelectorAll('.standing details')[1] || {}).open = true");
-						shoot(page, path, width, "-open");
-					}
-				}
-				page.navigate("http://localhost:" + this.port + "/follow/winter-cup/junior/free-skating?lang=fi");
-				shoot(page, "/fi", width, "");
-				page.navigate("http://localhost:" + this.port + "/follow/winter-cup/junior/free-skating?lang=fr");
-				shoot(page, "/fr", width, "");
-				if (width == 1440) {
-					page.setViewportSize(1920, 1080);
-					page.navigate("http://localhost:" + this.port + "/follow/winter-cup/board");
-					shoot(page, "/board", 1920, "");
-				}
-				page.close();
-			}
-			Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(680, 900));
-			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(com.microsoft.playwright.options.Media.PRINT));
-			page.navigate("http://localhost:" + this.port + "/follow/winter-cup/junior/free-skating");
-			shoot(page, "/print", 680, "");
-			page.pdf(new Page.PdfOptions().setFormat("A4").setPath(Path.of("target/screens/print.pdf")));
+		this.visitor.watch(this.stage);
+	}
+
+	@Test
+	void pageMovesByItselfAndTheReaderKeepsTheirPlace() {
+		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+			List<String> complaints = complaints(page);
+			page.evaluate("window.sameDocument = true; " + SECOND + ".open = true; " + SECOND
+					+ ".querySelector('summary').focus()");
+			String opened = (String) page.evaluate(SECOND + ".id");
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(page.evaluate("window.sameDocument")).isEqualTo(true);
+			assertThat(page.evaluate("document.getElementById('" + opened + "').open")).isEqualTo(true);
+			assertThat(page.evaluate("document.activeElement.closest('details').id")).isEqualTo(opened);
+			assertThat(page.evaluate("document.getElementById('heard').textContent"))
+				.isEqualTo("New standing after 10 of 12 teams: Alder leads.");
+			assertThat(complaints).isEmpty();
 		}
 	}
 
+	@Test
+	void boardMovesByItself() {
+		try (Page page = open("/follow/winter-cup/board", 1440, new Browser.NewPageOptions())) {
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+		}
+	}
+
+	@ParameterizedTest
+	@ValueSource(booleans = { true, false })
+	void rowsMoveBrieflyOrNotAtAll(boolean calm) {
+		Browser.NewPageOptions options = new Browser.NewPageOptions()
+			.setReducedMotion(calm ? ReducedMotion.REDUCE : ReducedMotion.NO_PREFERENCE);
+		try (Page page = open(FREE, 820, options)) {
+			page.evaluate("() => { window.moves = []; const animate = Element.prototype.animate; "
+					+ "Element.prototype.animate = function (frames, how) { window.moves.push(how.duration);"
+					+ " return animate.call(this, frames, how); } }");
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			List<?> moves = (List<?>) page.evaluate("window.moves");
+			assertThat(moves).isEqualTo(calm ? List.of() : moves).allMatch((each) -> ((Number) each).intValue() < 300);
+			assertThat(moves.isEmpty()).isEqualTo(calm);
+		}
+	}
+
+	@Test
+	void worksWithoutJavaScript() {
+		try (Page page = open(FREE, 390, new Browser.NewPageOptions().setJavaScriptEnabled(false))) {
+			page.locator(".standing summary").nth(1).click();
+			assertThat(page.locator(".standing details").nth(1).getAttribute("open")).isNotNull();
+			assertThat(page.content()).contains("http-equiv=\"refresh\"");
+		}
+	}
+
+	@Test
+	void opensWithTheKeyboardAlone() {
+		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+			for (int i = 0; i < 40 && !onSummary(page); i++) {
+				page.keyboard().press("Tab");
+			}
+			page.keyboard().press("Enter");
+			assertThat(page.evaluate("document.activeElement.closest('details').open")).isEqualTo(true);
+		}
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/", "/follow/winter-cup", "/follow/winter-cup/junior", FREE, FREE + "/order",
+			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi",
+			"/follow/winter-cup/board" })
+	void everyPageFitsAndIsOpenToEverybody(String path) {
+		try (Page page = open(path, 320, new Browser.NewPageOptions())) {
+			List<String> complaints = complaints(page);
+			for (int width : List.of(320, 390, 820, 1440)) {
+				page.setViewportSize(width, (width == 1440) ? 810 : 900);
+				shoot(page, path, width, "");
+			}
+			assertThat(page.locator("h1").count()).isEqualTo(1);
+			page.evaluate("document.querySelectorAll('details').forEach((each) => each.open = true)");
+			for (int width : List.of(1440, 820, 390, 320)) {
+				page.setViewportSize(width, 900);
+				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
+					.isEqualTo(width);
+			}
+			assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
+			page.setViewportSize(1440, 900);
+			assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
+			assertThat(complaints).as("console").isEmpty();
+		}
+	}
+
+	@ParameterizedTest
+	@ValueSource(ints = { 390, 1440 })
+	void oneTeamOpened(int width) {
+		try (Page page = open(FREE, width, new Browser.NewPageOptions())) {
+			page.locator(".standing summary").nth(1).click();
+			assertThat(page.locator(".standing .why").nth(1).isVisible()).isTrue();
+			shoot(page, FREE, width, "-open");
+		}
+	}
+
+	@Test
+	void printsOnOneSheet() {
+		try (Page page = open(FREE, 680, new Browser.NewPageOptions())) {
+			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+			shoot(page, FREE, 680, "-print");
+			byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4"));
+			assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/Type /Pages", "/Count 1");
+		}
+	}
+
+	private Page open(String path, int width, Browser.NewPageOptions options) {
+		Page page = browser.newPage(options.setViewportSize(width, (width == 1440) ? 810 : 900));
+		page.navigate(this.visitor.address(path));
+		return page;
+	}
+
+	/** Whatever the browser writes to its console is a fault. */
+	private static List<String> complaints(Page page) {
+		List<String> complaints = new CopyOnWriteArrayList<>();
+		page.onConsoleMessage((message) -> complaints.add(message.text()));
+		page.onPageError(complaints::add);
+		return complaints;
+	}
+
+	private static boolean onSummary(Page page) {
+		return (boolean) page.evaluate("document.activeElement.matches('.standing summary')");
+	}
+
+	/** Wait until the page is connected, so that what comes next comes as a signal. */
+	private void hears(Page page) {
+		while (this.followers.count() == 0) {
+			page.waitForTimeout(50);
+		}
+	}
+
+	private void publish(ResultVersion version) {
+		this.visitor.publish(version.scopeId(), version.number());
+	}
+
 	private static void shoot(Page page, String path, int width, String suffix) {
-		String name = path.replace('/', '_') + "-" + width + suffix + ".png";
-		page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens/" + name))
+		String name = "live" + path.replaceAll("[/?=]", "_") + "-" + width + suffix + ".png";
+		page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens", name))
 			.setFullPage(!path.endsWith("board")));
 	}
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -59,7 +60,8 @@ import rimebook.tabulation.SegmentKind;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyInt;
 import static org.mockito.ArgumentMatchers.anyString;
-import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.will;
+import static org.mockito.BDDMockito.willReturn;
 
 /**
  * A small competition for the pages to show: one event of twelve teams and seven judges,
@@ -115,19 +117,19 @@ class Stage {
 
 	/** Let these facades, mocks all, answer from here. */
 	void play(Competitions competitions, Entries entries, StartingOrderDraw draw, Standings standings) {
-		given(competitions.all()).willReturn(List.of(this.planned, this.competition));
-		given(competitions.bySlug(anyString())).willAnswer((call) -> bySlug(call.getArgument(0)));
-		given(competitions.events(this.competition.id())).willReturn(List.of(this.junior));
-		given(competitions.eventBySlug(any(), anyString())).willAnswer((call) -> event(call.getArgument(1)));
-		given(entries.ofEvent(this.junior.id())).willReturn(this.entries);
-		given(draw.ofSegment(any())).willAnswer((call) -> run(call.getArgument(0)).map(Run::order));
-		given(standings.result(any())).willAnswer((call) -> run(call.getArgument(0)).flatMap(Run::result));
-		given(standings.latest(any(SegmentId.class)))
-			.willAnswer((call) -> run(call.getArgument(0)).flatMap((run) -> newest(run.versions)));
-		given(standings.latest(any(EventId.class))).willAnswer((call) -> newest(this.eventVersions));
-		given(standings.version(any(SegmentId.class), anyInt()))
-			.willAnswer((call) -> run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1))));
-		given(standings.versions(any())).willAnswer((call) -> run(call.getArgument(0)).map(Run::newestFirst).get());
+		willReturn(List.of(this.planned, this.competition)).given(competitions).all();
+		will((call) -> bySlug(call.getArgument(0))).given(competitions).bySlug(anyString());
+		willReturn(List.of(this.junior)).given(competitions).events(this.competition.id());
+		will((call) -> event(call.getArgument(1))).given(competitions).eventBySlug(any(), anyString());
+		willReturn(this.entries).given(entries).ofEvent(this.junior.id());
+		will((call) -> run(call.getArgument(0)).map(Run::order)).given(draw).ofSegment(any());
+		will((call) -> run(call.getArgument(0)).flatMap(Run::result)).given(standings).result(any());
+		will((call) -> run(call.getArgument(0)).flatMap((run) -> newest(run.versions))).given(standings)
+			.latest(any(SegmentId.class));
+		will((call) -> newest(this.eventVersions)).given(standings).latest(any(EventId.class));
+		will((call) -> run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1)))).given(standings)
+			.version(any(SegmentId.class), anyInt());
+		will((call) -> run(call.getArgument(0)).map(Run::newestFirst).orElseThrow()).given(standings).versions(any());
 	}
 
 	private CompetitionView bySlug(String slug) {
@@ -322,7 +324,7 @@ class Stage {
 		}
 
 		private static Standing.Figure figure(Measure measure) {
-			return new Standing.Figure(measure.criterion().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+			return new Standing.Figure(measure.criterion().name().toLowerCase(Locale.ROOT).replace('_', '-'),
 					switch (measure.criterion()) {
 						case SIZE_OF_MAJORITY, JUDGES_IN_FAVOUR -> String.valueOf(measure.value());
 						default -> Hundredths.plain(measure.value());
