@@ -10,12 +10,11 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.StandView;
 
 /** The end of a performance without marks that count, as it is typed. */
-record EndForm(@Nullable PerformanceId performance, @Nullable Integer version, @Nullable PerformanceStatus how,
-		@Nullable String reason) {
+record EndForm(@Nullable String performance, @Nullable String version, @Nullable String how, @Nullable String reason) {
 
 	static EndForm about(StandView.@Nullable Row row) {
-		return (row == null) ? new EndForm(null, null, null, "")
-				: new EndForm(row.performance().id(), row.performance().version(), null, "");
+		return (row == null) ? new EndForm("", "", "", "")
+				: new EndForm(row.performance().id().toString(), String.valueOf(row.performance().version()), "", "");
 	}
 
 	/** How a performance can end from there, in the order of the form. */
@@ -25,16 +24,16 @@ record EndForm(@Nullable PerformanceId performance, @Nullable Integer version, @
 			.toList();
 	}
 
-	PerformanceId performanceChosen() {
-		return RemarkForm.chosen("performance", this.performance, "Say which performance has ended.");
+	PerformanceId performanceGiven() {
+		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance has ended.");
 	}
 
 	int versionSeen() {
-		return RemarkForm.chosen("version", this.version, "Open the stand again, then repeat.");
+		return Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
 	}
 
-	PerformanceStatus howChosen() {
-		return RemarkForm.chosen("how", this.how, "Please choose how it ended.");
+	PerformanceStatus howGiven() {
+		return Given.read("how", this.how, PerformanceStatus::valueOf, "Please choose how it ended.");
 	}
 
 }

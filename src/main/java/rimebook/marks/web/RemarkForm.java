@@ -4,34 +4,25 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
-import rimebook.shared.RuleViolationException;
 
 /** A remark to the panel as it is typed. */
-record RemarkForm(@Nullable PerformanceId performance, @Nullable RemarkKind kind, @Nullable String text) {
+record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text) {
 
-	static RemarkForm about(@Nullable PerformanceId performance) {
-		return new RemarkForm(performance, RemarkKind.FALL, "");
+	static RemarkForm about(String performance) {
+		return new RemarkForm(performance, RemarkKind.FALL.name(), "");
 	}
 
 	/** The same performance with a prepared remark. */
 	RemarkForm filled(QuickRemark quick, String words) {
-		return new RemarkForm(this.performance, quick.kind(), words);
+		return new RemarkForm(this.performance, quick.kind().name(), words);
 	}
 
-	PerformanceId performanceChosen() {
-		return chosen("performance", this.performance, "Say which performance it is about.");
+	PerformanceId performanceGiven() {
+		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
 	}
 
-	RemarkKind kindChosen() {
-		return chosen("kind", this.kind, "Please choose what kind of remark it is.");
-	}
-
-	/** Return what a form must name, or refuse the form with the sentence. */
-	static <T> T chosen(String field, @Nullable T value, String otherwise) {
-		if (value == null) {
-			throw new RuleViolationException("field-missing", field, otherwise);
-		}
-		return value;
+	RemarkKind kindGiven() {
+		return Given.read("kind", this.kind, RemarkKind::valueOf, "Please choose what kind of remark it is.");
 	}
 
 }

@@ -2,7 +2,6 @@ package rimebook.marks.web;
 
 import java.util.Locale;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -79,7 +78,7 @@ class StandActionController {
 	String note(@PathVariable SegmentId segment, @ModelAttribute(StandPage.REMARK) RemarkForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(errors,
-				() -> this.run.note(form.performanceChosen(), form.kindChosen(), text(form.text()), actor))) {
+				() -> this.run.note(form.performanceGiven(), form.kindGiven(), Given.text(form.text()), actor))) {
 			return this.page.show(segment, null, model);
 		}
 		Notice.give(redirect, "marks.stand.noted");
@@ -89,9 +88,9 @@ class StandActionController {
 	@PostMapping("/end")
 	String end(@PathVariable SegmentId segment, @ModelAttribute(StandPage.END) EndForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.run.end(form.performanceChosen(), form.versionSeen(),
-				form.howChosen(), text(form.reason()), actor))) {
-			return this.page.show(segment, form.performance(), model);
+		if (Submission.refused(errors, () -> this.run.end(form.performanceGiven(), form.versionSeen(), form.howGiven(),
+				Given.text(form.reason()), actor))) {
+			return this.page.show(segment, form.performanceGiven(), model);
 		}
 		Notice.give(redirect, "marks.stand.ended");
 		return back(segment);
@@ -106,10 +105,6 @@ class StandActionController {
 			redirect.addFlashAttribute("refusal", ex.getMessage());
 		}
 		return back(segment);
-	}
-
-	private static String text(@Nullable String typed) {
-		return (typed != null) ? typed : "";
 	}
 
 	private static String back(SegmentId segment) {

@@ -77,16 +77,15 @@ class StandPage {
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {
 		StandView.Now onIce = view.now();
 		StandView.Row toEnd = toEnd(view, about);
-		if (onIce != null) {
-			model.addAttribute("since", rink.time(onIce.row().performance().calledAt()));
-		}
+		model.addAttribute("since", (onIce != null) ? rink.time(onIce.row().performance().calledAt()) : "");
 		model.addAttribute("toEnd", toEnd);
 		model.addAttribute("endOpen", about != null);
 		model.addAttribute("ways", (toEnd != null) ? EndForm.ways(toEnd.performance().status()) : List.of());
 		model.addAttribute("kinds", RemarkKind.values());
 		model.addAttribute("quickRemarks", QuickRemark.values());
 		if (!model.containsAttribute(REMARK)) {
-			model.addAttribute(REMARK, RemarkForm.about((onIce != null) ? onIce.row().performance().id() : null));
+			model.addAttribute(REMARK,
+					RemarkForm.about((onIce != null) ? onIce.row().performance().id().toString() : ""));
 		}
 		if (!model.containsAttribute(END)) {
 			model.addAttribute(END, EndForm.about(toEnd));
