@@ -85,6 +85,12 @@ public class Panels {
 		return this.views.panel(this.competitions.event(event));
 	}
 
+	/** The labels of the places that must be filled and are not; empty when complete. */
+	public List<String> missing(EventId id) {
+		EventView event = this.competitions.event(id);
+		return this.views.missing(event, this.views.used(event));
+	}
+
 	/** The judges' seats of an event that exist, by number, taken or not. */
 	public List<SeatView> judges(EventId event) {
 		return this.views.used(this.competitions.event(event))

@@ -26,13 +26,17 @@ class SeatViews {
 
 	PanelView panel(EventView event) {
 		List<Seat> used = used(event);
-		List<String> missing = SeatPlace.of(event)
+		return new PanelView(event.id(), used.stream().map(this::of).toList(), missing(event, used));
+	}
+
+	/** The labels of the places that must be filled and are not. */
+	List<String> missing(EventView event, List<Seat> used) {
+		return SeatPlace.of(event)
 			.stream()
 			.filter(SeatPlace::isRequired)
 			.filter((place) -> used.stream().noneMatch((seat) -> seat.isAt(place) && seat.isTaken()))
 			.map(SeatPlace::label)
 			.toList();
-		return new PanelView(event.id(), used.stream().map(this::of).toList(), missing);
 	}
 
 	/**

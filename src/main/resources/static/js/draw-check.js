@@ -39,6 +39,7 @@
 		}));
 		const whole = table.dataset.method === 'WHOLE_FIELD';
 		const sentence = whole ? result.dataset.agrees : result.dataset.agreesStanding;
+		result.className = 'state wraps ' + (wrong === 0 ? 'signed' : 'stop');
 		result.textContent = wrong === 0 ? sentence : result.dataset.differs.replace('#', String(wrong));
 	}
 

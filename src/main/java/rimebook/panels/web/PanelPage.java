@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
@@ -32,10 +35,13 @@ class PanelPage {
 
 	private final Clock clock;
 
-	PanelPage(Panels panels, Competitions competitions, Clock clock) {
+	private final MessageSource messages;
+
+	PanelPage(Panels panels, Competitions competitions, Clock clock, MessageSource messages) {
 		this.panels = panels;
 		this.competitions = competitions;
 		this.clock = clock;
+		this.messages = messages;
 	}
 
 	String show(EventId id, Model model) {
@@ -47,7 +53,7 @@ class PanelPage {
 		model.addAttribute("panel", panel);
 		model.addAttribute("rows", rows);
 		model.addAttribute("places", rows.stream().filter((row) -> !row.taken()).map(PanelPage::choice).toList());
-		model.addAttribute("officials", this.panels.officials().stream().map(PanelPage::choice).toList());
+		model.addAttribute("officials", officials());
 		return "panels/panel";
 	}
 
@@ -60,6 +66,14 @@ class PanelPage {
 			Optional<SeatView> seat = panel.seats().stream().filter(place::isOf).findFirst();
 			return SeatRow.of(place, seat, seat.map(SeatView::id).map(conflicts::get).orElse(List.of()), now);
 		}).toList();
+	}
+
+	/** Everybody in the register behind a line that asks to choose; empty for nobody. */
+	private List<Choice> officials() {
+		List<OfficialView> register = this.panels.officials();
+		String choose = this.messages.getMessage("panels.give.choose", null, LocaleContextHolder.getLocale());
+		return register.isEmpty() ? List.of()
+				: Stream.concat(Stream.of(new Choice("", choose)), register.stream().map(PanelPage::choice)).toList();
 	}
 
 	private static Choice choice(SeatRow row) {
