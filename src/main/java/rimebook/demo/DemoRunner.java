@@ -9,6 +9,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.context.annotation.Profile;
 import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.event.EventListener;
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 /** Builds the demonstration at the first start and keeps the simulated panel going. */
@@ -44,7 +45,9 @@ class DemoRunner {
 		this.thread.setDaemon(true);
 	}
 
+	/** First of all listeners, so that nobody is asked to make an administrator. */
 	@EventListener
+	@Order(0)
 	void on(ApplicationReadyEvent ready) {
 		this.crew.arrive();
 		if (!this.competition.isThere()) {
