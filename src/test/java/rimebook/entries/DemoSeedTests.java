@@ -1,0 +1,58 @@
+package rimebook.entries;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+
+import rimebook.competition.CompetitionId;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.competition.JudgingPolicies;
+import rimebook.tabulation.PlacementMethod;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class DemoSeedTests {
+
+	private static final List<EventView> EVENTS = List.of(event("Junior", 1), event("Adult", 2), event("Novice", 3));
+
+	@Test
+	void holdsThreeEventsThatCanBeImportedAsTheyAre() throws IOException {
+		RowCheck check = new RowCheck(EVENTS, List.of(), List.of(), Map.of());
+		List<ImportRow> rows = entries().stream().map(check::check).toList();
+		assertThat(rows).allMatch(ImportRow::isGood);
+		assertThat(counted(rows, ImportRow::event)).isEqualTo(Map.of("Junior", 12L, "Adult", 8L, "Novice", 8L));
+		assertThat(counted(rows, ImportRow::club)).hasSize(14);
+		assertThat(counted(rows, ImportRow::town)).hasSize(14);
+	}
+
+	@Test
+	void seatsSomeOfficialsWhoseClubHasATeam() throws IOException {
+		List<String> officials = Files.readAllLines(Path.of("demo-seed/officials.csv"));
+		assertThat(officials).hasSize(25).first().isEqualTo("name,club,qualification");
+		assertThat(officials.stream().skip(1).map((line) -> line.split(",", -1)[1]))
+			.containsAnyElementsOf(entries().stream().map(ImportRow::club).toList())
+			.contains("");
+	}
+
+	private static List<ImportRow> entries() throws IOException {
+		return ImportFile.read(Files.readString(Path.of("demo-seed/entries.csv"))).rows();
+	}
+
+	private static Map<String, Long> counted(List<ImportRow> rows, Function<ImportRow, String> column) {
+		return rows.stream().collect(Collectors.groupingBy(column, Collectors.counting()));
+	}
+
+	private static EventView event(String name, int position) {
+		return new EventView(new EventId(UUID.randomUUID()), new CompetitionId(UUID.randomUUID()), position, name, name,
+				PlacementMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
+	}
+
+}
