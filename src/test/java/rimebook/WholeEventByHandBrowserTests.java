@@ -1,0 +1,264 @@
+package rimebook;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.SelectOption;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.EventView;
+import rimebook.panels.DraftOfficial;
+import rimebook.panels.Panels;
+import rimebook.tabulation.PlacementMethod;
+import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * One event by hand in real browsers: the crew at their desks, five judges on tablets and
+ * a spectator whose page moves without reloading. On each page axe finds no violation of
+ * WCAG 2.2 A or AA; each is drawn at three widths into {@code target/screens}.
+ */
+@WholeApplication
+@RequiresChromium
+class WholeEventByHandBrowserTests {
+
+	private static final int JUDGES = 5;
+
+	private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	private Playwright playwright;
+
+	private Browser browser;
+
+	private CompetitionView competition;
+
+	private EventView event;
+
+	private String segment;
+
+	@BeforeEach
+	void planACompetition() {
+		this.playwright = Playwright
+			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+		this.browser = this.playwright.chromium()
+			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable())
+				.setArgs(List.of("--no-sandbox")));
+		Competitions competitions = this.context.getBean(Competitions.class);
+		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
+				SmallCompetition.SECRETARY);
+		this.event = competitions.addEvent(this.competition.id(),
+				new DraftEvent("Novice", PlacementMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree())),
+				SmallCompetition.SECRETARY);
+		this.segment = this.event.segments().get(0).id().toString();
+		competitions.move(this.competition.id(), competitions.competition(this.competition.id()).version(),
+				CompetitionState.ENTRIES_OPEN, SmallCompetition.SECRETARY);
+	}
+
+	@AfterEach
+	void closeTheBrowsers() {
+		this.browser.close();
+		this.playwright.close();
+	}
+
+	@Test
+	void carriesAnEventFromEntryToSignatures() {
+		Page secretary = signIn(Role.SECRETARY);
+		enterTeams(secretary, "Thimble", "Goat Path");
+		Page referee = signIn(Role.REFEREE);
+		draw(referee);
+		List<String> codes = seatThePanel(referee);
+		List<Page> tablets = codes.stream().map(this::join).toList();
+		open(referee, "/desk/stand/" + this.segment, "stand-before");
+		press(referee, "form[action$='/open'] button");
+		Page spectator = page();
+		open(spectator, "/follow/" + this.competition.slug() + "/novice/free-skating", "standing-before");
+		spectator.evaluate("window.neverReloaded = true");
+		skate(referee, tablets, "50", spectator, 1);
+		skate(referee, tablets, "40", spectator, 2);
+		assertThat(spectator.evaluate("window.neverReloaded")).isEqualTo(true);
+		spectator.locator(".standing details summary, details summary").first().click();
+		show(spectator, "standing");
+		Page accountant = signIn(Role.ACCOUNTANT);
+		correct(accountant, referee, spectator);
+		sign(accountant, referee, spectator);
+	}
+
+	private void enterTeams(Page secretary, String... teams) {
+		open(secretary, "/desk/competitions", "competitions");
+		open(secretary, "/desk/competitions/" + this.competition.id(), "competition");
+		for (String team : teams) {
+			open(secretary, "/desk/entries/" + this.event.id(), "entries");
+			secretary.fill("[name=team]", team);
+			secretary.fill("[name=club]", "Club of " + team + " " + this.event.id());
+			secretary.fill("[name=town]", "Fjellby");
+			secretary.locator("[name=team]").press("Enter");
+			PlaywrightAssertions.assertThat(secretary.locator("main")).containsText(team);
+		}
+		for (String state : List.of("ENTRIES_CLOSED", "RUNNING")) {
+			secretary.navigate(url("/desk/competitions/" + this.competition.id()));
+			press(secretary, "form:has([value=" + state + "]) button");
+		}
+	}
+
+	private void draw(Page referee) {
+		open(referee, "/desk/draw/" + this.segment, "draw-before");
+		referee.fill("[name=seed]", "glimmer");
+		referee.locator("[name=seed]").press("Enter");
+		PlaywrightAssertions.assertThat(referee.locator("main")).containsText("Goat Path");
+		show(referee, "draw");
+	}
+
+	private List<String> seatThePanel(Page referee) {
+		Panels panels = this.context.getBean(Panels.class);
+		List<String> places = new ArrayList<>(List.of("referee-1"));
+		for (int judge = 1; judge <= JUDGES; judge++) {
+			places.add("judge-" + judge);
+		}
+		for (String place : places) {
+			String official = panels
+				.register(new DraftOfficial("Official " + place + " " + UUID.randomUUID(), "", "national"),
+						SmallCompetition.REFEREE)
+				.id()
+				.toString();
+			referee.navigate(url("/desk/panel/" + this.event.id()));
+			referee.selectOption("[name=place]", place);
+			referee.selectOption("[name=official]", official);
+			press(referee, "form[action*='/seats'] button");
+		}
+		press(referee, "form[action$='/codes'] button");
+		show(referee, "panel");
+		open(referee, "/desk/panel/" + this.event.id() + "/slips", "slips");
+		return referee.locator(".slip-code").allTextContents();
+	}
+
+	private Page join(String code) {
+		Page tablet = page();
+		tablet.setViewportSize(768, 1024);
+		tablet.navigate(url("/judge"));
+		tablet.fill("[name=code]", code);
+		tablet.locator("[name=code]").press("Enter");
+		tablet.waitForURL("**/judge/card");
+		return tablet;
+	}
+
+	private void skate(Page referee, List<Page> tablets, String mark, Page spectator, int skated) {
+		referee.navigate(url("/desk/stand/" + this.segment));
+		press(referee, "form[action$='/call'] button");
+		for (Page tablet : tablets) {
+			PlaywrightAssertions.assertThat(tablet.locator("#number")).hasText(String.valueOf(skated));
+			tablet.keyboard().type(mark + mark);
+			tablet.locator("#send").click();
+			PlaywrightAssertions.assertThat(tablet.locator("#truth")).containsText("eceived");
+		}
+		show(tablets.get(0), "card-" + skated);
+		PlaywrightAssertions.assertThat(referee.locator(".seat-list li.in")).hasCount(JUDGES);
+		show(referee, "stand-" + skated);
+		referee.navigate(url("/desk/stand/" + this.segment));
+		referee.locator("#close-ask").click();
+		press(referee, "form[action$='/close'] button");
+		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("ersion " + skated);
+	}
+
+	private void correct(Page accountant, Page referee, Page spectator) {
+		String path = "/desk/protests/" + this.segment;
+		open(accountant, path + "/corrections/new", "propose");
+		accountant.selectOption("[name=seat]", new SelectOption().setIndex(0));
+		accountant.fill("[name=first]", "5.9");
+		accountant.fill("[name=second]", "5.9");
+		accountant.fill("[name=reason]", "Judge 1 typed 5.0 for 5.9 and says so.");
+		press(accountant, "main form button.main");
+		open(referee, path, "protests");
+		referee.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Judge 1")).click();
+		show(referee, "correction");
+		press(referee, "main form button.main");
+		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("ersion 3");
+	}
+
+	private void sign(Page accountant, Page referee, Page spectator) {
+		String path = "/desk/results/" + this.segment;
+		open(accountant, path, "results");
+		press(accountant, "form[action$='/posting'] button");
+		referee.navigate(url(path));
+		press(referee, "button[value=REFEREE]");
+		accountant.navigate(url(path));
+		press(accountant, "button[value=ACCOUNTANT]");
+		show(accountant, "results-signed");
+		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("Official");
+		open(referee, "/desk/record", "record");
+	}
+
+	private Page page() {
+		Page page = this.browser.newContext().newPage();
+		page.setDefaultTimeout(15_000);
+		return page;
+	}
+
+	private Page signIn(Role role) {
+		Page page = page();
+		page.navigate(url("/sign-in"));
+		page.fill("#signInName", Crew.add(this.context, role));
+		page.fill("#password", Crew.PASSWORD);
+		page.locator("#password").press("Enter");
+		page.waitForURL("**/desk");
+		return page;
+	}
+
+	private void press(Page page, String selector) {
+		page.locator(selector).first().click();
+		page.waitForLoadState();
+	}
+
+	private void open(Page page, String path, String name) {
+		page.navigate(url(path));
+		show(page, name);
+	}
+
+	/** Let axe read the page, then draw it as phone, tablet and desktop show it. */
+	private void show(Page page, String name) {
+		assertThat(new AxeBuilder(page).withTags(WCAG).analyze().getViolations()).as(name).isEmpty();
+		var size = page.viewportSize();
+		for (int width : new int[] { 390, 820, 1440 }) {
+			page.setViewportSize(width, 900);
+			page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
+				.setPath(Path.of("target", "screens", name + "-" + width + ".png")));
+		}
+		page.setViewportSize(size.width, size.height);
+	}
+
+	private String url(String path) {
+		return "http://localhost:" + this.port + path;
+	}
+
+}
