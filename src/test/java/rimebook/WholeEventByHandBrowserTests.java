@@ -251,6 +251,8 @@ class WholeEventByHandBrowserTests {
 		var size = page.viewportSize();
 		for (int width : new int[] { 390, 820, 1440 }) {
 			page.setViewportSize(width, 900);
+			assertThat((Integer) page.evaluate("document.documentElement.scrollWidth")).as("%s at %d", name, width)
+				.isLessThanOrEqualTo(width);
 			page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
 				.setPath(Path.of("target", "screens", name + "-" + width + ".png")));
 		}
