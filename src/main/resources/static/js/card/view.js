@@ -172,7 +172,7 @@ function drawRefusals(card) {
 		card.outbox.waiting().forEach((kept) => told.push({ text: word("lost-kept", kept.startNumber, marks(kept)) }));
 	}
 	show(part("refusals"), told.length > 0);
-	fill(part("refusals"), told, refusal);
+	fill(part("refusals").querySelector("ul"), told, refusal);
 }
 
 function refusal({ id, text }) {
