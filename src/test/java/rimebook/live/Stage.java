@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
@@ -61,7 +63,6 @@ import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyInt;
 import static org.mockito.ArgumentMatchers.anyString;
 import static org.mockito.BDDMockito.will;
-import static org.mockito.BDDMockito.willReturn;
 
 /**
  * A small competition for the pages to show: one event of twelve teams and seven judges,
@@ -93,7 +94,7 @@ class Stage {
 
 	final Map<SegmentId, Run> runs = new HashMap<>();
 
-	final List<ResultVersion> eventVersions = new ArrayList<>();
+	final List<ResultVersion> eventVersions = new CopyOnWriteArrayList<>();
 
 	private final List<EntryView> entries = IntStream.range(0, TEAMS.size()).mapToObj(Stage::entry).toList();
 
@@ -115,21 +116,32 @@ class Stage {
 		return this.runs.get(this.freeSkating.id());
 	}
 
-	/** Let these facades, mocks all, answer from here. */
-	void play(Competitions competitions, Entries entries, StartingOrderDraw draw, Standings standings) {
-		willReturn(List.of(this.planned, this.competition)).given(competitions).all();
-		will((call) -> bySlug(call.getArgument(0))).given(competitions).bySlug(anyString());
-		willReturn(List.of(this.junior)).given(competitions).events(this.competition.id());
-		will((call) -> event(call.getArgument(1))).given(competitions).eventBySlug(any(), anyString());
-		willReturn(this.entries).given(entries).ofEvent(this.junior.id());
-		will((call) -> run(call.getArgument(0)).map(Run::order)).given(draw).ofSegment(any());
-		will((call) -> run(call.getArgument(0)).flatMap(Run::result)).given(standings).result(any());
-		will((call) -> run(call.getArgument(0)).flatMap((run) -> newest(run.versions))).given(standings)
+	/**
+	 * Let these facades, mocks all, answer from the stage of the moment. This is said
+	 * once, before any other thread can ask them: a mock that is asked while it is being
+	 * told takes the question for what it is told.
+	 */
+	static void play(Supplier<Stage> now, Competitions competitions, Entries entries, StartingOrderDraw draw,
+			Standings standings) {
+		will((call) -> List.of(now.get().planned, now.get().competition)).given(competitions).all();
+		will((call) -> now.get().bySlug(call.getArgument(0))).given(competitions).bySlug(anyString());
+		will((call) -> now.get().events(call.getArgument(0))).given(competitions).events(any());
+		will((call) -> now.get().event(call.getArgument(1))).given(competitions).eventBySlug(any(), anyString());
+		will((call) -> now.get().entries).given(entries).ofEvent(any());
+		will((call) -> now.get().run(call.getArgument(0)).map(Run::order)).given(draw).ofSegment(any());
+		will((call) -> now.get().run(call.getArgument(0)).flatMap(Run::result)).given(standings).result(any());
+		will((call) -> now.get().run(call.getArgument(0)).flatMap((run) -> newest(run.versions))).given(standings)
 			.latest(any(SegmentId.class));
-		will((call) -> newest(this.eventVersions)).given(standings).latest(any(EventId.class));
-		will((call) -> run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1)))).given(standings)
+		will((call) -> newest(now.get().eventVersions)).given(standings).latest(any(EventId.class));
+		will((call) -> now.get().run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1))))
+			.given(standings)
 			.version(any(SegmentId.class), anyInt());
-		will((call) -> run(call.getArgument(0)).map(Run::newestFirst).orElseThrow()).given(standings).versions(any());
+		will((call) -> now.get().run(call.getArgument(0)).map(Run::newestFirst).orElseThrow()).given(standings)
+			.versions(any());
+	}
+
+	private List<EventView> events(CompetitionId competition) {
+		return competition.equals(this.competition.id()) ? List.of(this.junior) : List.of();
 	}
 
 	private CompetitionView bySlug(String slug) {
@@ -175,7 +187,7 @@ class Stage {
 
 		final SegmentView segment;
 
-		final List<ResultVersion> versions = new ArrayList<>();
+		final List<ResultVersion> versions = new CopyOnWriteArrayList<>();
 
 		private final Random random;
 

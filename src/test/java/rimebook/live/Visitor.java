@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 
 import org.springframework.boot.test.context.TestComponent;
@@ -38,13 +39,7 @@ class Visitor {
 
 	private final Environment environment;
 
-	private final Competitions competitions;
-
-	private final Entries entries;
-
-	private final StartingOrderDraw draw;
-
-	private final Standings standings;
+	private final AtomicReference<Stage> stage = new AtomicReference<>(new Stage());
 
 	private final Renditions renditions;
 
@@ -58,19 +53,16 @@ class Visitor {
 			Standings standings, Renditions renditions, Pulse pulse, ApplicationEventPublisher events,
 			TransactionTemplate transactions) {
 		this.environment = environment;
-		this.competitions = competitions;
-		this.entries = entries;
-		this.draw = draw;
-		this.standings = standings;
 		this.renditions = renditions;
 		this.pulse = pulse;
 		this.events = events;
 		this.transactions = transactions;
+		Stage.play(this.stage::get, competitions, entries, draw, standings);
 	}
 
 	/** Show this stage and nothing of an earlier one. */
 	void watch(Stage stage) {
-		stage.play(this.competitions, this.entries, this.draw, this.standings);
+		this.stage.set(stage);
 		this.renditions.clear();
 		this.pulse.quicken();
 	}
