@@ -80,12 +80,10 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 
 	/** Say the rule with its source. */
 	String words() {
-		String amounts = String.join(", ",
-				this.steps.stream()
-					.map((step) -> step.points() + ((this.basis == DeductionBasis.STEPS) ? " from " + step.from() : ""))
-					.toList());
-		return this.name + ": " + amounts + " " + this.basis.words() + ", counted in " + this.unit + " ("
-				+ this.source.remark() + ")";
+		String amounts = (this.basis == DeductionBasis.STEPS)
+				? String.join(", ", this.steps.stream().map((step) -> step.points() + " from " + step.from()).toList())
+				: this.steps.get(0).points() + " " + this.basis.words();
+		return this.name + ": " + amounts + " (" + this.unit + "); " + this.source.remark();
 	}
 
 }

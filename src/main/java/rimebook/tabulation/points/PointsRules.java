@@ -116,7 +116,7 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 		this.settings.stream()
 			.filter((setting) -> setting.source().needsChecking())
 			.forEach((setting) -> sentences
-				.add(setting.name() + " is " + setting.value() + " " + setting.source().remark()));
+				.add(setting.name() + " is " + setting.value() + "; " + setting.source().remark()));
 		this.components.stream()
 			.filter((component) -> component.rule().source().needsChecking())
 			.forEach((component) -> sentences.add(words(component)));
@@ -129,7 +129,7 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	private static String words(SegmentComponent component) {
 		ComponentRule rule = component.rule();
 		return rule.name() + ", " + component.level() + " " + component.segment().name().toLowerCase(Locale.ROOT)
-				+ ": factor " + rule.factorText() + " (" + rule.source().remark() + ")";
+				+ ": factor " + rule.factorText() + "; " + rule.source().remark();
 	}
 
 }

@@ -221,4 +221,72 @@ final class Refusal {
 		return refused("setting-missing", "The settings have no '" + name + "'.");
 	}
 
+	static TabulationException panelOutOfRange(int judges, int most) {
+		return refused("panel-out-of-range", "A panel has 1 to " + most + " judges; got " + judges + ".");
+	}
+
+	static TabulationException sheetAuthorised() {
+		return refused("sheet-authorised",
+				"The list of elements is authorised; it must be opened again before anything on it can change.");
+	}
+
+	static TabulationException sheetOpen() {
+		return refused("sheet-open", "The list of elements is open already.");
+	}
+
+	static TabulationException sheetNotReady() {
+		return refused("sheet-not-ready",
+				"Scores need an authorised list of elements and the submitted sheet of every judge who is there.");
+	}
+
+	static TabulationException sheetSubmitted(int judge) {
+		return refused("sheet-submitted",
+				"Judge " + judge + " has submitted; a grade can change only while the judge is asked something.");
+	}
+
+	static TabulationException unknownElement(int key) {
+		return refused("unknown-element", "There is no element with the key " + key + " on the list.");
+	}
+
+	static TabulationException elementDeleted(String code) {
+		return refused("element-deleted", "Element '" + code + "' is deleted; it must be put back first.");
+	}
+
+	static TabulationException elementNotDeleted(String code) {
+		return refused("element-not-deleted",
+				"Element '" + code + "' is on the list; only a deleted one can be put back.");
+	}
+
+	static TabulationException elementUnderReview(String code) {
+		return refused("element-under-review",
+				"Element '" + code + "' is under review; it must be confirmed before the list can be authorised.");
+	}
+
+	static TabulationException tooManyElements(int most) {
+		return refused("too-many-elements", "A list has " + most + " elements at most, deleted ones among them.");
+	}
+
+	static TabulationException unknownJudge(int judge) {
+		return refused("unknown-judge", "There is no judge " + judge + " on this panel.");
+	}
+
+	static TabulationException gradesMissing(int judge, int count) {
+		return refused("grades-missing", "Judge " + judge + " still owes a grade, or has one to confirm, for " + count
+				+ ((count == 1) ? " element" : " elements") + "; every element that counts needs one.");
+	}
+
+	static TabulationException unknownEntry(String entry) {
+		return refused("entry-unknown", "There is no entry '" + entry + "' in the standing.");
+	}
+
+	static TabulationException nothingNeeded(String entry) {
+		return refused("nothing-needed", "Entry '" + entry
+				+ "' has no last segment before it in which a total could be needed for a place of the event.");
+	}
+
+	static TabulationException nothingToCompare(String entry) {
+		return refused("nothing-to-compare", "Entry '" + entry
+				+ "' has nothing to be compared with; two different teams with a place are expected.");
+	}
+
 }
