@@ -1,0 +1,85 @@
+package rimebook.tabulation.points;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.TabulationException;
+
+/**
+ * What a team still to skate needs. A place is reached by being level with whoever holds
+ * it now, which shares it, or by being ahead. For the last team to skate this is what it
+ * needs in the end; for one with others behind it, what it needs to be there when it
+ * leaves the ice.
+ */
+public final class PointsNeeded {
+
+	private static final Points LEAST = new Points(1);
+
+	private PointsNeeded() {
+	}
+
+	/**
+	 * Tell what each place of a segment takes.
+	 * @param standing of the segment so far
+	 * @return one for each place somebody holds, from the first on; behind them every
+	 * total is enough
+	 */
+	public static List<ScoreNeeded> inSegment(PointsStanding standing) {
+		Set<Integer> seen = new HashSet<>();
+		return standing.rows()
+			.stream()
+			.filter((row) -> row.place() != null && seen.add(row.place()))
+			.map((row) -> inSegment(row, standing.tieBreak()))
+			.toList();
+	}
+
+	private static ScoreNeeded inSegment(ScoredEntry holder, TieBreak tieBreak) {
+		int place = Objects.requireNonNull(holder.place());
+		PerformanceScore score = Objects.requireNonNull(holder.score());
+		return tieBreak.criterion()
+			.map((part) -> new ScoreNeeded(place, score.total().plus(LEAST),
+					new ScoreNeeded.OnEqualTotal(score.total(), part, score.points(part))))
+			.orElseGet(() -> new ScoreNeeded(place, score.total(), null));
+	}
+
+	/**
+	 * Tell what each place of the event takes in its last segment. An equal total of the
+	 * event goes by the higher total of the last segment, so one figure says it all.
+	 * @param standing of the event so far
+	 * @param entry a team of the standing that has only the last of several segments
+	 * before it
+	 * @return one for each place held by a team that has skated every segment, from the
+	 * first on
+	 * @throws TabulationException {@code entry-unknown}, or {@code nothing-needed} where
+	 * the team has no place, has skated the last segment, has missed an earlier one, or
+	 * the event has one segment only
+	 */
+	public static List<ScoreNeeded> inEvent(PointsEventStanding standing, String entry) {
+		PointsEventRow own = standing.row(entry).orElseThrow(() -> Refusal.unknownEntry(entry));
+		int missing = (int) own.segments().stream().filter(Objects::isNull).count();
+		if (own.place() == null || missing != 1 || last(own) != null) {
+			throw Refusal.nothingNeeded(entry);
+		}
+		Set<Integer> seen = new HashSet<>();
+		return standing.rows()
+			.stream()
+			.filter((row) -> row.complete() && row.place() != null && seen.add(row.place()))
+			.map((row) -> inEvent(row, own.total()))
+			.toList();
+	}
+
+	private static ScoreNeeded inEvent(PointsEventRow holder, Points carried) {
+		Points level = holder.total().minus(carried);
+		boolean ahead = level.compareTo(Objects.requireNonNull(last(holder)).total()) >= 0;
+		return new ScoreNeeded(Objects.requireNonNull(holder.place()), ahead ? level : level.plus(LEAST), null);
+	}
+
+	private static @Nullable SegmentTotal last(PointsEventRow row) {
+		return row.segments().get(row.segments().size() - 1);
+	}
+
+}
