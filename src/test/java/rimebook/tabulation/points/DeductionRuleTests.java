@@ -1,0 +1,65 @@
+package rimebook.tabulation.points;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class DeductionRuleTests {
+
+	@ParameterizedTest
+	@CsvSource({ "fall,1,1.00", "fall,2,2.00", "fall,16,2.00", "time,3,3.00", "illegal,2,4.00", "interruption,10,0.00",
+			"interruption,11,1.00", "interruption,20,1.00", "interruption,21,2.00", "interruption,31,3.00",
+			"interruption,1000,3.00" })
+	void amountsGoByTheTable(String item, int count, String points) {
+		DeductionRule rule = PublishedRules.RULES.deduction(item).orElseThrow();
+		assertThat(rule.points(count)).hasToString(points);
+		assertThat(rule.take(count, "referee")).isEqualTo(new Deduction(item, count, Points.parse(points), "referee"));
+	}
+
+	@Test
+	void perSkaterTakesTheAmountForEach() {
+		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionBasis.PER_SKATER, "skaters",
+				List.of(new DeductionStep(1, new Points(50))), PointsFixtures.SOURCE);
+		assertThat(rule.points(3)).hasToString("1.50");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "0", "1001", "-1" })
+	void refusesACountOutOfRange(int count) {
+		DeductionRule rule = PublishedRules.RULES.deduction("fall").orElseThrow();
+		assertThat(PointsFixtures.refusal(() -> rule.points(count)).code()).isEqualTo("deduction-out-of-range");
+		assertThat(PointsFixtures.refusal(() -> rule.take(count, "x")).code()).isEqualTo("deduction-out-of-range");
+	}
+
+	@Test
+	void deductionsAreChecked() {
+		assertThat(PointsFixtures.refusal(() -> Deduction.of(" ", Points.ZERO)).code())
+			.isEqualTo("deduction-item-missing");
+		assertThat(List.of(new Points(-1), new Points(100_001)))
+			.allSatisfy((points) -> assertThat(PointsFixtures.refusal(() -> Deduction.of("fall", points)).code())
+				.isEqualTo("deduction-out-of-range"));
+		assertThat(List.of(0, 1001)).allSatisfy((
+				count) -> assertThat(PointsFixtures.refusal(() -> new Deduction("fall", count, Points.ZERO, "")).code())
+					.isEqualTo("deduction-out-of-range"));
+		assertThat(new Deduction("fall", 1000, new Points(100_000), "").points()).isEqualTo(new Points(100_000));
+	}
+
+	@Test
+	void aRuleNeedsSteps() {
+		assertThat(PointsFixtures
+			.refusal(
+					() -> new DeductionRule("fall", "Fall", DeductionBasis.STEPS, "", List.of(), PointsFixtures.SOURCE))
+			.code()).isEqualTo("deduction-steps");
+	}
+
+	@Test
+	void writtenAsOnTheSheet() {
+		assertThat(Deduction.of("fall", new Points(100)).words()).isEqualTo("fall: -1.00");
+		assertThat(new Deduction("fall", 3, new Points(200), "").words()).isEqualTo("fall: -2.00 (3)");
+	}
+
+}

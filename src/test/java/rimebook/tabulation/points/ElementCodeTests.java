@@ -1,0 +1,39 @@
+package rimebook.tabulation.points;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class ElementCodeTests {
+
+	@Test
+	void takesACodeApart() {
+		assertThat(ElementCode.parse("NHE3+s4"))
+			.isEqualTo(new ElementCode("NHE", ElementLevel.THREE, new ElementFeature("s", ElementLevel.FOUR), 0));
+		assertThat(ElementCode.parse("ME4<")).isEqualTo(new ElementCode("ME", ElementLevel.FOUR, null, 1));
+		assertThat(ElementCode.parse("GL1<<")).isEqualTo(new ElementCode("GL", ElementLevel.ONE, null, 2));
+		assertThat(ElementCode.parse("BB")).isEqualTo(new ElementCode("B", ElementLevel.BASIC, null, 0));
+		assertThat(ElementCode.parse("IB+piB").feature()).isEqualTo(new ElementFeature("pi", ElementLevel.BASIC));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "", "ME", "ME5", "ME0", "me4", "ME4<<<", "ME4+", "ME4+s", "ME4+S4", "ME4 ", "4", "ME4*" })
+	void refusesWhatIsNoCode(String code) {
+		assertThat(PointsFixtures.refusal(() -> ElementCode.parse(code)).code()).isEqualTo("code-malformed");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "ME4,ME3", "I2+pi3,I1+pi3", "GL1<,GLB<" })
+	void lowersTheElementByOneLevel(String code, String lowered) {
+		assertThat(ElementCode.parse(code).lowered()).map(ElementCode::toString).contains(lowered);
+	}
+
+	@Test
+	void thereIsNothingBelowBasic() {
+		assertThat(ElementCode.parse("MEB").lowered()).isEmpty();
+	}
+
+}

@@ -1,0 +1,85 @@
+package rimebook.tabulation.points;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class PanelMeanTests {
+
+	@Test
+	void usesEveryMarkBelowTheThreshold() {
+		PanelMean mean = mean(100, 200, 300, 400);
+		assertThat(mean.divisor()).isEqualTo(4);
+		assertThat(mean.dropped()).isEmpty();
+		assertThat(mean.mean()).isEqualTo(new Points(250));
+		assertThat(mean.working()).isEqualTo("1.00 + 2.00 + 3.00 + 4.00 = 10.00; 10.00 / 4 = 2.50, rounded 2.50");
+	}
+
+	@Test
+	void dropsOneHighestAndOneLowestFromTheThresholdOn() {
+		PanelMean mean = mean(100, 500, 300, 400, 200);
+		assertThat(uses(mean)).containsExactly(MarkUse.DROPPED_LOWEST, MarkUse.DROPPED_HIGHEST, MarkUse.COUNTED,
+				MarkUse.COUNTED, MarkUse.COUNTED);
+		assertThat(mean.countedJudges()).containsExactly(3, 4, 5);
+		assertThat(mean.dropped()).extracting(PanelMark::judge).containsExactly(1, 2);
+		assertThat(mean.sum()).isEqualTo(new Points(900));
+	}
+
+	@Test
+	void dropsOneCopyOnlyOfEqualMarks() {
+		PanelMean mean = mean(300, 300, 300, 300, 300);
+		assertThat(mean.countedJudges()).containsExactly(2, 3, 4);
+		assertThat(mean(100, 100, 200, 300, 300).sum()).isEqualTo(new Points(600));
+	}
+
+	@Test
+	void leavesAbsentMarksOutOfTheCount() {
+		PanelMean mean = mean(null, 100, 500, null, 300, 400, 200);
+		assertThat(mean.divisor()).isEqualTo(3);
+		assertThat(uses(mean)).startsWith(MarkUse.ABSENT, MarkUse.DROPPED_LOWEST, MarkUse.DROPPED_HIGHEST,
+				MarkUse.ABSENT);
+		assertThat(mean(null, 100, 500, 300, 400).dropped()).isEmpty();
+		assertThat(mean.marks()).hasSize(7).extracting(PanelMark::judge).containsExactly(1, 2, 3, 4, 5, 6, 7);
+	}
+
+	@Test
+	void oneMarkIsItsOwnMean() {
+		assertThat(mean(null, 425).mean()).isEqualTo(new Points(425));
+		assertThat(mean(425).working()).isEqualTo("4.25; 4.25 / 1 = 4.25, rounded 4.25");
+	}
+
+	@Test
+	void thresholdIsARule() {
+		assertThat(PanelMean.of(marks(100, 200, 600), 3).mean()).isEqualTo(new Points(200));
+		assertThat(PanelMean.of(marks(100, 200, 300, 400, 1000), 6).mean()).isEqualTo(new Points(400));
+	}
+
+	@Test
+	void showsTheQuotientBeforeItIsRounded() {
+		assertThat(Stream.of(mean(100, 100, 200), mean(-100, -100, -200), mean(25, 25, 50, 25), mean(100, 200)))
+			.extracting(PanelMean::quotient)
+			.containsExactly("1.333333…", "-1.333333…", "0.3125", "1.50");
+	}
+
+	private static List<MarkUse> uses(PanelMean mean) {
+		return mean.marks().stream().map(PanelMark::use).toList();
+	}
+
+	private static PanelMean mean(@Nullable Integer... hundredths) {
+		return PanelMean.of(marks(hundredths), 5);
+	}
+
+	private static List<@Nullable Points> marks(@Nullable Integer... hundredths) {
+		List<@Nullable Points> marks = new ArrayList<>();
+		for (Integer mark : hundredths) {
+			marks.add((mark == null) ? null : new Points(mark));
+		}
+		return marks;
+	}
+
+}
