@@ -1,5 +1,7 @@
 package rimebook;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,16 +30,14 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.testsupport.Chromium;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
-
-import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * One event by hand in real browsers: the crew at their desks, five judges on tablets and
@@ -79,7 +79,7 @@ class WholeEventByHandBrowserTests {
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
 		this.event = competitions.addEvent(this.competition.id(),
-				new DraftEvent("Novice", PlacementMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree())),
+				new DraftEvent("Novice", JudgingMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree())),
 				SmallCompetition.SECRETARY);
 		this.segment = this.event.segments().get(0).id().toString();
 		competitions.move(this.competition.id(), competitions.competition(this.competition.id()).version(),

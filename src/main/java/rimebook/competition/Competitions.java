@@ -30,17 +30,20 @@ public class Competitions {
 
 	private final MoveRules rules;
 
+	private final RuleSets ruleSets;
+
 	private final EntityManager entityManager;
 
 	private final ApplicationEventPublisher publisher;
 
 	private final Ids ids;
 
-	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules,
+	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules, RuleSets ruleSets,
 			EntityManager entityManager, ApplicationEventPublisher publisher, Ids ids) {
 		this.competitions = competitions;
 		this.events = events;
 		this.rules = rules;
+		this.ruleSets = ruleSets;
 		this.entityManager = entityManager;
 		this.publisher = publisher;
 		this.ids = ids;
@@ -126,11 +129,14 @@ public class Competitions {
 	/**
 	 * Add an event at the end of a competition that is not final.
 	 * @throws ConflictException if the competition is final
-	 * @throws RuleViolationException {@code event-name-taken}
+	 * @throws RuleViolationException {@code event-name-taken}, or
+	 * {@code rule-set-does-not-fit} if the rule set is not known here or has no factors
+	 * for a segment
 	 */
 	@Transactional
 	public EventView addEvent(CompetitionId id, DraftEvent facts, Actor actor) {
 		hold(id).checkOpenToChange();
+		this.ruleSets.check(facts);
 		List<Event> others = this.events.findByCompetitionIdOrderByPosition(id.value());
 		checkName(facts.name(), others);
 		String slug = Slug.unique(facts.name(), "event",
@@ -147,13 +153,16 @@ public class Competitions {
 	 * takes the place of one that fell away.
 	 * @throws ConflictException if the version is stale, the competition is final, or
 	 * {@code event-change} if another module refuses it, with the reason
-	 * @throws RuleViolationException {@code event-name-taken}
+	 * @throws RuleViolationException {@code event-name-taken}, or
+	 * {@code rule-set-does-not-fit} if the rule set is not known here or has no factors
+	 * for a segment
 	 */
 	@Transactional
 	public EventView changeEvent(EventId id, int version, DraftEvent facts, Actor actor) {
 		Event event = holdEvent(id);
 		event.checkVersion(version);
 		this.rules.checkChange(id);
+		this.ruleSets.check(facts);
 		checkName(facts.name(), others(event));
 		String before = event.inWords();
 		this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);

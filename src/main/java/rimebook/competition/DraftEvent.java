@@ -2,43 +2,57 @@ package rimebook.competition;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.PlacementMethod;
 
 /**
  * An event as the secretary writes it down.
  *
  * @param name the level, up to 120 characters, unlike the other events of the competition
- * @param judges 1 to 15, odd unless a reason is given
+ * @param judges 1 to 15, odd unless a reason is given; for points judging 3 to 9, odd or
+ * even
  * @param evenPanelReason why the number of judges may be even, up to 500 characters;
  * dropped when it is odd
  * @param policies the rule set; {@link JudgingPolicies#usual()} unless the rulebook says
  * otherwise
+ * @param points by which rules points are counted; dropped unless the method is points
  * @param segments one to three, in order, with different names
  * @throws RuleViolationException naming the field that does not fit; {@code panel-even}
  * when the number of judges is even without a reason
  */
-public record DraftEvent(String name, PlacementMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, List<DraftSegment> segments) {
+public record DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
+		JudgingPolicies policies, @Nullable PointsChoice points, List<DraftSegment> segments) {
 
 	public DraftEvent {
 		name = Required.text("name", name, 120);
-		Required.number("judges", judges, 1, 15);
-		evenPanelReason = reasonFor(judges, Required.optional("evenPanelReason", evenPanelReason, 500));
+		Required.number("judges", judges, method.isPoints() ? 3 : 1, method.isPoints() ? 9 : 15);
+		evenPanelReason = method.isPoints() ? ""
+				: reasonFor(judges, Required.optional("evenPanelReason", evenPanelReason, 500));
+		points = pointsFor(method, points);
 		segments = List.copyOf(segments);
 		checkSegments(segments);
 	}
 
 	/** As the full form, with the usual rule set. */
-	public DraftEvent(String name, PlacementMethod method, int judges, String evenPanelReason,
+	public DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
 			List<DraftSegment> segments) {
-		this(name, method, judges, evenPanelReason, JudgingPolicies.usual(), segments);
+		this(name, method, judges, evenPanelReason, JudgingPolicies.usual(), null, segments);
 	}
 
 	/** The same event under another name. */
 	public DraftEvent named(String name) {
-		return new DraftEvent(name, this.method, this.judges, this.evenPanelReason, this.policies, this.segments);
+		return new DraftEvent(name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
+				this.segments);
+	}
+
+	private static @Nullable PointsChoice pointsFor(JudgingMethod method, @Nullable PointsChoice points) {
+		if (method.isPoints() && points == null) {
+			throw new RuleViolationException("rule-set-missing", "points",
+					"An event judged by points names its rule set and level; please choose one.");
+		}
+		return method.isPoints() ? points : null;
 	}
 
 	private static String reasonFor(int judges, String reason) {

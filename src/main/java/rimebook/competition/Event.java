@@ -14,10 +14,10 @@ import jakarta.persistence.Id;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
 import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
-import rimebook.tabulation.PlacementMethod;
 
 @Entity
 class Event {
@@ -37,7 +37,7 @@ class Event {
 	private String name;
 
 	@Enumerated(EnumType.STRING)
-	private PlacementMethod method;
+	private JudgingMethod method;
 
 	private int judges;
 
@@ -45,6 +45,10 @@ class Event {
 
 	@Convert(converter = JudgingPoliciesConverter.class)
 	private JudgingPolicies policies;
+
+	private String ruleSet = "";
+
+	private String skatingLevel = "";
 
 	@OneToMany(mappedBy = "event", cascade = CascadeType.ALL, orphanRemoval = true)
 	@OrderBy("position")
@@ -75,6 +79,9 @@ class Event {
 		this.judges = facts.judges();
 		this.evenPanelReason = facts.evenPanelReason();
 		this.policies = facts.policies();
+		PointsChoice points = facts.points();
+		this.ruleSet = (points != null) ? points.ruleSet() : "";
+		this.skatingLevel = (points != null) ? points.level() : "";
 		writeSegments(facts.segments(), ids);
 	}
 
@@ -118,8 +125,12 @@ class Event {
 
 	EventView view() {
 		return new EventView(id(), new CompetitionId(this.competitionId), this.position, this.slug, this.name,
-				this.method, this.judges, this.evenPanelReason, this.policies,
+				this.method, this.judges, this.evenPanelReason, this.policies, points(),
 				this.segments.stream().map(Segment::view).toList(), this.version);
+	}
+
+	private @Nullable PointsChoice points() {
+		return this.ruleSet.isEmpty() ? null : new PointsChoice(this.ruleSet, this.skatingLevel);
 	}
 
 	/** The facts in one line, for the record. */

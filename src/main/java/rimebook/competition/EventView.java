@@ -3,11 +3,12 @@ package rimebook.competition;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.Hundredths;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
 
@@ -19,22 +20,39 @@ import rimebook.tabulation.SegmentKind;
  * @param judges how many judges mark it
  * @param evenPanelReason why the number of judges may be even; empty when it is odd
  * @param policies the chosen value of every policy that rulebooks leave open
+ * @param points by which rules points are counted, {@code null} for placement judging;
+ * {@link RuleSets} has them
  * @param segments in order, one to three
  * @param version give it back with a change, so that nobody overwrites another's
  */
 public record EventView(EventId id, CompetitionId competition, int position, String slug, String name,
-		PlacementMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-		List<SegmentView> segments, int version) {
+		JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+		@Nullable PointsChoice points, List<SegmentView> segments, int version) {
 
 	public EventView {
 		segments = List.copyOf(segments);
 	}
 
-	/** The rule set by which a segment of that kind is tabulated. */
+	/** As the full form, for placement judging. */
+	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
+			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+			List<SegmentView> segments, int version) {
+		this(id, competition, position, slug, name, method, judges, evenPanelReason, policies, null, segments, version);
+	}
+
+	/** Tell whether elements and components are judged, not places. */
+	public boolean isJudgedByPoints() {
+		return this.method.isPoints();
+	}
+
+	/**
+	 * The rule set by which a segment of that kind is tabulated.
+	 * @throws IllegalStateException for an event judged by points
+	 */
 	public PlacementRules rules(SegmentKind kind) {
 		CardTieBreak tieBreak = (kind == SegmentKind.FREE) ? this.policies.freeSkatingTieBreak() : kind.cardTieBreak();
 		EvenPanel evenPanel = this.evenPanelReason.isEmpty() ? EvenPanel.REFUSE : EvenPanel.ALLOW;
-		return new PlacementRules(this.method, tieBreak, this.policies.sharedOrdinals(),
+		return new PlacementRules(this.method.placement(), tieBreak, this.policies.sharedOrdinals(),
 				this.policies.equalJudgesInFavour(), evenPanel, this.policies.zeroMark(),
 				this.policies.disqualifiedPlaces());
 	}
@@ -63,7 +81,7 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 
 	/** The facts of this event as a draft, for a form or a copy. */
 	public DraftEvent draft() {
-		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies,
+		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
 				this.segments.stream().map(SegmentView::draft).toList());
 	}
 
@@ -71,8 +89,12 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	String inWords() {
 		String all = this.segments.stream().map(EventView::inWords).collect(Collectors.joining("; "));
 		String even = this.evenPanelReason.isEmpty() ? "" : " (even: " + this.evenPanelReason + ")";
-		return "%s, %s, %d judges%s; %s; %s".formatted(this.name, this.method, this.judges, even, all,
-				this.policies.inWords());
+		return "%s, %s, %d judges%s; %s; %s".formatted(this.name, this.method, this.judges, even, all, rulesInWords());
+	}
+
+	private String rulesInWords() {
+		return (this.points != null) ? "rule set " + this.points.ruleSet() + ", level " + this.points.level()
+				: this.policies.inWords();
 	}
 
 	private static String inWords(SegmentView segment) {

@@ -1,5 +1,9 @@
 package rimebook.demo;
 
+import static rimebook.demo.DemoCrew.ACCOUNTANT;
+import static rimebook.demo.DemoCrew.REFEREE;
+import static rimebook.demo.DemoCrew.SECRETARY;
+
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayDeque;
@@ -18,6 +22,7 @@ import rimebook.competition.DraftCompetition;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.DraftSegment;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
@@ -48,12 +53,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
-
-import static rimebook.demo.DemoCrew.ACCOUNTANT;
-import static rimebook.demo.DemoCrew.REFEREE;
-import static rimebook.demo.DemoCrew.SECRETARY;
 
 /** Builds the invented competition through the doors that people use. */
 @Component
@@ -121,9 +121,9 @@ class DemoCompetition {
 			.create(new DraftCompetition(NAME, "Skerry Hall, Varnholm", ZoneId.of("Europe/Helsinki"),
 					LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook of the Skerry Islands, 2026/27"),
 					SECRETARY);
-		EventView junior = add(made, "Junior", PlacementMethod.MAJORITY, 7, List.of(shortProgramme(), free(210)));
-		EventView adult = add(made, "Adult", PlacementMethod.ONE_BY_ONE, 5, List.of(free(180)));
-		add(made, "Novice", PlacementMethod.MAJORITY, 5, List.of(free(180)));
+		EventView junior = add(made, "Junior", JudgingMethod.MAJORITY, 7, List.of(shortProgramme(), free(210)));
+		EventView adult = add(made, "Adult", JudgingMethod.ONE_BY_ONE, 5, List.of(free(180)));
+		add(made, "Novice", JudgingMethod.MAJORITY, 5, List.of(free(180)));
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), Set.of(), SECRETARY);
 		move(made, CompetitionState.ENTRIES_CLOSED);
@@ -135,7 +135,7 @@ class DemoCompetition {
 		playJunior(junior);
 	}
 
-	private EventView add(CompetitionView competition, String name, PlacementMethod method, int judges,
+	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
 			List<DraftSegment> segments) {
 		return this.competitions.addEvent(competition.id(), new DraftEvent(name, method, judges, "", segments),
 				SECRETARY);

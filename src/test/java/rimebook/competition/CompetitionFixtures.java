@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.util.List;
 
 import rimebook.shared.Actor;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
 
 /** Drafts with sensible values, for tests of every module. */
@@ -25,7 +24,7 @@ public final class CompetitionFixtures {
 
 	/** A majority event with a short programme and a free skating. */
 	public static DraftEvent anEvent(String name, int judges) {
-		return new DraftEvent(name, PlacementMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
+		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
 	}
 
 	/** A short programme of factor 0.5. */

@@ -1,5 +1,13 @@
 package rimebook.competition;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.competition.CompetitionFixtures.SECRETARY;
+import static rimebook.competition.CompetitionFixtures.aCompetition;
+import static rimebook.competition.CompetitionFixtures.aFree;
+import static rimebook.competition.CompetitionFixtures.aShort;
+import static rimebook.competition.CompetitionFixtures.anEvent;
+
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
@@ -23,21 +31,16 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.EvenPanel;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.competition.CompetitionFixtures.SECRETARY;
-import static rimebook.competition.CompetitionFixtures.aCompetition;
-import static rimebook.competition.CompetitionFixtures.aFree;
-import static rimebook.competition.CompetitionFixtures.aShort;
-import static rimebook.competition.CompetitionFixtures.anEvent;
+import rimebook.tabulation.points.ComponentRule;
 
 @DataJpaTest(showSql = false)
 @RecordApplicationEvents
 @Import({ CompetitionModule.class, CompetitionsIntegrationTests.Outside.class })
 class CompetitionsIntegrationTests {
+
+	@Autowired
+	private RuleSets ruleSets;
 
 	@Autowired
 	private Competitions competitions;
@@ -50,6 +53,37 @@ class CompetitionsIntegrationTests {
 
 	@Autowired
 	private ApplicationEvents published;
+
+	@Test
+	void anEventKeepsTheRuleSetOfItsPoints() {
+		PointsChoice senior = new PointsChoice("synchronized-2025-26", "senior");
+		EventView event = this.competitions.addEvent(planned().id(), points("Senior", senior), SECRETARY);
+		EventView found = this.competitions.event(event.id());
+		assertThat(found.isJudgedByPoints()).isTrue();
+		assertThat(found.judges()).isEqualTo(8);
+		assertThat(found.points()).isEqualTo(senior);
+		assertThat(found.draft()).isEqualTo(points("Senior", senior));
+		assertThat(this.ruleSets.of(found, found.segments().get(1)).components()).extracting(ComponentRule::factor)
+			.containsExactly(267, 267, 267);
+	}
+
+	@Test
+	void refusesALevelForWhichTheRuleSetHasNoFactors() {
+		CompetitionId competition = planned().id();
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.competitions.addEvent(competition,
+					points("Novice", new PointsChoice("synchronized-2025-26", "novice")), SECRETARY))
+			.withMessageContaining("senior, junior");
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.competitions.addEvent(competition,
+					points("Novice", new PointsChoice("of-tomorrow", "senior")), SECRETARY))
+			.withMessageContaining("no rule set 'of-tomorrow'");
+	}
+
+	private static DraftEvent points(String name, PointsChoice choice) {
+		return new DraftEvent(name, JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), choice,
+				List.of(aShort(), aFree()));
+	}
 
 	@Test
 	void keepsWhatWasWrittenDown() {
@@ -163,7 +197,7 @@ class CompetitionsIntegrationTests {
 	@Test
 	void keepsTheIdentityOfASegmentWhoseNameStays() {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
-		DraftEvent swapped = new DraftEvent("Junior", PlacementMethod.ONE_BY_ONE, 5, "", List.of(aFree(), aShort()));
+		DraftEvent swapped = new DraftEvent("Junior", JudgingMethod.ONE_BY_ONE, 5, "", List.of(aFree(), aShort()));
 		EventView changed = this.competitions.changeEvent(junior.id(), junior.version(), swapped, SECRETARY);
 		assertThat(changed.segments()).extracting(SegmentView::id)
 			.containsExactly(junior.segments().get(1).id(), junior.segments().get(0).id());
@@ -213,7 +247,7 @@ class CompetitionsIntegrationTests {
 
 	@Test
 	void putsTogetherTheRulesOfASegment() {
-		DraftEvent even = new DraftEvent("Junior", PlacementMethod.MAJORITY, 4, "Judge ill", List.of(aFree()));
+		DraftEvent even = new DraftEvent("Junior", JudgingMethod.MAJORITY, 4, "Judge ill", List.of(aFree()));
 		EventView event = this.competitions.addEvent(planned().id(), even, SECRETARY);
 		assertThat(event.rules(SegmentKind.SHORT).cardTieBreak()).isEqualTo(CardTieBreak.FIRST_MARK);
 		assertThat(event.rules(SegmentKind.FREE).cardTieBreak()).isEqualTo(CardTieBreak.SECOND_MARK);
@@ -250,7 +284,7 @@ class CompetitionsIntegrationTests {
 	}
 
 	private static DraftEvent withSegments(DraftSegment... segments) {
-		return new DraftEvent("Junior", PlacementMethod.MAJORITY, 7, "", List.of(segments));
+		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "", List.of(segments));
 	}
 
 	/** Stands for the modules that may refuse. */

@@ -1,21 +1,21 @@
 package rimebook.competition;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.List;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 class DraftTests {
 
@@ -67,6 +67,27 @@ class DraftTests {
 	}
 
 	@Test
+	void aPanelForPointsHasThreeToNineJudgesAndARuleSet() {
+		PointsChoice senior = new PointsChoice("synchronized-2025-26", "senior");
+		assertThat(points(4, senior).evenPanelReason()).isEmpty();
+		assertRefused(() -> points(2, senior), "field-out-of-range", "judges");
+		assertRefused(() -> points(10, senior), "field-out-of-range", "judges");
+		assertRefused(() -> points(7, null), "rule-set-missing", "points");
+	}
+
+	@Test
+	void placementJudgingKeepsNoRuleSetOfPoints() {
+		DraftEvent event = new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(),
+				new PointsChoice("synchronized-2025-26", "junior"), List.of(CompetitionFixtures.aFree()));
+		assertThat(event.points()).isNull();
+	}
+
+	private static DraftEvent points(int judges, @Nullable PointsChoice choice) {
+		return new DraftEvent("Senior", JudgingMethod.POINTS, judges, "ignored", JudgingPolicies.usual(), choice,
+				List.of(CompetitionFixtures.aFree()));
+	}
+
+	@Test
 	void eventHasOneToThreeSegmentsOfDifferentNames() {
 		DraftSegment free = CompetitionFixtures.aFree();
 		assertRefused(() -> event(List.of()), "segments-number", "segments");
@@ -79,11 +100,11 @@ class DraftTests {
 	}
 
 	private static DraftEvent event(int judges, String reason) {
-		return new DraftEvent("Junior", PlacementMethod.MAJORITY, judges, reason, List.of(CompetitionFixtures.aFree()));
+		return new DraftEvent("Junior", JudgingMethod.MAJORITY, judges, reason, List.of(CompetitionFixtures.aFree()));
 	}
 
 	private static DraftEvent event(List<DraftSegment> segments) {
-		return new DraftEvent("Junior", PlacementMethod.MAJORITY, 5, "", segments);
+		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", segments);
 	}
 
 	private static void assertRefused(ThrowingCallable act, String code, String field) {

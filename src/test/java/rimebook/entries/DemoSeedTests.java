@@ -1,5 +1,7 @@
 package rimebook.entries;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,10 +16,8 @@ import org.junit.jupiter.api.Test;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.tabulation.PlacementMethod;
-
-import static org.assertj.core.api.Assertions.assertThat;
 
 class DemoSeedTests {
 
@@ -52,7 +52,7 @@ class DemoSeedTests {
 
 	private static EventView event(String name, int position) {
 		return new EventView(new EventId(UUID.randomUUID()), new CompetitionId(UUID.randomUUID()), position, name, name,
-				PlacementMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
+				JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
 	}
 
 }

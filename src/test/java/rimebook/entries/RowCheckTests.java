@@ -1,5 +1,7 @@
 package rimebook.entries;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -12,10 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.tabulation.PlacementMethod;
-
-import static org.assertj.core.api.Assertions.assertThat;
 
 class RowCheckTests {
 
@@ -99,7 +99,7 @@ class RowCheckTests {
 
 	private static EventView event(String name, int position) {
 		return new EventView(new EventId(UUID.randomUUID()), new CompetitionId(UUID.randomUUID()), position, name, name,
-				PlacementMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
+				JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
 	}
 
 }

@@ -1,5 +1,10 @@
 package rimebook.live;
 
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.BDDMockito.will;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -24,6 +29,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
@@ -55,14 +61,8 @@ import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.Measure;
 import rimebook.tabulation.PlacedEntry;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
-
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.anyString;
-import static org.mockito.BDDMockito.will;
 
 /**
  * A small competition for the pages to show: one event of twelve teams and seven judges,
@@ -99,10 +99,10 @@ class Stage {
 	private final List<EntryView> entries = IntStream.range(0, TEAMS.size()).mapToObj(Stage::entry).toList();
 
 	Stage() {
-		this(PlacementMethod.MAJORITY);
+		this(JudgingMethod.MAJORITY);
 	}
 
-	Stage(PlacementMethod method) {
+	Stage(JudgingMethod method) {
 		this.junior = new EventView(new EventId(id(11)), this.competition.id(), 1, "junior", "Junior", method, 7, "",
 				JudgingPolicies.usual(), List.of(this.shortProgramme, this.freeSkating), 1);
 		Run first = new Run(this.shortProgramme, 7);

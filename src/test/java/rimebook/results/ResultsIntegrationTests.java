@@ -1,12 +1,17 @@
 package rimebook.results;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.dao.DataAccessException;
@@ -15,6 +20,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
@@ -25,18 +31,11 @@ import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.PlacedEntry;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 @WholeApplication
 class ResultsIntegrationTests {
@@ -73,7 +72,7 @@ class ResultsIntegrationTests {
 
 	@Test
 	void oneByOneEventIsTabulatedOneByOne() {
-		DraftEvent draft = new DraftEvent("Adult", PlacementMethod.ONE_BY_ONE, 5, "",
+		DraftEvent draft = new DraftEvent("Adult", JudgingMethod.ONE_BY_ONE, 5, "",
 				List.of(CompetitionFixtures.aFree()));
 		SmallCompetition day = SmallCompetition.running(this.context, 5, draft);
 		SegmentId segment = day.open(1);
@@ -207,7 +206,7 @@ class ResultsIntegrationTests {
 	@Test
 	void competitionIsFinalOnceEverySegmentIsOfficial() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Adult", PlacementMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree())));
+				new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree())));
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> day.move(CompetitionState.FINAL))
 			.withMessageContaining("Adult, Free skating");
 		official(day);

@@ -19,6 +19,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -33,9 +34,12 @@ class EventController {
 
 	private final EventRoad road;
 
-	EventController(Competitions competitions, EventRoad road) {
+	private final RuleSets ruleSets;
+
+	EventController(Competitions competitions, EventRoad road, RuleSets ruleSets) {
 		this.competitions = competitions;
 		this.road = road;
+		this.ruleSets = ruleSets;
 	}
 
 	@ModelAttribute("competition")
@@ -45,7 +49,7 @@ class EventController {
 
 	@ModelAttribute("choices")
 	EventChoices choices() {
-		return new EventChoices();
+		return new EventChoices(this.ruleSets);
 	}
 
 	@GetMapping("/new")
@@ -71,6 +75,7 @@ class EventController {
 			Model model) {
 		EventView view = found(competition, event);
 		model.addAttribute("event", EventRow.of(view));
+		model.addAttribute("ruleSet", view.isJudgedByPoints() ? this.ruleSets.of(view) : null);
 		model.addAttribute("road", this.road.of(view, viewer));
 		return "competition/event";
 	}

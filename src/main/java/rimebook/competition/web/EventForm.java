@@ -13,18 +13,22 @@ import org.springframework.validation.Errors;
 
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
 
-/** What is typed about an event. */
+/**
+ * What is typed about an event.
+ *
+ * @param points one of those of {@link PointsOffer}, empty for none
+ */
 record EventForm(
 		@NotBlank(message = "{competition.event.name.missing}") @Size(max = 120,
 				message = "{competition.event.name.long}") String name,
-		@NotNull(message = "{competition.event.method.missing}") PlacementMethod method, @Nullable String judges,
+		@NotNull(message = "{competition.event.method.missing}") JudgingMethod method, @Nullable String judges,
 		@Size(max = 500, message = "{competition.event.reason.long}") @Nullable String evenPanelReason,
-		@Nullable PoliciesForm rules, @Nullable SegmentForm first, @Nullable SegmentForm second,
-		@Nullable SegmentForm third, @Nullable Integer version) {
+		@Nullable PoliciesForm rules, @Nullable String points, @Nullable SegmentForm first,
+		@Nullable SegmentForm second, @Nullable SegmentForm third, @Nullable Integer version) {
 
 	EventForm {
 		rules = (rules != null) ? rules : PoliciesForm.of(JudgingPolicies.usual());
@@ -35,14 +39,15 @@ record EventForm(
 	}
 
 	static EventForm empty() {
-		return new EventForm("", PlacementMethod.MAJORITY, "7", "", null, SegmentForm.usual(SegmentKind.SHORT),
+		return new EventForm("", JudgingMethod.MAJORITY, "7", "", null, "", SegmentForm.usual(SegmentKind.SHORT),
 				SegmentForm.usual(SegmentKind.FREE), null, 0);
 	}
 
 	static EventForm of(EventView view) {
 		List<SegmentForm> segments = view.segments().stream().map(SegmentForm::of).toList();
 		return new EventForm(view.name(), view.method(), String.valueOf(view.judges()), view.evenPanelReason(),
-				PoliciesForm.of(view.policies()), at(segments, 0), at(segments, 1), at(segments, 2), view.version());
+				PoliciesForm.of(view.policies()), PointsOffer.value(view.points()), at(segments, 0), at(segments, 1),
+				at(segments, 2), view.version());
 	}
 
 	private static @Nullable SegmentForm at(List<SegmentForm> segments, int index) {
@@ -51,7 +56,12 @@ record EventForm(
 
 	/** Say beside each field what is wrong with it. */
 	void check(Errors errors) {
-		checkJudges(errors);
+		if (this.method == JudgingMethod.POINTS) {
+			checkPointsPanel(errors);
+		}
+		else {
+			checkJudges(errors);
+		}
 		if (segments().findAny().isEmpty()) {
 			errors.rejectValue("first.name", "competition.segment.none");
 		}
@@ -70,6 +80,16 @@ record EventForm(
 		}
 	}
 
+	private void checkPointsPanel(Errors errors) {
+		OptionalInt typed = judgesTyped();
+		if (typed.isEmpty() || typed.getAsInt() < 3 || typed.getAsInt() > 9) {
+			errors.rejectValue("judges", "competition.event.judges.points");
+		}
+		if (PointsOffer.read(this.points).isEmpty()) {
+			errors.rejectValue("points", "competition.event.points.missing");
+		}
+	}
+
 	private static void check(String path, SegmentForm segment, Errors errors) {
 		if (segment.isThere()) {
 			errors.pushNestedPath(path);
@@ -81,7 +101,7 @@ record EventForm(
 	DraftEvent draft() {
 		return new DraftEvent(this.name, this.method, judgesTyped().orElseThrow(),
 				Objects.requireNonNullElse(this.evenPanelReason, ""), this.rules.policies(),
-				segments().map(SegmentForm::draft).toList());
+				PointsOffer.read(this.points).orElse(null), segments().map(SegmentForm::draft).toList());
 	}
 
 	/** Tell whether the rule set needs to be looked at, since it is not the usual one. */

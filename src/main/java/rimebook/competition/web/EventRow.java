@@ -2,18 +2,21 @@ package rimebook.competition.web;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.tabulation.PlacementMethod;
+import rimebook.competition.PointsChoice;
 
 /** An event as people read it. */
-record EventRow(EventId id, String name, PlacementMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, boolean usualRules, List<SegmentRow> segments) {
+record EventRow(EventId id, String name, JudgingMethod method, int judges, String evenPanelReason,
+		JudgingPolicies policies, boolean usualRules, @Nullable PointsChoice points, List<SegmentRow> segments) {
 
 	static EventRow of(EventView view) {
 		return new EventRow(view.id(), view.name(), view.method(), view.judges(), view.evenPanelReason(),
-				view.policies(), view.policies().equals(JudgingPolicies.usual()),
+				view.policies(), view.policies().equals(JudgingPolicies.usual()), view.points(),
 				view.segments().stream().map(SegmentRow::of).toList());
 	}
 

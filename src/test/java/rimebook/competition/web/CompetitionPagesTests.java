@@ -1,5 +1,15 @@
 package rimebook.competition.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.assertArg;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.Mockito.never;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -10,7 +20,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
@@ -27,29 +36,22 @@ import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftEvent;
+import rimebook.competition.DraftSegment;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
+import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.assertArg;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-import static org.mockito.Mockito.never;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-
-@PageTest({ CompetitionController.class, EventController.class })
-@Import(EventRoad.class)
+@PageTest({ CompetitionController.class, EventController.class, RuleSetController.class })
+@Import({ EventRoad.class, RuleSets.class })
 @WithMockUser(username = "ada", roles = "SECRETARY")
 class CompetitionPagesTests {
 
@@ -58,6 +60,8 @@ class CompetitionPagesTests {
 	private static final EventId EVENT = new EventId(UUID.randomUUID());
 
 	private static final SegmentId SHORT = new SegmentId(UUID.randomUUID());
+
+	private static final PointsChoice SENIOR = new PointsChoice("synchronized-2025-26", "senior");
 
 	private static final String PAGE = "/desk/competitions/" + ID;
 
@@ -199,7 +203,7 @@ class CompetitionPagesTests {
 	void addsAnEvent() {
 		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
 		assertThat(post("/events/new", "7", "", "2:40", "0.5")).hasRedirectedUrl(PAGE + "/events/" + EVENT);
-		DraftEvent draft = new DraftEvent("Junior", PlacementMethod.MAJORITY, 7, "",
+		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "",
 				List.of(CompetitionFixtures.aShort()));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
 	}
@@ -257,6 +261,58 @@ class CompetitionPagesTests {
 		then(this.competitions).should().copyEvent(eq(EVENT), eq("Senior"), any());
 	}
 
+	@Test
+	void takesAnEvenPanelForPointsWithoutAReason() {
+		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
+		assertThat(post("/events/new", "POINTS", "8", "", "2:40", "1.0").param("points", "synchronized-2025-26/senior"))
+			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), SENIOR,
+				List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10)));
+		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "2, synchronized-2025-26/senior, from 3 to 9 for points",
+			"10, synchronized-2025-26/senior, from 3 to 9", "7, '', Please choose the rule set and level",
+			"7, senior, Please choose the rule set and level" })
+	void saysWhatIsWrongWithAnEventJudgedByPoints(String judges, String points, String sentence) {
+		assertThat(post("/events/new", "POINTS", judges, "", "2:40", "1.0").param("points", points))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains(sentence, "value=\"" + judges + "\"");
+		then(this.competitions).should(never()).addEvent(any(), any(), any());
+	}
+
+	@Test
+	void showsTheRuleSetWithWhatIsFromMemory() {
+		given(this.competitions.event(EVENT)).willReturn(pointsEvent());
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT)).hasStatusOk()
+			.bodyText()
+			.contains(PAGE + "/events/" + EVENT + "/rules", "figures of this rule set were written down from memory");
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules")).hasStatusOk()
+			.bodyText()
+			.contains("× 2.67", "from memory, look it up", "look up the factor in the Technical Rules", "2.00 from 2",
+					"the higher total of the elements", "no hold element");
+	}
+
+	@Test
+	void findsACodeByItsWords() {
+		given(this.competitions.event(EVENT)).willReturn(pointsEvent());
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules/values?search=move level 4 downgraded"))
+			.hasStatusOk()
+			.bodyText()
+			.contains("ME4&lt;", "6.75")
+			.doesNotContain("TwE");
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules/values?search=quadruple")).hasStatusOk()
+			.bodyText()
+			.contains("No code fits quadruple.");
+	}
+
+	@Test
+	void aPlacementEventHasNoRuleSetOfPoints() {
+		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules")).hasStatus(HttpStatus.NOT_FOUND);
+	}
+
 	@ParameterizedTest
 	@CsvSource({ "entries, true", "panel, true", "draw, true", "stand, false", "results, false", "protests, true" })
 	void leadsASecretaryWhereASecretaryMayGo(String door, boolean open) {
@@ -267,12 +323,17 @@ class CompetitionPagesTests {
 
 	private MockMvcTester.MockMvcRequestBuilder post(String path, String judges, String reason, String length,
 			String factor) {
+		return post(path, "MAJORITY", judges, reason, length, factor);
+	}
+
+	private MockMvcTester.MockMvcRequestBuilder post(String path, String method, String judges, String reason,
+			String length, String factor) {
 		return this.mvc.post()
 			.uri(PAGE + path)
 			.with(csrf())
+			.param("method", method)
 			.param("version", "5")
 			.param("name", "Junior")
-			.param("method", "MAJORITY")
 			.param("judges", judges)
 			.param("evenPanelReason", reason)
 			.param("first.name", "Short programme")
@@ -291,10 +352,15 @@ class CompetitionPagesTests {
 	}
 
 	private static EventView event() {
-		return new EventView(EVENT, ID, 1, "junior", "Junior", PlacementMethod.MAJORITY, 7, "", JudgingPolicies.usual(),
+		return new EventView(EVENT, ID, 1, "junior", "Junior", JudgingMethod.MAJORITY, 7, "", JudgingPolicies.usual(),
 				List.of(new SegmentView(SHORT, EVENT, 1, "short-programme", "Short programme", SegmentKind.SHORT, 50,
 						160, 10)),
 				5);
+	}
+
+	private static EventView pointsEvent() {
+		return new EventView(EVENT, ID, 1, "senior", "Senior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(),
+				SENIOR, event().segments(), 5);
 	}
 
 	@TestConfiguration(proxyBeanMethods = false)

@@ -1,5 +1,14 @@
 package rimebook.entries.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.Mockito.never;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,7 +20,6 @@ import java.util.UUID;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -25,6 +33,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.entries.ClubId;
 import rimebook.entries.ClubView;
@@ -42,17 +51,7 @@ import rimebook.entries.TeamId;
 import rimebook.entries.TeamView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.web.PageTest;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-import static org.mockito.Mockito.never;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 @PageTest({ EntriesController.class, WithdrawalController.class, ImportController.class })
 @WithMockUser(username = "ada", roles = "SECRETARY")
@@ -301,7 +300,7 @@ class EntriesPagesTests {
 	}
 
 	private static EventView event() {
-		return new EventView(EVENT, COMPETITION, 1, "junior", "Junior", PlacementMethod.MAJORITY, 7, "",
+		return new EventView(EVENT, COMPETITION, 1, "junior", "Junior", JudgingMethod.MAJORITY, 7, "",
 				JudgingPolicies.usual(), List.of(), 5);
 	}
 

@@ -1,0 +1,109 @@
+package rimebook.competition;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.RuleTexts;
+import rimebook.tabulation.points.SegmentRules;
+
+/** The rule sets of points judging that come with the service, read once at its start. */
+@Component
+public class RuleSets {
+
+	private static final List<String> SHIPPED = List.of("synchronized-2025-26");
+
+	private final List<PointsRules> all = SHIPPED.stream().map(RuleSets::read).toList();
+
+	RuleSets() {
+	}
+
+	/** Return every rule set, the newest first. */
+	public List<PointsRules> all() {
+		return this.all;
+	}
+
+	/**
+	 * Return the rule set of that identity.
+	 * @throws NotFoundException if there is none
+	 */
+	public PointsRules ruleSet(String id) {
+		return this.all.stream()
+			.filter((rules) -> rules.id().equals(id))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("rule-set", id));
+	}
+
+	/**
+	 * Return the rule set by which an event is judged.
+	 * @throws NotFoundException if the event is not judged by points
+	 */
+	public PointsRules of(EventView event) {
+		return ruleSet(choice(event).ruleSet());
+	}
+
+	/**
+	 * Return everything that the scores and places of a segment depend on.
+	 * @throws NotFoundException if the event is not judged by points
+	 */
+	public SegmentRules of(EventView event, SegmentView segment) {
+		return of(event).segment(segment.kind(), choice(event).level());
+	}
+
+	/** Refuse a rule set that is not known or has no factors for one of the segments. */
+	void check(DraftEvent event) {
+		PointsChoice choice = event.points();
+		if (choice != null) {
+			PointsRules rules = this.all.stream()
+				.filter((each) -> each.id().equals(choice.ruleSet()))
+				.findFirst()
+				.orElseThrow(() -> refused("There is no rule set '" + choice.ruleSet() + "' here."));
+			event.segments().forEach((segment) -> check(rules, segment.kind(), choice.level()));
+		}
+	}
+
+	private static void check(PointsRules rules, SegmentKind kind, String level) {
+		if (!rules.levels(kind).contains(level)) {
+			throw refused(rules.title() + " has no factors for the components of a "
+					+ ((kind == SegmentKind.SHORT) ? "short" : "free") + " segment at the level '" + level
+					+ "'; it has them for " + String.join(", ", rules.levels(kind)) + ".");
+		}
+	}
+
+	private static RuleViolationException refused(String sentence) {
+		return new RuleViolationException("rule-set-does-not-fit", "points", sentence);
+	}
+
+	private static PointsChoice choice(EventView event) {
+		PointsChoice choice = event.points();
+		if (choice == null) {
+			throw new NotFoundException("rule-set-not-found",
+					"The event " + event.name() + " is not judged by points; it has no rule set of that kind.");
+		}
+		return choice;
+	}
+
+	private static PointsRules read(String id) {
+		return PointsRules.read(new RuleTexts(text(id, "settings"), text(id, "values"), text(id, "components"),
+				text(id, "deductions"), text(id, "elements")));
+	}
+
+	private static String text(String id, String table) {
+		try {
+			return new ClassPathResource("rules/" + id + "/" + table + ".csv")
+				.getContentAsString(StandardCharsets.UTF_8);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+}

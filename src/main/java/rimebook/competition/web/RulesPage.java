@@ -1,0 +1,15 @@
+package rimebook.competition.web;
+
+import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.Points;
+import rimebook.tabulation.points.PointsRules;
+
+/** A rule set as people read it. */
+record RulesPage(PointsRules rules) {
+
+	/** The factor of a component with two decimals. */
+	public String factor(ComponentRule rule) {
+		return new Points(rule.factor()).toString();
+	}
+
+}
