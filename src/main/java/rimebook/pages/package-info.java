@@ -1,7 +1,7 @@
 /**
- * What the page controllers of every module share: a refused form, a word of
- * confirmation, a list to choose from, the device that a request came from, an entry on
- * the desk. Knows no module but {@code shared}.
+ * What the page controllers of every module share: a refused form and the order of its
+ * faults, a word of confirmation, a list to choose from, the device that a request came
+ * from, an entry on the desk. Knows no module but {@code shared}.
  */
 @ApplicationModule(type = ApplicationModule.Type.OPEN, allowedDependencies = "shared")
 @NullMarked

@@ -22,6 +22,8 @@ class TextsTests {
 
 	private static final Pattern KEY = Pattern.compile("#\\{([a-z0-9.-]+)[}(]");
 
+	private static final Pattern FIELD = Pattern.compile(":: [a-z]+Field\\('([A-Za-z.]+)'");
+
 	/** What is called the same in every language. */
 	private static final Set<String> NAMES = Set.of("Rimebook", "CSV", "JSON");
 
@@ -48,6 +50,20 @@ class TextsTests {
 	}
 
 	@Test
+	void everyFieldHasANameToSpeakOfIt() throws IOException {
+		Set<String> known = keys();
+		List<String> nameless = new ArrayList<>();
+		for (Resource template : templates()) {
+			FIELD.matcher(text(template))
+				.results()
+				.map((MatchResult found) -> found.group(1))
+				.filter((field) -> !known.contains("field." + field))
+				.forEach((field) -> nameless.add(template.getFilename() + ": " + field));
+		}
+		assertThat(nameless).isEmpty();
+	}
+
+	@Test
 	void noTemplateSaysAnythingByItself() throws IOException {
 		List<String> said = new ArrayList<>();
 		for (Resource template : templates()) {
@@ -71,6 +87,21 @@ class TextsTests {
 				.forEach((line) -> all.add(line.split("=")[0] + language));
 		}
 		assertThat(all).doesNotHaveDuplicates();
+	}
+
+	/**
+	 * A text with a place to fill is read as a pattern, in which an apostrophe is written
+	 * twice; any other text is shown as it stands.
+	 */
+	@Test
+	void anApostropheIsWrittenAsItsTextIsRead() throws IOException {
+		List<String> wrong = new ArrayList<>();
+		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+			text(file).lines()
+				.filter((line) -> line.contains("{0}") ? line.replace("''", "").contains("'") : line.contains("''"))
+				.forEach(wrong::add);
+		}
+		assertThat(wrong).isEmpty();
 	}
 
 	private static Resource[] templates() throws IOException {

@@ -3,6 +3,7 @@ package rimebook.accounts.web;
 import java.util.EnumSet;
 import java.util.Set;
 
+import jakarta.validation.Valid;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -51,7 +52,7 @@ class PeopleController {
 	}
 
 	@PostMapping("/new")
-	String add(@ModelAttribute("form") PersonForm form, BindingResult result, Actor actor,
+	String add(@Valid @ModelAttribute("form") PersonForm form, BindingResult result, Actor actor,
 			RedirectAttributes redirect) {
 		if (Submission.refused(result, () -> this.people.add(form.draft(), actor))) {
 			return "accounts/person-new";

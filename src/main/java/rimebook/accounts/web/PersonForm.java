@@ -2,6 +2,7 @@ package rimebook.accounts.web;
 
 import java.util.Set;
 
+import jakarta.validation.constraints.NotBlank;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.accounts.DraftPerson;
@@ -9,8 +10,9 @@ import rimebook.accounts.PersonView;
 import rimebook.accounts.Role;
 
 /** What is typed about a person. The password is never sent back to the page. */
-record PersonForm(String signInName, String displayName, @Nullable Set<Role> roles, String password,
-		@Nullable Integer version) {
+record PersonForm(@NotBlank(message = "{accounts.person.sign-in-name.missing}") String signInName,
+		@NotBlank(message = "{accounts.person.display-name.missing}") String displayName, @Nullable Set<Role> roles,
+		@NotBlank(message = "{accounts.person.password.missing}") String password, @Nullable Integer version) {
 
 	PersonForm {
 		roles = (roles != null) ? roles : Set.of();

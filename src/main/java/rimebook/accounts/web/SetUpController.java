@@ -2,6 +2,7 @@ package rimebook.accounts.web;
 
 import java.util.Set;
 
+import jakarta.validation.Valid;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -35,7 +36,7 @@ class SetUpController {
 	}
 
 	@PostMapping("/set-up/{token}")
-	String create(@PathVariable String token, @ModelAttribute("form") PersonForm form, BindingResult result,
+	String create(@PathVariable String token, @Valid @ModelAttribute("form") PersonForm form, BindingResult result,
 			Device device, RedirectAttributes redirect) {
 		this.link.check(token);
 		if (Submission.refused(result, () -> this.link.redeem(token, first(form), device.description()))) {

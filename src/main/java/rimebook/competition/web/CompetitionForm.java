@@ -43,16 +43,16 @@ record CompetitionForm(
 
 	/** Say beside each field what is wrong with it. */
 	void check(Errors errors) {
-		checkDay(this.firstDay, "firstDay", errors);
-		checkDay(this.lastDay, "lastDay", errors);
+		checkDay(this.firstDay, "firstDay", "competition.form.first-day.wrong", errors);
+		checkDay(this.lastDay, "lastDay", "competition.form.last-day.wrong", errors);
 		if (this.zone == null || !TimeZones.knows(this.zone)) {
 			errors.rejectValue("zone", "competition.form.zone.unknown");
 		}
 	}
 
-	private static void checkDay(@Nullable String day, String field, Errors errors) {
+	private static void checkDay(@Nullable String day, String field, String otherwise, Errors errors) {
 		if (Typed.day(day).isEmpty()) {
-			errors.rejectValue(field, "competition.form.day.wrong");
+			errors.rejectValue(field, otherwise);
 		}
 	}
 

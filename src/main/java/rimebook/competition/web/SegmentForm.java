@@ -42,20 +42,27 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 	/** Say beside each field what is wrong with it. */
 	void check(Errors errors) {
 		if (Objects.requireNonNull(this.name).strip().length() > 120) {
-			errors.rejectValue("name", "competition.segment.name.long");
+			fault("name", "long", errors);
 		}
 		if (this.kind == null) {
-			errors.rejectValue("kind", "competition.segment.kind.missing");
+			fault("kind", "missing", errors);
 		}
 		within(factorTyped(), 1, 999, "factor", errors);
 		within(lengthTyped(), 30, 600, "length", errors);
 		within(toleranceTyped(), 0, 120, "tolerance", errors);
 	}
 
-	private static void within(OptionalInt typed, int least, int most, String field, Errors errors) {
+	private void within(OptionalInt typed, int least, int most, String field, Errors errors) {
 		if (typed.isEmpty() || typed.getAsInt() < least || typed.getAsInt() > most) {
-			errors.rejectValue(field, "competition.segment." + field + ".wrong");
+			fault(field, "wrong", errors);
 		}
+	}
+
+	/** The summary on top names the segment, since three of them have the same fields. */
+	private void fault(String field, String what, Errors errors) {
+		String start = Objects.requireNonNull(this.name).strip();
+		errors.rejectValue(field, "competition.segment." + field + "." + what,
+				new Object[] { start.substring(0, Math.min(40, start.length())) }, null);
 	}
 
 	DraftSegment draft() {

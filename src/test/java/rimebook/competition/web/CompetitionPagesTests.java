@@ -160,9 +160,10 @@ class CompetitionPagesTests {
 			.param("lastDay", "")
 			.param("rulebook", "Our rulebook")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
-			.contains("Please give the competition a name.", "at most 120 characters fit",
-					"Please choose the time zone from the list", "Please give the day as year-month-day",
-					"value=\"Our rulebook\"", "value=\"13.02.2027\"");
+			.containsSubsequence("Please give the competition a name.", "at most 120 characters fit",
+					"Please choose the time zone from the list", "First day: please give it as year-month-day",
+					"Last day: please give it as year-month-day", "</ul>")
+			.contains("value=\"Our rulebook\"", "value=\"13.02.2027\"");
 		then(this.competitions).should(never()).create(any(), any());
 	}
 
