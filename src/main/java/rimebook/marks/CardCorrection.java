@@ -77,7 +77,8 @@ public class CardCorrection {
 		this.submissions.save(new CardSubmission(this.ids.next(), id, seat, old.sequence() + 1, corrected,
 				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ": ";
-		this.events.publishEvent(new CardCorrected(id, performance.segment(),
+		String words = label + MarkWords.of(expected) + " became " + MarkWords.of(corrected);
+		this.events.publishEvent(new CardCorrected(id, performance.segment(), performance.entry(), words,
 				AuditedChange.of(actor, "performance", id, "card.corrected")
 					.from(label + MarkWords.of(expected), label + MarkWords.of(corrected))
 					.because(reason)));

@@ -4,6 +4,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
+import rimebook.entries.Entries;
 import rimebook.marks.CallTakenBack;
 import rimebook.marks.CardCorrected;
 import rimebook.marks.CardsClosed;
@@ -21,10 +22,13 @@ class SegmentRunListener {
 
 	private final StandingUpdate update;
 
+	private final Entries entries;
+
 	private final ApplicationEventPublisher events;
 
-	SegmentRunListener(StandingUpdate update, ApplicationEventPublisher events) {
+	SegmentRunListener(StandingUpdate update, Entries entries, ApplicationEventPublisher events) {
 		this.update = update;
+		this.entries = entries;
 		this.events = events;
 	}
 
@@ -65,8 +69,9 @@ class SegmentRunListener {
 	void on(CardCorrected corrected) {
 		this.update.locked(corrected.segment()).change();
 		Actor actor = corrected.change().actor();
-		this.update.publish(corrected.segment(), Cause.CORRECTED, "Corrected: " + corrected.change().before()
-				+ " became " + corrected.change().after() + ". " + corrected.change().reason(), actor);
+		String team = this.entries.entry(corrected.entry()).team().name();
+		this.update.publish(corrected.segment(), Cause.CORRECTED,
+				"Corrected: " + team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
 	}
 
 }

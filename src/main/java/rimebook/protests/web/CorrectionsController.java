@@ -97,6 +97,7 @@ class CorrectionsController {
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("performances", this.pages.closedPerformances(segment));
 		model.addAttribute("seats", this.pages.seats(segment));
+		model.addAttribute("closed", this.pages.closedCards(segment));
 		model.addAttribute("upheld", this.pages.upheld(segment));
 		return FORM;
 	}

@@ -36,6 +36,10 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 		return Hundredths.decimal(marks.first()) + " / " + Hundredths.decimal(marks.second());
 	}
 
+	/** The cards of one team in the order of the seats. */
+	record ClosedLine(int number, String team, List<CardMarks> cards) {
+	}
+
 	/** A protest with the team's name. */
 	record ProtestLine(ProtestView protest, String team) {
 	}

@@ -9,6 +9,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.marks.ClosedCards;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.SegmentRun;
 import rimebook.pages.Choice;
@@ -32,18 +33,21 @@ class ProtestsPages {
 
 	private final SegmentRun run;
 
+	private final ClosedCards closed;
+
 	private final Standings standings;
 
 	private final Protests protests;
 
 	private final Corrections corrections;
 
-	ProtestsPages(Competitions competitions, Entries entries, Panels panels, SegmentRun run, Standings standings,
-			Protests protests, Corrections corrections) {
+	ProtestsPages(Competitions competitions, Entries entries, Panels panels, SegmentRun run, ClosedCards closed,
+			Standings standings, Protests protests, Corrections corrections) {
 		this.competitions = competitions;
 		this.entries = entries;
 		this.panels = panels;
 		this.run = run;
+		this.closed = closed;
 		this.standings = standings;
 		this.protests = protests;
 		this.corrections = corrections;
@@ -90,6 +94,16 @@ class ProtestsPages {
 		return this.panels.judges(this.competitions.eventOf(segment).id())
 			.stream()
 			.map((seat) -> Choice.of(seat.id(), seat.label()))
+			.toList();
+	}
+
+	/** The cards as they are closed, which a correction is measured against. */
+	List<ProtestsPage.ClosedLine> closedCards(SegmentId segment) {
+		return this.closed.ofSegment(segment)
+			.stream()
+			.filter((performance) -> !performance.cards().isEmpty())
+			.map((performance) -> new ProtestsPage.ClosedLine(performance.startNumber(), team(performance.entry()),
+					performance.cards()))
 			.toList();
 	}
 
