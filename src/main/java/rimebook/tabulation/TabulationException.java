@@ -126,4 +126,23 @@ public final class TabulationException extends RuntimeException {
 				+ " segments, each with a factor; got " + count + " factors.");
 	}
 
+	/**
+	 * Refuse an entry that nobody knows.
+	 * @param entry identifier
+	 * @return {@code entry-unknown}
+	 */
+	public static TabulationException unknownEntry(String entry) {
+		return new TabulationException("entry-unknown", "There is no entry '" + entry + "' in the standing.");
+	}
+
+	/**
+	 * Refuse a pair that is none.
+	 * @param entry identifier
+	 * @return {@code nothing-to-compare}
+	 */
+	public static TabulationException nothingToCompare(String entry) {
+		return new TabulationException("nothing-to-compare", "Entry '" + entry
+				+ "' has nothing to be compared with; two different teams with a place are expected.");
+	}
+
 }

@@ -28,13 +28,22 @@ public record ElementValue(String code, Points base, GradeRange grades, List<Poi
 		if (code.isBlank()) {
 			throw Refusal.blankCode();
 		}
-		if (!base.isBetween(0, MOST) || !points.stream().allMatch((each) -> each.isBetween(-MOST, MOST))) {
+		if (!isBase(base) || !points.stream().allMatch((each) -> each.isBetween(-MOST, MOST))) {
 			throw Refusal.valueOutOfRange(code);
 		}
 		if (points.size() != grades.grades().size() || !points.equals(points.stream().sorted().toList())
 				|| !points.get(grades.most()).equals(Points.ZERO)) {
 			throw Refusal.valuesNotRising(code, grades);
 		}
+	}
+
+	/**
+	 * Return whether an element may have a base value.
+	 * @param base the value
+	 * @return {@code true} for 0.00 to 1000.00
+	 */
+	public static boolean isBase(Points base) {
+		return base.isBetween(0, MOST);
 	}
 
 	/**

@@ -38,7 +38,7 @@ public record JudgedElement(int number, String code, ElementWorth worth, @Nullab
 		if (code.isBlank()) {
 			throw Refusal.blankCode();
 		}
-		if (base != null && !base.isBetween(0, ElementValue.MOST)) {
+		if (base != null && !ElementValue.isBase(base)) {
 			throw Refusal.valueOutOfRange(code);
 		}
 		if (worth == ElementWorth.COUNTS && grades.stream().allMatch((grade) -> grade == null)) {

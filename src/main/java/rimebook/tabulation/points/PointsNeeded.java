@@ -59,7 +59,7 @@ public final class PointsNeeded {
 	 * the event has one segment only
 	 */
 	public static List<ScoreNeeded> inEvent(PointsEventStanding standing, String entry) {
-		PointsEventRow own = standing.row(entry).orElseThrow(() -> Refusal.unknownEntry(entry));
+		PointsEventRow own = standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
 		int missing = (int) own.segments().stream().filter(Objects::isNull).count();
 		if (own.place() == null || missing != 1 || last(own) != null) {
 			throw Refusal.nothingNeeded(entry);

@@ -275,18 +275,9 @@ final class Refusal {
 				+ ((count == 1) ? " element" : " elements") + "; every element that counts needs one.");
 	}
 
-	static TabulationException unknownEntry(String entry) {
-		return refused("entry-unknown", "There is no entry '" + entry + "' in the standing.");
-	}
-
 	static TabulationException nothingNeeded(String entry) {
 		return refused("nothing-needed", "Entry '" + entry
 				+ "' has no last segment before it in which a total could be needed for a place of the event.");
-	}
-
-	static TabulationException nothingToCompare(String entry) {
-		return refused("nothing-to-compare", "Entry '" + entry
-				+ "' has nothing to be compared with; two different teams with a place are expected.");
 	}
 
 }

@@ -30,16 +30,16 @@ public record ScorePair(ScoredEntry ahead, ScoredEntry behind, TieBreak tieBreak
 		ScoredEntry first = placed(standing, one);
 		ScoredEntry second = placed(standing, other);
 		if (one.equals(other)) {
-			throw Refusal.nothingToCompare(one);
+			throw TabulationException.nothingToCompare(one);
 		}
 		return (place(first) <= place(second)) ? new ScorePair(first, second, standing.tieBreak())
 				: new ScorePair(second, first, standing.tieBreak());
 	}
 
 	private static ScoredEntry placed(PointsStanding standing, String entry) {
-		ScoredEntry row = standing.row(entry).orElseThrow(() -> Refusal.unknownEntry(entry));
+		ScoredEntry row = standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
 		if (row.place() == null) {
-			throw Refusal.nothingToCompare(entry);
+			throw TabulationException.nothingToCompare(entry);
 		}
 		return row;
 	}

@@ -1,0 +1,82 @@
+package rimebook.tabulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+
+/**
+ * Two teams of a segment under placement judging beside each other, whatever lies between
+ * them: every criterion in turn until one decides.
+ *
+ * @param ahead the better one; of two on the same place the one named first
+ * @param behind the other
+ * @param steps as far as they were needed; of a shared place all of them, each equal
+ */
+public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionStep> steps) {
+
+	public PlacePair {
+		steps = List.copyOf(steps);
+	}
+
+	/**
+	 * Put two teams beside each other.
+	 * @param standing of the segment
+	 * @param one identifier
+	 * @param other another identifier
+	 * @return the pair
+	 * @throws TabulationException {@code entry-unknown}, or {@code nothing-to-compare}
+	 * where one has no place or both are the same
+	 */
+	public static PlacePair of(SegmentStanding standing, String one, String other) {
+		PlacedEntry first = placed(standing, one);
+		PlacedEntry second = placed(standing, other);
+		if (one.equals(other)) {
+			throw TabulationException.nothingToCompare(one);
+		}
+		boolean inOrder = place(first) <= place(second);
+		PlacedEntry ahead = inOrder ? first : second;
+		PlacedEntry behind = inOrder ? second : first;
+		return new PlacePair(ahead, behind, steps(ahead, behind));
+	}
+
+	private static PlacedEntry placed(SegmentStanding standing, String entry) {
+		PlacedEntry row = standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
+		if (row.place() == null) {
+			throw TabulationException.nothingToCompare(entry);
+		}
+		return row;
+	}
+
+	private static int place(PlacedEntry row) {
+		return Objects.requireNonNull(row.place());
+	}
+
+	private static List<CriterionStep> steps(PlacedEntry ahead, PlacedEntry behind) {
+		List<Measure> own = Objects.requireNonNull(ahead.figures()).measures();
+		List<Measure> theirs = Objects.requireNonNull(behind.figures()).measures();
+		List<CriterionStep> steps = new ArrayList<>();
+		for (int i = 0; i < own.size() && steps.stream().allMatch(CriterionStep::isEqual); i++) {
+			steps.add(new CriterionStep(own.get(i).criterion(), own.get(i).value(), theirs.get(i).value()));
+		}
+		return steps;
+	}
+
+	/**
+	 * Say in one sentence why one is ahead of the other.
+	 * @param names turns an identifier into the name people know
+	 * @return for example "A (1st) is ahead of B (3rd): majority place: both 2; judges at
+	 * that place or better: 4 against 3, the higher is better."
+	 */
+	public String words(UnaryOperator<String> names) {
+		String first = names.apply(this.ahead.entry());
+		String second = names.apply(this.behind.entry());
+		String chain = ": " + String.join("; ", this.steps.stream().map(CriterionStep::words).toList()) + ".";
+		if (place(this.ahead) == place(this.behind)) {
+			return first + " and " + second + " share " + English.ordinal(place(this.ahead)) + chain;
+		}
+		return first + " (" + English.ordinal(place(this.ahead)) + ") is ahead of " + second + " ("
+				+ English.ordinal(place(this.behind)) + ")" + chain;
+	}
+
+}
