@@ -9,7 +9,7 @@ import java.util.Set;
 
 /**
  * Arguments taken apart: options with a value ({@code --name value} or
- * {@code --name=value}), each at most once, and the rest.
+ * {@code --name=value}), switches without one, each at most once, and the rest.
  */
 final class Arguments {
 
@@ -32,12 +32,23 @@ final class Arguments {
 	 * @param beside said behind an unknown option
 	 */
 	Arguments(List<String> args, Set<String> known, String beside) {
+		this(args, known, Set.of(), beside);
+	}
+
+	/**
+	 * Take arguments apart, where some options have no value.
+	 * @param switches names of the options without a value
+	 */
+	Arguments(List<String> args, Set<String> known, Set<String> switches, String beside) {
 		for (int i = 0; i < args.size(); i++) {
 			String argument = args.get(i);
 			int sign = argument.indexOf('=');
 			String name = (sign > 0) ? argument.substring(0, sign) : argument;
 			if (!argument.startsWith("-")) {
 				this.rest.add(argument);
+			}
+			else if (switches.contains(argument)) {
+				add(name, "");
 			}
 			else if (!known.contains(name)) {
 				throw new UsageException("there is no option '" + name + "'" + beside);
@@ -63,6 +74,10 @@ final class Arguments {
 
 	Optional<String> option(String name) {
 		return Optional.ofNullable(this.options.get(name));
+	}
+
+	boolean has(String name) {
+		return this.options.containsKey(name);
 	}
 
 	/** Return what the word given for an option stands for. */

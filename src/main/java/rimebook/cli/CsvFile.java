@@ -39,6 +39,19 @@ record CsvFile(String name, List<String> header, long headerLine, List<Row> rows
 	 * a row of another length
 	 */
 	static CsvFile read(String name) {
+		CsvFile file = readMaybeWithoutRows(name);
+		if (file.rows.isEmpty()) {
+			throw InputException.at(name, file.headerLine + 1, 1,
+					"there is no row; expected one for each entry below the header");
+		}
+		return file;
+	}
+
+	/**
+	 * Read a file in which nothing may stand below the header.
+	 * @throws InputException as for any other file
+	 */
+	static CsvFile readMaybeWithoutRows(String name) {
 		String text = text(name);
 		new QuoteCheck(name, text).check();
 		List<Row> rows = rows(text);
@@ -51,7 +64,11 @@ record CsvFile(String name, List<String> header, long headerLine, List<Row> rows
 		return file;
 	}
 
-	private static String text(String name) {
+	/**
+	 * Read a file as text.
+	 * @throws InputException where it cannot be read
+	 */
+	static String text(String name) {
 		try {
 			String text = StandardCharsets.UTF_8.newDecoder()
 				.decode(ByteBuffer.wrap(Files.readAllBytes(Path.of(name))))
@@ -87,10 +104,6 @@ record CsvFile(String name, List<String> header, long headerLine, List<Row> rows
 	}
 
 	private void checkLengths() {
-		if (this.rows.isEmpty()) {
-			throw InputException.at(this.name, this.headerLine + 1, 1,
-					"there is no row; expected one for each entry below the header");
-		}
 		for (Row row : this.rows) {
 			int found = row.fields().size();
 			int expected = this.header.size();

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -49,6 +50,15 @@ final class HeaderColumns {
 
 	int entry() {
 		return this.used.get(ENTRY);
+	}
+
+	/** Return where a column is that must be there. */
+	int required(String name) {
+		return find(name).orElseThrow(() -> fault(0, "there is no column '" + name + "'"));
+	}
+
+	Optional<Integer> find(String name) {
+		return Optional.ofNullable(this.used.get(name));
 	}
 
 	boolean hasAll(Collection<String> names) {

@@ -1,10 +1,12 @@
 package rimebook.cli;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.EvenPanel;
@@ -29,11 +31,28 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 
 	private static final String EVEN_PANEL = "--even-panel";
 
+	/** Points are read from other files, by {@link PointsRequest}. */
+	private static final Map<String, Optional<PlacementMethod>> METHODS = Map.of("majority",
+			Optional.of(PlacementMethod.MAJORITY), "one-by-one", Optional.of(PlacementMethod.ONE_BY_ONE),
+			PointsRequest.POINTS, Optional.empty());
+
 	static SegmentRequest of(List<String> args) {
-		Arguments arguments = new Arguments(args,
-				Set.of(METHOD, SEGMENT, SHARED_ORDINALS, EQUAL_JUDGES, EVEN_PANEL, OutputFormat.OPTION));
-		PlacementMethod method = arguments
-			.choice(METHOD, Map.of("majority", PlacementMethod.MAJORITY, "one-by-one", PlacementMethod.ONE_BY_ONE))
+		return of(arguments(args, Set.of(OutputFormat.OPTION)));
+	}
+
+	/**
+	 * Take the arguments apart.
+	 * @param more options beside those that say how places are made
+	 */
+	static Arguments arguments(List<String> args, Set<String> more) {
+		Set<String> known = new HashSet<>(Set.of(METHOD, SEGMENT, SHARED_ORDINALS, EQUAL_JUDGES, EVEN_PANEL));
+		known.addAll(more);
+		return new Arguments(args, known);
+	}
+
+	static SegmentRequest of(Arguments arguments) {
+		PlacementMethod method = arguments.choice(METHOD, METHODS)
+			.flatMap(Function.identity())
 			.orElseThrow(() -> new UsageException("option '--method' is missing"));
 		Optional<SegmentKind> segment = arguments.choice(SEGMENT,
 				Map.of("short", SegmentKind.SHORT, "free", SegmentKind.FREE));
@@ -70,29 +89,43 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	}
 
 	Tabulated run() {
+		Placed placed = place();
+		return new Tabulated(this.format.write(StandingTables.of(placed.standing())), placed.notes());
+	}
+
+	Placed place() {
 		SegmentSheet sheet = SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel());
 		return sheet.columns().hasMarks() ? fromMarks(sheet) : fromOrdinals(sheet);
 	}
 
-	private Tabulated fromMarks(SegmentSheet sheet) {
+	private Placed fromMarks(SegmentSheet sheet) {
 		if (this.segment.isEmpty()) {
 			throw new UsageException("'" + this.file + "' has marks, so option '--segment' is needed");
 		}
-		SegmentStanding standing = PlacementTabulation.ofCards(this.rules, sheet.cards());
-		return new Tabulated(this.format.write(StandingTables.of(standing)), sheet.columns().notes());
+		return new Placed(PlacementTabulation.ofCards(this.rules, sheet.cards()), sheet.columns().notes());
 	}
 
-	private Tabulated fromOrdinals(SegmentSheet sheet) {
+	private Placed fromOrdinals(SegmentSheet sheet) {
 		List<String> notes = new ArrayList<>(sheet.columns().notes());
 		this.segment.ifPresent((kind) -> notes.add(unused(SEGMENT)));
 		this.sharedOrdinals.ifPresent((shared) -> notes.add(unused(SHARED_ORDINALS)));
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(this.rules, sheet.ordinals());
 		notes.addAll(sheet.incompleteRankings());
-		return new Tabulated(this.format.write(StandingTables.of(standing)), notes);
+		return new Placed(standing, notes);
 	}
 
 	private String unused(String option) {
 		return this.file + ": the file has ordinals, so option '" + option + "' changes nothing";
+	}
+
+	/**
+	 * A standing.
+	 *
+	 * @param standing of the segment
+	 * @param notes things left out or doubtful
+	 */
+	record Placed(SegmentStanding standing, List<String> notes) {
+
 	}
 
 }

@@ -69,11 +69,11 @@ final class StandingTables {
 		return (place != null) ? place.toString() : "";
 	}
 
-	private static String entries(int count) {
+	static String entries(int count) {
 		return count + ((count == 1) ? " entry" : " entries");
 	}
 
-	private static String count(int count, String noun) {
+	static String count(int count, String noun) {
 		return count + " " + noun + ((count == 1) ? "" : "s");
 	}
 

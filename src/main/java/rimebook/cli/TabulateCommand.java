@@ -1,12 +1,9 @@
 package rimebook.cli;
 
-import java.io.PrintStream;
 import java.util.List;
 
-import rimebook.tabulation.TabulationException;
-
 /** Makes places from a file of ordinals, marks or segment places. */
-final class TabulateCommand implements SubCommand {
+final class TabulateCommand extends FileCommand {
 
 	private static final String USAGE = """
 			usage: java -jar rimebook.jar tabulate --method majority|one-by-one [options] FILE.csv
@@ -23,13 +20,26 @@ final class TabulateCommand implements SubCommand {
 			                                 (default both)
 			  --even-panel refuse|allow      an even number of judges (default refuse)
 
+			Places of a segment under points judging, from several files:
+			  --method points --elements E.csv --components C.csv [--deductions D.csv]
+			  --values V.csv [--segment short|free] [--detail]
+			  E.csv  entry,number,code,J1,...,Jn with the grade of each judge, empty where one gave
+			         none; optional: base (in place of the table's base value), info (* marks an
+			         element without value)
+			  C.csv  entry,component,factor,J1,...,Jn with marks
+			  D.csv  entry,item,points with the points taken off, positive
+			  V.csv  code,base,m5,m4,m3,m2,m1,p1,p2,p3,p4,p5 (or m3 to p3): what codes and grades
+			         are worth
+			  --segment short|free           equal totals go by the elements (short) or by the
+			                                 components (free); without it they share the place
+			  --detail                       what every element and component earned, too
 			Result of an event. The header is entry,place1,place2,... in the order skated; an empty
 			place means that the entry did not skate that segment.
 			  --factors F1,F2,...            factor of each segment (default 0.5,1.0)
 			  --incomplete last|total        order of entries without a place in every segment: by
 			                                 the last segment reached (default) or the total so far
 
-			Both:
+			All:
 			  --format csv|text              CSV (default) or a table for people
 			""";
 
@@ -40,31 +50,19 @@ final class TabulateCommand implements SubCommand {
 
 	@Override
 	public String summary() {
-		return "places from a CSV file of ordinals, marks or segment places";
+		return "places from CSV files of ordinals, marks, grades or segment places";
 	}
 
 	@Override
-	public int run(List<String> args, PrintStream out, PrintStream err) {
-		if (args.contains("--help")) {
-			out.print(USAGE);
-			return CommandLine.DONE;
-		}
-		try {
-			Tabulated tabulated = tabulate(args);
-			tabulated.notes().forEach((note) -> err.print("note: " + note + "\n"));
-			out.print(tabulated.text());
-			return CommandLine.DONE;
-		}
-		catch (UsageException ex) {
-			err.print("rimebook tabulate: " + ex.getMessage() + "\n" + USAGE);
-		}
-		catch (InputException | TabulationException ex) {
-			err.print(ex.getMessage() + "\n");
-		}
-		return CommandLine.REFUSED;
+	String usage() {
+		return USAGE;
 	}
 
-	private static Tabulated tabulate(List<String> args) {
+	@Override
+	Tabulated answer(List<String> args) {
+		if (PointsRequest.isMeantBy(args)) {
+			return PointsRequest.of(args).run();
+		}
 		boolean combine = args.stream().anyMatch((argument) -> argument.split("=")[0].equals("--combine"));
 		return combine ? CombineRequest.of(args).run() : SegmentRequest.of(args).run();
 	}

@@ -3,7 +3,7 @@
  * without starting the service. A new one is a {@code SubCommand} named in
  * {@link rimebook.cli.CommandLine}.
  */
-@ApplicationModule(allowedDependencies = { "tabulation", "audit" })
+@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "audit" })
 @NullMarked
 package rimebook.cli;
 

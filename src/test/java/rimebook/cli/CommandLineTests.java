@@ -28,7 +28,8 @@ class CommandLineTests {
 		assertThat(run.status()).isZero();
 		assertThat(run.err()).isEmpty();
 		assertThat(run.out()).startsWith("usage: java -jar rimebook.jar COMMAND [arguments]\n")
-			.contains("\n  tabulate       places from a CSV file of ordinals, marks or segment places\n")
+			.contains("\n  tabulate       places from CSV files of ordinals, marks, grades or segment places\n",
+					"\n  explain        the full working of one entry, or of a pair of entries\n")
 			.endsWith("\nCOMMAND --help tells more.\n");
 	}
 

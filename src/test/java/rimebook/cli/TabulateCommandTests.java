@@ -209,7 +209,7 @@ class TabulateCommandTests {
 	@CsvSource(delimiter = '|', quoteCharacter = '^',
 			textBlock = """
 					ordinals.csv                                      | option '--method' is missing
-					--method points ordinals.csv                      | option '--method' is 'points'; expected majority or one-by-one
+					--method sum ordinals.csv                         | option '--method' is 'sum'; expected majority or one-by-one or points
 					--method majority                                 | expected one file; got 0
 					--method majority ordinals.csv marks.csv          | expected one file; got 2
 					--method                                          | option '--method' needs a value

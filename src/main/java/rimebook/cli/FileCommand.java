@@ -1,0 +1,44 @@
+package rimebook.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+
+import rimebook.tabulation.TabulationException;
+
+/** A command that makes an answer from files, or refuses. */
+abstract class FileCommand implements SubCommand {
+
+	/** How the command is used, which {@code --help} prints. */
+	abstract String usage();
+
+	/**
+	 * Make the answer.
+	 * @param args the arguments behind the name
+	 * @throws UsageException for arguments that cannot be understood
+	 * @throws InputException for a file that cannot be used
+	 * @throws TabulationException for figures that cannot be tabulated
+	 */
+	abstract Tabulated answer(List<String> args);
+
+	@Override
+	public final int run(List<String> args, PrintStream out, PrintStream err) {
+		if (args.contains("--help")) {
+			out.print(usage());
+			return CommandLine.DONE;
+		}
+		try {
+			Tabulated answer = answer(args);
+			answer.notes().forEach((note) -> err.print("note: " + note + "\n"));
+			out.print(answer.text());
+			return CommandLine.DONE;
+		}
+		catch (UsageException ex) {
+			err.print("rimebook " + name() + ": " + ex.getMessage() + "\n" + usage());
+		}
+		catch (InputException | TabulationException ex) {
+			err.print(ex.getMessage() + "\n");
+		}
+		return CommandLine.REFUSED;
+	}
+
+}

@@ -1,0 +1,76 @@
+package rimebook.cli;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import rimebook.tabulation.points.PointsStanding;
+import rimebook.tabulation.points.ScoredEntry;
+import rimebook.tabulation.points.TieBreak;
+
+/** The standing of a segment under points judging, from files. */
+record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, boolean detail) {
+
+	static final String METHOD = "--method";
+
+	static final String POINTS = "points";
+
+	private static final String SEGMENT = "--segment";
+
+	private static final String DETAIL = "--detail";
+
+	private static final String BESIDE = " beside '--method points'";
+
+	/** Return whether the first method named is this one. */
+	static boolean isMeantBy(List<String> args) {
+		int method = args.indexOf(METHOD);
+		return args.contains(METHOD + "=" + POINTS)
+				|| (method >= 0 && method + 1 < args.size() && args.get(method + 1).equals(POINTS));
+	}
+
+	static PointsRequest of(List<String> args) {
+		return of(arguments(args, Set.of(OutputFormat.OPTION), Set.of(DETAIL)));
+	}
+
+	/**
+	 * Take the arguments apart.
+	 * @param more options beside those that name the files and the segment
+	 * @param switches options without a value
+	 */
+	static Arguments arguments(List<String> args, Set<String> more, Set<String> switches) {
+		Set<String> known = new HashSet<>(PointsFiles.OPTIONS);
+		known.addAll(Set.of(METHOD, SEGMENT));
+		known.addAll(more);
+		Arguments arguments = new Arguments(args, known, switches, BESIDE);
+		if (!arguments.rest().isEmpty()) {
+			throw new UsageException("'" + arguments.rest().get(0) + "' is one file too many" + BESIDE);
+		}
+		return arguments;
+	}
+
+	static PointsRequest of(Arguments arguments) {
+		TieBreak tieBreak = arguments.choice(SEGMENT, Map.of("short", TieBreak.ELEMENTS, "free", TieBreak.COMPONENTS))
+			.orElse(TieBreak.NONE);
+		return new PointsRequest(PointsFiles.of(arguments), tieBreak, OutputFormat.of(arguments),
+				arguments.has(DETAIL));
+	}
+
+	Tabulated run() {
+		PointsSheets sheets = PointsSheets.read(this.files);
+		PointsStanding standing = sheets.standing(this.tieBreak);
+		List<String> notes = new ArrayList<>(sheets.notes());
+		if (this.tieBreak == TieBreak.NONE && standing.rows().stream().anyMatch(ScoredEntry::shared)) {
+			notes.add("without option '--segment' equal totals share the place");
+		}
+		String places = this.format.write(PointsTables.places(standing));
+		return new Tabulated(this.detail ? places + "\n" + detail(standing) : places, notes);
+	}
+
+	private String detail(PointsStanding standing) {
+		return (this.format == OutputFormat.CSV) ? PointsTables.detail(standing).csv()
+				: String.join("\n", standing.rows().stream().map(PointsExplanation::working).toList());
+	}
+
+}
