@@ -1,6 +1,8 @@
 package rimebook.accounts.web;
 
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import jakarta.validation.constraints.NotBlank;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,7 @@ record PersonForm(@NotBlank(message = "{accounts.person.sign-in-name.missing}") 
 		@NotBlank(message = "{accounts.person.password.missing}") String password, @Nullable Integer version) {
 
 	PersonForm {
-		roles = (roles != null) ? roles : Set.of();
+		roles = (roles != null) ? roles.stream().filter(Objects::nonNull).collect(Collectors.toSet()) : Set.of();
 		version = (version != null) ? version : 0;
 	}
 

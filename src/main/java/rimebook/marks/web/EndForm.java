@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.StandView;
+import rimebook.pages.Given;
 
 /** The end of a performance without marks that count, as it is typed. */
 record EndForm(@Nullable String performance, @Nullable String version, @Nullable String how, @Nullable String reason) {

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
+import rimebook.pages.Given;
 
 /** A remark to the panel as it is typed. */
 record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text) {

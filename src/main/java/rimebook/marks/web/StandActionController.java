@@ -16,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.SegmentRun;
+import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;

@@ -17,6 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceId;
+import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.SeatId;
@@ -68,21 +69,16 @@ class CorrectionsController {
 	}
 
 	private ProposeCorrection proposal(SegmentId segment, CorrectionForm form) {
-		String performance = chosen("performance", form.getPerformance());
+		String performance = form.getPerformance();
 		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
 					"Choose a performance of this segment whose cards are closed.");
 		}
-		return new ProposeCorrection(PerformanceId.of(performance), SeatId.of(chosen("seat", form.getSeat())),
+		return new ProposeCorrection(PerformanceId.of(performance),
+				Given.read("seat", form.getSeat(), SeatId::of, "Choose the judge whose card it is."),
 				new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())), form.getReason(),
-				form.getProtest().isBlank() ? null : ProtestId.of(form.getProtest()));
-	}
-
-	private static String chosen(String field, String value) {
-		if (value.isBlank()) {
-			throw new RuleViolationException("field-missing", field, "The field '" + field + "' is empty; choose one.");
-		}
-		return value;
+				form.getProtest().isBlank() ? null : Given.read("protest", form.getProtest(), ProtestId::of,
+						"Choose a protest from the list, or none."));
 	}
 
 	private static int mark(String field, @Nullable BigDecimal mark) {

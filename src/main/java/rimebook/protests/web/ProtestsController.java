@@ -18,6 +18,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.protests.FileProtest;
@@ -83,10 +84,7 @@ class ProtestsController {
 	}
 
 	private static EntryId entry(String text) {
-		if (text.isBlank()) {
-			throw new RuleViolationException("field-missing", "entry", "Choose the team that protests.");
-		}
-		return EntryId.of(text);
+		return Given.read("entry", text, EntryId::of, "Choose the team that protests.");
 	}
 
 	private static ProtestCategory category(@Nullable ProtestCategory category) {

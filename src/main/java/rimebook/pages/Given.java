@@ -1,4 +1,4 @@
-package rimebook.marks.web;
+package rimebook.pages;
 
 import java.util.function.Function;
 
@@ -10,7 +10,7 @@ import rimebook.shared.RuleViolationException;
  * Reads what a form gives by itself, from a choice or a hidden field. Forms keep it as
  * text, so that a form with a spoiled field is still shown again with all that was typed.
  */
-final class Given {
+public final class Given {
 
 	private Given() {
 	}
@@ -23,7 +23,7 @@ final class Given {
 	 * @param otherwise what to tell the person instead
 	 * @throws RuleViolationException {@code field-missing}
 	 */
-	static <T> T read(String field, @Nullable String text, Function<String, T> reader, String otherwise) {
+	public static <T> T read(String field, @Nullable String text, Function<String, T> reader, String otherwise) {
 		try {
 			return reader.apply((text != null) ? text : "");
 		}
@@ -33,7 +33,7 @@ final class Given {
 	}
 
 	/** Text as it was typed, empty where nothing was sent. */
-	static String text(@Nullable String typed) {
+	public static String text(@Nullable String typed) {
 		return (typed != null) ? typed : "";
 	}
 
