@@ -21,9 +21,7 @@ class ProtestsListController {
 	@GetMapping("/desk/protests")
 	String list(Model model) {
 		model.addAttribute("lines", this.overview.segments());
-		model.addAttribute("base", "/desk/protests");
-		model.addAttribute("titleKey", "protests.list.title");
-		model.addAttribute("leadKey", "protests.list.lead");
+		model.addAttribute("list", "protests");
 		return "results/list";
 	}
 

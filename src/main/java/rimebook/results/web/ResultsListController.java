@@ -21,9 +21,7 @@ class ResultsListController {
 	@GetMapping("/desk/results")
 	String list(Model model) {
 		model.addAttribute("lines", this.overview.segments());
-		model.addAttribute("base", "/desk/results");
-		model.addAttribute("titleKey", "results.list.title");
-		model.addAttribute("leadKey", "results.list.lead");
+		model.addAttribute("list", "results");
 		return "results/list";
 	}
 
