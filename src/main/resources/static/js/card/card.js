@@ -56,9 +56,14 @@ export class Card {
 	/* A change that was still being typed when the referee closed the cards is told, not dropped in silence. */
 	noteUnsent(now, typed) {
 		const newest = this.newestOf(now.performance);
-		if (newest && (typed.first !== "" || typed.second !== "") && !isSame(typed, newest)) {
+		if (newest && (typed.first !== "" || typed.second !== "") && !isSame(typed, newest) && !this.wasRefused(now, typed)) {
 			this.shelf.write("unsent", { startNumber: now.startNumber, typed, newest });
 		}
+	}
+
+	/* What was sent and refused is told with its reason already. */
+	wasRefused({ performance }, typed) {
+		return this.outbox.cards().some((card) => card.performance === performance && card.state === "refused" && isSame(typed, card));
 	}
 
 	unsent() {

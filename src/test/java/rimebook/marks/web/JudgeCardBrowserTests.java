@@ -1,0 +1,314 @@
+package rimebook.marks.web;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.marks.JudgeTable;
+import rimebook.marks.JudgeTables;
+import rimebook.marks.PerformanceView;
+import rimebook.panels.Panels;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+@WholeApplication
+@RequiresChromium
+class JudgeCardBrowserTests {
+
+	private static final String CARDS = "**/api/cards/*";
+
+	private static final String TABLE = "**/api/judge/table";
+
+	private final SmallCompetition day;
+
+	private final JudgeTables tables;
+
+	private final String code;
+
+	private final PerformanceView skating;
+
+	private Tablets tablets;
+
+	@LocalServerPort
+	private int port;
+
+	JudgeCardBrowserTests(@Autowired ApplicationContext context) {
+		this.day = SmallCompetition.running(context, 3, 3);
+		this.tables = context.getBean(JudgeTables.class);
+		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		this.code = this.day.seats().get(0).code();
+		this.day.open(1);
+		this.day.skateNext(1);
+		this.skating = this.day.callNext(1);
+	}
+
+	@BeforeEach
+	void bringTheTablets() {
+		this.tablets = new Tablets(this.port);
+	}
+
+	@AfterEach
+	void putTheTabletsAway() {
+		this.tablets.close();
+	}
+
+	@Test
+	void fiveTouchesWithoutThePointGiveAndSendTwoMarks() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		assertThat(card.locator("#second .typed")).hasText("5.7");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void theKeysOfAKeyboardDoTheSame() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		card.keyboard().type("5,6");
+		card.keyboard().type("60");
+		card.keyboard().press("Enter");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/60 1");
+	}
+
+	@Test
+	void aMarkAboveSixIsRefusedAtTheKeyAndChangesNothing() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "6", "1");
+		assertThat(card.locator("#key-refusal")).hasText("A mark is 0.0 to 6.0");
+		assertThat(card.locator("#first .typed")).hasText("6.");
+		assertThat(card.locator("#send")).isDisabled();
+	}
+
+	@Test
+	void aZeroIsAskedForTwice() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "0", "0", "4", "0");
+		card.click("#send");
+		assertThat(card.locator("#zero")).isVisible();
+		Tablets.expectAccessible(card);
+		card.click("#zero button[value=back]");
+		assertThat(card.locator("#zero")).isHidden();
+		assertThat(ownMarks()).isEmpty();
+		card.click("#send");
+		card.click("#zero button[value=send]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("0/40 1");
+	}
+
+	@Test
+	void aCardWithoutContactIsKeptOverAReloadUnderOneIdentity() {
+		Page card = this.tablets.joined(this.code);
+		List<String> asked = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			asked.add(route.request().url());
+			route.abort();
+		});
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.reload();
+		expectTruth(card, "kept");
+		assertThat(ownMarks()).isEmpty();
+		card.unroute(CARDS);
+		card.onRequest((request) -> asked.add(request.url()));
+		expectTruth(card, "received");
+		assertThat(asked.stream().filter((url) -> url.contains("/api/cards/")).distinct()).hasSize(1);
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void aCardWhoseAnswerWasLostIsRepeatedAndCountsOnce() {
+		Page card = this.tablets.joined(this.code);
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			sent.add(route.request().url());
+			loseFirst(route, sent.size());
+		});
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(sent).hasSizeGreaterThan(1);
+		assertThat(sent.stream().distinct()).hasSize(1);
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	private static void loseFirst(Route route, int attempt) {
+		if (attempt == 1) {
+			assertThat(route.fetch().status()).isEqualTo(200);
+			route.abort();
+		}
+		else {
+			route.resume();
+		}
+	}
+
+	@Test
+	void aChangeIsTheNextCardOfTheSameTeam() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		card.click("#second");
+		touch(card, "5", "8");
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/58 2");
+	}
+
+	@Test
+	void whatIsHalfTypedIsThereAfterAReload() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5");
+		card.reload();
+		expectMarking(card);
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		assertThat(card.locator("#second .typed")).hasText("5.");
+		touch(card, "7");
+		card.click("#send");
+		expectTruth(card, "received");
+	}
+
+	@Test
+	void theNewerTabletHasTheSeatAndTheOlderIsTold() {
+		Page older = this.tablets.joined(this.code);
+		older.route(CARDS, Route::abort);
+		touch(older, "5", "6", "5", "7");
+		older.click("#send");
+		expectTruth(older, "kept");
+		Page newer = this.tablets.joined(this.code);
+		expectMarking(newer);
+		assertThat(older.locator("h1")).hasText("This tablet no longer has the seat");
+		assertThat(older.locator("#refusals")).containsText("is kept here and has not been received");
+		Tablets.expectAccessible(older);
+		older.unroute(CARDS);
+		Tablets.join(older, this.code);
+		expectTruth(older, "received");
+		assertThat(newer.locator("h1")).hasText("This tablet no longer has the seat");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ CARDS + ", " + TABLE, TABLE + ", " + CARDS })
+	void aCardThatCameTooLateIsToldOnceWhateverIsHeardFirst(String first, String second) {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		card.route(CARDS, Route::abort);
+		card.click("#second");
+		touch(card, "5", "8");
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.route(TABLE, Route::abort);
+		closeWithTheOthersCards();
+		card.unroute(first);
+		assertThat(first.equals(CARDS) ? card.locator("#refusals li") : card.locator("[data-state=waiting]"))
+			.isVisible();
+		card.unroute(second);
+		assertThat(card.locator("[data-state=waiting]")).isVisible();
+		assertThat(card.locator("#refusals li")).containsText(new String[] { "was not taken" });
+		card.click("#refusals button");
+		assertThat(card.locator("#refusals")).isHidden();
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	private void closeWithTheOthersCards() {
+		this.day.send(this.skating, this.day.seats().get(1), 1, new CardMarks(500, 500));
+		this.day.send(this.skating, this.day.seats().get(2), 1, new CardMarks(500, 500));
+		this.day.close(this.skating);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "768, 1024", "1024, 768", "1280, 800" })
+	void aTabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
+		Page card = this.tablets.joined(this.code);
+		card.setViewportSize(width, height);
+		touch(card, "5", "6", "5", "7");
+		assertThat(page(card, "scrollHeight")).isLessThanOrEqualTo(height);
+		assertThat(page(card, "scrollWidth")).isLessThanOrEqualTo(width);
+		for (var key : card.locator("#keys button").all()) {
+			assertThat(key.boundingBox().height).isGreaterThanOrEqualTo(84);
+			assertThat(key.boundingBox().width).isGreaterThanOrEqualTo(84);
+		}
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void aPhoneNeedsNoScrollingSideways() {
+		Page card = this.tablets.joined(this.code);
+		for (int width : List.of(320, 390)) {
+			card.setViewportSize(width, 844);
+			expectMarking(card);
+			assertThat(page(card, "scrollWidth")).isLessThanOrEqualTo(width);
+		}
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void theJoinPageIsAccessibleAlsoWithAWrongCode() {
+		Page page = this.tablets.screen(390, 844);
+		page.navigate("/judge");
+		Tablets.expectAccessible(page);
+		page.fill("#code", "WRONG");
+		page.click("button[type=submit]");
+		assertThat(page.locator("#code")).hasValue("WRONG");
+		assertThat(page.locator("#code-fault")).isVisible();
+		Tablets.expectAccessible(page);
+	}
+
+	private static int page(Page page, String size) {
+		return (Integer) page.evaluate("document.documentElement." + size);
+	}
+
+	private static void touch(Page card, String... keys) {
+		expectMarking(card);
+		for (String key : keys) {
+			card.click("[data-key='" + key + "']");
+		}
+	}
+
+	private static void expectMarking(Page card) {
+		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
+	}
+
+	private static void expectTruth(Page card, String truth) {
+		assertThat(card.locator("#truth")).hasAttribute("data-state", truth);
+	}
+
+	/**
+	 * What the service holds of this seat for the team on the ice: marks in tenths and
+	 * sequence.
+	 */
+	private List<String> ownMarks() {
+		return this.tables.tableOf(this.day.seats().get(0).id())
+			.cards()
+			.stream()
+			.filter((card) -> card.performance().equals(this.skating.id()))
+			.map(JudgeCardBrowserTests::inTenths)
+			.toList();
+	}
+
+	private static String inTenths(JudgeTable.OwnCard card) {
+		return card.first() / 10 + "/" + card.second() / 10 + " " + card.sequence();
+	}
+
+}

@@ -1,0 +1,86 @@
+package rimebook.marks.web;
+
+import java.util.List;
+import java.util.Map;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+
+import rimebook.testsupport.Chromium;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Browsers of the rink: each screen has its own cookies and its own storage. */
+final class Tablets implements AutoCloseable {
+
+	/** A tablet out of contact tries again after 15 seconds at the latest. */
+	private static final int LONGEST_RETRY = 20_000;
+
+	private final String service;
+
+	private final Playwright playwright = Playwright
+		.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+
+	private final Browser browser = this.playwright.chromium()
+		.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable())
+			.setArgs(List.of("--no-sandbox")));
+
+	Tablets(int port) {
+		PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_RETRY);
+		this.service = "http://localhost:" + port;
+	}
+
+	/** An empty screen of that size in CSS pixels. */
+	Page screen(int width, int height) {
+		return this.browser
+			.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height))
+			.newPage();
+	}
+
+	/** A tablet upright that has taken the seat of the code and shows its card. */
+	Page joined(String code) {
+		Page page = screen(768, 1024);
+		join(page, code);
+		return page;
+	}
+
+	static void join(Page page, String code) {
+		page.navigate("/judge");
+		page.fill("#code", code);
+		page.click("button[type=submit]");
+		page.waitForURL("**/judge/card");
+	}
+
+	/** A laptop at which somebody has signed in. */
+	Page signedIn(String name, String password) {
+		Page page = screen(1440, 900);
+		page.navigate("/sign-in");
+		page.fill("[name=signInName]", name);
+		page.fill("[name=password]", password);
+		page.click("form[action='/sign-in'] button[type=submit]");
+		page.waitForURL("**/desk");
+		return page;
+	}
+
+	/** Expect that the page as it is breaks no rule of WCAG 2.2, levels A and AA. */
+	static void expectAccessible(Page page) {
+		var found = new AxeBuilder(page).withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+			.analyze()
+			.getViolations()
+			.stream()
+			.map((rule) -> rule.getId() + " " + rule.getNodes().stream().map((node) -> node.getHtml()).toList())
+			.toList();
+		assertThat(found).as(page.url()).isEmpty();
+	}
+
+	@Override
+	public void close() {
+		this.browser.close();
+		this.playwright.close();
+	}
+
+}
