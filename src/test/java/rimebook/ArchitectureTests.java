@@ -1,7 +1,16 @@
 package rimebook;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -14,12 +23,20 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+import static org.assertj.core.api.Assertions.assertThat;
 
 class ArchitectureTests {
 
 	private static final JavaClasses PRODUCTION = new ClassFileImporter()
 		.withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
 		.importPackages("rimebook");
+
+	private static final DescribedPredicate<JavaCall<?>> FLOATING = DescribedPredicate.describe(
+			"taking or giving floating point",
+			(call) -> Stream
+				.concat(call.getTarget().getRawParameterTypes().stream(),
+						Stream.of(call.getTarget().getRawReturnType()))
+				.anyMatch(ArchitectureTests::isFloating));
 
 	@Test
 	void tabulationIsPure() {
@@ -70,6 +87,23 @@ class ArchitectureTests {
 			.check(PRODUCTION);
 	}
 
+	/** Constants, parameters and local variables are seen in the text only. */
+	@Test
+	void tabulationNamesNoFloatingPointTypeAnywhere() throws IOException {
+		Pattern floating = Pattern.compile("\\b([dD]ouble|[fF]loat|doubleValue|floatValue|parseDouble)\\b");
+		try (Stream<Path> files = Files.walk(Path.of("src", "main", "java", "rimebook", "tabulation"))) {
+			List<Path> sources = files.filter((file) -> file.toString().endsWith(".java")).toList();
+			assertThat(sources).hasSizeGreaterThan(90);
+			assertThat(sources)
+				.allSatisfy((file) -> assertThat(Files.readString(file)).doesNotContainPattern(floating));
+		}
+		noClasses().that()
+			.resideInAPackage("rimebook.tabulation..")
+			.should()
+			.callCodeUnitWhere(FLOATING)
+			.check(PRODUCTION);
+	}
+
 	@Test
 	void entitiesStayInTheirModule() {
 		classes().that().areAnnotatedWith(Entity.class).should().notBePublic().allowEmptyShould(true).check(PRODUCTION);
@@ -93,6 +127,10 @@ class ArchitectureTests {
 			.notBePublic()
 			.allowEmptyShould(true)
 			.check(PRODUCTION);
+	}
+
+	private static boolean isFloating(JavaClass type) {
+		return Stream.of(double.class, float.class, Double.class, Float.class).anyMatch(type::isEquivalentTo);
 	}
 
 }
