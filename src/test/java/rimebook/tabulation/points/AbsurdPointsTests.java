@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.TabulationException;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -28,6 +29,8 @@ class AbsurdPointsTests {
 	private static final String[] FRAGMENTS = { "code", "base", "m1", "p1", "m5", ",", ",", ",", "\n", "\n", "\"",
 			"1.00", "-0.5", "x", "#", " ", "\r\n", "\uFEFF", "😀", "\u0000", "=1+1", "9999999", "m2", "m3", "p2", "p3",
 			"code,base,m3,m2,m1,p1,p2,p3\n", "X,1,-3,-2,-1,1,2,3\n" };
+
+	private static final String SEVEN_GRADES = "code,base,m3,m2,m1,p1,p2,p3\nX,1,-3,-2,-1,1,2,3\n";
 
 	private final Random random = new Random(42);
 
@@ -90,6 +93,35 @@ class AbsurdPointsTests {
 			}
 		}
 		return text.toString();
+	}
+
+	/** The published tables with a few places spoilt. */
+	@Test
+	void everyRuleSetEndsInRulesOrANamedRefusal() {
+		RuleTexts texts = PublishedRules.texts();
+		for (int i = 0; i < INPUTS; i++) {
+			int spoilt = this.random.nextInt(4);
+			RuleTexts absurd = new RuleTexts(spoilt(texts.settings(), spoilt == 0), SEVEN_GRADES,
+					spoilt(texts.components(), spoilt == 1), spoilt(texts.deductions(), spoilt == 2),
+					spoilt(texts.elements(), spoilt == 3));
+			attempt(() -> {
+				PointsRules rules = PointsRules.read(absurd);
+				return List.of(rules.toBeChecked(), rules.nameOf(code()), rules.segment(SegmentKind.SHORT, "senior"));
+			});
+			attempt(() -> Points.parse(String.join("", list(4, () -> pick("1", "-", "+", ".", "0", "999", "e", "٣")))));
+		}
+		assertThat(this.results).isGreaterThan(INPUTS / 10);
+		assertThat(this.refusals).contains("column-missing", "deduction-steps", "duplicate-value", "not-a-choice",
+				"not-points", "not-whole", "quote-not-closed", "setting-missing", "uneven-row");
+	}
+
+	private String spoilt(String text, boolean really) {
+		StringBuilder spoilt = new StringBuilder(text);
+		for (int changes = really ? 1 + this.random.nextInt(4) : 0; changes > 0; changes--) {
+			int at = this.random.nextInt(spoilt.length());
+			spoilt.replace(at, Math.min(spoilt.length(), at + this.random.nextInt(3)), pick(FRAGMENTS));
+		}
+		return spoilt.toString();
 	}
 
 	@Test

@@ -2,14 +2,19 @@ package rimebook.tabulation.points;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 class PanelMeanTests {
+
+	private static final int[] MARKS = { 1, 2, 5, 13, 6, 15, 38, 47, 123 };
 
 	@Test
 	void usesEveryMarkBelowTheThreshold() {
@@ -18,6 +23,18 @@ class PanelMeanTests {
 		assertThat(mean.dropped()).isEmpty();
 		assertThat(mean.mean()).isEqualTo(new Points(250));
 		assertThat(mean.working()).isEqualTo("1.00 + 2.00 + 3.00 + 4.00 = 10.00; 10.00 / 4 = 2.50, rounded 2.50");
+	}
+
+	/**
+	 * Five count 3, seven 5, eight 6, nine 7; below five all count (Skate Canada,
+	 * Official Regulations, section 105, 1.4 and 1.5).
+	 */
+	@ParameterizedTest
+	@CsvSource({ "3,3,2.67", "4,4,5.25", "5,3,4.33", "6,4,6.50", "7,5,8.20", "8,6,13.17", "9,7,18.00" })
+	void panelsOfThreeToNineCountAllOrAllButTwo(int judges, int counted, String mean) {
+		Integer[] marks = IntStream.range(0, judges).mapToObj((judge) -> 100 * MARKS[judge]).toArray(Integer[]::new);
+		assertThat(mean(marks).divisor()).isEqualTo(counted);
+		assertThat(mean(marks).mean()).hasToString(mean);
 	}
 
 	@Test
