@@ -22,9 +22,9 @@ import rimebook.tabulation.Ranking.Rank;
  */
 public final class Combination {
 
+	/** Within a status the order is that of the map, by identifier. */
 	private static final Comparator<FactoredPlaces> UNPLACED = Comparator
-		.comparing((FactoredPlaces places) -> places.entry().status())
-		.thenComparing((places) -> places.entry().entry());
+		.comparing((FactoredPlaces places) -> places.entry().status());
 
 	private final CombinationRules rules;
 

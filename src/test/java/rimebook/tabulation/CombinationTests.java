@@ -145,9 +145,15 @@ class CombinationTests {
 		EventStanding standing = Combination.combine(rules,
 				List.of(EntryPlaces.of("A", 1, 1), entry("B", EntryStatus.DISQUALIFIED, 2, 2),
 						EntryPlaces.of("C", 3, 3), entry("D", EntryStatus.DISQUALIFIED, null, null),
-						entry("E", EntryStatus.WITHDRAWN, 1, 2)));
-		assertThat(SheetFixtures.places(standing)).containsExactly(first, second, "null E", "null B", "null D");
+						entry("E", EntryStatus.WITHDRAWN, 1, 2), entry("F", EntryStatus.WITHDRAWN, 1, 2)));
+		assertThat(SheetFixtures.places(standing)).containsExactly(first, second, "null E", "null F", "null B",
+				"null D");
 		assertThat(standing.rows().get(1).why()).contains("behind A, with 1.5.");
+	}
+
+	@Test
+	void factorsMayGoToTheirLimits() {
+		assertThat(CombinationRules.ofFactors(1, 10_000).factors()).containsExactly(1, 10_000);
 	}
 
 	@Test

@@ -95,8 +95,8 @@ class PlacePairTests {
 				ONE_BY_ONE.withEvenPanel(EvenPanel.ALLOW).withEqualJudgesInFavour(EqualJudgesInFavour.NEITHER),
 				List.of(ordinals("A", 1, 2), ordinals("B", 2, 1), ordinals("C", 3, 2)));
 		PlacementRules rules = ONE_BY_ONE.withEqualJudgesInFavour(EqualJudgesInFavour.NEITHER);
-		assertThat(PlacementWorking.of(rules, standing, "A")).endsWith(
-				"Against B: 1 in favour, 1 for the other, even, counts 0",
+		assertThat(PlacementWorking.of(rules, standing, "A")).containsExactly("Judge 1: ordinal 1",
+				"Judge 2: ordinal 2", "Against B: 1 in favour, 1 for the other, even, counts 0",
 				"Against C: 2 in favour, 1 for the other, won", "Comparisons won: 1", "Judges in favour: 3");
 		assertThat(PlacementWorking.of(rules, standing, "C")).contains("Against A: 1 in favour, 2 for the other, lost");
 	}

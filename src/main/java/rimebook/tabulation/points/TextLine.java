@@ -46,8 +46,9 @@ record TextLine(int number, List<String> fields) {
 		return quoted ? -1 : line.length();
 	}
 
+	/** Take the quotation marks off; their number is even. */
 	private static String field(String text) {
-		boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
+		boolean quoted = text.startsWith("\"") && text.endsWith("\"");
 		return quoted ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : text;
 	}
 

@@ -110,11 +110,6 @@ final class TextTable {
 			return read(column, Points::parse);
 		}
 
-		/** Return a factor or count as written, times the given scale. */
-		int hundredths(String column) {
-			return points(column).hundredths();
-		}
-
 		int whole(String column) {
 			return read(column, (text) -> {
 				if (!text.matches("\\d{1,6}")) {

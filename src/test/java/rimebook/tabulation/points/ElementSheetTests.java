@@ -237,6 +237,13 @@ class ElementSheetTests {
 		assertThat(all.authorise().elements()).hasSize(100);
 	}
 
+	@Test
+	void aPanelMayHaveOneToNinetyNineJudges() {
+		assertThat(ElementSheet.open(PointsFixtures.VALUES, 1).call("ME4", ElementWorth.COUNTS).questions()).hasSize(1);
+		assertThat(ElementSheet.open(PointsFixtures.VALUES, 99).call("ME4", ElementWorth.COUNTS).questions())
+			.hasSize(99);
+	}
+
 	@ParameterizedTest
 	@ValueSource(ints = { 0, 100, -1 })
 	void thePanelHasALimit(int judges) {

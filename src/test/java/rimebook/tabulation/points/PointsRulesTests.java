@@ -2,6 +2,7 @@ package rimebook.tabulation.points;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,6 +69,23 @@ class PointsRulesTests {
 		assertThat(doubtful.toBeChecked()).hasSize(23)
 			.first()
 			.isEqualTo("floor-at-zero is yes; from memory: no source seen has a floor; an organiser's rules may");
+	}
+
+	@Test
+	void whatIsPublishedIsNotListed() {
+		PointsRules published = PointsRules.read(
+				new RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components().replace("from memory", "published"),
+						TEXTS.deductions().replace("from memory", "practice"), TEXTS.elements()));
+		assertThat(published.toBeChecked()).isEmpty();
+		assertThat(published.nameOf("ME4")).isEqualTo("move element, level 4");
+	}
+
+	@Test
+	void levelsGoByTheKindOfSegment() {
+		PointsRules novice = PointsRules.read(new RuleTexts(TEXTS.settings(), TEXTS.values(),
+				TEXTS.components().replace("short,junior", "short,novice"), TEXTS.deductions(), TEXTS.elements()));
+		assertThat(novice.levels(SegmentKind.SHORT)).containsExactly("senior", "novice");
+		assertThat(novice.levels(SegmentKind.FREE)).containsExactly("senior", "junior");
 	}
 
 	@ParameterizedTest
@@ -180,6 +198,20 @@ class PointsRulesTests {
 			.refusal(() -> SegmentRules.usual(fine.values(), Collections.nCopies(21, fine.components().get(0)),
 					TieBreak.NONE))
 			.code()).isEqualTo("components-missing");
+	}
+
+	@Test
+	void segmentRulesMayGoToTheirLimits() {
+		List<ComponentRule> most = IntStream.rangeClosed(1, 20)
+			.mapToObj((number) -> new ComponentRule("C" + number, (number == 1) ? 1 : 10_000, PointsFixtures.SOURCE))
+			.toList();
+		SegmentRules rules = new SegmentRules(PointsFixtures.VALUES, 3, most, TieBreak.NONE, false,
+				DisqualifiedPlaces.LEAVE_GAPS);
+		assertThat(rules.components()).hasSize(20);
+		assertThat(rules.trimFrom()).isEqualTo(3);
+		assertThat(List.of(0, 10_001)).allSatisfy((factor) -> assertThat(
+				PointsFixtures.refusal(() -> new ComponentRule("C", factor, PointsFixtures.SOURCE)).code())
+			.isEqualTo("factor-out-of-range"));
 	}
 
 	private static RuleTexts settings(String before, String after) {

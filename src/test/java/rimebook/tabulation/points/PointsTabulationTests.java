@@ -165,6 +165,13 @@ class PointsTabulationTests {
 	}
 
 	@Test
+	void aSumOfTwoIsWrittenOut() {
+		Performance performance = skated(List.of(JudgedElement.of(1, "ME4", 0), JudgedElement.of(2, "AC2", -1)));
+		assertThat(PointsTabulation.score(BY_ELEMENTS, performance).working())
+			.contains("Elements: 7.00 + 3.60 = 10.60");
+	}
+
+	@Test
 	void aGivenBaseValueReplacesTheTables() {
 		ElementScore score = ElementScore.of(BY_ELEMENTS,
 				new JudgedElement(1, "ME4", ElementWorth.COUNTS, new Points(770), List.of(1)));
