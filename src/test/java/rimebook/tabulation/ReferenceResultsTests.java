@@ -61,7 +61,7 @@ class ReferenceResultsTests {
 	}
 
 	/** Marks that give exactly these ordinals: lower by 0.1 for each place. */
-	private static EntryCards cards(EntryOrdinals entry) {
+	static EntryCards cards(EntryOrdinals entry) {
 		return EntryCards.skated(entry.entry(),
 				IntStream.range(0, entry.ordinals().size())
 					.mapToObj((judge) -> new CardMarks(600 - 10 * entry.ordinals().get(judge), 0))
