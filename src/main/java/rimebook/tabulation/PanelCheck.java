@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
  */
 final class PanelCheck {
 
+	/** The most judges a panel may have. */
+	static final int MOST_JUDGES = 99;
+
 	private PanelCheck() {
 	}
 
@@ -37,6 +40,9 @@ final class PanelCheck {
 				throw TabulationException.unevenCards(entry, count, judges);
 			}
 		});
+		if (judges > MOST_JUDGES) {
+			throw TabulationException.panelOutOfRange(judges);
+		}
 		if (judges > 0 && judges % 2 == 0 && rules.evenPanel() == EvenPanel.REFUSE) {
 			throw TabulationException.evenPanel(judges);
 		}

@@ -40,7 +40,8 @@ public final class PlacementTabulation {
 	 * fine
 	 * @return the standing
 	 * @throws TabulationException {@code duplicate-entry}, {@code uneven-cards},
-	 * {@code even-panel} or {@code zero-mark}
+	 * {@code panel-out-of-range} (more than 99 judges), {@code even-panel} or
+	 * {@code zero-mark}
 	 */
 	public static SegmentStanding ofCards(PlacementRules rules, List<EntryCards> entries) {
 		SortedMap<String, EntryCards> known = byName(entries, EntryCards::entry);
@@ -65,8 +66,8 @@ public final class PlacementTabulation {
 	 * @param rules the rule set of the segment
 	 * @param entries the teams, in any order
 	 * @return the standing
-	 * @throws TabulationException {@code duplicate-entry}, {@code uneven-cards} or
-	 * {@code even-panel}
+	 * @throws TabulationException {@code duplicate-entry}, {@code uneven-cards},
+	 * {@code panel-out-of-range} or {@code even-panel}
 	 */
 	public static SegmentStanding ofOrdinals(PlacementRules rules, List<EntryOrdinals> entries) {
 		SortedMap<String, EntryOrdinals> known = byName(entries, EntryOrdinals::entry);

@@ -127,6 +127,16 @@ public final class TabulationException extends RuntimeException {
 	}
 
 	/**
+	 * Refuse a panel of a size that no panel has.
+	 * @param judges how many seats it has
+	 * @return {@code panel-out-of-range}
+	 */
+	public static TabulationException panelOutOfRange(int judges) {
+		return new TabulationException("panel-out-of-range",
+				"A panel has 1 to " + PanelCheck.MOST_JUDGES + " judges; got " + judges + ".");
+	}
+
+	/**
 	 * Refuse an entry that nobody knows.
 	 * @param entry identifier
 	 * @return {@code entry-unknown}

@@ -1,10 +1,12 @@
 package rimebook.tabulation;
 
+import java.util.Collections;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** What is said about places by majority, criterion by criterion. */
 class MajorityTests {
@@ -103,6 +105,15 @@ class MajorityTests {
 
 	private static String why(SegmentStanding standing, String entry) {
 		return standing.row(entry).orElseThrow().why();
+	}
+
+	@Test
+	void aPanelHasNinetyNineJudgesAtMost() {
+		assertThat(PlacementTabulation.ofOrdinals(RULES, List.of(new EntryOrdinals("A", Collections.nCopies(99, 9999))))
+			.judges()).isEqualTo(99);
+		assertThatThrownBy(() -> PlacementTabulation.ofOrdinals(RULES,
+				List.of(new EntryOrdinals("A", Collections.nCopies(101, 9999)))))
+			.hasFieldOrPropertyWithValue("code", "panel-out-of-range");
 	}
 
 }

@@ -31,15 +31,19 @@ import rimebook.tabulation.TabulationException;
 public record ElementSheet(ValueTable values, int judges, Set<Integer> absent, int lastKey, SheetState state,
 		List<CalledElement> elements, Set<Integer> submitted) {
 
-	private static final int MOST_JUDGES = 99;
-
 	/**
 	 * Check the panel.
-	 * @throws TabulationException {@code panel-out-of-range}: not 1 to 99 judges
+	 * @throws TabulationException {@code panel-out-of-range}: not 1 to 99 judges;
+	 * {@code uneven-panel}: an element with another number of grades
 	 */
 	public ElementSheet {
-		if (judges < 1 || judges > MOST_JUDGES) {
-			throw Refusal.panelOutOfRange(judges, MOST_JUDGES);
+		if (judges < 1 || judges > Performance.MOST_JUDGES) {
+			throw TabulationException.panelOutOfRange(judges);
+		}
+		for (CalledElement element : elements) {
+			if (element.grades().size() != judges) {
+				throw Refusal.unevenGrades(element.code());
+			}
 		}
 		absent = Set.copyOf(absent);
 		elements = List.copyOf(elements);

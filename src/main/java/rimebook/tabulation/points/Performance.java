@@ -23,6 +23,9 @@ import rimebook.tabulation.TabulationException;
 public record Performance(String entry, EntryStatus status, List<JudgedElement> elements,
 		List<JudgedComponent> components, List<Deduction> deductions) {
 
+	/** The most judges a panel may have. */
+	static final int MOST_JUDGES = 99;
+
 	/** The most deductions one performance may have. */
 	static final int MOST_DEDUCTIONS = 100;
 
@@ -30,7 +33,8 @@ public record Performance(String entry, EntryStatus status, List<JudgedElement> 
 	 * Check the performance by itself.
 	 * @throws TabulationException {@code entry-missing}, {@code no-marks},
 	 * {@code marks-without-performance}, {@code duplicate-element},
-	 * {@code duplicate-component}, {@code uneven-panel} or {@code too-many-deductions}
+	 * {@code duplicate-component}, {@code uneven-panel}, {@code panel-out-of-range} (more
+	 * than 99 judges) or {@code too-many-deductions}
 	 */
 	public Performance {
 		elements = elements.stream().sorted(Comparator.comparing(JudgedElement::number)).toList();
@@ -46,9 +50,7 @@ public record Performance(String entry, EntryStatus status, List<JudgedElement> 
 		Refusal.repeated(components.stream().map(JudgedComponent::name)).ifPresent((name) -> {
 			throw Refusal.duplicateComponent(name);
 		});
-		if (panelSizes(elements, components).size() > 1) {
-			throw Refusal.unevenPanel(entry);
-		}
+		checkPanel(entry, panelSizes(elements, components));
 		if (deductions.size() > MOST_DEDUCTIONS) {
 			throw Refusal.tooManyDeductions(entry, MOST_DEDUCTIONS);
 		}
@@ -75,6 +77,17 @@ public record Performance(String entry, EntryStatus status, List<JudgedElement> 
 	 */
 	public static Performance without(String entry, EntryStatus status) {
 		return new Performance(entry, status, List.of(), List.of(), List.of());
+	}
+
+	private static void checkPanel(String entry, Set<Integer> sizes) {
+		if (sizes.size() > 1) {
+			throw Refusal.unevenPanel(entry);
+		}
+		for (int judges : sizes) {
+			if (judges > MOST_JUDGES) {
+				throw TabulationException.panelOutOfRange(judges);
+			}
+		}
 	}
 
 	private static void checkStatus(String entry, EntryStatus status, boolean marked) {

@@ -47,6 +47,11 @@ final class Refusal {
 				"Entry '" + entry + "' did not complete the programme but has marks or deductions; none are expected.");
 	}
 
+	static TabulationException unevenGrades(String code) {
+		return refused("uneven-panel",
+				"Element '" + code + "' has not as many grades as the panel has judges; one of each is expected.");
+	}
+
 	static TabulationException unevenPanel(String entry) {
 		return refused("uneven-panel", "Not every line of entry '" + entry
 				+ "' has as many seats as the panel; one mark of each judge is expected, absent where one gave none.");
@@ -219,10 +224,6 @@ final class Refusal {
 
 	static TabulationException missingSetting(String name) {
 		return refused("setting-missing", "The settings have no '" + name + "'.");
-	}
-
-	static TabulationException panelOutOfRange(int judges, int most) {
-		return refused("panel-out-of-range", "A panel has 1 to " + most + " judges; got " + judges + ".");
 	}
 
 	static TabulationException sheetAuthorised() {

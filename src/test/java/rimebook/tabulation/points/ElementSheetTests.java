@@ -1,6 +1,7 @@
 package rimebook.tabulation.points;
 
 import java.util.List;
+import java.util.Set;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -235,6 +236,15 @@ class ElementSheetTests {
 		ElementSheet all = full;
 		assertThat(refusal(() -> all.call("ME", ElementWorth.NO_VALUE)).code()).isEqualTo("too-many-elements");
 		assertThat(all.authorise().elements()).hasSize(100);
+	}
+
+	@Test
+	void aSheetReadFromElsewhereMustHaveAGradeOfEachJudge() {
+		assertThat(refusal(() -> new ElementSheet(PointsFixtures.VALUES, 2, Set.of(), 2, SheetState.OPEN,
+				GRADED.elements(), Set.of())))
+			.hasMessageContaining("'ME4'")
+			.extracting("code")
+			.isEqualTo("uneven-panel");
 	}
 
 	@Test

@@ -223,6 +223,22 @@ class PointsTabulationTests {
 			.isEqualTo("too-many-deductions");
 	}
 
+	@Test
+	void aPanelHasNinetyNineJudgesAtMost() {
+		Integer[] most = Collections.nCopies(99, 1000).toArray(Integer[]::new);
+		Integer[] more = Collections.nCopies(100, 1000).toArray(Integer[]::new);
+		assertThat(
+				PointsTabulation
+					.score(BY_ELEMENTS,
+							Performance.skated("A", List.of(), List.of(JudgedComponent.of("Composition", most)),
+									List.of()))
+					.total())
+			.hasToString("10.00");
+		assertThat(refusal(
+				() -> Performance.skated("A", List.of(), List.of(JudgedComponent.of("Composition", more)), List.of()))
+			.code()).isEqualTo("panel-out-of-range");
+	}
+
 	private static Performance skated(List<JudgedElement> elements) {
 		return Performance.skated("A", elements, A.components(), List.of());
 	}
