@@ -138,7 +138,7 @@ class SimulatedPanel {
 	}
 
 	private static boolean hasSent(StandView.Now now, SeatView seat) {
-		return now.seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.marks() != null);
+		return now.seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.isThere());
 	}
 
 	/** Wait for the cards of seats that visitors joined; then take those seats back. */

@@ -85,6 +85,7 @@ public class CardCorrection {
 	}
 
 	private CardSubmission newest(Performance performance, SeatId seat) {
+		this.cards.requirePlacement(performance.segment());
 		if (!performance.isClosed()) {
 			throw new ConflictException("card-not-closed",
 					"The cards of start number " + performance.startNumber() + " are not closed.");

@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
@@ -21,15 +23,22 @@ public class ClosedCards {
 
 	private final PanelCards cards;
 
-	ClosedCards(PerformanceRepository performances, PanelCards cards) {
+	private final PointsSheets sheets;
+
+	private final Competitions competitions;
+
+	ClosedCards(PerformanceRepository performances, PanelCards cards, PointsSheets sheets, Competitions competitions) {
 		this.performances = performances;
 		this.cards = cards;
+		this.sheets = sheets;
+		this.competitions = competitions;
 	}
 
 	/** List the performances of a segment that are done, by starting number. */
 	@Transactional(readOnly = true)
 	public List<ClosedPerformance> ofSegment(SegmentId segment) {
-		return ofSegment(segment, (performance, seat, marks) -> marks);
+		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment)
+				: ofSegment(segment, (performance, seat, marks) -> marks);
 	}
 
 	/**
@@ -46,10 +55,7 @@ public class ClosedCards {
 	}
 
 	private List<ClosedPerformance> ofSegment(SegmentId segment, Reading reading) {
-		List<Performance> done = this.performances.findBySegmentOrderByStartNumber(segment.value())
-			.stream()
-			.filter((performance) -> performance.status().isDone())
-			.toList();
+		List<Performance> done = done(segment);
 		List<SeatView> seats = this.cards.seats(segment);
 		Map<UUID, Map<SeatId, CardSubmission>> newest = this.cards
 			.newestOf(done.stream().map((performance) -> performance.id().value()).toList());
@@ -59,13 +65,34 @@ public class ClosedCards {
 			.toList();
 	}
 
+	private List<ClosedPerformance> byPoints(SegmentId segment) {
+		List<Performance> done = done(segment);
+		PointsSheets.Reading reading = this.sheets.of(segment, done);
+		return done.stream()
+			.map((performance) -> closed(performance, List.of(),
+					performance.hasClosedCards() ? reading.sheet(performance.id()) : null))
+			.toList();
+	}
+
+	private List<Performance> done(SegmentId segment) {
+		return this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.filter((performance) -> performance.status().isDone())
+			.toList();
+	}
+
+	private static ClosedPerformance closed(Performance performance, List<CardMarks> cards,
+			@Nullable PointsSheet sheet) {
+		return new ClosedPerformance(performance.id(), performance.entry(), performance.startNumber(),
+				status(performance.status()), cards, sheet);
+	}
+
 	private static ClosedPerformance closed(Performance performance, List<SeatView> seats,
 			Map<SeatId, CardSubmission> cards, Reading reading) {
 		List<CardMarks> marks = performance.hasClosedCards() ? seats.stream()
 			.map((seat) -> reading.of(performance.id(), seat.id(), cards.get(seat.id()).marks()))
 			.toList() : List.of();
-		return new ClosedPerformance(performance.id(), performance.entry(), performance.startNumber(),
-				status(performance.status()), marks);
+		return closed(performance, marks, null);
 	}
 
 	private static EntryStatus status(PerformanceStatus status) {

@@ -2,6 +2,8 @@ package rimebook.marks;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.entries.EntryId;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryStatus;
@@ -12,9 +14,11 @@ import rimebook.tabulation.EntryStatus;
  * @param status whether it has marks that count, or why not
  * @param cards one a counting seat in the order of the seats; empty without marks. A team
  * disqualified after its cards were closed keeps them
+ * @param sheet what its score is made of in points judging; {@code null} without marks
+ * and in placement judging
  */
 public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber, EntryStatus status,
-		List<CardMarks> cards) {
+		List<CardMarks> cards, @Nullable PointsSheet sheet) {
 
 	public ClosedPerformance {
 		cards = List.copyOf(cards);

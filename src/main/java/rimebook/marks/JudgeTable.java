@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.JudgingMethod;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 
@@ -20,9 +21,19 @@ import rimebook.tabulation.SegmentKind;
  * @param cards the seat's cards of the segment, in the order skated
  * @param skated how many performances of the segment are done
  * @param starters how many performances the segment has
+ * @param method how the event is judged
+ * @param points what the seat has to give the performance on the ice in points judging;
+ * {@code null} between two and in placement judging
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-		@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
+		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
+		@Nullable PointsTask points) {
+
+	/** As the full form, for placement judging. */
+	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
+			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
+		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null);
+	}
 
 	/**
 	 * The performance on the ice.

@@ -3,6 +3,7 @@ package rimebook.marks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 
 import org.springframework.stereotype.Service;
@@ -16,7 +17,6 @@ import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 
 /**
@@ -32,17 +32,20 @@ public class JudgeTables {
 
 	private final PanelCards cards;
 
+	private final PointsTasks tasks;
+
 	private final Panels panels;
 
 	private final Competitions competitions;
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRepository performances, RemarkRepository remarks, PanelCards cards, Panels panels,
-			Competitions competitions, Entries entries) {
+	JudgeTables(PerformanceRepository performances, RemarkRepository remarks, PanelCards cards, PointsTasks tasks,
+			Panels panels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.cards = cards;
+		this.tasks = tasks;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.entries = entries;
@@ -61,10 +64,17 @@ public class JudgeTables {
 			}
 		}
 		return new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(), null, List.of(),
-				0, 0);
+				0, 0, event.method(), null);
 	}
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
+		Optional<Performance> onIce = all.stream().filter(Performance::isOnIce).findFirst();
+		int done = (int) all.stream().filter((performance) -> performance.status().isDone()).count();
+		if (event.isJudgedByPoints()) {
+			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
+					segment.kind().cardTieBreak(), onIce.map(this::now).orElse(null), List.of(), done, all.size(),
+					event.method(), onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null));
+		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		List<JudgeTable.OwnCard> cards = all.stream()
 			.filter((performance) -> own.containsKey(performance.id().value()))
@@ -72,9 +82,8 @@ public class JudgeTables {
 			.map((performance) -> ownCard(performance, own.get(performance.id().value())))
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
-				event.rules(segment.kind()).cardTieBreak(),
-				all.stream().filter(Performance::isOnIce).findFirst().map(this::now).orElse(null), cards,
-				(int) all.stream().filter((performance) -> performance.status().isDone()).count(), all.size());
+				event.rules(segment.kind()).cardTieBreak(), onIce.map(this::now).orElse(null), cards, done, all.size(),
+				event.method(), null);
 	}
 
 	private JudgeTable.Now now(Performance performance) {

@@ -76,9 +76,8 @@ public class MarkSubmission {
 	}
 
 	private Acknowledgement keep(SubmitCard card, Performance performance, SeatView seat, Actor actor) {
-		if (!performance.isOnIce()) {
-			throw PerformanceRefusals.notTakingCards(performance);
-		}
+		this.cards.requirePlacement(performance.segment());
+		OpenPerformances.requireOnIce(performance);
 		Optional<CardSubmission> before = Optional.ofNullable(this.cards.newestOf(performance.id()).get(seat.id()));
 		requireNewer(card, before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),

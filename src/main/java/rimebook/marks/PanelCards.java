@@ -15,10 +15,11 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.shared.RuleViolationException;
 
 /** The cards of a panel: for each performance and seat the newest version counts. */
 @Component
-class PanelCards {
+class PanelCards implements CardBook {
 
 	private final CardSubmissionRepository submissions;
 
@@ -37,7 +38,8 @@ class PanelCards {
 		return this.panels.judges(this.competitions.eventOf(segment).id());
 	}
 
-	boolean anySentFor(PerformanceId performance) {
+	@Override
+	public boolean anySentFor(PerformanceId performance) {
 		return this.submissions.existsByPerformance(performance.value());
 	}
 
@@ -67,19 +69,34 @@ class PanelCards {
 		return newest;
 	}
 
-	void requireComplete(Performance performance) {
-		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
-		List<String> missing = seats(performance.segment()).stream()
-			.filter((seat) -> !cards.containsKey(seat.id()))
-			.map(SeatView::label)
-			.toList();
-		if (!missing.isEmpty()) {
-			throw PerformanceRefusals.seatsMissing(missing);
+	/** Refuse a card of two marks for an event that has none. */
+	void requirePlacement(SegmentId segment) {
+		if (this.competitions.eventOf(segment).isJudgedByPoints()) {
+			throw new RuleViolationException("points-card-expected",
+					"This event is judged by points; a card holds grades and components, not two marks.");
 		}
 	}
 
+	@Override
+	public Map<SeatId, SentCard> sentFor(Performance performance) {
+		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+		newestOf(performance.id()).forEach((seat, card) -> sent.put(seat,
+				new SentCard(MarkWords.of(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+		return sent;
+	}
+
+	@Override
+	public List<String> missing(Performance performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		return seats(performance.segment()).stream()
+			.filter((seat) -> !cards.containsKey(seat.id()))
+			.map(SeatView::label)
+			.toList();
+	}
+
 	/** The cards in words for the record, in the order of the seats. */
-	String inWords(Performance performance) {
+	@Override
+	public String inWords(Performance performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		return seats(performance.segment()).stream()
 			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))

@@ -27,7 +27,7 @@ public class SegmentRun {
 
 	private final SegmentOpening opening;
 
-	private final PanelCards cards;
+	private final CardBooks books;
 
 	private final Ids ids;
 
@@ -35,12 +35,12 @@ public class SegmentRun {
 
 	private final ApplicationEventPublisher events;
 
-	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, SegmentOpening opening, PanelCards cards,
+	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, SegmentOpening opening, CardBooks books,
 			Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.opening = opening;
-		this.cards = cards;
+		this.books = books;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -89,7 +89,7 @@ public class SegmentRun {
 	@Transactional
 	public void takeBack(PerformanceId id, int version, Actor actor) {
 		Performance performance = locked(id, version);
-		if (this.cards.anySentFor(id)) {
+		if (this.books.of(performance.segment()).anySentFor(id)) {
 			throw PerformanceRefusals.cardsAlreadySent(performance);
 		}
 		performance.takeBack();
@@ -113,16 +113,17 @@ public class SegmentRun {
 	/**
 	 * Close the cards of the performance on the ice: its standing is published in the
 	 * same transaction.
-	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing; it
-	 * names the seats
+	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing, or in
+	 * points judging the called elements or a grade; it names what is missing
 	 */
 	@Transactional
 	public void close(PerformanceId id, int version, Actor actor) {
 		Performance performance = locked(id, version);
-		this.cards.requireComplete(performance);
+		CardBook cards = this.books.of(performance.segment());
+		cards.requireComplete(performance);
 		performance.close(this.clock.instant());
 		this.events.publishEvent(new CardsClosed(id, performance.segment(),
-				line(actor, performance, "cards.closed").from("on the ice", this.cards.inWords(performance))));
+				line(actor, performance, "cards.closed").from("on the ice", cards.inWords(performance))));
 	}
 
 	/**

@@ -12,6 +12,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.TeamView;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 
@@ -23,17 +24,20 @@ public class Stand {
 
 	private final RemarkRepository remarks;
 
-	private final PanelCards cards;
+	private final CardBooks books;
+
+	private final Panels panels;
 
 	private final Competitions competitions;
 
 	private final Entries entries;
 
-	Stand(PerformanceRepository performances, RemarkRepository remarks, PanelCards cards, Competitions competitions,
-			Entries entries) {
+	Stand(PerformanceRepository performances, RemarkRepository remarks, CardBooks books, Panels panels,
+			Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
-		this.cards = cards;
+		this.books = books;
+		this.panels = panels;
 		this.competitions = competitions;
 		this.entries = entries;
 	}
@@ -42,12 +46,14 @@ public class Stand {
 	@Transactional(readOnly = true)
 	public StandView ofSegment(SegmentId id) {
 		EventView event = this.competitions.eventOf(id);
-		List<StandView.Row> order = this.performances.findBySegmentOrderByStartNumber(id.value())
-			.stream()
-			.map(this::row)
-			.toList();
-		StandView.Row onIce = first(order, PerformanceStatus.ON_ICE);
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, (onIce != null) ? now(id, onIce) : null,
+		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(id.value());
+		List<StandView.Row> order = all.stream().map(this::row).toList();
+		StandView.Now now = all.stream()
+			.filter(Performance::isOnIce)
+			.findFirst()
+			.map((performance) -> now(event, performance))
+			.orElse(null);
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, now,
 				first(order, PerformanceStatus.WAITING));
 	}
 
@@ -60,21 +66,25 @@ public class Stand {
 		return new StandView.Row(performance.view(), team.name(), team.spokenAs(), team.club().name());
 	}
 
-	private StandView.Now now(SegmentId segment, StandView.Row row) {
-		PerformanceId id = row.performance().id();
-		Map<SeatId, CardSubmission> newest = this.cards.newestOf(id);
-		return new StandView.Now(row,
-				this.cards.seats(segment).stream().map((seat) -> seatCard(seat, newest.get(seat.id()))).toList(),
-				this.remarks.findByPerformanceOrderByNotedAt(id.value()).stream().map(Remark::view).toList());
+	private StandView.Now now(EventView event, Performance performance) {
+		CardBook book = this.books.of(performance.segment());
+		Map<SeatId, SentCard> sent = book.sentFor(performance);
+		return new StandView.Now(row(performance),
+				this.panels.judges(event.id()).stream().map((seat) -> seatCard(seat, sent.get(seat.id()))).toList(),
+				book.missing(performance), book.anySentFor(performance.id()),
+				this.remarks.findByPerformanceOrderByNotedAt(performance.id().value())
+					.stream()
+					.map(Remark::view)
+					.toList());
 	}
 
-	private static StandView.SeatCard seatCard(SeatView seat, @Nullable CardSubmission card) {
+	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
-			return new StandView.SeatCard(seat.label(), official, null, null, 0, seat.lastHeardAt());
+			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.lastHeardAt());
 		}
-		return new StandView.SeatCard(seat.label(), official, card.marks(), card.acknowledged().receivedAt(),
-				card.sequence(), seat.lastHeardAt());
+		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
+				seat.lastHeardAt());
 	}
 
 }

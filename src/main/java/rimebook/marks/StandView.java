@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.tabulation.CardMarks;
 
 /**
  * What the referee sees of a segment.
@@ -28,24 +27,31 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * The performance on the ice with its panel.
 	 *
 	 * @param seats one a counting seat, in order
+	 * @param missing what is missing before the cards can be closed, in words
+	 * @param anySent whether anything was sent, so that the call stands
 	 */
-	public record Now(Row row, List<SeatCard> seats, List<RemarkView> remarks) {
+	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<RemarkView> remarks) {
 
-		/** Tell whether every seat has sent a card. */
+		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {
-			return missing() == 0;
-		}
-
-		/** Count the seats without a card. */
-		public long missing() {
-			return this.seats.stream().filter((seat) -> seat.marks() == null).count();
+			return this.missing.isEmpty();
 		}
 
 	}
 
-	/** A seat and the card it has sent, if any. */
-	public record SeatCard(String label, String official, @Nullable CardMarks marks, @Nullable Instant receivedAt,
-			int sequence, @Nullable Instant lastHeardAt) {
+	/**
+	 * A seat and the card it has sent, if any.
+	 *
+	 * @param card the marks in a few words, empty without a card
+	 */
+	public record SeatCard(String label, String official, String card, @Nullable Instant receivedAt, int sequence,
+			@Nullable Instant lastHeardAt) {
+
+		/** Tell whether the seat has sent a card. */
+		public boolean isThere() {
+			return !this.card.isEmpty();
+		}
+
 	}
 
 	/** Tell whether every performance is done. */

@@ -24,24 +24,30 @@ class EventStandings {
 
 	private final TeamNames names;
 
-	EventStandings(TeamNames names) {
+	private final PointsStandings points;
+
+	EventStandings(TeamNames names, PointsStandings points) {
 		this.names = names;
+		this.points = points;
 	}
 
 	/**
-	 * Combine the segments by factored places.
+	 * Combine the segments by factored places, or by points.
 	 * @param segments one standing a segment in order, {@code null} where none is yet
 	 * @param before the version before, or {@code null}
 	 */
 	Standing compose(CompetitionView competition, EventView event, List<@Nullable Standing> segments,
 			@Nullable Standing before) {
+		Standing last = current(segments);
+		if (event.isJudgedByPoints()) {
+			return this.points.ofEvent(competition, event, segments, before, last);
+		}
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
 		CombinationRules combination = CombinationRules
 			.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
 			.withDisqualifiedPlaces(rules.disqualifiedPlaces());
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
-		Standing last = current(segments);
 		List<Standing.Row> rows = Combination.combine(combination, places(segments))
 			.rows()
 			.stream()
@@ -63,7 +69,7 @@ class EventStandings {
 		throw new IllegalStateException("An event is combined once a segment has a standing");
 	}
 
-	private static List<Standing.SegmentColumn> columns(EventView event) {
+	static List<Standing.SegmentColumn> columns(EventView event) {
 		return event.segments()
 			.stream()
 			.map((segment) -> new Standing.SegmentColumn(segment.name(), segment.factor()))
@@ -103,14 +109,14 @@ class EventStandings {
 			Standing last) {
 		TeamNames.Named team = teams.get(row.entry());
 		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
-				team.club(), 0, status(row, last), List.of(), List.of(), row.places(), row.total(),
-				row.why((entry) -> teams.get(entry).team()));
+				team.club(), 0, status(row.entry(), row.status(), last), List.of(), List.of(), row.places(),
+				row.total(), row.why((entry) -> teams.get(entry).team()));
 	}
 
-	private static String status(EventRow row, Standing last) {
-		boolean waiting = row.status() == EntryStatus.SKATED
-				&& last.rows().stream().noneMatch((skated) -> skated.entry().equals(row.entry()));
-		return waiting ? "WAITING" : row.status().name();
+	static String status(String entry, EntryStatus status, Standing last) {
+		boolean waiting = status == EntryStatus.SKATED
+				&& last.rows().stream().noneMatch((skated) -> skated.entry().equals(entry));
+		return waiting ? "WAITING" : status.name();
 	}
 
 }

@@ -6,7 +6,7 @@ public enum Scope {
 	/** One segment. */
 	SEGMENT,
 
-	/** The whole event: its segments combined by factored placements. */
+	/** The whole event: its segments combined by factored places, or by points. */
 	EVENT
 
 }

@@ -28,8 +28,11 @@ class SegmentStandings {
 
 	private final TeamNames names;
 
-	SegmentStandings(TeamNames names) {
+	private final PointsStandings points;
+
+	SegmentStandings(TeamNames names, PointsStandings points) {
 		this.names = names;
+		this.points = points;
 	}
 
 	/**
@@ -39,6 +42,9 @@ class SegmentStandings {
 	 */
 	Standing compose(CompetitionView competition, EventView event, SegmentView segment, List<ClosedPerformance> closed,
 			int starters, @Nullable Standing before) {
+		if (event.isJudgedByPoints()) {
+			return this.points.ofSegment(competition, event, segment, closed, starters, before);
+		}
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentStandings::cards).toList());

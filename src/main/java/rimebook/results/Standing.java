@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,12 +18,13 @@ import org.jspecify.annotations.Nullable;
  * @param segment the segment's name, empty for the whole event
  * @param rulebook the rulebook named by the competition
  * @param ruleSet the judging method and chosen policies in words
- * @param method {@code MAJORITY} or {@code ONE_BY_ONE}
+ * @param method {@code MAJORITY}, {@code ONE_BY_ONE} or {@code POINTS}
  * @param judges how many judges count
  * @param skated how many of the starters are done
  * @param starters how many teams are in the starting order, gaps included
- * @param firstMark what the first mark is called, empty for the whole event
- * @param secondMark what the second mark is called, empty for the whole event
+ * @param firstMark what the first mark is called, empty for the whole event and in points
+ * judging
+ * @param secondMark what the second mark is called, empty where the first is
  * @param segments the segments combined, in order; empty for a segment's own standing
  * @param rows in place order, those without a place after them
  */
@@ -32,6 +35,12 @@ public record Standing(String competition, String event, String segment, String 
 	public Standing {
 		segments = List.copyOf(segments);
 		rows = List.copyOf(rows);
+	}
+
+	/** Tell whether the teams have points and not ordinals. */
+	@JsonIgnore
+	public boolean isByPoints() {
+		return this.method.equals("POINTS");
 	}
 
 	/** Tell whether nobody is left to skate. */
@@ -61,17 +70,35 @@ public record Standing(String competition, String event, String segment, String 
 	 * standing
 	 * @param figures the figures that decided, as the score sheet prints them
 	 * @param segmentPlaces places in the combined segments, {@code null} where none
-	 * @param total factored total in hundredths, {@code null} in a segment's standing
+	 * @param total in hundredths: the factored total of a combined standing, in points
+	 * judging also the points of a segment or of all together; {@code null} where there
+	 * is none
 	 * @param why one sentence that explains the place
+	 * @param score what the points of a segment are made of; {@code null} without marks,
+	 * in a combined standing and in placement judging
+	 * @param segmentTotals points in the combined segments, {@code null} inside where
+	 * none; {@code null} as a whole unless a combined standing of points judging
 	 */
 	public record Row(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry,
 			String team, String club, int startNumber, String status, List<Card> cards, List<Figure> figures,
-			List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why) {
+			List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why,
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Score score,
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<@Nullable Integer> segmentTotals) {
 
 		public Row {
 			cards = List.copyOf(cards);
 			figures = List.copyOf(figures);
 			segmentPlaces = Collections.unmodifiableList(new ArrayList<>(segmentPlaces));
+			segmentTotals = (segmentTotals != null) ? Collections.unmodifiableList(new ArrayList<>(segmentTotals))
+					: null;
+		}
+
+		/** As the full form, for placement judging. */
+		public Row(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry, String team,
+				String club, int startNumber, String status, List<Card> cards, List<Figure> figures,
+				List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why) {
+			this(place, shared, previousPlace, entry, team, club, startNumber, status, cards, figures, segmentPlaces,
+					total, why, null, null);
 		}
 
 	}

@@ -1,5 +1,15 @@
 package rimebook.web;
 
+import static rimebook.accounts.Role.ACCOUNTANT;
+import static rimebook.accounts.Role.ANNOUNCER;
+import static rimebook.accounts.Role.REFEREE;
+import static rimebook.accounts.Role.SECRETARY;
+import static rimebook.accounts.Role.TECHNICAL;
+import static rimebook.web.PathRule.anyPerson;
+import static rimebook.web.PathRule.everybody;
+import static rimebook.web.PathRule.people;
+import static rimebook.web.PathRule.seat;
+
 import java.util.List;
 import java.util.Set;
 
@@ -10,16 +20,6 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 import org.springframework.web.util.pattern.PathPatternParser;
 
 import rimebook.accounts.Role;
-
-import static rimebook.accounts.Role.ACCOUNTANT;
-import static rimebook.accounts.Role.ANNOUNCER;
-import static rimebook.accounts.Role.REFEREE;
-import static rimebook.accounts.Role.SECRETARY;
-import static rimebook.accounts.Role.TECHNICAL;
-import static rimebook.web.PathRule.anyPerson;
-import static rimebook.web.PathRule.everybody;
-import static rimebook.web.PathRule.people;
-import static rimebook.web.PathRule.seat;
 
 /**
  * The one table of who may open what. The first line that fits a path decides; a path
@@ -50,6 +50,7 @@ final class PathRules {
 
 			seat("/judge/**"),
 			seat("/api/cards/**"),
+			seat("/api/points-cards/**"),
 			seat("/api/judge/**"),
 
 			anyPerson("/desk"),
@@ -60,6 +61,7 @@ final class PathRules {
 			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/stand/**", REFEREE),
+			people("/desk/keying/**", ACCOUNTANT, REFEREE),
 			people("/desk/results/**", REFEREE, ACCOUNTANT),
 			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),

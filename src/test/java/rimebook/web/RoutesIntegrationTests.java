@@ -1,5 +1,11 @@
 package rimebook.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,12 +36,6 @@ import rimebook.accounts.Role;
 import rimebook.accounts.SeatGrant;
 import rimebook.accounts.SeatPrincipal;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
-
 /**
  * Every mapped route is asked by everybody: nobody, a seat, and a person of each role.
  * What should happen is written down here a second time, on purpose apart from the table
@@ -61,7 +61,8 @@ class RoutesIntegrationTests {
 			new Line("/set-up/{token}", PUBLIC, PUBLIC), new Line("/judge", PUBLIC, PUBLIC),
 			new Line("/api/seat-pairings", PUBLIC, PUBLIC), new Line("/judge/**", "judge", "judge"),
 			new Line("/api/judge/**", "judge", "judge"), new Line("/api/cards/**", "judge", "judge"),
-			new Line("/desk", PERSON, ""), new Line("/desk/people/**", "administrator", "administrator"),
+			new Line("/api/points-cards/**", "judge", "judge"), new Line("/desk", PERSON, ""),
+			new Line("/desk/people/**", "administrator", "administrator"),
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/draw/**", "administrator referee secretary accountant", "administrator referee"),
@@ -69,6 +70,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/officials/**", "administrator referee secretary accountant",
 					"administrator referee secretary"),
 			new Line("/desk/stand/**", "administrator referee", "administrator referee"),
+			new Line("/desk/keying/**", "administrator referee accountant", "administrator referee accountant"),
 			new Line("/desk/results/*/reopening", NOBODY, "referee"),
 			new Line("/desk/results/**", "administrator referee accountant", "administrator referee accountant"),
 			new Line("/desk/protests/*/corrections/new", "referee accountant", "referee accountant"),

@@ -12,26 +12,24 @@ import rimebook.marks.StandView;
  * @param now the performance on the ice, or {@code null}
  * @param next the one to call next, or {@code null}
  * @param seats how many seats count
- * @param missing the labels of the seats whose card is missing
+ * @param missing what is missing before the cards can be closed
+ * @param anySent whether anything was sent for the performance
+ * @param byPoints whether elements and components are judged
  * @param finished whether every performance of the segment is done
  */
 record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, int seats, List<String> missing,
-		boolean finished) implements LivePart {
+		boolean anySent, boolean byPoints, boolean finished) implements LivePart {
 
 	static DecisionPart of(StandView stand) {
 		StandView.Now onIce = stand.now();
 		if (onIce == null) {
-			return new DecisionPart(null, stand.next(), 0, List.of(), stand.isFinished());
+			return new DecisionPart(null, stand.next(), 0, List.of(), false, false, stand.isFinished());
 		}
-		List<String> missing = onIce.seats()
-			.stream()
-			.filter((seat) -> seat.marks() == null)
-			.map(StandView.SeatCard::label)
-			.toList();
-		return new DecisionPart(onIce.row(), stand.next(), onIce.seats().size(), missing, false);
+		return new DecisionPart(onIce.row(), stand.next(), onIce.seats().size(), onIce.missing(), onIce.anySent(),
+				stand.event().isJudgedByPoints(), false);
 	}
 
-	/** The missing seats in one line. */
+	/** What is missing in one line. */
 	public String missingInWords() {
 		return String.join(", ", this.missing);
 	}
@@ -41,9 +39,9 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, i
 		return this.now != null && this.missing.isEmpty();
 	}
 
-	/** Tell whether the call can still be taken back: no card is there. */
+	/** Tell whether the call can still be taken back: nothing was sent. */
 	public boolean canTakeBack() {
-		return this.now != null && this.missing.size() == this.seats;
+		return this.now != null && !this.anySent;
 	}
 
 }

@@ -15,6 +15,11 @@ class MarksDesk {
 	}
 
 	@Bean
+	DeskEntry keyingEntry() {
+		return new DeskEntry(62, "/desk/keying", "keying");
+	}
+
+	@Bean
 	DeskEntry sheetEntry() {
 		return new DeskEntry(65, "/desk/sheet", "sheet");
 	}

@@ -5,7 +5,6 @@ import java.time.Instant;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.MarkWords;
 import rimebook.marks.StandView;
 
 /**
@@ -25,8 +24,8 @@ record SeatRow(String label, String official, String marks, String received, int
 
 	static SeatRow of(StandView.SeatCard seat, RinkClock clock, Instant now) {
 		String contact = contact(seat.lastHeardAt(), now);
-		return new SeatRow(seat.label(), seat.official(), (seat.marks() != null) ? MarkWords.of(seat.marks()) : "",
-				clock.time(seat.receivedAt()), Math.max(0, seat.sequence() - 1), contact,
+		return new SeatRow(seat.label(), seat.official(), seat.card(), clock.time(seat.receivedAt()),
+				Math.max(0, seat.sequence() - 1), contact,
 				contact.equals("silent") ? clock.time(seat.lastHeardAt()) : "");
 	}
 

@@ -2,12 +2,16 @@ package rimebook.marks.web;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.JudgingMethod;
 import rimebook.marks.JudgeTable;
+import rimebook.marks.PointsTask;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
 import rimebook.tabulation.CardTieBreak;
@@ -18,11 +22,12 @@ import rimebook.tabulation.SegmentKind;
  * UTC; the members mean what they mean in {@link JudgeTable}.
  */
 record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-		@Nullable Now now, List<Card> cards, int skated, int starters) {
+		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
-				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters());
+				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
+				table.method(), Points.of(table.points()));
 	}
 
 	/** The performance to mark. */
@@ -31,6 +36,31 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 		static @Nullable Now of(JudgeTable.@Nullable Now now) {
 			return (now == null) ? null : new Now(now.performance().value(), now.startNumber(), now.team(), now.club(),
 					now.remarks().stream().map(Remark::of).toList());
+		}
+
+	}
+
+	/** What the seat has to give in points judging, and what it has given. */
+	record Points(int listSequence, List<PointsTask.Element> elements, List<String> components, int lowestGrade,
+			int highestGrade, @Nullable PointsCard card) {
+
+		static @Nullable Points of(@Nullable PointsTask task) {
+			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.components(),
+					-task.highestGrade(), task.highestGrade(), PointsCard.of(task.card()));
+		}
+
+	}
+
+	/** The seat's own card; grades by element, marks of components with two decimals. */
+	record PointsCard(int sequence, Map<UUID, Integer> grades, Map<String, BigDecimal> components, Instant receivedAt) {
+
+		static @Nullable PointsCard of(PointsTask.@Nullable OwnCard card) {
+			if (card == null) {
+				return null;
+			}
+			Map<String, BigDecimal> components = new LinkedHashMap<>();
+			card.marks().components().forEach((name, mark) -> components.put(name, BigDecimal.valueOf(mark, 2)));
+			return new PointsCard(card.sequence(), card.marks().grades(), components, card.receivedAt());
 		}
 
 	}

@@ -90,7 +90,12 @@ class CorrectionsController {
 	}
 
 	private String proposePage(SegmentId segment, Model model) {
-		model.addAttribute("page", this.pages.of(segment));
+		ProtestsPage page = this.pages.of(segment);
+		if (page.event().isJudgedByPoints()) {
+			throw new RuleViolationException("points-not-corrected",
+					"Closed cards of an event judged by points cannot be corrected yet.");
+		}
+		model.addAttribute("page", page);
 		model.addAttribute("performances", this.pages.closedPerformances(segment));
 		model.addAttribute("seats", this.pages.seats(segment));
 		model.addAttribute("closed", this.pages.closedCards(segment));

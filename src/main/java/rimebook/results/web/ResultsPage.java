@@ -1,5 +1,6 @@
 package rimebook.results.web;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -38,6 +39,11 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 	/** A mark in hundredths as people write it. */
 	public String mark(int hundredths) {
 		return Hundredths.decimal(hundredths);
+	}
+
+	/** Points in hundredths, always with two decimals. */
+	public String points(int hundredths) {
+		return BigDecimal.valueOf(hundredths, 2).toPlainString();
 	}
 
 	/** Gathers the page. */

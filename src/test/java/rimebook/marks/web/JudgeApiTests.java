@@ -1,5 +1,12 @@
 package rimebook.marks.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.argThat;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +16,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -34,13 +40,6 @@ import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.argThat;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
 
 @PageTest(JudgeApiController.class)
 class JudgeApiTests {
@@ -83,14 +82,15 @@ class JudgeApiTests {
 		assertThat(this.mvc.get().uri("/api/judge/table").header("Authorization", "Bearer a-token")).hasStatusOk()
 			.hasHeader("Cache-Control", "no-store")
 			.bodyJson()
-			.isStrictlyEqualTo("""
-					{"seat":"Judge 3","event":"Junior","segment":"Free skating","kind":"FREE",
-					"secondLook":"SECOND_MARK","now":{"performance":"01a20000-0000-7000-8000-0000000000aa",
-					"startNumber":4,"team":"Northern Lanterns","club":"Lantern Club","remarks":[{"kind":"FALL",
-					"text":"one skater","notedAt":"2027-02-13T12:02:11.120Z"}]},
-					"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
-					"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
-					"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12}""");
+			.isStrictlyEqualTo(
+					"""
+							{"seat":"Judge 3","event":"Junior","segment":"Free skating","kind":"FREE",
+							"secondLook":"SECOND_MARK","now":{"performance":"01a20000-0000-7000-8000-0000000000aa",
+							"startNumber":4,"team":"Northern Lanterns","club":"Lantern Club","remarks":[{"kind":"FALL",
+							"text":"one skater","notedAt":"2027-02-13T12:02:11.120Z"}]},
+							"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
+							"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
+							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null}""");
 	}
 
 	@Test

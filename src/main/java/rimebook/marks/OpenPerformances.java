@@ -1,0 +1,38 @@
+package rimebook.marks;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.NotFoundException;
+
+/**
+ * Takes hold of a performance for which something is sent: only one on the ice will do.
+ */
+@Component
+class OpenPerformances {
+
+	private final PerformanceRepository performances;
+
+	OpenPerformances(PerformanceRepository performances) {
+		this.performances = performances;
+	}
+
+	/**
+	 * Take hold until the transaction ends.
+	 * @throws NotFoundException if there is none of that identity
+	 */
+	Performance hold(PerformanceId id) {
+		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/**
+	 * Refuse what is sent for a performance that is not on the ice.
+	 * @throws rimebook.shared.ConflictException {@code card-closed} or
+	 * {@code performance-not-open}
+	 */
+	static void requireOnIce(Performance performance) {
+		if (!performance.isOnIce()) {
+			throw PerformanceRefusals.notTakingCards(performance);
+		}
+	}
+
+}

@@ -1,0 +1,179 @@
+package rimebook.marks;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
+import rimebook.competition.SegmentId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.SegmentRules;
+
+/** What was sent for performances judged by points: of everything the newest counts. */
+@Component
+class PointsBook implements CardBook {
+
+	private final CalledListRepository lists;
+
+	private final PointsCardRepository cards;
+
+	private final DeductionListRepository deductions;
+
+	private final Panels panels;
+
+	private final Competitions competitions;
+
+	private final RuleSets ruleSets;
+
+	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
+			Panels panels, Competitions competitions, RuleSets ruleSets) {
+		this.lists = lists;
+		this.cards = cards;
+		this.deductions = deductions;
+		this.panels = panels;
+		this.competitions = competitions;
+		this.ruleSets = ruleSets;
+	}
+
+	/**
+	 * The rules of a segment.
+	 * @throws rimebook.shared.NotFoundException if its event is not judged by points
+	 */
+	SegmentRules rules(SegmentId segment) {
+		EventView event = this.competitions.eventOf(segment);
+		return this.ruleSets.of(event, event.segment(segment));
+	}
+
+	/** The whole rule set; errors as for {@link #rules}. */
+	PointsRules ruleSet(SegmentId segment) {
+		return this.ruleSets.of(this.competitions.eventOf(segment));
+	}
+
+	List<SeatView> seats(SegmentId segment) {
+		return this.panels.judges(this.competitions.eventOf(segment).id());
+	}
+
+	Optional<CalledList> list(PerformanceId performance) {
+		return newestLists(List.of(performance.value())).values().stream().findFirst();
+	}
+
+	Optional<DeductionList> deductions(PerformanceId performance) {
+		return newestDeductions(List.of(performance.value())).values().stream().findFirst();
+	}
+
+	Map<SeatId, PointsCard> cards(PerformanceId performance) {
+		return newestCards(List.of(performance.value())).getOrDefault(performance.value(), Map.of());
+	}
+
+	/** The newest card of one seat; no other seat's is read. */
+	Optional<PointsCard> card(PerformanceId performance, SeatId seat) {
+		return this.cards.findByPerformanceAndSeatOrderBySequence(performance.value(), seat.value())
+			.stream()
+			.reduce((older, newer) -> newer);
+	}
+
+	Map<UUID, CalledList> newestLists(Collection<UUID> performances) {
+		Map<UUID, CalledList> newest = new HashMap<>();
+		this.lists.findByPerformanceInOrderBySequence(performances)
+			.forEach((list) -> newest.put(list.performance(), list));
+		return newest;
+	}
+
+	Map<UUID, DeductionList> newestDeductions(Collection<UUID> performances) {
+		Map<UUID, DeductionList> newest = new HashMap<>();
+		this.deductions.findByPerformanceInOrderBySequence(performances)
+			.forEach((list) -> newest.put(list.performance(), list));
+		return newest;
+	}
+
+	Map<UUID, Map<SeatId, PointsCard>> newestCards(Collection<UUID> performances) {
+		Map<UUID, Map<SeatId, PointsCard>> newest = new HashMap<>();
+		this.cards.findByPerformanceInOrderBySequence(performances)
+			.forEach((card) -> newest.computeIfAbsent(card.performance(), (id) -> new LinkedHashMap<>())
+				.put(card.seat(), card));
+		return newest;
+	}
+
+	@Override
+	public boolean anySentFor(PerformanceId performance) {
+		return this.lists.existsByPerformance(performance.value())
+				|| this.cards.existsByPerformance(performance.value())
+				|| this.deductions.existsByPerformance(performance.value());
+	}
+
+	@Override
+	public Map<SeatId, SentCard> sentFor(Performance performance) {
+		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+		cards(performance.id()).forEach((seat, card) -> sent.put(seat,
+				new SentCard(words(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+		return sent;
+	}
+
+	private static String words(PointsMarks marks) {
+		return marks.grades().size() + " grades, "
+				+ marks.components().values().stream().map(PointsWords::of).collect(Collectors.joining(" / "));
+	}
+
+	@Override
+	public List<String> missing(Performance performance) {
+		Optional<CalledList> list = list(performance.id());
+		List<String> missing = new ArrayList<>();
+		if (list.isEmpty()) {
+			missing.add("the called elements");
+		}
+		Map<SeatId, PointsCard> sent = cards(performance.id());
+		List<ComponentRule> components = rules(performance.segment()).components();
+		for (SeatView seat : seats(performance.segment())) {
+			lack(sent.get(seat.id()), list.map(CalledList::view), components)
+				.ifPresent((lack) -> missing.add(seat.label() + lack));
+		}
+		return missing;
+	}
+
+	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */
+	private static Optional<String> lack(@Nullable PointsCard card, Optional<CalledListView> list,
+			List<ComponentRule> components) {
+		if (card == null) {
+			return Optional.of("");
+		}
+		List<String> lacks = new ArrayList<>();
+		list.map(CalledListView::counting)
+			.orElse(List.of())
+			.stream()
+			.filter((element) -> card.marks().grade(element) == null)
+			.forEach((element) -> lacks.add("element " + element.number()));
+		components.stream()
+			.filter((component) -> card.marks().component(component.name()) == null)
+			.forEach((component) -> lacks.add(component.name()));
+		return lacks.isEmpty() ? Optional.empty() : Optional.of(" (" + String.join(", ", lacks) + ")");
+	}
+
+	@Override
+	public String inWords(Performance performance) {
+		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
+		Map<SeatId, PointsCard> sent = cards(performance.id());
+		String cards = seats(performance.segment()).stream()
+			.map((seat) -> seat.label() + ": "
+					+ PointsWords.of(Objects.requireNonNull(sent.get(seat.id())).marks(), elements))
+			.collect(Collectors.joining("\n"));
+		return "Elements: " + CalledList.words(elements) + "\n" + cards + "\nDeductions: "
+				+ deductions(performance.id()).map(DeductionList::inWords).orElse("none");
+	}
+
+}

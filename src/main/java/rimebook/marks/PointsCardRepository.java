@@ -1,0 +1,24 @@
+package rimebook.marks;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.repository.Repository;
+
+interface PointsCardRepository extends Repository<PointsCard, UUID> {
+
+	void save(PointsCard version);
+
+	Optional<PointsCard> findById(UUID id);
+
+	boolean existsByPerformance(UUID performance);
+
+	/** One seat's cards for a performance, oldest sequence first. */
+	List<PointsCard> findByPerformanceAndSeatOrderBySequence(UUID performance, UUID seat);
+
+	/** Every version for these performances, oldest sequence first. */
+	List<PointsCard> findByPerformanceInOrderBySequence(Collection<UUID> performances);
+
+}

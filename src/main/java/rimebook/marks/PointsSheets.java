@@ -1,0 +1,88 @@
+package rimebook.marks;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.JudgedComponent;
+import rimebook.tabulation.points.JudgedElement;
+import rimebook.tabulation.points.Points;
+import rimebook.tabulation.points.PointsRules;
+
+/** Puts together what the scores of closed performances are made of. */
+@Component
+class PointsSheets {
+
+	private final PointsBook book;
+
+	PointsSheets(PointsBook book) {
+		this.book = book;
+	}
+
+	/** The sheet of each performance that was closed, by its identity. */
+	Reading of(SegmentId segment, Collection<Performance> closed) {
+		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
+		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.seats(segment),
+				this.book.newestLists(ids), this.book.newestCards(ids), this.book.newestDeductions(ids));
+	}
+
+	/** Everything that was read for some performances at once. */
+	record Reading(PointsRules rules, List<ComponentRule> components, List<SeatView> seats, Map<UUID, CalledList> lists,
+			Map<UUID, Map<SeatId, PointsCard>> cards, Map<UUID, DeductionList> deductions) {
+
+		PointsSheet sheet(PerformanceId performance) {
+			List<Optional<PointsMarks>> panel = panel(performance);
+			return new PointsSheet(
+					this.lists.get(performance.value())
+						.elements()
+						.stream()
+						.map((element) -> judged(element, panel))
+						.toList(),
+					this.components.stream().map((component) -> judged(component, panel)).toList(),
+					Optional.ofNullable(this.deductions.get(performance.value()))
+						.map(DeductionList::items)
+						.orElse(List.of())
+						.stream()
+						.map(this::deduction)
+						.toList());
+		}
+
+		private List<Optional<PointsMarks>> panel(PerformanceId performance) {
+			Map<SeatId, PointsCard> sent = this.cards.getOrDefault(performance.value(), Map.of());
+			return this.seats.stream()
+				.map((seat) -> Optional.ofNullable(sent.get(seat.id())).map(PointsCard::marks))
+				.toList();
+		}
+
+		private static JudgedElement judged(CalledElement element, List<Optional<PointsMarks>> panel) {
+			List<@Nullable Integer> grades = new ArrayList<>();
+			panel.forEach((marks) -> grades.add(marks.map((given) -> given.grade(element)).orElse(null)));
+			return new JudgedElement(element.number(), element.code(), element.worth(),
+					(element.base() != null) ? new Points(element.base()) : null, grades);
+		}
+
+		private static JudgedComponent judged(ComponentRule component, List<Optional<PointsMarks>> panel) {
+			List<@Nullable Points> given = new ArrayList<>();
+			panel.forEach((marks) -> given
+				.add(marks.map((card) -> card.component(component.name())).map(Points::new).orElse(null)));
+			return new JudgedComponent(component.name(), given);
+		}
+
+		private Deduction deduction(NotedDeduction noted) {
+			return this.rules.deduction(noted.item()).orElseThrow().take(noted.count(), noted.notedBy());
+		}
+
+	}
+
+}

@@ -1,0 +1,23 @@
+package rimebook.marks.web;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** The segments from which the keying desk chooses: those judged by points. */
+@Controller
+class KeyingListController {
+
+	private final RunningSegments segments;
+
+	KeyingListController(RunningSegments segments) {
+		this.segments = segments;
+	}
+
+	@GetMapping("/desk/keying")
+	String choose(Model model) {
+		model.addAttribute("days", this.segments.daysByPoints());
+		return "marks/keyings";
+	}
+
+}

@@ -1,0 +1,145 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
+import rimebook.competition.SegmentView;
+import rimebook.marks.ClosedPerformance;
+import rimebook.marks.PointsSheet;
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.points.EntryTotals;
+import rimebook.tabulation.points.Performance;
+import rimebook.tabulation.points.PerformanceScore;
+import rimebook.tabulation.points.Points;
+import rimebook.tabulation.points.PointsCombination;
+import rimebook.tabulation.points.PointsEventRow;
+import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.PointsTabulation;
+import rimebook.tabulation.points.ScoredEntry;
+import rimebook.tabulation.points.SegmentTotal;
+
+/** Composes the standings of events judged by points; no state, no database. */
+@Component
+class PointsStandings {
+
+	private final TeamNames names;
+
+	private final RuleSets ruleSets;
+
+	PointsStandings(TeamNames names, RuleSets ruleSets) {
+		this.names = names;
+		this.ruleSets = ruleSets;
+	}
+
+	/** The standing of a segment, as {@link SegmentStandings#compose}. */
+	Standing ofSegment(CompetitionView competition, EventView event, SegmentView segment,
+			List<ClosedPerformance> closed, int starters, @Nullable Standing before) {
+		PointsRules rules = this.ruleSets.of(event);
+		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		Map<String, Integer> previous = PreviousPlaces.of(before);
+		Map<String, Integer> numbers = new HashMap<>();
+		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
+		List<Standing.Row> rows = PointsTabulation
+			.standing(this.ruleSets.of(event, segment), closed.stream().map(PointsStandings::performance).toList())
+			.rows()
+			.stream()
+			.map((row) -> row(row, rules, teams, numbers.get(row.entry()), previous.get(row.entry())))
+			.toList();
+		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
+				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(), closed.size(),
+				starters, "", "", List.of(), rows);
+	}
+
+	private static Performance performance(ClosedPerformance closed) {
+		PointsSheet sheet = closed.sheet();
+		String entry = closed.entry().toString();
+		return (sheet == null) ? Performance.without(entry, closed.status())
+				: new Performance(entry, closed.status(), sheet.elements(), sheet.components(), sheet.deductions());
+	}
+
+	private static Standing.Row row(ScoredEntry row, PointsRules rules, Map<String, TeamNames.Named> teams,
+			int startNumber, @Nullable Integer previous) {
+		TeamNames.Named team = teams.get(row.entry());
+		PerformanceScore score = row.score();
+		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), startNumber,
+				row.status().name(), List.of(), List.of(), List.of(),
+				(score != null) ? score.total().hundredths() : null, row.why((entry) -> teams.get(entry).team()),
+				(score != null) ? new Scores(rules).of(score) : null, null);
+	}
+
+	/** The standing of an event, as {@link EventStandings#compose}. */
+	Standing ofEvent(CompetitionView competition, EventView event, List<@Nullable Standing> segments,
+			@Nullable Standing before, Standing last) {
+		PointsRules rules = this.ruleSets.of(event);
+		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		Map<String, Integer> previous = PreviousPlaces.of(before);
+		List<Standing.Row> rows = PointsCombination
+			.combine(segments.size(), rules.disqualifiedPlaces(), totals(segments))
+			.rows()
+			.stream()
+			.map((row) -> row(row, teams, previous.get(row.entry()), last))
+			.toList();
+		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
+				PointsWording.ofEvent(rules, event), event.method().name(), event.judges(), last.skated(),
+				last.starters(), "", "", EventStandings.columns(event), rows);
+	}
+
+	private static List<EntryTotals> totals(List<@Nullable Standing> segments) {
+		Map<String, List<@Nullable SegmentTotal>> totals = new LinkedHashMap<>();
+		Map<String, EntryStatus> statuses = new HashMap<>();
+		for (int i = 0; i < segments.size(); i++) {
+			Standing standing = segments.get(i);
+			if (standing != null) {
+				for (Standing.Row row : standing.rows()) {
+					totals.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, total(row));
+					// The later segment has the last word, as in placement judging.
+					statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
+							(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier);
+				}
+			}
+		}
+		return totals.entrySet()
+			.stream()
+			.map((entry) -> new EntryTotals(entry.getKey(), statuses.get(entry.getKey()), entry.getValue()))
+			.toList();
+	}
+
+	private static @Nullable SegmentTotal total(Standing.Row row) {
+		Integer place = row.place();
+		Integer total = row.total();
+		return (place != null && total != null) ? new SegmentTotal(place, new Points(total)) : null;
+	}
+
+	private static List<@Nullable SegmentTotal> none(int segments) {
+		List<@Nullable SegmentTotal> totals = new ArrayList<>();
+		for (int i = 0; i < segments; i++) {
+			totals.add(null);
+		}
+		return totals;
+	}
+
+	private static Standing.Row row(PointsEventRow row, Map<String, TeamNames.Named> teams, @Nullable Integer previous,
+			Standing last) {
+		TeamNames.Named team = teams.get(row.entry());
+		List<@Nullable Integer> places = new ArrayList<>();
+		List<@Nullable Integer> totals = new ArrayList<>();
+		for (SegmentTotal segment : row.segments()) {
+			places.add((segment != null) ? segment.place() : null);
+			totals.add((segment != null) ? segment.total().hundredths() : null);
+		}
+		boolean started = totals.stream().anyMatch((total) -> total != null);
+		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), 0,
+				EventStandings.status(row.entry(), row.status(), last), List.of(), List.of(), places,
+				started ? row.total().hundredths() : null, row.why((entry) -> teams.get(entry).team()), null, totals);
+	}
+
+}
