@@ -3,7 +3,9 @@ package rimebook.live;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
@@ -12,6 +14,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
+import rimebook.results.Score;
 import rimebook.results.Standing;
 
 /**
@@ -26,6 +29,15 @@ final class Feed {
 
 	static BigDecimal decimal(int hundredths) {
 		return BigDecimal.valueOf(hundredths, 2).setScale((hundredths % 10 == 0) ? 1 : 2);
+	}
+
+	/** Points have always two decimals. */
+	static BigDecimal points(int hundredths) {
+		return BigDecimal.valueOf(hundredths, 2);
+	}
+
+	static @Nullable BigDecimal pointsOrNull(@Nullable Integer hundredths) {
+		return (hundredths != null) ? points(hundredths) : null;
 	}
 
 	/** A competition in the list. */
@@ -92,7 +104,7 @@ final class Feed {
 					standing.ruleSet(), standing.method(), standing.judges(), standing.skated(), standing.starters(),
 					standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),
-					standing.rows().stream().map(RowBody::of).toList());
+					standing.rows().stream().map((row) -> RowBody.of(row, standing.isByPoints())).toList());
 		}
 
 	}
@@ -109,16 +121,86 @@ final class Feed {
 	/** A team in a standing. */
 	record RowBody(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry, String team,
 			String club, @Nullable Integer startNumber, String status, List<CardBody> cards, List<FigureBody> figures,
-			List<@Nullable Integer> segmentPlaces, @Nullable BigDecimal total, String why) {
+			List<@Nullable Integer> segmentPlaces, @Nullable BigDecimal total, String why, @Nullable ScoreBody score,
+			@Nullable List<@Nullable BigDecimal> segmentTotals) {
 
-		static RowBody of(Standing.Row row) {
+		static RowBody of(Standing.Row row, boolean byPoints) {
 			List<CardBody> cards = IntStream.range(0, row.cards().size())
 				.mapToObj((i) -> CardBody.of(i + 1, row.cards().get(i)))
 				.toList();
 			return new RowBody(row.place(), row.shared(), row.previousPlace(), row.entry(), row.team(), row.club(),
 					(row.startNumber() > 0) ? row.startNumber() : null, row.status(), cards,
 					row.figures().stream().map(FigureBody::of).toList(), row.segmentPlaces(),
-					(row.total() != null) ? decimal(row.total()) : null, row.why());
+					byPoints ? pointsOrNull(row.total()) : (row.total() != null) ? decimal(row.total()) : null,
+					row.why(), (row.score() != null) ? ScoreBody.of(row.score()) : null, totals(row.segmentTotals()));
+		}
+
+		private static @Nullable List<@Nullable BigDecimal> totals(@Nullable List<@Nullable Integer> totals) {
+			if (totals == null) {
+				return null;
+			}
+			List<@Nullable BigDecimal> points = new ArrayList<>();
+			totals.forEach((total) -> points.add(pointsOrNull(total)));
+			return points;
+		}
+
+	}
+
+	/** The points of one performance; grades are whole, everything else is decimal. */
+	record ScoreBody(BigDecimal total, BigDecimal elementPoints, BigDecimal basePoints, BigDecimal componentPoints,
+			BigDecimal deducted, List<ElementBody> elements, List<ComponentBody> components,
+			List<DeductionBody> deductions) {
+
+		static ScoreBody of(Score score) {
+			return new ScoreBody(points(score.total()), points(score.elements()), points(score.base()),
+					points(score.components()), points(score.deducted()),
+					score.elementLines().stream().map(ElementBody::of).toList(),
+					score.componentLines().stream().map(ComponentBody::of).toList(),
+					score.deductionLines().stream().map(DeductionBody::of).toList());
+		}
+
+	}
+
+	/** A called element. */
+	record ElementBody(int number, String code, String name, String worth, BigDecimal base, List<MarkBody> grades,
+			BigDecimal mean, BigDecimal score) {
+
+		static ElementBody of(Score.ElementLine line) {
+			return new ElementBody(line.number(), line.code(), line.name(), line.worth(), points(line.base()),
+					MarkBody.of(line.grades(), BigDecimal::valueOf), points(line.mean()), points(line.score()));
+		}
+
+	}
+
+	/** A component; the points are the mean times the factor. */
+	record ComponentBody(String name, BigDecimal factor, List<MarkBody> marks, BigDecimal mean, BigDecimal points) {
+
+		static ComponentBody of(Score.ComponentLine line) {
+			return new ComponentBody(line.name(), Feed.points(line.factor()), MarkBody.of(line.marks(), Feed::points),
+					Feed.points(line.mean()), Feed.points(line.points()));
+		}
+
+	}
+
+	/** What one judge gave in one line, and whether it counts. */
+	record MarkBody(int judge, @Nullable BigDecimal given, String use) {
+
+		static List<MarkBody> of(List<Score.Mark> marks, IntFunction<BigDecimal> number) {
+			return IntStream.range(0, marks.size()).mapToObj((i) -> of(i + 1, marks.get(i), number)).toList();
+		}
+
+		private static MarkBody of(int judge, Score.Mark mark, IntFunction<BigDecimal> number) {
+			Integer given = mark.given();
+			return new MarkBody(judge, (given != null) ? number.apply(given) : null, mark.use());
+		}
+
+	}
+
+	/** A deduction; its points are taken off. */
+	record DeductionBody(String item, String name, int count, BigDecimal points) {
+
+		static DeductionBody of(Score.DeductionLine line) {
+			return new DeductionBody(line.item(), line.name(), line.count(), Feed.points(line.points()));
 		}
 
 	}

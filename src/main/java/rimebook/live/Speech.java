@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -33,6 +34,19 @@ record Speech(Locale locale) {
 	/** A factored total, or a dash. */
 	public String total(@Nullable Integer hundredths) {
 		return (hundredths != null) ? figure(Hundredths.decimal(hundredths)) : NONE;
+	}
+
+	/**
+	 * Points with two decimals, or a dash: 6513 is 65.13, in French and Finnish 65,13.
+	 */
+	public String points(@Nullable Integer hundredths) {
+		return (hundredths != null) ? figure(BigDecimal.valueOf(hundredths, 2).toPlainString().replace('-', '−'))
+				: NONE;
+	}
+
+	/** A grade with its sign, or a dash: +2, 0, −1. */
+	public String grade(@Nullable Integer grade) {
+		return (grade == null) ? NONE : (grade > 0) ? "+" + grade : String.valueOf(grade).replace('-', '−');
 	}
 
 	/** A figure that is text already, with the decimal sign of the language. */

@@ -2,6 +2,7 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,12 +11,14 @@ import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.results.ResultVersion;
+import rimebook.results.Score;
 import rimebook.results.Standing;
 import rimebook.tabulation.Hundredths;
 
 /**
  * Writes a segment's standing as CSV (RFC 4180, UTF-8): one line a team in place order,
- * both marks and the ordinal of each judge in columns of their own.
+ * both marks and the ordinal of each judge in columns of their own; in points judging
+ * total, elements, components and deductions.
  */
 final class StandingCsv {
 
@@ -27,6 +30,10 @@ final class StandingCsv {
 	static String of(@Nullable ResultVersion version) {
 		StringBuilder text = new StringBuilder();
 		try (CSVPrinter csv = new CSVPrinter(text, FORMAT)) {
+			if (version != null && version.standing().isByPoints()) {
+				printPoints(csv, version.standing());
+				return text.toString();
+			}
 			csv.printRecord(header((version != null) ? version.standing().judges() : 0));
 			if (version != null) {
 				for (Standing.Row row : version.standing().rows()) {
@@ -40,6 +47,23 @@ final class StandingCsv {
 		return text.toString();
 	}
 
+	private static void printPoints(CSVPrinter csv, Standing standing) throws IOException {
+		csv.printRecord("place", "team", "club", "start_number", "status", "total", "elements", "components",
+				"deductions", "why");
+		for (Standing.Row row : standing.rows()) {
+			Score score = row.score();
+			List<String> line = start(row);
+			line.addAll((score == null) ? List.of("", "", "", "") : List.of(points(score.total()),
+					points(score.elements()), points(score.components()), points(score.deducted())));
+			line.add(row.why());
+			csv.printRecord(line);
+		}
+	}
+
+	private static String points(int hundredths) {
+		return BigDecimal.valueOf(hundredths, 2).toPlainString();
+	}
+
 	private static List<String> header(int judges) {
 		List<String> header = new ArrayList<>(List.of("place", "team", "club", "start_number", "status"));
 		for (int judge = 1; judge <= judges; judge++) {
@@ -50,13 +74,17 @@ final class StandingCsv {
 	}
 
 	private static List<String> line(Standing.Row row, int judges) {
-		List<String> line = new ArrayList<>(List.of((row.place() != null) ? row.place().toString() : "", row.team(),
-				row.club(), String.valueOf(row.startNumber()), row.status()));
+		List<String> line = start(row);
 		for (int judge = 0; judge < judges; judge++) {
 			line.addAll((judge < row.cards().size()) ? card(row.cards().get(judge)) : List.of("", "", ""));
 		}
 		line.add(row.why());
 		return line;
+	}
+
+	private static List<String> start(Standing.Row row) {
+		return new ArrayList<>(List.of((row.place() != null) ? row.place().toString() : "", row.team(), row.club(),
+				String.valueOf(row.startNumber()), row.status()));
 	}
 
 	private static List<String> card(Standing.Card card) {

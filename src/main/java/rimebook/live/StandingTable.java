@@ -36,6 +36,17 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 		return !this.version.standing().segments().isEmpty();
 	}
 
+	/** Tell whether the teams have points and not ordinals. */
+	public boolean isPoints() {
+		return this.version.standing().isByPoints();
+	}
+
+	/** The class of its layout in the style sheet. */
+	public String look() {
+		String kind = isPoints() ? " points" : "";
+		return (isCombined() ? "combined" : isPoints() ? "scored" : "judged") + kind;
+	}
+
 	public boolean isMajority() {
 		return this.version.standing().method().equals("MAJORITY");
 	}

@@ -1,5 +1,7 @@
 package rimebook.live;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -11,9 +13,8 @@ import rimebook.results.Cause;
 import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
 import rimebook.results.Scope;
+import rimebook.results.Score;
 import rimebook.results.Standing;
-
-import static org.assertj.core.api.Assertions.assertThat;
 
 class FeedTests {
 
@@ -35,10 +36,11 @@ class FeedTests {
 				"segments":[],"rows":[{"place":1,"shared":false,"previousPlace":null,"entry":"e1","team":"A",\
 				"club":"Club A","startNumber":2,"status":"SKATED",\
 				"cards":[{"judge":1,"first":5.6,"second":5.7,"ordinal":1.5}],\
-				"figures":[{"code":"majority-place","value":1}],"segmentPlaces":[],"total":null,"why":"Because."},\
+				"figures":[{"code":"majority-place","value":1}],"segmentPlaces":[],"total":null,"why":"Because.",\
+				"score":null,"segmentTotals":null},\
 				{"place":null,"shared":false,"previousPlace":1,"entry":"e2","team":"B","club":"Club B",\
 				"startNumber":1,"status":"WITHDRAWN","cards":[],"figures":[],"segmentPlaces":[],"total":null,\
-				"why":"Withdrawn."}]}""");
+				"why":"Withdrawn.","score":null,"segmentTotals":null}]}""");
 	}
 
 	@Test
@@ -50,6 +52,28 @@ class FeedTests {
 		assertThat(text(standing)).contains("""
 				"segments":[{"name":"Short","factor":0.5},{"name":"Free","factor":0.75}]""", "\"startNumber\":null",
 				"\"segmentPlaces\":[3,null],\"total\":1.5");
+	}
+
+	@Test
+	void pointsHaveTwoDecimalsAndEveryMarkItsUse() {
+		Score score = new Score(6510, 3600, 3000, 2910, 0,
+				List.of(new Score.ElementLine(1, "ME4", "move element, level 4", "COUNTS", 700,
+						List.of(new Score.Mark(2, "COUNTED"), new Score.Mark(null, "ABSENT"),
+								new Score.Mark(-5, "DROPPED_LOWEST")),
+						140, 840)),
+				List.of(new Score.ComponentLine("Composition", 133, List.of(new Score.Mark(750, "COUNTED")), 750, 998)),
+				List.of(new Score.DeductionLine("fall", "Fall", 2, 200)));
+		Standing.Row row = new Standing.Row(1, false, null, "e1", "A", "Club A", 2, "SKATED", List.of(), List.of(),
+				List.of(), 6510, "Because.", score, null);
+		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Rule set", "POINTS", 3, 1, 1, "", "",
+				List.of(), List.of(row));
+		assertThat(text(standing)).contains("""
+				"total":65.10,"why":"Because.","score":{"total":65.10,"elementPoints":36.00,"basePoints":30.00,\
+				"componentPoints":29.10,"deducted":0.00,""", """
+				"grades":[{"judge":1,"given":2,"use":"COUNTED"},{"judge":2,"given":null,"use":"ABSENT"},\
+				{"judge":3,"given":-5,"use":"DROPPED_LOWEST"}],"mean":1.40,"score":8.40""", """
+				{"name":"Composition","factor":1.33,"marks":[{"judge":1,"given":7.50,"use":"COUNTED"}],""", """
+				{"item":"fall","name":"Fall","count":2,"points":2.00}""");
 	}
 
 	private String text(Standing standing) {

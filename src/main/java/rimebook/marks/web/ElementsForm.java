@@ -10,6 +10,7 @@ import org.springframework.validation.Errors;
 import rimebook.marks.CallElements;
 import rimebook.marks.CalledElement;
 import rimebook.marks.PointsWords;
+import rimebook.pages.Given;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.ValueTable;
 

@@ -1,0 +1,408 @@
+package rimebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.UUID;
+import java.util.stream.IntStream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+import rimebook.accounts.Role;
+import rimebook.audit.RecordVerification;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
+import rimebook.competition.RuleSets;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedComponent;
+import rimebook.tabulation.points.JudgedElement;
+import rimebook.tabulation.points.Performance;
+import rimebook.tabulation.points.PerformanceScore;
+import rimebook.tabulation.points.Points;
+import rimebook.tabulation.points.PointsCombination;
+import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.PointsStanding;
+import rimebook.tabulation.points.PointsTabulation;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+import rimebook.testsupport.WholeApplication;
+
+/**
+ * An event judged by points, over HTTP only: an accountant keys in elements, deductions
+ * and paper cards, tablets send JSON, the referee calls and closes. Every published total
+ * and place is compared with what the pure function makes of what was sent.
+ */
+@WholeApplication
+class PointsSegmentIntegrationTests {
+
+	private static final int TEAMS = 4;
+
+	private static final int JUDGES = 6;
+
+	private static final List<String> CODES = List.of("I4+pi3", "ME4<", "NHE3+s4", "TwE3", "AC2");
+
+	private static final List<String> COMPONENTS = List.of("Composition", "Presentation", "Skating Skills");
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private RecordVerification record;
+
+	@Autowired
+	private RuleSets ruleSets;
+
+	@LocalServerPort
+	private int port;
+
+	private final Random random = new Random(11);
+
+	private final JsonMapper json = JsonMapper.shared();
+
+	private SmallCompetition day;
+
+	private Visitor referee;
+
+	private Visitor accountant;
+
+	private List<String> tablets;
+
+	@BeforeEach
+	void everybodyComes() {
+		this.day = SmallCompetition.running(this.context, TEAMS,
+				new DraftEvent("Senior", JudgingMethod.POINTS, JUDGES, "", JudgingPolicies.usual(),
+						new PointsChoice("synchronized-2025-26", "senior"),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+		this.referee = Crew.visitor(this.context, Role.REFEREE);
+		this.accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
+		this.context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		this.tablets = this.day.seats().stream().map(this::pair).toList();
+	}
+
+	private String pair(SeatView seat) {
+		HttpResponse<String> paired = new Visitor(this.port).json("POST", "/api/seat-pairings",
+				"{\"code\":\"" + seat.code() + "\"}");
+		return this.json.readTree(paired.body()).get("token").asString();
+	}
+
+	@Test
+	void everyPublishedTotalIsThatOfThePureFunction() {
+		PointsStanding first = skate(1);
+		PointsStanding second = skate(2);
+		showsEveryStep(first);
+		JsonNode event = api("");
+		Map<String, BigDecimal> expected = new HashMap<>();
+		PointsCombination.ofStandings(this.ruleSets.of(this.day.event()).disqualifiedPlaces(), List.of(first, second))
+			.rows()
+			.forEach((row) -> expected.put(row.place() + " " + row.entry(), row.total().toDecimal()));
+		assertThat(published(event)).isEqualTo(expected);
+		event.get("standing").get("rows").forEach((row) -> assertThat(row.get("why").asString()).contains("points ("));
+		assertThat(this.record.verify().isWhole()).isTrue();
+	}
+
+	/** The page, the data and the table say how each total was made. */
+	private void showsEveryStep(PointsStanding standing) {
+		JsonNode rows = api(segments(1)).get("standing").get("rows");
+		for (int i = 0; i < TEAMS; i++) {
+			PerformanceScore score = standing.rows().get(i).score();
+			JsonNode published = rows.get(i).get("score");
+			assertThat(published.get("elementPoints").decimalValue())
+				.isEqualByComparingTo(score.elementPoints().toDecimal());
+			assertThat(published.get("componentPoints").decimalValue())
+				.isEqualByComparingTo(score.componentPoints().toDecimal());
+			assertThat(published.get("deducted").decimalValue()).isEqualByComparingTo(new BigDecimal("2.00"));
+			assertThat(published.get("elements").get(5).get("worth").asString()).isEqualTo("NO_VALUE");
+			for (int line = 0; line < CODES.size(); line++) {
+				List<String> uses = new ArrayList<>();
+				published.get("elements")
+					.get(line)
+					.get("grades")
+					.forEach((mark) -> uses.add(mark.get("use").asString()));
+				assertThat(uses).isEqualTo(
+						score.elements().get(line).panel().marks().stream().map((mark) -> mark.use().name()).toList());
+			}
+		}
+		String path = this.day.competition().slug() + "/events/senior" + segments(1) + ".csv";
+		assertThat(new Visitor(this.port).json("GET", "/api/public/competitions/" + path, "").body())
+			.contains("total,elements,components,deductions,why", "," + standing.rows().get(0).score().total() + ",");
+		Visitor.Page page = new Visitor(this.port)
+			.open("/follow/" + this.day.competition().slug() + "/senior/" + this.day.event().segments().get(0).slug());
+		assertThat(page.document().select(".standing td.total").eachText())
+			.containsExactlyElementsOf(standing.rows().stream().map((row) -> row.score().total().toString()).toList());
+		assertThat(page.document().select("tbody").first().select("ol.given .left-out").eachText())
+			.allMatch((mark) -> mark.matches("Judge \\d: \\(.+\\) left out"))
+			.hasSize(2 * (CODES.size() + COMPONENTS.size()));
+	}
+
+	private PointsStanding skate(int segment) {
+		this.day.open(segment);
+		List<Performance> skated = new ArrayList<>();
+		PointsStanding standing = null;
+		SegmentKind kind = (segment == 1) ? SegmentKind.SHORT : SegmentKind.FREE;
+		for (int number = 1; number <= TEAMS; number++) {
+			this.referee.open(stand(segment)).press("form[action$=/call]");
+			skated.add(judge(segment));
+			Visitor.Page closed = this.referee.open(stand(segment)).press("form[action$=/close]");
+			assertThat(closed.text()).contains("The cards are closed and the standing is out.");
+			standing = PointsTabulation.standing(rules().segment(kind, "senior"), skated);
+			Map<String, BigDecimal> expected = new HashMap<>();
+			standing.rows()
+				.forEach((row) -> expected.put(row.place() + " " + row.entry(), row.score().total().toDecimal()));
+			assertThat(published(api(segments(segment)))).isEqualTo(expected);
+		}
+		return standing;
+	}
+
+	/** Key in elements and a deduction; two cards come on paper, the others by tablet. */
+	private Performance judge(int segment) {
+		String keying = "/desk/keying/" + this.day.segment(segment);
+		callElements(keying);
+		Visitor.Page noted = this.accountant.open(keying + "/deductions")
+			.submit("main form", Map.of("rows[0].item", "fall", "rows[0].count", "2"));
+		assertThat(noted.text()).contains("The deductions are received.", "Fall: -2.00 (2)");
+		JsonNode task = table(0);
+		List<List<Integer>> grades = new ArrayList<>();
+		List<List<Integer>> marks = new ArrayList<>();
+		for (int seat = 0; seat < JUDGES; seat++) {
+			List<Integer> given = IntStream.range(0, CODES.size())
+				.mapToObj((i) -> this.random.nextInt(11) - 5)
+				.toList();
+			List<Integer> components = COMPONENTS.stream().map((name) -> 25 * (20 + this.random.nextInt(20))).toList();
+			send(keying, task, seat, given, components);
+			grades.add(given);
+			marks.add(components);
+		}
+		return performance(task.get("now").get("team").asString(), grades, marks);
+	}
+
+	private void callElements(String keying) {
+		Map<String, String> typed = new LinkedHashMap<>();
+		for (int i = 0; i < CODES.size(); i++) {
+			typed.put("rows[" + i + "].code", CODES.get(i));
+		}
+		typed.put("rows[3].base", "5.5");
+		typed.put("rows[5].code", "SySp");
+		typed.put("rows[5].worth", "NO_VALUE");
+		Visitor.Page called = this.accountant.open(keying + "/elements").submit("main form", typed);
+		assertThat(called.text()).contains("The list of elements is received.",
+				"move element, level 4, downgraded once", "Still missing: Judge 1, Judge 2");
+	}
+
+	private void send(String keying, JsonNode task, int seat, List<Integer> grades, List<Integer> components) {
+		if (seat < 2) {
+			Map<String, String> typed = new LinkedHashMap<>();
+			IntStream.range(0, grades.size()).forEach((i) -> typed.put("grades[" + i + "].typed", "" + grades.get(i)));
+			IntStream.range(0, components.size())
+				.forEach((i) -> typed.put("components[" + i + "].typed", new Points(components.get(i)).toString()));
+			Visitor.Page keyed = this.accountant.open(keying + "/cards/" + (seat + 1)).submit("main form", typed);
+			assertThat(keyed.text()).contains("The card of Judge " + (seat + 1) + " is received.");
+			assertThat(keyed.path()).endsWith("/cards/" + (seat + 2));
+			return;
+		}
+		String path = "/api/points-cards/" + UUID.randomUUID();
+		String body = body(task, grades, components);
+		HttpResponse<String> received = put(path, body, seat);
+		assertThat(received.statusCode()).as(received.body()).isEqualTo(200);
+		assertThat(put(path, body, seat).body()).as("the same card again").isEqualTo(received.body());
+	}
+
+	private String body(JsonNode task, List<Integer> grades, List<Integer> components) {
+		Map<String, Object> given = new LinkedHashMap<>();
+		JsonNode elements = task.get("points").get("elements");
+		IntStream.range(0, grades.size())
+			.forEach((i) -> given.put(elements.get(i).get("id").asString(), grades.get(i)));
+		Map<String, Object> marks = new LinkedHashMap<>();
+		IntStream.range(0, components.size())
+			.forEach((i) -> marks.put(COMPONENTS.get(i), new Points(components.get(i)).toDecimal()));
+		return this.json.writeValueAsString(Map.of("performance", task.get("now").get("performance").asString(),
+				"sequence", 1, "grades", given, "components", marks));
+	}
+
+	private HttpResponse<String> put(String path, String body, int seat) {
+		return new Visitor(this.port).json("PUT", path, body, "Authorization", "Bearer " + this.tablets.get(seat));
+	}
+
+	private JsonNode table(int seat) {
+		return this.json.readTree(new Visitor(this.port)
+			.json("GET", "/api/judge/table", "", "Authorization", "Bearer " + this.tablets.get(seat))
+			.body());
+	}
+
+	private Performance performance(String team, List<List<Integer>> grades, List<List<Integer>> marks) {
+		List<JudgedElement> elements = new ArrayList<>();
+		for (int i = 0; i < CODES.size(); i++) {
+			int element = i;
+			elements.add(new JudgedElement(i + 1, CODES.get(i), ElementWorth.COUNTS, (i == 3) ? new Points(550) : null,
+					grades.stream().map((card) -> card.get(element)).toList()));
+		}
+		elements.add(JudgedElement.without(6, "SySp", ElementWorth.NO_VALUE));
+		List<JudgedComponent> components = new ArrayList<>();
+		for (int i = 0; i < COMPONENTS.size(); i++) {
+			int component = i;
+			components.add(new JudgedComponent(COMPONENTS.get(i),
+					marks.stream().map((card) -> new Points(card.get(component))).toList()));
+		}
+		Deduction fall = rules().deduction("fall").orElseThrow().take(2, "accountant");
+		return Performance.skated(team, elements, components, List.of(fall));
+	}
+
+	private static Map<String, BigDecimal> published(JsonNode body) {
+		Map<String, BigDecimal> totals = new HashMap<>();
+		body.get("standing")
+			.get("rows")
+			.forEach((row) -> totals.put(row.get("place").asInt() + " " + row.get("team").asString(),
+					row.get("total").decimalValue().setScale(2)));
+		return totals;
+	}
+
+	@Test
+	void whatIsWrongIsSaidBesideItsFieldAndNothingTypedIsLost() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		String keying = "/desk/keying/" + this.day.segment(1);
+		Visitor.Page early = this.accountant.open(keying + "/cards/1").submit("main form", Map.of());
+		assertThat(early.status()).isEqualTo(422);
+		assertThat(early.text()).contains("key the list of elements first");
+		Visitor.Page unknown = this.accountant.open(keying + "/elements")
+			.submit("main form", Map.of("rows[0].code", "ME9", "rows[1].base", "3.50", "rows[2].code", "TwE3"));
+		assertThat(unknown.status()).isEqualTo(422);
+		assertThat(unknown.text()).contains("no code ME9", "without a code");
+		assertThat(unknown.document().select("input[name=rows[2].code]").val()).isEqualTo("TwE3");
+		callElements(keying);
+		Visitor.Page card = this.accountant.open(keying + "/cards/1")
+			.submit("main form", Map.of("grades[0].typed", "+3", "grades[1].typed", "6", "components[0].typed", "7,3"));
+		assertThat(card.status()).isEqualTo(422);
+		assertThat(card.text()).contains("Element 2 (ME4<) needs a whole grade from -5 to +5.",
+				"Composition needs a mark from 0.25 to 10.00", "Skating Skills needs a mark");
+		assertThat(card.document().select("input[name=grades[0].typed]").val()).isEqualTo("+3");
+		assertThat(card.document().select("input[name=components[0].typed]").val()).isEqualTo("7,3");
+		Visitor.Page deduction = this.accountant.open(keying + "/deductions")
+			.submit("main form", Map.of("rows[0].item", "fall", "rows[0].count", "some"));
+		assertThat(deduction.status()).isEqualTo(422);
+		assertThat(deduction.text()).contains("Please type how many");
+		assertThat(this.referee.open(stand(1)).text()).contains("Still missing: Judge 1, Judge 2");
+	}
+
+	@Test
+	void tabletsAreToldWhichFieldIsWrong() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		JsonNode before = table(2);
+		assertThat(before.get("method").asString()).isEqualTo("POINTS");
+		List<Integer> none = List.of();
+		refused(422, "elements-not-called", "grades", body(before, none, List.of(700, 700, 700)));
+		callElements("/desk/keying/" + this.day.segment(1));
+		JsonNode task = table(2);
+		List<Integer> grades = List.of(1, 2, 0, -1, 3);
+		List<Integer> marks = List.of(700, 725, 750);
+		String first = task.get("points").get("elements").get(0).get("id").asString();
+		refused(422, "grade-out-of-range", "grades[" + first + "]", body(task, List.of(6, 2, 0, -1, 3), marks));
+		refused(422, "grade-missing", null, body(task, List.of(1, 2), marks));
+		refused(422, "component-missing", "components[Skating Skills]", body(task, grades, List.of(700, 725)));
+		refused(422, "component-mark-out-of-range", "components[Composition]",
+				body(task, grades, List.of(710, 725, 750)));
+		refused(422, "mark-not-valid", "grades[" + first + "]",
+				body(task, grades, marks).replace(first + "\":1", first + "\":1.5"));
+		refused(422, "points-card-expected", null, null);
+		String path = "/api/points-cards/" + UUID.randomUUID();
+		assertThat(put(path, body(task, grades, marks), 2).statusCode()).isEqualTo(200);
+		assertThat(put(path, body(task, List.of(5, 5, 5, 5, 5), marks), 2).statusCode()).isEqualTo(409);
+		refused(409, "card-sequence-taken", null, body(task, List.of(5, 5, 5, 5, 5), marks));
+	}
+
+	private void refused(int status, String code, String field, String body) {
+		String path = (body != null) ? "/api/points-cards/" : "/api/cards/";
+		String sent = (body != null) ? body : "{\"performance\":\"%s\",\"sequence\":1,\"first\":5.0,\"second\":5.0}"
+			.formatted(table(2).get("now").get("performance").asString());
+		HttpResponse<String> answer = put(path + UUID.randomUUID(), sent, 2);
+		JsonNode problem = this.json.readTree(answer.body());
+		assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
+		assertThat(problem.get("code").asString()).isEqualTo(code);
+		if (field != null) {
+			assertThat(problem.get("errors").get(0).get("field").asString()).isEqualTo(field);
+		}
+	}
+
+	@Test
+	void nothingIsTakenOnceTheCardsAreClosed() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		String keying = "/desk/keying/" + this.day.segment(1);
+		Visitor.Page elements = this.accountant.open(keying + "/elements");
+		JsonNode now = table(3);
+		judge(1);
+		assertThat(this.accountant.open(keying).text())
+			.contains("Everything is there; the referee can close the cards.");
+		this.referee.open(stand(1)).press("form[action$=/close]");
+		Visitor.Page late = elements.submit("main form", Map.of("rows[0].code", "TwE3"));
+		assertThat(late.status()).isEqualTo(422);
+		assertThat(late.text()).contains("Another team is on the ice", "or none");
+		refused(409, "card-closed", null,
+				body(this.json.readTree(now.toString()
+					.replace("\"elements\":[]", "\"elements\":[{\"id\":\"" + UUID.randomUUID() + "\"}]")), List.of(1),
+						List.of(700, 700, 700)));
+	}
+
+	@Test
+	void noCorrectionIsOfferedThatWouldFail() {
+		this.day.open(1);
+		String protests = "/desk/protests/" + this.day.segment(1);
+		assertThat(this.accountant.open(protests).document().select("a[href$=/corrections/new]")).isEmpty();
+		assertThat(this.accountant.open(protests + "/corrections/new").status()).isEqualTo(422);
+	}
+
+	@Test
+	void anElementPutInAsksEveryJudgeForItsGradeAndKeepsTheOthers() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		String keying = "/desk/keying/" + this.day.segment(1);
+		judge(1);
+		Visitor.Page widened = this.accountant.open(keying + "/elements").submit("main form", Map.of("insert", "1"));
+		Visitor.Page changed = widened.submit("main form", Map.of("rows[1].code", "PB3"));
+		assertThat(changed.text()).contains("Still missing: Judge 1 (element 2), Judge 2 (element 2)");
+		Visitor.Page refused = this.referee.open(stand(1));
+		assertThat(refused.document().select("form[action$=/close]")).isEmpty();
+		Visitor.Page card = this.accountant.open(keying + "/cards/1");
+		assertThat(card.document().select("input[name=grades[1].typed]").val()).isEmpty();
+		assertThat(card.document().select("input[name=grades[2].typed]").val()).isNotEmpty();
+	}
+
+	private PointsRules rules() {
+		return this.ruleSets.of(this.day.event());
+	}
+
+	private String stand(int segment) {
+		return "/desk/stand/" + this.day.segment(segment);
+	}
+
+	private String segments(int segment) {
+		return "/segments/" + this.day.event().segments().get(segment - 1).slug();
+	}
+
+	private JsonNode api(String rest) {
+		String path = "/api/public/competitions/" + this.day.competition().slug() + "/events/senior" + rest;
+		return this.json.readTree(new Visitor(this.port).json("GET", path, "").body());
+	}
+
+}
