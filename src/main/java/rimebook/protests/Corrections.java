@@ -15,8 +15,9 @@ import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
+import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultState;
-import rimebook.results.Standings;
+import rimebook.results.SegmentResultView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -43,7 +44,7 @@ public class Corrections {
 
 	private final ResultPreview preview;
 
-	private final Standings standings;
+	private final ResultPublication publication;
 
 	private final Ids ids;
 
@@ -52,12 +53,12 @@ public class Corrections {
 	private final ApplicationEventPublisher events;
 
 	Corrections(CorrectionRepository corrections, CardCorrection cards, SegmentRun run, ResultPreview preview,
-			Standings standings, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			ResultPublication publication, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.corrections = corrections;
 		this.cards = cards;
 		this.run = run;
 		this.preview = preview;
-		this.standings = standings;
+		this.publication = publication;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -72,13 +73,13 @@ public class Corrections {
 	@Transactional
 	public CorrectionView propose(ProposeCorrection proposal, Actor actor) {
 		String reason = Required.text("reason", proposal.reason(), 2000);
+		PerformanceView performance = this.run.performance(proposal.performance());
+		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
 		CardView card = this.cards.closedCard(proposal.performance(), proposal.seat());
 		if (card.marks().equals(proposal.corrected())) {
 			throw new RuleViolationException("nothing-to-correct", "first",
 					"The card already holds " + MarkWords.of(card.marks()) + "; there is nothing to correct.");
 		}
-		PerformanceView performance = this.run.performance(proposal.performance());
-		requireOpen(performance.segment());
 		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
 				actor.name(), this.clock.instant());
 		this.corrections.save(correction);
@@ -92,8 +93,8 @@ public class Corrections {
 	/**
 	 * Approve a correction that somebody else proposed: the card gets its new version and
 	 * the standing is published anew, in one transaction.
-	 * @throws ConflictException if the same person proposed it, it is decided already,
-	 * the card changed in between, or the result is official
+	 * @throws ConflictException if the same person proposed it, it is decided already or
+	 * the card changed in between
 	 */
 	@Transactional
 	public void approve(CorrectionId id, int version, Actor actor) {
@@ -144,13 +145,11 @@ public class Corrections {
 		return correction;
 	}
 
-	private void requireOpen(SegmentId segment) {
-		this.standings.result(segment)
-			.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
-			.ifPresent((result) -> {
-				throw new ConflictException("result-official",
-						"This result is signed and official. The referee opens it again, with a reason, before it can change.");
-			});
+	private static void requireOpen(SegmentResultView result) {
+		if (result.state() == SegmentResultState.OFFICIAL) {
+			throw new ConflictException("result-official",
+					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
+		}
 	}
 
 	private static AuditedChange line(Actor actor, CorrectionView correction, String action) {

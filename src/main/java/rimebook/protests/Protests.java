@@ -12,6 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
@@ -31,6 +32,8 @@ public class Protests {
 
 	private final Standings standings;
 
+	private final ResultPublication publication;
+
 	private final Entries entries;
 
 	private final Competitions competitions;
@@ -41,11 +44,12 @@ public class Protests {
 
 	private final ApplicationEventPublisher events;
 
-	Protests(ProtestRepository protests, ProtestClock limits, Standings standings, Entries entries,
-			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	Protests(ProtestRepository protests, ProtestClock limits, Standings standings, ResultPublication publication,
+			Entries entries, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.protests = protests;
 		this.limits = limits;
 		this.standings = standings;
+		this.publication = publication;
 		this.entries = entries;
 		this.competitions = competitions;
 		this.ids = ids;
@@ -62,7 +66,7 @@ public class Protests {
 	 */
 	@Transactional
 	public ProtestView file(FileProtest filed, Actor actor) {
-		SegmentResultView result = begun(filed.segment());
+		SegmentResultView result = held(filed.segment());
 		requireTeamOfEvent(filed);
 		Instant now = this.clock.instant();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
@@ -109,8 +113,8 @@ public class Protests {
 		return (postedAt == null) ? null : this.limits.limit(category).map(postedAt::plus).orElse(null);
 	}
 
-	private SegmentResultView begun(SegmentId segment) {
-		return this.standings.result(segment)
+	private SegmentResultView held(SegmentId segment) {
+		return this.publication.hold(segment)
 			.orElseThrow(() -> new RuleViolationException("segment-not-begun",
 					"This segment has not begun; there is nothing to protest against yet."));
 	}

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
@@ -54,6 +55,16 @@ public class ResultPublication {
 		result.post(actor.name(), this.clock.instant());
 		this.events.publishEvent(line(actor, segment, "result.posted").from("running", "posted"));
 		this.update.publish(segment, Cause.POSTED, "", actor);
+	}
+
+	/**
+	 * Take hold of a segment's result until the transaction ends, so that nobody signs it
+	 * while something is filed that would have held the signature back.
+	 * @return the result as it is now; empty before the segment was opened
+	 */
+	@Transactional(propagation = Propagation.MANDATORY)
+	public Optional<SegmentResultView> hold(SegmentId segment) {
+		return this.update.lockedIfBegun(segment).map(SegmentResult::view);
 	}
 
 	/**

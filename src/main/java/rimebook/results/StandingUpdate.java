@@ -68,6 +68,10 @@ class StandingUpdate {
 		return one(lockedOfEvent(segment), segment);
 	}
 
+	Optional<SegmentResult> lockedIfBegun(SegmentId segment) {
+		return lockedOfEvent(segment).stream().filter((result) -> result.segment().equals(segment)).findFirst();
+	}
+
 	boolean isComplete(SegmentId segment) {
 		return this.cards.ofSegment(segment).size() == starters(segment);
 	}

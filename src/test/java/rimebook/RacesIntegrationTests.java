@@ -1,0 +1,283 @@
+package rimebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.ClosedCards;
+import rimebook.marks.ClosedPerformance;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+import rimebook.protests.CorrectionState;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.ProposeCorrection;
+import rimebook.results.ResultPublication;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultState;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Signatory;
+import rimebook.results.Standing;
+import rimebook.results.Standings;
+import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
+import rimebook.shared.RimebookException;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * Two people act at the same moment, two hundred times: what one of them is told was done
+ * is done, and what is refused has no effect.
+ */
+@WholeApplication
+class RacesIntegrationTests {
+
+	private static final int ROUNDS = 200;
+
+	private static final int TEAMS = 50;
+
+	private static final Actor OTHER_REFEREE = new Actor("Ada Second", "referee", "other laptop");
+
+	private static final CardMarks CARD = new CardMarks(500, 510);
+
+	private static final CardMarks CHANGED = new CardMarks(520, 530);
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private SegmentRun run;
+
+	@Autowired
+	private ClosedCards closed;
+
+	@Autowired
+	private Standings standings;
+
+	@Autowired
+	private ResultPublication publication;
+
+	@Autowired
+	private Corrections corrections;
+
+	private final ExecutorService people = Executors.newFixedThreadPool(2);
+
+	@AfterEach
+	void everybodyGoesHome() {
+		this.people.shutdownNow();
+	}
+
+	@Test
+	void ofTwoRefereesWhoCallOrCloseOneHasDoneIt() throws Exception {
+		for (SmallCompetition day : days()) {
+			for (PerformanceView waiting : day.performances(1)) {
+				Both called = race(() -> this.run.call(waiting.id(), waiting.version(), SmallCompetition.REFEREE),
+						() -> this.run.call(waiting.id(), waiting.version(), OTHER_REFEREE));
+				assertThat(called.done()).isOne();
+				assertThat(called.refusals()).allMatch(ConflictException.class::isInstance);
+				PerformanceView onIce = day.now(waiting);
+				day.sendAll(onIce);
+				int version = day.now(onIce).version();
+				Both closing = race(() -> this.run.close(onIce.id(), version, SmallCompetition.REFEREE),
+						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
+				assertThat(closing.done()).isOne();
+				assertThat(closing.refusals()).allMatch(ConflictException.class::isInstance);
+				assertThat(day.now(onIce).status()).isEqualTo(PerformanceStatus.CLOSED);
+			}
+			assertThat(this.standings.versions(day.segment(1))).hasSize(TEAMS);
+		}
+	}
+
+	@Test
+	void aCardSentWhileTheCardsAreClosedCountsIfAndOnlyIfItWasAcknowledged() throws Exception {
+		int taken = 0;
+		for (SmallCompetition day : days()) {
+			for (int i = 0; i < TEAMS; i++) {
+				PerformanceView onIce = day.callNext(1);
+				day.seats().forEach((seat) -> day.send(onIce, seat, 1, CARD));
+				int version = day.now(onIce).version();
+				Both both = race(() -> day.send(onIce, day.seats().get(0), 2, CHANGED),
+						() -> this.run.close(onIce.id(), version, SmallCompetition.REFEREE));
+				boolean acknowledged = both.first() == null;
+				if (both.second() != null) {
+					assertThat(both.second()).isInstanceOf(ConflictException.class);
+					day.close(onIce);
+				}
+				CardMarks counts = acknowledged ? CHANGED : CARD;
+				assertThat(cardsOf(day, onIce)).containsExactly(counts, CARD, CARD);
+				assertThat(firstCardPublished(day.segment(1), onIce)).isEqualTo(counts);
+				taken += acknowledged ? 1 : 0;
+			}
+		}
+		assertThat(taken).as("the closing was sometimes later").isPositive();
+	}
+
+	@Test
+	void anOfficialResultHasNoCorrectionThatIsUndecided() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
+		int official = 0;
+		for (int round = 0; round < ROUNDS; round++) {
+			signAsReferee(segment);
+			int version = result(segment).version();
+			ProposeCorrection proposal = proposal(day, round);
+			Both both = race(
+					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT),
+					() -> this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT));
+			boolean signed = result(segment).state() == SegmentResultState.OFFICIAL;
+			List<CorrectionView> undecided = undecided(segment);
+			assertThat(signed).isEqualTo(both.first() == null);
+			assertThat(undecided).hasSize((both.second() == null) ? 1 : 0);
+			assertThat(signed && !undecided.isEmpty()).as("official with an open correction").isFalse();
+			assertThat(signed || !undecided.isEmpty()).as("one of the two was done").isTrue();
+			official += signed ? 1 : 0;
+			undecided.forEach((one) -> this.corrections.reject(one.id(), one.version(), "Not this one",
+					SmallCompetition.REFEREE));
+			if (signed) {
+				this.publication.reopen(segment, result(segment).version(), "Next round", SmallCompetition.REFEREE);
+			}
+		}
+		assertThat(official).as("the signature was sometimes first").isBetween(1, ROUNDS);
+	}
+
+	@Test
+	void aSignatureCoversTheMarksThatAreThereWhenTheCorrectionIsApproved() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
+		PerformanceView performance = day.performances(1).get(0);
+		for (int round = 0; round < ROUNDS; round++) {
+			ProposeCorrection proposal = proposal(day, round);
+			CorrectionView correction = this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT);
+			int version = result(segment).version();
+			Both both = race(
+					() -> this.corrections.approve(correction.id(), correction.version(), SmallCompetition.REFEREE),
+					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT));
+			assertThat(both.first()).isNull();
+			assertThat(both.second()).as("what was signed is not what is there").isInstanceOf(RimebookException.class);
+			assertThat(result(segment).accountantSignedAt()).isNull();
+			assertThat(cardsOf(day, performance)).first().isEqualTo(proposal.corrected());
+			assertThat(firstCardPublished(segment, performance)).isEqualTo(proposal.corrected());
+		}
+	}
+
+	private List<SmallCompetition> days() {
+		List<SmallCompetition> days = new ArrayList<>();
+		for (int i = 0; i < ROUNDS / TEAMS; i++) {
+			SmallCompetition day = SmallCompetition.running(this.context, TEAMS, 3);
+			day.open(1);
+			days.add(day);
+		}
+		return days;
+	}
+
+	private void signAsReferee(SegmentId segment) {
+		if (result(segment).refereeSignedAt() == null) {
+			this.publication.sign(segment, result(segment).version(), Signatory.REFEREE, SmallCompetition.REFEREE);
+		}
+	}
+
+	private ProposeCorrection proposal(SmallCompetition day, int round) {
+		return new ProposeCorrection(day.performances(1).get(0).id(), day.seats().get(0).id(),
+				new CardMarks(100 + 10 * (round % 20), 300), "Judge 1 typed another mark, round " + round, null);
+	}
+
+	private List<CorrectionView> undecided(SegmentId segment) {
+		return this.corrections.ofSegment(segment)
+			.stream()
+			.filter((correction) -> correction.state() == CorrectionState.PROPOSED)
+			.toList();
+	}
+
+	private SegmentResultView result(SegmentId segment) {
+		return this.standings.result(segment).orElseThrow();
+	}
+
+	private List<CardMarks> cardsOf(SmallCompetition day, PerformanceView performance) {
+		return this.closed.ofSegment(day.segment(1))
+			.stream()
+			.filter((one) -> one.id().equals(performance.id()))
+			.map(ClosedPerformance::cards)
+			.findFirst()
+			.orElseThrow();
+	}
+
+	private CardMarks firstCardPublished(SegmentId segment, PerformanceView performance) {
+		ResultVersion latest = this.standings.latest(segment).orElseThrow();
+		Standing.Card card = latest.standing()
+			.rows()
+			.stream()
+			.filter((row) -> row.entry().equals(performance.entry().toString()))
+			.findFirst()
+			.orElseThrow()
+			.cards()
+			.get(0);
+		return new CardMarks(card.first(), card.second());
+	}
+
+	/** Let both act at the same moment. */
+	private Both race(Act first, Act second) throws Exception {
+		CyclicBarrier start = new CyclicBarrier(2);
+		Future<RimebookException> one = this.people.submit(attempt(start, first));
+		Future<RimebookException> other = this.people.submit(attempt(start, second));
+		return new Both(one.get(), other.get());
+	}
+
+	/** Gives the refusal, nothing when it was done; anything else fails the test. */
+	private static Callable<RimebookException> attempt(CyclicBarrier start, Act act) {
+		return () -> {
+			start.await();
+			try {
+				act.run();
+				return null;
+			}
+			catch (RimebookException ex) {
+				return ex;
+			}
+		};
+	}
+
+	private interface Act {
+
+		void run();
+
+	}
+
+	private record Both(RimebookException first, RimebookException second) {
+
+		int done() {
+			return (this.first == null ? 1 : 0) + (this.second == null ? 1 : 0);
+		}
+
+		List<RimebookException> refusals() {
+			List<RimebookException> refusals = new ArrayList<>();
+			if (this.first != null) {
+				refusals.add(this.first);
+			}
+			if (this.second != null) {
+				refusals.add(this.second);
+			}
+			return refusals;
+		}
+
+	}
+
+}
