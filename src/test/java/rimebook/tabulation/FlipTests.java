@@ -80,6 +80,18 @@ class FlipTests {
 	}
 
 	@Test
+	void teamsWithoutAPlaceAreNoPartOfIt() {
+		EntryCards a = EntryCards.skated("A", List.of(new CardMarks(500, 510)));
+		EntryCards b = EntryCards.skated("B", List.of(new CardMarks(500, 500)));
+		SegmentStanding before = PlacementTabulation.ofCards(MAJORITY,
+				List.of(a, b, EntryCards.without("W", EntryStatus.WITHDRAWN)));
+		SegmentStanding after = PlacementTabulation.ofCards(MAJORITY,
+				List.of(new EntryCards("A", EntryStatus.DISQUALIFIED, a.cards()), b,
+						EntryCards.without("W", EntryStatus.WITHDRAWN)));
+		assertThat(Flip.between(before, after)).isEmpty();
+	}
+
+	@Test
 	void theNumberOfJudgesMustBeTheSame() {
 		SegmentStanding three = standing(MAJORITY, ordinals("A", 1, 1, 1), ordinals("B", 2, 2, 2));
 		SegmentStanding one = standing(MAJORITY, ordinals("A", 2), ordinals("B", 1));
