@@ -12,7 +12,12 @@ public enum CardTieBreak {
 	/** The higher second mark: {@code 5.6 + 5.8} before {@code 5.8 + 5.6}. */
 	SECOND_MARK;
 
-	int decidingMark(CardMarks card) {
+	/**
+	 * Return the mark that decides.
+	 * @param card a judge's card
+	 * @return hundredths; the higher one is better
+	 */
+	public int decidingMark(CardMarks card) {
 		return (this == FIRST_MARK) ? card.first() : card.second();
 	}
 

@@ -22,7 +22,7 @@ public record Contender(String entry, List<Measure> measures) {
 		return this.measures;
 	}
 
-	private static int compare(List<Measure> left, List<Measure> right) {
+	static int compare(List<Measure> left, List<Measure> right) {
 		return firstDifference(left, right).map((i) -> left.get(i).compareTo(right.get(i))).orElse(0);
 	}
 

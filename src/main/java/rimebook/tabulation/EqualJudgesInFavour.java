@@ -23,7 +23,11 @@ public enum EqualJudgesInFavour {
 		this.credit = credit;
 	}
 
-	int credit() {
+	/**
+	 * Return what an even comparison is worth to each of the two.
+	 * @return hundredths of a win
+	 */
+	public int credit() {
 		return this.credit;
 	}
 

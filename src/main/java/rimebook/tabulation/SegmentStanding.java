@@ -26,4 +26,18 @@ public record SegmentStanding(PlacementMethod method, int judges, List<PlacedEnt
 		return this.rows.stream().filter((row) -> row.entry().equals(entry)).findFirst();
 	}
 
+	/**
+	 * Return the place that a team on the judges' cards occupies: its own or, where it
+	 * was disqualified after being marked and the others keep theirs, the one left empty.
+	 * A combination that leaves gaps needs the latter.
+	 * @param entry identifier
+	 * @return the place from 1, if the team is on the cards
+	 */
+	public Optional<Integer> occupiedPlace(String entry) {
+		return row(entry).map(PlacedEntry::figures).map((own) -> 1 + (int) this.rows.stream().filter((row) -> {
+			Figures figures = row.figures();
+			return figures != null && Contender.compare(figures.measures(), own.measures()) < 0;
+		}).count());
+	}
+
 }

@@ -10,10 +10,12 @@ public enum SharedOrdinals {
 	MEAN;
 
 	/**
-	 * Return the ordinal, in hundredths, of each of {@code level} teams behind
-	 * {@code better} others.
+	 * Return the ordinal of teams that are level on a card.
+	 * @param better how many others are ranked before them
+	 * @param level how many they are, one at least
+	 * @return the ordinal of each, hundredths
 	 */
-	int ordinal(int better, int level) {
+	public int ordinal(int better, int level) {
 		int best = (better + 1) * Hundredths.ONE;
 		return (this == MEAN) ? best + (level - 1) * Hundredths.ONE / 2 : best;
 	}

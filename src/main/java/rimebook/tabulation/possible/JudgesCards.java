@@ -1,0 +1,133 @@
+package rimebook.tabulation.possible;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.PlacedEntry;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.TabulationException;
+
+/**
+ * The order on every judge's card and the positions that a team still to skate can take
+ * in it. From the top, the teams ranked best have position 1, the next 3, 5 and so on; an
+ * odd position is level with those teams, an even one lies between two of them.
+ */
+final class JudgesCards {
+
+	private final List<PlacedEntry> teams;
+
+	/** By judge, then by team. */
+	private final int[][] positions;
+
+	/** By judge: what can be taken, best first. */
+	private final int[][] open;
+
+	private JudgesCards(List<PlacedEntry> teams, int[][] positions, int[][] open) {
+		this.teams = teams;
+		this.positions = positions;
+		this.open = open;
+	}
+
+	static JudgesCards of(PlacementRules rules, SegmentStanding standing) {
+		List<PlacedEntry> teams = standing.rows().stream().filter((row) -> !row.ordinals().isEmpty()).toList();
+		int judges = teams.isEmpty() ? 0 : standing.judges();
+		int[][] positions = new int[judges][];
+		int[][] open = new int[judges][];
+		CardScale scale = CardScale.of(rules);
+		for (int judge = 0; judge < judges; judge++) {
+			positions[judge] = positions(rules, teams, judge);
+			open[judge] = open(scale, teams, positions[judge], judge);
+		}
+		return new JudgesCards(teams, positions, open);
+	}
+
+	private static int[] positions(PlacementRules rules, List<PlacedEntry> teams, int judge) {
+		int[] ordinals = teams.stream().mapToInt((team) -> team.ordinals().get(judge)).toArray();
+		int[] different = IntStream.of(ordinals).sorted().distinct().toArray();
+		int[] positions = new int[ordinals.length];
+		for (int team = 0; team < ordinals.length; team++) {
+			int own = ordinals[team];
+			int better = (int) IntStream.of(ordinals).filter((other) -> other < own).count();
+			int level = (int) IntStream.of(ordinals).filter((other) -> other == own).count();
+			if (rules.sharedOrdinals().ordinal(better, level) != own) {
+				throw TabulationException.refused("incomplete-ranking",
+						"The ordinals of judge " + (judge + 1) + " do not rank the teams marked so far from 1st to "
+								+ teams.size() + " as the rule set counts; a complete ranking is expected.");
+			}
+			positions[team] = 2 * java.util.Arrays.binarySearch(different, own) + 1;
+		}
+		return positions;
+	}
+
+	private static int[] open(CardScale scale, List<PlacedEntry> teams, int[] positions, int judge) {
+		if (teams.get(0).cards().isEmpty()) {
+			return IntStream.rangeClosed(0, IntStream.of(positions).max().orElseThrow() + 1).toArray();
+		}
+		List<CardMarks> cards = new ArrayList<>();
+		for (int position = 1; indexOf(positions, position) >= 0; position += 2) {
+			cards.add(teams.get(indexOf(positions, position)).cards().get(judge));
+		}
+		return IntStream.rangeClosed(0, 2 * cards.size())
+			.filter((position) -> position % 2 == 1 || hasCard(scale, cards, position / 2))
+			.toArray();
+	}
+
+	private static boolean hasCard(CardScale scale, List<CardMarks> cards, int gap) {
+		if (gap == 0) {
+			return scale.hasAbove(cards.get(0));
+		}
+		return (gap == cards.size()) ? scale.hasBelow(cards.get(gap - 1))
+				: scale.hasBetween(cards.get(gap - 1), cards.get(gap));
+	}
+
+	private static int indexOf(int[] values, int value) {
+		return IntStream.range(0, values.length).filter((i) -> values[i] == value).findFirst().orElse(-1);
+	}
+
+	int judges() {
+		return this.positions.length;
+	}
+
+	/** How many teams are on the cards. */
+	int size() {
+		return this.teams.size();
+	}
+
+	PlacedEntry team(int team) {
+		return this.teams.get(team);
+	}
+
+	int position(int judge, int team) {
+		return this.positions[judge][team];
+	}
+
+	/** Positions that a team can take on a judge's card, best first. */
+	int[] open(int judge) {
+		return this.open[judge];
+	}
+
+	int[] best() {
+		return IntStream.range(0, judges()).map((judge) -> this.open[judge][0]).toArray();
+	}
+
+	int[] worst() {
+		return IntStream.range(0, judges()).map((judge) -> this.open[judge][this.open[judge].length - 1]).toArray();
+	}
+
+	/** Whether a team can be behind all others on every card. */
+	boolean isRoomBelow() {
+		return IntStream.of(worst()).allMatch((position) -> position % 2 == 0);
+	}
+
+	int better(int judge, int position) {
+		return (int) IntStream.of(this.positions[judge]).filter((other) -> other < position).count();
+	}
+
+	int level(int judge, int position) {
+		return (int) IntStream.of(this.positions[judge]).filter((other) -> other == position).count();
+	}
+
+}
