@@ -30,16 +30,19 @@ public class Panels {
 
 	private final JudgeCodes codes;
 
-	private final OwnClubRule ownClub;
+	private final ConflictCheck conflicts;
+
+	private final DeclaredInterests interests;
 
 	Panels(OfficialRegister register, Competitions competitions, Seating seating, SeatViews views, JudgeCodes codes,
-			OwnClubRule ownClub) {
+			ConflictCheck conflicts, DeclaredInterests interests) {
 		this.register = register;
 		this.competitions = competitions;
 		this.seating = seating;
 		this.views = views;
 		this.codes = codes;
-		this.ownClub = ownClub;
+		this.conflicts = conflicts;
+		this.interests = interests;
 	}
 
 	/**
@@ -75,6 +78,31 @@ public class Panels {
 		return this.register.find(id).view();
 	}
 
+	/**
+	 * Write down what binds an official to a team; seats already taken are kept and show
+	 * it.
+	 * @throws rimebook.shared.ConflictException {@code interest-known} if it is there
+	 * already
+	 */
+	@Transactional
+	public InterestView declare(DeclareInterest declared, Actor actor) {
+		return this.interests.declare(this.register.find(declared.official()), declared, actor).view();
+	}
+
+	/**
+	 * Take back what was declared; it stays on the record.
+	 * @throws rimebook.shared.NotFoundException if the official has no such interest
+	 */
+	@Transactional
+	public void removeInterest(OfficialId official, InterestId id, Actor actor) {
+		this.interests.remove(this.register.find(official), id, actor);
+	}
+
+	/** What binds an official to teams, by team. */
+	public List<InterestView> interests(OfficialId official) {
+		return this.interests.of(official).stream().map(Interest::view).toList();
+	}
+
 	/** The places that an event's panel has, filled or not, in order. */
 	public List<SeatPlace> places(EventId event) {
 		return SeatPlace.of(this.competitions.event(event));
@@ -108,18 +136,18 @@ public class Panels {
 		return this.views.of(this.seating.find(id));
 	}
 
-	/** Who sits in judgement on a team of their own club, as things are now. */
+	/** Who sits in judgement on a team they are bound to, as things are now. */
 	public List<SeatConflict> conflicts(EventId id) {
 		return this.views.used(this.competitions.event(id))
 			.stream()
-			.flatMap((seat) -> this.ownClub.conflict(seat).stream())
+			.flatMap((seat) -> this.conflicts.conflict(seat).stream())
 			.toList();
 	}
 
 	/**
 	 * Give an official an empty seat.
-	 * @throws rimebook.shared.RuleViolationException {@code official-own-club} when a
-	 * team of the official's club is in the event and no reason for an override is given;
+	 * @throws rimebook.shared.RuleViolationException {@code official-bound} when the
+	 * official is bound to a team of the event and no reason for an override is given;
 	 * {@code official-seated} when another seat of theirs excludes this one;
 	 * {@code seat-unknown} when the event has no such seat
 	 * @throws rimebook.shared.ConflictException {@code seat-taken}, or

@@ -3,15 +3,15 @@ package rimebook.panels;
 import java.util.List;
 
 /**
- * Somebody sits in judgement on their own club, by override or because the team came
- * later than they did.
+ * Somebody sits in judgement on a team they are bound to, by override or because the team
+ * or the bond became known later.
  *
- * @param teams the names of the teams of that club in the event
+ * @param grounds what binds them, each with its team: "own club, Lanterns"
  */
-public record SeatConflict(SeatId seat, List<String> teams) {
+public record SeatConflict(SeatId seat, List<String> grounds) {
 
 	public SeatConflict {
-		teams = List.copyOf(teams);
+		grounds = List.copyOf(grounds);
 	}
 
 }

@@ -28,7 +28,10 @@ public enum SeatKind {
 	TECHNICAL_CONTROLLER("Technical controller"),
 
 	/** Calls elements; points judging only. */
-	TECHNICAL_SPECIALIST("Technical specialist");
+	TECHNICAL_SPECIALIST("Technical specialist"),
+
+	/** Keys in what the technical panel calls; points judging only. */
+	DATA_OPERATOR("Data operator");
 
 	private final String inWords;
 
@@ -42,10 +45,10 @@ public enum SeatKind {
 	}
 
 	/**
-	 * Tell whether nobody may take the seat in an event of their own club. Announcer and
+	 * Tell whether nobody may take the seat who is bound to a team. Announcer and
 	 * timekeeper decide nothing and are free.
 	 */
-	public boolean isBoundByOwnClubRule() {
+	public boolean isBoundByConflicts() {
 		return this != ANNOUNCER && this != TIMEKEEPER;
 	}
 

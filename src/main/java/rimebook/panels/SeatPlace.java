@@ -14,15 +14,23 @@ import rimebook.competition.EventView;
  */
 public record SeatPlace(SeatKind kind, int number) {
 
-	/** The places of a placement-judged event in the order in which they are listed. */
+	/** The places of an event in the order in which they are listed. */
 	static List<SeatPlace> of(EventView event) {
 		Stream<SeatPlace> judges = IntStream.rangeClosed(1, event.judges())
 			.mapToObj((number) -> new SeatPlace(SeatKind.JUDGE, number));
+		Stream<SeatPlace> technical = event.isJudgedByPoints() ? technical() : Stream.empty();
 		return Stream
-			.of(single(SeatKind.REFEREE, SeatKind.ASSISTANT_REFEREE), judges,
+			.of(single(SeatKind.REFEREE, SeatKind.ASSISTANT_REFEREE), judges, technical,
 					single(SeatKind.SUBSTITUTE, SeatKind.ACCOUNTANT, SeatKind.ANNOUNCER, SeatKind.TIMEKEEPER))
 			.flatMap((places) -> places)
 			.toList();
+	}
+
+	/** One controller, two specialists and a data operator: common practice. */
+	private static Stream<SeatPlace> technical() {
+		return Stream.of(new SeatPlace(SeatKind.TECHNICAL_CONTROLLER, 1),
+				new SeatPlace(SeatKind.TECHNICAL_SPECIALIST, 1), new SeatPlace(SeatKind.TECHNICAL_SPECIALIST, 2),
+				new SeatPlace(SeatKind.DATA_OPERATOR, 1));
 	}
 
 	private static Stream<SeatPlace> single(SeatKind... kinds) {

@@ -26,18 +26,18 @@ class Seating {
 
 	private final SeatingRules rules;
 
-	private final OwnClubRule ownClub;
+	private final ConflictCheck conflicts;
 
 	private final Ids ids;
 
 	private final ApplicationEventPublisher events;
 
-	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, OwnClubRule ownClub, Ids ids,
+	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, ConflictCheck conflicts, Ids ids,
 			ApplicationEventPublisher events) {
 		this.seats = seats;
 		this.competitions = competitions;
 		this.rules = rules;
-		this.ownClub = ownClub;
+		this.conflicts = conflicts;
 		this.ids = ids;
 		this.events = events;
 	}
@@ -58,7 +58,7 @@ class Seating {
 		this.rules.checkPlace(event, place);
 		this.rules.checkGuards(event.id(), place.kind());
 		this.rules.checkOtherSeats(this.seats.findByEventId(event.id().value()), place, official);
-		String override = this.ownClub.overrideFor(seating, official.view());
+		String override = this.conflicts.overrideFor(seating, official.view());
 		Seat seat = at(event.id(), place);
 		seat.take(official, override);
 		this.seats.flush();

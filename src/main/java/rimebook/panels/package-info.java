@@ -1,6 +1,6 @@
 /**
  * Who sits where: officials, the seats of an event's panel, the rule that nobody marks a
- * team of their own club, and the codes with which judges' tablets take their seats.
+ * team they are bound to, and the codes with which judges' tablets take their seats.
  */
 @ApplicationModule(allowedDependencies = { "accounts", "entries", "competition", "pages", "shared" })
 @NullMarked

@@ -27,6 +27,12 @@ public final class CompetitionFixtures {
 		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
 	}
 
+	/** An event judged by points, one segment. */
+	public static DraftEvent aPointsEvent(String name, int judges) {
+		return new DraftEvent(name, JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
+				new PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()));
+	}
+
 	/** A short programme of factor 0.5. */
 	public static DraftSegment aShort() {
 		return new DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);

@@ -1,5 +1,6 @@
 package rimebook.panels;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -7,6 +8,8 @@ import jakarta.persistence.EntityManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.data.jpa.test.autoconfigure.DataJpaTest;
 import org.springframework.context.annotation.Import;
@@ -122,6 +125,21 @@ class PanelsIntegrationTests {
 	}
 
 	@Test
+	void aPanelForPointsHasATechnicalPanelToo() {
+		CompetitionView planned = this.competitions.create(CompetitionFixtures.aCompetition("Rime Cup"), REFEREE);
+		EventId senior = this.competitions
+			.addEvent(planned.id(), CompetitionFixtures.aPointsEvent("Senior", 3), REFEREE)
+			.id();
+		assertThat(this.panels.places(senior)).extracting(SeatPlace::label)
+			.containsExactly("Referee", "Assistant referee", "Judge 1", "Judge 2", "Judge 3", "Technical controller",
+					"Technical specialist", "Technical specialist 2", "Data operator", "Substitute judge", "Accountant",
+					"Announcer", "Timekeeper");
+		seat(senior, SeatKind.TECHNICAL_SPECIALIST, 2, register("Official 1", ""));
+		assertThat(this.panels.ofEvent(senior).seats()).extracting(SeatView::label)
+			.containsExactly("Technical specialist 2");
+	}
+
+	@Test
 	void listsSeatsInTheOrderOfThePanel() {
 		seat(this.junior, SeatKind.TIMEKEEPER, 1, register("Official 1", ""));
 		seat(this.junior, SeatKind.JUDGE, 2, register("Official 2", ""));
@@ -147,19 +165,67 @@ class PanelsIntegrationTests {
 		OfficialView mara = register("Mara Lind", "harbour  BLADES");
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, mara))
 			.withMessageContaining("Embers, Lanterns")
-			.withMessageContaining("Mara Lind belongs to harbour  BLADES")
+			.withMessageContaining("Mara Lind is bound to this event: own club")
 			.withMessageContaining("rulebook in force decides")
-			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("official-own-club"));
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("official-bound"));
 		assertThat(this.panels.ofEvent(this.junior).missing()).contains("Judge 1");
 	}
 
 	@Test
 	void ownClubRuleBindsTheRefereeButNotTheAnnouncer() {
 		OfficialView mara = register("Mara Lind", "Harbour Blades");
-		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.REFEREE, 1, mara));
-		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.ACCOUNTANT, 1, mara));
+		assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, mara));
+		assertRefused("official-bound", () -> seat(this.junior, SeatKind.ACCOUNTANT, 1, mara));
 		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, mara).overrideReason()).isEmpty();
 		assertThat(this.panels.conflicts(this.junior)).isEmpty();
+	}
+
+	@Test
+	void aDeclaredBondRefusesTheSeatUntilAReasonIsGiven() {
+		OfficialView kai = register("Kai Moor", "");
+		declare(kai, InterestKind.COACH, " lanterns", null);
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, kai))
+			.withMessageContaining("coach or choreographer, lanterns");
+		SeatView seat = this.panels
+			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, kai.id(), "Allowed by the association"), REFEREE);
+		assertThat(seat.overrideReason()).isEqualTo("Allowed by the association");
+		assertThat(this.panels.conflicts(this.junior))
+			.containsExactly(new SeatConflict(seat.id(), List.of("coach or choreographer, lanterns")));
+		seat(this.adult, SeatKind.JUDGE, 1, kai);
+	}
+
+	/**
+	 * Twelve months for a coach, twenty-four for a partner, none for a relation that
+	 * ended: Skate Canada rule 2502.
+	 */
+	@ParameterizedTest
+	@CsvSource({ "COACH, 12, 0, true", "COACH, 12, 1, false", "SKATING_PARTNER, 24, 0, true",
+			"SKATING_PARTNER, 24, 1, false", "PERSONAL, 0, 0, true", "PERSONAL, 0, 1, false" })
+	void aBondThatEndedCountsForItsTerm(InterestKind kind, int monthsBefore, int andDays, boolean bound) {
+		OfficialView kai = register("Kai Moor", "");
+		declare(kai, kind, "Icicles", this.competition.firstDay().minusMonths(monthsBefore).minusDays(andDays));
+		if (bound) {
+			assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, kai));
+		}
+		else {
+			assertThat(seat(this.junior, SeatKind.REFEREE, 1, kai).overrideReason()).isEmpty();
+		}
+	}
+
+	@Test
+	void aBondIsDeclaredOnceAndCanBeTakenBack() {
+		OfficialView kai = register("Kai Moor", "");
+		InterestView bond = declare(kai, InterestKind.RELATIVE, "Icicles", null);
+		assertRefused("interest-known", () -> declare(kai, InterestKind.RELATIVE, "Icicles", null));
+		this.entityManager.clear();
+		this.panels.removeInterest(kai.id(), bond.id(), REFEREE);
+		assertThat(this.panels.interests(kai.id())).isEmpty();
+		assertRefused("interest-not-found", () -> this.panels.removeInterest(kai.id(), bond.id(), REFEREE));
+		seat(this.junior, SeatKind.JUDGE, 1, kai);
+	}
+
+	private InterestView declare(OfficialView official, InterestKind kind, String team, LocalDate lastDay) {
+		return this.panels.declare(new DeclareInterest(official.id(), kind, team, lastDay), REFEREE);
 	}
 
 	@Test
@@ -170,7 +236,7 @@ class PanelsIntegrationTests {
 	@Test
 	void withdrawnTeamIsNoConflict() {
 		OfficialView kai = register("Kai Storm", "North Quay");
-		assertRefused("official-own-club", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
+		assertRefused("official-bound", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
 		EntryView icicles = this.entries.ofEvent(this.junior)
 			.stream()
 			.filter((entry) -> entry.team().name().equals("Icicles"))
@@ -187,7 +253,7 @@ class PanelsIntegrationTests {
 			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"), REFEREE);
 		assertThat(seat.overrideReason()).isEqualTo("No other judge could travel");
 		assertThat(this.panels.conflicts(this.junior))
-			.containsExactly(new SeatConflict(seat.id(), List.of("Embers", "Lanterns")));
+			.containsExactly(new SeatConflict(seat.id(), List.of("own club, Embers, Lanterns")));
 		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
 			.singleElement()
 			.satisfies((change) -> assertThat(change.reason()).isEqualTo("No other judge could travel"))
@@ -208,7 +274,8 @@ class PanelsIntegrationTests {
 		SeatView seat = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", "North Sound"));
 		assertThat(this.panels.conflicts(this.junior)).isEmpty();
 		enter(this.junior, "North Sound", "Auroras");
-		assertThat(this.panels.conflicts(this.junior)).containsExactly(new SeatConflict(seat.id(), List.of("Auroras")));
+		assertThat(this.panels.conflicts(this.junior))
+			.containsExactly(new SeatConflict(seat.id(), List.of("own club, Auroras")));
 	}
 
 	@Test

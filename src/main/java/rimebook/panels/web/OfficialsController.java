@@ -17,6 +17,8 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.panels.InterestId;
+import rimebook.panels.InterestKind;
 import rimebook.panels.OfficialId;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
@@ -33,8 +35,11 @@ class OfficialsController {
 
 	private final Panels panels;
 
-	OfficialsController(Panels panels) {
+	private final KnownTeams teams;
+
+	OfficialsController(Panels panels, KnownTeams teams) {
 		this.panels = panels;
+		this.teams = teams;
 	}
 
 	@GetMapping
@@ -65,14 +70,42 @@ class OfficialsController {
 	@GetMapping("/{id}")
 	String edit(@PathVariable OfficialId id, Model model) {
 		model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
+		model.addAttribute("interest", InterestForm.empty());
+		return page(id, model);
+	}
+
+	@PostMapping("/{id}/interests")
+	String declare(@PathVariable OfficialId id, @ModelAttribute("interest") InterestForm form, BindingResult errors,
+			Model model, Actor actor, RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.panels.declare(form.declared(id), actor))) {
+			model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
+			return page(id, model);
+		}
+		Notice.give(redirect, "panels.interests.declared", form.declared(id).team());
+		return LIST + "/" + id;
+	}
+
+	@PostMapping("/{id}/interests/{interest}/removal")
+	String remove(@PathVariable OfficialId id, @PathVariable InterestId interest, Actor actor,
+			RedirectAttributes redirect) {
+		this.panels.removeInterest(id, interest, actor);
+		Notice.give(redirect, "panels.interests.removed");
+		return LIST + "/" + id;
+	}
+
+	private String page(OfficialId id, Model model) {
+		model.addAttribute("interests", this.panels.interests(id));
+		model.addAttribute("kinds", InterestKind.values());
+		model.addAttribute("teams", this.teams.known());
 		return FORM;
 	}
 
 	@PostMapping("/{id}")
 	String change(@PathVariable OfficialId id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
-			Actor actor, RedirectAttributes redirect) {
+			Model model, Actor actor, RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.panels.change(id, form.versionRead(), form.draft(), actor))) {
-			return FORM;
+			model.addAttribute("interest", InterestForm.empty());
+			return page(id, model);
 		}
 		Notice.give(redirect, "panels.official.changed", form.draft().name());
 		return LIST;

@@ -60,7 +60,7 @@ class PanelPage {
 	private List<SeatRow> rows(PanelView panel) {
 		Map<SeatId, List<String>> conflicts = this.panels.conflicts(panel.event())
 			.stream()
-			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::teams));
+			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::grounds));
 		Instant now = this.clock.instant();
 		return this.panels.places(panel.event()).stream().map((place) -> {
 			Optional<SeatView> seat = panel.seats().stream().filter(place::isOf).findFirst();

@@ -17,7 +17,7 @@ import rimebook.shared.RuleViolationException;
  *
  * @param place the place as {@link #value(SeatPlace)} writes it
  * @param official the identity of the official
- * @param overrideReason why the own-club rule may be set aside
+ * @param overrideReason why a bond to a team may be set aside
  */
 record SeatForm(@Nullable String place, @Nullable String official, @Nullable String overrideReason) {
 

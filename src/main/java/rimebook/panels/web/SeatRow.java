@@ -16,16 +16,16 @@ import rimebook.panels.SeatView;
  * @param place the place as a form sends it
  * @param missing whether it must be filled and is not
  * @param seat who sits there, {@code null} for a place nobody touched yet
- * @param teams the teams of the own club in the event
+ * @param grounds what binds whoever sits there to a team of the event
  * @param heard how long ago the tablet spoke, {@code null} if it has not
  */
-record SeatRow(String place, String label, boolean judge, boolean missing, @Nullable SeatView seat, List<String> teams,
-		@Nullable Heard heard) {
+record SeatRow(String place, String label, boolean judge, boolean missing, @Nullable SeatView seat,
+		List<String> grounds, @Nullable Heard heard) {
 
-	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> teams, Instant now) {
+	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now) {
 		boolean taken = seat.map(SeatView::official).isPresent();
 		return new SeatRow(SeatForm.value(place), place.label(), place.kind() == SeatKind.JUDGE,
-				place.isRequired() && !taken, seat.orElse(null), teams,
+				place.isRequired() && !taken, seat.orElse(null), grounds,
 				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null));
 	}
 

@@ -1,0 +1,62 @@
+package rimebook.panels;
+
+import java.util.List;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+
+/** What officials declared about themselves, each bond once. */
+@Component
+class DeclaredInterests {
+
+	private final InterestRepository interests;
+
+	private final Ids ids;
+
+	private final ApplicationEventPublisher events;
+
+	DeclaredInterests(InterestRepository interests, Ids ids, ApplicationEventPublisher events) {
+		this.interests = interests;
+		this.ids = ids;
+		this.events = events;
+	}
+
+	List<Interest> of(OfficialId official) {
+		return this.interests.findByOfficialIdOrderByTeamAscKindAsc(official.value());
+	}
+
+	Interest declare(Official official, DeclareInterest declared, Actor actor) {
+		Interest interest = new Interest(this.ids.next(), declared);
+		try {
+			this.interests.saveAndFlush(interest);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw new ConflictException("interest-known", "team",
+					"This is declared already; remove it first if its last day changed.");
+		}
+		publish(actor, official, "official.interest-declared", "", interest.inWords());
+		return interest;
+	}
+
+	void remove(Official official, InterestId id, Actor actor) {
+		Interest interest = this.interests.findById(id.value())
+			.filter((one) -> one.official().equals(official.id()))
+			.orElseThrow(() -> NotFoundException.of("interest", id));
+		this.interests.delete(interest);
+		publish(actor, official, "official.interest-removed", interest.inWords(), "");
+	}
+
+	private void publish(Actor actor, Official official, String action, String before, String after) {
+		String name = official.view().name() + ": ";
+		this.events.publishEvent(AuditedChange.of(actor, "official", official.id(), action)
+			.from(before.isEmpty() ? "" : name + before, after.isEmpty() ? "" : name + after));
+	}
+
+}

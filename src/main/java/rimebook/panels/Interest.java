@@ -1,0 +1,62 @@
+package rimebook.panels;
+
+import java.time.LocalDate;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import org.jspecify.annotations.Nullable;
+
+@Entity
+@Table(name = "official_interest")
+class Interest {
+
+	@Id
+	private UUID id;
+
+	private UUID officialId;
+
+	@Enumerated(EnumType.STRING)
+	private InterestKind kind;
+
+	private String team;
+
+	private @Nullable LocalDate lastDay;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Interest() {
+	}
+
+	Interest(UUID id, DeclareInterest declared) {
+		this.id = id;
+		this.officialId = declared.official().value();
+		this.kind = declared.kind();
+		this.team = declared.team();
+		this.lastDay = declared.lastDay();
+	}
+
+	OfficialId official() {
+		return new OfficialId(this.officialId);
+	}
+
+	boolean bindsOn(LocalDate day) {
+		return this.kind.bindsOn(day, this.lastDay);
+	}
+
+	boolean isOf(ClubName team) {
+		return new ClubName(this.team).isSameAs(team);
+	}
+
+	InterestView view() {
+		return new InterestView(new InterestId(this.id), this.kind, this.team, this.lastDay);
+	}
+
+	/** The bond in one line: "coach or choreographer of Lanterns until 2026-03-01". */
+	String inWords() {
+		return this.kind.inWords() + ", " + this.team + ((this.lastDay != null) ? " (until " + this.lastDay + ")" : "");
+	}
+
+}

@@ -1,0 +1,58 @@
+package rimebook.panels;
+
+import java.time.LocalDate;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What may bind an official to a team so that they do not serve in its event. After the
+ * grounds and terms of Skate Canada rule 2502; the rulebook in force decides.
+ */
+public enum InterestKind {
+
+	/** Coach or choreographer of the team, now or in the last twelve months. */
+	COACH("coach or choreographer", 12),
+
+	/** Close relative of a skater. */
+	RELATIVE("close relative of a skater", 0),
+
+	/** Close relative of the team's coach, now or in the last twelve months. */
+	RELATIVE_OF_COACH("close relative of the coach", 12),
+
+	/** Skated with a skater of the team in the last twenty-four months. */
+	SKATING_PARTNER("skating partner", 24),
+
+	/** A personal relation that can reasonably be seen as a conflict. */
+	PERSONAL("personal relation", 0),
+
+	/** Part of the official's income depends on the team's result. */
+	LIVELIHOOD("livelihood depends on the result", 0);
+
+	private final String inWords;
+
+	private final int monthsAfter;
+
+	InterestKind(String inWords, int monthsAfter) {
+		this.inWords = inWords;
+		this.monthsAfter = monthsAfter;
+	}
+
+	/** The bond in a few words: "coach or choreographer". */
+	public String inWords() {
+		return this.inWords;
+	}
+
+	/** How many months the bond still counts after its last day. */
+	public int monthsAfter() {
+		return this.monthsAfter;
+	}
+
+	/**
+	 * Tell whether it binds on that day.
+	 * @param lastDay the bond's last day, {@code null} while it lasts
+	 */
+	boolean bindsOn(LocalDate day, @Nullable LocalDate lastDay) {
+		return lastDay == null || !day.isAfter(lastDay.plusMonths(this.monthsAfter));
+	}
+
+}

@@ -1,0 +1,12 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface InterestRepository extends JpaRepository<Interest, UUID> {
+
+	List<Interest> findByOfficialIdOrderByTeamAscKindAsc(UUID officialId);
+
+}
