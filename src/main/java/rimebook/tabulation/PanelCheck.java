@@ -49,14 +49,19 @@ final class PanelCheck {
 		return judges;
 	}
 
-	static void zeroMarks(PlacementRules rules, SortedMap<String, EntryCards> marked) {
-		if (rules.zeroMark() == ZeroMark.REFUSE) {
-			marked.forEach((entry, cards) -> {
-				if (cards.cards().stream().anyMatch((card) -> card.first() == 0 || card.second() == 0)) {
-					throw TabulationException.zeroMark(entry);
-				}
-			});
-		}
+	static void marks(PlacementRules rules, SortedMap<String, EntryCards> marked) {
+		marked.forEach((entry, cards) -> cards.cards().forEach((card) -> {
+			if (rules.marksPerCard() == MarksPerCard.ONE && card.second() != 0) {
+				throw TabulationException.secondMarkGiven(entry);
+			}
+			if (rules.zeroMark() == ZeroMark.REFUSE && isZeroIn(rules, card)) {
+				throw TabulationException.zeroMark(entry);
+			}
+		}));
+	}
+
+	private static boolean isZeroIn(PlacementRules rules, CardMarks card) {
+		return card.first() == 0 || (rules.marksPerCard() == MarksPerCard.TWO && card.second() == 0);
 	}
 
 }

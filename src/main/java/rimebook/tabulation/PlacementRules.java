@@ -12,10 +12,28 @@ package rimebook.tabulation;
  * @param evenPanel whether an even number of judges may be tabulated
  * @param zeroMark what a mark of 0.0 means
  * @param disqualifiedPlaces what becomes of the place of a disqualified team
+ * @param marksPerCard how many marks a judge gives each team
  */
 public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, SharedOrdinals sharedOrdinals,
 		EqualJudgesInFavour equalJudgesInFavour, EvenPanel evenPanel, ZeroMark zeroMark,
-		DisqualifiedPlaces disqualifiedPlaces) {
+		DisqualifiedPlaces disqualifiedPlaces, MarksPerCard marksPerCard) {
+
+	/**
+	 * Make rules with two marks a card.
+	 * @param method how ordinals become places
+	 * @param cardTieBreak which mark decides equal totals of one judge
+	 * @param sharedOrdinals ordinals of teams level on one card
+	 * @param equalJudgesInFavour who wins a one-by-one comparison that is even
+	 * @param evenPanel whether an even number of judges may be tabulated
+	 * @param zeroMark what a mark of 0.0 means
+	 * @param disqualifiedPlaces what becomes of the place of a disqualified team
+	 */
+	public PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, SharedOrdinals sharedOrdinals,
+			EqualJudgesInFavour equalJudgesInFavour, EvenPanel evenPanel, ZeroMark zeroMark,
+			DisqualifiedPlaces disqualifiedPlaces) {
+		this(method, cardTieBreak, sharedOrdinals, equalJudgesInFavour, evenPanel, zeroMark, disqualifiedPlaces,
+				MarksPerCard.TWO);
+	}
 
 	/**
 	 * Return the majority system with the default of every other setting.
@@ -47,7 +65,7 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withCardTieBreak(CardTieBreak other) {
 		return new PlacementRules(this.method, other, this.sharedOrdinals, this.equalJudgesInFavour, this.evenPanel,
-				this.zeroMark, this.disqualifiedPlaces);
+				this.zeroMark, this.disqualifiedPlaces, this.marksPerCard);
 	}
 
 	/**
@@ -57,7 +75,7 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withSharedOrdinals(SharedOrdinals other) {
 		return new PlacementRules(this.method, this.cardTieBreak, other, this.equalJudgesInFavour, this.evenPanel,
-				this.zeroMark, this.disqualifiedPlaces);
+				this.zeroMark, this.disqualifiedPlaces, this.marksPerCard);
 	}
 
 	/**
@@ -67,7 +85,7 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withEqualJudgesInFavour(EqualJudgesInFavour other) {
 		return new PlacementRules(this.method, this.cardTieBreak, this.sharedOrdinals, other, this.evenPanel,
-				this.zeroMark, this.disqualifiedPlaces);
+				this.zeroMark, this.disqualifiedPlaces, this.marksPerCard);
 	}
 
 	/**
@@ -77,7 +95,7 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withEvenPanel(EvenPanel other) {
 		return new PlacementRules(this.method, this.cardTieBreak, this.sharedOrdinals, this.equalJudgesInFavour, other,
-				this.zeroMark, this.disqualifiedPlaces);
+				this.zeroMark, this.disqualifiedPlaces, this.marksPerCard);
 	}
 
 	/**
@@ -87,7 +105,7 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withZeroMark(ZeroMark other) {
 		return new PlacementRules(this.method, this.cardTieBreak, this.sharedOrdinals, this.equalJudgesInFavour,
-				this.evenPanel, other, this.disqualifiedPlaces);
+				this.evenPanel, other, this.disqualifiedPlaces, this.marksPerCard);
 	}
 
 	/**
@@ -97,7 +115,17 @@ public record PlacementRules(PlacementMethod method, CardTieBreak cardTieBreak, 
 	 */
 	public PlacementRules withDisqualifiedPlaces(DisqualifiedPlaces other) {
 		return new PlacementRules(this.method, this.cardTieBreak, this.sharedOrdinals, this.equalJudgesInFavour,
-				this.evenPanel, this.zeroMark, other);
+				this.evenPanel, this.zeroMark, other, this.marksPerCard);
+	}
+
+	/**
+	 * Return these rules with another number of marks a card.
+	 * @param other the number
+	 * @return a changed copy
+	 */
+	public PlacementRules withMarksPerCard(MarksPerCard other) {
+		return new PlacementRules(this.method, this.cardTieBreak, this.sharedOrdinals, this.equalJudgesInFavour,
+				this.evenPanel, this.zeroMark, this.disqualifiedPlaces, other);
 	}
 
 }

@@ -48,7 +48,7 @@ public final class PlacementTabulation {
 		SortedMap<String, EntryCards> marked = byName(
 				known.values().stream().filter((entry) -> isOnTheCards(rules, entry)).toList(), EntryCards::entry);
 		int judges = PanelCheck.judges(rules, counts(marked, (entry) -> entry.cards().size()));
-		PanelCheck.zeroMarks(rules, marked);
+		PanelCheck.marks(rules, marked);
 		SortedMap<String, List<Integer>> ordinals = new CardOrdinals(rules).of(marked);
 		return standing(rules, judges,
 				known.values()

@@ -73,6 +73,11 @@ public final class TabulationException extends RuntimeException {
 				"A card of entry '" + entry + "' has a mark of 0.0, which this rule set takes for 'not skated'.");
 	}
 
+	static TabulationException secondMarkGiven(String entry) {
+		return new TabulationException("second-mark-given", "A card of entry '" + entry
+				+ "' has a second mark where the rule set asks for one mark only; 0 is expected in its place.");
+	}
+
 	static TabulationException blankEntry() {
 		return new TabulationException("entry-missing", "The entry must have an identifier that is not blank.");
 	}

@@ -36,8 +36,8 @@ class AbsurdInputTests {
 		assertThat(this.results).isGreaterThan(INPUTS / 10);
 		assertThat(this.refusals).containsExactly("cards-without-performance", "duplicate-entry", "entry-missing",
 				"even-panel", "factor-out-of-range", "factors-missing", "first-mark-out-of-range", "no-judges",
-				"ordinal-out-of-range", "place-out-of-range", "second-mark-out-of-range", "uneven-cards",
-				"uneven-places", "zero-mark");
+				"ordinal-out-of-range", "place-out-of-range", "second-mark-given", "second-mark-out-of-range",
+				"uneven-cards", "uneven-places", "zero-mark");
 	}
 
 	private void attempt(Supplier<Object> input) {
@@ -60,7 +60,8 @@ class AbsurdInputTests {
 	private PlacementRules rules() {
 		return new PlacementRules(pick(PlacementMethod.values()), pick(CardTieBreak.values()),
 				pick(SharedOrdinals.values()), pick(EqualJudgesInFavour.values()), pick(EvenPanel.values()),
-				pick(ZeroMark.values()), pick(DisqualifiedPlaces.values()));
+				pick(ZeroMark.values()), pick(DisqualifiedPlaces.values()),
+				(this.random.nextInt(6) == 0) ? MarksPerCard.ONE : MarksPerCard.TWO);
 	}
 
 	private CombinationRules combinationRules() {

@@ -4,6 +4,7 @@ import java.util.TreeSet;
 
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.ZeroMark;
 
@@ -26,9 +27,11 @@ final class CardScale {
 
 	static CardScale of(PlacementRules rules) {
 		int lowest = (rules.zeroMark() == ZeroMark.REFUSE) ? CardMarks.STEP : 0;
+		boolean single = rules.marksPerCard() == MarksPerCard.ONE;
+		int highestSecond = single ? 0 : CardMarks.HIGHEST;
 		TreeSet<Integer> ranks = new TreeSet<>();
 		for (int first = lowest; first <= CardMarks.HIGHEST; first += CardMarks.STEP) {
-			for (int second = lowest; second <= CardMarks.HIGHEST; second += CardMarks.STEP) {
+			for (int second = single ? 0 : lowest; second <= highestSecond; second += CardMarks.STEP) {
 				ranks.add(rank(rules.cardTieBreak(), new CardMarks(first, second)));
 			}
 		}

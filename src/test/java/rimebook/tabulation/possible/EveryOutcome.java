@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.ZeroMark;
 
@@ -33,7 +34,8 @@ final class EveryOutcome {
 		this.judges = judges;
 		int lowest = (rules.zeroMark() == ZeroMark.REFUSE) ? 10 : 0;
 		for (int first = lowest; first <= 600; first += 10) {
-			for (int second = lowest; second <= 600; second += 10) {
+			boolean single = rules.marksPerCard() == MarksPerCard.ONE;
+			for (int second = single ? 0 : lowest; second <= (single ? 0 : 600); second += 10) {
 				this.scale.add(new CardMarks(first, second));
 			}
 		}

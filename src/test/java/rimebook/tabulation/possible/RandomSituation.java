@@ -17,6 +17,7 @@ import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.IncompleteOrder;
+import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
@@ -40,7 +41,8 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 			EntryStatus status = (random.nextInt(8) == 0) ? EntryStatus.DISQUALIFIED : EntryStatus.SKATED;
 			entries.add(new EntryCards("M" + i, status,
 					IntStream.range(0, judges)
-						.mapToObj((judge) -> new CardMarks(mark(random, lowest, spread), mark(random, lowest, spread)))
+						.mapToObj((judge) -> new CardMarks(mark(random, lowest, spread),
+								(rules.marksPerCard() == MarksPerCard.ONE) ? 0 : mark(random, lowest, spread)))
 						.toList()));
 		}
 		if (random.nextInt(5) == 0) {
@@ -58,7 +60,8 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 		return new PlacementRules(method, pick(random, CardTieBreak.values()),
 				(random.nextInt(4) == 0) ? SharedOrdinals.MEAN : SharedOrdinals.BETTER_THEN_SKIP,
 				pick(random, EqualJudgesInFavour.values()), EvenPanel.REFUSE, pick(random, ZeroMark.values()),
-				pick(random, DisqualifiedPlaces.values()));
+				pick(random, DisqualifiedPlaces.values()),
+				(random.nextInt(8) == 0) ? MarksPerCard.ONE : MarksPerCard.TWO);
 	}
 
 	private static EarlierSegments earlier(Random random, List<EntryCards> entries, List<String> waiting) {
