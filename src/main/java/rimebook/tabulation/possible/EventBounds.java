@@ -33,7 +33,8 @@ final class EventBounds {
 		if (teams.waiting() > 1) {
 			bounds.boundMarked(Spans.of(teams, segment));
 		}
-		for (int finish : Finish.between(segment.places().best(waiting), segment.places().worst(waiting))) {
+		for (int finish : Finish.between(segment.places().best(waiting), segment.places().worst(waiting),
+				teams.size())) {
 			Spans spans = Spans.of(teams, segment, finish);
 			if (teams.waiting() == 1) {
 				bounds.boundMarked(spans);

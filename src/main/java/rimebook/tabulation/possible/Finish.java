@@ -23,9 +23,12 @@ final class Finish {
 		return finish % 2 == 1;
 	}
 
-	/** Return every finish from one place to another. */
-	static int[] between(int best, int worst) {
-		return IntStream.rangeClosed(of(best, false), of(worst, true)).toArray();
+	/**
+	 * Return every finish from one place to another; the last place of all cannot be
+	 * shared.
+	 */
+	static int[] between(int best, int worst, int teams) {
+		return IntStream.rangeClosed(of(best, false), of(worst, worst < teams)).toArray();
 	}
 
 	/** How many numbers there are with so many teams, counted from 0. */

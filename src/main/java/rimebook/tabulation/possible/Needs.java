@@ -21,17 +21,21 @@ final class Needs {
 
 	private final int[] finishes;
 
+	private final int teams;
+
 	/**
 	 * Prepare.
 	 * @param bounds of the place in the event, by {@link Finish}
 	 * @param reached places that came up, by {@link Finish}
 	 * @param finishes best first
+	 * @param teams how many there are in the segment
 	 */
-	Needs(String entry, Extremes bounds, Extremes reached, int[] finishes) {
+	Needs(String entry, Extremes bounds, Extremes reached, int[] finishes, int teams) {
 		this.entry = entry;
 		this.bounds = bounds;
 		this.reached = reached;
 		this.finishes = finishes;
+		this.teams = teams;
 	}
 
 	List<PlaceNeed> upTo(int places) {
@@ -58,8 +62,12 @@ final class Needs {
 		return (count == 0) ? null : finishOf(this.finishes[count - 1]);
 	}
 
-	private static SegmentFinish finishOf(int finish) {
-		return new SegmentFinish(Finish.place(finish), Finish.isShared(finish));
+	/**
+	 * With the last place of all there is nobody to share it with, so nothing to tell.
+	 */
+	private SegmentFinish finishOf(int finish) {
+		int place = Finish.place(finish);
+		return new SegmentFinish(place, Finish.isShared(finish) || place == this.teams);
 	}
 
 }

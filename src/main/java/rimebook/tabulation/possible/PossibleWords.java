@@ -48,7 +48,8 @@ public final class PossibleWords {
 			return team + " is certain of " + best + " place" + end;
 		}
 		if (range.isExact()) {
-			return team + " can still finish " + best + " to " + worst + end;
+			boolean two = range.worst() == range.best() + 1;
+			return team + " can still finish " + best + (two ? " or " : " to ") + worst + end;
 		}
 		if (range.bestExact()) {
 			return team + " can still finish " + best + " and will be no worse than " + worst + end;

@@ -143,9 +143,9 @@ public final class StillPossible {
 
 	private List<PlaceNeed> needs(int team) {
 		Extremes inSegment = this.bounds.segment();
-		int[] finishes = Finish.between(inSegment.best(team), inSegment.worst(team));
+		int[] finishes = Finish.between(inSegment.best(team), inSegment.worst(team), this.teams.size());
 		return new Needs(this.teams.name(team), this.bounds.byFinish()[team - this.teams.marked()],
-				this.reached.byFinish()[team - this.teams.marked()], finishes)
+				this.reached.byFinish()[team - this.teams.marked()], finishes, this.teams.size())
 			.upTo(this.bounds.event().worst(team));
 	}
 

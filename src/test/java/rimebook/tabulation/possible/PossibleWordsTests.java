@@ -20,6 +20,7 @@ class PossibleWordsTests {
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			1 | true  | 4 | true  | Harbour Lights can still finish 1st to 4th
+			1 | true  | 2 | true  | Harbour Lights can still finish 1st or 2nd
 			1 | true  | 4 | false | Harbour Lights can still finish 1st and will be no worse than 4th
 			1 | false | 4 | true  | Harbour Lights can still finish 4th and will be no better than 1st
 			1 | false | 4 | false | Harbour Lights will be no better than 1st and no worse than 4th

@@ -32,11 +32,11 @@ class StillPossibleTests {
 					EntryPlaces.of("Slutskaya", 2), EntryPlaces.of("Cohen", 3), EntryPlaces.of("Hughes", 4)))));
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name))
 			.containsExactly("Hughes can still finish 1st to 3rd.", "Kwan can still finish 1st to 3rd.",
-					"Cohen can still finish 3rd to 4th.", "Slutskaya can still finish 1st to 4th.");
+					"Cohen can still finish 3rd or 4th.", "Slutskaya can still finish 1st to 4th.");
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inSegment(team, (name) -> name))
-			.containsExactly("Hughes can still finish 1st to 2nd in this segment.",
-					"Kwan can still finish 2nd to 3rd in this segment.",
-					"Cohen can still finish 3rd to 4th in this segment.",
+			.containsExactly("Hughes can still finish 1st or 2nd in this segment.",
+					"Kwan can still finish 2nd or 3rd in this segment.",
+					"Cohen can still finish 3rd or 4th in this segment.",
 					"Slutskaya can still finish 1st to 4th in this segment.");
 		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, (name) -> name))
 			.containsExactly("To win, Slutskaya needs 1st place in this segment.",

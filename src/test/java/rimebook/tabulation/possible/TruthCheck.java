@@ -48,8 +48,8 @@ final class TruthCheck {
 
 	private void check(PlaceNeed need, Truth truth, String about) {
 		Extremes places = truth.byFinish(need.entry());
-		int certain = number(need.certain());
-		int possible = number(need.possible());
+		int certain = number(need.certain(), truth);
+		int possible = number(need.possible(), truth);
 		for (int finish = Finish.of(1, false); finish < Finish.count(truth.size()); finish++) {
 			if (finish <= certain) {
 				assertThat(places.worst(finish)).as(about).isLessThanOrEqualTo(need.place());
@@ -68,8 +68,8 @@ final class TruthCheck {
 		count(need.possibleExact());
 	}
 
-	private static int number(@Nullable SegmentFinish finish) {
-		return (finish == null) ? 0 : Finish.of(finish.place(), finish.shared());
+	private static int number(@Nullable SegmentFinish finish, Truth truth) {
+		return (finish == null) ? 0 : Finish.of(finish.place(), finish.shared() && finish.place() < truth.size());
 	}
 
 	private void count(boolean isExact) {
