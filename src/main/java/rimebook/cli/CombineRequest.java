@@ -15,9 +15,9 @@ record CombineRequest(String file, CombinationRules rules, OutputFormat format) 
 
 	private static final String COMBINE = "--combine";
 
-	private static final String FACTORS = "--factors";
+	static final String FACTORS = "--factors";
 
-	private static final String INCOMPLETE = "--incomplete";
+	static final String INCOMPLETE = "--incomplete";
 
 	private static final Pattern FACTOR = Pattern.compile("\\d{1,3}(\\.\\d{1,2})?");
 
@@ -27,11 +27,15 @@ record CombineRequest(String file, CombinationRules rules, OutputFormat format) 
 		if (!arguments.rest().isEmpty()) {
 			throw new UsageException("'" + arguments.rest().get(0) + "' is one file too many beside '--combine'");
 		}
-		CombinationRules rules = CombinationRules.ofFactors(factors(arguments.option(FACTORS).orElse("0.5,1.0")))
+		return new CombineRequest(arguments.option(COMBINE).orElseThrow(), rules(arguments),
+				OutputFormat.of(arguments));
+	}
+
+	static CombinationRules rules(Arguments arguments) {
+		return CombinationRules.ofFactors(factors(arguments.option(FACTORS).orElse("0.5,1.0")))
 			.withIncompleteOrder(arguments
 				.choice(INCOMPLETE, Map.of("last", IncompleteOrder.LAST_SEGMENT, "total", IncompleteOrder.TOTAL_SO_FAR))
 				.orElse(IncompleteOrder.LAST_SEGMENT));
-		return new CombineRequest(arguments.option(COMBINE).orElseThrow(), rules, OutputFormat.of(arguments));
 	}
 
 	private static List<Integer> factors(String text) {

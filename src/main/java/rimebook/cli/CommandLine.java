@@ -36,7 +36,8 @@ public final class CommandLine {
 	 * @return the commands
 	 */
 	public static CommandLine ofThisJar() {
-		return new CommandLine(List.of(new TabulateCommand(), new ExplainCommand(), new VerifyRecordCommand()));
+		return new CommandLine(
+				List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(), new VerifyRecordCommand()));
 	}
 
 	/**

@@ -16,16 +16,26 @@ record PlacesSheet(CsvFile file, int entry, List<Integer> segments, List<String>
 
 	private static final Pattern PLACE = Pattern.compile("[1-9]\\d{0,3}");
 
+	/** Read a file that has a column for each factor. */
 	static PlacesSheet of(CsvFile file, int factors) {
+		return of(file, factors, factors + " factors; expected one factor for each segment");
+	}
+
+	/** Read a file that has a column for each factor but the last. */
+	static PlacesSheet ofEarlier(CsvFile file, int factors) {
+		return of(file, factors - 1, factors + " factors; expected a column for each factor but the last");
+	}
+
+	private static PlacesSheet of(CsvFile file, int expected, String factors) {
 		HeaderColumns columns = new HeaderColumns(file, PLACE_COLUMN, "entry,place1,place2,...");
 		List<String> names = new ArrayList<>();
 		while (columns.hasAll(List.of(name(names.size() + 1)))) {
 			names.add(name(names.size() + 1));
 		}
 		columns.nothingBeside(names, List.of(name(names.size() + 1)));
-		if (names.size() != factors) {
-			throw file.fault(file.headerLine(), file.header().size() - 1, "there are " + names.size()
-					+ " columns of places and " + factors + " factors; expected one factor for each segment");
+		if (names.size() != expected) {
+			throw file.fault(file.headerLine(), file.header().size() - 1,
+					"there are " + names.size() + " columns of places and " + factors);
 		}
 		new EntryNames(file, columns.entry()).check();
 		return new PlacesSheet(file, columns.entry(), columns.indexes(names), columns.notes());

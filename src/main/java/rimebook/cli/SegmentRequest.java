@@ -94,8 +94,18 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	}
 
 	Placed place() {
-		SegmentSheet sheet = SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel());
+		return place(SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel()));
+	}
+
+	private Placed place(SegmentSheet sheet) {
 		return sheet.columns().hasMarks() ? fromMarks(sheet) : fromOrdinals(sheet);
+	}
+
+	/** Make the standing of a segment under way, in which rows are not yet filled. */
+	UnderWay begin() {
+		SegmentSheet sheet = SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel());
+		Placed placed = place(sheet.filled());
+		return new UnderWay(placed.standing(), sheet.unfilled(), placed.notes());
 	}
 
 	private Placed fromMarks(SegmentSheet sheet) {
@@ -125,6 +135,17 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	 * @param notes things left out or doubtful
 	 */
 	record Placed(SegmentStanding standing, List<String> notes) {
+
+	}
+
+	/**
+	 * A segment under way.
+	 *
+	 * @param standing so far
+	 * @param toSkate entries still to skate
+	 * @param notes things left out or doubtful
+	 */
+	record UnderWay(SegmentStanding standing, List<String> toSkate, List<String> notes) {
 
 	}
 

@@ -28,6 +28,26 @@ record SegmentSheet(CsvFile file, JudgeColumns columns) {
 		return new SegmentSheet(file, columns);
 	}
 
+	/** The same without the rows in which the judges' columns are all empty. */
+	SegmentSheet filled() {
+		List<CsvFile.Row> rows = this.file.rows().stream().filter(this::isFilled).toList();
+		return new SegmentSheet(new CsvFile(this.file.name(), this.file.header(), this.file.headerLine(), rows),
+				this.columns);
+	}
+
+	/** The entries of those rows. */
+	List<String> unfilled() {
+		return this.file.rows()
+			.stream()
+			.filter((row) -> !isFilled(row))
+			.map((row) -> row.field(this.columns.entry()))
+			.toList();
+	}
+
+	private boolean isFilled(CsvFile.Row row) {
+		return this.columns.judges().stream().flatMap(List::stream).anyMatch((column) -> !row.field(column).isEmpty());
+	}
+
 	List<EntryOrdinals> ordinals() {
 		return this.file.rows()
 			.stream()

@@ -3,7 +3,7 @@
  * without starting the service. A new one is a {@code SubCommand} named in
  * {@link rimebook.cli.CommandLine}.
  */
-@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "audit" })
+@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit" })
 @NullMarked
 package rimebook.cli;
 

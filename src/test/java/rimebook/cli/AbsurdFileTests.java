@@ -27,6 +27,8 @@ class AbsurdFileTests {
 
 	private static final String[] POINTS_FILES = { "elements", "components", "deductions", "values" };
 
+	private static final String[] UNFILLED = { "", "\nZ,", "\nZ,,", "\nZ,,,", "\nZ,\nY," };
+
 	@TempDir
 	private Path folder;
 
@@ -43,6 +45,21 @@ class AbsurdFileTests {
 			tabulated += check(CliRun.of("tabulate", "--combine", file.toString()), file);
 		}
 		assertThat(tabulated).isGreaterThan(FILES / 50);
+	}
+
+	@Test
+	void everyFileOfASegmentUnderWayEndsInAnAnswerOrARefusal() throws IOException {
+		Path file = this.folder.resolve("absurd.csv");
+		int answered = 0;
+		for (int i = 0; i < FILES / 4; i++) {
+			Files.write(file, (text() + pick(UNFILLED)).getBytes(StandardCharsets.UTF_8));
+			CliRun run = CliRun.of("possible", "--method", "majority", "--segment", "short", file.toString());
+			boolean done = run.status() == 0 && run.out().startsWith("entry,scope,");
+			boolean refused = run.status() == 2 && run.out().isEmpty() && run.err().matches("(?s).{20,}\n");
+			assertThat(done || refused).as(run.toString()).isTrue();
+			answered += done ? 1 : 0;
+		}
+		assertThat(answered).isGreaterThan(FILES / 400);
 	}
 
 	/** One of the four files of points judging is spoilt at a few places. */

@@ -29,7 +29,8 @@ class CommandLineTests {
 		assertThat(run.err()).isEmpty();
 		assertThat(run.out()).startsWith("usage: java -jar rimebook.jar COMMAND [arguments]\n")
 			.contains("\n  tabulate       places from CSV files of ordinals, marks, grades or segment places\n",
-					"\n  explain        the full working of one entry, or of a pair of entries\n")
+					"\n  explain        the full working of one entry, or of a pair of entries\n",
+					"\n  possible       places still possible, from a CSV file with rows not yet filled\n")
 			.endsWith("\nCOMMAND --help tells more.\n");
 	}
 
