@@ -23,6 +23,8 @@ import rimebook.competition.DraftEvent;
 import rimebook.competition.DraftSegment;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
@@ -84,9 +86,11 @@ class DemoCompetition {
 
 	private final Corrections corrections;
 
+	private final PointsRehearsal points;
+
 	DemoCompetition(Competitions competitions, EntryImport entryImport, Entries entries, StartingOrderDraw draw,
 			Panels panels, SegmentRun run, MarkSubmission submission, ResultPublication publication,
-			Standings standings, Protests protests, Corrections corrections) {
+			Standings standings, Protests protests, Corrections corrections, PointsRehearsal points) {
 		this.competitions = competitions;
 		this.entryImport = entryImport;
 		this.entries = entries;
@@ -98,6 +102,7 @@ class DemoCompetition {
 		this.standings = standings;
 		this.protests = protests;
 		this.corrections = corrections;
+		this.points = points;
 	}
 
 	/** Tell whether it was built by an earlier start. */
@@ -105,14 +110,18 @@ class DemoCompetition {
 		return this.competitions.all().stream().anyMatch((competition) -> competition.name().equals(NAME));
 	}
 
-	/** The segment that the simulated panel marks. */
-	SegmentId underWay() {
+	/** The segments that the simulated panel marks, one after the other. */
+	List<SegmentId> underWay() {
 		CompetitionView competition = this.competitions.all()
 			.stream()
 			.filter((each) -> each.name().equals(NAME))
 			.findFirst()
 			.orElseThrow();
-		return this.competitions.events(competition.id()).get(0).segments().get(1).id();
+		return this.competitions.events(competition.id())
+			.stream()
+			.filter((event) -> event.segments().size() > 1)
+			.map((event) -> event.segments().get(1).id())
+			.toList();
 	}
 
 	/** Build it from nothing. */
@@ -124,6 +133,7 @@ class DemoCompetition {
 		EventView junior = add(made, "Junior", JudgingMethod.MAJORITY, 7, List.of(shortProgramme(), free(210)));
 		EventView adult = add(made, "Adult", JudgingMethod.ONE_BY_ONE, 5, List.of(free(180)));
 		add(made, "Novice", JudgingMethod.MAJORITY, 5, List.of(free(180)));
+		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), Set.of(), SECRETARY);
 		move(made, CompetitionState.ENTRIES_CLOSED);
@@ -131,13 +141,23 @@ class DemoCompetition {
 		DemoFiles.officials().forEach((official) -> this.panels.register(official, REFEREE));
 		seat(junior, 0);
 		seat(adult, 9);
+		seat(senior, 1);
 		playAdult(adult);
 		playJunior(junior);
+		playSenior(senior);
 	}
 
 	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
 			List<DraftSegment> segments) {
 		return this.competitions.addEvent(competition.id(), new DraftEvent(name, method, judges, "", segments),
+				SECRETARY);
+	}
+
+	private EventView addSenior(CompetitionView competition) {
+		return this.competitions.addEvent(competition.id(),
+				new DraftEvent("Senior", JudgingMethod.POINTS, 7, "", JudgingPolicies.usual(),
+						new PointsChoice("synchronized-2025-26", "senior"),
+						List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240))),
 				SECRETARY);
 	}
 
@@ -196,6 +216,27 @@ class DemoCompetition {
 		post(first.id());
 		sign(first.id());
 		SegmentView free = junior.segments().get(1);
+		order(free, DrawMethod.GROUPS_FROM_STANDING);
+		this.run.open(free.id(), REFEREE);
+	}
+
+	/**
+	 * Senior, judged by points: the short programme is over, the free skating is open.
+	 */
+	private void playSenior(EventView senior) {
+		SegmentView first = senior.segments().get(0);
+		DemoPerformances files = new DemoPerformances("short");
+		order(first, DrawMethod.WHOLE_FIELD);
+		this.run.open(first.id(), REFEREE);
+		for (PerformanceView performance : this.run.performances(first.id())) {
+			this.run.call(performance.id(), performance.version(), REFEREE);
+			this.points.call(performance, files);
+			this.panels.judges(senior.id()).forEach((seat) -> this.points.send(performance, seat, files));
+			this.run.close(performance.id(), this.run.performance(performance.id()).version(), REFEREE);
+		}
+		post(first.id());
+		sign(first.id());
+		SegmentView free = senior.segments().get(1);
 		order(free, DrawMethod.GROUPS_FROM_STANDING);
 		this.run.open(free.id(), REFEREE);
 	}

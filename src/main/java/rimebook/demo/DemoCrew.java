@@ -30,6 +30,8 @@ class DemoCrew implements OpenHouse {
 
 	static final Actor ACCOUNTANT = new Actor("Tomas Quill", "accountant", "demo");
 
+	static final Actor TECHNICAL = new Actor("Signe Rask", "technical", "demo");
+
 	private static final List<Member> CREW = List.of(
 			new Member("Administrator",
 					new DraftPerson("admin", "Ola Stein", Set.of(Role.ADMINISTRATOR), "snow-on-the-roof")),
@@ -38,6 +40,8 @@ class DemoCrew implements OpenHouse {
 			new Member("Referee", new DraftPerson("referee", REFEREE.name(), Set.of(Role.REFEREE), "whistle-and-rule")),
 			new Member("Accountant",
 					new DraftPerson("accountant", ACCOUNTANT.name(), Set.of(Role.ACCOUNTANT), "sums-come-out-even")),
+			new Member("Technical controller",
+					new DraftPerson("technical", TECHNICAL.name(), Set.of(Role.TECHNICAL), "edges-and-levels")),
 			new Member("Announcer",
 					new DraftPerson("announcer", "Vera Klang", Set.of(Role.ANNOUNCER), "voice-over-the-ice")));
 

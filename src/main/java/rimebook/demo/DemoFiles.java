@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import org.springframework.core.io.ClassPathResource;
 
 import rimebook.panels.DraftOfficial;
@@ -23,15 +24,20 @@ final class DemoFiles {
 	}
 
 	static List<DraftOfficial> officials() {
+		return rows("officials.csv").stream()
+			.map((row) -> new DraftOfficial(row.get("name"), row.get("club"), row.get("qualification")))
+			.toList();
+	}
+
+	/** The rows of a file, by the names in its first line. */
+	static List<CSVRecord> rows(String file) {
 		try {
 			return CSVFormat.RFC4180.builder()
 				.setHeader()
 				.setSkipHeaderRecord(true)
 				.get()
-				.parse(new StringReader(read("demo-seed/officials.csv")))
-				.stream()
-				.map((row) -> new DraftOfficial(row.get("name"), row.get("club"), row.get("qualification")))
-				.toList();
+				.parse(new StringReader(read("demo-seed/" + file)))
+				.getRecords();
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);

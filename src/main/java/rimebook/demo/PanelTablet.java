@@ -1,17 +1,21 @@
 package rimebook.demo;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.marks.PerformanceId;
+import rimebook.marks.PointsMarks;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
 
@@ -51,7 +55,23 @@ class PanelTablet {
 	boolean send(UUID id, PerformanceId performance, CardMarks marks) throws IOException, InterruptedException {
 		String body = "{\"performance\":\"%s\",\"sequence\":1,\"first\":%s,\"second\":%s}".formatted(performance,
 				Hundredths.decimal(marks.first()), Hundredths.decimal(marks.second()));
-		int status = send("PUT", "/api/cards/" + id, body).statusCode();
+		return put("/api/cards/" + id, body);
+	}
+
+	/**
+	 * Send a card of points judging.
+	 * @return whether the service has it
+	 */
+	boolean send(UUID id, PerformanceId performance, PointsMarks marks) throws IOException, InterruptedException {
+		Map<String, BigDecimal> components = new LinkedHashMap<>();
+		marks.components().forEach((name, mark) -> components.put(name, BigDecimal.valueOf(mark, 2)));
+		String body = this.json.writeValueAsString(Map.of("performance", performance.value(), "sequence", 1, "grades",
+				marks.grades(), "components", components));
+		return put("/api/points-cards/" + id, body);
+	}
+
+	private boolean put(String path, String body) throws IOException, InterruptedException {
+		int status = send("PUT", path, body).statusCode();
 		if (status == 401) {
 			// Somebody else joined this seat: the newer pairing wins.
 			this.token = null;

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 
 import org.apache.commons.logging.Log;
@@ -15,6 +16,7 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.marks.Stand;
@@ -47,21 +49,34 @@ class SimulatedPanel {
 
 	private final Environment environment;
 
+	private final PointsRehearsal points;
+
+	private final DemoPerformances files = new DemoPerformances("free");
+
 	private final Map<SeatId, PanelTablet> tablets = new HashMap<>();
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
-	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, Environment environment) {
+	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, PointsRehearsal points,
+			Environment environment) {
 		this.demo = demo;
 		this.run = run;
 		this.stand = stand;
 		this.panels = panels;
+		this.points = points;
 		this.environment = environment;
 	}
 
-	/** The segment as the referee sees it. */
+	/** The first segment that is not finished, else the last, as the referee sees it. */
 	StandView look() {
-		return this.stand.ofSegment(this.demo.underWay());
+		StandView view = null;
+		for (SegmentId segment : this.demo.underWay()) {
+			view = this.stand.ofSegment(segment);
+			if (!view.isFinished()) {
+				return view;
+			}
+		}
+		return Objects.requireNonNull(view);
 	}
 
 	/**
@@ -77,6 +92,9 @@ class SimulatedPanel {
 		}
 		PerformanceView performance = (view.now() != null) ? view.now().row().performance() : call(view);
 		Thread.sleep(skating.toMillis());
+		if (view.event().isJudgedByPoints()) {
+			this.points.call(performance, this.files);
+		}
 		for (SeatView seat : this.panels.judges(view.event().id())) {
 			sendIfMissing(seat, performance);
 			Thread.sleep(between.toMillis());
@@ -108,11 +126,22 @@ class SimulatedPanel {
 		}
 		try {
 			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> joined(seat));
-			tablet.send(UUID.randomUUID(), performance.id(),
-					PlausibleMarks.of(seat.number(), now.row().team(), look().segment().name()));
+			send(tablet, seat, performance, now.row().team());
 		}
 		catch (IOException ex) {
 			log.info("A simulated tablet had no answer", ex);
+		}
+	}
+
+	private void send(PanelTablet tablet, SeatView seat, PerformanceView performance, String team)
+			throws IOException, InterruptedException {
+		StandView view = look();
+		if (view.event().isJudgedByPoints()) {
+			tablet.send(UUID.randomUUID(), performance.id(), this.points.marks(performance, seat, this.files));
+		}
+		else {
+			tablet.send(UUID.randomUUID(), performance.id(),
+					PlausibleMarks.of(seat.number(), team, view.segment().name()));
 		}
 	}
 
@@ -143,7 +172,8 @@ class SimulatedPanel {
 
 	/** Wait for the cards of seats that visitors joined; then take those seats back. */
 	private void awaitVisitors() throws InterruptedException {
-		long patience = LEFT_TO_VISITOR.toSeconds();
+		// Only the two marks of placement judging can be given on a tablet's page.
+		long patience = look().event().isJudgedByPoints() ? 0 : LEFT_TO_VISITOR.toSeconds();
 		while (isSomethingMissing() && patience-- > 0) {
 			Thread.sleep(1000);
 		}

@@ -3,7 +3,7 @@
  * lets a simulated panel mark it through the same HTTP interface as tablets.
  */
 @ApplicationModule(allowedDependencies = { "protests", "results", "marks", "panels", "draw", "entries", "competition",
-		"accounts", "tabulation", "pages", "shared" })
+		"accounts", "tabulation", "tabulation :: points", "pages", "shared" })
 @NullMarked
 package rimebook.demo;
 

@@ -126,8 +126,7 @@ class PointsBook implements CardBook {
 	}
 
 	private static String words(PointsMarks marks) {
-		return marks.grades().size() + " grades, "
-				+ marks.components().values().stream().map(PointsWords::of).collect(Collectors.joining(" / "));
+		return marks.grades().size() + ((marks.grades().size() == 1) ? " grade" : " grades");
 	}
 
 	@Override

@@ -21,14 +21,16 @@ import rimebook.competition.JudgingPolicies;
 
 class DemoSeedTests {
 
-	private static final List<EventView> EVENTS = List.of(event("Junior", 1), event("Adult", 2), event("Novice", 3));
+	private static final List<EventView> EVENTS = List.of(event("Junior", 1), event("Adult", 2), event("Novice", 3),
+			event("Senior", 4));
 
 	@Test
-	void holdsThreeEventsThatCanBeImportedAsTheyAre() throws IOException {
+	void holdsFourEventsThatCanBeImportedAsTheyAre() throws IOException {
 		RowCheck check = new RowCheck(EVENTS, List.of(), List.of(), Map.of());
 		List<ImportRow> rows = entries().stream().map(check::check).toList();
 		assertThat(rows).allMatch(ImportRow::isGood);
-		assertThat(counted(rows, ImportRow::event)).isEqualTo(Map.of("Junior", 12L, "Adult", 8L, "Novice", 8L));
+		assertThat(counted(rows, ImportRow::event))
+			.isEqualTo(Map.of("Junior", 12L, "Adult", 8L, "Novice", 8L, "Senior", 8L));
 		assertThat(counted(rows, ImportRow::club)).hasSize(14);
 		assertThat(counted(rows, ImportRow::town)).hasSize(14);
 	}

@@ -28,9 +28,14 @@ class EventRoad {
 		List<RoadStretch> road = new ArrayList<>();
 		road.add(stretch("", event.id(), viewer, "entries", "panel"));
 		for (SegmentView segment : event.segments()) {
-			road.add(stretch(segment.name(), segment.id(), viewer, "draw", "stand", "results", "protests"));
+			road.add(stretch(segment.name(), segment.id(), viewer, doors(event)));
 		}
 		return road.stream().filter((stretch) -> !stretch.stops().isEmpty()).toList();
+	}
+
+	private static String[] doors(EventView event) {
+		return event.isJudgedByPoints() ? new String[] { "draw", "stand", "keying", "results", "protests" }
+				: new String[] { "draw", "stand", "results", "protests" };
 	}
 
 	private RoadStretch stretch(String segment, Object id, Authentication viewer, String... doors) {

@@ -1,0 +1,77 @@
+package rimebook.demo;
+
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+import rimebook.entries.Entries;
+import rimebook.marks.CallElements;
+import rimebook.marks.DeductionNotes;
+import rimebook.marks.ElementCalls;
+import rimebook.marks.NoteDeductions;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsMarks;
+import rimebook.marks.PointsSubmission;
+import rimebook.marks.PointsTask;
+import rimebook.marks.SubmitPointsCard;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+
+/** The invented technical panel and judges of an event judged by points. */
+@Component
+@Profile("demo")
+class PointsRehearsal {
+
+	private final Entries entries;
+
+	private final ElementCalls calls;
+
+	private final DeductionNotes deductions;
+
+	private final PointsSubmission cards;
+
+	PointsRehearsal(Entries entries, ElementCalls calls, DeductionNotes deductions, PointsSubmission cards) {
+		this.entries = entries;
+		this.calls = calls;
+		this.deductions = deductions;
+		this.cards = cards;
+	}
+
+	/** Call the elements and note the deductions, unless somebody did. */
+	void call(PerformanceView performance, DemoPerformances files) {
+		String team = team(performance);
+		if (this.calls.ofPerformance(performance.id()).isEmpty()) {
+			this.calls.call(new CallElements(performance.id(), 1, files.calls(team)), DemoCrew.TECHNICAL);
+		}
+		List<NoteDeductions.Item> items = files.deductions(team);
+		if (!items.isEmpty() && this.deductions.ofPerformance(performance.id()).isEmpty()) {
+			this.deductions.note(new NoteDeductions(performance.id(), 1, items), DemoCrew.TECHNICAL);
+		}
+	}
+
+	/** What a seat gives the elements that are called now. */
+	PointsMarks marks(PerformanceView performance, SeatView seat, DemoPerformances files) {
+		String team = team(performance);
+		List<PointsTask.Element> called = this.calls.ofPerformance(performance.id())
+			.orElseThrow()
+			.elements()
+			.stream()
+			.map((element) -> new PointsTask.Element(element.id(), element.number(), element.code(), "",
+					element.counts()))
+			.toList();
+		return new PointsMarks(files.grades(team, seat.number(), called), files.components(team, seat.number()));
+	}
+
+	/** Send a seat's card from inside, as for the segments that are over at the start. */
+	void send(PerformanceView performance, SeatView seat, DemoPerformances files) {
+		this.cards.submit(new SubmitPointsCard(UUID.randomUUID(), performance.id(), 1, marks(performance, seat, files)),
+				seat.id(), new Actor(seat.label(), "judge", "demo"));
+	}
+
+	private String team(PerformanceView performance) {
+		return this.entries.entry(performance.entry()).team().name();
+	}
+
+}
