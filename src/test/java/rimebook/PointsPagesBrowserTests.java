@@ -1,0 +1,191 @@
+package rimebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
+import rimebook.marks.CallElements;
+import rimebook.marks.CalledElement;
+import rimebook.marks.CalledListView;
+import rimebook.marks.DeductionNotes;
+import rimebook.marks.ElementCalls;
+import rimebook.marks.NoteDeductions;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsMarks;
+import rimebook.marks.PointsSubmission;
+import rimebook.marks.SubmitPointsCard;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+import rimebook.tabulation.points.ElementWorth;
+import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+/** The pages of an event judged by points, as a browser shows them on phone to desk. */
+@WholeApplication
+@RequiresChromium
+class PointsPagesBrowserTests {
+
+	private static final List<String> CODES = List.of("I4+pi3", "ME4<", "NHE3+s4", "TwE3", "AC2");
+
+	private static Playwright playwright;
+
+	private static Browser browser;
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	private SmallCompetition day;
+
+	@BeforeAll
+	static void startsABrowser() {
+		playwright = Playwright
+			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+		browser = playwright.chromium()
+			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
+	}
+
+	@AfterAll
+	static void endsIt() {
+		browser.close();
+		playwright.close();
+	}
+
+	@BeforeEach
+	void twoTeamsHaveSkated() {
+		this.day = SmallCompetition.running(this.context, 4,
+				new DraftEvent("Senior", JudgingMethod.POINTS, 9, "", JudgingPolicies.usual(),
+						new PointsChoice("synchronized-2025-26", "senior"),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+		this.day.open(1);
+		for (int team = 0; team < 2; team++) {
+			PerformanceView performance = this.day.callNext(1);
+			judge(performance, 9, team);
+			this.day.close(performance);
+		}
+		judge(this.day.callNext(1), 4, 2);
+	}
+
+	private void judge(PerformanceView performance, int cards, int team) {
+		CalledListView list = this.context.getBean(ElementCalls.class)
+			.call(new CallElements(performance.id(), 1,
+					CODES.stream()
+						.map((code) -> new CallElements.Call(null, code, ElementWorth.COUNTS, null))
+						.toList()),
+					SmallCompetition.ACCOUNTANT);
+		this.context.getBean(DeductionNotes.class)
+			.note(new NoteDeductions(performance.id(), 1, List.of(new NoteDeductions.Item("fall", 2))),
+					SmallCompetition.ACCOUNTANT);
+		for (SeatView seat : this.day.seats().subList(0, cards)) {
+			Map<UUID, Integer> grades = list.elements()
+				.stream()
+				.collect(Collectors.toMap(CalledElement::id, (element) -> (seat.number() + team) % 5 - 1));
+			Map<String, Integer> components = new LinkedHashMap<>();
+			List.of("Composition", "Presentation", "Skating Skills")
+				.forEach((name) -> components.put(name, 650 + 25 * ((seat.number() + team) % 4)));
+			this.context.getBean(PointsSubmission.class)
+				.submit(new SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
+						new PointsMarks(grades, components)), seat.id(), new Actor(seat.label(), "judge", "test"));
+		}
+	}
+
+	@Test
+	void publicPagesFitAndAreOpenToEverybody() {
+		String event = "/follow/" + this.day.competition().slug() + "/senior";
+		try (BrowserContext visitor = browser.newContext()) {
+			Page page = visitor.newPage();
+			for (String path : List.of(event, event + "/" + this.day.event().segments().get(0).slug(),
+					event + "/" + this.day.event().segments().get(0).slug() + "?lang=fr",
+					event + "/" + this.day.event().segments().get(0).slug() + "?lang=fi")) {
+				fits(page, path);
+			}
+		}
+	}
+
+	@Test
+	void deskPagesFitAndAreOpenToEverybody() {
+		String event = "/desk/competitions/" + this.day.competition().id() + "/events/" + this.day.event().id();
+		String keying = "/desk/keying/" + this.day.segment(1);
+		try (BrowserContext crew = browser.newContext()) {
+			Page page = signedIn(crew, Role.ADMINISTRATOR);
+			for (String path : List.of(event, event + "/edit", event + "/rules", event + "/rules/values",
+					"/desk/keying", keying, keying + "/elements", keying + "/cards/7", keying + "/deductions",
+					"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1),
+					"/desk/protests/" + this.day.segment(1))) {
+				fits(page, path);
+			}
+		}
+	}
+
+	@Test
+	void aCardIsKeyedInWithTheKeyboardAlone() {
+		try (BrowserContext crew = browser.newContext()) {
+			Page page = signedIn(crew, Role.ACCOUNTANT);
+			page.navigate(address("/desk/keying/" + this.day.segment(1) + "/cards/5"));
+			for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {
+				page.keyboard().type(typed);
+				page.keyboard().press("Tab");
+			}
+			page.keyboard().press("Enter");
+			page.waitForURL((url) -> url.endsWith("/cards/6"));
+			assertThat(page.locator(".notice").innerText()).contains("The card of Judge 5 is received.");
+			assertThat(page.evaluate("document.activeElement.name")).isEqualTo("grades[0].typed");
+		}
+	}
+
+	private Page signedIn(BrowserContext crew, Role role) {
+		Page page = crew.newPage();
+		page.navigate(address("/sign-in"));
+		page.locator("#signInName").fill(Crew.add(this.context, role));
+		page.locator("#password").fill(Crew.PASSWORD);
+		page.locator("main form button").first().click();
+		page.waitForURL((url) -> url.endsWith("/desk"));
+		return page;
+	}
+
+	private void fits(Page page, String path) {
+		page.navigate(address(path));
+		assertThat(page.locator("h1").count()).as(path).isEqualTo(1);
+		page.evaluate("document.querySelectorAll('details').forEach((each) => each.open = true)");
+		for (int width : List.of(1440, 820, 390, 320)) {
+			page.setViewportSize(width, 900);
+			assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
+				.isEqualTo(width);
+		}
+		assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
+	}
+
+	private String address(String path) {
+		return "http://localhost:" + this.port + path;
+	}
+
+}
