@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
+import rimebook.results.Outlook;
 import rimebook.results.ResultVersion;
 import rimebook.results.Score;
 import rimebook.results.Standing;
@@ -95,7 +97,8 @@ final class Feed {
 	/** A published version. */
 	record StandingBody(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
 			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
-			String secondMark, List<ColumnBody> segments, List<RowBody> rows) {
+			String secondMark, List<ColumnBody> segments, List<RowBody> rows,
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook) {
 
 		static StandingBody of(ResultVersion version) {
 			Standing standing = version.standing();
@@ -104,7 +107,8 @@ final class Feed {
 					standing.ruleSet(), standing.method(), standing.judges(), standing.skated(), standing.starters(),
 					standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),
-					standing.rows().stream().map((row) -> RowBody.of(row, standing.isByPoints())).toList());
+					standing.rows().stream().map((row) -> RowBody.of(row, standing.isByPoints())).toList(),
+					standing.outlook());
 		}
 
 	}

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
+import rimebook.results.Outlook;
 import rimebook.results.ResultVersion;
 import rimebook.tabulation.Hundredths;
 
@@ -57,6 +58,16 @@ record Speech(Locale locale) {
 	/** A place in a column, or a dash. */
 	public String place(@Nullable Integer place) {
 		return (place != null) ? place.toString() : NONE;
+	}
+
+	/** A place as a word of order. */
+	public String nth(int number) {
+		return nth(String.valueOf(number));
+	}
+
+	/** The key of the words for places that a team can still get. */
+	public String rangeKey(Outlook.Range range) {
+		return "live.outlook." + (range.isCertain() ? "certain" : range.exact() ? "range" : "within");
 	}
 
 	/** A place in a sentence: 2nd, 2e, 2. */

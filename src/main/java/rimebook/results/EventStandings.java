@@ -43,12 +43,9 @@ class EventStandings {
 			return this.points.ofEvent(competition, event, segments, before, last);
 		}
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
-		CombinationRules combination = CombinationRules
-			.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
-			.withDisqualifiedPlaces(rules.disqualifiedPlaces());
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = Combination.combine(combination, places(segments))
+		List<Standing.Row> rows = Combination.combine(rules(event), places(segments))
 			.rows()
 			.stream()
 			.map((row) -> row(row, teams, previous, last))
@@ -56,6 +53,12 @@ class EventStandings {
 		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
 				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judges(), last.skated(),
 				last.starters(), "", "", columns(event), rows);
+	}
+
+	/** How the places of the event's segments are put together. */
+	static CombinationRules rules(EventView event) {
+		return CombinationRules.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
+			.withDisqualifiedPlaces(event.policies().disqualifiedPlaces());
 	}
 
 	/** The last segment that has begun: how far the event is, is how far that one is. */
@@ -76,7 +79,7 @@ class EventStandings {
 			.toList();
 	}
 
-	private static List<EntryPlaces> places(List<@Nullable Standing> segments) {
+	static List<EntryPlaces> places(List<@Nullable Standing> segments) {
 		Map<String, List<@Nullable Integer>> places = new LinkedHashMap<>();
 		Map<String, EntryStatus> statuses = new HashMap<>();
 		for (int i = 0; i < segments.size(); i++) {
@@ -97,7 +100,7 @@ class EventStandings {
 			.toList();
 	}
 
-	private static List<@Nullable Integer> none(int segments) {
+	static List<@Nullable Integer> none(int segments) {
 		List<@Nullable Integer> places = new ArrayList<>();
 		for (int i = 0; i < segments; i++) {
 			places.add(null);

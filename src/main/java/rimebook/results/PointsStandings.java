@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -22,8 +23,12 @@ import rimebook.tabulation.points.PerformanceScore;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.PointsCombination;
 import rimebook.tabulation.points.PointsEventRow;
+import rimebook.tabulation.points.PointsEventStanding;
+import rimebook.tabulation.points.PointsNeeded;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
+import rimebook.tabulation.points.ScoreNeeded;
 import rimebook.tabulation.points.ScoredEntry;
 import rimebook.tabulation.points.SegmentTotal;
 
@@ -48,15 +53,39 @@ class PointsStandings {
 		Map<String, Integer> previous = PreviousPlaces.of(before);
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
-		List<Standing.Row> rows = PointsTabulation
-			.standing(this.ruleSets.of(event, segment), closed.stream().map(PointsStandings::performance).toList())
-			.rows()
+		List<Standing.Row> rows = tabulated(event, segment, closed).rows()
 			.stream()
 			.map((row) -> row(row, rules, teams, numbers.get(row.entry()), previous.get(row.entry())))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
 				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(), closed.size(),
 				starters, "", "", List.of(), rows);
+	}
+
+	/** What each place of the segment takes, for whoever skates next. */
+	List<ScoreNeeded> neededInSegment(EventView event, SegmentView segment, List<ClosedPerformance> closed) {
+		return PointsNeeded.inSegment(tabulated(event, segment, closed));
+	}
+
+	/**
+	 * What each place of the event takes for a team that has its last segment before it.
+	 */
+	List<ScoreNeeded> neededInEvent(EventView event, List<@Nullable Standing> segments, String entry) {
+		PointsEventStanding standing = combined(this.ruleSets.of(event), segments);
+		boolean comes = standing.row(entry)
+			.filter((row) -> row.place() != null)
+			.filter((row) -> row.segments().stream().filter(Objects::isNull).count() == 1)
+			.isPresent();
+		return comes ? PointsNeeded.inEvent(standing, entry) : List.of();
+	}
+
+	private PointsStanding tabulated(EventView event, SegmentView segment, List<ClosedPerformance> closed) {
+		return PointsTabulation.standing(this.ruleSets.of(event, segment),
+				closed.stream().map(PointsStandings::performance).toList());
+	}
+
+	private static PointsEventStanding combined(PointsRules rules, List<@Nullable Standing> segments) {
+		return PointsCombination.combine(segments.size(), rules.disqualifiedPlaces(), totals(segments));
 	}
 
 	private static Performance performance(ClosedPerformance closed) {
@@ -82,9 +111,7 @@ class PointsStandings {
 		PointsRules rules = this.ruleSets.of(event);
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = PointsCombination
-			.combine(segments.size(), rules.disqualifiedPlaces(), totals(segments))
-			.rows()
+		List<Standing.Row> rows = combined(rules, segments).rows()
 			.stream()
 			.map((row) -> row(row, teams, previous.get(row.entry()), last))
 			.toList();

@@ -60,7 +60,7 @@ class SegmentStandings {
 				RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
 	}
 
-	private static EntryCards cards(ClosedPerformance performance) {
+	static EntryCards cards(ClosedPerformance performance) {
 		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
 	}
 

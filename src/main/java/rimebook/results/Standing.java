@@ -27,14 +27,30 @@ import org.jspecify.annotations.Nullable;
  * @param secondMark what the second mark is called, empty where the first is
  * @param segments the segments combined, in order; empty for a segment's own standing
  * @param rows in place order, those without a place after them
+ * @param outlook what is still possible; {@code null} where there is nothing to say
  */
 public record Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
 		int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
-		List<Row> rows) {
+		List<Row> rows, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook) {
 
 	public Standing {
 		segments = List.copyOf(segments);
 		rows = List.copyOf(rows);
+	}
+
+	/** As the full form, without an outlook. */
+	public Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
+			int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
+			List<Row> rows) {
+		this(competition, event, segment, rulebook, ruleSet, method, judges, skated, starters, firstMark, secondMark,
+				segments, rows, null);
+	}
+
+	/** The same standing with what is still possible from there. */
+	Standing with(@Nullable Outlook outlook) {
+		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
+				outlook);
 	}
 
 	/** Tell whether the teams have points and not ordinals. */

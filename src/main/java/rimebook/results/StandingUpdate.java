@@ -14,6 +14,8 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
+import rimebook.entries.EntryId;
+import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -39,10 +41,13 @@ class StandingUpdate {
 
 	private final EventStandings eventStandings;
 
+	private final Outlooks outlooks;
+
 	private final VersionWriter writer;
 
 	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, ClosedCards cards,
-			SegmentRun run, SegmentStandings segmentStandings, EventStandings eventStandings, VersionWriter writer) {
+			SegmentRun run, SegmentStandings segmentStandings, EventStandings eventStandings, Outlooks outlooks,
+			VersionWriter writer) {
 		this.results = results;
 		this.standings = standings;
 		this.competitions = competitions;
@@ -50,6 +55,7 @@ class StandingUpdate {
 		this.run = run;
 		this.segmentStandings = segmentStandings;
 		this.eventStandings = eventStandings;
+		this.outlooks = outlooks;
 		this.writer = writer;
 	}
 
@@ -73,7 +79,7 @@ class StandingUpdate {
 	}
 
 	boolean isComplete(SegmentId segment) {
-		return this.cards.ofSegment(segment).size() == starters(segment);
+		return waiting(segment).isEmpty();
 	}
 
 	/** Tabulate once and write the next version of the segment and of its event. */
@@ -94,14 +100,16 @@ class StandingUpdate {
 	Draft draft(SegmentId id, List<ClosedPerformance> closed) {
 		EventView event = this.competitions.eventOf(id);
 		CompetitionView competition = this.competitions.competition(event.competition());
-		Optional<ResultVersion> before = this.standings.latest(id);
-		Standing segment = this.segmentStandings.compose(competition, event, this.competitions.segment(id), closed,
-				starters(id), before.map(ResultVersion::standing).orElse(null));
+		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
+		List<EntryId> waiting = waiting(id);
+		Standing segment = this.segmentStandings.compose(competition, event, event.segment(id), closed,
+				closed.size() + waiting.size(), before);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
-		Standing whole = this.eventStandings.compose(competition, event, segments(event, id, segment),
-				eventBefore.map(ResultVersion::standing).orElse(null));
-		return new Draft(event, segment, whole, before.map(ResultVersion::standing).orElse(null),
-				eventBefore.map(ResultVersion::standing).orElse(null),
+		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
+		List<@Nullable Standing> segments = segments(event, id, segment);
+		Standing whole = this.eventStandings.compose(competition, event, segments, wholeBefore);
+		Outlook outlook = this.outlooks.of(event, event.segment(id), closed, waiting, before, segments);
+		return new Draft(event, segment.with(outlook), whole.with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
 	}
 
@@ -114,8 +122,12 @@ class StandingUpdate {
 		return all;
 	}
 
-	private int starters(SegmentId segment) {
-		return this.run.performances(segment).size();
+	private List<EntryId> waiting(SegmentId segment) {
+		return this.run.performances(segment)
+			.stream()
+			.filter((performance) -> !performance.status().isDone())
+			.map(PerformanceView::entry)
+			.toList();
 	}
 
 	private List<SegmentResult> lockedOfEvent(SegmentId segment) {

@@ -4,7 +4,7 @@
  * since both are written in one transaction.
  */
 @ApplicationModule(allowedDependencies = { "marks", "panels", "draw", "entries", "competition", "tabulation",
-		"tabulation :: points", "pages", "shared" })
+		"tabulation :: points", "tabulation :: possible", "pages", "shared" })
 @NullMarked
 package rimebook.results;
 

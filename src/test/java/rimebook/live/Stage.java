@@ -47,6 +47,7 @@ import rimebook.entries.EntryView;
 import rimebook.entries.TeamId;
 import rimebook.entries.TeamView;
 import rimebook.results.Cause;
+import rimebook.results.Outlook;
 import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
 import rimebook.results.Scope;
@@ -261,7 +262,7 @@ class Stage {
 				.stream()
 				.map(this::row)
 				.toList();
-			Standing standing = standing(this.segment.name(), rows, List.of());
+			Standing standing = standing(this.segment.name(), rows, List.of(), outlook(rows));
 			ResultVersion version = new ResultVersion(Scope.SEGMENT, this.segment.id().value(),
 					this.versions.size() + 1, state, cause, note, NOON.plusSeconds(480L * (this.versions.size() + 1)),
 					"0".repeat(64), standing);
@@ -277,7 +278,7 @@ class Stage {
 		private void combine(ResultVersion version) {
 			List<Standing.Row> rows = version.standing().rows().stream().map(this::combined).toList();
 			Standing standing = standing("", rows, List.of(new Standing.SegmentColumn("Short programme", 50),
-					new Standing.SegmentColumn("Free skating", 100)));
+					new Standing.SegmentColumn("Free skating", 100)), null);
 			Stage.this.eventVersions.add(new ResultVersion(Scope.EVENT, Stage.this.junior.id().value(),
 					Stage.this.eventVersions.size() + 1, version.state(), version.cause(), version.note(),
 					version.publishedAt(), "1".repeat(64), standing));
@@ -294,12 +295,30 @@ class Stage {
 					(place != null) ? (free ? row.startNumber() * 50 + place * 100 : place * 50) : null, row.why());
 		}
 
-		private Standing standing(String segment, List<Standing.Row> rows, List<Standing.SegmentColumn> columns) {
+		/** What nobody has computed, in the shapes that there are. */
+		private @Nullable Outlook outlook(List<Standing.Row> rows) {
+			if (this.closed.size() == this.order.size()) {
+				return null;
+			}
+			List<Outlook.Chance> chances = new ArrayList<>();
+			for (EntryView entry : this.order) {
+				Outlook.Range range = new Outlook.Range(1 + chances.size() / 2, 12 - chances.size() / 3,
+						chances.size() % 2 == 0);
+				chances.add(new Outlook.Chance(entry.id().toString(), entry.team().name(),
+						this.closed.containsKey(entry.id().toString()), range, new Outlook.Range(3, 3, true)));
+			}
+			return new Outlook(chances,
+					List.of("To win, " + rows.get(0).team() + " needs 2nd place or better in this segment."),
+					List.of("Nobody came between them."));
+		}
+
+		private Standing standing(String segment, List<Standing.Row> rows, List<Standing.SegmentColumn> columns,
+				@Nullable Outlook outlook) {
 			return new Standing(Stage.this.competition.name(), Stage.this.junior.name(), segment,
 					Stage.this.competition.rulebook(),
 					"Majority of ordinals; 7 judges; equal totals of a judge go by the second mark",
 					Stage.this.junior.method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
-					"Presentation", columns, rows);
+					"Presentation", columns, rows, outlook);
 		}
 
 		private Standing.Row row(PlacedEntry placed) {

@@ -99,6 +99,39 @@ class ResultsIntegrationTests {
 		assertThat(event.rows()).isSortedAccordingTo((a, b) -> Integer.compare(a.total(), b.total()));
 	}
 
+	/** Whatever was said to be possible on the way must leave room for what came. */
+	@Test
+	void whatIsStillPossibleHoldsTheEndFromTheFirstTeamOn() {
+		SmallCompetition day = SmallCompetition.running(this.context, 6, 3);
+		day.open(1);
+		day.skateRest(1);
+		day.open(2);
+		day.skateRest(2);
+		Map<String, Integer> event = places(this.standings.latest(day.event().id()).orElseThrow().standing());
+		for (int segment = 1; segment <= 2; segment++) {
+			List<ResultVersion> versions = this.standings.versions(day.segment(segment));
+			Map<String, Integer> end = places(versions.get(0).standing());
+			assertThat(outlook(versions.get(0)).chances()).isEmpty();
+			for (ResultVersion version : versions.subList(1, versions.size())) {
+				assertThat(outlook(version).chances()).hasSize(6).allSatisfy((chance) -> {
+					assertThat(end.get(chance.entry())).isBetween(chance.segment().best(), chance.segment().worst());
+					if (chance.event() != null) {
+						assertThat(event.get(chance.entry())).isBetween(chance.event().best(), chance.event().worst());
+					}
+				});
+			}
+		}
+		Outlook beforeTheLast = outlook(this.standings.version(day.segment(2), 5).orElseThrow());
+		assertThat(beforeTheLast.chances()).extracting(Outlook.Chance::event).doesNotContainNull();
+		assertThat(beforeTheLast.needs()).hasSize(3).first().asString().contains("win");
+		assertThat(outlook(this.standings.latest(day.segment(1)).orElseThrow()).needs()).isEmpty();
+	}
+
+	private static Outlook outlook(ResultVersion version) {
+		Outlook outlook = version.standing().outlook();
+		return (outlook != null) ? outlook : new Outlook(List.of(), List.of(), List.of());
+	}
+
 	@Test
 	void teamsToSkateAreListedAsWaitingInTheEvent() {
 		SmallCompetition day = SmallCompetition.running(this.context, 4, 3);

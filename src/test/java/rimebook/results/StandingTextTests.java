@@ -39,6 +39,12 @@ class StandingTextTests {
 		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Points", "POINTS", 2, 1, 1, "", "",
 				List.of(), List.of(row));
 		assertThat(this.text.read(this.text.write(standing))).isEqualTo(standing);
+		Outlook outlook = new Outlook(
+				List.of(new Outlook.Chance("e1", "A", true, new Outlook.Range(1, 2, true), null),
+						new Outlook.Chance("e2", "B", false, new Outlook.Range(1, 3, false),
+								new Outlook.Range(2, 2, true))),
+				List.of("To win, B needs help."), List.of("C came between them."));
+		assertThat(this.text.read(this.text.write(standing.with(outlook)))).isEqualTo(standing.with(outlook));
 	}
 
 }

@@ -1,0 +1,163 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.entries.EntryId;
+import rimebook.marks.ClosedPerformance;
+import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.EntryPlaces;
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Flip;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.PlacementTabulation;
+import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.points.ScoreNeeded;
+import rimebook.tabulation.possible.EarlierSegments;
+import rimebook.tabulation.possible.PlaceRange;
+import rimebook.tabulation.possible.PossiblePlaces;
+import rimebook.tabulation.possible.PossibleWords;
+import rimebook.tabulation.possible.SegmentUnderWay;
+import rimebook.tabulation.possible.StillPossible;
+
+/** Looks ahead from a standing while teams are still to skate. */
+@Component
+class Outlooks {
+
+	/** The places that anybody asks about before the end. */
+	private static final int PLACES = 3;
+
+	/** How many of the next teams are told what they need. */
+	private static final int NEXT_TEAMS = 3;
+
+	/** More would make a referee wait for the next standing. */
+	private static final int MOST_TEAMS = 40;
+
+	private final TeamNames names;
+
+	private final PointsStandings points;
+
+	Outlooks(TeamNames names, PointsStandings points) {
+		this.names = names;
+		this.points = points;
+	}
+
+	/**
+	 * Look ahead.
+	 * @param closed the performances that are done
+	 * @param waiting the entries still to skate, in their order
+	 * @param before the segment's version before, or {@code null}
+	 * @param segments one standing a segment, this one's among them, {@code null} where
+	 * none is yet
+	 * @return {@code null} where there is nothing to say
+	 */
+	@Nullable Outlook of(EventView event, SegmentView segment, List<ClosedPerformance> closed, List<EntryId> waiting,
+			@Nullable Standing before, List<@Nullable Standing> segments) {
+		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		UnaryOperator<String> name = (entry) -> teams.get(entry).team();
+		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
+		Outlook outlook = event.isJudgedByPoints()
+				? new Outlook(List.of(), scoresNeeded(event, segment, closed, toSkate, segments, name), List.of())
+				: placement(event, segment, closed, toSkate, before, segments, name);
+		return outlook.isEmpty() ? null : outlook;
+	}
+
+	private List<String> scoresNeeded(EventView event, SegmentView segment, List<ClosedPerformance> closed,
+			List<String> toSkate, List<@Nullable Standing> segments, UnaryOperator<String> name) {
+		if (toSkate.isEmpty()) {
+			return List.of();
+		}
+		String next = toSkate.get(0);
+		boolean last = event.isLastSegment(segment.id()) && segment.position() > 1;
+		List<ScoreNeeded> needed = last ? this.points.neededInEvent(event, segments, next)
+				: this.points.neededInSegment(event, segment, closed);
+		return needed.stream().limit(PLACES).map((one) -> name.apply(next) + ": " + one.words()).toList();
+	}
+
+	private static Outlook placement(EventView event, SegmentView segment, List<ClosedPerformance> closed,
+			List<String> toSkate, @Nullable Standing before, List<@Nullable Standing> segments,
+			UnaryOperator<String> name) {
+		PlacementRules rules = event.rules(segment.kind());
+		List<EntryCards> cards = closed.stream().map(SegmentStandings::cards).toList();
+		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
+		List<String> flips = flips(rules, cards, standing, before, name);
+		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
+		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
+			return new Outlook(List.of(), List.of(), flips);
+		}
+		PossiblePlaces possible = StillPossible
+			.of(underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), segments));
+		return new Outlook(possible.teams().stream().map((team) -> chance(team, name)).toList(),
+				needs(possible, toSkate, name), flips);
+	}
+
+	/** The places in the event are asked for where it ends with this segment. */
+	private static SegmentUnderWay underWay(EventView event, SegmentView segment, SegmentUnderWay alone,
+			List<@Nullable Standing> segments) {
+		List<@Nullable Standing> earlier = segments.subList(0, segment.position() - 1);
+		if (earlier.isEmpty() || earlier.contains(null) || !event.isLastSegment(segment.id())) {
+			return alone;
+		}
+		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier));
+		Set<String> known = places.stream().map(EntryPlaces::entry).collect(Collectors.toSet());
+		alone.standing()
+			.rows()
+			.stream()
+			.map((row) -> row.entry())
+			.filter(known::add)
+			.forEach((entry) -> places
+				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventStandings.none(earlier.size()))));
+		alone.toSkate()
+			.stream()
+			.filter(known::add)
+			.forEach((entry) -> places
+				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventStandings.none(earlier.size()))));
+		return alone.after(new EarlierSegments(EventStandings.rules(event), places));
+	}
+
+	private static Outlook.Chance chance(PossiblePlaces.Outlook team, UnaryOperator<String> name) {
+		PlaceRange event = team.event();
+		return new Outlook.Chance(team.entry(), name.apply(team.entry()), team.marked(), range(team.segment()),
+				(event != null) ? range(event) : null);
+	}
+
+	private static Outlook.Range range(PlaceRange range) {
+		return new Outlook.Range(range.best(), range.worst(), range.isExact());
+	}
+
+	private static List<String> needs(PossiblePlaces possible, List<String> toSkate, UnaryOperator<String> name) {
+		return toSkate.stream()
+			.limit(NEXT_TEAMS)
+			.flatMap((entry) -> IntStream.rangeClosed(1, PLACES)
+				.mapToObj((place) -> possible.need(entry, place))
+				.flatMap((need) -> need.stream())
+				.map((need) -> PossibleWords.need(need, name)))
+			.toList();
+	}
+
+	/** Only a team that was added explains a flip; after a correction the marks do. */
+	private static List<String> flips(PlacementRules rules, List<EntryCards> cards, SegmentStanding standing,
+			@Nullable Standing before, UnaryOperator<String> name) {
+		if (before == null || before.rows().size() + 1 != cards.size()) {
+			return List.of();
+		}
+		Set<String> there = new HashSet<>(before.rows().stream().map(Standing.Row::entry).toList());
+		List<EntryCards> earlier = cards.stream().filter((one) -> there.contains(one.entry())).toList();
+		return Flip.between(PlacementTabulation.ofCards(rules, earlier), standing)
+			.stream()
+			.map((flip) -> flip.words(name))
+			.toList();
+	}
+
+}
