@@ -16,40 +16,49 @@ final class CardOrdinals {
 
 	private final SharedOrdinals sharedOrdinals;
 
-	private final Comparator<CardMarks> worseFirst;
+	private final Comparator<CardMarks> betterFirst;
 
 	CardOrdinals(PlacementRules rules) {
 		this.sharedOrdinals = rules.sharedOrdinals();
-		this.worseFirst = Comparator.comparingInt(CardMarks::total)
-			.thenComparingInt(rules.cardTieBreak()::decidingMark);
+		this.betterFirst = Comparator.comparingInt(CardMarks::total)
+			.thenComparingInt(rules.cardTieBreak()::decidingMark)
+			.reversed();
 	}
 
 	/** Return each team's ordinals in hundredths, in the panel's order. */
 	SortedMap<String, List<Integer>> of(SortedMap<String, EntryCards> entries) {
 		SortedMap<String, List<Integer>> ordinals = new TreeMap<>();
-		entries.forEach((name, entry) -> ordinals.put(name, ordinals(entry, entries.values())));
-		return ordinals;
-	}
-
-	private List<Integer> ordinals(EntryCards entry, Collection<EntryCards> all) {
-		List<Integer> ordinals = new ArrayList<>();
-		for (int i = 0; i < entry.cards().size(); i++) {
-			int judge = i;
-			ordinals
-				.add(ordinal(entry.cards().get(judge), all.stream().map((other) -> other.cards().get(judge)).toList()));
+		entries.keySet().forEach((name) -> ordinals.put(name, new ArrayList<>()));
+		int judges = entries.values().stream().mapToInt((entry) -> entry.cards().size()).max().orElse(0);
+		for (int judge = 0; judge < judges; judge++) {
+			rank(inOrder(entries.values(), judge), judge, ordinals);
 		}
 		return ordinals;
 	}
 
-	private int ordinal(CardMarks card, List<CardMarks> all) {
+	private List<EntryCards> inOrder(Collection<EntryCards> entries, int judge) {
+		List<EntryCards> order = new ArrayList<>(entries);
+		order.sort(Comparator.comparing((EntryCards entry) -> entry.cards().get(judge), this.betterFirst));
+		return order;
+	}
+
+	private void rank(List<EntryCards> order, int judge, SortedMap<String, List<Integer>> ordinals) {
 		int better = 0;
-		int level = 0;
-		for (CardMarks other : all) {
-			int comparison = this.worseFirst.compare(other, card);
-			better += (comparison > 0) ? 1 : 0;
-			level += (comparison == 0) ? 1 : 0;
+		while (better < order.size()) {
+			List<EntryCards> level = order.subList(better, endOfLevel(order, judge, better));
+			int ordinal = this.sharedOrdinals.ordinal(better, level.size());
+			level.forEach((entry) -> ordinals.get(entry.entry()).add(ordinal));
+			better += level.size();
 		}
-		return this.sharedOrdinals.ordinal(better, level);
+	}
+
+	private int endOfLevel(List<EntryCards> order, int judge, int start) {
+		CardMarks first = order.get(start).cards().get(judge);
+		int end = start + 1;
+		while (end < order.size() && this.betterFirst.compare(order.get(end).cards().get(judge), first) == 0) {
+			end++;
+		}
+		return end;
 	}
 
 }

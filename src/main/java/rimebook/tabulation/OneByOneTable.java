@@ -1,7 +1,9 @@
 package rimebook.tabulation;
 
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -11,14 +13,21 @@ public final class OneByOneTable {
 
 	private final EqualJudgesInFavour policy;
 
-	private final TreeMap<String, List<Integer>> ordinals;
+	private final List<String> entries;
 
-	private OneByOneTable(EqualJudgesInFavour policy, Map<String, List<Integer>> ordinals) {
+	/** By entry, then by judge. */
+	private final int[][] ordinals;
+
+	private OneByOneTable(EqualJudgesInFavour policy, SortedMap<String, List<Integer>> ordinals) {
 		this.policy = policy;
-		this.ordinals = new TreeMap<>(ordinals);
+		this.entries = List.copyOf(ordinals.keySet());
+		this.ordinals = ordinals.values()
+			.stream()
+			.map((own) -> own.stream().mapToInt(Integer::intValue).toArray())
+			.toArray(int[][]::new);
 	}
 
-	static OneByOneTable of(PlacementRules rules, Map<String, List<Integer>> ordinals) {
+	static OneByOneTable of(PlacementRules rules, SortedMap<String, List<Integer>> ordinals) {
 		return new OneByOneTable(rules.equalJudgesInFavour(), ordinals);
 	}
 
@@ -42,7 +51,7 @@ public final class OneByOneTable {
 	 * @return identifiers in ascending order
 	 */
 	public List<String> entries() {
-		return List.copyOf(this.ordinals.keySet());
+		return this.entries;
 	}
 
 	/**
@@ -50,9 +59,21 @@ public final class OneByOneTable {
 	 * @param entry the team whose judges are counted
 	 * @param rival the team it is compared with
 	 * @return judges in favour of {@code entry} and what it wins
-	 * @throws java.util.NoSuchElementException if either is not in the table
+	 * @throws NoSuchElementException if either is not in the table
 	 */
 	public Cell cell(String entry, String rival) {
+		return cell(index(entry), index(rival));
+	}
+
+	private int index(String entry) {
+		int index = Collections.binarySearch(this.entries, entry);
+		if (index < 0) {
+			throw new NoSuchElementException("No entry '" + entry + "' in the table");
+		}
+		return index;
+	}
+
+	private Cell cell(int entry, int rival) {
 		int own = judgesInFavour(entry, rival);
 		int theirs = judgesInFavour(rival, entry);
 		return new Cell(win(own, theirs), own);
@@ -65,30 +86,23 @@ public final class OneByOneTable {
 		return (own > theirs) ? Hundredths.ONE : 0;
 	}
 
-	private int judgesInFavour(String entry, String rival) {
-		List<Integer> own = ordinalsOf(entry);
-		List<Integer> theirs = ordinalsOf(rival);
+	private int judgesInFavour(int entry, int rival) {
+		int[] own = this.ordinals[entry];
+		int[] theirs = this.ordinals[rival];
 		int count = 0;
-		for (int judge = 0; judge < own.size(); judge++) {
-			count += (own.get(judge) <= theirs.get(judge)) ? 1 : 0;
+		for (int judge = 0; judge < own.length; judge++) {
+			count += (own[judge] <= theirs[judge]) ? 1 : 0;
 		}
 		return count;
 	}
 
-	private List<Integer> ordinalsOf(String entry) {
-		List<Integer> found = this.ordinals.get(entry);
-		if (found == null) {
-			throw new java.util.NoSuchElementException("No entry '" + entry + "' in the table");
-		}
-		return found;
-	}
-
 	OneByOneFigures figures(String entry) {
+		int own = index(entry);
 		int wins = 0;
 		int judgesInFavour = 0;
-		for (String rival : this.ordinals.keySet()) {
-			if (!rival.equals(entry)) {
-				Cell cell = cell(entry, rival);
+		for (int rival = 0; rival < this.entries.size(); rival++) {
+			if (rival != own) {
+				Cell cell = cell(own, rival);
 				wins += cell.win();
 				judgesInFavour += cell.judgesInFavour();
 			}
