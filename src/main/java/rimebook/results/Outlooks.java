@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -38,8 +39,8 @@ class Outlooks {
 	/** The places that anybody asks about before the end. */
 	private static final int PLACES = 3;
 
-	/** How many of the next teams are told what they need. */
-	private static final int NEXT_TEAMS = 3;
+	/** With more teams to skate, what one of them needs says nothing yet. */
+	private static final int FEW_TEAMS = 3;
 
 	/** More would make a referee wait for the next standing. */
 	private static final int MOST_TEAMS = 40;
@@ -137,12 +138,13 @@ class Outlooks {
 	}
 
 	private static List<String> needs(PossiblePlaces possible, List<String> toSkate, UnaryOperator<String> name) {
+		if (toSkate.size() > FEW_TEAMS) {
+			return List.of();
+		}
 		return toSkate.stream()
-			.limit(NEXT_TEAMS)
-			.flatMap((entry) -> IntStream.rangeClosed(1, PLACES)
-				.mapToObj((place) -> possible.need(entry, place))
-				.flatMap((need) -> need.stream())
-				.map((need) -> PossibleWords.need(need, name)))
+			.flatMap((entry) -> IntStream.rangeClosed(1, PLACES).mapToObj((place) -> possible.need(entry, place)))
+			.flatMap(Optional::stream)
+			.map((need) -> PossibleWords.need(need, name))
 			.toList();
 	}
 
