@@ -365,11 +365,36 @@ class PointsSegmentIntegrationTests {
 	}
 
 	@Test
-	void noCorrectionIsOfferedThatWouldFail() {
+	void aMistypedGradeIsCorrectedByTwoPeople() {
 		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		Performance performance = judge(1);
+		this.referee.open(stand(1)).press("form[action$=/close]");
 		String protests = "/desk/protests/" + this.day.segment(1);
-		assertThat(this.accountant.open(protests).document().select("a[href$=/corrections/new]")).isEmpty();
-		assertThat(this.accountant.open(protests + "/corrections/new").status()).isEqualTo(422);
+		Map<String, String> typed = Map.of("performance", this.day.performances(1).get(0).id().toString(), "seat",
+				this.day.seats().get(3).id().toString(), "line", "element:2", "value", "7", "reason",
+				"The keyboard stuck; the paper says so.");
+		Visitor.Page refused = this.accountant.open(protests + "/corrections/new").submit("main form", typed);
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.text()).contains("The grade of element 2 (ME4<) is 7; it must be from -5 to +5.");
+		int old = performance.elements().get(1).grades().get(3);
+		Map<String, String> right = new HashMap<>(typed);
+		right.put("value", (old == 5) ? "-5" : "5");
+		Visitor.Page proposed = this.accountant.open(protests + "/corrections/new").submit("main form", right);
+		Visitor.Page decision = this.referee.open(proposed.document().select("a[href*=/corrections/0]").attr("href"));
+		assertThat(decision.text()).contains("Element 2", "What it would change");
+		decision.submit("form[action$=/approval]", Map.of());
+		List<Integer> grades = new ArrayList<>(performance.elements().get(1).grades());
+		grades.set(3, Integer.parseInt(right.get("value")));
+		List<JudgedElement> elements = new ArrayList<>(performance.elements());
+		elements.set(1, new JudgedElement(2, "ME4<", ElementWorth.COUNTS, null, grades));
+		Performance corrected = Performance.skated(performance.entry(), elements, performance.components(),
+				performance.deductions());
+		JsonNode standing = api(segments(1)).get("standing");
+		assertThat(standing.get("rows").get(0).get("total").decimalValue()).isEqualByComparingTo(
+				PointsTabulation.score(rules().segment(SegmentKind.SHORT, "senior"), corrected).total().toDecimal());
+		assertThat(standing.get("cause").asString()).isEqualTo("CORRECTED");
+		assertThat(standing.get("note").asString()).contains("Judge 4, element 2", "The keyboard stuck");
 	}
 
 	@Test

@@ -3,6 +3,7 @@ package rimebook.marks;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Consumer;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -37,8 +38,8 @@ public class ClosedCards {
 	/** List the performances of a segment that are done, by starting number. */
 	@Transactional(readOnly = true)
 	public List<ClosedPerformance> ofSegment(SegmentId segment) {
-		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment)
-				: ofSegment(segment, (performance, seat, marks) -> marks);
+		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment, (reading) -> {
+		}) : ofSegment(segment, (performance, seat, marks) -> marks);
 	}
 
 	/**
@@ -65,9 +66,24 @@ public class ClosedCards {
 			.toList();
 	}
 
-	private List<ClosedPerformance> byPoints(SegmentId segment) {
+	/**
+	 * List them as they would be if one line of one card held another value, in points
+	 * judging.
+	 * @param performance whose card
+	 * @param seat which seat's card
+	 * @param line which line of it
+	 * @param value the grade, or the mark in hundredths
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance, SeatId seat,
+			PointsLine line, int value) {
+		return byPoints(segment, (reading) -> reading.suppose(performance, seat, line, value));
+	}
+
+	private List<ClosedPerformance> byPoints(SegmentId segment, Consumer<PointsSheets.Reading> supposing) {
 		List<Performance> done = done(segment);
 		PointsSheets.Reading reading = this.sheets.of(segment, done);
+		supposing.accept(reading);
 		return done.stream()
 			.map((performance) -> closed(performance, List.of(),
 					performance.hasClosedCards() ? reading.sheet(performance.id()) : null))

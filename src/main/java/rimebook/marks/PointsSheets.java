@@ -2,6 +2,7 @@ package rimebook.marks;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,12 +35,32 @@ class PointsSheets {
 	Reading of(SegmentId segment, Collection<Performance> closed) {
 		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
 		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.seats(segment),
-				this.book.newestLists(ids), this.book.newestCards(ids), this.book.newestDeductions(ids));
+				this.book.newestLists(ids), marks(this.book.newestCards(ids)), this.book.newestDeductions(ids));
+	}
+
+	private static Map<UUID, Map<SeatId, PointsMarks>> marks(Map<UUID, Map<SeatId, PointsCard>> cards) {
+		Map<UUID, Map<SeatId, PointsMarks>> marks = new HashMap<>();
+		cards.forEach((performance, sent) -> {
+			Map<SeatId, PointsMarks> panel = new HashMap<>();
+			sent.forEach((seat, card) -> panel.put(seat, card.marks()));
+			marks.put(performance, panel);
+		});
+		return marks;
 	}
 
 	/** Everything that was read for some performances at once. */
 	record Reading(PointsRules rules, List<ComponentRule> components, List<SeatView> seats, Map<UUID, CalledList> lists,
-			Map<UUID, Map<SeatId, PointsCard>> cards, Map<UUID, DeductionList> deductions) {
+			Map<UUID, Map<SeatId, PointsMarks>> cards, Map<UUID, DeductionList> deductions) {
+
+		/** Read one line of one card as if it held another value. */
+		void suppose(PerformanceId performance, SeatId seat, PointsLine line, int value) {
+			CalledList list = this.lists.get(performance.value());
+			Map<SeatId, PointsMarks> panel = this.cards.get(performance.value());
+			if (list != null && panel != null) {
+				panel.computeIfPresent(seat,
+						(whose, marks) -> PointsCorrection.changed(marks, list.view(), line, value));
+			}
+		}
 
 		PointsSheet sheet(PerformanceId performance) {
 			List<Optional<PointsMarks>> panel = panel(performance);
@@ -59,10 +80,8 @@ class PointsSheets {
 		}
 
 		private List<Optional<PointsMarks>> panel(PerformanceId performance) {
-			Map<SeatId, PointsCard> sent = this.cards.getOrDefault(performance.value(), Map.of());
-			return this.seats.stream()
-				.map((seat) -> Optional.ofNullable(sent.get(seat.id())).map(PointsCard::marks))
-				.toList();
+			Map<SeatId, PointsMarks> sent = this.cards.getOrDefault(performance.value(), Map.of());
+			return this.seats.stream().map((seat) -> Optional.ofNullable(sent.get(seat.id()))).toList();
 		}
 
 		private static JudgedElement judged(CalledElement element, List<Optional<PointsMarks>> panel) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.PointsLine;
 import rimebook.panels.SeatId;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
@@ -47,6 +48,12 @@ class Correction {
 
 	private int newSecond;
 
+	private String line = "";
+
+	private int oldValue;
+
+	private int newValue;
+
 	private String reason;
 
 	@Enumerated(EnumType.STRING)
@@ -68,15 +75,29 @@ class Correction {
 
 	Correction(UUID id, SegmentId segment, ProposeCorrection proposal, CardMarks old, String reason, String by,
 			Instant now) {
-		this.id = id;
-		this.segment = segment.value();
-		this.performance = proposal.performance().value();
-		this.seat = proposal.seat().value();
-		this.protest = (proposal.protest() != null) ? proposal.protest().value() : null;
+		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
 		this.oldFirst = old.first();
 		this.oldSecond = old.second();
 		this.newFirst = proposal.corrected().first();
 		this.newSecond = proposal.corrected().second();
+	}
+
+	Correction(UUID id, SegmentId segment, ProposePointsCorrection proposal, int old, String reason, String by,
+			Instant now) {
+		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
+		this.line = proposal.line().toString();
+		this.oldValue = old;
+		this.newValue = proposal.corrected();
+	}
+
+	@SuppressWarnings("NullAway.Init")
+	private Correction(UUID id, SegmentId segment, PerformanceId performance, SeatId seat, @Nullable ProtestId protest,
+			String reason, String by, Instant now) {
+		this.id = id;
+		this.segment = segment.value();
+		this.performance = performance.value();
+		this.seat = seat.value();
+		this.protest = (protest != null) ? protest.value() : null;
 		this.reason = reason;
 		this.proposedBy = by;
 		this.proposedAt = now;
@@ -112,13 +133,19 @@ class Correction {
 		}
 	}
 
+	private boolean changesPoints() {
+		return !this.line.isEmpty();
+	}
+
 	CorrectionView view() {
 		return new CorrectionView(new CorrectionId(this.id), new SegmentId(this.segment),
 				new PerformanceId(this.performance), new SeatId(this.seat),
 				(this.protest != null) ? new ProtestId(this.protest) : null,
-				new CardMarks(this.oldFirst, this.oldSecond), new CardMarks(this.newFirst, this.newSecond), this.reason,
-				this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt, this.decisionReason,
-				(this.version != null) ? this.version : 0);
+				changesPoints() ? null : new CardMarks(this.oldFirst, this.oldSecond),
+				changesPoints() ? null : new CardMarks(this.newFirst, this.newSecond),
+				changesPoints() ? new PointsChange(PointsLine.parse(this.line), this.oldValue, this.newValue) : null,
+				this.reason, this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt,
+				this.decisionReason, (this.version != null) ? this.version : 0);
 	}
 
 }

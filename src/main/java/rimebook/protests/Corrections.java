@@ -2,6 +2,7 @@ package rimebook.protests;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Objects;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -12,6 +13,7 @@ import rimebook.marks.CardCorrection;
 import rimebook.marks.CardView;
 import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsCorrection;
 import rimebook.marks.SegmentRun;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
@@ -25,13 +27,12 @@ import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.CardMarks;
 
 /**
  * Corrections of closed cards: one official proposes, another approves with the effect on
- * every place before their eyes. For placement judging these are referee and accountant
- * (ISU General Regulations 2012, Rule 123 paragraph 4.A.iii names the officials of the
- * technical panel, of which such an event has none).
+ * every place before their eyes. These are referee and accountant (ISU General
+ * Regulations 2012, Rule 123 paragraph 4.A.iii names the officials of the technical
+ * panel, of which such an event has none).
  */
 @Service
 public class Corrections {
@@ -39,6 +40,8 @@ public class Corrections {
 	private final CorrectionRepository corrections;
 
 	private final CardCorrection cards;
+
+	private final PointsCorrection points;
 
 	private final SegmentRun run;
 
@@ -52,10 +55,12 @@ public class Corrections {
 
 	private final ApplicationEventPublisher events;
 
-	Corrections(CorrectionRepository corrections, CardCorrection cards, SegmentRun run, ResultPreview preview,
-			ResultPublication publication, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SegmentRun run,
+			ResultPreview preview, ResultPublication publication, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
 		this.corrections = corrections;
 		this.cards = cards;
+		this.points = points;
 		this.run = run;
 		this.preview = preview;
 		this.publication = publication;
@@ -82,11 +87,39 @@ public class Corrections {
 		}
 		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
 				actor.name(), this.clock.instant());
+		return proposed(correction, reason, actor);
+	}
+
+	/**
+	 * Propose another value for one line of a closed card in points judging; nothing
+	 * changes yet.
+	 * @throws RuleViolationException if the reason is missing, the value is the same or
+	 * out of range, or the card has no such line
+	 * @throws ConflictException as for {@link #propose}
+	 */
+	@Transactional
+	public CorrectionView proposePoints(ProposePointsCorrection proposal, Actor actor) {
+		String reason = Required.text("reason", proposal.reason(), 2000);
+		PerformanceView performance = this.run.performance(proposal.performance());
+		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
+		int old = this.points.closedValue(proposal.performance(), proposal.seat(), proposal.line());
+		if (old == proposal.corrected()) {
+			throw new RuleViolationException("nothing-to-correct", "value",
+					"The card already holds " + proposal.line().words(old) + " there; there is nothing to correct.");
+		}
+		this.points.check(proposal.performance(), proposal.seat(), proposal.line(), proposal.corrected());
+		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, old, reason,
+				actor.name(), this.clock.instant());
+		return proposed(correction, reason, actor);
+	}
+
+	private CorrectionView proposed(Correction correction, String reason, Actor actor) {
 		this.corrections.save(correction);
 		CorrectionView view = correction.view();
-		this.events
-			.publishEvent(line(actor, view, "correction.proposed").from(words(view.old()), words(view.corrected()))
-				.because(reason));
+		String line = view.lineWords().isEmpty() ? "" : view.lineWords() + ": ";
+		this.events.publishEvent(
+				line(actor, view, "correction.proposed").from(line + view.oldWords(), line + view.correctedWords())
+					.because(reason));
 		return view;
 	}
 
@@ -101,9 +134,21 @@ public class Corrections {
 		Correction correction = locked(id, version);
 		correction.approve(actor.name(), this.clock.instant());
 		CorrectionView view = correction.view();
-		this.cards.correct(view.performance(), view.seat(), view.old(), view.corrected(), twoNames(view), actor);
+		correct(view, actor);
 		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposedBy(),
 				"approved by " + actor.name()));
+	}
+
+	private void correct(CorrectionView view, Actor actor) {
+		PointsChange change = view.change();
+		if (change != null) {
+			this.points.correct(view.performance(), view.seat(), change.line(), change.old(), change.corrected(),
+					twoNames(view), actor);
+		}
+		else {
+			this.cards.correct(view.performance(), view.seat(), Objects.requireNonNull(view.old()),
+					Objects.requireNonNull(view.corrected()), twoNames(view), actor);
+		}
 	}
 
 	/** Turn a correction down, saying why. */
@@ -121,7 +166,12 @@ public class Corrections {
 	@Transactional(readOnly = true)
 	public ResultEffect effect(CorrectionId id) {
 		CorrectionView view = correction(id);
-		return this.preview.ifCorrected(view.segment(), view.performance(), view.seat(), view.corrected());
+		PointsChange change = view.change();
+		return (change != null)
+				? this.preview.ifCorrected(view.segment(), view.performance(), view.seat(), change.line(),
+						change.corrected())
+				: this.preview.ifCorrected(view.segment(), view.performance(), view.seat(),
+						Objects.requireNonNull(view.corrected()));
 	}
 
 	/** Return one correction. */
@@ -159,10 +209,6 @@ public class Corrections {
 	/** The reason with both names, as it stands on the new version of the result. */
 	private static String twoNames(CorrectionView view) {
 		return view.reason() + " (proposed by " + view.proposedBy() + ", approved by " + view.decidedBy() + ")";
-	}
-
-	private static String words(CardMarks marks) {
-		return MarkWords.of(marks);
 	}
 
 }

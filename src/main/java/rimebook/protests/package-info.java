@@ -3,7 +3,7 @@
  * mistyped mark is put right, a judge's opinion is not.
  */
 @ApplicationModule(allowedDependencies = { "results", "marks", "panels", "entries", "competition", "tabulation",
-		"pages", "shared" })
+		"tabulation :: points", "pages", "shared" })
 @NullMarked
 package rimebook.protests;
 

@@ -9,7 +9,9 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.marks.ClosedCards;
+import rimebook.marks.ClosedPerformance;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.PointsLine;
 import rimebook.panels.SeatId;
 import rimebook.tabulation.CardMarks;
 
@@ -29,8 +31,21 @@ public class ResultPreview {
 	/** Return every team's place now and as it would be with these marks on one card. */
 	@Transactional(readOnly = true)
 	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, CardMarks marks) {
-		StandingUpdate.Draft draft = this.update.draft(segment,
-				this.cards.ofSegmentIf(segment, performance, seat, marks));
+		return effect(segment, this.cards.ofSegmentIf(segment, performance, seat, marks));
+	}
+
+	/**
+	 * The same in points judging, with another value in one line of one card.
+	 * @param value the grade, or the mark in hundredths
+	 */
+	@Transactional(readOnly = true)
+	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, PointsLine line,
+			int value) {
+		return effect(segment, this.cards.ofSegmentIf(segment, performance, seat, line, value));
+	}
+
+	private ResultEffect effect(SegmentId segment, List<ClosedPerformance> closed) {
+		StandingUpdate.Draft draft = this.update.draft(segment, closed);
 		return new ResultEffect(moves(draft.segmentBefore(), draft.segment()),
 				moves(draft.eventBefore(), draft.event()));
 	}

@@ -15,6 +15,10 @@ class CorrectionForm {
 
 	private @Nullable BigDecimal second;
 
+	private String line = "";
+
+	private String value = "";
+
 	private String reason = "";
 
 	private String protest = "";
@@ -49,6 +53,24 @@ class CorrectionForm {
 
 	public void setSecond(@Nullable BigDecimal second) {
 		this.second = second;
+	}
+
+	/** In points judging: which line of the card. */
+	public String getLine() {
+		return this.line;
+	}
+
+	public void setLine(String line) {
+		this.line = line;
+	}
+
+	/** In points judging: the grade or the mark, as typed. */
+	public String getValue() {
+		return this.value;
+	}
+
+	public void setValue(String value) {
+		this.value = value;
 	}
 
 	public String getReason() {

@@ -17,6 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.PointsLine;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
@@ -26,6 +27,7 @@ import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeCorrection;
+import rimebook.protests.ProposePointsCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -61,24 +63,55 @@ class CorrectionsController {
 	String propose(@PathVariable SegmentId segment, @ModelAttribute("form") CorrectionForm form, BindingResult result,
 			Model model, RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
 		Duty.CORRECT.require(request);
-		if (Submission.refused(result, () -> this.corrections.propose(proposal(segment, form), actor))) {
+		if (Submission.refused(result, () -> propose(segment, form, actor))) {
 			return proposePage(segment, model);
 		}
 		Notice.give(redirect, "protests.propose.proposed");
 		return "redirect:/desk/protests/" + segment;
 	}
 
+	private void propose(SegmentId segment, CorrectionForm form, Actor actor) {
+		if (this.pages.isJudgedByPoints(segment)) {
+			this.corrections.proposePoints(pointsProposal(segment, form), actor);
+		}
+		else {
+			this.corrections.propose(proposal(segment, form), actor);
+		}
+	}
+
+	private ProposePointsCorrection pointsProposal(SegmentId segment, CorrectionForm form) {
+		PerformanceId performance = closedPerformance(segment, form);
+		PointsLine line = PointsLine.parse(form.getLine());
+		Integer value = line.read(form.getValue());
+		if (value == null) {
+			throw new RuleViolationException("mark-not-valid", "value",
+					"Type the grade as a whole number such as +2, or the mark of a component such as 7.25.");
+		}
+		return new ProposePointsCorrection(performance, seat(form), line, value, form.getReason(), protest(form));
+	}
+
 	private ProposeCorrection proposal(SegmentId segment, CorrectionForm form) {
+		return new ProposeCorrection(closedPerformance(segment, form), seat(form),
+				new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())), form.getReason(),
+				protest(form));
+	}
+
+	private PerformanceId closedPerformance(SegmentId segment, CorrectionForm form) {
 		String performance = form.getPerformance();
 		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
 					"Choose a performance of this segment whose cards are closed.");
 		}
-		return new ProposeCorrection(PerformanceId.of(performance),
-				Given.read("seat", form.getSeat(), SeatId::of, "Choose the judge whose card it is."),
-				new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())), form.getReason(),
-				form.getProtest().isBlank() ? null : Given.read("protest", form.getProtest(), ProtestId::of,
-						"Choose a protest from the list, or none."));
+		return PerformanceId.of(performance);
+	}
+
+	private static SeatId seat(CorrectionForm form) {
+		return Given.read("seat", form.getSeat(), SeatId::of, "Choose the judge whose card it is.");
+	}
+
+	private static @Nullable ProtestId protest(CorrectionForm form) {
+		return form.getProtest().isBlank() ? null
+				: Given.read("protest", form.getProtest(), ProtestId::of, "Choose a protest from the list, or none.");
 	}
 
 	private static int mark(String field, @Nullable BigDecimal mark) {
@@ -90,12 +123,8 @@ class CorrectionsController {
 	}
 
 	private String proposePage(SegmentId segment, Model model) {
-		ProtestsPage page = this.pages.of(segment);
-		if (page.event().isJudgedByPoints()) {
-			throw new RuleViolationException("points-not-corrected",
-					"Closed cards of an event judged by points cannot be corrected yet.");
-		}
-		model.addAttribute("page", page);
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("lines", this.pages.lines(segment));
 		model.addAttribute("performances", this.pages.closedPerformances(segment));
 		model.addAttribute("seats", this.pages.seats(segment));
 		model.addAttribute("closed", this.pages.closedCards(segment));

@@ -1,8 +1,12 @@
 package rimebook.protests.web;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.springframework.stereotype.Component;
+import org.springframework.util.StringUtils;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
@@ -10,7 +14,10 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.marks.ClosedCards;
+import rimebook.marks.ClosedPerformance;
 import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PointsLine;
+import rimebook.marks.PointsSheet;
 import rimebook.marks.SegmentRun;
 import rimebook.pages.Choice;
 import rimebook.panels.Panels;
@@ -104,6 +111,29 @@ class ProtestsPages {
 			.filter((performance) -> !performance.cards().isEmpty())
 			.map((performance) -> new ProtestsPage.ClosedLine(performance.startNumber(), team(performance.entry()),
 					performance.cards()))
+			.toList();
+	}
+
+	/** Tell whether elements and components are judged, not places. */
+	boolean isJudgedByPoints(SegmentId segment) {
+		return this.competitions.eventOf(segment).isJudgedByPoints();
+	}
+
+	/** The lines of a card in points judging: as many elements as any list has. */
+	List<Choice> lines(SegmentId segment) {
+		List<PointsSheet> sheets = this.closed.ofSegment(segment)
+			.stream()
+			.map(ClosedPerformance::sheet)
+			.filter(Objects::nonNull)
+			.toList();
+		int elements = sheets.stream().mapToInt((sheet) -> sheet.elements().size()).max().orElse(0);
+		Stream<PointsLine> numbered = IntStream.rangeClosed(1, elements).mapToObj(PointsLine::ofElement);
+		Stream<PointsLine> named = sheets.stream()
+			.flatMap((sheet) -> sheet.components().stream())
+			.map((component) -> PointsLine.ofComponent(component.name()))
+			.distinct();
+		return Stream.concat(numbered, named)
+			.map((line) -> Choice.of(line, StringUtils.capitalize(line.words())))
 			.toList();
 	}
 
