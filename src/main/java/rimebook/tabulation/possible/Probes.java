@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
  */
 final class Probes {
 
+	/** How many variations are made of the cards beside each marked team. */
+	private static final int MOST_VARIED = 40_000;
+
 	private static final int MIXTURES = 20_000;
 
 	private static final int MOST_CHANGES = 4;
@@ -17,11 +20,16 @@ final class Probes {
 
 	private final Reached reached;
 
+	/** How far apart the positions tried are: 1 unless there are many teams. */
+	private final int stride;
+
 	private final Sequence sequence = new Sequence();
 
 	Probes(JudgesCards cards, Reached reached) {
 		this.cards = cards;
 		this.reached = reached;
+		int variations = 2 * 3 * cards.size() * cards.size() * cards.judges();
+		this.stride = 1 + variations / MOST_VARIED;
 	}
 
 	/** Whether there are few enough positions to try them all. */
@@ -80,8 +88,9 @@ final class Probes {
 	private void vary(int[] block) {
 		for (int judge = 0; judge < block.length; judge++) {
 			int[] varied = block.clone();
-			for (int position : this.cards.open(judge)) {
-				varied[judge] = position;
+			int[] open = this.cards.open(judge);
+			for (int i = 0; i < open.length; i += this.stride) {
+				varied[judge] = open[i];
 				this.reached.note(varied);
 			}
 		}

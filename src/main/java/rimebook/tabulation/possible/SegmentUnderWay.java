@@ -27,7 +27,7 @@ public record SegmentUnderWay(PlacementRules rules, SegmentStanding standing, Li
 		@Nullable EarlierSegments earlier) {
 
 	/** The most teams that are looked at. */
-	public static final int MOST_TEAMS = 500;
+	public static final int MOST_TEAMS = 200;
 
 	/**
 	 * Check that teams and judges fit together.
