@@ -6,6 +6,7 @@ import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.ZeroMark;
 
 /**
@@ -42,18 +43,26 @@ final class CardScale {
 		return card.total() * SHIFT + tieBreak.decidingMark(card);
 	}
 
-	/** Whether a card is better than this one. */
-	boolean hasAbove(CardMarks card) {
-		return rank(this.tieBreak, card) < this.ranks.last();
+	/** How many cards are better than this one. */
+	int above(CardMarks card) {
+		return this.ranks.tailSet(rank(this.tieBreak, card), false).size();
 	}
 
-	boolean hasBelow(CardMarks card) {
-		return rank(this.tieBreak, card) > this.ranks.first();
+	int below(CardMarks card) {
+		return this.ranks.headSet(rank(this.tieBreak, card), false).size();
 	}
 
-	boolean hasBetween(CardMarks better, CardMarks worse) {
-		Integer next = this.ranks.higher(rank(this.tieBreak, worse));
-		return next != null && next < rank(this.tieBreak, better);
+	/**
+	 * How many lie between two.
+	 * @throws TabulationException {@code other-rules}: under these rules the first is not
+	 * the better one
+	 */
+	int between(CardMarks better, CardMarks worse) {
+		if (rank(this.tieBreak, better) <= rank(this.tieBreak, worse)) {
+			throw TabulationException.refused("other-rules", "The standing has an order of cards that the rule set"
+					+ " does not give; the rule set with which it was made is expected.");
+		}
+		return this.ranks.subSet(rank(this.tieBreak, worse), false, rank(this.tieBreak, better), false).size();
 	}
 
 }

@@ -22,12 +22,16 @@ final class JudgesCards {
 	/** By judge, then by team. */
 	private final int[][] positions;
 
+	/** By judge, then by position: how many different cards there are for it. */
+	private final int[][] room;
+
 	/** By judge: what can be taken, best first. */
 	private final int[][] open;
 
-	private JudgesCards(List<PlacedEntry> teams, int[][] positions, int[][] open) {
+	private JudgesCards(List<PlacedEntry> teams, int[][] positions, int[][] room, int[][] open) {
 		this.teams = teams;
 		this.positions = positions;
+		this.room = room;
 		this.open = open;
 	}
 
@@ -35,13 +39,16 @@ final class JudgesCards {
 		List<PlacedEntry> teams = standing.rows().stream().filter((row) -> !row.ordinals().isEmpty()).toList();
 		int judges = teams.isEmpty() ? 0 : standing.judges();
 		int[][] positions = new int[judges][];
+		int[][] room = new int[judges][];
 		int[][] open = new int[judges][];
 		CardScale scale = CardScale.of(rules);
 		for (int judge = 0; judge < judges; judge++) {
 			positions[judge] = positions(rules, teams, judge);
-			open[judge] = open(scale, teams, positions[judge], judge);
+			int[] roomOfJudge = room(scale, teams, positions[judge], judge);
+			room[judge] = roomOfJudge;
+			open[judge] = IntStream.range(0, roomOfJudge.length).filter((at) -> roomOfJudge[at] > 0).toArray();
 		}
-		return new JudgesCards(teams, positions, open);
+		return new JudgesCards(teams, positions, room, open);
 	}
 
 	private static int[] positions(PlacementRules rules, List<PlacedEntry> teams, int judge) {
@@ -62,25 +69,28 @@ final class JudgesCards {
 		return positions;
 	}
 
-	private static int[] open(CardScale scale, List<PlacedEntry> teams, int[] positions, int judge) {
+	/** Count the different cards that there are for each position. */
+	private static int[] room(CardScale scale, List<PlacedEntry> teams, int[] positions, int judge) {
 		if (teams.get(0).cards().isEmpty()) {
-			return IntStream.rangeClosed(0, IntStream.of(positions).max().orElseThrow() + 1).toArray();
+			return IntStream.rangeClosed(0, IntStream.of(positions).max().orElseThrow() + 1)
+				.map((position) -> (position % 2 == 1) ? 1 : Integer.MAX_VALUE)
+				.toArray();
 		}
 		List<CardMarks> cards = new ArrayList<>();
 		for (int position = 1; indexOf(positions, position) >= 0; position += 2) {
 			cards.add(teams.get(indexOf(positions, position)).cards().get(judge));
 		}
 		return IntStream.rangeClosed(0, 2 * cards.size())
-			.filter((position) -> position % 2 == 1 || hasCard(scale, cards, position / 2))
+			.map((position) -> (position % 2 == 1) ? 1 : room(scale, cards, position / 2))
 			.toArray();
 	}
 
-	private static boolean hasCard(CardScale scale, List<CardMarks> cards, int gap) {
+	private static int room(CardScale scale, List<CardMarks> cards, int gap) {
 		if (gap == 0) {
-			return scale.hasAbove(cards.get(0));
+			return scale.above(cards.get(0));
 		}
-		return (gap == cards.size()) ? scale.hasBelow(cards.get(gap - 1))
-				: scale.hasBetween(cards.get(gap - 1), cards.get(gap));
+		return (gap == cards.size()) ? scale.below(cards.get(gap - 1))
+				: scale.between(cards.get(gap - 1), cards.get(gap));
 	}
 
 	private static int indexOf(int[] values, int value) {
@@ -107,6 +117,11 @@ final class JudgesCards {
 	/** Positions that a team can take on a judge's card, best first. */
 	int[] open(int judge) {
 		return this.open[judge];
+	}
+
+	/** Whether so many teams find room there one behind the other on every card. */
+	boolean hasRoom(int[] block, int teams) {
+		return IntStream.range(0, block.length).allMatch((judge) -> this.room[judge][block[judge]] >= teams);
 	}
 
 	int[] best() {

@@ -105,6 +105,14 @@ final class MajorityKeys implements RankKeys {
 		return key();
 	}
 
+	@Override
+	public long inBlock(int[] block, int before) {
+		for (int judge = 0; judge < block.length; judge++) {
+			insert(judge, 2 * (this.cards.better(judge, block[judge]) + 1 + before));
+		}
+		return key();
+	}
+
 	private void insert(int count, int ordinal) {
 		int i = count;
 		while (i > 0 && this.sorted[i - 1] > ordinal) {

@@ -70,8 +70,18 @@ final class OneByOneKeys implements RankKeys {
 
 	@Override
 	public long block(int[] block) {
-		int wins = (this.blockSize - 1) * this.policy.credit();
-		int inFavour = (this.blockSize - 1) * block.length;
+		return againstMarked(block, (this.blockSize - 1) * this.policy.credit(), (this.blockSize - 1) * block.length);
+	}
+
+	@Override
+	public long inBlock(int[] block, int before) {
+		int behind = this.blockSize - 1 - before;
+		return againstMarked(block, behind * Hundredths.ONE, behind * block.length);
+	}
+
+	private long againstMarked(int[] block, int winsInBlock, int inFavourInBlock) {
+		int wins = winsInBlock;
+		int inFavour = inFavourInBlock;
 		for (int team = 0; team < this.cards.size(); team++) {
 			int own = 0;
 			int theirs = 0;

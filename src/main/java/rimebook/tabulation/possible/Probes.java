@@ -57,12 +57,12 @@ final class Probes {
 	}
 
 	void some(boolean thoroughly) {
-		this.reached.note(this.cards.best());
-		this.reached.note(this.cards.worst());
+		this.reached.noteInOrders(this.cards.best());
+		this.reached.noteInOrders(this.cards.worst());
 		for (int team = 0; team < this.cards.size(); team++) {
 			for (int by = -1; by <= 1; by++) {
 				int[] block = beside(team, by);
-				this.reached.note(block);
+				this.reached.noteInOrders(block);
 				if (thoroughly) {
 					vary(block);
 				}

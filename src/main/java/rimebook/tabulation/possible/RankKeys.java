@@ -18,8 +18,15 @@ interface RankKeys {
 	 */
 	long marked(int team, int[] block);
 
-	/** Return the key of each team of the block. */
+	/** Return the key of each team of the block, all of them level. */
 	long block(int[] block);
+
+	/**
+	 * Return the key of a team of the block where they are one behind the other, in the
+	 * same order on every card.
+	 * @param before how many of them are before it
+	 */
+	long inBlock(int[] block, int before);
 
 	/**
 	 * Tell whether a team may end up level with or ahead of another one, whatever the

@@ -1,5 +1,7 @@
 package rimebook.tabulation.possible;
 
+import java.util.List;
+
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +15,8 @@ final class Reached {
 	private final RankKeys keys;
 
 	private final @Nullable EventKeys events;
+
+	private final List<int[]> orders;
 
 	private final PlaceOrder inSegment;
 
@@ -29,6 +33,7 @@ final class Reached {
 		this.teams = teams;
 		this.keys = keys;
 		this.events = events;
+		this.orders = BlockOrders.of(teams, events);
 		this.inSegment = new PlaceOrder(teams.size());
 		this.inEvent = new PlaceOrder(teams.size());
 		this.segment = new Extremes(teams.size());
@@ -39,15 +44,39 @@ final class Reached {
 		}
 	}
 
-	/** Note the places that these positions make. */
+	/** Note the places that these positions make, all teams of the block level. */
 	void note(int[] block) {
-		for (int team = 0; team < this.teams.marked(); team++) {
-			this.inSegment.key(team, this.keys.marked(team, block));
-		}
+		rankMarked(block);
 		long ofBlock = this.keys.block(block);
 		for (int team = this.teams.marked(); team < this.teams.size(); team++) {
 			this.inSegment.key(team, ofBlock);
 		}
+		notePlaces();
+	}
+
+	/**
+	 * Note them also where the block's teams are one behind the other, in some orders.
+	 */
+	void noteInOrders(int[] block) {
+		note(block);
+		if (this.teams.waiting() > 1 && this.teams.cards().hasRoom(block, this.teams.waiting())) {
+			for (int[] order : this.orders) {
+				rankMarked(block);
+				for (int before = 0; before < order.length; before++) {
+					this.inSegment.key(order[before], this.keys.inBlock(block, before));
+				}
+				notePlaces();
+			}
+		}
+	}
+
+	private void rankMarked(int[] block) {
+		for (int team = 0; team < this.teams.marked(); team++) {
+			this.inSegment.key(team, this.keys.marked(team, block));
+		}
+	}
+
+	private void notePlaces() {
 		this.inSegment.sort();
 		for (int team = 0; team < this.teams.size(); team++) {
 			this.segment.note(team, this.inSegment.place(team));
@@ -63,11 +92,11 @@ final class Reached {
 		}
 		this.inEvent.sort();
 		int waiting = this.teams.marked();
-		int finish = Finish.of(this.inSegment.place(waiting), this.inSegment.isShared(waiting));
 		for (int team = 0; team < this.teams.size(); team++) {
 			if (keys.competes(team)) {
 				this.event.note(team, this.inEvent.place(team));
 				if (team >= waiting) {
+					int finish = Finish.of(this.inSegment.place(team), this.inSegment.isShared(team));
 					this.eventByFinish[team - waiting].note(finish, this.inEvent.place(team));
 				}
 			}

@@ -83,7 +83,7 @@ final class RivalSearch {
 		}
 		if (judge == this.choices.length) {
 			this.found = value;
-			this.reached.note(this.own);
+			this.reached.noteInOrders(this.own);
 			return;
 		}
 		int[] positions = this.choices[judge];

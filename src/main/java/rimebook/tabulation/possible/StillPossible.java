@@ -52,7 +52,8 @@ import rimebook.tabulation.EntryStatus;
  * judges while the other has none for any better one (a judge who ranks it behind the
  * other can grant only one of the two); under one-by-one, if the wins and judges in
  * favour that the others can bring it are too few. Counting these gives bounds; what is
- * reached comes from cards on which all teams still to skate are level.
+ * reached comes from cards on which all teams still to skate stand together, level or one
+ * behind the other in several orders.
  *
  * <p>
  * What a team needs: for each finish in the segment, alone or shared, the bounds of its
@@ -87,7 +88,8 @@ public final class StillPossible {
 	 * @param underWay the segment and what was skated before
 	 * @return the places that can still be reached
 	 * @throws rimebook.tabulation.TabulationException {@code incomplete-ranking}: the
-	 * standing was made from ordinals that do not rank the teams marked so far
+	 * standing was made from ordinals that do not rank the teams marked so far;
+	 * {@code other-rules}: it was made with another rule set
 	 */
 	public static PossiblePlaces of(SegmentUnderWay underWay) {
 		return of(underWay, MOST_TRIED);
