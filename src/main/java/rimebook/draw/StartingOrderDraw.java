@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
@@ -81,6 +82,9 @@ public class StartingOrderDraw {
 	 * What may be drawn now.
 	 * @throws rimebook.shared.NotFoundException if there is no such segment
 	 */
+	// A refusal that is caught here would leave a transaction around it unfit to end
+	// well.
+	@Transactional(propagation = Propagation.NOT_SUPPORTED)
 	public DrawOffer offer(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment);
 		List<DrawMethod> methods = this.conditions.methods(event, segment);

@@ -22,6 +22,7 @@ import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
+import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.marks.PerformanceStatus;
@@ -97,6 +98,18 @@ class ResultsIntegrationTests {
 			.allSatisfy((row) -> assertThat(row.total())
 				.isEqualTo(50 * first.get(row.entry()) + 100 * second.get(row.entry())));
 		assertThat(event.rows()).isSortedAccordingTo((a, b) -> Integer.compare(a.total(), b.total()));
+	}
+
+	@Test
+	void theDrawOfALaterSegmentSaysThatItWaitsForTheOneBefore() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		StartingOrderDraw draw = this.context.getBean(StartingOrderDraw.class);
+		assertThat(draw.offer(day.segment(2)).refusal()).contains("not finished");
+		day.open(1);
+		day.skateNext(1);
+		assertThat(draw.offer(day.segment(2)).refusal()).contains("not finished");
+		day.skateNext(1);
+		assertThat(draw.offer(day.segment(2)).refusal()).isNull();
 	}
 
 	/** Whatever was said to be possible on the way must leave room for what came. */
