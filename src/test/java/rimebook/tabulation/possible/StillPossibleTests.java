@@ -26,23 +26,39 @@ class StillPossibleTests {
 	/** 2002 Olympics, ladies: places in the short programme and the order of the free. */
 	@Test
 	void whatTheLastToSkateNeededIsTold() {
-		List<EntryOrdinals> free = List.of(ordinals("Hughes", 1), ordinals("Kwan", 2), ordinals("Cohen", 3));
-		PossiblePlaces said = StillPossible.of(underWay(free, "Slutskaya")
-			.after(new EarlierSegments(CombinationRules.ofFactors(50, 100), List.of(EntryPlaces.of("Kwan", 1),
-					EntryPlaces.of("Slutskaya", 2), EntryPlaces.of("Cohen", 3), EntryPlaces.of("Hughes", 4)))));
+		List<EntryOrdinals> free = List.of(ordinals("D", 1), ordinals("A", 2), ordinals("C", 3));
+		PossiblePlaces said = StillPossible
+			.of(underWay(free, "B").after(new EarlierSegments(CombinationRules.ofFactors(50, 100), List
+				.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 2), EntryPlaces.of("C", 3), EntryPlaces.of("D", 4)))));
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name))
-			.containsExactly("Hughes can still finish 1st to 3rd.", "Kwan can still finish 1st to 3rd.",
-					"Cohen can still finish 3rd or 4th.", "Slutskaya can still finish 1st to 4th.");
+			.containsExactly("D can still finish 1st to 3rd.", "A can still finish 1st to 3rd.",
+					"C can still finish 3rd or 4th.", "B can still finish 1st to 4th.");
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inSegment(team, (name) -> name))
-			.containsExactly("Hughes can still finish 1st or 2nd in this segment.",
-					"Kwan can still finish 2nd or 3rd in this segment.",
-					"Cohen can still finish 3rd or 4th in this segment.",
-					"Slutskaya can still finish 1st to 4th in this segment.");
+			.containsExactly("D can still finish 1st or 2nd in this segment.",
+					"A can still finish 2nd or 3rd in this segment.", "C can still finish 3rd or 4th in this segment.",
+					"B can still finish 1st to 4th in this segment.");
 		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, (name) -> name))
-			.containsExactly("To win, Slutskaya needs 1st place in this segment.",
-					"For 2nd place or better, Slutskaya needs 2nd place alone or better in this segment.",
-					"For 3rd place or better, Slutskaya needs 3rd place or better in this segment.",
-					"Slutskaya is certain of 4th place or better.");
+			.containsExactly("To win, B needs 1st place in this segment.",
+					"For 2nd place or better, B needs 2nd place alone or better in this segment.",
+					"For 3rd place or better, B needs 3rd place or better in this segment.",
+					"B is certain of 4th place or better.");
+	}
+
+	/** Twentieth before, B cannot win any more, whatever the judges do. */
+	@Test
+	void aNeedIsFoundByTeamAndPlace() {
+		List<EntryOrdinals> free = List.of(ordinals("D", 1), ordinals("A", 2));
+		PossiblePlaces said = StillPossible
+			.of(underWay(free, "B").after(new EarlierSegments(CombinationRules.ofFactors(50, 100),
+					List.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 20), EntryPlaces.of("D", 2)))));
+		assertThat(said.need("B", 1)).get().matches(PlaceNeed::isLost).matches((need) -> !need.isSafe());
+		assertThat(said.need("B", 3)).get()
+			.matches((need) -> !need.isLost())
+			.matches(PlaceNeed::isSafe)
+			.extracting(PlaceNeed::place)
+			.isEqualTo(3);
+		assertThat(said.need("B", 4)).isEmpty();
+		assertThat(said.need("A", 1)).isEmpty();
 	}
 
 	private static EntryOrdinals ordinals(String entry, int place) {

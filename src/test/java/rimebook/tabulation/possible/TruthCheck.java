@@ -81,6 +81,10 @@ final class TruthCheck {
 		return this.answers;
 	}
 
+	int exactAnswers() {
+		return this.exact;
+	}
+
 	/** Of a hundred answers, how many are exact. */
 	int exactPercent() {
 		return 100 * this.exact / this.answers;
