@@ -29,6 +29,9 @@ import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.competition.PointsChoice;
 import rimebook.competition.RuleSets;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.SegmentKind;
@@ -362,6 +365,35 @@ class PointsSegmentIntegrationTests {
 				body(this.json.readTree(now.toString()
 					.replace("\"elements\":[]", "\"elements\":[{\"id\":\"" + UUID.randomUUID() + "\"}]")), List.of(1),
 						List.of(700, 700, 700)));
+	}
+
+	@Test
+	void whoDoesNotFinishOrIsDisqualifiedHasNoPlace() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		judge(1);
+		this.referee.open(stand(1)).press("form[action$=/close]");
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		Performance second = judge(1);
+		this.referee.open(stand(1)).press("form[action$=/close]");
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		end(2, PerformanceStatus.NOT_FINISHED);
+		end(0, PerformanceStatus.DISQUALIFIED);
+		JsonNode rows = api(segments(1)).get("standing").get("rows");
+		assertThat(rows.get(0).get("team").asString()).isEqualTo(second.entry());
+		assertThat(rows.get(0).get("place").asInt()).isEqualTo(1);
+		assertThat(rows.get(1).get("status").asString()).isEqualTo("NOT_FINISHED");
+		assertThat(rows.get(2).get("status").asString()).isEqualTo("DISQUALIFIED");
+		assertThat(rows.get(2).get("place").isNull()).isTrue();
+		assertThat(new Visitor(this.port)
+			.open("/follow/" + this.day.competition().slug() + "/senior" + segments(1).replace("/segments", ""))
+			.text()).contains("Did not finish", "Disqualified");
+	}
+
+	private void end(int index, PerformanceStatus how) {
+		PerformanceView performance = this.day.performances(1).get(index);
+		this.context.getBean(SegmentRun.class)
+			.end(performance.id(), performance.version(), how, "As the rule says.", SmallCompetition.REFEREE);
 	}
 
 	@Test
