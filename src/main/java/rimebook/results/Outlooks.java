@@ -36,7 +36,7 @@ import rimebook.tabulation.possible.StillPossible;
 @Component
 class Outlooks {
 
-	/** The places that anybody asks about before the end. */
+	/** The places that anybody asks about before the last team; before that, who wins. */
 	private static final int PLACES = 3;
 
 	/** With more teams to skate, what one of them needs says nothing yet. */
@@ -141,8 +141,9 @@ class Outlooks {
 		if (toSkate.size() > FEW_TEAMS) {
 			return List.of();
 		}
+		int places = (toSkate.size() == 1) ? PLACES : 1;
 		return toSkate.stream()
-			.flatMap((entry) -> IntStream.rangeClosed(1, PLACES).mapToObj((place) -> possible.need(entry, place)))
+			.flatMap((entry) -> IntStream.rangeClosed(1, places).mapToObj((place) -> possible.need(entry, place)))
 			.flatMap(Optional::stream)
 			.map((need) -> PossibleWords.need(need, name))
 			.toList();
