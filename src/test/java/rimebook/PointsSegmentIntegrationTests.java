@@ -368,6 +368,15 @@ class PointsSegmentIntegrationTests {
 	}
 
 	@Test
+	void aTabletIsToldThatItHasNothingToDoYet() {
+		HttpResponse<String> card = new Visitor(this.port).json("GET", "/judge/card", "", "Authorization",
+				"Bearer " + this.tablets.get(0));
+		assertThat(card.statusCode()).isEqualTo(200);
+		assertThat(card.body()).contains("Senior, Judge 1", "This event is judged by points.")
+			.doesNotContain("data-key=");
+	}
+
+	@Test
 	void whoDoesNotFinishOrIsDisqualifiedHasNoPlace() {
 		this.day.open(1);
 		this.referee.open(stand(1)).press("form[action$=/call]");
