@@ -82,6 +82,14 @@ class PoliciesTests {
 	}
 
 	@Test
+	void theFirstAndTheLastJudgeCanBeReplacedToo() {
+		List<EntryCards> panel = List.of(cards("A", 50, 30, 48));
+		Map<String, CardMarks> substitute = Map.of("A", new CardMarks(450, 0));
+		assertThat(SubstituteJudge.inPlaceOf(panel, 1, substitute)).containsExactly(cards("A", 45, 30, 48));
+		assertThat(SubstituteJudge.inPlaceOf(panel, 3, substitute)).containsExactly(cards("A", 50, 30, 45));
+	}
+
+	@Test
 	void aSubstituteWithoutAllCardsIsRefused() {
 		List<EntryCards> panel = List.of(cards("A", 50, 30, 48), cards("B", 49, 31, 47));
 		Map<String, CardMarks> some = new TreeMap<>(Map.of("A", new CardMarks(500, 0)));
