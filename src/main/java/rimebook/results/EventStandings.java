@@ -86,7 +86,7 @@ class EventStandings {
 			Standing standing = segments.get(i);
 			if (standing != null) {
 				for (Standing.Row row : standing.rows()) {
-					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, row.place());
+					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, taken(row));
 					// The later segment has the last word: who withdraws from it has no
 					// final place, whatever was skated before.
 					statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
@@ -98,6 +98,16 @@ class EventStandings {
 			.stream()
 			.map((entry) -> new EntryPlaces(entry.getKey(), statuses.get(entry.getKey()), entry.getValue()))
 			.toList();
+	}
+
+	/** The place a team has in a segment, or leaves empty there. */
+	private static @Nullable Integer taken(Standing.Row row) {
+		return row.figures()
+			.stream()
+			.filter((figure) -> figure.code().equals(SegmentStandings.EMPTY_PLACE))
+			.findFirst()
+			.map((figure) -> Integer.valueOf(figure.value()))
+			.orElse(row.place());
 	}
 
 	static List<@Nullable Integer> none(int segments) {

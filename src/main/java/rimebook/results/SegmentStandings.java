@@ -1,5 +1,6 @@
 package rimebook.results;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +14,9 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.marks.ClosedPerformance;
+import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Figures;
 import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.Measure;
@@ -25,6 +28,9 @@ import rimebook.tabulation.SegmentStanding;
 /** Composes the standing of a segment from its closed cards; no state, no database. */
 @Component
 class SegmentStandings {
+
+	/** The figure for the place that a disqualified team leaves empty. */
+	static final String EMPTY_PLACE = "empty-place";
 
 	private final TeamNames names;
 
@@ -53,7 +59,8 @@ class SegmentStandings {
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
 		List<Standing.Row> rows = standing.rows()
 			.stream()
-			.map((row) -> row(row, teams, numbers.get(row.entry()), PreviousPlaces.of(before)))
+			.map((row) -> row(row, figures(row, standing, rules), teams, numbers.get(row.entry()),
+					PreviousPlaces.of(before)))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
 				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), closed.size(), starters,
@@ -64,11 +71,11 @@ class SegmentStandings {
 		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
 	}
 
-	private static Standing.Row row(PlacedEntry row, Map<String, TeamNames.Named> teams, int startNumber,
-			Map<String, Integer> previous) {
+	private static Standing.Row row(PlacedEntry row, List<Standing.Figure> figures, Map<String, TeamNames.Named> teams,
+			int startNumber, Map<String, Integer> previous) {
 		TeamNames.Named team = teams.get(row.entry());
 		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
-				team.club(), startNumber, row.status().name(), cards(row), figures(row.figures()), List.of(), null,
+				team.club(), startNumber, row.status().name(), cards(row), figures, List.of(), null,
 				row.why((entry) -> teams.get(entry).team()));
 	}
 
@@ -77,6 +84,17 @@ class SegmentStandings {
 			.mapToObj((i) -> new Standing.Card(row.cards().get(i).first(), row.cards().get(i).second(),
 					(i < row.ordinals().size()) ? Hundredths.plain(row.ordinals().get(i)) : ""))
 			.toList();
+	}
+
+	/** A place that stays empty is a figure too: the event counts it. */
+	private static List<Standing.Figure> figures(PlacedEntry row, SegmentStanding standing, PlacementRules rules) {
+		List<Standing.Figure> figures = new ArrayList<>(figures(row.figures()));
+		if (row.status() == EntryStatus.DISQUALIFIED && rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS) {
+			standing.occupiedPlace(row.entry())
+				.map((place) -> new Standing.Figure(EMPTY_PLACE, place.toString()))
+				.ifPresent(figures::add);
+		}
+		return figures;
 	}
 
 	private static List<Standing.Figure> figures(@Nullable Figures figures) {

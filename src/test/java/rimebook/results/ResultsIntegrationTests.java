@@ -21,6 +21,7 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
@@ -30,6 +31,7 @@ import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementRules;
@@ -193,6 +195,34 @@ class ResultsIntegrationTests {
 		assertThat(version.cause()).isEqualTo(Cause.STATUS);
 		assertThat(version.standing().rows()).singleElement()
 			.satisfies((row) -> assertThat(row.status()).isEqualTo("NOT_FINISHED"));
+	}
+
+	/**
+	 * Where nobody moves up, a team disqualified last leaves its place empty in the end
+	 * too.
+	 */
+	@Test
+	void aDisqualifiedTeamCanLeaveItsPlaceEmptyInTheEvent() {
+		JudgingPolicies usual = JudgingPolicies.usual();
+		DraftEvent draft = new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
+				new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(), usual.equalJudgesInFavour(),
+						usual.zeroMark(), DisqualifiedPlaces.LEAVE_GAPS),
+				null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()));
+		SmallCompetition day = SmallCompetition.running(this.context, 3, draft);
+		day.open(1);
+		day.skateRest(1);
+		day.open(2);
+		day.skateRest(2);
+		String winner = this.standings.latest(day.event().id()).orElseThrow().standing().rows().get(0).entry();
+		PerformanceView performance = day.performances(2)
+			.stream()
+			.filter((one) -> one.entry().toString().equals(winner))
+			.findFirst()
+			.orElseThrow();
+		this.context.getBean(SegmentRun.class)
+			.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "Prop on the ice", REFEREE);
+		Standing event = this.standings.latest(day.event().id()).orElseThrow().standing();
+		assertThat(event.rows()).extracting(Standing.Row::place).containsExactly(2, 3, null);
 	}
 
 	@Test
