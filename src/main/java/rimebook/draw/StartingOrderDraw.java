@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
@@ -82,9 +81,6 @@ public class StartingOrderDraw {
 	 * What may be drawn now.
 	 * @throws rimebook.shared.NotFoundException if there is no such segment
 	 */
-	// A refusal that is caught here would leave a transaction around it unfit to end
-	// well.
-	@Transactional(propagation = Propagation.NOT_SUPPORTED)
 	public DrawOffer offer(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment);
 		List<DrawMethod> methods = this.conditions.methods(event, segment);

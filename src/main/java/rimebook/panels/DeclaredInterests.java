@@ -33,16 +33,28 @@ class DeclaredInterests {
 	}
 
 	Interest declare(Official official, DeclareInterest declared, Actor actor) {
+		if (this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), declared.kind(), declared.team())) {
+			throw known();
+		}
 		Interest interest = new Interest(this.ids.next(), declared);
+		store(interest);
+		publish(actor, official, "official.interest-declared", "", interest.inWords());
+		return interest;
+	}
+
+	/** The same at one moment: the database lets one through. */
+	private void store(Interest interest) {
 		try {
 			this.interests.saveAndFlush(interest);
 		}
 		catch (DataIntegrityViolationException ex) {
-			throw new ConflictException("interest-known", "team",
-					"This is declared already; remove it first if its last day changed.");
+			throw known();
 		}
-		publish(actor, official, "official.interest-declared", "", interest.inWords());
-		return interest;
+	}
+
+	private static ConflictException known() {
+		return new ConflictException("interest-known", "team",
+				"This is declared already; remove it first if its last day changed.");
 	}
 
 	void remove(Official official, InterestId id, Actor actor) {

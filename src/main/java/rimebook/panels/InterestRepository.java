@@ -7,6 +7,8 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface InterestRepository extends JpaRepository<Interest, UUID> {
 
+	boolean existsByOfficialIdAndKindAndTeam(UUID officialId, InterestKind kind, String team);
+
 	List<Interest> findByOfficialIdOrderByTeamAscKindAsc(UUID officialId);
 
 }

@@ -28,7 +28,8 @@ class StandingBeforeSegment implements StandingBefore {
 	}
 
 	@Override
-	@Transactional(readOnly = true)
+	// The page of the draw shows the refusal and goes on with its transaction.
+	@Transactional(readOnly = true, noRollbackFor = RuleViolationException.class)
 	public List<RankedEntry> standingBefore(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment);
 		Standing standing = this.standings.latest(event.id())
