@@ -7,10 +7,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
-import jakarta.persistence.Transient;
 import org.hibernate.annotations.Immutable;
-import org.springframework.data.domain.Persistable;
 
 import rimebook.panels.SeatId;
 import rimebook.tabulation.CardMarks;
@@ -18,13 +15,7 @@ import rimebook.tabulation.CardMarks;
 /** One version of one judge's card: written once, never changed. */
 @Entity
 @Immutable
-class CardSubmission implements Persistable<UUID> {
-
-	@Id
-	private UUID id;
-
-	@Column(name = "performance_id")
-	private UUID performance;
+class CardSubmission extends PerformanceLine {
 
 	@Column(name = "seat_id")
 	private UUID seat;
@@ -40,44 +31,25 @@ class CardSubmission implements Persistable<UUID> {
 
 	private Instant receivedAt;
 
-	@Transient
-	private boolean fresh;
-
 	@SuppressWarnings("NullAway.Init")
 	protected CardSubmission() {
 	}
 
 	CardSubmission(UUID id, PerformanceId performance, SeatId seat, int sequence, CardMarks marks, CardOrigin origin,
 			Instant receivedAt) {
-		this.id = id;
-		this.performance = performance.value();
+		super(id, performance);
 		this.seat = seat.value();
 		this.sequence = sequence;
 		this.firstMark = marks.first();
 		this.secondMark = marks.second();
 		this.origin = origin;
 		this.receivedAt = receivedAt;
-		this.fresh = true;
 	}
 
 	/** Tell whether this row is just what the seat sends again. */
 	boolean isSameAs(SubmitCard card, SeatId seat) {
-		return this.performance.equals(card.performance().value()) && this.seat.equals(seat.value())
+		return performance().equals(card.performance().value()) && this.seat.equals(seat.value())
 				&& this.sequence == card.sequence() && marks().equals(card.marks());
-	}
-
-	@Override
-	public UUID getId() {
-		return this.id;
-	}
-
-	@Override
-	public boolean isNew() {
-		return this.fresh;
-	}
-
-	UUID performance() {
-		return this.performance;
 	}
 
 	SeatId seat() {
@@ -93,7 +65,7 @@ class CardSubmission implements Persistable<UUID> {
 	}
 
 	Acknowledgement acknowledged() {
-		return new Acknowledgement(this.id, this.sequence, this.receivedAt);
+		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
 	CardView view() {

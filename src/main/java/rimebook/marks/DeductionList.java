@@ -5,24 +5,14 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-import jakarta.persistence.Column;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
-import jakarta.persistence.Transient;
 import org.hibernate.annotations.Immutable;
-import org.springframework.data.domain.Persistable;
 
 /** One version of the deductions of a performance: written once, never changed. */
 @Entity
 @Immutable
-class DeductionList implements Persistable<UUID> {
-
-	@Id
-	private UUID id;
-
-	@Column(name = "performance_id")
-	private UUID performance;
+class DeductionList extends PerformanceLine {
 
 	private int sequence;
 
@@ -33,36 +23,17 @@ class DeductionList implements Persistable<UUID> {
 
 	private Instant receivedAt;
 
-	@Transient
-	private boolean fresh;
-
 	@SuppressWarnings("NullAway.Init")
 	protected DeductionList() {
 	}
 
 	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items, String notedBy,
 			Instant receivedAt) {
-		this.id = id;
-		this.performance = performance.value();
+		super(id, performance);
 		this.sequence = sequence;
 		this.items = List.copyOf(items);
 		this.notedBy = notedBy;
 		this.receivedAt = receivedAt;
-		this.fresh = true;
-	}
-
-	@Override
-	public UUID getId() {
-		return this.id;
-	}
-
-	@Override
-	public boolean isNew() {
-		return this.fresh;
-	}
-
-	UUID performance() {
-		return this.performance;
 	}
 
 	int sequence() {

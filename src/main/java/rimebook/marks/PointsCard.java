@@ -8,23 +8,14 @@ import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
-import jakarta.persistence.Transient;
 import org.hibernate.annotations.Immutable;
-import org.springframework.data.domain.Persistable;
 
 import rimebook.panels.SeatId;
 
 /** One version of one judge's card in points judging: written once, never changed. */
 @Entity
 @Immutable
-class PointsCard implements Persistable<UUID> {
-
-	@Id
-	private UUID id;
-
-	@Column(name = "performance_id")
-	private UUID performance;
+class PointsCard extends PerformanceLine {
 
 	@Column(name = "seat_id")
 	private UUID seat;
@@ -39,43 +30,24 @@ class PointsCard implements Persistable<UUID> {
 
 	private Instant receivedAt;
 
-	@Transient
-	private boolean fresh;
-
 	@SuppressWarnings("NullAway.Init")
 	protected PointsCard() {
 	}
 
 	PointsCard(UUID id, PerformanceId performance, SeatId seat, int sequence, PointsMarks marks, CardOrigin origin,
 			Instant receivedAt) {
-		this.id = id;
-		this.performance = performance.value();
+		super(id, performance);
 		this.seat = seat.value();
 		this.sequence = sequence;
 		this.marks = marks;
 		this.origin = origin;
 		this.receivedAt = receivedAt;
-		this.fresh = true;
 	}
 
 	/** Tell whether this row is just what the seat sends again. */
 	boolean isSameAs(SubmitPointsCard card, SeatId seat) {
-		return this.performance.equals(card.performance().value()) && this.seat.equals(seat.value())
+		return performance().equals(card.performance().value()) && this.seat.equals(seat.value())
 				&& this.sequence == card.sequence() && this.marks.equals(card.marks());
-	}
-
-	@Override
-	public UUID getId() {
-		return this.id;
-	}
-
-	@Override
-	public boolean isNew() {
-		return this.fresh;
-	}
-
-	UUID performance() {
-		return this.performance;
 	}
 
 	SeatId seat() {
@@ -91,7 +63,7 @@ class PointsCard implements Persistable<UUID> {
 	}
 
 	Acknowledgement acknowledged() {
-		return new Acknowledgement(this.id, this.sequence, this.receivedAt);
+		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
 	PointsCardView view() {
