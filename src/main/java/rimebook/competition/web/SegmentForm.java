@@ -14,25 +14,25 @@ import rimebook.tabulation.SegmentKind;
 /**
  * What is typed about a segment. A segment without a name is not there.
  *
- * @param factor a decimal number such as 0.5
  * @param length minutes and seconds such as 2:40
  * @param tolerance seconds
+ * @param factor a decimal number such as 0.5
  */
-record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable String factor, @Nullable String length,
-		@Nullable String tolerance) {
+record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable String length,
+		@Nullable String tolerance, @Nullable String factor) {
 
 	static SegmentForm none() {
-		return new SegmentForm("", SegmentKind.FREE, "1.0", "", "10");
+		return new SegmentForm("", SegmentKind.FREE, "", "10", "1.0");
 	}
 
 	static SegmentForm usual(SegmentKind kind) {
-		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "0.5", "", "10")
-				: new SegmentForm("Free skating", kind, "1.0", "", "10");
+		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "", "10", "0.5")
+				: new SegmentForm("Free skating", kind, "", "10", "1.0");
 	}
 
 	static SegmentForm of(SegmentView view) {
-		return new SegmentForm(view.name(), view.kind(), Hundredths.decimal(view.factor()),
-				Typed.length(view.programmeSeconds()), String.valueOf(view.toleranceSeconds()));
+		return new SegmentForm(view.name(), view.kind(), Typed.length(view.programmeSeconds()),
+				String.valueOf(view.toleranceSeconds()), Hundredths.decimal(view.factor()));
 	}
 
 	boolean isThere() {
