@@ -1,7 +1,8 @@
 /**
  * What the page controllers of every module share: a refused form and the order of its
  * faults, a word of confirmation, a list to choose from, the device that a request came
- * from, an entry on the desk. Knows no module but {@code shared}.
+ * from, an entry on the desk, a template laid out on paper. Knows no module but
+ * {@code shared}.
  */
 @ApplicationModule(type = ApplicationModule.Type.OPEN, allowedDependencies = "shared")
 @NullMarked
