@@ -36,6 +36,8 @@ class SeatCode {
 
 	private @Nullable Instant lastHeardAt;
 
+	private int waiting;
+
 	/** For Hibernate. */
 	@SuppressWarnings("NullAway")
 	protected SeatCode() {
@@ -57,6 +59,7 @@ class SeatCode {
 		this.device = "";
 		this.pairedAt = null;
 		this.lastHeardAt = null;
+		this.waiting = 0;
 	}
 
 	/** Give the seat to a tablet; one that held it before no longer does. */
@@ -65,6 +68,16 @@ class SeatCode {
 		this.device = device;
 		this.pairedAt = now;
 		this.lastHeardAt = now;
+		this.waiting = 0;
+	}
+
+	/** Tell whether the tablet was heard at that time or later. */
+	boolean wasHeardSince(Instant then) {
+		return this.lastHeardAt != null && !this.lastHeardAt.isBefore(then);
+	}
+
+	boolean keepsWaiting(int cards) {
+		return this.waiting == cards;
 	}
 
 	String code() {
@@ -80,7 +93,7 @@ class SeatCode {
 	}
 
 	SeatDevice device() {
-		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device);
+		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting);
 	}
 
 }

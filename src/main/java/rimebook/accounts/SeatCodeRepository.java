@@ -29,4 +29,9 @@ interface SeatCodeRepository extends Repository<SeatCode, UUID> {
 	@Query("update SeatCode c set c.lastHeardAt = :now where c.seatId = :seat and c.lastHeardAt < :before")
 	int heard(UUID seat, Instant now, Instant before);
 
+	/** Without the optimistic lock, as {@link #heard}. */
+	@Modifying
+	@Query("update SeatCode c set c.waiting = :waiting where c.seatId = :seat")
+	int waiting(UUID seat, int waiting);
+
 }

@@ -13,6 +13,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -26,6 +27,8 @@ public class SeatCodes {
 	private static final Duration HEARD_STEP = Duration.ofSeconds(5);
 
 	private static final int DEVICE_LENGTH = 200;
+
+	private static final int MOST_WAITING = 9999;
 
 	private final SeatCodeRepository codes;
 
@@ -101,10 +104,25 @@ public class SeatCodes {
 	 */
 	@Transactional
 	public Optional<SeatGrant> grantOf(String token) {
-		Optional<SeatGrant> grant = this.codes.findByDeviceDigest(SecretTokens.digest(token)).map(SeatCode::grant);
 		Instant now = this.clock.instant();
-		grant.ifPresent((seat) -> this.codes.heard(seat.seat(), now, now.minus(HEARD_STEP)));
+		Optional<SeatCode> seat = this.codes.findByDeviceDigest(SecretTokens.digest(token));
+		Optional<SeatGrant> grant = seat.map(SeatCode::grant);
+		seat.filter((code) -> !code.wasHeardSince(now.minus(HEARD_STEP)))
+			.ifPresent((code) -> this.codes.heard(code.grant().seat(), now, now.minus(HEARD_STEP)));
 		return grant;
+	}
+
+	/**
+	 * Note how many cards a tablet says it has not been able to hand over. Nothing is
+	 * written while the number stays the same.
+	 * @throws RuleViolationException on the field {@code waiting} unless it is 0 to 9999
+	 */
+	@Transactional
+	public void noteWaiting(UUID seat, int waiting) {
+		Required.number("waiting", waiting, 0, MOST_WAITING);
+		this.codes.findById(seat)
+			.filter((code) -> !code.keepsWaiting(waiting))
+			.ifPresent((code) -> this.codes.waiting(seat, waiting));
 	}
 
 	/** The tablet that holds a seat; all empty if none does. */

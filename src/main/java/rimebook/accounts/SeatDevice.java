@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param lastHeardAt when it last asked for something, to within a few seconds, null if
  * none has joined
  * @param device its address and browser, empty if none has joined
+ * @param waiting how many cards it has not been able to hand over, as it last said
  */
-public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device) {
+public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device, int waiting) {
 
-	static final SeatDevice NONE = new SeatDevice(null, null, "");
+	static final SeatDevice NONE = new SeatDevice(null, null, "", 0);
 
 }

@@ -28,7 +28,7 @@ public class JudgeTables {
 
 	private final PerformanceRepository performances;
 
-	private final RemarkRepository remarks;
+	private final RemarksSeen remarks;
 
 	private final PanelCards cards;
 
@@ -40,7 +40,7 @@ public class JudgeTables {
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRepository performances, RemarkRepository remarks, PanelCards cards, PointsTasks tasks,
+	JudgeTables(PerformanceRepository performances, RemarksSeen remarks, PanelCards cards, PointsTasks tasks,
 			Panels panels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
@@ -72,8 +72,9 @@ public class JudgeTables {
 		int done = (int) all.stream().filter((performance) -> performance.status().isDone()).count();
 		if (event.isJudgedByPoints()) {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
-					segment.kind().cardTieBreak(), onIce.map(this::now).orElse(null), List.of(), done, all.size(),
-					event.method(), onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null));
+					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
+					List.of(), done, all.size(), event.method(),
+					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null));
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		List<JudgeTable.OwnCard> cards = all.stream()
@@ -82,18 +83,15 @@ public class JudgeTables {
 			.map((performance) -> ownCard(performance, own.get(performance.id().value())))
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
-				event.rules(segment.kind()).cardTieBreak(), onIce.map(this::now).orElse(null), cards, done, all.size(),
+				event.rules(segment.kind()).cardTieBreak(),
+				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
 				event.method(), null);
 	}
 
-	private JudgeTable.Now now(Performance performance) {
+	private JudgeTable.Now now(Performance performance, SeatId seat) {
 		EntryView entry = this.entries.entry(performance.entry());
 		return new JudgeTable.Now(performance.id(), performance.startNumber(), entry.team().name(),
-				entry.team().club().name(),
-				this.remarks.findByPerformanceOrderByNotedAt(performance.id().value())
-					.stream()
-					.map(Remark::view)
-					.toList());
+				entry.team().club().name(), this.remarks.toldTo(seat, performance.id()));
 	}
 
 	private JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card) {

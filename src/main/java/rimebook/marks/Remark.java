@@ -1,6 +1,7 @@
 package rimebook.marks;
 
 import java.time.Instant;
+import java.util.Locale;
 import java.util.UUID;
 
 import jakarta.persistence.Entity;
@@ -36,8 +37,13 @@ class Remark extends PerformanceLine {
 		this.notedAt = now;
 	}
 
+	/** As on the record: "fall: one skater". */
+	String inWords() {
+		return this.kind.name().toLowerCase(Locale.ROOT) + ": " + this.text;
+	}
+
 	RemarkView view() {
-		return new RemarkView(this.kind, this.text, this.notedBy, this.notedAt);
+		return new RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt);
 	}
 
 }

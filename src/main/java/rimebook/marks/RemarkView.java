@@ -1,7 +1,8 @@
 package rimebook.marks;
 
 import java.time.Instant;
+import java.util.UUID;
 
 /** A remark of the referee to the panel. */
-public record RemarkView(RemarkKind kind, String text, String notedBy, Instant notedAt) {
+public record RemarkView(UUID id, RemarkKind kind, String text, String notedBy, Instant notedAt) {
 }

@@ -105,9 +105,9 @@ public class SegmentRun {
 	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
 		Performance performance = locked(id);
 		String words = Required.text("text", text, 500);
-		this.remarks.save(new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant()));
-		this.events
-			.publishEvent(line(actor, performance, "performance.remark").to(kind.name().toLowerCase() + ": " + words));
+		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant());
+		this.remarks.save(remark);
+		this.events.publishEvent(line(actor, performance, "performance.remark").to(remark.inWords()));
 	}
 
 	/**

@@ -22,7 +22,7 @@ public class Stand {
 
 	private final PerformanceRepository performances;
 
-	private final RemarkRepository remarks;
+	private final RemarksSeen remarks;
 
 	private final CardBooks books;
 
@@ -32,7 +32,7 @@ public class Stand {
 
 	private final Entries entries;
 
-	Stand(PerformanceRepository performances, RemarkRepository remarks, CardBooks books, Panels panels,
+	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, Panels panels,
 			Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
@@ -69,22 +69,20 @@ public class Stand {
 	private StandView.Now now(EventView event, Performance performance) {
 		CardBook book = this.books.of(performance.segment());
 		Map<SeatId, SentCard> sent = book.sentFor(performance);
+		List<SeatView> seats = this.panels.judges(event.id());
 		return new StandView.Now(row(performance),
-				this.panels.judges(event.id()).stream().map((seat) -> seatCard(seat, sent.get(seat.id()))).toList(),
-				book.missing(performance), book.anySentFor(performance.id()),
-				this.remarks.findByPerformanceOrderByNotedAt(performance.id().value())
-					.stream()
-					.map(Remark::view)
-					.toList());
+				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()))).toList(), book.missing(performance),
+				book.anySentFor(performance.id()), this.remarks.told(performance.id(), seats));
 	}
 
 	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
-			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.lastHeardAt());
+			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),
+					seat.waiting());
 		}
 		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
-				seat.lastHeardAt());
+				seat.pairedAt(), seat.lastHeardAt(), seat.waiting());
 	}
 
 }

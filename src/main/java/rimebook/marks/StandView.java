@@ -30,7 +30,7 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * @param missing what is missing before the cards can be closed, in words
 	 * @param anySent whether anything was sent, so that the call stands
 	 */
-	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<RemarkView> remarks) {
+	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<Told> remarks) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {
@@ -40,12 +40,24 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	}
 
 	/**
+	 * What the panel was told.
+	 *
+	 * @param notYet the labels of the seats that have not said that they saw it
+	 * @param seats how many seats count
+	 */
+	public record Told(RemarkView remark, List<String> notYet, int seats) {
+	}
+
+	/**
 	 * A seat and the card it has sent, if any.
 	 *
 	 * @param card the marks in a few words, empty without a card
+	 * @param pairedAt when the seat's tablet joined, {@code null} while none has
+	 * @param lastHeardAt when it last spoke, to within a few seconds
+	 * @param waiting how many cards the tablet says it has not been able to hand over
 	 */
 	public record SeatCard(String label, String official, String card, @Nullable Instant receivedAt, int sequence,
-			@Nullable Instant lastHeardAt) {
+			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting) {
 
 		/** Tell whether the seat has sent a card. */
 		public boolean isThere() {

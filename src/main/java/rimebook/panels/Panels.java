@@ -136,6 +136,16 @@ public class Panels {
 		return this.views.of(this.seating.find(id));
 	}
 
+	/**
+	 * Note how many cards the seat's tablet says it has not been able to hand over.
+	 * @throws rimebook.shared.RuleViolationException on the field {@code waiting} unless
+	 * it is 0 to 9999
+	 */
+	@Transactional
+	public void noteWaiting(SeatId id, int cards) {
+		this.views.noteWaiting(id, cards);
+	}
+
 	/** Who sits in judgement on a team they are bound to, as things are now. */
 	public List<SeatConflict> conflicts(EventId id) {
 		return this.views.used(this.competitions.event(id))

@@ -15,10 +15,11 @@ import rimebook.competition.EventId;
  * @param code what a tablet joins with, {@code null} until one is issued
  * @param pairedAt when the tablet joined, {@code null} while none has
  * @param lastHeardAt when the tablet last spoke, {@code null} while it has not
+ * @param waiting how many cards the tablet says it has not been able to hand over
  * @param version give it back when vacating, so that nobody removes another's choice
  */
 public record SeatView(SeatId id, EventId event, SeatKind kind, int number, @Nullable OfficialView official,
 		String overrideReason, String label, @Nullable String code, @Nullable Instant pairedAt,
-		@Nullable Instant lastHeardAt, int version) {
+		@Nullable Instant lastHeardAt, int waiting, int version) {
 
 }

@@ -24,6 +24,10 @@ class SeatViews {
 		return seat.view(this.codes.codeOf(seat.id().value()).orElse(null), this.codes.deviceOf(seat.id().value()));
 	}
 
+	void noteWaiting(SeatId seat, int cards) {
+		this.codes.noteWaiting(seat.value(), cards);
+	}
+
 	PanelView panel(EventView event) {
 		List<Seat> used = used(event);
 		return new PanelView(event.id(), used.stream().map(this::of).toList(), missing(event, used));

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 import rimebook.marks.Acknowledgement;
@@ -20,7 +21,10 @@ import rimebook.marks.JudgeTables;
 import rimebook.marks.MarkSubmission;
 import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.RemarksSeen;
+import rimebook.marks.SeenRemark;
 import rimebook.marks.SubmitCard;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
@@ -36,13 +40,25 @@ class JudgeApiController {
 
 	private final MarkSubmission submission;
 
-	JudgeApiController(JudgeTables tables, MarkSubmission submission) {
+	private final RemarksSeen remarks;
+
+	private final Panels panels;
+
+	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarksSeen remarks, Panels panels) {
 		this.tables = tables;
 		this.submission = submission;
+		this.remarks = remarks;
+		this.panels = panels;
 	}
 
+	/**
+	 * What the seat may see; also the tablet's sign of life.
+	 * @param waiting how many cards wait on the tablet; left out by a program that keeps
+	 * none
+	 */
 	@GetMapping("/api/judge/table")
-	ResponseEntity<TableResponse> table(@OwnSeat UUID seat) {
+	ResponseEntity<TableResponse> table(@OwnSeat UUID seat, @RequestParam(defaultValue = "0") int waiting) {
+		this.panels.noteWaiting(new SeatId(seat), waiting);
 		return ResponseEntity.ok()
 			.cacheControl(CacheControl.noStore())
 			.body(TableResponse.of(this.tables.tableOf(new SeatId(seat))));
@@ -51,6 +67,12 @@ class JudgeApiController {
 	@PutMapping(path = "/api/cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
 	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
 		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+	}
+
+	/** The judge has seen a remark of the referee; can be repeated until answered. */
+	@PutMapping("/api/judge/remarks/{id}/seen")
+	SeenRemark seen(@PathVariable UUID id, @OwnSeat UUID seat, Actor actor) {
+		return this.remarks.see(id, new SeatId(seat), actor);
 	}
 
 	/**

@@ -2,12 +2,21 @@ package rimebook.marks.web;
 
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
+import rimebook.marks.StandView;
 
-/** A remark to the panel with its time in the rink. */
-record RemarkRow(RemarkKind kind, String text, String notedBy, String time) {
+/**
+ * A remark to the panel with its time in the rink, and who has seen it.
+ *
+ * @param seen how many seats have said that they saw it
+ * @param seats how many seats count
+ * @param notYet the other seats in one line, empty when all have
+ */
+record RemarkRow(RemarkKind kind, String text, String notedBy, String time, int seen, int seats, String notYet) {
 
-	static RemarkRow of(RemarkView remark, RinkClock clock) {
-		return new RemarkRow(remark.kind(), remark.text(), remark.notedBy(), clock.time(remark.notedAt()));
+	static RemarkRow of(StandView.Told told, RinkClock clock) {
+		RemarkView remark = told.remark();
+		return new RemarkRow(remark.kind(), remark.text(), remark.notedBy(), clock.time(remark.notedAt()),
+				told.seats() - told.notYet().size(), told.seats(), String.join(", ", told.notYet()));
 	}
 
 }

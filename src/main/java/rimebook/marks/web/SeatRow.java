@@ -14,10 +14,11 @@ import rimebook.marks.StandView;
  * @param received when, in the rink's time
  * @param changes how often the judge has changed the card
  * @param contact whether the tablet is heard: heard, silent or never
- * @param lastHeard when it was last heard, empty unless it is silent
+ * @param since when it joined, or while it is silent when it was last heard
+ * @param waiting how many cards the tablet says it has not been able to hand over
  */
-record SeatRow(String label, String official, String marks, String received, int changes, String contact,
-		String lastHeard) {
+record SeatRow(String label, String official, String marks, String received, int changes, String contact, String since,
+		int waiting) {
 
 	/** A tablet asks every second or two; after so long it is out of reach. */
 	private static final Duration SILENT = Duration.ofSeconds(20);
@@ -26,7 +27,7 @@ record SeatRow(String label, String official, String marks, String received, int
 		String contact = contact(seat.lastHeardAt(), now);
 		return new SeatRow(seat.label(), seat.official(), seat.card(), clock.time(seat.receivedAt()),
 				Math.max(0, seat.sequence() - 1), contact,
-				contact.equals("silent") ? clock.time(seat.lastHeardAt()) : "");
+				clock.time(contact.equals("silent") ? seat.lastHeardAt() : seat.pairedAt()), seat.waiting());
 	}
 
 	private static String contact(@Nullable Instant lastHeard, Instant now) {

@@ -71,7 +71,7 @@ class StandPage {
 	private StandParts parts(StandView view, CompetitionView competition) {
 		RinkClock rink = new RinkClock(competition.zone());
 		return new StandParts(OrderPart.of(view), SeatsPart.of(view, rink, this.clock.instant()),
-				DecisionPart.of(view));
+				ToldPart.of(view, rink), DecisionPart.of(view));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {

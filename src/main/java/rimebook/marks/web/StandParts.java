@@ -7,11 +7,12 @@ import java.util.stream.Collectors;
 import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
-record StandParts(OrderPart order, SeatsPart seats, DecisionPart decision) {
+record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart decision) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
 		model.addAttribute("seats", this.seats);
+		model.addAttribute("told", this.told);
 		model.addAttribute("decision", this.decision);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
@@ -29,7 +30,7 @@ record StandParts(OrderPart order, SeatsPart seats, DecisionPart decision) {
 	}
 
 	private Map<String, LivePart> all() {
-		return Map.of("order", this.order, "seats", this.seats, "decision", this.decision);
+		return Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision);
 	}
 
 }

@@ -66,10 +66,11 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** What the referee tells the panel. */
-	record Remark(RemarkKind kind, String text, Instant notedAt) {
+	record Remark(UUID id, RemarkKind kind, String text, Instant notedAt, boolean seen) {
 
-		static Remark of(RemarkView remark) {
-			return new Remark(remark.kind(), remark.text(), remark.notedAt());
+		static Remark of(JudgeTable.Notice notice) {
+			RemarkView remark = notice.remark();
+			return new Remark(remark.id(), remark.kind(), remark.text(), remark.notedAt(), notice.seen());
 		}
 
 	}

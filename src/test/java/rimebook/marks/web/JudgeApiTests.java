@@ -33,7 +33,10 @@ import rimebook.marks.MarkSubmission;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
+import rimebook.marks.RemarksSeen;
+import rimebook.marks.SeenRemark;
 import rimebook.marks.SubmitCard;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
@@ -50,6 +53,8 @@ class JudgeApiTests {
 
 	private static final UUID CARD = UUID.fromString("9f1c7a51-1a0e-4c5b-8d1f-0123456789ab");
 
+	private static final UUID REMARK = UUID.fromString("01a20000-0000-7000-8000-0000000000bb");
+
 	private static final Instant RECEIVED = Instant.parse("2027-02-13T12:02:11.120Z");
 
 	@Autowired
@@ -64,6 +69,12 @@ class JudgeApiTests {
 	@MockitoBean
 	private MarkSubmission submission;
 
+	@MockitoBean
+	private RemarksSeen remarks;
+
+	@MockitoBean
+	private Panels panels;
+
 	@BeforeEach
 	void oneTabletIsPaired() {
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
@@ -74,7 +85,8 @@ class JudgeApiTests {
 	@Test
 	void tableShowsMarksWithOneDecimal() {
 		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
-				List.of(new RemarkView(RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED)));
+				List.of(new JudgeTable.Notice(
+						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED), true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
@@ -86,11 +98,33 @@ class JudgeApiTests {
 					"""
 							{"seat":"Judge 3","event":"Junior","segment":"Free skating","kind":"FREE",
 							"secondLook":"SECOND_MARK","now":{"performance":"01a20000-0000-7000-8000-0000000000aa",
-							"startNumber":4,"team":"Northern Lanterns","club":"Lantern Club","remarks":[{"kind":"FALL",
-							"text":"one skater","notedAt":"2027-02-13T12:02:11.120Z"}]},
+							"startNumber":4,"team":"Northern Lanterns","club":"Lantern Club","remarks":[{
+							"id":"01a20000-0000-7000-8000-0000000000bb","kind":"FALL","text":"one skater",
+							"notedAt":"2027-02-13T12:02:11.120Z","seen":true}]},
 							"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
 							"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
 							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null}""");
+	}
+
+	@Test
+	void tabletSaysHowManyCardsWaitOnIt() {
+		given(this.tables.tableOf(any()))
+			.willReturn(new JudgeTable("Judge 3", "Junior", "", null, CardTieBreak.SECOND_MARK, null, List.of(), 0, 0));
+		assertThat(this.mvc.get().uri("/api/judge/table?waiting=2").header("Authorization", "Bearer a-token"))
+			.hasStatusOk();
+		then(this.panels).should().noteWaiting(new SeatId(SEAT), 2);
+	}
+
+	@Test
+	void remarkIsSeenByTheSeatOfTheTablet() {
+		given(this.remarks.see(any(), any(), any())).willReturn(new SeenRemark(REMARK, RECEIVED));
+		assertThat(this.mvc.put()
+			.uri("/api/judge/remarks/" + REMARK + "/seen")
+			.header("Authorization", "Bearer a-token")
+			.contentType(MediaType.APPLICATION_JSON)).hasStatusOk().bodyJson().isStrictlyEqualTo("""
+					{"id":"01a20000-0000-7000-8000-0000000000bb","seenAt":"2027-02-13T12:02:11.120Z"}""");
+		then(this.remarks).should()
+			.see(eq(REMARK), eq(new SeatId(SEAT)), argThat((actor) -> actor.name().equals("Judge 3, Junior")));
 	}
 
 	@Test

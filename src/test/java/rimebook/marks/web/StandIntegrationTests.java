@@ -13,12 +13,15 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
+import rimebook.accounts.SeatCodes;
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
+import rimebook.marks.RemarksSeen;
 import rimebook.marks.SegmentRun;
+import rimebook.panels.Panels;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -116,6 +119,39 @@ class StandIntegrationTests {
 		Visitor.Page told = stand().submit("#remark-form", Map.of("kind", "TIME", "text", "4 s too long"));
 		assertThat(told.text()).contains("The panel has been told.", "Time: 4 s too long");
 		assertThat(this.run.remarks(performance(1).id())).extracting(RemarkView::kind).containsExactly(RemarkKind.TIME);
+	}
+
+	@Test
+	void standTellsWhoHasSeenARemark() {
+		this.day.open(1);
+		this.day.callNext(1);
+		this.run.note(performance(1).id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		assertThat(stand().document().select("#told").text())
+			.contains("seen by 0 of 3, not yet Judge 1, Judge 2, Judge 3");
+		see(0);
+		see(2);
+		assertThat(stand().document().select("#told").text()).contains("seen by 2 of 3, not yet Judge 2");
+		see(1);
+		assertThat(stand().document().select("#told .signed").text()).isEqualTo("seen by all 3");
+	}
+
+	private void see(int seat) {
+		this.context.getBean(RemarksSeen.class)
+			.see(this.run.remarks(performance(1).id()).get(0).id(), this.day.seats().get(seat).id(),
+					SmallCompetition.REFEREE);
+	}
+
+	@Test
+	void standTellsWhichTabletIsHeardAndKeepsCards() {
+		this.day.open(1);
+		this.day.callNext(1);
+		this.context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		this.context.getBean(SeatCodes.class).pair(this.day.seats().get(0).code(), "a tablet");
+		this.context.getBean(Panels.class).noteWaiting(this.day.seats().get(0).id(), 2);
+		assertThat(stand().document().select(".seat-list li").eachText()).satisfiesExactly(
+				(seat) -> assertThat(seat).contains("in contact", "2 cards wait on the tablet"),
+				(seat) -> assertThat(seat).contains("no tablet has joined").doesNotContain("wait"),
+				(seat) -> assertThat(seat).contains("no tablet has joined"));
 	}
 
 	@Test
