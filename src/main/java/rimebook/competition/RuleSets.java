@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
@@ -56,6 +58,26 @@ public class RuleSets {
 	 */
 	public SegmentRules of(EventView event, SegmentView segment) {
 		return of(event).segment(segment.kind(), choice(event).level());
+	}
+
+	/**
+	 * Find a code as the event's table of values writes it, whatever letters were typed
+	 * small or large.
+	 * @return empty if the table has no such code
+	 * @throws NotFoundException if the event is not judged by points
+	 */
+	public Optional<String> codeOf(EventView event, String typed) {
+		Set<String> codes = of(event).values().values().keySet();
+		return codes.contains(typed) ? Optional.of(typed)
+				: codes.stream().filter((code) -> code.equalsIgnoreCase(typed)).findFirst();
+	}
+
+	/**
+	 * Name in words what a code stands for.
+	 * @return the code itself where the event is not judged by points
+	 */
+	public String nameOf(EventView event, String code) {
+		return event.isJudgedByPoints() ? of(event).nameOf(code) : code;
 	}
 
 	/** Refuse a rule set that is not known or has no factors for one of the segments. */

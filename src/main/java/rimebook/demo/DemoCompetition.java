@@ -226,6 +226,8 @@ class DemoCompetition {
 	private void playSenior(EventView senior) {
 		SegmentView first = senior.segments().get(0);
 		DemoPerformances files = new DemoPerformances("short");
+		this.points.plan(senior.id(), first.id(), files);
+		this.points.plan(senior.id(), senior.segments().get(1).id(), new DemoPerformances("free"));
 		order(first, DrawMethod.WHOLE_FIELD);
 		this.run.open(first.id(), REFEREE);
 		for (PerformanceView performance : this.run.performances(first.id())) {

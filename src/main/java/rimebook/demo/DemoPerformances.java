@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVRecord;
@@ -43,6 +44,11 @@ final class DemoPerformances {
 		return of(this.elements, team)
 			.map((row) -> new CallElements.Call(null, row.get("code"), ElementWorth.COUNTS, null))
 			.toList();
+	}
+
+	/** What a team means to skate: the elements as called, none downgraded. */
+	String plan(String team) {
+		return of(this.elements, team).map((row) -> row.get("code").replace("<", "")).collect(Collectors.joining(" "));
 	}
 
 	/** What was taken off a team. */

@@ -6,7 +6,11 @@ import java.util.UUID;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.EventId;
+import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.entries.PlanElements;
+import rimebook.entries.PlannedElements;
 import rimebook.marks.CallElements;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
@@ -26,17 +30,28 @@ class PointsRehearsal {
 
 	private final Entries entries;
 
+	private final PlannedElements plans;
+
 	private final ElementCalls calls;
 
 	private final DeductionNotes deductions;
 
 	private final PointsSubmission cards;
 
-	PointsRehearsal(Entries entries, ElementCalls calls, DeductionNotes deductions, PointsSubmission cards) {
+	PointsRehearsal(Entries entries, PlannedElements plans, ElementCalls calls, DeductionNotes deductions,
+			PointsSubmission cards) {
 		this.entries = entries;
+		this.plans = plans;
 		this.calls = calls;
 		this.deductions = deductions;
 		this.cards = cards;
+	}
+
+	/** Write down what every team of an event means to skate in a segment. */
+	void plan(EventId event, SegmentId segment, DemoPerformances files) {
+		this.entries.ofEvent(event)
+			.forEach((entry) -> this.plans.plan(new PlanElements(entry.id(), segment, files.plan(entry.team().name()),
+					this.plans.of(entry.id(), segment).version()), DemoCrew.SECRETARY));
 	}
 
 	/** Call the elements and note the deductions, unless somebody did. */

@@ -1,0 +1,103 @@
+package rimebook.entries;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+
+/**
+ * What teams mean to skate, segment by segment. A plan binds nobody: the technical panel
+ * calls what it sees. It may change until the segment is opened.
+ */
+@Service
+@Transactional(readOnly = true)
+public class PlannedElements {
+
+	private final PlannedProgrammeRepository plans;
+
+	private final Entries entries;
+
+	private final Competitions competitions;
+
+	private final RuleSets ruleSets;
+
+	private final ObjectProvider<PlanGuard> guards;
+
+	private final Ids ids;
+
+	private final ApplicationEventPublisher events;
+
+	PlannedElements(PlannedProgrammeRepository plans, Entries entries, Competitions competitions, RuleSets ruleSets,
+			ObjectProvider<PlanGuard> guards, Ids ids, ApplicationEventPublisher events) {
+		this.plans = plans;
+		this.entries = entries;
+		this.competitions = competitions;
+		this.ruleSets = ruleSets;
+		this.guards = guards;
+		this.ids = ids;
+		this.events = events;
+	}
+
+	/**
+	 * Put a plan in place of the one before; an empty one takes it away.
+	 * @throws rimebook.shared.RuleViolationException naming the field {@code codes}: no
+	 * code, or, in points judging, one that the table of values does not have
+	 * @throws ConflictException {@code plan-fixed} once the segment is opened;
+	 * {@code stale-version} if somebody else changed the plan since
+	 * @throws NotFoundException if there is no such entry, or no such segment in its
+	 * event
+	 */
+	@Transactional
+	public PlannedProgrammeView plan(PlanElements order, Actor actor) {
+		EventView event = this.competitions.event(this.entries.entry(order.entry()).event());
+		SegmentView segment = event.segment(order.segment());
+		this.competitions.holding(event.id());
+		refusal(segment.id()).ifPresent((refusal) -> {
+			throw new ConflictException("plan-fixed", refusal);
+		});
+		List<String> codes = new PlannedCodes(this.ruleSets, event).read(order.typed());
+		PlannedProgramme plan = this.plans.findByEntryAndSegment(order.entry().value(), segment.id().value())
+			.orElseGet(() -> new PlannedProgramme(this.ids.next(), order.entry(), segment.id()));
+		String before = plan.inWords();
+		plan.plan(codes, order.version());
+		PlannedProgrammeView kept = this.plans.saveAndFlush(plan).view();
+		if (!before.equals(plan.inWords())) {
+			this.events.publishEvent(AuditedChange.of(actor, "entry", order.entry(), "elements.planned")
+				.from(words(segment, before), words(segment, plan.inWords())));
+		}
+		return kept;
+	}
+
+	private static String words(SegmentView segment, String codes) {
+		return codes.isEmpty() ? "" : segment.name() + ": " + codes;
+	}
+
+	/**
+	 * What a team means to skate in a segment; without codes where nothing was planned.
+	 */
+	public PlannedProgrammeView of(EntryId entry, SegmentId segment) {
+		return this.plans.findByEntryAndSegment(entry.value(), segment.value())
+			.map(PlannedProgramme::view)
+			.orElseGet(() -> PlannedProgrammeView.none(entry, segment));
+	}
+
+	/** Why no plan for a segment can change any more; empty if one can. */
+	public Optional<String> refusal(SegmentId segment) {
+		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(segment).stream()).findFirst();
+	}
+
+}

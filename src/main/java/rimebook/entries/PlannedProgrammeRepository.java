@@ -1,0 +1,12 @@
+package rimebook.entries;
+
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface PlannedProgrammeRepository extends JpaRepository<PlannedProgramme, UUID> {
+
+	Optional<PlannedProgramme> findByEntryAndSegment(UUID entry, UUID segment);
+
+}

@@ -1,0 +1,26 @@
+package rimebook.entries.web;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
+import rimebook.entries.PlanElements;
+import rimebook.entries.PlannedProgrammeView;
+
+/** The planned elements of a segment as typed. */
+record PlanForm(@Nullable String codes, @Nullable Integer version) {
+
+	PlanForm {
+		codes = (codes != null) ? codes : "";
+		version = (version != null) ? version : 0;
+	}
+
+	static PlanForm of(PlannedProgrammeView plan) {
+		return new PlanForm(String.join("\n", plan.codes()), plan.version());
+	}
+
+	PlanElements order(EntryId entry, SegmentId segment) {
+		return new PlanElements(entry, segment, this.codes, this.version);
+	}
+
+}

@@ -1,0 +1,19 @@
+package rimebook.entries.web;
+
+import java.util.List;
+
+import rimebook.competition.SegmentView;
+
+/**
+ * What a team means to skate in one segment.
+ *
+ * @param elements in order
+ * @param refusal why it can no longer change, empty if it can
+ */
+record PlanRow(SegmentView segment, List<Element> elements, String refusal) {
+
+	/** A planned element and its code in words. */
+	record Element(String code, String name) {
+	}
+
+}
