@@ -48,8 +48,11 @@ class CardSubmission extends PerformanceLine {
 
 	/** Tell whether this row is just what the seat sends again. */
 	boolean isSameAs(SubmitCard card, SeatId seat) {
-		return performance().equals(card.performance().value()) && this.seat.equals(seat.value())
-				&& this.sequence == card.sequence() && marks().equals(card.marks());
+		return isOf(card.performance(), seat) && this.sequence == card.sequence() && marks().equals(card.marks());
+	}
+
+	boolean isOf(PerformanceId performance, SeatId seat) {
+		return performance().equals(performance.value()) && this.seat.equals(seat.value());
 	}
 
 	SeatId seat() {

@@ -56,15 +56,34 @@ public class JudgeTables {
 	public JudgeTable tableOf(SeatId id) {
 		SeatView seat = this.panels.seat(id);
 		EventView event = this.competitions.event(seat.event());
-		for (int i = event.segments().size() - 1; i >= 0; i--) {
-			SegmentView segment = event.segments().get(i);
-			List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.id().value());
-			if (!all.isEmpty()) {
-				return table(seat, event, segment, all);
-			}
+		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
+			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
+					null, List.of(), 0, 0, event.method(), null));
+	}
+
+	/**
+	 * List the seat's own cards of the segment under way in points judging, by starting
+	 * number; empty in placement judging, where the table has them.
+	 */
+	@Transactional(readOnly = true)
+	public List<OwnPointsCard> pointsCardsOf(SeatId id) {
+		EventView event = this.competitions.event(this.panels.seat(id).event());
+		if (!event.isJudgedByPoints()) {
+			return List.of();
 		}
-		return new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(), null, List.of(),
-				0, 0, event.method(), null);
+		return underWay(event).map((segment) -> this.tasks.cardsOf(id, performances(segment))).orElse(List.of());
+	}
+
+	/** The last segment that was opened. */
+	private Optional<SegmentView> underWay(EventView event) {
+		return event.segments()
+			.stream()
+			.filter((segment) -> this.performances.existsBySegment(segment.id().value()))
+			.reduce((earlier, later) -> later);
+	}
+
+	private List<Performance> performances(SegmentView segment) {
+		return this.performances.findBySegmentOrderByStartNumber(segment.id().value());
 	}
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {

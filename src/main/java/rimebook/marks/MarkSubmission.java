@@ -69,8 +69,7 @@ public class MarkSubmission {
 
 	private static Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
 		if (!sent.isSameAs(card, seat)) {
-			throw new ConflictException("card-content-differs",
-					"A card with this identity was received before with other content; nothing was changed.");
+			throw CardRefusals.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedCard.of(sent) : null);
 		}
 		return sent.acknowledged();
 	}
@@ -90,9 +89,7 @@ public class MarkSubmission {
 
 	private static void requireNewer(SubmitCard card, Optional<CardSubmission> before) {
 		if (before.isPresent() && card.sequence() <= before.get().sequence()) {
-			throw new ConflictException("card-sequence-taken",
-					"This seat has sent " + MarkWords.of(before.get().marks()) + " as change " + before.get().sequence()
-							+ " for this performance; send the next change as " + (before.get().sequence() + 1) + ".");
+			throw CardRefusals.sequenceTaken(before.get().sequence(), ReceivedCard.of(before.get()));
 		}
 	}
 

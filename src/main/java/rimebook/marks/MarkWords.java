@@ -17,6 +17,11 @@ public final class MarkWords {
 		return Hundredths.decimal(marks.first()) + " / " + Hundredths.decimal(marks.second());
 	}
 
+	/** Write a mark as a number with one decimal. */
+	public static BigDecimal decimal(int hundredths) {
+		return BigDecimal.valueOf(hundredths, 2).setScale(1);
+	}
+
 	/**
 	 * Read a mark.
 	 * @param field the field's name in the request

@@ -70,7 +70,11 @@ class PointsBook implements CardBook {
 	}
 
 	Optional<CalledList> list(PerformanceId performance) {
-		return newestLists(List.of(performance.value())).values().stream().findFirst();
+		return lists(performance).newest();
+	}
+
+	CalledLists lists(PerformanceId performance) {
+		return new CalledLists(this.lists.findByPerformanceInOrderBySequence(List.of(performance.value())));
 	}
 
 	Optional<DeductionList> deductions(PerformanceId performance) {
@@ -86,6 +90,14 @@ class PointsBook implements CardBook {
 		return this.cards.findByPerformanceAndSeatOrderBySequence(performance.value(), seat.value())
 			.stream()
 			.reduce((older, newer) -> newer);
+	}
+
+	/** The newest card of one seat for each of these; no other seat's is read. */
+	Map<UUID, PointsCard> cards(Collection<UUID> performances, SeatId seat) {
+		Map<UUID, PointsCard> newest = new HashMap<>();
+		this.cards.findBySeatAndPerformanceInOrderBySequence(seat.value(), performances)
+			.forEach((card) -> newest.put(card.performance(), card));
+		return newest;
 	}
 
 	Map<UUID, CalledList> newestLists(Collection<UUID> performances) {
@@ -131,7 +143,8 @@ class PointsBook implements CardBook {
 
 	@Override
 	public List<String> missing(Performance performance) {
-		Optional<CalledList> list = list(performance.id());
+		CalledLists lists = lists(performance.id());
+		Optional<CalledList> list = lists.newest();
 		List<String> missing = new ArrayList<>();
 		if (list.isEmpty()) {
 			missing.add("the called elements");
@@ -141,6 +154,9 @@ class PointsBook implements CardBook {
 		for (SeatView seat : seats(performance.segment())) {
 			lack(sent.get(seat.id()), list.map(CalledList::view), components)
 				.ifPresent((lack) -> missing.add(seat.label() + lack));
+			lists.toConfirm(sent.get(seat.id()))
+				.forEach((element) -> missing
+					.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
 		}
 		return missing;
 	}

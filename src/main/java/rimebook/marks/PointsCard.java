@@ -22,6 +22,8 @@ class PointsCard extends PerformanceLine {
 
 	private int sequence;
 
+	private int listSequence;
+
 	@Convert(converter = PointsJson.Marks.class)
 	private PointsMarks marks;
 
@@ -34,11 +36,12 @@ class PointsCard extends PerformanceLine {
 	protected PointsCard() {
 	}
 
-	PointsCard(UUID id, PerformanceId performance, SeatId seat, int sequence, PointsMarks marks, CardOrigin origin,
-			Instant receivedAt) {
+	PointsCard(UUID id, PerformanceId performance, SeatId seat, int sequence, int listSequence, PointsMarks marks,
+			CardOrigin origin, Instant receivedAt) {
 		super(id, performance);
 		this.seat = seat.value();
 		this.sequence = sequence;
+		this.listSequence = listSequence;
 		this.marks = marks;
 		this.origin = origin;
 		this.receivedAt = receivedAt;
@@ -46,8 +49,12 @@ class PointsCard extends PerformanceLine {
 
 	/** Tell whether this row is just what the seat sends again. */
 	boolean isSameAs(SubmitPointsCard card, SeatId seat) {
-		return performance().equals(card.performance().value()) && this.seat.equals(seat.value())
-				&& this.sequence == card.sequence() && this.marks.equals(card.marks());
+		return isOf(card.performance(), seat) && this.sequence == card.sequence() && this.marks.equals(card.marks())
+				&& card.isGivenTo(this.listSequence);
+	}
+
+	boolean isOf(PerformanceId performance, SeatId seat) {
+		return performance().equals(performance.value()) && this.seat.equals(seat.value());
 	}
 
 	SeatId seat() {
@@ -56,6 +63,15 @@ class PointsCard extends PerformanceLine {
 
 	int sequence() {
 		return this.sequence;
+	}
+
+	/** The version of the list that the grades were given to, 0 where nobody knows. */
+	int listSequence() {
+		return this.listSequence;
+	}
+
+	PointsTask.OwnCard own() {
+		return new PointsTask.OwnCard(this.sequence, this.marks, this.receivedAt);
 	}
 
 	PointsMarks marks() {

@@ -18,6 +18,9 @@ interface PointsCardRepository extends Repository<PointsCard, UUID> {
 	/** One seat's cards for a performance, oldest sequence first. */
 	List<PointsCard> findByPerformanceAndSeatOrderBySequence(UUID performance, UUID seat);
 
+	/** One seat's cards for these performances, oldest sequence first. */
+	List<PointsCard> findBySeatAndPerformanceInOrderBySequence(UUID seat, Collection<UUID> performances);
+
 	/** Every version for these performances, oldest sequence first. */
 	List<PointsCard> findByPerformanceInOrderBySequence(Collection<UUID> performances);
 

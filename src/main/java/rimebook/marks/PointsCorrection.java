@@ -100,8 +100,8 @@ public class PointsCorrection {
 		}
 		PointsMarks marks = changed(old.marks(), list, line, corrected);
 		check(performance).require(marks);
-		this.cards.save(new PointsCard(this.ids.next(), id, seat, old.sequence() + 1, marks, CardOrigin.CORRECTION,
-				this.clock.instant()));
+		this.cards.save(new PointsCard(this.ids.next(), id, seat, old.sequence() + 1, list.sequence(), marks,
+				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ", " + line.words() + ": ";
 		String words = label + line.words(expected) + " became " + line.words(corrected);
 		this.events.publishEvent(new CardCorrected(id, performance.segment(), performance.entry(), words,

@@ -57,7 +57,7 @@ public class PointsSubmission {
 	 * @return the word that it is kept; for a repetition the first answer again
 	 * @throws rimebook.shared.RuleViolationException naming the field, such as
 	 * {@code components[Composition]}: no elements called yet, a grade or mark missing or
-	 * out of range, an element that is not in the list
+	 * out of range, an element that is not in the list it was given to, no such list
 	 * @throws ConflictException {@code card-content-differs} if the identity was used for
 	 * another card, {@code card-sequence-taken} if the seat has sent that change already,
 	 * {@code card-closed} or {@code performance-not-open} if marks are not taken now
@@ -95,22 +95,22 @@ public class PointsSubmission {
 
 	private static Acknowledgement repeated(PointsCard sent, SubmitPointsCard card, SeatId seat) {
 		if (!sent.isSameAs(card, seat)) {
-			throw new ConflictException("card-content-differs",
-					"A card with this identity was received before with other content; nothing was changed.");
+			throw CardRefusals
+				.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedPointsCard.of(sent.own()) : null);
 		}
 		return sent.acknowledged();
 	}
 
 	private Acknowledgement keep(SubmitPointsCard card, Performance performance, SeatView seat, CardOrigin origin,
 			Actor actor) {
-		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()),
-				this.book.list(performance.id()).map(CalledList::view));
+		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
+		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
 		OpenPerformances.requireOnIce(performance);
 		check.require(card.marks());
 		Optional<PointsCard> before = newest(performance.id(), seat.id());
 		requireNewer(card, before);
-		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(), origin,
-				this.clock.instant());
+		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(),
+				list.map(CalledListView::sequence).orElse(0), card.marks(), origin, this.clock.instant());
 		this.cards.save(kept);
 		this.events.publishEvent(
 				new CardReceived(performance.id(), performance.segment(), line(kept, before, seat, check, actor)));
@@ -119,10 +119,7 @@ public class PointsSubmission {
 
 	private static void requireNewer(SubmitPointsCard card, Optional<PointsCard> before) {
 		if (before.isPresent() && card.sequence() <= before.get().sequence()) {
-			throw new ConflictException("card-sequence-taken",
-					"For this seat a card was received meanwhile as change " + before.get().sequence()
-							+ "; nothing was changed. Look at it, then send the next change as "
-							+ (before.get().sequence() + 1) + ".");
+			throw CardRefusals.sequenceTaken(before.get().sequence(), ReceivedPointsCard.of(before.get().own()));
 		}
 	}
 

@@ -29,8 +29,15 @@ public record PointsTask(int listSequence, List<Element> elements, List<String> 
 	 *
 	 * @param name the code in words
 	 * @param counts whether it has to be graded
+	 * @param confirm whether it is called otherwise than when this seat graded it
 	 */
-	public record Element(UUID id, int number, String code, String name, boolean counts) {
+	public record Element(UUID id, int number, String code, String name, boolean counts, boolean confirm) {
+
+		/** An element as it was called when the seat graded it. */
+		public Element(UUID id, int number, String code, String name, boolean counts) {
+			this(id, number, code, name, counts, false);
+		}
+
 	}
 
 	/** The seat's own newest card. */

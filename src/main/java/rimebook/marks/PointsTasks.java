@@ -1,9 +1,15 @@
 package rimebook.marks;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.PointsRules;
@@ -14,27 +20,54 @@ class PointsTasks {
 
 	private final PointsBook book;
 
-	PointsTasks(PointsBook book) {
+	private final Entries entries;
+
+	PointsTasks(PointsBook book, Entries entries) {
 		this.book = book;
+		this.entries = entries;
 	}
 
 	PointsTask of(Performance performance, SeatId seat) {
 		PointsRules rules = this.book.ruleSet(performance.segment());
-		CalledListView list = this.book.list(performance.id()).map(CalledList::view).orElse(null);
-		List<PointsTask.Element> elements = (list == null) ? List.of()
-				: list.elements().stream().map((element) -> element(element, rules)).toList();
-		return new PointsTask((list != null) ? list.sequence() : 0, elements,
+		CalledLists lists = this.book.lists(performance.id());
+		Optional<PointsCard> card = this.book.card(performance.id(), seat);
+		List<CalledElement> toConfirm = lists.toConfirm(card.orElse(null));
+		List<PointsTask.Element> elements = lists.newest()
+			.map(CalledList::elements)
+			.orElse(List.of())
+			.stream()
+			.map((element) -> element(element, rules, toConfirm.contains(element)))
+			.toList();
+		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements,
 				this.book.rules(performance.segment()).components().stream().map(ComponentRule::name).toList(),
-				rules.values().grades().most(),
-				this.book.card(performance.id(), seat)
-					.map((card) -> new PointsTask.OwnCard(card.sequence(), card.marks(),
-							card.acknowledged().receivedAt()))
-					.orElse(null));
+				rules.values().grades().most(), card.map(PointsCard::own).orElse(null));
 	}
 
-	private static PointsTask.Element element(CalledElement element, PointsRules rules) {
+	private static PointsTask.Element element(CalledElement element, PointsRules rules, boolean confirm) {
 		return new PointsTask.Element(element.id(), element.number(), element.code(), rules.nameOf(element.code()),
-				element.counts());
+				element.counts(), confirm);
+	}
+
+	/** The seat's newest card of each of these performances that has one. */
+	List<OwnPointsCard> cardsOf(SeatId seat, List<Performance> performances) {
+		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
+		Map<UUID, PointsCard> own = this.book.cards(ids, seat);
+		Map<UUID, CalledList> lists = this.book.newestLists(own.keySet());
+		return performances.stream()
+			.filter((performance) -> own.containsKey(performance.id().value()))
+			.map((performance) -> card(performance, own.get(performance.id().value()),
+					lists.get(performance.id().value())))
+			.toList();
+	}
+
+	private OwnPointsCard card(Performance performance, PointsCard card, @Nullable CalledList list) {
+		List<OwnPointsCard.Graded> graded = (list == null) ? List.of() : list.view()
+			.counting()
+			.stream()
+			.map((element) -> new OwnPointsCard.Graded(element.number(), element.code(), card.marks().grade(element)))
+			.toList();
+		return new OwnPointsCard(performance.id(), performance.startNumber(),
+				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.isOnIce());
 	}
 
 }

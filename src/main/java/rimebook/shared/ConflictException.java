@@ -10,12 +10,32 @@ public final class ConflictException extends RimebookException {
 
 	private static final long serialVersionUID = 1L;
 
+	private final transient @Nullable Object received;
+
 	public ConflictException(String code, String message) {
-		super(code, null, message);
+		this(code, null, message);
 	}
 
 	public ConflictException(String code, @Nullable String field, String message) {
+		this(code, field, message, null);
+	}
+
+	private ConflictException(String code, @Nullable String field, String message, @Nullable Object received) {
 		super(code, field, message);
+		this.received = received;
+	}
+
+	/**
+	 * Refuse what was sent because something else is there, and show that.
+	 * @param received what is there instead, as programs are to read it
+	 */
+	public static ConflictException instead(String code, String message, Object received) {
+		return new ConflictException(code, null, message, received);
+	}
+
+	/** What is there instead of what was sent, where it can be shown. */
+	public @Nullable Object received() {
+		return this.received;
 	}
 
 	/**

@@ -20,8 +20,15 @@ import rimebook.shared.RuleViolationException;
  * @param sentence what a person reads
  * @param errors the fields at fault
  * @param reference the number that a bug's log line carries, else empty
+ * @param received what is there instead of what was sent, {@code null} unless it may be
+ * shown
  */
-record Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference) {
+record Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference,
+		@Nullable Object received) {
+
+	Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference) {
+		this(status, code, sentence, errors, reference, null);
+	}
 
 	/** One field at fault and what is wrong with it. */
 	record Fault(String field, String message) {
@@ -37,7 +44,8 @@ record Refusal(HttpStatus status, String code, String sentence, List<Fault> erro
 
 	static Refusal of(RimebookException refused) {
 		String sentence = Objects.requireNonNullElse(refused.getMessage(), refused.code());
-		return new Refusal(status(refused), refused.code(), sentence, faults(refused.field(), sentence), "");
+		return new Refusal(status(refused), refused.code(), sentence, faults(refused.field(), sentence), "",
+				(refused instanceof ConflictException conflict) ? conflict.received() : null);
 	}
 
 	private static List<Fault> faults(@Nullable String field, String sentence) {

@@ -1,7 +1,9 @@
 package rimebook.marks.web;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
@@ -9,16 +11,22 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
 import rimebook.marks.Acknowledgement;
+import rimebook.marks.JudgeTables;
+import rimebook.marks.OwnPointsCard;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PointsMarks;
 import rimebook.marks.PointsSubmission;
+import rimebook.marks.ReceivedPointsCard;
 import rimebook.marks.SubmitPointsCard;
 import rimebook.panels.SeatId;
 import rimebook.shared.Actor;
@@ -33,13 +41,39 @@ class PointsApiController {
 
 	private final PointsSubmission submission;
 
-	PointsApiController(PointsSubmission submission) {
+	private final JudgeTables tables;
+
+	PointsApiController(PointsSubmission submission, JudgeTables tables) {
 		this.submission = submission;
+		this.tables = tables;
+	}
+
+	/**
+	 * The seat's own cards of the segment, to look up earlier teams. Apart from the
+	 * table, which is asked for several times a second and stays small.
+	 */
+	@GetMapping("/api/judge/cards")
+	ResponseEntity<List<OwnCardResponse>> cards(@OwnSeat UUID seat) {
+		return ResponseEntity.ok()
+			.cacheControl(CacheControl.noStore())
+			.body(this.tables.pointsCardsOf(new SeatId(seat)).stream().map(OwnCardResponse::of).toList());
 	}
 
 	@PutMapping(path = "/api/points-cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
 	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
 		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+	}
+
+	/** An own card; the marks of components have two decimals. */
+	record OwnCardResponse(UUID performance, int startNumber, String team, boolean closed,
+			List<OwnPointsCard.Graded> elements, Map<String, BigDecimal> components, int sequence, Instant receivedAt) {
+
+		static OwnCardResponse of(OwnPointsCard own) {
+			ReceivedPointsCard card = ReceivedPointsCard.of(own.card());
+			return new OwnCardResponse(own.performance().value(), own.startNumber(), own.team(), own.closed(),
+					own.elements(), card.components(), card.sequence(), card.receivedAt());
+		}
+
 	}
 
 	/**
@@ -53,7 +87,9 @@ class PointsApiController {
 			@NotNull(
 					message = "is missing; give a grade for each called element") Map<UUID, @Nullable BigDecimal> grades,
 			@NotNull(
-					message = "is missing; give a mark for each component") Map<String, @Nullable BigDecimal> components) {
+					message = "is missing; give a mark for each component") Map<String, @Nullable BigDecimal> components,
+			@Nullable @Digits(integer = 4, fraction = 0,
+					message = "must be the number of a list of called elements") BigDecimal listSequence) {
 
 		SubmitPointsCard as(UUID id) {
 			Map<UUID, Integer> grades = new LinkedHashMap<>();
@@ -63,7 +99,8 @@ class PointsApiController {
 			this.components.forEach((name, mark) -> components.put(name,
 					whole("components[" + name + "]", mark, 2, "a mark is 0.25 to 10.00 in steps of 0.25")));
 			return new SubmitPointsCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(),
-					new PointsMarks(grades, components));
+					new PointsMarks(grades, components),
+					(this.listSequence != null) ? this.listSequence.intValueExact() : null);
 		}
 
 		/** Read a decimal in units of its last place. */

@@ -2,16 +2,16 @@ package rimebook.marks.web;
 
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
 import rimebook.marks.JudgeTable;
+import rimebook.marks.MarkWords;
 import rimebook.marks.PointsTask;
+import rimebook.marks.ReceivedPointsCard;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
 import rimebook.tabulation.CardTieBreak;
@@ -42,27 +42,17 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 
 	/** What the seat has to give in points judging, and what it has given. */
 	record Points(int listSequence, List<PointsTask.Element> elements, List<String> components, int lowestGrade,
-			int highestGrade, @Nullable PointsCard card) {
+			int highestGrade, @Nullable ReceivedPointsCard card) {
 
 		static @Nullable Points of(@Nullable PointsTask task) {
 			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.components(),
-					-task.highestGrade(), task.highestGrade(), PointsCard.of(task.card()));
+					-task.highestGrade(), task.highestGrade(), own(task.card()));
 		}
 
 	}
 
-	/** The seat's own card; grades by element, marks of components with two decimals. */
-	record PointsCard(int sequence, Map<UUID, Integer> grades, Map<String, BigDecimal> components, Instant receivedAt) {
-
-		static @Nullable PointsCard of(PointsTask.@Nullable OwnCard card) {
-			if (card == null) {
-				return null;
-			}
-			Map<String, BigDecimal> components = new LinkedHashMap<>();
-			card.marks().components().forEach((name, mark) -> components.put(name, BigDecimal.valueOf(mark, 2)));
-			return new PointsCard(card.sequence(), card.marks().grades(), components, card.receivedAt());
-		}
-
+	private static @Nullable ReceivedPointsCard own(PointsTask.@Nullable OwnCard card) {
+		return (card != null) ? ReceivedPointsCard.of(card) : null;
 	}
 
 	/** What the referee tells the panel. */
@@ -80,12 +70,9 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 			Instant receivedAt, boolean closed) {
 
 		static Card of(JudgeTable.OwnCard card) {
-			return new Card(card.performance().value(), card.startNumber(), card.team(), mark(card.first()),
-					mark(card.second()), card.sequence(), card.receivedAt(), card.closed());
-		}
-
-		private static BigDecimal mark(int hundredths) {
-			return BigDecimal.valueOf(hundredths, 2).setScale(1);
+			return new Card(card.performance().value(), card.startNumber(), card.team(),
+					MarkWords.decimal(card.first()), MarkWords.decimal(card.second()), card.sequence(),
+					card.receivedAt(), card.closed());
 		}
 
 	}

@@ -1,12 +1,14 @@
 package rimebook.marks.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.argThat;
 import static org.mockito.ArgumentMatchers.eq;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.BDDMockito.then;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,7 @@ import rimebook.marks.JudgeTable;
 import rimebook.marks.JudgeTables;
 import rimebook.marks.MarkSubmission;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.ReceivedCard;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
 import rimebook.marks.RemarksSeen;
@@ -187,6 +190,30 @@ class JudgeApiTests {
 		assertThat(refused).bodyJson()
 			.extractingPath("$.detail")
 			.isEqualTo("The referee has closed the cards of start number 4.");
+	}
+
+	@Test
+	void conflictWithAnotherVersionShowsIt() {
+		given(this.submission.submit(any(), any(), any()))
+			.willThrow(ConflictException.instead("card-sequence-taken", "A card was received meanwhile.",
+					new ReceivedCard(2, new BigDecimal("5.0"), new BigDecimal("5.1"), RECEIVED)));
+		MvcTestResult refused = put(
+				"{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}");
+		assertThat(refused).hasStatus(HttpStatus.CONFLICT).hasContentType(MediaType.APPLICATION_PROBLEM_JSON);
+		assertThat(refused).bodyJson()
+			.extractingPath("$.received")
+			.asMap()
+			.containsExactly(entry("sequence", 2), entry("first", 5.0), entry("second", 5.1),
+					entry("receivedAt", "2027-02-13T12:02:11.120Z"));
+	}
+
+	@Test
+	void otherConflictsShowNone() {
+		given(this.submission.submit(any(), any(), any()))
+			.willThrow(new ConflictException("card-closed", "The referee has closed the cards."));
+		assertThat(put("{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}"))
+			.bodyJson()
+			.doesNotHavePath("$.received");
 	}
 
 	@Test

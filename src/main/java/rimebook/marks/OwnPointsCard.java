@@ -1,0 +1,29 @@
+package rimebook.marks;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A seat's own card of a performance judged by points, to be looked up.
+ *
+ * @param elements what counts, in the order skated
+ * @param card the version that counts
+ * @param closed whether it can no longer be changed
+ */
+public record OwnPointsCard(PerformanceId performance, int startNumber, String team, List<Graded> elements,
+		PointsTask.OwnCard card, boolean closed) {
+
+	public OwnPointsCard {
+		elements = List.copyOf(elements);
+	}
+
+	/**
+	 * An element with this seat's grade.
+	 *
+	 * @param grade {@code null} where the seat gave none
+	 */
+	public record Graded(int number, String code, @Nullable Integer grade) {
+	}
+
+}

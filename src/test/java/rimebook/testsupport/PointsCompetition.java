@@ -1,0 +1,27 @@
+package rimebook.testsupport;
+
+import java.util.List;
+
+import org.springframework.context.ApplicationContext;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
+
+/** A {@link SmallCompetition} whose event is judged by points. */
+public final class PointsCompetition {
+
+	private PointsCompetition() {
+	}
+
+	/** Build a running one with a complete panel and both orders due. */
+	public static SmallCompetition running(ApplicationContext context, int teams, int judges) {
+		return SmallCompetition.running(context, teams,
+				new DraftEvent("Senior", JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
+						new PointsChoice("synchronized-2025-26", "senior"),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+	}
+
+}
