@@ -1,13 +1,10 @@
 package rimebook.bench;
 
-import java.io.File;
 import java.io.IOException;
-import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -24,15 +21,14 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
-import rimebook.RimebookApplication;
 import rimebook.accounts.SeatCodes;
 import rimebook.marks.PerformanceView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.testsupport.PostgresDatabase;
+import rimebook.testsupport.ServiceProcess;
 import rimebook.testsupport.SmallCompetition;
 
 /**
@@ -51,9 +47,7 @@ public final class PowerCuts {
 	/** Fifty rounds of these fit below the greatest sequence of a card. */
 	private static final int CARDS_A_ROUND = 18;
 
-	private final List<String> database;
-
-	private final int port = freePort();
+	private final ServiceProcess service;
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
@@ -66,50 +60,39 @@ public final class PowerCuts {
 	private final Random random = new Random(20270213);
 
 	private PowerCuts(List<String> database) {
-		this.database = database;
+		this.service = new ServiceProcess(database, Path.of("target", "power-cuts.log"));
 	}
 
 	public static void main(String[] arguments) throws Exception {
 		boolean postgres = arguments.length > 0 && arguments[0].equals("postgres");
 		int rounds = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 50;
-		new PowerCuts(postgres ? PostgresDatabase.create().asProperties() : h2()).run(rounds);
+		new PowerCuts(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2()).run(rounds);
 		System.exit(0);
-	}
-
-	/** The file that a laptop in a rink has, with the settings it has there. */
-	private static List<String> h2() throws IOException {
-		Path folder = Files.createTempDirectory("rimebook-power-cuts");
-		return List.of("spring.datasource.url=jdbc:h2:file:" + folder.resolve("rimebook")
-				+ ";WRITE_DELAY=0;LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE");
 	}
 
 	private void run(int rounds) throws Exception {
 		prepare();
 		for (int round = 1; round <= rounds; round++) {
-			Process service = start();
-			awaitAnswer(service);
+			this.service.start();
 			List<Thread> sending = this.tablets.stream().map(Thread::new).toList();
 			sending.forEach(Thread::start);
 			awaitCards(this.acknowledged.size() + 1 + this.random.nextInt(4 * SEATS));
-			service.destroyForcibly().waitFor();
+			this.service.kill();
 			for (Thread one : sending) {
 				one.join();
 			}
 		}
-		Process last = start();
-		awaitAnswer(last);
+		this.service.start();
 		for (Tablet tablet : this.tablets) {
 			tablet.repeat();
 		}
-		last.destroyForcibly().waitFor();
+		this.service.kill();
 		report(rounds);
 	}
 
 	/** A segment with nine judges, a team on the ice, and a code for each tablet. */
 	private void prepare() throws Exception {
-		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(RimebookApplication.class)
-			.properties("server.port=0")
-			.run(this.database.stream().map("--"::concat).toArray(String[]::new))) {
+		try (ConfigurableApplicationContext context = this.service.within()) {
 			SmallCompetition day = SmallCompetition.running(context, 2, SEATS);
 			day.open(1);
 			PerformanceView onIce = day.callNext(1);
@@ -119,39 +102,11 @@ public final class PowerCuts {
 				this.tablets.add(new Tablet(onIce.id().toString(), seat.id().toString(), code));
 			}
 		}
-		Process service = start();
-		awaitAnswer(service);
+		this.service.start();
 		for (Tablet tablet : this.tablets) {
 			tablet.pair();
 		}
-		service.destroyForcibly().waitFor();
-	}
-
-	private Process start() throws IOException {
-		List<String> command = new ArrayList<>(
-				List.of("java", "-cp", System.getProperty("java.class.path"), "rimebook.RimebookApplication",
-						"--server.port=" + this.port, "--spring.main.banner-mode=off"));
-		this.database.forEach((line) -> command.add("--" + line));
-		return new ProcessBuilder(command).redirectErrorStream(true)
-			.redirectOutput(ProcessBuilder.Redirect.appendTo(new File("target/power-cuts.log")))
-			.start();
-	}
-
-	private void awaitAnswer(Process service) throws Exception {
-		for (int i = 0; i < 600; i++) {
-			if (!service.isAlive()) {
-				throw new IllegalStateException("The service did not come up again; see target/power-cuts.log");
-			}
-			try {
-				if (send("GET", "/", "", null).statusCode() < 500) {
-					return;
-				}
-			}
-			catch (IOException ex) {
-				TimeUnit.MILLISECONDS.sleep(100);
-			}
-		}
-		throw new IllegalStateException("The service did not answer within a minute");
+		this.service.kill();
 	}
 
 	/** Any moment does, but for the seconds in which a cold service only warms up. */
@@ -164,7 +119,7 @@ public final class PowerCuts {
 
 	private HttpResponse<String> send(String method, String path, String body, String token)
 			throws IOException, InterruptedException {
-		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + this.port + path))
+		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + this.service.port() + path))
 			.timeout(Duration.ofSeconds(20))
 			.header("Content-Type", "application/json")
 			.method(method, HttpRequest.BodyPublishers.ofString(body));
@@ -190,8 +145,8 @@ public final class PowerCuts {
 	/** Every card in the database: its identity, then seat, sequence and mark. */
 	private List<String> rows() throws SQLException {
 		List<String> rows = new ArrayList<>();
-		try (Connection connection = DriverManager.getConnection(setting("url"), setting("username"),
-				setting("password"));
+		try (Connection connection = DriverManager.getConnection(this.service.setting("url"), this.service.setting("username"),
+				this.service.setting("password"));
 				Statement statement = connection.createStatement();
 				ResultSet cards = statement
 					.executeQuery("select id, seat_id, sequence, first_mark from card_submission")) {
@@ -203,28 +158,11 @@ public final class PowerCuts {
 		return rows;
 	}
 
-	private String setting(String name) {
-		return this.database.stream()
-			.filter((line) -> line.startsWith("spring.datasource." + name + "="))
-			.map((line) -> line.substring(line.indexOf('=') + 1))
-			.findFirst()
-			.orElse(name.equals("username") ? "rimebook" : "");
-	}
-
 	private int verifyRecord() throws IOException, InterruptedException {
 		List<String> command = Arrays.asList("java", "-cp", System.getProperty("java.class.path"),
-				"rimebook.RimebookApplication", "verify-record", "--url", setting("url"), "--user",
-				setting("username"), "--password", setting("password"));
+				"rimebook.RimebookApplication", "verify-record", "--url", this.service.setting("url"), "--user",
+				this.service.setting("username"), "--password", this.service.setting("password"));
 		return new ProcessBuilder(command).inheritIO().start().waitFor();
-	}
-
-	private static int freePort() {
-		try (ServerSocket socket = new ServerSocket(0)) {
-			return socket.getLocalPort();
-		}
-		catch (IOException ex) {
-			throw new IllegalStateException("no free port", ex);
-		}
 	}
 
 	/** One judge's tablet: changes its card again and again, and repeats what was not answered. */
