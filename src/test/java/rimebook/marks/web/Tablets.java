@@ -1,10 +1,12 @@
 package rimebook.marks.web;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -39,6 +41,26 @@ final class Tablets implements AutoCloseable {
 		return this.browser
 			.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height))
 			.newPage();
+	}
+
+	/** An empty screen of that size that is touched. */
+	Page touchScreen(int width, int height) {
+		return this.browser
+			.newContext(new Browser.NewContextOptions().setBaseURL(this.service)
+				.setViewportSize(width, height)
+				.setHasTouch(true))
+			.newPage();
+	}
+
+	/** A browser of its own whose memory lies in that folder and outlives it. */
+	BrowserContext ofProfile(Path folder) {
+		return this.playwright.chromium()
+			.launchPersistentContext(folder,
+					new BrowserType.LaunchPersistentContextOptions().setExecutablePath(Chromium.executable())
+						.setArgs(List.of("--no-sandbox"))
+						.setBaseURL(this.service)
+						.setViewportSize(1280, 800)
+						.setHasTouch(true));
 	}
 
 	/** A tablet upright that has taken the seat of the code and shows its card. */
