@@ -33,6 +33,7 @@ import rimebook.marks.CalledElement;
 import rimebook.marks.CalledListView;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
+import rimebook.marks.ListAuthorisations;
 import rimebook.marks.NoteDeductions;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsMarks;
@@ -102,6 +103,8 @@ class PointsPagesBrowserTests {
 						.map((code) -> new CallElements.Call(null, code, ElementWorth.COUNTS, null))
 						.toList()),
 					SmallCompetition.ACCOUNTANT);
+		this.context.getBean(ListAuthorisations.class)
+			.authorise(performance.id(), list.sequence(), new Actor("Ada Edge", "technical", "test"));
 		this.context.getBean(DeductionNotes.class)
 			.note(new NoteDeductions(performance.id(), 1, List.of(new NoteDeductions.Item("fall", 2))),
 					SmallCompetition.ACCOUNTANT);
@@ -139,6 +142,8 @@ class PointsPagesBrowserTests {
 			Page page = signedIn(crew, Role.ADMINISTRATOR);
 			for (String path : List.of(event, event + "/edit", event + "/rules", event + "/rules/values",
 					"/desk/keying", keying, keying + "/elements", keying + "/cards/7", keying + "/deductions",
+					keying + "/authorisation", "/desk/entries/entry/" + this.day.entries().get(0).id(),
+					"/desk/entries/entry/" + this.day.entries().get(0).id() + "/elements/" + this.day.segment(2),
 					"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1),
 					"/desk/protests/" + this.day.segment(1))) {
 				fits(page, path);

@@ -209,7 +209,12 @@ class PointsSegmentIntegrationTests {
 		typed.put("rows[5].worth", "NO_VALUE");
 		Visitor.Page called = this.accountant.open(keying + "/elements").submit("main form", typed);
 		assertThat(called.text()).contains("The list of elements is received.",
-				"move element, level 4, downgraded once", "Still missing: Judge 1, Judge 2");
+				"move element, level 4, downgraded once", "Still missing: Judge 1, Judge 2",
+				"the technical controller's authorisation");
+		Visitor.Page authorised = this.accountant.open(keying + "/authorisation")
+			.submit("main form", Map.of("controller", "Ada Edge"));
+		assertThat(authorised.text()).contains("The list of elements is authorised.",
+				"authorised by Ada Edge on paper, seen by The accountant");
 	}
 
 	private void send(String keying, JsonNode task, int seat, List<Integer> grades, List<Integer> components) {
@@ -305,6 +310,25 @@ class PointsSegmentIntegrationTests {
 		assertThat(deduction.status()).isEqualTo(422);
 		assertThat(deduction.text()).contains("Please type how many");
 		assertThat(this.referee.open(stand(1)).text()).contains("Still missing: Judge 1, Judge 2");
+	}
+
+	@Test
+	void paperIsConfirmedForTheListThatWasSeenAndEveryReviewSettled() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		String keying = "/desk/keying/" + this.day.segment(1);
+		callElements(keying);
+		Visitor.Page seen = this.accountant.open(keying + "/authorisation");
+		this.accountant.open(keying + "/elements").submit("main form", Map.of("rows[6].code", "ME4"));
+		assertThat(table(0).get("points").get("authorised").asBoolean()).isFalse();
+		Visitor.Page stale = seen.submit("main form", Map.of("controller", "Ada Edge"));
+		assertThat(stale.status()).isEqualTo(422);
+		assertThat(stale.text()).contains("was changed meanwhile; nothing was authorised");
+		Visitor.Page nameless = this.accountant.open(keying + "/authorisation").press("main form");
+		assertThat(nameless.text()).contains("“Technical controller who signed” is empty");
+		nameless.submit("main form", Map.of("controller", "Ada Edge"));
+		assertThat(table(0).get("points").get("authorised").asBoolean()).isTrue();
+		assertThat(this.referee.open(stand(1)).text()).doesNotContain("the technical controller's authorisation");
 	}
 
 	@Test

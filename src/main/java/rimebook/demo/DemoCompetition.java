@@ -233,6 +233,7 @@ class DemoCompetition {
 		for (PerformanceView performance : this.run.performances(first.id())) {
 			this.run.call(performance.id(), performance.version(), REFEREE);
 			this.points.call(performance, files);
+			this.points.authorise(performance);
 			this.panels.judges(senior.id()).forEach((seat) -> this.points.send(performance, seat, files));
 			this.run.close(performance.id(), this.run.performance(performance.id()).version(), REFEREE);
 		}

@@ -12,8 +12,10 @@ import rimebook.entries.Entries;
 import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
 import rimebook.marks.CallElements;
+import rimebook.marks.CalledElement;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
+import rimebook.marks.ListAuthorisations;
 import rimebook.marks.NoteDeductions;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsMarks;
@@ -34,15 +36,18 @@ class PointsRehearsal {
 
 	private final ElementCalls calls;
 
+	private final ListAuthorisations authorisations;
+
 	private final DeductionNotes deductions;
 
 	private final PointsSubmission cards;
 
-	PointsRehearsal(Entries entries, PlannedElements plans, ElementCalls calls, DeductionNotes deductions,
-			PointsSubmission cards) {
+	PointsRehearsal(Entries entries, PlannedElements plans, ElementCalls calls, ListAuthorisations authorisations,
+			DeductionNotes deductions, PointsSubmission cards) {
 		this.entries = entries;
 		this.plans = plans;
 		this.calls = calls;
+		this.authorisations = authorisations;
 		this.deductions = deductions;
 		this.cards = cards;
 	}
@@ -64,6 +69,13 @@ class PointsRehearsal {
 		if (!items.isEmpty() && this.deductions.ofPerformance(performance.id()).isEmpty()) {
 			this.deductions.note(new NoteDeductions(performance.id(), 1, items), DemoCrew.TECHNICAL);
 		}
+	}
+
+	/** Authorise the elements, unless somebody did or a review is open. */
+	void authorise(PerformanceView performance) {
+		this.calls.ofPerformance(performance.id())
+			.filter((list) -> list.elements().stream().noneMatch(CalledElement::review))
+			.ifPresent((list) -> this.authorisations.authorise(performance.id(), list.sequence(), DemoCrew.TECHNICAL));
 	}
 
 	/** What a seat gives the elements that are called now. */

@@ -100,6 +100,9 @@ class SimulatedPanel {
 			Thread.sleep(between.toMillis());
 		}
 		awaitVisitors();
+		if (view.event().isJudgedByPoints()) {
+			this.points.authorise(performance);
+		}
 		close(performance);
 		return true;
 	}

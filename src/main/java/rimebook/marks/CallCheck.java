@@ -32,12 +32,17 @@ final class CallCheck {
 		this.ids = ids;
 	}
 
-	List<CalledElement> elements(List<CallElements.Call> calls, List<CalledElement> before) {
-		if (calls.isEmpty() || calls.size() > MOST_ELEMENTS) {
+	/**
+	 * Make the list.
+	 * @param ever the identities of all elements called so far, so that one which was
+	 * taken out can come back with its grades
+	 */
+	List<CalledElement> elements(List<CallElements.Call> calls, Set<UUID> ever) {
+		if ((calls.isEmpty() && ever.isEmpty()) || calls.size() > MOST_ELEMENTS) {
 			throw new RuleViolationException("elements-number", "calls",
 					"A list has 1 to " + MOST_ELEMENTS + " elements, not " + calls.size() + ".");
 		}
-		Set<UUID> known = new HashSet<>(before.stream().map(CalledElement::id).toList());
+		Set<UUID> known = new HashSet<>(ever);
 		List<CalledElement> elements = new ArrayList<>();
 		for (CallElements.Call call : calls) {
 			elements.add(element(call, elements.size(), known));
@@ -57,10 +62,10 @@ final class CallCheck {
 		}
 		if (call.element() != null && !known.remove(call.element())) {
 			throw new RuleViolationException("element-unknown", field + ".element",
-					"Element " + (index + 1) + " is none of the list before, or stands in it twice.");
+					"Element " + (index + 1) + " was never called for this performance, or stands in the list twice.");
 		}
 		return new CalledElement((call.element() != null) ? call.element() : this.ids.next(), index + 1, code,
-				call.worth(), call.base());
+				call.worth(), call.base(), call.review());
 	}
 
 	/** Tell whether two lists say the same, whatever the identities of new elements. */

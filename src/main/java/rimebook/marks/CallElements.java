@@ -25,8 +25,16 @@ public record CallElements(PerformanceId performance, int sequence, List<Call> c
 	 * @param element its identity in the list before, {@code null} for one that is new
 	 * @param base in place of the base value in the table, in hundredths; {@code null}
 	 * where the table holds
+	 * @param review whether the technical panel still looks at it again
 	 */
-	public record Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base) {
+	public record Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base,
+			boolean review) {
+
+		/** As the full form, not under review. */
+		public Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base) {
+			this(element, code, worth, base, false);
+		}
+
 	}
 
 }

@@ -15,18 +15,26 @@ import rimebook.tabulation.points.ElementWorth;
  * @param worth whether it counts
  * @param base in place of the base value in the table, in hundredths; {@code null} where
  * the table holds
+ * @param review whether the technical panel still looks at it again
  */
-public record CalledElement(UUID id, int number, String code, ElementWorth worth, @Nullable Integer base) {
+public record CalledElement(UUID id, int number, String code, ElementWorth worth, @Nullable Integer base,
+		boolean review) {
 
 	/** Tell whether judges have to grade it. */
 	public boolean counts() {
 		return this.worth == ElementWorth.COUNTS;
 	}
 
+	/** The element as people point at it: "element 3 (ME4)". */
+	String label() {
+		return "element " + this.number + " (" + this.code + ")";
+	}
+
 	/** Write as on the record: "3 ME4", "5 AC2 (no value)", "2 B4 (base 3.50)". */
 	String inWords() {
 		String base = (this.base != null) ? " (base " + PointsWords.of(this.base) + ")" : "";
-		return this.number + " " + this.code + (counts() ? base : " (" + this.worth.words() + ")");
+		return this.number + " " + this.code + (counts() ? base : " (" + this.worth.words() + ")")
+				+ (this.review ? " (under review)" : "");
 	}
 
 }

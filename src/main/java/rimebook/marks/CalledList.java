@@ -46,6 +46,11 @@ class CalledList extends PerformanceLine {
 		return this.sequence;
 	}
 
+	/** Tell whether two officials made it after the cards were closed. */
+	boolean isCorrected() {
+		return this.origin == CardOrigin.CORRECTION;
+	}
+
 	List<CalledElement> elements() {
 		return this.elements;
 	}

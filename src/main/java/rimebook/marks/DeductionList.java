@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 
 import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
 
 /** One version of the deductions of a performance: written once, never changed. */
@@ -19,6 +21,9 @@ class DeductionList extends PerformanceLine {
 	@Convert(converter = PointsJson.Deductions.class)
 	private List<NotedDeduction> items;
 
+	@Enumerated(EnumType.STRING)
+	private CardOrigin origin;
+
 	private String notedBy;
 
 	private Instant receivedAt;
@@ -27,11 +32,12 @@ class DeductionList extends PerformanceLine {
 	protected DeductionList() {
 	}
 
-	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items, String notedBy,
-			Instant receivedAt) {
+	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items, CardOrigin origin,
+			String notedBy, Instant receivedAt) {
 		super(id, performance);
 		this.sequence = sequence;
 		this.items = List.copyOf(items);
+		this.origin = origin;
 		this.notedBy = notedBy;
 		this.receivedAt = receivedAt;
 	}

@@ -75,8 +75,8 @@ public class DeductionNotes {
 		}
 		OpenPerformances.requireOnIce(performance);
 		List<NotedDeduction> items = noted(note.items(), before.map(DeductionList::items).orElse(List.of()), actor);
-		DeductionList list = new DeductionList(this.ids.next(), performance.id(), note.sequence(), items, actor.name(),
-				this.clock.instant());
+		DeductionList list = new DeductionList(this.ids.next(), performance.id(), note.sequence(), items,
+				CardOrigin.KEYED, actor.name(), this.clock.instant());
 		this.lists.save(list);
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
 			.from(before.map(DeductionList::inWords).orElse(""), list.inWords()));

@@ -65,7 +65,7 @@ public class ElementCalls {
 		Performance performance = this.performances.hold(calls.performance());
 		Optional<CalledList> before = this.book.list(performance.id());
 		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.ids)
-			.elements(calls.calls(), before.map(CalledList::elements).orElse(List.of()));
+			.elements(calls.calls(), this.book.everCalled(performance.id()));
 		if (before.isPresent() && before.get().sequence() >= calls.sequence()) {
 			return repeated(before.get(), calls, elements);
 		}
@@ -73,9 +73,16 @@ public class ElementCalls {
 		CalledList list = new CalledList(this.ids.next(), performance.id(), calls.sequence(), elements,
 				CardOrigin.KEYED, actor.name(), this.clock.instant());
 		this.lists.save(list);
+		before.flatMap(this.book::authorisation).ifPresent((word) -> reopened(performance, word, actor));
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.called")
 			.from(before.map(CalledList::inWords).orElse(""), list.inWords()));
 		return list.view();
+	}
+
+	/** The controller's word stands for the list before; this one is open again. */
+	private void reopened(Performance performance, AuthorisedListView word, Actor actor) {
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
+			.from("authorised by " + word.inWords(), "open"));
 	}
 
 	private static CalledListView repeated(CalledList sent, CallElements calls, List<CalledElement> elements) {

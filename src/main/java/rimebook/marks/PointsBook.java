@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -35,6 +36,8 @@ class PointsBook implements CardBook {
 
 	private final DeductionListRepository deductions;
 
+	private final ListAuthorisationRepository authorisations;
+
 	private final Panels panels;
 
 	private final Competitions competitions;
@@ -42,10 +45,11 @@ class PointsBook implements CardBook {
 	private final RuleSets ruleSets;
 
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
-			Panels panels, Competitions competitions, RuleSets ruleSets) {
+			ListAuthorisationRepository authorisations, Panels panels, Competitions competitions, RuleSets ruleSets) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
+		this.authorisations = authorisations;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -75,6 +79,25 @@ class PointsBook implements CardBook {
 
 	CalledLists lists(PerformanceId performance) {
 		return new CalledLists(this.lists.findByPerformanceInOrderBySequence(List.of(performance.value())));
+	}
+
+	/** Every version of the called elements, oldest first. */
+	List<CalledList> versions(PerformanceId performance) {
+		return this.lists.findByPerformanceInOrderBySequence(List.of(performance.value()));
+	}
+
+	/** The identities of all elements called so far, those taken out among them. */
+	Set<UUID> everCalled(PerformanceId performance) {
+		return versions(performance).stream()
+			.flatMap((list) -> list.elements().stream())
+			.map(CalledElement::id)
+			.collect(Collectors.toSet());
+	}
+
+	/** The controller's word for a version of the list, if it was given. */
+	Optional<AuthorisedListView> authorisation(CalledList list) {
+		return this.authorisations.findByPerformanceAndSequence(list.performance(), list.sequence())
+			.map(ListAuthorisation::view);
 	}
 
 	Optional<DeductionList> deductions(PerformanceId performance) {
@@ -144,7 +167,7 @@ class PointsBook implements CardBook {
 	@Override
 	public List<String> missing(Performance performance) {
 		CalledLists lists = lists(performance.id());
-		Optional<CalledList> list = lists.newest();
+		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
 		List<String> missing = new ArrayList<>();
 		if (list.isEmpty()) {
 			missing.add("the called elements");
@@ -158,7 +181,21 @@ class PointsBook implements CardBook {
 				.forEach((element) -> missing
 					.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
 		}
+		list.ifPresent((called) -> missing.addAll(unsettled(called)));
 		return missing;
+	}
+
+	/** What keeps the list from counting: open reviews, else the controller's word. */
+	private List<String> unsettled(CalledList list) {
+		List<String> reviews = list.elements()
+			.stream()
+			.filter(CalledElement::review)
+			.map((element) -> "the review of " + element.label())
+			.toList();
+		if (!reviews.isEmpty()) {
+			return reviews;
+		}
+		return authorisation(list).isPresent() ? List.of() : List.of("the technical controller's authorisation");
 	}
 
 	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */

@@ -4,12 +4,16 @@ import java.util.List;
 
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Converter;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Keeps what belongs to one version as JSON in one column. */
 final class PointsJson {
 
-	private static final JsonMapper JSON = JsonMapper.shared();
+	/** A flag that a row from before does not have yet is not set. */
+	private static final JsonMapper JSON = JsonMapper.builder()
+		.disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+		.build();
 
 	private PointsJson() {
 	}

@@ -14,10 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param elements in the order skated
  * @param components the names of the components to mark
  * @param highestGrade the highest grade of an element; the lowest is its negative
+ * @param authorised whether the technical controller has authorised the list
  * @param card the seat's own card, {@code null} before the first
  */
 public record PointsTask(int listSequence, List<Element> elements, List<String> components, int highestGrade,
-		@Nullable OwnCard card) {
+		boolean authorised, @Nullable OwnCard card) {
 
 	public PointsTask {
 		elements = List.copyOf(elements);
@@ -29,13 +30,15 @@ public record PointsTask(int listSequence, List<Element> elements, List<String> 
 	 *
 	 * @param name the code in words
 	 * @param counts whether it has to be graded
+	 * @param review whether the technical panel still looks at it again
 	 * @param confirm whether it is called otherwise than when this seat graded it
 	 */
-	public record Element(UUID id, int number, String code, String name, boolean counts, boolean confirm) {
+	public record Element(UUID id, int number, String code, String name, boolean counts, boolean review,
+			boolean confirm) {
 
 		/** An element as it was called when the seat graded it. */
 		public Element(UUID id, int number, String code, String name, boolean counts) {
-			this(id, number, code, name, counts, false);
+			this(id, number, code, name, counts, false, false);
 		}
 
 	}

@@ -40,12 +40,13 @@ class PointsTasks {
 			.toList();
 		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements,
 				this.book.rules(performance.segment()).components().stream().map(ComponentRule::name).toList(),
-				rules.values().grades().most(), card.map(PointsCard::own).orElse(null));
+				rules.values().grades().most(), lists.newest().flatMap(this.book::authorisation).isPresent(),
+				card.map(PointsCard::own).orElse(null));
 	}
 
 	private static PointsTask.Element element(CalledElement element, PointsRules rules, boolean confirm) {
 		return new PointsTask.Element(element.id(), element.number(), element.code(), rules.nameOf(element.code()),
-				element.counts(), confirm);
+				element.counts(), element.review(), confirm);
 	}
 
 	/** The seat's newest card of each of these performances that has one. */

@@ -36,6 +36,14 @@ class TamperingIntegrationTests {
 			insert into card_submission
 			(id, performance_id, seat_id, sequence, first_mark, second_mark, origin, received_at)
 			values (%1$s, %1$s, %1$s, 1, 560, 570, 'x', current_timestamp);
+			insert into called_list (id, performance_id, sequence, elements, origin, called_by, received_at)
+			values (%1$s, %1$s, 1, '[]', 'x', 'x', current_timestamp);
+			insert into points_card (id, performance_id, seat_id, sequence, marks, origin, received_at)
+			values (%1$s, %1$s, %1$s, 1, '{}', 'x', current_timestamp);
+			insert into deduction_list (id, performance_id, sequence, items, noted_by, received_at)
+			values (%1$s, %1$s, 1, '[]', 'x', current_timestamp);
+			insert into list_authorisation (id, performance_id, sequence, controller, confirmed_by, on_paper, received_at)
+			values (%1$s, %1$s, 1, 'x', 'x', false, current_timestamp);
 			insert into starting_order
 			(id, segment_id, number, method, seed, group_maximum, drawn_at, drawn_by, reason)
 			values (%1$s, %1$s, 1, 'x', 'x', 6, current_timestamp, 'x', '');
@@ -88,7 +96,12 @@ class TamperingIntegrationTests {
 			"update card_submission set first_mark = 600", "delete from card_submission",
 			"truncate table card_submission", "update starting_order set seed = 'other'", "delete from starting_order",
 			"truncate table starting_order cascade", "update start_position set number = 2",
-			"delete from start_position", "truncate table start_position" })
+			"delete from start_position", "truncate table start_position", "update called_list set elements = '[1]'",
+			"delete from called_list", "truncate table called_list cascade", "update points_card set marks = '[1]'",
+			"delete from points_card", "truncate table points_card", "update deduction_list set items = '[1]'",
+			"delete from deduction_list", "truncate table deduction_list",
+			"update list_authorisation set controller = 'y'", "delete from list_authorisation",
+			"truncate table list_authorisation" })
 	void theDatabaseRefuses(String sql) throws SQLException {
 		run(switchKeys(false), KEYLESS_ROWS.formatted(freshId()), switchKeys(true));
 		assertThatExceptionOfType(SQLException.class).isThrownBy(() -> run(inDialect(sql)))

@@ -86,12 +86,18 @@ class ElementsForm extends KeyedForm {
 
 		private String base = "";
 
+		private boolean review;
+
+		private boolean reviewed;
+
 		static Row of(CalledElement element) {
 			Row row = new Row();
 			row.element = element.id().toString();
 			row.code = element.code();
 			row.worth = element.worth();
 			row.base = (element.base() != null) ? PointsWords.of(element.base()) : "";
+			row.review = element.review();
+			row.reviewed = element.review();
 			return row;
 		}
 
@@ -120,7 +126,25 @@ class ElementsForm extends KeyedForm {
 			return new CallElements.Call(
 					this.element.isBlank() ? null
 							: Given.read("rows", this.element, UUID::fromString, "Open the list of elements again."),
-					this.code.strip(), this.worth, typed.isPresent() ? typed.getAsInt() : null);
+					this.code.strip(), this.worth, typed.isPresent() ? typed.getAsInt() : null, this.review);
+		}
+
+		/** Whether the technical panel still looks at it again. */
+		public boolean isReview() {
+			return this.review;
+		}
+
+		public void setReview(boolean review) {
+			this.review = review;
+		}
+
+		/** Whether it was under review when the form was filled. */
+		public boolean isReviewed() {
+			return this.reviewed;
+		}
+
+		public void setReviewed(boolean reviewed) {
+			this.reviewed = reviewed;
 		}
 
 		public String getElement() {

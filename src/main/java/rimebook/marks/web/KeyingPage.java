@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.marks.AuthorisedListView;
 import rimebook.marks.CalledElement;
 import rimebook.marks.CalledListView;
 import rimebook.marks.DeductionListView;
@@ -28,13 +29,15 @@ import rimebook.tabulation.points.PointsRules;
  * @param now the performance on the ice, {@code null} between two
  * @param next who comes next, {@code null} for nobody
  * @param list the elements called, {@code null} before the first list
+ * @param authorised the controller's word for that list, {@code null} while it is open
  * @param cards the newest card of each seat that sent one
  * @param deductions those noted, {@code null} before the first
  * @param components to be marked, in the order of the sheet
  */
 record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
 		StandView.@Nullable Row next, PointsRules rules, List<ComponentRule> components, List<SeatView> seats,
-		@Nullable CalledListView list, Map<SeatId, PointsCardView> cards, @Nullable DeductionListView deductions) {
+		@Nullable CalledListView list, @Nullable AuthorisedListView authorised, Map<SeatId, PointsCardView> cards,
+		@Nullable DeductionListView deductions) {
 
 	/** The called elements, none before the first list. */
 	public List<CalledElement> elements() {

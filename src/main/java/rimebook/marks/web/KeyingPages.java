@@ -12,6 +12,7 @@ import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
+import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PointsSubmission;
 import rimebook.marks.Stand;
@@ -32,17 +33,20 @@ class KeyingPages {
 
 	private final ElementCalls calls;
 
+	private final ListAuthorisations authorisations;
+
 	private final PointsSubmission cards;
 
 	private final DeductionNotes deductions;
 
 	KeyingPages(Stand stand, Competitions competitions, RuleSets ruleSets, Panels panels, ElementCalls calls,
-			PointsSubmission cards, DeductionNotes deductions) {
+			ListAuthorisations authorisations, PointsSubmission cards, DeductionNotes deductions) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
 		this.panels = panels;
 		this.calls = calls;
+		this.authorisations = authorisations;
 		this.cards = cards;
 		this.deductions = deductions;
 	}
@@ -59,6 +63,7 @@ class KeyingPages {
 		return new KeyingPage(this.competitions.competition(event.competition()), event, view.segment(), view.now(),
 				view.next(), this.ruleSets.of(event), this.ruleSets.of(event, view.segment()).components(),
 				this.panels.judges(event.id()), (onIce != null) ? this.calls.ofPerformance(onIce).orElse(null) : null,
+				(onIce != null) ? this.authorisations.ofPerformance(onIce).orElse(null) : null,
 				(onIce != null) ? this.cards.ofPerformance(onIce) : Map.of(),
 				(onIce != null) ? this.deductions.ofPerformance(onIce).orElse(null) : null);
 	}

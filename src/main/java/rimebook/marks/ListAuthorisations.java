@@ -1,0 +1,124 @@
+package rimebook.marks;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * The technical controller authorises the called elements once every review is settled.
+ * The word stands for that version of the list only; points are computed from an
+ * authorised list and whole cards, so nothing is closed before.
+ */
+@Service
+public class ListAuthorisations {
+
+	private final OpenPerformances performances;
+
+	private final ListAuthorisationRepository authorisations;
+
+	private final PointsBook book;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	ListAuthorisations(OpenPerformances performances, ListAuthorisationRepository authorisations, PointsBook book,
+			Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.authorisations = authorisations;
+		this.book = book;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Authorise a version of the called elements at the technical desk.
+	 * @param sequence the version that was read back
+	 * @param actor the technical controller
+	 * @return the word as it stands; for a repetition the first one again
+	 * @throws RuleViolationException {@code elements-not-called}, or {@code review-open}
+	 * naming the element
+	 * @throws ConflictException {@code list-changed} if that version is no longer the
+	 * newest, {@code card-closed} or {@code performance-not-open}
+	 * @throws NotFoundException if there is no such performance
+	 */
+	@Transactional
+	public AuthorisedListView authorise(PerformanceId performance, int sequence, Actor actor) {
+		return keep(performance, sequence, actor.name(), false, actor);
+	}
+
+	/**
+	 * Take the controller's signature on paper for a version of the called elements;
+	 * errors as for {@link #authorise}.
+	 * @param controller the name that signed
+	 * @param actor who has the paper in hand
+	 */
+	@Transactional
+	public AuthorisedListView confirmPaper(PerformanceId performance, int sequence, String controller, Actor actor) {
+		return keep(performance, sequence, Required.text("controller", controller, 120), true, actor);
+	}
+
+	private AuthorisedListView keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
+		Performance performance = this.performances.hold(id);
+		OpenPerformances.requireOnIce(performance);
+		CalledList list = this.book.list(id)
+			.filter((newest) -> !newest.elements().isEmpty())
+			.orElseThrow(() -> new RuleViolationException("elements-not-called",
+					"No elements are called for this performance yet; there is nothing to authorise."));
+		requireCurrent(list, sequence);
+		requireSettled(list.elements());
+		Optional<AuthorisedListView> before = this.book.authorisation(list);
+		return before.orElseGet(() -> kept(list, controller, onPaper, actor));
+	}
+
+	private AuthorisedListView kept(CalledList list, String controller, boolean onPaper, Actor actor) {
+		PerformanceId performance = new PerformanceId(list.performance());
+		ListAuthorisation authorisation = new ListAuthorisation(this.ids.next(), performance, list.sequence(),
+				controller, actor.name(), onPaper, this.clock.instant());
+		this.authorisations.save(authorisation);
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance, "elements.authorised")
+			.from("open", "authorised by " + authorisation.view().inWords() + ": " + list.inWords()));
+		return authorisation.view();
+	}
+
+	private static void requireCurrent(CalledList list, int sequence) {
+		if (list.sequence() != sequence) {
+			throw new ConflictException("list-changed",
+					"The list of elements was changed meanwhile; nothing was authorised. Read it back again.");
+		}
+	}
+
+	private static void requireSettled(List<CalledElement> elements) {
+		String open = elements.stream()
+			.filter(CalledElement::review)
+			.map(CalledElement::label)
+			.collect(Collectors.joining(", "));
+		if (!open.isEmpty()) {
+			throw new RuleViolationException("review-open",
+					"Still under review: " + open + ". Settle each review before the list is authorised.");
+		}
+	}
+
+	/** Return the word for the newest list; empty while that one is open. */
+	@Transactional(readOnly = true)
+	public Optional<AuthorisedListView> ofPerformance(PerformanceId performance) {
+		return this.book.list(performance).flatMap(this.book::authorisation);
+	}
+
+}
