@@ -158,12 +158,12 @@ class PointsPagesBrowserTests {
 			page.navigate(address("/desk/keying/" + this.day.segment(1) + "/cards/5"));
 			for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {
 				page.keyboard().type(typed);
-				page.keyboard().press("Tab");
+				page.keyboard().press("Enter");
 			}
 			page.keyboard().press("Enter");
 			page.waitForURL((url) -> url.endsWith("/cards/6"));
-			assertThat(page.locator(".notice").innerText()).contains("The card of Judge 5 is received.");
-			assertThat(page.evaluate("document.activeElement.name")).isEqualTo("grades[0].typed");
+			assertThat(page.locator(".notice").innerText()).contains("Judge 5: keyed once.");
+			assertThat(page.evaluate("document.activeElement.name")).isEqualTo("lines[0].typed");
 		}
 	}
 

@@ -52,9 +52,10 @@ import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 /**
- * An event judged by points, over HTTP only: an accountant keys in elements, deductions
- * and paper cards, tablets send JSON, the referee calls and closes. Every published total
- * and place is compared with what the pure function makes of what was sent.
+ * An event judged by points, over HTTP only: an accountant keys in elements and
+ * deductions, two people key in paper cards, tablets send JSON, the referee calls and
+ * closes. Every published total and place is compared with what the pure function makes
+ * of what was sent.
  */
 @WholeApplication
 class PointsSegmentIntegrationTests {
@@ -89,6 +90,8 @@ class PointsSegmentIntegrationTests {
 
 	private Visitor accountant;
 
+	private Visitor second;
+
 	private List<String> tablets;
 
 	@BeforeEach
@@ -99,6 +102,7 @@ class PointsSegmentIntegrationTests {
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 		this.referee = Crew.visitor(this.context, Role.REFEREE);
 		this.accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
+		this.second = Crew.visitor(this.context, Role.ACCOUNTANT);
 		this.context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.tablets = this.day.seats().stream().map(this::pair).toList();
 	}
@@ -220,12 +224,17 @@ class PointsSegmentIntegrationTests {
 	private void send(String keying, JsonNode task, int seat, List<Integer> grades, List<Integer> components) {
 		if (seat < 2) {
 			Map<String, String> typed = new LinkedHashMap<>();
-			IntStream.range(0, grades.size()).forEach((i) -> typed.put("grades[" + i + "].typed", "" + grades.get(i)));
+			IntStream.range(0, grades.size()).forEach((i) -> typed.put("lines[" + i + "].typed", "" + grades.get(i)));
 			IntStream.range(0, components.size())
-				.forEach((i) -> typed.put("components[" + i + "].typed", new Points(components.get(i)).toString()));
-			Visitor.Page keyed = this.accountant.open(keying + "/cards/" + (seat + 1)).submit("main form", typed);
-			assertThat(keyed.text()).contains("The card of Judge " + (seat + 1) + " is received.");
-			assertThat(keyed.path()).endsWith("/cards/" + (seat + 2));
+				.forEach((i) -> typed.put("lines[" + (grades.size() + i) + "].typed",
+						new Points(components.get(i)).toString()));
+			Visitor.Page once = this.accountant.open(keying + "/cards/" + (seat + 1)).submit("main form", typed);
+			assertThat(once.text()).contains("Judge " + (seat + 1) + ": keyed once.");
+			assertThat(once.path()).endsWith("/cards/" + (seat + 2));
+			Visitor.Page blank = this.second.open(keying + "/cards/" + (seat + 1));
+			assertThat(blank.document().select("main input[type=text]").eachAttr("value")).containsOnly("");
+			assertThat(blank.submit("main form", typed).text())
+				.contains("The card of Judge " + (seat + 1) + " is received.");
 			return;
 		}
 		String path = "/api/points-cards/" + UUID.randomUUID();
@@ -299,12 +308,12 @@ class PointsSegmentIntegrationTests {
 		assertThat(unknown.document().select("input[name=rows[2].code]").val()).isEqualTo("TwE3");
 		callElements(keying);
 		Visitor.Page card = this.accountant.open(keying + "/cards/1")
-			.submit("main form", Map.of("grades[0].typed", "+3", "grades[1].typed", "6", "components[0].typed", "7,3"));
+			.submit("main form", Map.of("lines[0].typed", "+3", "lines[1].typed", "6", "lines[5].typed", "7,3"));
 		assertThat(card.status()).isEqualTo(422);
 		assertThat(card.text()).contains("Element 2 (ME4<) needs a whole grade from -5 to +5.",
 				"Composition needs a mark from 0.25 to 10.00", "Skating Skills needs a mark");
-		assertThat(card.document().select("input[name=grades[0].typed]").val()).isEqualTo("+3");
-		assertThat(card.document().select("input[name=components[0].typed]").val()).isEqualTo("7,3");
+		assertThat(card.document().select("input[name=lines[0].typed]").val()).isEqualTo("+3");
+		assertThat(card.document().select("input[name=lines[5].typed]").val()).isEqualTo("7,3");
 		Visitor.Page deduction = this.accountant.open(keying + "/deductions")
 			.submit("main form", Map.of("rows[0].item", "fall", "rows[0].count", "some"));
 		assertThat(deduction.status()).isEqualTo(422);
@@ -474,8 +483,8 @@ class PointsSegmentIntegrationTests {
 		Visitor.Page refused = this.referee.open(stand(1));
 		assertThat(refused.document().select("form[action$=/close]")).isEmpty();
 		Visitor.Page card = this.accountant.open(keying + "/cards/1");
-		assertThat(card.document().select("input[name=grades[1].typed]").val()).isEmpty();
-		assertThat(card.document().select("input[name=grades[2].typed]").val()).isNotEmpty();
+		assertThat(card.document().select("input[name=lines[1].typed]").val()).isEmpty();
+		assertThat(card.document().select("input[name=lines[2].typed]").val()).isNotEmpty();
 	}
 
 	private PointsRules rules() {

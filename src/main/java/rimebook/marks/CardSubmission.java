@@ -71,6 +71,10 @@ class CardSubmission extends PerformanceLine {
 		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
+	HeldCard held() {
+		return new HeldCard(KeyedCard.of(marks()), this.sequence, this.origin, this.receivedAt, true);
+	}
+
 	CardView view() {
 		return new CardView(seat(), marks(), this.sequence, this.receivedAt, this.origin == CardOrigin.CORRECTION);
 	}

@@ -1,7 +1,10 @@
 package rimebook.marks;
 
+import java.util.List;
+
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.SegmentId;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -22,6 +25,22 @@ class OpenPerformances {
 	 */
 	Performance hold(PerformanceId id) {
 		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/**
+	 * Look at one without taking hold.
+	 * @throws NotFoundException if there is none of that identity
+	 */
+	Performance find(PerformanceId id) {
+		return this.performances.findById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/** Those of a segment for which cards are taken now. */
+	List<Performance> takingCards(SegmentId segment) {
+		return this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.filter(Performance::isOnIce)
+			.toList();
 	}
 
 	/**

@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
@@ -27,10 +29,13 @@ class PanelCards implements CardBook {
 
 	private final Competitions competitions;
 
-	PanelCards(CardSubmissionRepository submissions, Panels panels, Competitions competitions) {
+	private final PaperKeyings keyings;
+
+	PanelCards(CardSubmissionRepository submissions, Panels panels, Competitions competitions, PaperKeyings keyings) {
 		this.submissions = submissions;
 		this.panels = panels;
 		this.competitions = competitions;
+		this.keyings = keyings;
 	}
 
 	/** The counting seats of the segment's event in the order of their numbers. */
@@ -40,7 +45,7 @@ class PanelCards implements CardBook {
 
 	@Override
 	public boolean anySentFor(PerformanceId performance) {
-		return this.submissions.existsByPerformance(performance.value());
+		return this.submissions.existsByPerformance(performance.value()) || this.keyings.any(performance);
 	}
 
 	/** The newest card of each seat. */
@@ -88,10 +93,17 @@ class PanelCards implements CardBook {
 	@Override
 	public List<String> missing(Performance performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		return seats(performance.segment()).stream()
-			.filter((seat) -> !cards.containsKey(seat.id()))
-			.map(SeatView::label)
+			.flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed).stream())
 			.toList();
+	}
+
+	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,
+			PaperKeyings.OfPerformance keyed) {
+		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held() : null);
+		return (card == null || paper.isUnsettled()) ? Optional.of(seat.label() + paper.inBrackets())
+				: Optional.empty();
 	}
 
 	/** The cards in words for the record, in the order of the seats. */

@@ -44,8 +44,11 @@ class PointsBook implements CardBook {
 
 	private final RuleSets ruleSets;
 
+	private final PaperKeyings keyings;
+
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
-			ListAuthorisationRepository authorisations, Panels panels, Competitions competitions, RuleSets ruleSets) {
+			ListAuthorisationRepository authorisations, Panels panels, Competitions competitions, RuleSets ruleSets,
+			PaperKeyings keyings) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
@@ -53,6 +56,7 @@ class PointsBook implements CardBook {
 		this.panels = panels;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
+		this.keyings = keyings;
 	}
 
 	/**
@@ -149,7 +153,7 @@ class PointsBook implements CardBook {
 	public boolean anySentFor(PerformanceId performance) {
 		return this.lists.existsByPerformance(performance.value())
 				|| this.cards.existsByPerformance(performance.value())
-				|| this.deductions.existsByPerformance(performance.value());
+				|| this.deductions.existsByPerformance(performance.value()) || this.keyings.any(performance);
 	}
 
 	@Override
@@ -174,14 +178,26 @@ class PointsBook implements CardBook {
 		}
 		Map<SeatId, PointsCard> sent = cards(performance.id());
 		List<ComponentRule> components = rules(performance.segment()).components();
+		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		for (SeatView seat : seats(performance.segment())) {
-			lack(sent.get(seat.id()), list.map(CalledList::view), components)
-				.ifPresent((lack) -> missing.add(seat.label() + lack));
-			lists.toConfirm(sent.get(seat.id()))
-				.forEach((element) -> missing
-					.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
+			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
 		}
 		list.ifPresent((called) -> missing.addAll(unsettled(called)));
+		return missing;
+	}
+
+	private static List<String> missing(SeatView seat, @Nullable PointsCard card, PaperKeyings.OfPerformance keyed,
+			CalledLists lists, List<ComponentRule> components) {
+		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
+		if (paper.isUnsettled()) {
+			return List.of(seat.label() + paper.inBrackets());
+		}
+		Optional<CalledListView> list = lists.newest().map(CalledList::view);
+		List<String> missing = new ArrayList<>();
+		lack(card, list, components).ifPresent((lack) -> missing.add(seat.label() + lack));
+		lists.toConfirm(card)
+			.forEach((element) -> missing
+				.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
 		return missing;
 	}
 

@@ -82,6 +82,11 @@ class PointsCard extends PerformanceLine {
 		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
+	HeldCard held(CalledLists lists) {
+		return new HeldCard(KeyedCard.of(this.marks), this.sequence, this.origin, this.receivedAt,
+				lists.toConfirm(this).isEmpty());
+	}
+
 	PointsCardView view() {
 		return new PointsCardView(seat(), this.marks, this.sequence, this.receivedAt, this.origin);
 	}

@@ -16,14 +16,13 @@ import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
 /**
- * Takes judges' cards in points judging, from a tablet or keyed in from paper. A card is
- * acknowledged only after its row is committed; the same card sent again gets the same
- * answer; the same identity with other content is refused.
+ * Takes judges' cards in points judging from their tablets. A card is acknowledged only
+ * after its row is committed; the same card sent again gets the same answer; the same
+ * identity with other content is refused.
  */
 @Service
 public class PointsSubmission {
@@ -36,18 +35,15 @@ public class PointsSubmission {
 
 	private final PointsBook book;
 
-	private final Ids ids;
-
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	PointsSubmission(OpenPerformances performances, PointsCardRepository cards, PointsBook book, Ids ids, Clock clock,
+	PointsSubmission(OpenPerformances performances, PointsCardRepository cards, PointsBook book, Clock clock,
 			ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.cards = cards;
 		this.book = book;
-		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
 	}
@@ -66,31 +62,13 @@ public class PointsSubmission {
 	 */
 	@Transactional
 	public Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
-		return take(card, seat, CardOrigin.JUDGE, actor);
-	}
-
-	/**
-	 * Take a card that was keyed in from paper; errors as for {@link #submit}. What was
-	 * keyed in twice at once is one card.
-	 */
-	@Transactional
-	public Acknowledgement key(PerformanceId performance, int sequence, PointsMarks marks, SeatId seat, Actor actor) {
-		this.performances.hold(performance);
-		Optional<PointsCard> newest = newest(performance, seat);
-		UUID id = newest.filter((sent) -> sent.sequence() == sequence && sent.marks().equals(marks))
-			.map(PointsCard::getId)
-			.orElseGet(this.ids::next);
-		return take(new SubmitPointsCard(id, performance, sequence, marks), seat, CardOrigin.KEYED, actor);
-	}
-
-	private Acknowledgement take(SubmitPointsCard card, SeatId seat, CardOrigin origin, Actor actor) {
 		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
 		Performance performance = this.performances.hold(card.performance());
 		Optional<PointsCard> sent = this.cards.findById(card.id());
 		if (sent.isPresent()) {
 			return repeated(sent.get(), card, seat);
 		}
-		return keep(card, performance, countingSeat(performance, seat), origin, actor);
+		return keep(card, performance, countingSeat(performance, seat), actor);
 	}
 
 	private static Acknowledgement repeated(PointsCard sent, SubmitPointsCard card, SeatId seat) {
@@ -101,8 +79,7 @@ public class PointsSubmission {
 		return sent.acknowledged();
 	}
 
-	private Acknowledgement keep(SubmitPointsCard card, Performance performance, SeatView seat, CardOrigin origin,
-			Actor actor) {
+	private Acknowledgement keep(SubmitPointsCard card, Performance performance, SeatView seat, Actor actor) {
 		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
 		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
 		OpenPerformances.requireOnIce(performance);
@@ -110,7 +87,7 @@ public class PointsSubmission {
 		Optional<PointsCard> before = newest(performance.id(), seat.id());
 		requireNewer(card, before);
 		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(),
-				list.map(CalledListView::sequence).orElse(0), card.marks(), origin, this.clock.instant());
+				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.clock.instant());
 		this.cards.save(kept);
 		this.events.publishEvent(
 				new CardReceived(performance.id(), performance.segment(), line(kept, before, seat, check, actor)));

@@ -44,6 +44,9 @@ class TamperingIntegrationTests {
 			values (%1$s, %1$s, 1, '[]', 'x', current_timestamp);
 			insert into list_authorisation (id, performance_id, sequence, controller, confirmed_by, on_paper, received_at)
 			values (%1$s, %1$s, 1, 'x', 'x', false, current_timestamp);
+			insert into card_keying
+			(id, performance_id, seat_id, number, keyed_by, marks, outcome, card_sequence, keyed_at)
+			values (%1$s, %1$s, %1$s, 1, 'x', '{}', 'x', 0, current_timestamp);
 			insert into starting_order
 			(id, segment_id, number, method, seed, group_maximum, drawn_at, drawn_by, reason)
 			values (%1$s, %1$s, 1, 'x', 'x', 6, current_timestamp, 'x', '');
@@ -94,7 +97,8 @@ class TamperingIntegrationTests {
 			"delete from record_line where number = 10", "truncate table record_line",
 			"update result_version set body = 'other'", "delete from result_version", "truncate table result_version",
 			"update card_submission set first_mark = 600", "delete from card_submission",
-			"truncate table card_submission", "update starting_order set seed = 'other'", "delete from starting_order",
+			"truncate table card_submission", "update card_keying set marks = 'other'", "delete from card_keying",
+			"truncate table card_keying", "update starting_order set seed = 'other'", "delete from starting_order",
 			"truncate table starting_order cascade", "update start_position set number = 2",
 			"delete from start_position", "truncate table start_position", "update called_list set elements = '[1]'",
 			"delete from called_list", "truncate table called_list cascade", "update points_card set marks = '[1]'",

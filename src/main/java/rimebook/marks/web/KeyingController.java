@@ -1,7 +1,6 @@
 package rimebook.marks.web;
 
 import java.util.List;
-import java.util.Optional;
 
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -17,26 +16,23 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
-import rimebook.marks.PointsSubmission;
 import rimebook.pages.Choice;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.ElementWorth;
 
 /**
- * The keying desk: what was called, judged and noted on paper for the team on the ice is
- * keyed in here, one page for each paper. Closing stays with the referee's stand.
+ * The keying desk in points judging: what was called and noted on paper for the team on
+ * the ice is keyed in here, one page for each paper. Closing stays with the referee's
+ * stand.
  */
 @Controller
 @RequestMapping("/desk/keying/{segment}")
 class KeyingController {
 
 	private static final String ELEMENTS = "marks/keying-elements";
-
-	private static final String CARD = "marks/keying-card";
 
 	private static final String DEDUCTIONS = "marks/keying-deductions";
 
@@ -46,30 +42,22 @@ class KeyingController {
 
 	private final ElementCalls calls;
 
-	private final PointsSubmission cards;
-
 	private final DeductionNotes deductions;
 
-	KeyingController(KeyingPages pages, ElementCalls calls, PointsSubmission cards, DeductionNotes deductions) {
+	KeyingController(KeyingPages pages, ElementCalls calls, DeductionNotes deductions) {
 		this.pages = pages;
 		this.calls = calls;
-		this.cards = cards;
 		this.deductions = deductions;
 	}
 
 	@ModelAttribute(PAGE)
-	KeyingPage page(@PathVariable SegmentId segment) {
-		return this.pages.of(segment);
+	KeyingPage page(@PathVariable SegmentId segment, Actor actor) {
+		return this.pages.byPoints(segment, actor);
 	}
 
 	@ModelAttribute("worths")
 	ElementWorth[] worths() {
 		return ElementWorth.values();
-	}
-
-	@GetMapping
-	String show() {
-		return "marks/keying";
 	}
 
 	@GetMapping("/elements")
@@ -89,7 +77,7 @@ class KeyingController {
 	String call(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
 			@ModelAttribute("form") ElementsForm form, BindingResult errors, Actor actor, RedirectAttributes redirect) {
 		if (form.isAbout(page, errors)) {
-			form.check(page.rules().values(), errors);
+			form.check(page.pointsRules().values(), errors);
 		}
 		if (Submission.refused(errors, () -> this.calls.call(form.calls(), actor))) {
 			form.widened();
@@ -97,33 +85,6 @@ class KeyingController {
 		}
 		Notice.give(redirect, "marks.keying.elements.received");
 		return back(page);
-	}
-
-	@GetMapping("/cards/{number}")
-	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number, Model model) {
-		SeatView seat = page.seat(number);
-		model.addAttribute("seat", seat);
-		model.addAttribute("form", CardForm.of(page, seat));
-		return CARD;
-	}
-
-	@PostMapping("/cards/{number}")
-	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
-			@ModelAttribute("form") CardForm form, BindingResult errors, Actor actor, Model model,
-			RedirectAttributes redirect) {
-		SeatView seat = page.seat(number);
-		if (form.isAbout(page, errors)) {
-			form.fitted(page).check(page, errors);
-		}
-		if (Submission.refused(errors,
-				() -> this.cards.key(form.performanceGiven(), form.getSequence(), form.marks(), seat.id(), actor))) {
-			form.fitted(page);
-			model.addAttribute("seat", seat);
-			return CARD;
-		}
-		Notice.give(redirect, "marks.keying.card.received", seat.label());
-		Optional<SeatView> next = this.pages.of(page.segment().id()).nextMissing(seat);
-		return next.map((missing) -> back(page) + "/cards/" + missing.number()).orElse(back(page));
 	}
 
 	@GetMapping("/deductions")
@@ -150,7 +111,7 @@ class KeyingController {
 	}
 
 	private static List<Choice> items(KeyingPage page) {
-		return page.rules().deductions().stream().map(KeyingController::choice).toList();
+		return page.pointsRules().deductions().stream().map(KeyingController::choice).toList();
 	}
 
 	private static Choice choice(DeductionRule rule) {

@@ -4,7 +4,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 
-/** The segments from which the keying desk chooses: those judged by points. */
+/** The segments from which the keying desk chooses. */
 @Controller
 class KeyingListController {
 
@@ -16,7 +16,7 @@ class KeyingListController {
 
 	@GetMapping("/desk/keying")
 	String choose(Model model) {
-		model.addAttribute("days", this.segments.daysByPoints());
+		model.addAttribute("days", this.segments.days());
 		return "marks/keyings";
 	}
 

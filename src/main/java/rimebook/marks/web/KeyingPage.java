@@ -2,6 +2,7 @@ package rimebook.marks.web;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
@@ -12,10 +13,13 @@ import rimebook.competition.SegmentView;
 import rimebook.marks.AuthorisedListView;
 import rimebook.marks.CalledElement;
 import rimebook.marks.CalledListView;
+import rimebook.marks.CardLine;
 import rimebook.marks.DeductionListView;
+import rimebook.marks.KeyedCard;
 import rimebook.marks.NotedDeduction;
 import rimebook.marks.PointsCardView;
 import rimebook.marks.PointsWords;
+import rimebook.marks.SeatPaper;
 import rimebook.marks.StandView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
@@ -24,7 +28,7 @@ import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.PointsRules;
 
 /**
- * What the keying desk shows of a segment judged by points.
+ * What the keying desk shows of a segment.
  *
  * @param now the performance on the ice, {@code null} between two
  * @param next who comes next, {@code null} for nobody
@@ -32,12 +36,15 @@ import rimebook.tabulation.points.PointsRules;
  * @param authorised the controller's word for that list, {@code null} while it is open
  * @param cards the newest card of each seat that sent one
  * @param deductions those noted, {@code null} before the first
+ * @param rules of points judging, {@code null} in placement judging
  * @param components to be marked, in the order of the sheet
+ * @param papers each seat's card with what was keyed, in the order of the seats
+ * @param lines of a card now; none before the elements are called
  */
 record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
-		StandView.@Nullable Row next, PointsRules rules, List<ComponentRule> components, List<SeatView> seats,
+		StandView.@Nullable Row next, @Nullable PointsRules rules, List<ComponentRule> components, List<SeatView> seats,
 		@Nullable CalledListView list, @Nullable AuthorisedListView authorised, Map<SeatId, PointsCardView> cards,
-		@Nullable DeductionListView deductions) {
+		@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
 
 	/** The called elements, none before the first list. */
 	public List<CalledElement> elements() {
@@ -70,35 +77,74 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 			.orElse("");
 	}
 
-	/** Tell whether a seat's card has everything that has to be given. */
-	public boolean isComplete(SeatView seat) {
-		return this.list != null && counting().stream().noneMatch((element) -> grade(seat, element).isEmpty())
-				&& this.components.stream().noneMatch((component) -> mark(seat, component).isEmpty());
+	/** The rules of points judging, where it is known that there are some. */
+	public PointsRules pointsRules() {
+		return Objects.requireNonNull(this.rules);
 	}
 
-	/** The first seat after that one whose card is not complete. */
-	Optional<SeatView> nextMissing(SeatView after) {
-		return this.seats.stream()
-			.filter((seat) -> !isComplete(seat) && !seat.id().equals(after.id()))
-			.min((one, other) -> Boolean.compare(one.number() < after.number(), other.number() < after.number()));
+	/**
+	 * Tell whether a seat's card that was received has everything that has to be given.
+	 */
+	public boolean isComplete(SeatPaper paper) {
+		return !this.lines.isEmpty()
+				&& this.lines.stream().noneMatch((line) -> words(paper.received(), line).isEmpty());
 	}
 
-	/** The seat of that number. */
-	SeatView seat(int number) {
+	/** What stands in a line of a card, empty for nothing. */
+	public String words(@Nullable KeyedCard card, CardLine line) {
+		return Optional.ofNullable(card).map((marks) -> marks.value(line)).map(line::words).orElse("");
+	}
+
+	/** Tell whether those who speak of a card say different things about a line. */
+	public boolean isDisputed(SeatPaper paper, CardLine line) {
+		return paper.voices().stream().map((voice) -> words(voice.marks(), line)).distinct().count() > 1;
+	}
+
+	/** The first card after that one that this person has to key. */
+	Optional<SeatPaper> nextToKey(SeatPaper after, String name) {
+		int number = after.seat().number();
+		return this.papers.stream()
+			.filter((paper) -> paper.seat().number() != number && isToKey(paper, name))
+			.min((one, other) -> Boolean.compare(one.seat().number() < number, other.seat().number() < number));
+	}
+
+	private boolean isToKey(SeatPaper paper, String name) {
+		return switch (paper.stage()) {
+			case MISSING -> true;
+			case ONCE -> !paper.waitsAfter(name);
+			case DIFFER -> false;
+			case RECEIVED -> !isComplete(paper);
+		};
+	}
+
+	/** The card of the seat of that number. */
+	SeatPaper paper(int number) {
+		return this.papers.stream()
+			.filter((paper) -> paper.seat().number() == number)
+			.findFirst()
+			.orElseGet(() -> SeatPaper.untouched(seat(number)));
+	}
+
+	private SeatView seat(int number) {
 		return this.seats.stream()
 			.filter((seat) -> seat.number() == number)
 			.findFirst()
 			.orElseThrow(() -> NotFoundException.of("seat", number));
 	}
 
+	/** The element of a line of the card in words, empty for another line. */
+	public String element(CardLine line) {
+		return (line.kind() == CardLine.Kind.GRADE) ? pointsRules().nameOf(line.name()) : "";
+	}
+
 	/** The code of an element in words. */
 	public String name(CalledElement element) {
-		return this.rules.nameOf(element.code());
+		return pointsRules().nameOf(element.code());
 	}
 
 	/** A deduction as on the sheet: "Fall: -2.00 (2)". */
 	public String words(NotedDeduction deduction) {
-		return this.rules.deduction(deduction.item())
+		return pointsRules().deduction(deduction.item())
 			.map((rule) -> rule.name() + ": -" + rule.points(deduction.count())
 					+ ((deduction.count() == 1) ? "" : " (" + deduction.count() + ")"))
 			.orElse(deduction.item());

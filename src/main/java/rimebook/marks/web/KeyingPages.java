@@ -1,5 +1,6 @@
 package rimebook.marks.web;
 
+import java.util.List;
 import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
@@ -13,11 +14,14 @@ import rimebook.competition.SegmentId;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
 import rimebook.marks.ListAuthorisations;
+import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PointsSubmission;
 import rimebook.marks.Stand;
 import rimebook.marks.StandView;
 import rimebook.panels.Panels;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
 
 /** Gathers what the keying desk shows. */
 @Component
@@ -39,8 +43,10 @@ class KeyingPages {
 
 	private final DeductionNotes deductions;
 
+	private final PaperKeying keying;
+
 	KeyingPages(Stand stand, Competitions competitions, RuleSets ruleSets, Panels panels, ElementCalls calls,
-			ListAuthorisations authorisations, PointsSubmission cards, DeductionNotes deductions) {
+			ListAuthorisations authorisations, PointsSubmission cards, DeductionNotes deductions, PaperKeying keying) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -49,23 +55,39 @@ class KeyingPages {
 		this.authorisations = authorisations;
 		this.cards = cards;
 		this.deductions = deductions;
+		this.keying = keying;
 	}
 
-	/**
-	 * Look at a segment.
-	 * @throws rimebook.shared.NotFoundException if it is not judged by points
-	 */
+	/** Look at a segment as that person may see it. */
 	@Transactional(readOnly = true)
-	public KeyingPage of(SegmentId segment) {
+	public KeyingPage of(SegmentId segment, Actor viewer) {
 		StandView view = this.stand.ofSegment(segment);
 		EventView event = view.event();
 		PerformanceId onIce = onIce(view);
+		boolean points = event.isJudgedByPoints();
 		return new KeyingPage(this.competitions.competition(event.competition()), event, view.segment(), view.now(),
-				view.next(), this.ruleSets.of(event), this.ruleSets.of(event, view.segment()).components(),
-				this.panels.judges(event.id()), (onIce != null) ? this.calls.ofPerformance(onIce).orElse(null) : null,
-				(onIce != null) ? this.authorisations.ofPerformance(onIce).orElse(null) : null,
-				(onIce != null) ? this.cards.ofPerformance(onIce) : Map.of(),
-				(onIce != null) ? this.deductions.ofPerformance(onIce).orElse(null) : null);
+				view.next(), points ? this.ruleSets.of(event) : null,
+				points ? this.ruleSets.of(event, view.segment()).components() : List.of(),
+				this.panels.judges(event.id()),
+				(points && onIce != null) ? this.calls.ofPerformance(onIce).orElse(null) : null,
+				(points && onIce != null) ? this.authorisations.ofPerformance(onIce).orElse(null) : null,
+				(points && onIce != null) ? this.cards.ofPerformance(onIce) : Map.of(),
+				(points && onIce != null) ? this.deductions.ofPerformance(onIce).orElse(null) : null,
+				(onIce != null) ? this.keying.ofPerformance(onIce, viewer) : List.of(),
+				(onIce != null) ? this.keying.lines(onIce) : List.of());
+	}
+
+	/**
+	 * The same for a segment that must be judged by points.
+	 * @throws NotFoundException if it is not
+	 */
+	@Transactional(readOnly = true)
+	public KeyingPage byPoints(SegmentId segment, Actor viewer) {
+		KeyingPage page = of(segment, viewer);
+		if (page.rules() == null) {
+			throw NotFoundException.of("elements", segment);
+		}
+		return page;
 	}
 
 	private static @Nullable PerformanceId onIce(StandView view) {

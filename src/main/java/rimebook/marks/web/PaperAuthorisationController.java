@@ -35,8 +35,8 @@ class PaperAuthorisationController {
 	}
 
 	@GetMapping
-	String ask(@PathVariable SegmentId segment, Model model) {
-		KeyingPage page = this.pages.of(segment);
+	String ask(@PathVariable SegmentId segment, Actor actor, Model model) {
+		KeyingPage page = this.pages.byPoints(segment, actor);
 		model.addAttribute("page", page);
 		model.addAttribute("form", AuthorisationForm.of(page));
 		return VIEW;
@@ -45,7 +45,7 @@ class PaperAuthorisationController {
 	@PostMapping
 	String confirm(@PathVariable SegmentId segment, @ModelAttribute("form") AuthorisationForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
-		KeyingPage page = this.pages.of(segment);
+		KeyingPage page = this.pages.byPoints(segment, actor);
 		model.addAttribute("page", page);
 		form.isAbout(page, errors);
 		if (Submission.refused(errors, () -> this.authorisations.confirmPaper(form.performanceGiven(),

@@ -11,6 +11,7 @@ import org.springframework.ui.Model;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
+import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.Stand;
@@ -33,12 +34,15 @@ class StandPage {
 
 	private final OpeningSteps steps;
 
+	private final PaperKeying keying;
+
 	private final Clock clock;
 
-	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, Clock clock) {
+	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
+		this.keying = keying;
 		this.clock = clock;
 	}
 
@@ -71,7 +75,8 @@ class StandPage {
 	private StandParts parts(StandView view, CompetitionView competition) {
 		RinkClock rink = new RinkClock(competition.zone());
 		return new StandParts(OrderPart.of(view), SeatsPart.of(view, rink, this.clock.instant()),
-				ToldPart.of(view, rink), DecisionPart.of(view));
+				ToldPart.of(view, rink), DecisionPart.of(view),
+				new PaperPart(this.keying.unsettled(view.segment().id())));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {

@@ -7,13 +7,14 @@ import java.util.stream.Collectors;
 import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
-record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart decision) {
+record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart decision, PaperPart paper) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
 		model.addAttribute("seats", this.seats);
 		model.addAttribute("told", this.told);
 		model.addAttribute("decision", this.decision);
+		model.addAttribute("paper", this.paper);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -30,7 +31,8 @@ record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart 
 	}
 
 	private Map<String, LivePart> all() {
-		return Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision);
+		return Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision, "paper",
+				this.paper);
 	}
 
 }

@@ -1,0 +1,33 @@
+package rimebook.marks;
+
+import java.util.List;
+import java.util.Map;
+
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+
+/** The cards of a performance as they stand on paper, for one way of judging. */
+interface PaperCards {
+
+	/** The seats that have a card, in order. */
+	List<SeatView> seats(Performance performance);
+
+	/** The lines that have to be filled in now; none while they are not known. */
+	List<CardLine> lines(Performance performance);
+
+	/** The newest card that was received of each seat. */
+	Map<SeatId, HeldCard> held(Performance performance);
+
+	/**
+	 * Refuse a card that is not whole.
+	 * @throws rimebook.shared.RuleViolationException naming the line
+	 */
+	void require(Performance performance, KeyedCard card);
+
+	/** Keep a card that was keyed in as the seat's next version. */
+	void keep(Performance performance, SeatId seat, int sequence, KeyedCard card);
+
+	/** Write the marks of a card in one line, for the record. */
+	String words(Performance performance, KeyedCard card);
+
+}

@@ -1,0 +1,75 @@
+package rimebook.marks;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.shared.Ids;
+import rimebook.shared.RuleViolationException;
+
+/** Paper cards of two marks. */
+@Component
+class PlacementPaper implements PaperCards {
+
+	private static final List<CardLine> LINES = List.of(CardLine.FIRST, CardLine.SECOND);
+
+	private final PanelCards cards;
+
+	private final CardSubmissionRepository submissions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	PlacementPaper(PanelCards cards, CardSubmissionRepository submissions, Ids ids, Clock clock) {
+		this.cards = cards;
+		this.submissions = submissions;
+		this.ids = ids;
+		this.clock = clock;
+	}
+
+	@Override
+	public List<SeatView> seats(Performance performance) {
+		return this.cards.seats(performance.segment());
+	}
+
+	@Override
+	public List<CardLine> lines(Performance performance) {
+		return LINES;
+	}
+
+	@Override
+	public Map<SeatId, HeldCard> held(Performance performance) {
+		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+		this.cards.newestOf(performance.id()).forEach((seat, card) -> held.put(seat, card.held()));
+		return held;
+	}
+
+	@Override
+	public void require(Performance performance, KeyedCard card) {
+		for (CardLine line : LINES) {
+			Integer value = card.value(line);
+			if (value == null || line.read(line.words(value)).isEmpty()) {
+				throw new RuleViolationException("mark-not-valid", line.key(),
+						"The field '" + line.key() + "' needs a mark from 0.0 to 6.0 in steps of 0.1.");
+			}
+		}
+	}
+
+	@Override
+	public void keep(Performance performance, SeatId seat, int sequence, KeyedCard card) {
+		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, sequence, card.marks(),
+				CardOrigin.KEYED, this.clock.instant()));
+	}
+
+	@Override
+	public String words(Performance performance, KeyedCard card) {
+		return MarkWords.of(card.marks());
+	}
+
+}

@@ -1,0 +1,83 @@
+package rimebook.marks;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.shared.Ids;
+import rimebook.tabulation.points.SegmentRules;
+
+/** Paper cards of points judging: a grade for each element called, each component. */
+@Component
+class PointsPaper implements PaperCards {
+
+	private final PointsBook book;
+
+	private final PointsCardRepository cards;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	PointsPaper(PointsBook book, PointsCardRepository cards, Ids ids, Clock clock) {
+		this.book = book;
+		this.cards = cards;
+		this.ids = ids;
+		this.clock = clock;
+	}
+
+	@Override
+	public List<SeatView> seats(Performance performance) {
+		return this.book.seats(performance.segment());
+	}
+
+	@Override
+	public List<CardLine> lines(Performance performance) {
+		Optional<CalledList> list = this.book.list(performance.id()).filter((called) -> !called.elements().isEmpty());
+		if (list.isEmpty()) {
+			return List.of();
+		}
+		SegmentRules rules = this.book.rules(performance.segment());
+		int most = rules.values().grades().most();
+		List<CardLine> lines = new ArrayList<>();
+		list.get().view().counting().forEach((element) -> lines.add(CardLine.of(element, most)));
+		rules.components().forEach((component) -> lines.add(CardLine.ofComponent(component.name())));
+		return lines;
+	}
+
+	@Override
+	public Map<SeatId, HeldCard> held(Performance performance) {
+		CalledLists lists = this.book.lists(performance.id());
+		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+		this.book.cards(performance.id()).forEach((seat, card) -> held.put(seat, card.held(lists)));
+		return held;
+	}
+
+	@Override
+	public void require(Performance performance, KeyedCard card) {
+		new PointsCardCheck(this.book.rules(performance.segment()),
+				this.book.list(performance.id()).map(CalledList::view))
+			.require(card.pointsMarks());
+	}
+
+	@Override
+	public void keep(Performance performance, SeatId seat, int sequence, KeyedCard card) {
+		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, sequence,
+				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), card.pointsMarks(),
+				CardOrigin.KEYED, this.clock.instant()));
+	}
+
+	@Override
+	public String words(Performance performance, KeyedCard card) {
+		return PointsWords.of(card.pointsMarks(),
+				this.book.list(performance.id()).map(CalledList::elements).orElse(List.of()));
+	}
+
+}

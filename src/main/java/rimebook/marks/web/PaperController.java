@@ -1,0 +1,132 @@
+package rimebook.marks.web;
+
+import java.util.Optional;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.PaperKeying;
+import rimebook.marks.SeatPaper;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.shared.Actor;
+
+/**
+ * The judges' paper cards at the keying desk: two people key each card in, and what
+ * differs is settled with the paper in the hand.
+ */
+@Controller
+@RequestMapping("/desk/keying/{segment}")
+class PaperController {
+
+	private static final String CARD = "marks/keying-card";
+
+	private static final String SETTLE = "marks/keying-settle";
+
+	private static final String PAGE = "page";
+
+	private final KeyingPages pages;
+
+	private final PaperKeying keying;
+
+	PaperController(KeyingPages pages, PaperKeying keying) {
+		this.pages = pages;
+		this.keying = keying;
+	}
+
+	@ModelAttribute(PAGE)
+	KeyingPage page(@PathVariable SegmentId segment, Actor actor) {
+		return this.pages.of(segment, actor);
+	}
+
+	@GetMapping
+	String show() {
+		return "marks/keying";
+	}
+
+	@GetMapping("/cards/{number}")
+	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number, Model model) {
+		SeatPaper paper = page.paper(number);
+		if (paper.stage() == SeatPaper.Stage.DIFFER) {
+			return settlePage(page, number);
+		}
+		model.addAttribute("paper", paper);
+		model.addAttribute("form", PaperForm.of(page, paper));
+		return CARD;
+	}
+
+	@PostMapping("/cards/{number}")
+	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		SeatPaper paper = page.paper(number);
+		if (form.isAbout(page, errors)) {
+			form.fitted(page).check(page, errors);
+		}
+		SeatPaper[] keyed = new SeatPaper[1];
+		if (Submission.refused(errors, () -> keyed[0] = this.keying.key(form.performanceGiven(), paper.seat().id(),
+				form.marks(page), actor))) {
+			form.fitted(page);
+			model.addAttribute("paper", paper);
+			return CARD;
+		}
+		return next(keyed[0], page.segment().id(), actor, redirect);
+	}
+
+	private String next(SeatPaper keyed, SegmentId segment, Actor actor, RedirectAttributes redirect) {
+		KeyingPage page = this.pages.of(segment, actor);
+		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
+		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
+			return settlePage(page, keyed.seat().number());
+		}
+		Optional<SeatPaper> next = page.nextToKey(keyed, actor.name());
+		return next.map((paper) -> back(page) + "/cards/" + paper.seat().number()).orElse(back(page));
+	}
+
+	@GetMapping("/cards/{number}/settle")
+	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+			Model model) {
+		SeatPaper paper = page.paper(number);
+		if (paper.stage() != SeatPaper.Stage.DIFFER) {
+			return back(page);
+		}
+		model.addAttribute("paper", paper);
+		model.addAttribute("form", PaperForm.toSettle(page, paper));
+		return SETTLE;
+	}
+
+	@PostMapping("/cards/{number}/settle")
+	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		SeatPaper paper = page.paper(number);
+		if (form.isAbout(page, errors)) {
+			form.fitted(page).check(page, errors);
+		}
+		if (Submission.refused(errors, () -> this.keying.settle(form.performanceGiven(), paper.seat().id(),
+				form.sight(), form.marks(page), actor))) {
+			form.fitted(page);
+			model.addAttribute("paper", paper);
+			return SETTLE;
+		}
+		Notice.give(redirect, "marks.keying.settled", paper.seat().label());
+		return back(page);
+	}
+
+	private static String settlePage(KeyingPage page, int number) {
+		return back(page) + "/cards/" + number + "/settle";
+	}
+
+	private static String back(KeyingPage page) {
+		return "redirect:/desk/keying/" + page.segment().id();
+	}
+
+}
