@@ -1,6 +1,7 @@
 package rimebook.marks;
 
 import java.time.Clock;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,29 +74,96 @@ public class DeductionNotes {
 		if (before.isPresent() && before.get().sequence() >= note.sequence()) {
 			return repeated(before.get(), note);
 		}
+		List<NotedDeduction> items = noted(note.items(), items(before), actor);
+		return write(performance, before, note.sequence(), items, actor);
+	}
+
+	/**
+	 * Add one deduction to those of a performance.
+	 * @param seen the version of the list that was looked at, 0 before the first
+	 * @param noter who noted it
+	 * @throws RuleViolationException naming the field: {@code item} that the table does
+	 * not have, {@code count} out of range
+	 * @throws ConflictException as for {@link #note}
+	 * @throws rimebook.shared.NotFoundException as for {@link #note}
+	 */
+	@Transactional
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
+			Actor actor) {
+		Performance performance = this.performances.hold(id);
+		check("", item, this.book.ruleSet(performance.segment()));
+		Optional<DeductionList> before = seen(id, seen);
+		List<NotedDeduction> items = new ArrayList<>(items(before));
+		requireRoom(items.size() + 1);
+		items.add(noted(item, noter.words(actor.name())));
+		return write(performance, before, seen + 1, items, actor);
+	}
+
+	/**
+	 * Take one deduction out again.
+	 * @param seen the version of the list that was looked at
+	 * @param place where it stands in that list, from 0
+	 * @throws ConflictException as for {@link #note}, also if nothing stands there
+	 */
+	@Transactional
+	public DeductionListView remove(PerformanceId id, int seen, int place, Actor actor) {
+		Performance performance = this.performances.hold(id);
+		Optional<DeductionList> before = seen(id, seen);
+		List<NotedDeduction> items = new ArrayList<>(items(before));
+		if (place < 0 || place >= items.size()) {
+			throw changedMeanwhile();
+		}
+		items.remove(place);
+		return write(performance, before, seen + 1, items, actor);
+	}
+
+	private Optional<DeductionList> seen(PerformanceId id, int seen) {
+		Optional<DeductionList> newest = this.book.deductions(id);
+		if (newest.map(DeductionList::sequence).orElse(0) != seen) {
+			throw changedMeanwhile();
+		}
+		return newest;
+	}
+
+	private static List<NotedDeduction> items(Optional<DeductionList> list) {
+		return list.map(DeductionList::items).orElse(List.of());
+	}
+
+	private DeductionListView write(Performance performance, Optional<DeductionList> before, int sequence,
+			List<NotedDeduction> items, Actor actor) {
 		OpenPerformances.requireOnIce(performance);
-		List<NotedDeduction> items = noted(note.items(), before.map(DeductionList::items).orElse(List.of()), actor);
-		DeductionList list = new DeductionList(this.ids.next(), performance.id(), note.sequence(), items,
-				CardOrigin.KEYED, actor.name(), this.clock.instant());
+		DeductionList list = new DeductionList(this.ids.next(), performance.id(), sequence, items, CardOrigin.KEYED,
+				actor.name(), this.clock.instant());
 		this.lists.save(list);
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
 			.from(before.map(DeductionList::inWords).orElse(""), list.inWords()));
 		return list.view();
 	}
 
+	private NotedDeduction noted(NoteDeductions.Item item, String by) {
+		return new NotedDeduction(item.item(), item.count(), by, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+	}
+
 	private static void check(List<NoteDeductions.Item> items, PointsRules rules) {
-		if (items.size() > MOST_ITEMS) {
-			throw new RuleViolationException("too-many-deductions", "items",
-					"A performance has at most " + MOST_ITEMS + " deductions, not " + items.size() + ".");
-		}
+		requireRoom(items.size());
 		for (int i = 0; i < items.size(); i++) {
-			NoteDeductions.Item item = items.get(i);
-			if (rules.deduction(item.item()).isEmpty()) {
-				throw new RuleViolationException("unknown-deduction", "items[" + i + "].item",
-						"The rule set has no deduction '" + item.item() + "'; choose one of its table.");
-			}
-			Required.number("items[" + i + "].count", item.count(), 1, HIGHEST_COUNT);
+			check("items[" + i + "].", items.get(i), rules);
 		}
+	}
+
+	private static void requireRoom(int items) {
+		if (items > MOST_ITEMS) {
+			throw new RuleViolationException("too-many-deductions", "items",
+					"A performance has at most " + MOST_ITEMS + " deductions, not " + items + ".");
+		}
+	}
+
+	private static void check(String field, NoteDeductions.Item item, PointsRules rules) {
+		if (rules.deduction(item.item()).isEmpty()) {
+			throw new RuleViolationException("unknown-deduction", field + "item",
+					"The rule set has no deduction '" + item.item() + "'; choose one of its table.");
+		}
+		Required.number(field + "count", item.count(), 1, HIGHEST_COUNT);
 	}
 
 	private static DeductionListView repeated(DeductionList sent, NoteDeductions note) {
@@ -104,21 +172,24 @@ public class DeductionNotes {
 			same = sent.items().get(i).isSameAs(note.items().get(i));
 		}
 		if (!same) {
-			throw new ConflictException("list-sequence-taken",
-					"Other deductions were received meanwhile; nothing was changed. Look at them, then repeat what is still needed.");
+			throw changedMeanwhile();
 		}
 		return sent.view();
 	}
 
+	private static ConflictException changedMeanwhile() {
+		return new ConflictException("list-sequence-taken",
+				"Other deductions were received meanwhile; nothing was changed. Look at them, then repeat what is still needed.");
+	}
+
 	/** Whoever noted an item first stays named beside it. */
-	private static List<NotedDeduction> noted(List<NoteDeductions.Item> items, List<NotedDeduction> before,
-			Actor actor) {
+	private List<NotedDeduction> noted(List<NoteDeductions.Item> items, List<NotedDeduction> before, Actor actor) {
 		List<NotedDeduction> known = new ArrayList<>(before);
 		List<NotedDeduction> noted = new ArrayList<>();
 		for (NoteDeductions.Item item : items) {
 			Optional<NotedDeduction> old = known.stream().filter((each) -> each.isSameAs(item)).findFirst();
 			old.ifPresent(known::remove);
-			noted.add(old.orElseGet(() -> new NotedDeduction(item.item(), item.count(), actor.name())));
+			noted.add(old.orElseGet(() -> noted(item, actor.name())));
 		}
 		return noted;
 	}

@@ -15,6 +15,8 @@ public enum RemarkKind {
 	COSTUME,
 	/** A movement that is not permitted. */
 	ELEMENT,
+	/** The programme was broken off, goes on or is skated again. */
+	ICE,
 	/** Anything else the panel must know. */
 	OTHER
 

@@ -29,6 +29,8 @@ public class SegmentRun {
 
 	private final CardBooks books;
 
+	private final ClockBook clocks;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -36,11 +38,12 @@ public class SegmentRun {
 	private final ApplicationEventPublisher events;
 
 	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, SegmentOpening opening, CardBooks books,
-			Ids ids, Clock clock, ApplicationEventPublisher events) {
+			ClockBook clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.opening = opening;
 		this.books = books;
+		this.clocks = clocks;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -84,7 +87,7 @@ public class SegmentRun {
 
 	/**
 	 * Take back a call that was a slip.
-	 * @throws rimebook.shared.ConflictException once a card was sent
+	 * @throws rimebook.shared.ConflictException once a card was sent or the clock started
 	 */
 	@Transactional
 	public void takeBack(PerformanceId id, int version, Actor actor) {
@@ -92,6 +95,7 @@ public class SegmentRun {
 		if (this.books.of(performance.segment()).anySentFor(id)) {
 			throw PerformanceRefusals.cardsAlreadySent(performance);
 		}
+		this.clocks.requireUntouched(performance);
 		performance.takeBack();
 		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
@@ -115,12 +119,14 @@ public class SegmentRun {
 	 * same transaction.
 	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing, or in
 	 * points judging the called elements or a grade; it names what is missing
+	 * @throws rimebook.shared.ConflictException if the clock was started and not stopped
 	 */
 	@Transactional
 	public void close(PerformanceId id, int version, Actor actor) {
 		Performance performance = locked(id, version);
 		CardBook cards = this.books.of(performance.segment());
 		cards.requireComplete(performance);
+		this.clocks.requireAtRest(performance);
 		performance.close(this.clock.instant());
 		this.events.publishEvent(new CardsClosed(id, performance.segment(),
 				line(actor, performance, "cards.closed").from("on the ice", cards.inWords(performance))));

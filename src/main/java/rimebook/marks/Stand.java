@@ -26,17 +26,20 @@ public class Stand {
 
 	private final CardBooks books;
 
+	private final ClockBook clocks;
+
 	private final Panels panels;
 
 	private final Competitions competitions;
 
 	private final Entries entries;
 
-	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, Panels panels,
+	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, ClockBook clocks, Panels panels,
 			Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.books = books;
+		this.clocks = clocks;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.entries = entries;
@@ -70,9 +73,11 @@ public class Stand {
 		CardBook book = this.books.of(performance.segment());
 		Map<SeatId, SentCard> sent = book.sentFor(performance);
 		List<SeatView> seats = this.panels.judges(event.id());
+		ClockView clock = this.clocks.of(performance);
 		return new StandView.Now(row(performance),
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()))).toList(), book.missing(performance),
-				book.anySentFor(performance.id()), this.remarks.told(performance.id(), seats));
+				book.anySentFor(performance.id()) || clock.last() != null, this.remarks.told(performance.id(), seats),
+				clock);
 	}
 
 	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card) {

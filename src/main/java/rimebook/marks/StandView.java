@@ -28,13 +28,16 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 *
 	 * @param seats one a counting seat, in order
 	 * @param missing what is missing before the cards can be closed, in words
-	 * @param anySent whether anything was sent, so that the call stands
+	 * @param anySent whether anything was sent or the clock started, so that the call
+	 * stands
+	 * @param clock the clock of the performance
 	 */
-	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<Told> remarks) {
+	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<Told> remarks,
+			ClockView clock) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {
-			return this.missing.isEmpty();
+			return this.missing.isEmpty() && !this.clock.state().isUnderWay();
 		}
 
 	}

@@ -42,17 +42,24 @@
 		keep(form);
 	}
 
-	for (const form of document.querySelectorAll("form[data-draft]")) {
-		restore(form);
-		form.addEventListener("input", () => keep(form));
-		form.addEventListener("submit", () => sessionStorage.removeItem(key(form)));
+	/* Also the forms that come with a part that follows by itself. */
+	function restoreNew() {
+		for (const form of document.querySelectorAll("form[data-draft]:not([data-kept])")) {
+			form.dataset.kept = "yes";
+			restore(form);
+		}
 	}
 
-	document.querySelector(".quick")?.addEventListener("click", (event) => {
-		const quick = event.target.closest("button");
+	document.addEventListener("input", (event) => event.target.form?.dataset.draft && keep(event.target.form));
+	document.addEventListener("submit", (event) => event.target.dataset.draft && sessionStorage.removeItem(key(event.target)));
+	document.body.addEventListener("htmx:oobAfterSwap", restoreNew);
+	restoreNew();
+
+	document.addEventListener("click", (event) => {
+		const quick = event.target.closest("button[data-text]");
 		if (quick) {
 			event.preventDefault();
-			fill(quick.form, quick.dataset);
+			fill(document.getElementById("remark-form"), quick.dataset);
 		}
 	});
 

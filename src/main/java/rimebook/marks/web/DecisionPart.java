@@ -15,18 +15,19 @@ import rimebook.marks.StandView;
  * @param missing what is missing before the cards can be closed
  * @param anySent whether anything was sent for the performance
  * @param byPoints whether elements and components are judged
+ * @param underWay whether the clock was started and not stopped
  * @param finished whether every performance of the segment is done
  */
 record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, int seats, List<String> missing,
-		boolean anySent, boolean byPoints, boolean finished) implements LivePart {
+		boolean anySent, boolean byPoints, boolean underWay, boolean finished) implements LivePart {
 
 	static DecisionPart of(StandView stand) {
 		StandView.Now onIce = stand.now();
 		if (onIce == null) {
-			return new DecisionPart(null, stand.next(), 0, List.of(), false, false, stand.isFinished());
+			return new DecisionPart(null, stand.next(), 0, List.of(), false, false, false, stand.isFinished());
 		}
 		return new DecisionPart(onIce.row(), stand.next(), onIce.seats().size(), onIce.missing(), onIce.anySent(),
-				stand.event().isJudgedByPoints(), false);
+				stand.event().isJudgedByPoints(), onIce.clock().state().isUnderWay(), false);
 	}
 
 	/** What is missing in one line. */
@@ -36,7 +37,7 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, i
 
 	/** Tell whether the cards can be closed. */
 	public boolean canClose() {
-		return this.now != null && this.missing.isEmpty();
+		return this.now != null && this.missing.isEmpty() && !this.underWay;
 	}
 
 	/** Tell whether the call can still be taken back: nothing was sent. */

@@ -13,6 +13,10 @@ import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
+import rimebook.marks.ClockState;
+import rimebook.marks.ClockView;
+import rimebook.marks.PerformanceClock;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 
@@ -31,11 +35,15 @@ class RunningSheet {
 
 	private final SegmentRun run;
 
-	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run) {
+	private final PerformanceClock clock;
+
+	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run,
+			PerformanceClock clock) {
 		this.competitions = competitions;
 		this.draw = draw;
 		this.entries = entries;
 		this.run = run;
+		this.clock = clock;
 	}
 
 	void into(SegmentId segment, Model model) {
@@ -45,7 +53,28 @@ class RunningSheet {
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		List<SheetRow> rows = rows(segment);
 		model.addAttribute("rows", rows);
-		model.addAttribute("print", Integer.toHexString(rows.hashCode()));
+		String ice = ice(segment);
+		model.addAttribute("ice", ice);
+		model.addAttribute("print", Integer.toHexString(31 * rows.hashCode() + ice.hashCode()));
+	}
+
+	/**
+	 * The last part of the message key for the team on the ice: how its skating stands.
+	 */
+	private String ice(SegmentId segment) {
+		return this.run.performances(segment)
+			.stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.ON_ICE)
+			.findFirst()
+			.map((performance) -> ice(this.clock.ofPerformance(performance.id())))
+			.orElse("now");
+	}
+
+	private static String ice(ClockView clock) {
+		if (clock.state() == ClockState.INTERRUPTED) {
+			return "interrupted";
+		}
+		return (clock.run() > 1 && clock.state() == ClockState.WAITING) ? "reskate" : "now";
 	}
 
 	/** From the performances once the segment is open, before that from the draw. */

@@ -20,6 +20,9 @@ import rimebook.marks.PerformanceId;
 @Controller
 class StandController {
 
+	/** The page's own clock is set by it, so that every page shows the same time. */
+	private static final String RINK_TIME = "Rink-Time";
+
 	private final StandPage page;
 
 	private final RunningSegments segments;
@@ -51,6 +54,7 @@ class StandController {
 		StandParts parts = this.page.parts(segment);
 		Set<String> changed = parts.changed(seen);
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+		response.setHeader(RINK_TIME, String.valueOf(this.page.now().toEpochMilli()));
 		if (!StandPage.onIce(parts.decision()).equals(onIce)) {
 			response.setHeader("HX-Redirect", "/desk/stand/" + segment);
 			changed = Set.of();
@@ -60,6 +64,7 @@ class StandController {
 			return null;
 		}
 		parts.into(model);
+		model.addAttribute("serverNow", this.page.now());
 		model.addAttribute("changed", changed);
 		model.addAttribute("segment", segment);
 		model.addAttribute("path", "/desk/stand/" + segment);

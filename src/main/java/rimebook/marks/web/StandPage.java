@@ -1,6 +1,7 @@
 package rimebook.marks.web;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 
@@ -36,13 +37,17 @@ class StandPage {
 
 	private final PaperKeying keying;
 
+	private final IceParts ice;
+
 	private final Clock clock;
 
-	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, Clock clock) {
+	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
+			Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
 		this.keying = keying;
+		this.ice = ice;
 		this.clock = clock;
 	}
 
@@ -58,6 +63,7 @@ class StandPage {
 		model.addAttribute("segment", segment);
 		model.addAttribute("path", "/desk/stand/" + segment);
 		parts(view, competition).into(model);
+		model.addAttribute("serverNow", now());
 		if (view.open()) {
 			forms(view, new RinkClock(competition.zone()), about, model);
 		}
@@ -72,10 +78,16 @@ class StandPage {
 		return parts(view, this.competitions.competition(view.event().competition()));
 	}
 
+	/** The moment that running times are counted to. */
+	Instant now() {
+		return this.clock.instant();
+	}
+
 	private StandParts parts(StandView view, CompetitionView competition) {
 		RinkClock rink = new RinkClock(competition.zone());
-		return new StandParts(OrderPart.of(view), SeatsPart.of(view, rink, this.clock.instant()),
-				ToldPart.of(view, rink), DecisionPart.of(view),
+		return new StandParts(OrderPart.of(view), this.ice.clock(view, rink),
+				SeatsPart.of(view, rink, this.clock.instant()), ToldPart.of(view, rink),
+				this.ice.deductions(view, rink), DecisionPart.of(view),
 				new PaperPart(this.keying.unsettled(view.segment().id())));
 	}
 
@@ -87,7 +99,9 @@ class StandPage {
 		model.addAttribute("endOpen", about != null);
 		model.addAttribute("ways", (toEnd != null) ? EndForm.ways(toEnd.performance().status()) : List.of());
 		model.addAttribute("kinds", RemarkKind.values());
-		model.addAttribute("quickRemarks", QuickRemark.values());
+		model.addAttribute("quickRemarks", QuickRemark.common());
+		model.addAttribute("pricedRemarks", QuickRemark.priced(view.event(), view.segment()));
+		this.ice.forms(view, model);
 		if (!model.containsAttribute(REMARK)) {
 			model.addAttribute(REMARK,
 					RemarkForm.about((onIce != null) ? onIce.row().performance().id().toString() : ""));

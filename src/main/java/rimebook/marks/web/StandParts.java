@@ -1,5 +1,6 @@
 package rimebook.marks.web;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -7,12 +8,15 @@ import java.util.stream.Collectors;
 import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
-record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart decision, PaperPart paper) {
+record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
+		DecisionPart decision, PaperPart paper) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
+		model.addAttribute("clock", this.clock);
 		model.addAttribute("seats", this.seats);
 		model.addAttribute("told", this.told);
+		model.addAttribute("deductions", this.deductions);
 		model.addAttribute("decision", this.decision);
 		model.addAttribute("paper", this.paper);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
@@ -31,8 +35,15 @@ record StandParts(OrderPart order, SeatsPart seats, ToldPart told, DecisionPart 
 	}
 
 	private Map<String, LivePart> all() {
-		return Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision, "paper",
-				this.paper);
+		Map<String, LivePart> all = new HashMap<>(
+				Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision, "paper", this.paper));
+		if (!this.clock.equals(ClockPart.NONE)) {
+			all.put("clock", this.clock);
+		}
+		if (!this.deductions.equals(DeductionsPart.NONE)) {
+			all.put("deductions", this.deductions);
+		}
+		return all;
 	}
 
 }

@@ -1,0 +1,54 @@
+package rimebook.marks;
+
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+/** The sentences with which a touch of the clock is refused, each written once. */
+final class ClockRefusals {
+
+	private ClockRefusals() {
+	}
+
+	static ConflictException notOnIce(Performance performance) {
+		return new ConflictException("clock-closed", clockOf(performance) + " can be touched only while it is on the "
+				+ "ice; it is " + PerformanceRefusals.words(performance.status()) + ".");
+	}
+
+	static ConflictException touchedMeanwhile(Performance performance, ClockView clock) {
+		return new ConflictException("stale-version",
+				"Somebody else touched the clock of start number " + performance.startNumber() + " meanwhile: it is "
+						+ clock.state().words()
+						+ " now. Nothing was changed; look at it, then repeat what is still needed.");
+	}
+
+	static ConflictException notFromHere(Performance performance, ClockView clock, ClockAct act) {
+		return new ConflictException("clock-state",
+				clockOf(performance) + " is " + clock.state().words() + "; from there it cannot be "
+						+ ((act == ClockAct.RESKATE) ? "set back for a re-skate" : act.words()) + ".");
+	}
+
+	static ConflictException nothingToTakeBack(Performance performance) {
+		return new ConflictException("clock-state",
+				clockOf(performance) + " was not touched yet; there is nothing to take back.");
+	}
+
+	static ConflictException underWay(Performance performance) {
+		return new ConflictException("clock-running", clockOf(performance)
+				+ " has not been stopped. Stop it, take its start back, or end the performance; then close the cards.");
+	}
+
+	static ConflictException hasStarted(Performance performance) {
+		return new ConflictException("clock-started",
+				clockOf(performance) + " was started. Take its start back first; then the call can be taken back.");
+	}
+
+	static RuleViolationException markingMissing() {
+		return new RuleViolationException("field-missing", "marking",
+				"Please choose what the judges mark when the programme is skated again; the rulebook in force says.");
+	}
+
+	private static String clockOf(Performance performance) {
+		return "The clock of start number " + performance.startNumber();
+	}
+
+}

@@ -1,0 +1,177 @@
+package rimebook.marks;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+
+/**
+ * The referee's clock of the performance on the ice. Each touch is a row that is never
+ * changed, with the time at which the service received it. Whoever acts gives back how
+ * many touches were seen, so of two who act at once one has done it and the other is
+ * told. When the programme is broken off or goes on, the panel is told by itself.
+ */
+@Service
+public class PerformanceClock {
+
+	private static final int LONGEST_POINT = 200;
+
+	private final PerformanceRepository performances;
+
+	private final ClockBook book;
+
+	private final SegmentRun run;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.book = book;
+		this.run = run;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Start: a skater has moved.
+	 * @param seen how many touches the referee was looking at
+	 * @throws rimebook.shared.ConflictException if somebody else touched the clock
+	 * meanwhile, it runs already, or the team is not on the ice; the same for every act
+	 */
+	@Transactional
+	public void start(PerformanceId id, int seen, Actor actor) {
+		touch(id, seen, new Touch(ClockAct.START, null, null, ""), actor);
+	}
+
+	/** Stop: the team has come to its complete stop. */
+	@Transactional
+	public void stop(PerformanceId id, int seen, Actor actor) {
+		touch(id, seen, new Touch(ClockAct.STOP, null, null, ""), actor);
+	}
+
+	/** Break the programme off at the referee's signal, and tell the panel. */
+	@Transactional
+	public void interrupt(PerformanceId id, int seen, InterruptionCause cause, Actor actor) {
+		touch(id, seen, new Touch(ClockAct.INTERRUPT, cause, null, ""), actor);
+	}
+
+	/**
+	 * Go on from the point of interruption, and tell the panel.
+	 * @param point which point that is, up to 200 characters; may be empty
+	 */
+	@Transactional
+	public void resume(PerformanceId id, int seen, String point, Actor actor) {
+		String words = Required.optional("point", point, LONGEST_POINT);
+		touch(id, seen, new Touch(ClockAct.RESUME, null, null, words), actor);
+	}
+
+	/**
+	 * Let the programme be skated again from its beginning, and tell the panel.
+	 * @param marking what the judges mark then; the rulebook in force says
+	 * @throws rimebook.shared.RuleViolationException if that was not chosen
+	 */
+	@Transactional
+	public void reskate(PerformanceId id, int seen, @Nullable ReskateMarking marking, Actor actor) {
+		if (marking == null) {
+			throw ClockRefusals.markingMissing();
+		}
+		touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
+	}
+
+	/** Take back the newest act that counts; the clock is as if it had not been. */
+	@Transactional
+	public void takeBack(PerformanceId id, int seen, Actor actor) {
+		touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
+	}
+
+	/** Return the clock of a performance. */
+	@Transactional(readOnly = true)
+	public ClockView ofPerformance(PerformanceId id) {
+		return this.performances.findById(id.value())
+			.map(this.book::of)
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	private void touch(PerformanceId id, int seen, Touch touch, Actor actor) {
+		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		Performance performance = this.performances.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+		ClockView before = this.book.of(performance);
+		requirePossible(performance, before, seen, touch.act());
+		ClockTapView tap = touch.at(before, received, actor);
+		this.book.add(new ClockTap(this.ids.next(), id, tap));
+		ClockWords.notice(tap, before).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
+		this.events.publishEvent(line(performance, before, tap, actor));
+	}
+
+	private static void requirePossible(Performance performance, ClockView clock, int seen, ClockAct act) {
+		if (!performance.isOnIce()) {
+			throw ClockRefusals.notOnIce(performance);
+		}
+		if (clock.touches() != seen) {
+			throw ClockRefusals.touchedMeanwhile(performance, clock);
+		}
+		if (!clock.state().allows(act)) {
+			throw ClockRefusals.notFromHere(performance, clock, act);
+		}
+		if (act == ClockAct.TAKE_BACK && clock.last() == null) {
+			throw ClockRefusals.nothingToTakeBack(performance);
+		}
+	}
+
+	private static AuditedChange line(Performance performance, ClockView before, ClockTapView tap, Actor actor) {
+		List<ClockTapView> touches = new ArrayList<>(before.log());
+		touches.add(tap);
+		ClockView after = ClockReading.of(touches, before.calledAt(), before.window());
+		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
+		return AuditedChange.of(actor, "performance", performance.id(), action)
+			.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
+			.because(reason(tap));
+	}
+
+	private static String reason(ClockTapView tap) {
+		if (tap.cause() != null) {
+			return tap.cause().words();
+		}
+		return (tap.marking() != null) ? tap.marking().words() : tap.words();
+	}
+
+	/** An act as the referee gives it. */
+	private record Touch(ClockAct act, @Nullable InterruptionCause cause, @Nullable ReskateMarking marking,
+			String words) {
+
+		/**
+		 * Never before the touch that was there already, whatever the machine's clock
+		 * does.
+		 */
+		ClockTapView at(ClockView clock, Instant received, Actor actor) {
+			List<ClockTapView> log = clock.log();
+			Instant latest = log.isEmpty() ? received : log.get(log.size() - 1).notedAt();
+			String about = (this.act == ClockAct.TAKE_BACK) ? Objects.requireNonNull(clock.last()).words() : this.words;
+			return new ClockTapView(clock.touches() + 1, this.act, this.cause, this.marking, about, actor.name(),
+					received.isBefore(latest) ? latest : received);
+		}
+
+	}
+
+}

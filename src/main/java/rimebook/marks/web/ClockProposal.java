@@ -1,0 +1,25 @@
+package rimebook.marks.web;
+
+import rimebook.marks.ClockFinding;
+
+/**
+ * What the referee may do about what the clock found: tell the panel, or in points
+ * judging take a deduction of the rule set. Nothing is done by itself.
+ *
+ * @param text what the panel would be told, or the deduction as it stands on the sheet
+ * @param item the deduction's short name in the table, empty for a notice
+ * @param count how many, in the unit of the item
+ */
+record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count) {
+
+	/** Tell whether it is a deduction, not a notice to the panel. */
+	public boolean isDeduction() {
+		return !this.item.isEmpty();
+	}
+
+	/** The seconds as "0:07". */
+	public String time() {
+		return ClockFace.words(this.seconds);
+	}
+
+}

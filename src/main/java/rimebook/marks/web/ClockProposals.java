@@ -1,0 +1,68 @@
+package rimebook.marks.web;
+
+import java.time.Instant;
+import java.util.List;
+
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+import rimebook.marks.ClockFinding;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkView;
+import rimebook.marks.StandView;
+
+/**
+ * Turns what the clock found into notices to the panel, for placement judging. One that
+ * was told is not proposed again.
+ */
+@Component
+class ClockProposals {
+
+	/** 0.1 from both marks for each ten seconds or part of it. */
+	private static final int SECONDS_EACH = 10;
+
+	private final MessageSource messages;
+
+	ClockProposals(MessageSource messages) {
+		this.messages = messages;
+	}
+
+	List<ClockProposal> notices(StandView.Now onIce) {
+		return onIce.clock()
+			.findings()
+			.stream()
+			.filter((finding) -> finding.fault() != ClockFinding.Fault.INTERRUPTION)
+			.map(this::notice)
+			.filter((proposal) -> !isTold(proposal, onIce))
+			.toList();
+	}
+
+	private ClockProposal notice(ClockFinding finding) {
+		int tenths = finding.steps(SECONDS_EACH);
+		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
+				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
+				LocaleContextHolder.getLocale());
+		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0);
+	}
+
+	/** The same words were told, or, once it was known, something else about the time. */
+	private static boolean isTold(ClockProposal proposal, StandView.Now onIce) {
+		return onIce.remarks()
+			.stream()
+			.map(StandView.Told::remark)
+			.filter((remark) -> remark.kind() == RemarkKind.TIME)
+			.anyMatch((remark) -> remark.text().equals(proposal.text()) || isAnswer(remark, proposal, onIce));
+	}
+
+	private static boolean isAnswer(RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
+		Instant stopped = onIce.clock().stoppedAt();
+		return onIce.clock()
+			.findings()
+			.stream()
+			.filter((finding) -> finding.fault() == proposal.fault())
+			.anyMatch((finding) -> !remark.notedAt().isBefore(finding.since())
+					&& (finding.since().equals(stopped) || stopped == null || remark.notedAt().isBefore(stopped)));
+	}
+
+}

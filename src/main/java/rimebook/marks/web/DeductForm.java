@@ -1,0 +1,42 @@
+package rimebook.marks.web;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.DeductionNoter;
+import rimebook.marks.NoteDeductions;
+import rimebook.marks.PerformanceId;
+import rimebook.pages.Given;
+
+/** One deduction as the referee types it. */
+record DeductForm(@Nullable String performance, @Nullable String sequence, @Nullable String item,
+		@Nullable String count, @Nullable String noter) {
+
+	static final DeductForm EMPTY = new DeductForm("", "", "", "1", DeductionNoter.SELF.name());
+
+	PerformanceId performanceGiven() {
+		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
+	}
+
+	int sequenceSeen() {
+		return Given.read("sequence", this.sequence, Integer::valueOf, "Open the stand again, then repeat.");
+	}
+
+	NoteDeductions.Item given() {
+		String chosen = Given.read("item", this.item, DeductForm::chosen, "Please choose what is deducted for.");
+		int number = Given.read("count", this.count, (typed) -> Integer.valueOf(typed.strip()),
+				"Please type how many, a whole number from 1 to 999 in the unit of the item.");
+		return new NoteDeductions.Item(chosen, number);
+	}
+
+	DeductionNoter noterGiven() {
+		return Given.read("noter", this.noter, DeductionNoter::valueOf, "Please choose who noted it.");
+	}
+
+	private static String chosen(String item) {
+		if (item.isBlank()) {
+			throw new IllegalArgumentException("nothing chosen");
+		}
+		return item;
+	}
+
+}

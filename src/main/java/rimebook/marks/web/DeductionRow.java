@@ -1,0 +1,25 @@
+package rimebook.marks.web;
+
+import rimebook.marks.NotedDeduction;
+import rimebook.tabulation.points.DeductionRule;
+import rimebook.tabulation.points.PointsRules;
+
+/**
+ * A deduction as the referee sees it.
+ *
+ * @param words as on the sheet: "Fall: -2.00 (2)"
+ * @param time when it was noted, in the rink's time; empty where that is not known
+ */
+record DeductionRow(String words, String notedBy, String time) {
+
+	static DeductionRow of(NotedDeduction noted, PointsRules rules, RinkClock rink) {
+		return new DeductionRow(
+				rules.deduction(noted.item()).map((rule) -> words(rule, noted.count())).orElse(noted.item()),
+				noted.notedBy(), rink.time(noted.notedAt()));
+	}
+
+	static String words(DeductionRule rule, int count) {
+		return rule.name() + ": -" + rule.points(count) + ((count == 1) ? "" : " (" + count + ")");
+	}
+
+}

@@ -1,0 +1,25 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.DeductionListView;
+import rimebook.tabulation.points.PointsRules;
+
+/**
+ * The deductions of the performance on the ice, in points judging.
+ *
+ * @param sequence the version of the list, 0 before the first
+ */
+record DeductionsPart(String performance, int sequence, List<DeductionRow> rows) implements LivePart {
+
+	static final DeductionsPart NONE = new DeductionsPart("", 0, List.of());
+
+	static DeductionsPart of(String performance, @Nullable DeductionListView list, PointsRules rules, RinkClock rink) {
+		return (list == null) ? new DeductionsPart(performance, 0, List.of())
+				: new DeductionsPart(performance, list.sequence(),
+						list.deductions().stream().map((noted) -> DeductionRow.of(noted, rules, rink)).toList());
+	}
+
+}
