@@ -16,8 +16,12 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.SegmentId;
+import rimebook.marks.ClockState;
+import rimebook.marks.ClockView;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
+import rimebook.marks.PerformanceClock;
+import rimebook.marks.PerformanceId;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
@@ -65,6 +69,9 @@ class RacesIntegrationTests {
 	private SegmentRun run;
 
 	@Autowired
+	private PerformanceClock clock;
+
+	@Autowired
 	private ClosedCards closed;
 
 	@Autowired
@@ -104,6 +111,47 @@ class RacesIntegrationTests {
 			}
 			assertThat(this.standings.versions(day.segment(1))).hasSize(TEAMS);
 		}
+	}
+
+	@Test
+	void ofTwoRefereesWhoStartTheClockOneHasDoneIt() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceId onIce = day.callNext(1).id();
+		for (int round = 0; round < ROUNDS; round++) {
+			int seen = 2 * round;
+			Both both = race(() -> this.clock.start(onIce, seen, SmallCompetition.REFEREE),
+					() -> this.clock.start(onIce, seen, OTHER_REFEREE));
+			assertThat(both.done()).isOne();
+			assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
+			ClockView started = this.clock.ofPerformance(onIce);
+			assertThat(started.touches()).isEqualTo(seen + 1);
+			assertThat(started.state()).isEqualTo(ClockState.RUNNING);
+			this.clock.takeBack(onIce, seen + 1, SmallCompetition.REFEREE);
+		}
+		assertThat(this.clock.ofPerformance(onIce).log()).hasSize(2 * ROUNDS);
+	}
+
+	@Test
+	void aClockThatRunsIsNeverThatOfClosedCards() throws Exception {
+		int closed = 0;
+		for (SmallCompetition day : days()) {
+			for (int i = 0; i < TEAMS; i++) {
+				PerformanceView onIce = day.callNext(1);
+				day.seats().forEach((seat) -> day.send(onIce, seat, 1, CARD));
+				int version = day.now(onIce).version();
+				Both both = race(() -> this.clock.start(onIce.id(), 0, SmallCompetition.REFEREE),
+						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
+				assertThat(both.done()).isOne();
+				assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
+				if (both.first() == null) {
+					this.clock.stop(onIce.id(), 1, SmallCompetition.REFEREE);
+					day.close(onIce);
+				}
+				closed += (both.second() == null) ? 1 : 0;
+			}
+		}
+		assertThat(closed).as("the closing was sometimes first").isBetween(1, ROUNDS - 1);
 	}
 
 	@Test

@@ -35,8 +35,8 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 	}
 
 	private Map<String, LivePart> all() {
-		Map<String, LivePart> all = new HashMap<>(
-				Map.of("order", this.order, "seats", this.seats, "told", this.told, "decision", this.decision, "paper", this.paper));
+		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.order, "seats", this.seats, "told", this.told,
+				"decision", this.decision, "paper", this.paper));
 		if (!this.clock.equals(ClockPart.NONE)) {
 			all.put("clock", this.clock);
 		}
