@@ -68,7 +68,7 @@ class PointsTasks {
 			.map((element) -> new OwnPointsCard.Graded(element.number(), element.code(), card.marks().grade(element)))
 			.toList();
 		return new OwnPointsCard(performance.id(), performance.startNumber(),
-				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.isOnIce());
+				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());
 	}
 
 }
