@@ -175,8 +175,7 @@ class SimulatedPanel {
 
 	/** Wait for the cards of seats that visitors joined; then take those seats back. */
 	private void awaitVisitors() throws InterruptedException {
-		// Only the two marks of placement judging can be given on a tablet's page.
-		long patience = look().event().isJudgedByPoints() ? 0 : LEFT_TO_VISITOR.toSeconds();
+		long patience = LEFT_TO_VISITOR.toSeconds();
 		while (isSomethingMissing() && patience-- > 0) {
 			Thread.sleep(1000);
 		}

@@ -8,8 +8,7 @@ import rimebook.competition.SegmentId;
 import rimebook.shared.NotFoundException;
 
 /**
- * Takes hold of a performance for which something is sent: only one on the ice will do,
- * or one whose cards were opened again.
+ * Takes hold of a performance for which something is sent: only one on the ice will do.
  */
 @Component
 class OpenPerformances {
@@ -40,17 +39,17 @@ class OpenPerformances {
 	List<Performance> takingCards(SegmentId segment) {
 		return this.performances.findBySegmentOrderByStartNumber(segment.value())
 			.stream()
-			.filter(Performance::takesCards)
+			.filter(Performance::isOnIce)
 			.toList();
 	}
 
 	/**
-	 * Refuse what is sent for a performance that is neither on the ice nor opened again.
+	 * Refuse what is sent for a performance that is not on the ice.
 	 * @throws rimebook.shared.ConflictException {@code card-closed} or
 	 * {@code performance-not-open}
 	 */
 	static void requireOnIce(Performance performance) {
-		if (!performance.takesCards()) {
+		if (!performance.isOnIce()) {
 			throw PerformanceRefusals.notTakingCards(performance);
 		}
 	}

@@ -1,6 +1,7 @@
 package rimebook.marks;
 
 import java.util.List;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +24,7 @@ public record OwnPointsCard(PerformanceId performance, int startNumber, String t
 	 *
 	 * @param grade {@code null} where the seat gave none
 	 */
-	public record Graded(int number, String code, @Nullable Integer grade) {
+	public record Graded(UUID id, int number, String code, @Nullable Integer grade) {
 	}
 
 }

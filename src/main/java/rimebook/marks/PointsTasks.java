@@ -62,13 +62,15 @@ class PointsTasks {
 	}
 
 	private OwnPointsCard card(Performance performance, PointsCard card, @Nullable CalledList list) {
-		List<OwnPointsCard.Graded> graded = (list == null) ? List.of() : list.view()
-			.counting()
-			.stream()
-			.map((element) -> new OwnPointsCard.Graded(element.number(), element.code(), card.marks().grade(element)))
-			.toList();
+		List<OwnPointsCard.Graded> graded = (list == null) ? List.of()
+				: list.view()
+					.counting()
+					.stream()
+					.map((element) -> new OwnPointsCard.Graded(element.id(), element.number(), element.code(),
+							card.marks().grade(element)))
+					.toList();
 		return new OwnPointsCard(performance.id(), performance.startNumber(),
-				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());
+				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.isOnIce());
 	}
 
 }

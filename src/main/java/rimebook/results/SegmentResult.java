@@ -58,11 +58,8 @@ class SegmentResult {
 		this.onIce = entry.value();
 	}
 
-	/** Note that a team is done; another one that is on the ice meanwhile stays there. */
-	void leavesTheIce(EntryId entry) {
-		if (entry.value().equals(this.onIce)) {
-			this.onIce = null;
-		}
+	void leavesTheIce() {
+		this.onIce = null;
 	}
 
 	/** Count a new standing; what was signed before does not cover it. */

@@ -1,14 +1,17 @@
 /*
- * The cards of this tablet. A card is put here before it is sent and stays, first "waiting", then
- * "received" or "refused": nothing is forgotten because a reload or a flat battery came between. Waiting
- * cards go out in the order they were put in, one at a time, with the same identity until the service answers.
+ * What this tablet has to tell the service: cards, and that a remark was seen. A thing is put here before
+ * it is sent and stays: "waiting", then "received", "refused", or "differs" while the service has another
+ * version and the judge has not chosen. Nothing is forgotten because a reload or a flat battery came
+ * between. Waiting things go out in the order they were put in, one at a time, with the same identity until
+ * the service answers.
  *
- * deliver(card) resolves to { outcome: "received", receivedAt }, { outcome: "refused", sentence },
- * { outcome: "seat-lost" } or { outcome: "unreachable" }.
+ * deliver(thing) resolves to { outcome: "received", receivedAt }, { outcome: "refused", sentence },
+ * { outcome: "differs", sentence, received }, { outcome: "seat-lost" } or { outcome: "unreachable" }.
  */
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 15000;
+const ANSWERS = ["received", "refused", "differs"];
 
 export class Outbox {
 
@@ -21,24 +24,46 @@ export class Outbox {
 		this.timer = undefined;
 	}
 
-	put(card) {
-		this.keep([...this.cards(), { ...card, state: "waiting" }]);
+	put(thing) {
+		this.keep([...this.things(), { ...thing, state: "waiting" }]);
 		this.flush();
 	}
 
-	cards() {
+	/* Keep a version that the service has, so that it counts here before the next look at the table. */
+	learn(card) {
+		this.keep([...this.things(), { ...card, state: "received" }]);
+	}
+
+	things() {
 		return this.shelf.read("cards", []);
 	}
 
-	/* The newest card of a performance that was not refused. */
+	cards() {
+		return this.things().filter(isCard);
+	}
+
+	/* The newest card of a performance that was sent and not refused. */
 	newestOf(performance) {
 		return this.cards()
-			.filter((card) => card.performance === performance && card.state !== "refused")
+			.filter((card) => card.performance === performance && ["waiting", "received"].includes(card.state))
 			.reduce((newest, card) => (newest && newest.sequence > card.sequence ? newest : card), undefined);
 	}
 
 	waiting() {
-		return this.cards().filter((card) => card.state === "waiting");
+		return this.things().filter((thing) => thing.state === "waiting");
+	}
+
+	waitingCards() {
+		return this.waiting().filter(isCard);
+	}
+
+	/* The oldest card that met another version at the service. */
+	differing() {
+		return this.cards().find((card) => card.state === "differs");
+	}
+
+	hasSeen(remark) {
+		return this.things().some((thing) => thing.kind === "seen" && thing.remark === remark);
 	}
 
 	/* Refusals that the judge has not put away yet. */
@@ -50,7 +75,12 @@ export class Outbox {
 		this.change(id, { seen: true });
 	}
 
-	/* Send what waits now; without waiting cards this does nothing. */
+	/* The judge has chosen; this version is no longer sent. */
+	settle(id) {
+		this.change(id, { state: "replaced" });
+	}
+
+	/* Send what waits now; if nothing waits this does nothing. */
 	async flush() {
 		clearTimeout(this.timer);
 		if (this.sending) {
@@ -70,12 +100,12 @@ export class Outbox {
 		}
 	}
 
-	async sendOne(card) {
-		const { outcome, ...words } = await this.deliver(card);
-		if (outcome !== "received" && outcome !== "refused") {
+	async sendOne(thing) {
+		const { outcome, ...words } = await this.deliver(thing);
+		if (!ANSWERS.includes(outcome)) {
 			return false;
 		}
-		this.change(card.id, { state: outcome, ...words });
+		this.change(thing.id, { state: outcome, ...words });
 		return true;
 	}
 
@@ -85,12 +115,16 @@ export class Outbox {
 	}
 
 	change(id, words) {
-		this.keep(this.cards().map((card) => (card.id === id ? { ...card, ...words } : card)));
+		this.keep(this.things().map((thing) => (thing.id === id ? { ...thing, ...words } : thing)));
 	}
 
-	keep(cards) {
-		this.shelf.write("cards", cards);
+	keep(things) {
+		this.shelf.write("cards", things);
 		this.onChange();
 	}
 
+}
+
+function isCard(thing) {
+	return thing.kind !== "seen";
 }

@@ -1,7 +1,6 @@
 package rimebook.marks;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,7 @@ import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
@@ -36,9 +35,6 @@ class PointsCardIntegrationTests {
 	private PointsSubmission submission;
 
 	@Autowired
-	private ElementCalls calls;
-
-	@Autowired
 	private JudgeTables tables;
 
 	@Autowired
@@ -50,19 +46,22 @@ class PointsCardIntegrationTests {
 
 	private SeatView seat;
 
+	private CalledElements called;
+
 	@BeforeEach
 	void threeElementsAreCalled() {
 		this.day = PointsCompetition.running(this.context, 3, 3);
 		this.day.open(1);
 		this.performance = this.day.callNext(1);
 		this.seat = this.day.seats().get(1);
-		call("I4+pi3", "ME4", "TwE3");
+		this.called = new CalledElements(this.context, this.performance);
+		this.called.call("I4+pi3", "ME4", "TwE3");
 	}
 
 	@Test
 	void elementThatIsCalledOtherwiseHasToBeConfirmed() {
 		sendAll(1, 1);
-		change(1, "ME3");
+		this.called.change(2, "ME3");
 		assertThat(task(this.seat).elements()).extracting(PointsTask.Element::confirm)
 			.containsExactly(false, true, false);
 		assertThat(missing()).contains("Judge 2: confirm element 2, now ME3");
@@ -76,15 +75,15 @@ class PointsCardIntegrationTests {
 	@Test
 	void elementThatIsCalledAgainAsItWasNeedsNoConfirmation() {
 		sendAll(1, 1);
-		change(1, "ME3");
-		change(1, "ME4");
+		this.called.change(2, "ME3");
+		this.called.change(2, "ME4");
 		assertThat(missing()).noneMatch((line) -> line.contains("confirm"));
 	}
 
 	@Test
 	void cardGivenToAnOlderListIsTakenAndWhatItLacksIsMissing() {
 		PointsMarks typed = marks(this.seat, 1);
-		insert("AC2");
+		this.called.insert("AC2");
 		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
 		assertThat(missing()).contains("Judge 2 (element 4)");
 		assertRefused("grade-missing",
@@ -94,7 +93,7 @@ class PointsCardIntegrationTests {
 	@Test
 	void gradeOfAnElementThatWasTakenOutIsKeptAndDoesNotCount() {
 		PointsMarks typed = marks(this.seat, 1);
-		takeOut(2);
+		this.called.takeOut(3);
 		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
 		assertThat(task(this.seat).card().marks().grades()).hasSize(3);
 		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge 2"));
@@ -112,7 +111,7 @@ class PointsCardIntegrationTests {
 		PointsMarks typed = marks(this.seat, 1);
 		SubmitPointsCard card = new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1);
 		Acknowledgement first = submit(card, this.seat);
-		change(1, "ME3");
+		this.called.change(2, "ME3");
 		assertThat(submit(card, this.seat)).isEqualTo(first);
 		assertRefused("card-content-differs",
 				() -> submit(new SubmitPointsCard(card.id(), this.performance.id(), 1, typed, 2), this.seat));
@@ -181,45 +180,6 @@ class PointsCardIntegrationTests {
 
 	private List<String> missing() {
 		return this.stand.ofSegment(this.day.segment(1)).now().missing();
-	}
-
-	private void call(String... codes) {
-		keep(List.of(codes)
-			.stream()
-			.map((code) -> new CallElements.Call(null, code, ElementWorth.COUNTS, null))
-			.toList());
-	}
-
-	private void change(int index, String code) {
-		List<CallElements.Call> list = list();
-		list.set(index, new CallElements.Call(list.get(index).element(), code, ElementWorth.COUNTS, null));
-		keep(list);
-	}
-
-	private void insert(String code) {
-		List<CallElements.Call> list = list();
-		list.add(new CallElements.Call(null, code, ElementWorth.COUNTS, null));
-		keep(list);
-	}
-
-	private void takeOut(int index) {
-		List<CallElements.Call> list = list();
-		list.remove(index);
-		keep(list);
-	}
-
-	private List<CallElements.Call> list() {
-		return new ArrayList<>(this.calls.ofPerformance(this.performance.id())
-			.orElseThrow()
-			.elements()
-			.stream()
-			.map((element) -> new CallElements.Call(element.id(), element.code(), element.worth(), element.base()))
-			.toList());
-	}
-
-	private void keep(List<CallElements.Call> list) {
-		int sequence = 1 + this.calls.ofPerformance(this.performance.id()).map(CalledListView::sequence).orElse(0);
-		this.calls.call(new CallElements(this.performance.id(), sequence, list), SmallCompetition.ACCOUNTANT);
 	}
 
 	private static void assertRefused(String code, Runnable act) {

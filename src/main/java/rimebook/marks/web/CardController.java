@@ -31,11 +31,8 @@ class CardController {
 		EventView event = this.competitions.event(seat.event());
 		model.addAttribute("seat", seat);
 		model.addAttribute("event", event);
-		if (event.isJudgedByPoints()) {
-			return "marks/card-points";
-		}
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
-		return "marks/card";
+		return event.isJudgedByPoints() ? "marks/card-points" : "marks/card";
 	}
 
 }

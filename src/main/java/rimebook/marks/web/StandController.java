@@ -40,8 +40,7 @@ class StandController {
 
 	@GetMapping("/desk/stand/{segment}")
 	String show(@PathVariable SegmentId segment, @RequestParam(required = false) @Nullable PerformanceId end,
-			@RequestParam(defaultValue = "") String open, Model model) {
-		model.addAttribute("open", open);
+			Model model) {
 		return this.page.show(segment, end, model);
 	}
 

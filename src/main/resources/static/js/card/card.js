@@ -1,8 +1,10 @@
 /*
- * What this tablet knows of the card at hand: the service's table, the marks being typed, and which
- * version of the card counts. Nothing here touches the page.
+ * What this tablet knows of the card at hand, whichever way the event is judged: the service's table, what
+ * is being typed, and which version of the card counts. Nothing here touches the page.
+ *
+ * A kind of card adds: kind, nothing(), asTyped(version), content(), isWhole(), isSame(typed, version),
+ * isAnything(typed), received() (the service's cards of this seat) and fromService(version).
  */
-import { NOTHING_TYPED, fromNumber, isComplete, isWhole, tenths } from "./typing.js";
 
 export class Card {
 
@@ -11,59 +13,86 @@ export class Card {
 		this.outbox = outbox;
 		this.newId = newId;
 		this.table = undefined;
-		this.typed = NOTHING_TYPED;
+		this.turned = undefined;
+		this.typed = this.nothing();
 		this.refusal = undefined;
 		this.contact = "good";
 	}
 
-	/* Take the service's table. Only another performance on the ice changes what is typed. */
+	/* Take the service's table. Only when the performance at hand is over something else is laid before the judge. */
 	take(table) {
-		const before = this.table ? this.table.now : this.shelf.read("now", null);
 		const isFirst = this.table === undefined;
+		const before = isFirst ? this.shelf.read("open", []) : this.open();
 		this.table = table;
-		if (isFirst || before?.performance !== table.now?.performance) {
-			this.leave(before);
-			this.turnTo(table.now);
+		before.filter((one) => !this.isOpen(one.performance)).forEach((one) => this.leave(one));
+		this.settleSame();
+		if (isFirst || before.length !== this.open().length || before.some((one) => !this.isOpen(one.performance))) {
+			this.shelf.write("open", this.open().map(({ performance, startNumber }) => ({ performance, startNumber })));
+		}
+		if (!this.isOpen(this.turned)) {
+			this.turnHome(isFirst);
 		}
 	}
 
-	leave(before) {
-		if (before && before.performance !== this.table.now?.performance) {
-			this.noteUnsent(before, this.shelf.read("typed/" + before.performance, NOTHING_TYPED));
+	/* To the card that was left by a reload, else to the team on the ice. */
+	turnHome(isFirst) {
+		const left = isFirst ? this.shelf.read("turned", null) : null;
+		const home = this.isOpen(left) ? left : this.table.now?.performance;
+		if (isFirst || home !== this.turned) {
+			this.turnTo(home);
 		}
 	}
 
-	turnTo(now) {
-		this.shelf.write("now", now);
-		this.typed = this.kept(now);
+	/* What can be marked: the team on the ice, and one whose cards were opened again. */
+	open() {
+		return [this.table?.now, this.table?.reopened].filter(Boolean);
+	}
+
+	isOpen(performance) {
+		return this.open().some((one) => one.performance === performance);
+	}
+
+	/* The performance before the judge. */
+	at() {
+		return this.open().find((one) => one.performance === this.turned);
+	}
+
+	isAtReopened() {
+		return this.turned !== undefined && this.turned === this.table?.reopened?.performance;
+	}
+
+	turnTo(performance) {
+		this.turned = performance;
+		this.shelf.write("turned", performance ?? null);
+		this.typed = this.kept(performance);
 		this.refusal = undefined;
 	}
 
 	/* What was typed on this tablet, else the card that counts, else nothing. */
-	kept(now) {
-		if (!now) {
-			return NOTHING_TYPED;
-		}
-		return this.shelf.read("typed/" + now.performance, null) ?? asTyped(this.newestOf(now.performance));
+	kept(performance) {
+		const typed = performance && this.shelf.read("typed/" + performance, null);
+		const newest = performance && this.newestOf(performance);
+		return typed || (newest ? this.asTyped(newest) : this.nothing());
 	}
 
 	type(typed, refusal) {
 		this.typed = typed;
 		this.refusal = refusal;
-		this.shelf.write("typed/" + this.table.now.performance, typed);
+		this.shelf.write("typed/" + this.turned, typed);
 	}
 
 	/* A change that was still being typed when the referee closed the cards is told, not dropped in silence. */
-	noteUnsent(now, typed) {
-		const newest = this.newestOf(now.performance);
-		if (newest && (typed.first !== "" || typed.second !== "") && !isSame(typed, newest) && !this.wasRefused(now, typed)) {
-			this.shelf.write("unsent", { startNumber: now.startNumber, typed, newest });
+	leave({ performance, startNumber }) {
+		const typed = this.shelf.read("typed/" + performance, null);
+		const newest = this.newestOf(performance);
+		if (typed && newest && this.isAnything(typed) && !this.isSame(typed, newest) && !this.wasRefused(performance, typed)) {
+			this.shelf.write("unsent", { startNumber, typed, newest });
 		}
 	}
 
 	/* What was sent and refused is told with its reason already. */
-	wasRefused({ performance }, typed) {
-		return this.outbox.cards().some((card) => card.performance === performance && card.state === "refused" && isSame(typed, card));
+	wasRefused(performance, typed) {
+		return this.outbox.cards().some((card) => card.performance === performance && ["refused", "differs"].includes(card.state) && this.isSame(typed, card));
 	}
 
 	unsent() {
@@ -75,9 +104,48 @@ export class Card {
 	}
 
 	send() {
-		const { performance, startNumber, team } = this.table.now;
-		const sequence = 1 + (this.newestOf(performance)?.sequence ?? 0);
-		this.outbox.put({ id: this.newId(), performance, startNumber, team, sequence, ...this.marks() });
+		const { performance, startNumber, team } = this.at();
+		this.put({ performance, startNumber, team, ...this.content() });
+	}
+
+	put(card) {
+		const sequence = 1 + (this.newestOf(card.performance)?.sequence ?? 0);
+		this.outbox.put({ ...card, kind: this.kind, id: this.newId(), sequence });
+	}
+
+	/* Two versions of one card: the judge sends this tablet's as the next change, or keeps the one received. */
+	chooseMine() {
+		const { received, sentence, receivedAt, ...mine } = this.differing();
+		this.learn(mine, received);
+		this.outbox.settle(mine.id);
+		this.put(mine);
+	}
+
+	chooseReceived() {
+		const { received, ...mine } = this.differing();
+		this.learn(mine, received);
+		this.outbox.settle(mine.id);
+		this.shelf.remove("typed/" + mine.performance);
+		if (this.turned === mine.performance) {
+			this.typed = this.kept(mine.performance);
+		}
+	}
+
+	/* Where both versions say the same there is nothing to choose. */
+	settleSame() {
+		const both = this.differing();
+		if (both && this.isSame(this.asTyped(both), this.fromService(both.received))) {
+			this.learn(both, both.received);
+			this.outbox.settle(both.id);
+		}
+	}
+
+	learn({ performance, startNumber, team }, received) {
+		this.outbox.learn({ ...this.fromService(received), kind: this.kind, id: this.newId(), performance, startNumber, team });
+	}
+
+	differing() {
+		return this.outbox.differing();
 	}
 
 	/* The version of a card that counts: on this tablet or at the service, whichever is later. */
@@ -87,40 +155,28 @@ export class Card {
 		return here && !(there && there.sequence >= here.sequence) ? here : there;
 	}
 
-	/* The service's cards of this seat, marks in tenths. */
-	received() {
-		return (this.table?.cards ?? []).map((card) => ({ ...card, state: "received",
-			first: tenths(fromNumber(card.first)), second: tenths(fromNumber(card.second)) }));
-	}
-
-	/* The cards beside, and the one at hand as it would be. */
-	others() {
-		return this.received().filter((card) => card.performance !== this.table.now?.performance);
-	}
-
 	newest() {
-		return this.table?.now ? this.newestOf(this.table.now.performance) : undefined;
+		return this.at() ? this.newestOf(this.turned) : undefined;
 	}
 
-	marks() {
-		return { first: tenths(this.typed.first), second: tenths(this.typed.second) };
+	/* What the referee told the panel, with what this seat has seen here or elsewhere. */
+	notices() {
+		return (this.at()?.remarks ?? []).map((remark) => ({ ...remark, seen: remark.seen || this.outbox.hasSeen(remark.id) }));
 	}
 
-	hasMarks() {
-		return isComplete(this.typed);
-	}
-
-	hasZero() {
-		return this.hasMarks() && (this.marks().first === 0 || this.marks().second === 0);
+	see(remark) {
+		if (!this.outbox.hasSeen(remark)) {
+			this.outbox.put({ kind: "seen", id: this.newId(), remark, performance: this.turned });
+		}
 	}
 
 	isSendable() {
-		return this.view() === "marking" && this.hasMarks() && !this.isSent();
+		return this.view() === "marking" && this.isWhole() && !this.isSent();
 	}
 
 	isSent() {
 		const newest = this.newest();
-		return newest !== undefined && isSame(this.typed, newest);
+		return newest !== undefined && this.isSame(this.typed, newest);
 	}
 
 	/* "being-typed", "kept" or "received": exactly one is true of the card at hand. */
@@ -138,15 +194,7 @@ export class Card {
 		if (this.table === undefined) {
 			return "starting";
 		}
-		return this.table.now ? "marking" : "waiting";
+		return this.at() ? "marking" : "waiting";
 	}
 
-}
-
-function asTyped(card) {
-	return card ? { first: fromNumber(card.first / 10), second: fromNumber(card.second / 10), at: "send" } : NOTHING_TYPED;
-}
-
-function isSame(typed, card) {
-	return isWhole(typed.first) && isWhole(typed.second) && tenths(typed.first) === card.first && tenths(typed.second) === card.second;
 }

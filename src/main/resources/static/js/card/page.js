@@ -35,9 +35,43 @@ export function fill(list, items, make) {
 	}
 }
 
+/*
+ * As fill, for items with a key that are touched while they change: an element stays the same as long as
+ * its key is there, and so does the focus. update(element, item) writes one.
+ */
+export function sync(list, items, make, update) {
+	const keys = JSON.stringify(items.map((item) => item.key));
+	if (list.dataset.keys !== keys) {
+		const focused = document.activeElement;
+		const known = new Map(Array.from(list.children, (child) => [child.dataset.key, child]));
+		list.dataset.keys = keys;
+		list.replaceChildren(...items.map((item) => known.get(item.key) ?? keyed(make(item), item.key)));
+		if (list.contains(focused)) {
+			focused.focus();
+		}
+	}
+	items.forEach((item, index) => update(list.children[index], item));
+}
+
+function keyed(element, key) {
+	element.dataset.key = key;
+	return element;
+}
+
 export function element(name, className, text) {
 	const made = document.createElement(name);
 	made.className = className;
 	made.textContent = text;
 	return made;
+}
+
+export function button(className, text, data) {
+	const made = element("button", className, text);
+	made.type = "button";
+	Object.assign(made.dataset, data);
+	return made;
+}
+
+export function clock(instant, zone) {
+	return new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit", second: "2-digit" }).format(new Date(instant));
 }

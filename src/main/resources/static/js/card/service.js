@@ -2,23 +2,49 @@
 
 const PATIENCE = 8000;
 
-/* Resolves to { outcome: "table", table }, { outcome: "seat-lost" } or { outcome: "unreachable" }. */
-export async function fetchTable() {
-	const answer = await ask("/api/judge/table", { method: "GET" });
+/* How each kind of thing in the outbox is told. */
+const TOLD = {
+	pair: { path: ({ id }) => "/api/cards/" + id, body: pair },
+	points: { path: ({ id }) => "/api/points-cards/" + id, body: points },
+	seen: { path: ({ remark }) => "/api/judge/remarks/" + remark + "/seen", body: () => ({}) },
+};
+
+/*
+ * Look at the table and say how many cards wait here. Resolves to { outcome: "table", table },
+ * { outcome: "seat-lost" } or { outcome: "unreachable" }.
+ */
+export async function fetchTable(waiting) {
+	const answer = await ask("/api/judge/table?waiting=" + waiting, { method: "GET" });
 	return answer.status === 200 ? { outcome: "table", table: answer.body } : { outcome: failure(answer) };
 }
 
-/* Send one card; see outbox.js for what it resolves to. */
-export async function deliver(card) {
-	const answer = await ask("/api/cards/" + card.id, { method: "PUT", body: body(card) });
-	if (answer.status === 200) {
-		return { outcome: "received", receivedAt: answer.body.receivedAt };
-	}
-	return isRefusal(answer) ? { outcome: "refused", sentence: answer.body.detail } : { outcome: failure(answer) };
+/* The seat's own cards of the segment in points judging; undefined if they cannot be had now. */
+export async function fetchOwnCards() {
+	const answer = await ask("/api/judge/cards", { method: "GET" });
+	return answer.status === 200 ? answer.body : undefined;
 }
 
-function body({ performance, sequence, first, second }) {
-	return JSON.stringify({ performance, sequence, first: first / 10, second: second / 10 });
+/* Send one thing; see outbox.js for what it resolves to. */
+export async function deliver(thing) {
+	const { path, body } = TOLD[thing.kind ?? "pair"];
+	const answer = await ask(path(thing), { method: "PUT", body: JSON.stringify(body(thing)) });
+	if (answer.status === 200) {
+		return { outcome: "received", receivedAt: answer.body.receivedAt ?? answer.body.seenAt };
+	}
+	if (!isRefusal(answer)) {
+		return { outcome: failure(answer) };
+	}
+	const sentence = answer.body.detail;
+	return answer.body.received ? { outcome: "differs", sentence, received: answer.body.received } : { outcome: "refused", sentence };
+}
+
+function pair({ performance, sequence, first, second }) {
+	return { performance, sequence, first: first / 10, second: second / 10 };
+}
+
+function points({ performance, sequence, listSequence, grades, components }) {
+	const marks = Object.entries(components).map(([name, mark]) => [name, Number(mark)]);
+	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks) };
 }
 
 async function ask(path, request) {

@@ -3,6 +3,7 @@ package rimebook.marks.web;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import org.junit.jupiter.api.AfterEach;
@@ -17,6 +18,9 @@ import org.springframework.context.ApplicationContext;
 import rimebook.marks.JudgeTable;
 import rimebook.marks.JudgeTables;
 import rimebook.marks.PerformanceView;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.SegmentRun;
+import rimebook.marks.Stand;
 import rimebook.panels.Panels;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.RequiresChromium;
@@ -25,6 +29,7 @@ import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 @WholeApplication
 @RequiresChromium
@@ -32,11 +37,15 @@ class JudgeCardBrowserTests {
 
 	private static final String CARDS = "**/api/cards/*";
 
-	private static final String TABLE = "**/api/judge/table";
+	private static final String TABLE = "**/api/judge/table*";
 
 	private final SmallCompetition day;
 
 	private final JudgeTables tables;
+
+	private final SegmentRun run;
+
+	private final Stand stand;
 
 	private final String code;
 
@@ -50,6 +59,8 @@ class JudgeCardBrowserTests {
 	JudgeCardBrowserTests(@Autowired ApplicationContext context) {
 		this.day = SmallCompetition.running(context, 3, 3);
 		this.tables = context.getBean(JudgeTables.class);
+		this.run = context.getBean(SegmentRun.class);
+		this.stand = context.getBean(Stand.class);
 		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.code = this.day.seats().get(0).code();
 		this.day.open(1);
@@ -237,11 +248,111 @@ class JudgeCardBrowserTests {
 		this.day.close(this.skating);
 	}
 
+	@Test
+	void aRemarkStandsAboveTheKeysUntilItIsSeenAndIsHeardOfLater() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		note("one skater");
+		Locator remark = card.locator("#remarks li");
+		assertThat(remark).hasAttribute("data-state", "open");
+		Tablets.expectAccessible(card);
+		card.context().setOffline(true);
+		card.click("#remarks button");
+		assertThat(remark).hasAttribute("data-state", "seen");
+		assertThat(card.locator("#remarks button")).isHidden();
+		assertThat(notYet()).contains("Judge 1");
+		card.context().setOffline(false);
+		await().untilAsserted(() -> assertThat(notYet()).doesNotContain("Judge 1"));
+		card.reload();
+		assertThat(remark).hasAttribute("data-state", "seen");
+	}
+
+	@Test
+	void twoVersionsOfACardAreShownAndTheJudgeSendsThisTabletsAsAChange() {
+		Page card = keptBesideAnother();
+		assertThat(card.locator("#differ-rows tr").first()).hasText("Required elements5.65.0");
+		assertThat(card.locator("#differ-received")).containsText("Received at ");
+		Tablets.expectAccessible(card);
+		card.click("[data-choice=mine]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 2");
+		assertThat(card.locator("#refusals")).isHidden();
+	}
+
+	@Test
+	void theJudgeKeepsTheVersionThatWasReceived() {
+		Page card = keptBesideAnother();
+		card.click("[data-choice=received]");
+		expectTruth(card, "received");
+		assertThat(card.locator("#first .typed")).hasText("5.0");
+		assertThat(ownMarks()).containsExactly("50/51 1");
+		card.reload();
+		expectTruth(card, "received");
+		assertThat(card.locator("#differ")).isHidden();
+	}
+
+	@Test
+	void twoVersionsThatSayTheSameAreOne() {
+		Page card = this.tablets.joined(this.code);
+		card.route(CARDS, Route::abort);
+		touch(card, "5", "0", "5", "1");
+		card.click("#send");
+		expectTruth(card, "kept");
+		this.day.send(this.skating, this.day.seats().get(0), 1, new CardMarks(500, 510));
+		card.unroute(CARDS);
+		expectTruth(card, "received");
+		assertThat(card.locator("#differ")).isHidden();
+		assertThat(ownMarks()).containsExactly("50/51 1");
+	}
+
+	/**
+	 * A tablet whose card met another one that came first, say from a tablet before it.
+	 */
+	private Page keptBesideAnother() {
+		Page card = this.tablets.joined(this.code);
+		card.route(CARDS, Route::abort);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "kept");
+		this.day.send(this.skating, this.day.seats().get(0), 1, new CardMarks(500, 510));
+		card.unroute(CARDS);
+		assertThat(card.locator("#differ")).isVisible();
+		return card;
+	}
+
+	private void note(String text) {
+		this.run.note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+	}
+
+	private List<String> notYet() {
+		return this.stand.ofSegment(this.day.segment(1)).now().remarks().get(0).notYet();
+	}
+
+	@Test
+	void aStorageThatIsFullIsSaid() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		card.evaluate(
+				"() => { Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
+		touch(card, "5", "6");
+		assertThat(card.locator("#not-lasting")).isVisible();
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		touch(card, "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+	}
+
 	@ParameterizedTest
-	@CsvSource({ "768, 1024", "1024, 768", "1280, 800" })
+	@CsvSource({ "768, 1024", "1024, 768", "1280, 800", "820, 900" })
 	void aTabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
 		Page card = this.tablets.joined(this.code);
+		note("one skater fell at the second intersection");
+		note("5 s too long");
 		card.setViewportSize(width, height);
+		Tablets.tell(card,
+				(table) -> table.replaceFirst("\"team\":\"[^\"]*\"", "\"team\":\"" + Tablets.LONG_NAME + "\""));
+		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
 		touch(card, "5", "6", "5", "7");
 		assertThat(page(card, "scrollHeight")).isLessThanOrEqualTo(height);
 		assertThat(page(card, "scrollWidth")).isLessThanOrEqualTo(width);
@@ -249,6 +360,8 @@ class JudgeCardBrowserTests {
 			assertThat(key.boundingBox().height).isGreaterThanOrEqualTo(84);
 			assertThat(key.boundingBox().width).isGreaterThanOrEqualTo(84);
 		}
+		var truth = card.locator("#truth").boundingBox();
+		assertThat(truth.y + truth.height).isLessThanOrEqualTo(height);
 		Tablets.expectAccessible(card);
 	}
 

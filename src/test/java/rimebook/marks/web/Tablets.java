@@ -3,13 +3,16 @@ package rimebook.marks.web;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 
 import rimebook.testsupport.Chromium;
@@ -21,6 +24,9 @@ final class Tablets implements AutoCloseable {
 
 	/** A tablet out of contact tries again after 15 seconds at the latest. */
 	private static final int LONGEST_RETRY = 20_000;
+
+	/** About as long as names of teams become. */
+	static final String LONG_NAME = "The Northern Lanterns of Lake Everwinter Skating Society";
 
 	private final String service;
 
@@ -75,6 +81,14 @@ final class Tablets implements AutoCloseable {
 		page.fill("#code", code);
 		page.click("button[type=submit]");
 		page.waitForURL("**/judge/card");
+	}
+
+	/** Let a tablet be told another table than the service's. */
+	static void tell(Page card, UnaryOperator<String> other) {
+		card.route("**/api/judge/table*", (route) -> {
+			APIResponse table = route.fetch();
+			route.fulfill(new Route.FulfillOptions().setResponse(table).setBody(other.apply(table.text())));
+		});
 	}
 
 	/** A laptop at which somebody has signed in. */

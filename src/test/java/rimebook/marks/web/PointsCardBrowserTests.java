@@ -1,0 +1,455 @@
+package rimebook.marks.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.marks.JudgeTables;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsMarks;
+import rimebook.marks.PointsSubmission;
+import rimebook.marks.PointsTask;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.SegmentRun;
+import rimebook.marks.Stand;
+import rimebook.marks.StandView;
+import rimebook.marks.SubmitPointsCard;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+import rimebook.testsupport.CalledElements;
+import rimebook.testsupport.PointsCompetition;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+@WholeApplication
+@RequiresChromium
+class PointsCardBrowserTests {
+
+	private static final String CARDS = "**/api/points-cards/*";
+
+	private final SmallCompetition day;
+
+	private final JudgeTables tables;
+
+	private final ApplicationContext context;
+
+	private final SeatView seat;
+
+	private final PerformanceView skating;
+
+	private final CalledElements called;
+
+	private Tablets tablets;
+
+	@LocalServerPort
+	private int port;
+
+	PointsCardBrowserTests(@Autowired ApplicationContext context) {
+		this.context = context;
+		this.day = PointsCompetition.running(context, 3, 3);
+		this.tables = context.getBean(JudgeTables.class);
+		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		this.seat = this.day.seats().get(0);
+		this.day.open(1);
+		this.skating = this.day.callNext(1);
+		this.called = new CalledElements(context, this.skating);
+	}
+
+	@BeforeEach
+	void bringTheTablets() {
+		this.tablets = new Tablets(this.port);
+	}
+
+	@AfterEach
+	void putTheTabletsAway() {
+		this.tablets.close();
+	}
+
+	@Test
+	void elementIsOnTheCardWithinASecondOfItsCallAndIsGradedWithOneTouch() {
+		Page card = this.tablets.joined(this.seat.code());
+		assertThat(card.locator("#none-called")).isVisible();
+		this.called.call("I4+pi3");
+		long called = System.nanoTime();
+		assertThat(line(card, "I4+pi3")).isVisible();
+		assertThat(System.nanoTime() - called).isLessThan(1_500_000_000L);
+		card.click("[data-grade='2']");
+		assertThat(given(card, "I4+pi3")).hasText("+2");
+		this.called.insert("ME4");
+		assertThat(atHand(card)).hasText("Element 2, ME4");
+		card.click("[data-grade='-1']");
+		assertThat(given(card, "ME4")).hasText("−1");
+	}
+
+	@Test
+	void touchesAloneGiveAndSendAWholeCard() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.touchScreen(768, 1024);
+		Tablets.join(card, this.seat.code());
+		assertThat(card.locator("#send")).hasText("Still missing: 2 grades, 3 components");
+		tap(card, "grade", "2", "-1");
+		tap(card, "key", "w7", "f25", "w10", "w8");
+		assertThat(card.locator("#send")).isDisabled();
+		tap(card, "key", "f00");
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		card.tap("#send");
+		expectTruth(card, "received");
+		assertThat(ownCard()).isEqualTo("[2, -1] {Composition=725, Presentation=1000, Skating Skills=800} 1");
+	}
+
+	@Test
+	void keysOfAKeyboardDoTheSameAndAreSaid() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		expectMarking(card);
+		card.keyboard().type("2");
+		assertThat(card.locator("#spoken"))
+			.hasText("Element 1, I4+pi3: +2. Element 2, ME4, move element, level 4, empty");
+		card.keyboard().type("-1");
+		card.keyboard().type("7,25");
+		card.keyboard().type("10");
+		card.keyboard().type("7.5");
+		card.keyboard().press("Enter");
+		assertThat(card.locator("#send")).hasText("Send the card");
+		card.keyboard().press("ArrowUp");
+		card.keyboard().press("ArrowRight");
+		assertThat(card.locator("#components .line-given")).hasText(new String[] { "7.25", "10.00", "7.75" });
+		card.keyboard().press("Enter");
+		expectTruth(card, "received");
+		assertThat(ownCard()).isEqualTo("[2, -1] {Composition=725, Presentation=1000, Skating Skills=775} 1");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "w0 f00, The lowest mark is 0.25", "w10 f25, The highest mark is 10.00",
+			"f25, 'First the whole number, then the point'" })
+	void markThatDoesNotExistIsRefusedAtTheKey(String keys, String sentence) {
+		this.called.call("ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		card.click("[data-grade='0']");
+		for (String key : keys.split(" ")) {
+			if (key.startsWith("f") && keys.startsWith("w10")) {
+				card.click("[data-line='component/Composition']");
+			}
+			card.click("[data-key='" + key + "']");
+		}
+		assertThat(card.locator("#key-refusal")).hasText(sentence);
+		assertThat(card.locator("#send")).isDisabled();
+	}
+
+	@Test
+	void whatIsHalfTypedIsThereAfterAReload() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "2", "3");
+		click(card, "key", "w7");
+		card.reload();
+		assertThat(given(card, "ME4")).hasText("+3");
+		assertThat(card.locator("#at-value")).hasText("7.––");
+		click(card, "key", "f50");
+		assertThat(card.locator("#components .line-given").first()).hasText("7.50");
+	}
+
+	@Test
+	void cardWhoseAnswerWasLostIsRepeatedUnderOneIdentityAndCountsOnce() {
+		Page card = filled();
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			sent.add(route.request().url());
+			loseFirst(route, sent.size());
+		});
+		card.click("#send");
+		card.waitForCondition(() -> sent.size() > 1);
+		expectTruth(card, "received");
+		assertThat(sent.stream().distinct()).hasSize(1);
+		assertThat(ownCard()).endsWith(" 1");
+	}
+
+	private static void loseFirst(Route route, int attempt) {
+		if (attempt == 1) {
+			assertThat(route.fetch().status()).isEqualTo(200);
+			route.abort();
+		}
+		else {
+			route.resume();
+		}
+	}
+
+	@Test
+	void cardWithoutNetworkWaitsOverAReloadAndTheStandHearsOfIt() {
+		Page card = filled();
+		card.route(CARDS, Route::abort);
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.reload();
+		expectTruth(card, "kept");
+		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isOne());
+		card.unroute(CARDS);
+		expectTruth(card, "received");
+		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isZero());
+		assertThat(ownCard()).endsWith(" 1");
+	}
+
+	@Test
+	void elementThatIsCalledOtherwiseKeepsItsGradeAndIsConfirmed() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.called.change(2, "ME3");
+		assertThat(line(card, "ME3")).containsText("changed, was ME4");
+		assertThat(given(card, "ME3")).hasText("+3");
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
+		assertThat(card.locator("#send")).hasText("Still missing: 1 to confirm");
+		assertThat(missing()).contains("Judge 1: confirm element 2, now ME3");
+		Tablets.expectAccessible(card);
+		card.click("#confirm");
+		assertThat(card.locator("#send")).hasText("Send the change");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(missing()).doesNotContain("Judge 1: confirm element 2, now ME3");
+		assertThat(ownCard()).endsWith(" 2");
+	}
+
+	@Test
+	void anotherTabletIsToldToConfirmToo() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.called.change(2, "ME3");
+		Page newer = this.tablets.joined(this.seat.code());
+		assertThat(line(newer, "ME3")).containsText("changed since your grade");
+		newer.keyboard().press("Enter");
+		newer.keyboard().press("Enter");
+		expectTruth(newer, "received");
+		assertThat(card.locator("h1")).hasText("This tablet no longer has the seat");
+		assertThat(ownCard()).endsWith(" 2");
+	}
+
+	@Test
+	void elementUnderReviewAndElementWithoutValueAreShown() {
+		this.called.call("I4+pi3", "ME4");
+		this.called.review(1);
+		this.called.devalue(2);
+		Page card = this.tablets.joined(this.seat.code());
+		assertThat(line(card, "I4+pi3")).containsText("under review");
+		assertThat(line(card, "ME4")).containsText("no value, no grade");
+		assertThat(card.locator("#elements button")).hasCount(1);
+	}
+
+	@Test
+	void elementThatIsCalledAfterSendingIsAskedFor() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.called.insert("AC2");
+		assertThat(card.locator("#send")).hasText("Still missing: 1 grade");
+		card.click("[data-grade='1']");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownCard()).startsWith("[2, 3, 1]").endsWith(" 2");
+	}
+
+	@Test
+	void twoVersionsAreShownSideBySideAndTheJudgeChooses() {
+		Page card = filled();
+		card.route(CARDS, Route::abort);
+		card.click("#send");
+		expectTruth(card, "kept");
+		elsewhere(1, 5);
+		card.unroute(CARDS);
+		assertThat(card.locator("#differ")).isVisible();
+		assertThat(card.locator("#differ-rows tr").nth(1)).hasText("Element 2, ME4+3+5");
+		assertThat(card.locator("#differ-rows tr.other")).hasCount(2);
+		assertThat(card.locator("#differ-received")).containsText("Received at ");
+		Tablets.expectAccessible(card);
+		card.keyboard().press("Escape");
+		card.keyboard().type("4");
+		assertThat(card.locator("#differ")).isVisible();
+		card.click("[data-choice=mine]");
+		expectTruth(card, "received");
+		assertThat(ownCard()).startsWith("[2, 3]").endsWith(" 2");
+	}
+
+	@Test
+	void receivedVersionIsKeptWhenTheJudgeSaysSo() {
+		Page card = filled();
+		card.route(CARDS, Route::abort);
+		card.click("#send");
+		expectTruth(card, "kept");
+		elsewhere(1, 5);
+		card.unroute(CARDS);
+		card.click("[data-choice=received]");
+		expectTruth(card, "received");
+		assertThat(given(card, "ME4")).hasText("+5");
+		assertThat(ownCard()).startsWith("[5, 5]").endsWith(" 1");
+	}
+
+	@Test
+	void earlierCardsAreLookedUpAlsoWithoutNetwork() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.context.getBean(SegmentRun.class)
+			.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED,
+					"torn costume", SmallCompetition.REFEREE);
+		this.day.callNext(1);
+		assertThat(card.locator("#number")).hasText("2");
+		assertThat(card.locator("#earlier-cards li")).hasCount(1);
+		BrowserContext tablet = card.context();
+		tablet.setOffline(true);
+		card.click("#earlier-open");
+		assertThat(card.locator("#earlier-cards li")).containsText("ME4 +3");
+		assertThat(card.locator("#earlier-cards li")).containsText("Composition 7.25");
+		Tablets.expectAccessible(card);
+		card.keyboard().press("Enter");
+		assertThat(card.locator("#earlier")).isHidden();
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "768, 1024", "1024, 768", "1280, 800", "820, 900" })
+	void tabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
+		this.called.call("I4+pi3", "ME4", "NHE3+s4", "TwE3", "AC2", "PB3", "SySp2", "ME3", "I3+pi2", "TwE2");
+		note("one skater fell at the second intersection");
+		note("5 s too long");
+		Page card = this.tablets.joined(this.seat.code());
+		card.setViewportSize(width, height);
+		Tablets.tell(card,
+				(table) -> table.replaceFirst("\"team\":\"[^\"]*\"", "\"team\":\"" + Tablets.LONG_NAME + "\""));
+		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
+		expectFits(card, width, height, "#grade-keys button");
+		click(card, "grade", "2", "2", "2", "2", "2", "2", "2", "2", "2", "2");
+		expectFits(card, width, height, "#mark-keys button");
+		this.called.change(2, "ME3");
+		assertThat(card.locator("#confirm")).isVisible();
+		expectFits(card, width, height, "#grade-keys button, #confirm");
+		Tablets.expectAccessible(card);
+	}
+
+	private static void expectFits(Page card, int width, int height, String keys) {
+		assertThat(card.evaluate("document.documentElement.scrollHeight")).isEqualTo(height);
+		assertThat(card.evaluate("document.documentElement.scrollWidth")).isEqualTo(width);
+		for (Locator key : card.locator(keys).all()) {
+			assertThat(key.boundingBox().height).isGreaterThanOrEqualTo(84);
+			assertThat(key.boundingBox().width).isGreaterThanOrEqualTo(84);
+		}
+		double end = card.locator("#truth").boundingBox().y + card.locator("#truth").boundingBox().height;
+		assertThat(end).isLessThanOrEqualTo(height);
+		double top = card.locator("#send").boundingBox().y;
+		double keysEnd = card.locator(keys).last().boundingBox().y + card.locator(keys).last().boundingBox().height;
+		assertThat(keysEnd).isLessThanOrEqualTo(top);
+	}
+
+	@Test
+	void phoneNeedsNoScrollingSideways() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		for (int width : List.of(320, 390)) {
+			card.setViewportSize(width, 844);
+			expectMarking(card);
+			assertThat((Integer) card.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(width);
+		}
+		Tablets.expectAccessible(card);
+	}
+
+	/** A tablet with a card of two elements that is whole and not sent yet. */
+	private Page filled() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "2", "3");
+		click(card, "key", "w7", "f25", "w7", "f25", "w7", "f25");
+		assertThat(card.locator("#send")).hasText("Send the card");
+		return card;
+	}
+
+	/** The same seat's card with that grade throughout, from elsewhere. */
+	private void elsewhere(int sequence, int grade) {
+		Map<UUID, Integer> grades = new LinkedHashMap<>();
+		task().elements().forEach((element) -> grades.put(element.id(), grade));
+		this.context.getBean(PointsSubmission.class)
+			.submit(new SubmitPointsCard(UUID.randomUUID(), this.skating.id(), sequence,
+					new PointsMarks(grades, Map.of("Composition", 725, "Presentation", 725, "Skating Skills", 725))),
+					this.seat.id(), new Actor(this.seat.label(), "judge", "test"));
+	}
+
+	private void note(String text) {
+		this.context.getBean(SegmentRun.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+	}
+
+	private PointsTask task() {
+		return this.tables.tableOf(this.seat.id()).points();
+	}
+
+	private List<StandView.SeatCard> seats() {
+		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().seats();
+	}
+
+	private List<String> missing() {
+		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().missing();
+	}
+
+	/** What the service holds of this seat: grades in order, components, sequence. */
+	private String ownCard() {
+		PointsTask task = task();
+		List<Integer> grades = task.elements()
+			.stream()
+			.map((element) -> task.card().marks().grades().get(element.id()))
+			.toList();
+		return grades + " " + new TreeMap<>(task.card().marks().components()) + " " + task.card().sequence();
+	}
+
+	private static Locator line(Page card, String code) {
+		return card.locator("#elements li").filter(new Locator.FilterOptions().setHasText(code));
+	}
+
+	private static Locator given(Page card, String code) {
+		return line(card, code).locator(".line-given");
+	}
+
+	private static Locator atHand(Page card) {
+		return card.locator("#at-name");
+	}
+
+	private static void click(Page card, String datum, String... keys) {
+		for (String key : keys) {
+			card.click("[data-" + datum + "='" + key + "']");
+		}
+	}
+
+	private static void tap(Page card, String datum, String... keys) {
+		for (String key : keys) {
+			card.tap("[data-" + datum + "='" + key + "']");
+		}
+	}
+
+	private static void expectMarking(Page card) {
+		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
+	}
+
+	private static void expectTruth(Page card, String truth) {
+		assertThat(card.locator("#truth")).hasAttribute("data-state", truth);
+	}
+
+}
