@@ -18,6 +18,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.competition.SegmentId;
 import rimebook.marks.ClockState;
 import rimebook.marks.ClockView;
+import rimebook.marks.CardReopening;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
 import rimebook.marks.PerformanceClock;
@@ -70,6 +71,9 @@ class RacesIntegrationTests {
 
 	@Autowired
 	private PerformanceClock clock;
+
+	@Autowired
+	private CardReopening reopening;
 
 	@Autowired
 	private ClosedCards closed;
@@ -176,6 +180,59 @@ class RacesIntegrationTests {
 			}
 		}
 		assertThat(taken).as("the closing was sometimes later").isPositive();
+	}
+
+	@Test
+	void aCardSentWhileOpenedCardsAreClosedAgainCountsIfAndOnlyIfItWasAcknowledged() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		day.skateNext(1);
+		PerformanceView first = day.performances(1).get(0);
+		int taken = 0;
+		int sequence = 1;
+		CardMarks counts = cardsOf(day, first).get(0);
+		for (int round = 0; round < ROUNDS; round++) {
+			this.reopening.reopen(first.id(), day.now(first).version(), "Round " + round, SmallCompetition.REFEREE);
+			int version = day.now(first).version();
+			int next = sequence + 1;
+			CardMarks changed = new CardMarks(100 + 10 * (round % 40), 300);
+			Both both = race(() -> day.send(first, day.seats().get(0), next, changed),
+					() -> this.run.close(first.id(), version, SmallCompetition.REFEREE));
+			assertThat(both.second()).isNull();
+			if (both.first() == null) {
+				counts = changed;
+				sequence = next;
+				taken++;
+			}
+			assertThat(cardsOf(day, first)).first().isEqualTo(counts);
+			assertThat(firstCardPublished(day.segment(1), first)).isEqualTo(counts);
+		}
+		assertThat(taken).as("the closing was sometimes later").isBetween(1, ROUNDS);
+	}
+
+	@Test
+	void cardsAreNeverOpenAgainOnceThoseOfALaterTeamAreClosed() throws Exception {
+		int opened = 0;
+		for (SmallCompetition day : days()) {
+			day.skateNext(1);
+			for (int i = 1; i < TEAMS; i++) {
+				PerformanceView last = day.performances(1).get(i - 1);
+				PerformanceView onIce = day.callNext(1);
+				day.sendAll(onIce);
+				int version = day.now(onIce).version();
+				Both both = race(
+						() -> this.reopening.reopen(last.id(), last.version(), "A slip", SmallCompetition.REFEREE),
+						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
+				assertThat(both.done()).isOne();
+				assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
+				if (both.first() == null) {
+					opened++;
+					day.close(last);
+					day.close(onIce);
+				}
+			}
+		}
+		assertThat(opened).as("the opening was sometimes first").isBetween(1, ROUNDS - 1);
 	}
 
 	@Test

@@ -117,7 +117,7 @@ public class ClosedCards {
 			case WITHDRAWN -> EntryStatus.WITHDRAWN;
 			case NOT_FINISHED -> EntryStatus.NOT_FINISHED;
 			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
-			case WAITING, ON_ICE -> throw new IllegalStateException("Not done: " + status);
+			case WAITING, ON_ICE, REOPENED -> throw new IllegalStateException("Not done: " + status);
 		};
 	}
 

@@ -24,15 +24,17 @@ import rimebook.tabulation.SegmentKind;
  * @param method how the event is judged
  * @param points what the seat has to give the performance on the ice in points judging;
  * {@code null} between two and in placement judging
+ * @param reopened the performance whose closed cards were opened again, to be sent like
+ * those of the performance on the ice; {@code null} while there is none
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
-		@Nullable PointsTask points) {
+		@Nullable PointsTask points, @Nullable Reopened reopened) {
 
 	/** As the full form, for placement judging. */
 	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
-		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null);
+		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null);
 	}
 
 	/**
@@ -50,6 +52,16 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 * @param seen whether this seat has said that it has seen it
 	 */
 	public record Notice(RemarkView remark, boolean seen) {
+	}
+
+	/**
+	 * A performance whose closed cards were opened again.
+	 *
+	 * @param performance as one on the ice
+	 * @param points what the seat has to give it in points judging, with its own card;
+	 * {@code null} in placement judging, where the card is among the seat's cards
+	 */
+	public record Reopened(Now performance, @Nullable PointsTask points) {
 	}
 
 	/**

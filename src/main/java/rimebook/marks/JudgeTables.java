@@ -58,7 +58,7 @@ public class JudgeTables {
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
 			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.method(), null));
+					null, List.of(), 0, 0, event.method(), null, null));
 	}
 
 	/**
@@ -88,12 +88,17 @@ public class JudgeTables {
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
 		Optional<Performance> onIce = all.stream().filter(Performance::isOnIce).findFirst();
+		JudgeTable.Reopened reopened = all.stream()
+			.filter(Performance::isReopened)
+			.findFirst()
+			.map((performance) -> reopened(performance, seat, event))
+			.orElse(null);
 		int done = (int) all.stream().filter((performance) -> performance.status().isDone()).count();
 		if (event.isJudgedByPoints()) {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, all.size(), event.method(),
-					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null));
+					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened);
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		List<JudgeTable.OwnCard> cards = all.stream()
@@ -104,7 +109,12 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
-				event.method(), null);
+				event.method(), null, reopened);
+	}
+
+	private JudgeTable.Reopened reopened(Performance performance, SeatView seat, EventView event) {
+		return new JudgeTable.Reopened(now(performance, seat.id()),
+				event.isJudgedByPoints() ? this.tasks.of(performance, seat.id()) : null);
 	}
 
 	private JudgeTable.Now now(Performance performance, SeatId seat) {
@@ -116,7 +126,7 @@ public class JudgeTables {
 	private JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card) {
 		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
 				this.entries.entry(performance.entry()).team().name(), card.marks().first(), card.marks().second(),
-				card.sequence(), card.acknowledged().receivedAt(), !performance.isOnIce());
+				card.sequence(), card.acknowledged().receivedAt(), !performance.takesCards());
 	}
 
 }

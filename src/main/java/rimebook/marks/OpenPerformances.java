@@ -8,7 +8,8 @@ import rimebook.competition.SegmentId;
 import rimebook.shared.NotFoundException;
 
 /**
- * Takes hold of a performance for which something is sent: only one on the ice will do.
+ * Takes hold of a performance for which something is sent: only one on the ice will do,
+ * or one whose cards were opened again.
  */
 @Component
 class OpenPerformances {
@@ -39,17 +40,17 @@ class OpenPerformances {
 	List<Performance> takingCards(SegmentId segment) {
 		return this.performances.findBySegmentOrderByStartNumber(segment.value())
 			.stream()
-			.filter(Performance::isOnIce)
+			.filter(Performance::takesCards)
 			.toList();
 	}
 
 	/**
-	 * Refuse what is sent for a performance that is not on the ice.
+	 * Refuse what is sent for a performance that is neither on the ice nor opened again.
 	 * @throws rimebook.shared.ConflictException {@code card-closed} or
 	 * {@code performance-not-open}
 	 */
 	static void requireOnIce(Performance performance) {
-		if (!performance.isOnIce()) {
+		if (!performance.takesCards()) {
 			throw PerformanceRefusals.notTakingCards(performance);
 		}
 	}

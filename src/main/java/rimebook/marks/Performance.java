@@ -1,6 +1,8 @@
 package rimebook.marks;
 
 import java.time.Instant;
+import java.util.Comparator;
+import java.util.Objects;
 import java.util.UUID;
 
 import jakarta.persistence.Column;
@@ -72,6 +74,11 @@ class Performance {
 		this.closedAt = now;
 	}
 
+	/** Let the cards be changed once more; what was closed stays closed at its time. */
+	void reopen(String reason) {
+		move(PerformanceStatus.REOPENED, reason);
+	}
+
 	void end(PerformanceStatus how, String reason) {
 		move(how, reason);
 	}
@@ -95,6 +102,15 @@ class Performance {
 		return this.status == PerformanceStatus.ON_ICE;
 	}
 
+	boolean isReopened() {
+		return this.status == PerformanceStatus.REOPENED;
+	}
+
+	/** Tell whether judges may send and change their cards. */
+	boolean takesCards() {
+		return this.status.takesCards();
+	}
+
 	boolean isClosed() {
 		return this.status == PerformanceStatus.CLOSED;
 	}
@@ -102,6 +118,18 @@ class Performance {
 	/** Tell whether cards were closed, even if the team was disqualified afterwards. */
 	boolean hasClosedCards() {
 		return this.closedAt != null;
+	}
+
+	/** Tell whether its cards were closed later than the other's. */
+	boolean wasClosedAfter(Performance other) {
+		return this.closedAt != null && other.closedAt != null
+				&& Comparator.comparing((Performance one) -> Objects.requireNonNull(one.closedAt))
+					.thenComparing(Performance::startNumber)
+					.compare(this, other) > 0;
+	}
+
+	String statusReason() {
+		return this.statusReason;
 	}
 
 	PerformanceId id() {

@@ -22,6 +22,17 @@ final class PerformanceRefusals {
 				+ " is still on the ice. Close its cards or end its performance first.");
 	}
 
+	static ConflictException anotherReopened(Performance other) {
+		return new ConflictException("another-reopened", "The cards of start number " + other.startNumber()
+				+ " are open again. Close them first, so that nothing is published while they may change.");
+	}
+
+	static ConflictException laterClosed(Performance performance, Performance later) {
+		return new ConflictException("later-cards-closed",
+				"The cards of start number " + later.startNumber() + " were closed after those of start number "
+						+ performance.startNumber() + ". A mistyped mark can now only be corrected by two officials.");
+	}
+
 	static ConflictException notTakingCards(Performance performance) {
 		if (performance.isClosed()) {
 			return new ConflictException("card-closed", "The referee has closed the cards of start number "
@@ -44,6 +55,7 @@ final class PerformanceRefusals {
 	static String words(PerformanceStatus status) {
 		return switch (status) {
 			case ON_ICE -> "on the ice";
+			case REOPENED -> "open again";
 			case NOT_FINISHED -> "not finished";
 			default -> status.name().toLowerCase(Locale.ROOT);
 		};

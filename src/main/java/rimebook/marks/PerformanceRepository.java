@@ -26,6 +26,10 @@ interface PerformanceRepository extends Repository<Performance, UUID> {
 	@Query("select p from Performance p where p.segment = :segment order by p.startNumber")
 	List<Performance> findLockedBySegment(UUID segment);
 
+	/** The segment of a performance, read without the performance itself. */
+	@Query("select p.segment from Performance p where p.id = :id")
+	Optional<UUID> findSegmentById(UUID id);
+
 	List<Performance> findBySegmentOrderByStartNumber(UUID segment);
 
 	List<Performance> findByEntry(UUID entry);

@@ -14,6 +14,12 @@ public enum PerformanceStatus {
 	 */
 	CLOSED,
 
+	/**
+	 * Its closed cards were opened again: judges may change them, until they are closed
+	 * once more. What was published stays.
+	 */
+	REOPENED,
+
 	/** Will not skate this segment; the starting number stays as a gap. */
 	WITHDRAWN,
 
@@ -29,14 +35,20 @@ public enum PerformanceStatus {
 			case WAITING -> next == ON_ICE || next == WITHDRAWN || next == DISQUALIFIED;
 			case ON_ICE ->
 				next == CLOSED || next == WAITING || next == WITHDRAWN || next == NOT_FINISHED || next == DISQUALIFIED;
-			case CLOSED -> next == DISQUALIFIED;
+			case CLOSED -> next == REOPENED || next == DISQUALIFIED;
+			case REOPENED -> next == CLOSED || next == DISQUALIFIED;
 			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> false;
 		};
 	}
 
 	/** Tell whether nothing more is expected of the performance in its segment. */
 	public boolean isDone() {
-		return this != WAITING && this != ON_ICE;
+		return this != WAITING && !takesCards();
+	}
+
+	/** Tell whether judges may send and change their cards. */
+	public boolean takesCards() {
+		return this == ON_ICE || this == REOPENED;
 	}
 
 }

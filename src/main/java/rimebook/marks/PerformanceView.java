@@ -12,7 +12,8 @@ import rimebook.entries.EntryId;
  *
  * @param startNumber the number drawn; it never shifts
  * @param group the warm-up group, from 1
- * @param statusReason why it was withdrawn, not finished or disqualified; else empty
+ * @param statusReason why it was withdrawn, not finished, disqualified or opened again;
+ * else empty
  * @param calledAt when it was called on the ice, UTC
  * @param closedAt when its cards were closed, UTC
  * @param version to be given back with every act on it

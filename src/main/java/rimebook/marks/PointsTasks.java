@@ -70,7 +70,7 @@ class PointsTasks {
 							card.marks().grade(element)))
 					.toList();
 		return new OwnPointsCard(performance.id(), performance.startNumber(),
-				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.isOnIce());
+				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());
 	}
 
 }

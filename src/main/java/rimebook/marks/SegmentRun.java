@@ -25,6 +25,8 @@ public class SegmentRun {
 
 	private final RemarkRepository remarks;
 
+	private final HeldSegment.Source segments;
+
 	private final SegmentOpening opening;
 
 	private final CardBooks books;
@@ -37,10 +39,12 @@ public class SegmentRun {
 
 	private final ApplicationEventPublisher events;
 
-	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, SegmentOpening opening, CardBooks books,
-			ClockBook clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
+			SegmentOpening opening, CardBooks books, ClockBook clocks, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.remarks = remarks;
+		this.segments = segments;
 		this.opening = opening;
 		this.books = books;
 		this.clocks = clocks;
@@ -115,21 +119,32 @@ public class SegmentRun {
 	}
 
 	/**
-	 * Close the cards of the performance on the ice: its standing is published in the
-	 * same transaction.
+	 * Close the cards of the performance on the ice, or of one whose cards were opened
+	 * again: its standing is published in the same transaction.
 	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing, or in
 	 * points judging the called elements or a grade; it names what is missing
 	 * @throws rimebook.shared.ConflictException if the clock was started and not stopped
+	 * @throws rimebook.shared.ConflictException {@code another-reopened} while the cards
+	 * of another team are open again
 	 */
 	@Transactional
 	public void close(PerformanceId id, int version, Actor actor) {
-		Performance performance = locked(id, version);
+		HeldSegment held = this.segments.of(id, version);
+		held.requireNoneReopened();
+		Performance performance = held.performance();
 		CardBook cards = this.books.of(performance.segment());
 		cards.requireComplete(performance);
 		this.clocks.requireAtRest(performance);
+		String before = PerformanceRefusals.words(performance.status());
+		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.clock.instant());
-		this.events.publishEvent(new CardsClosed(id, performance.segment(),
-				line(actor, performance, "cards.closed").from("on the ice", cards.inWords(performance))));
+		this.events.publishEvent(new CardsClosed(id, performance.segment(), words,
+				line(actor, performance, "cards.closed").from(before, cards.inWords(performance))));
+	}
+
+	private static String reopenedWords(Performance performance) {
+		return "The cards of start number " + performance.startNumber() + " were opened and closed again: "
+				+ performance.statusReason();
 	}
 
 	/**

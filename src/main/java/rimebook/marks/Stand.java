@@ -2,6 +2,7 @@ package rimebook.marks;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -51,13 +52,12 @@ public class Stand {
 		EventView event = this.competitions.eventOf(id);
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(id.value());
 		List<StandView.Row> order = all.stream().map(this::row).toList();
-		StandView.Now now = all.stream()
-			.filter(Performance::isOnIce)
-			.findFirst()
-			.map((performance) -> now(event, performance))
-			.orElse(null);
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, now,
-				first(order, PerformanceStatus.WAITING));
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(event, all, Performance::isOnIce),
+				first(order, PerformanceStatus.WAITING), first(event, all, Performance::isReopened));
+	}
+
+	private StandView.@Nullable Now first(EventView event, List<Performance> all, Predicate<Performance> wanted) {
+		return all.stream().filter(wanted).findFirst().map((performance) -> now(event, performance)).orElse(null);
 	}
 
 	private static StandView.@Nullable Row first(List<StandView.Row> order, PerformanceStatus status) {

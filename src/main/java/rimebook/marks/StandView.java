@@ -1,7 +1,9 @@
 package rimebook.marks;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
@@ -15,16 +17,17 @@ import rimebook.competition.SegmentView;
  * @param order the starting order with each performance's status; empty before opening
  * @param now the performance on the ice, or {@code null}
  * @param next the next one waiting, or {@code null}
+ * @param reopened the performance whose closed cards were opened again, or {@code null}
  */
 public record StandView(EventView event, SegmentView segment, boolean open, List<Row> order, @Nullable Now now,
-		@Nullable Row next) {
+		@Nullable Row next, @Nullable Now reopened) {
 
 	/** One line of the running order. */
 	public record Row(PerformanceView performance, String team, String spokenAs, String club) {
 	}
 
 	/**
-	 * The performance on the ice with its panel.
+	 * The performance on the ice, or the one opened again, with its panel.
 	 *
 	 * @param seats one a counting seat, in order
 	 * @param missing what is missing before the cards can be closed, in words
@@ -69,9 +72,22 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 
 	}
 
+	/**
+	 * The last performance whose cards were closed, which are the only ones that can be
+	 * opened again; {@code null} for none.
+	 */
+	public @Nullable Row lastClosed() {
+		return this.order.stream()
+			.filter((row) -> row.performance().closedAt() != null)
+			.max(Comparator.comparing((Row row) -> Objects.requireNonNull(row.performance().closedAt()))
+				.thenComparing((row) -> row.performance().startNumber()))
+			.filter((row) -> row.performance().status() == PerformanceStatus.CLOSED)
+			.orElse(null);
+	}
+
 	/** Tell whether every performance is done. */
 	public boolean isFinished() {
-		return this.open && this.now == null && this.next == null;
+		return this.open && this.now == null && this.next == null && this.reopened == null;
 	}
 
 }

@@ -30,9 +30,9 @@ class WithdrawalListener {
 	}
 
 	private void leaveGap(Performance performance, AuditedChange cause) {
-		if (performance.isOnIce()) {
+		if (performance.takesCards()) {
 			throw new ConflictException("team-on-ice",
-					"The team is on the ice. The referee ends the performance at the stand.");
+					"The team is on the ice, or its cards are open again. The referee ends the performance at the stand.");
 		}
 		performance.end(PerformanceStatus.WITHDRAWN, cause.reason());
 		this.events

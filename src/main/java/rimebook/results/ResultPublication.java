@@ -48,13 +48,17 @@ public class ResultPublication {
 	@Transactional
 	public void post(SegmentId segment, int version, Actor actor) {
 		SegmentResult result = this.update.locked(segment, version);
-		if (!this.update.isComplete(segment)) {
-			throw new RuleViolationException("segment-not-complete",
-					"Teams of this segment are still to skate; it can be posted after the last one.");
-		}
+		requireComplete(segment);
 		result.post(actor.name(), this.clock.instant());
 		this.events.publishEvent(line(actor, segment, "result.posted").from("running", "posted"));
 		this.update.publish(segment, Cause.POSTED, "", actor);
+	}
+
+	private void requireComplete(SegmentId segment) {
+		if (!this.update.isComplete(segment)) {
+			throw new RuleViolationException("segment-not-complete",
+					"Teams of this segment are still to skate, or cards were opened again; it can be posted and signed after the last ones are closed.");
+		}
 	}
 
 	/**
@@ -72,13 +76,14 @@ public class ResultPublication {
 	 * @param version the version of the segment's result the person was looking at
 	 * @param signatory which of the two signatures
 	 * @throws RuleViolationException {@code signature-held-back}, for instance while a
-	 * protest is undecided
+	 * protest is undecided; {@code segment-not-complete} while cards are open again
 	 * @throws rimebook.shared.ConflictException if it is not posted, was signed already,
 	 * the same person signs twice, or it changed since it was looked at
 	 */
 	@Transactional
 	public void sign(SegmentId segment, int version, Signatory signatory, Actor actor) {
 		SegmentResult result = this.update.locked(segment, version);
+		requireComplete(segment);
 		this.guards.stream()
 			.map((guard) -> guard.refusal(segment))
 			.flatMap(Optional::stream)

@@ -58,8 +58,11 @@ class SegmentResult {
 		this.onIce = entry.value();
 	}
 
-	void leavesTheIce() {
-		this.onIce = null;
+	/** Note that a team is done; another one that is on the ice meanwhile stays there. */
+	void leavesTheIce(EntryId entry) {
+		if (entry.value().equals(this.onIce)) {
+			this.onIce = null;
+		}
 	}
 
 	/** Count a new standing; what was signed before does not cover it. */

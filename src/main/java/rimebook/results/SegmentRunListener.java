@@ -5,12 +5,16 @@ import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
 import rimebook.marks.CallTakenBack;
 import rimebook.marks.CardCorrected;
 import rimebook.marks.CardsClosed;
+import rimebook.marks.CardsReopened;
 import rimebook.marks.PerformanceCalled;
 import rimebook.marks.PerformanceEnded;
+import rimebook.marks.PerformanceId;
 import rimebook.marks.SegmentOpened;
+import rimebook.marks.SegmentRun;
 import rimebook.shared.Actor;
 
 /**
@@ -22,12 +26,15 @@ class SegmentRunListener {
 
 	private final StandingUpdate update;
 
+	private final SegmentRun run;
+
 	private final Entries entries;
 
 	private final ApplicationEventPublisher events;
 
-	SegmentRunListener(StandingUpdate update, Entries entries, ApplicationEventPublisher events) {
+	SegmentRunListener(StandingUpdate update, SegmentRun run, Entries entries, ApplicationEventPublisher events) {
 		this.update = update;
+		this.run = run;
 		this.entries = entries;
 		this.events = events;
 	}
@@ -46,23 +53,33 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(CallTakenBack back) {
-		this.update.locked(back.segment()).leavesTheIce();
+		this.update.locked(back.segment()).leavesTheIce(entry(back.performance()));
 		this.events.publishEvent(new IceChanged(back.segment()));
 	}
 
 	@EventListener
 	void on(CardsClosed closed) {
 		SegmentResult result = this.update.locked(closed.segment());
-		result.leavesTheIce();
-		this.update.publish(closed.segment(), Cause.CARDS_CLOSED, "", closed.change().actor());
+		result.leavesTheIce(entry(closed.performance()));
+		this.update.publish(closed.segment(), Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
+	}
+
+	/** Nothing is published: the last version stays until the cards are closed again. */
+	@EventListener
+	void on(CardsReopened reopened) {
+		this.update.locked(reopened.segment()).change();
 	}
 
 	@EventListener
 	void on(PerformanceEnded ended) {
 		SegmentResult result = this.update.locked(ended.segment());
 		result.change();
-		result.leavesTheIce();
+		result.leavesTheIce(entry(ended.performance()));
 		this.update.publish(ended.segment(), Cause.STATUS, ended.change().reason(), ended.change().actor());
+	}
+
+	private EntryId entry(PerformanceId performance) {
+		return this.run.performance(performance).entry();
 	}
 
 	@EventListener

@@ -15,9 +15,11 @@ import rimebook.competition.SegmentView;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
 import rimebook.entries.EntryId;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -82,8 +84,13 @@ class StandingUpdate {
 		return waiting(segment).isEmpty();
 	}
 
-	/** Tabulate once and write the next version of the segment and of its event. */
+	/**
+	 * Tabulate once and write the next version of the segment and of its event.
+	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
+	 * open again: what is public stays until they are closed
+	 */
 	void publish(SegmentId segment, Cause cause, String note, Actor actor) {
+		requireNoneReopened(segment);
 		List<SegmentResult> all = lockedOfEvent(segment);
 		SegmentResult result = one(all, segment);
 		Draft draft = draft(segment, this.cards.ofSegment(segment));
@@ -120,6 +127,17 @@ class StandingUpdate {
 					: this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null));
 		}
 		return all;
+	}
+
+	private void requireNoneReopened(SegmentId segment) {
+		this.run.performances(segment)
+			.stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.REOPENED)
+			.findFirst()
+			.ifPresent((open) -> {
+				throw new ConflictException("cards-reopened", "The cards of start number " + open.startNumber()
+						+ " are open again. Close them first, so that nothing is published while they may change.");
+			});
 	}
 
 	private List<EntryId> waiting(SegmentId segment) {

@@ -40,7 +40,8 @@ class StandController {
 
 	@GetMapping("/desk/stand/{segment}")
 	String show(@PathVariable SegmentId segment, @RequestParam(required = false) @Nullable PerformanceId end,
-			Model model) {
+			@RequestParam(defaultValue = "") String open, Model model) {
+		model.addAttribute("open", open);
 		return this.page.show(segment, end, model);
 	}
 

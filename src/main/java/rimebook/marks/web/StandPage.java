@@ -39,15 +39,18 @@ class StandPage {
 
 	private final IceParts ice;
 
+	private final PanelForms panelForms;
+
 	private final Clock clock;
 
 	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			Clock clock) {
+			PanelForms panelForms, Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
 		this.keying = keying;
 		this.ice = ice;
+		this.panelForms = panelForms;
 		this.clock = clock;
 	}
 
@@ -66,6 +69,7 @@ class StandPage {
 		model.addAttribute("serverNow", now());
 		if (view.open()) {
 			forms(view, new RinkClock(competition.zone()), about, model);
+			this.panelForms.into(view, model);
 		}
 		else {
 			model.addAttribute("steps", this.steps.of(view.event(), segment));
@@ -88,7 +92,8 @@ class StandPage {
 		return new StandParts(OrderPart.of(view), this.ice.clock(view, rink),
 				SeatsPart.of(view, rink, this.clock.instant()), ToldPart.of(view, rink),
 				this.ice.deductions(view, rink), DecisionPart.of(view),
-				new PaperPart(this.keying.unsettled(view.segment().id())));
+				new PaperPart(this.keying.unsettled(view.segment().id())),
+				ReopenedPart.of(view, rink, this.clock.instant()));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {

@@ -9,7 +9,7 @@ import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
 record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
-		DecisionPart decision, PaperPart paper) {
+		DecisionPart decision, PaperPart paper, ReopenedPart reopened) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
@@ -19,6 +19,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 		model.addAttribute("deductions", this.deductions);
 		model.addAttribute("decision", this.decision);
 		model.addAttribute("paper", this.paper);
+		model.addAttribute("reopened", this.reopened);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -36,7 +37,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 
 	private Map<String, LivePart> all() {
 		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.order, "seats", this.seats, "told", this.told,
-				"decision", this.decision, "paper", this.paper));
+				"decision", this.decision, "paper", this.paper, "reopened", this.reopened));
 		if (!this.clock.equals(ClockPart.NONE)) {
 			all.put("clock", this.clock);
 		}

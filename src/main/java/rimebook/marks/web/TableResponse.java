@@ -3,8 +3,10 @@ package rimebook.marks.web;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
@@ -22,12 +24,13 @@ import rimebook.tabulation.SegmentKind;
  * UTC; the members mean what they mean in {@link JudgeTable}.
  */
 record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points) {
+		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points,
+		@Nullable Reopened reopened) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
 				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
-				table.method(), Points.of(table.points()));
+				table.method(), Points.of(table.points()), Reopened.of(table.reopened()));
 	}
 
 	/** The performance to mark. */
@@ -36,6 +39,16 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 		static @Nullable Now of(JudgeTable.@Nullable Now now) {
 			return (now == null) ? null : new Now(now.performance().value(), now.startNumber(), now.team(), now.club(),
 					now.remarks().stream().map(Remark::of).toList());
+		}
+
+	}
+
+	/** The members of a performance to mark and, in points judging, its own points. */
+	record Reopened(@JsonUnwrapped Now performance, @Nullable Points points) {
+
+		static @Nullable Reopened of(JudgeTable.@Nullable Reopened reopened) {
+			return (reopened == null) ? null : new Reopened(Objects.requireNonNull(Now.of(reopened.performance())),
+					Points.of(reopened.points()));
 		}
 
 	}

@@ -15,6 +15,9 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
@@ -26,9 +29,11 @@ import rimebook.tabulation.Hundredths;
  * @param result where the result stands, {@code null} before the segment was opened
  * @param latest the newest standing, {@code null} before the first cards were closed
  * @param versions every version, newest first
+ * @param reopened the performance whose closed cards were opened again, or {@code null}
  */
 record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
-		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions) {
+		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions,
+		@Nullable PerformanceView reopened) {
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
@@ -54,9 +59,12 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 
 		private final Standings standings;
 
-		Source(Competitions competitions, Standings standings) {
+		private final SegmentRun run;
+
+		Source(Competitions competitions, Standings standings, SegmentRun run) {
 			this.competitions = competitions;
 			this.standings = standings;
+			this.run = run;
 		}
 
 		ResultsPage of(SegmentId id) {
@@ -64,7 +72,15 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 			List<ResultVersion> versions = this.standings.versions(id);
 			Optional<SegmentResultView> result = this.standings.result(id);
 			return new ResultsPage(this.competitions.competition(event.competition()), event, event.segment(id),
-					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions);
+					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions, reopened(id));
+		}
+
+		private @Nullable PerformanceView reopened(SegmentId id) {
+			return this.run.performances(id)
+				.stream()
+				.filter((performance) -> performance.status() == PerformanceStatus.REOPENED)
+				.findFirst()
+				.orElse(null);
 		}
 
 	}

@@ -40,6 +40,8 @@ import rimebook.marks.RemarksSeen;
 import rimebook.marks.SeenRemark;
 import rimebook.marks.SubmitCard;
 import rimebook.panels.Panels;
+import rimebook.competition.JudgingMethod;
+import rimebook.marks.PointsTask;
 import rimebook.panels.SeatId;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
@@ -106,7 +108,26 @@ class JudgeApiTests {
 							"notedAt":"2027-02-13T12:02:11.120Z","seen":true}]},
 							"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
 							"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
-							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null}""");
+							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null,"reopened":null}""");
+	}
+
+	@Test
+	void cardsOpenedAgainHaveTheMembersOfThoseOnTheIceAndTheirOwnPoints() {
+		JudgeTable.Now again = new JudgeTable.Now(PERFORMANCE, 3, "Northern Lanterns", "Lantern Club", List.of());
+		PointsTask task = new PointsTask(2, List.of(), List.of("Composition"), 5, false, null);
+		given(this.tables.tableOf(new SeatId(SEAT)))
+			.willReturn(new JudgeTable("Judge 3", "Junior", "Free skating", SegmentKind.FREE, CardTieBreak.SECOND_MARK,
+					null, List.of(), 2, 12, JudgingMethod.POINTS, null, new JudgeTable.Reopened(again, task)));
+		MvcTestResult answer = this.mvc.get()
+			.uri("/api/judge/table")
+			.header("Authorization", "Bearer a-token")
+			.exchange();
+		assertThat(answer).bodyJson()
+			.extractingPath("$.reopened")
+			.asMap()
+			.containsOnlyKeys("performance", "startNumber", "team", "club", "remarks", "points")
+			.containsEntry("startNumber", 3);
+		assertThat(answer).bodyJson().extractingPath("$.reopened.points.listSequence").isEqualTo(2);
 	}
 
 	@Test

@@ -1,0 +1,72 @@
+package rimebook.marks;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+
+/**
+ * All performances of a segment, held until the transaction ends: for acts on one of them
+ * that depend on how the others stand.
+ *
+ * @param performance the one that is acted on
+ * @param others the other ones of its segment
+ */
+record HeldSegment(Performance performance, List<Performance> others) {
+
+	/**
+	 * Refuse to go on while the cards of another team are open again.
+	 * @throws ConflictException {@code another-reopened}
+	 */
+	void requireNoneReopened() {
+		reopened().ifPresent((other) -> {
+			throw PerformanceRefusals.anotherReopened(other);
+		});
+	}
+
+	private Optional<Performance> reopened() {
+		return this.others.stream().filter(Performance::isReopened).findFirst();
+	}
+
+	/**
+	 * Refuse to open the cards again once those of a later team are closed.
+	 * @throws ConflictException {@code later-cards-closed}
+	 */
+	void requireLastClosed() {
+		this.others.stream()
+			.filter((other) -> other.wasClosedAfter(this.performance))
+			.findFirst()
+			.ifPresent((later) -> {
+				throw PerformanceRefusals.laterClosed(this.performance, later);
+			});
+	}
+
+	/** Takes hold of segments, always in one order. */
+	@Component
+	static class Source {
+
+		private final PerformanceRepository performances;
+
+		Source(PerformanceRepository performances) {
+			this.performances = performances;
+		}
+
+		/**
+		 * Take hold of a performance together with all others of its segment.
+		 * @param version of the performance that the person was looking at
+		 */
+		HeldSegment of(PerformanceId id, int version) {
+			List<Performance> all = this.performances.findSegmentById(id.value())
+				.map(this.performances::findLockedBySegment)
+				.orElseThrow(() -> NotFoundException.of("performance", id));
+			Performance performance = all.stream().filter((one) -> one.id().equals(id)).findFirst().orElseThrow();
+			performance.requireVersion(version);
+			return new HeldSegment(performance, all.stream().filter((one) -> one != performance).toList());
+		}
+
+	}
+
+}
