@@ -9,7 +9,10 @@ public enum ClockAct {
 	/** The team has come to its complete stop: the time ends. */
 	STOP("stopped"),
 
-	/** The referee's signal to break off; the time stands still. */
+	/**
+	 * The referee's signal to break off; the time stands still. While it does, the cause
+	 * is another than was thought.
+	 */
 	INTERRUPT("interrupted"),
 
 	/** The team goes on from the point of interruption; the time runs on. */

@@ -74,14 +74,19 @@ final class ClockReading {
 
 	private void interrupt(ClockTapView tap) {
 		InterruptionCause cause = (tap.cause() != null) ? tap.cause() : InterruptionCause.RINK;
-		this.interruptions.add(new ClockView.Interruption(cause, tap.notedAt(), null));
+		Instant from = (this.state == ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
+		this.interruptions.add(new ClockView.Interruption(cause, from, null));
 		this.state = ClockState.INTERRUPTED;
 	}
 
 	private void resume(Instant at) {
-		ClockView.Interruption pause = this.interruptions.remove(this.interruptions.size() - 1);
+		ClockView.Interruption pause = removeLast();
 		this.interruptions.add(new ClockView.Interruption(pause.cause(), pause.from(), at));
 		this.state = ClockState.RUNNING;
+	}
+
+	private ClockView.Interruption removeLast() {
+		return this.interruptions.remove(this.interruptions.size() - 1);
 	}
 
 	private void reskate(ClockTapView tap) {

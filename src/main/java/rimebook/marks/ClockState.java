@@ -27,7 +27,8 @@ public enum ClockState {
 	public boolean allows(ClockAct act) {
 		return switch (act) {
 			case START -> this == WAITING;
-			case STOP, INTERRUPT -> this == RUNNING;
+			case STOP -> this == RUNNING;
+			case INTERRUPT -> isUnderWay();
 			case RESUME -> this == INTERRUPTED;
 			case RESKATE -> this == INTERRUPTED || this == STOPPED;
 			case TAKE_BACK -> true;

@@ -11,13 +11,13 @@ final class ClockWords {
 	}
 
 	/** The notice to the panel; empty for what concerns the time alone. */
-	static Optional<String> notice(ClockTapView tap, ClockView before) {
+	static Optional<String> notice(ClockTapView tap, ClockView before, ClockView after) {
 		return switch (tap.act()) {
 			case INTERRUPT -> Optional.of("Interrupted: " + Objects.requireNonNull(tap.cause()).words());
 			case RESUME -> Optional.of(resumed(tap, before));
 			case RESKATE ->
 				Optional.of("Re-skate from the beginning: " + Objects.requireNonNull(tap.marking()).words());
-			case TAKE_BACK -> takenBack(before);
+			case TAKE_BACK -> takenBack(before, after);
 			case START, STOP -> Optional.empty();
 		};
 	}
@@ -28,10 +28,14 @@ final class ClockWords {
 				+ time(pause);
 	}
 
-	private static Optional<String> takenBack(ClockView before) {
+	private static Optional<String> takenBack(ClockView before, ClockView after) {
 		ClockAct last = Objects.requireNonNull(before.last());
-		return (last == ClockAct.START || last == ClockAct.STOP) ? Optional.empty()
-				: Optional.of("Taken back: " + last.words());
+		if (last == ClockAct.START || last == ClockAct.STOP) {
+			return Optional.empty();
+		}
+		ClockView.Interruption pause = after.pause();
+		return Optional.of("Taken back: " + last.words()
+				+ ((pause != null) ? "; the team is interrupted: " + pause.cause().words() : ""));
 	}
 
 	/** Minutes and seconds, as "3:42". */

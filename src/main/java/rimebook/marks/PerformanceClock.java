@@ -69,7 +69,10 @@ public class PerformanceClock {
 		touch(id, seen, new Touch(ClockAct.STOP, null, null, ""), actor);
 	}
 
-	/** Break the programme off at the referee's signal, and tell the panel. */
+	/**
+	 * Break the programme off at the referee's signal, and tell the panel. Of one that is
+	 * broken off already only the cause becomes another; its time goes on.
+	 */
 	@Transactional
 	public void interrupt(PerformanceId id, int seen, InterruptionCause cause, Actor actor) {
 		touch(id, seen, new Touch(ClockAct.INTERRUPT, cause, null, ""), actor);
@@ -120,8 +123,12 @@ public class PerformanceClock {
 		requirePossible(performance, before, seen, touch.act());
 		ClockTapView tap = touch.at(before, received, actor);
 		this.book.add(new ClockTap(this.ids.next(), id, tap));
-		ClockWords.notice(tap, before).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
-		this.events.publishEvent(line(performance, before, tap, actor));
+		ClockView after = after(before, tap);
+		ClockWords.notice(tap, before, after).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
+		this.events.publishEvent(AuditedChange
+			.of(actor, "performance", id, "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+			.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
+			.because(reason(tap)));
 	}
 
 	private static void requirePossible(Performance performance, ClockView clock, int seen, ClockAct act) {
@@ -139,14 +146,10 @@ public class PerformanceClock {
 		}
 	}
 
-	private static AuditedChange line(Performance performance, ClockView before, ClockTapView tap, Actor actor) {
+	private static ClockView after(ClockView before, ClockTapView tap) {
 		List<ClockTapView> touches = new ArrayList<>(before.log());
 		touches.add(tap);
-		ClockView after = ClockReading.of(touches, before.calledAt(), before.window());
-		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
-		return AuditedChange.of(actor, "performance", performance.id(), action)
-			.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
-			.because(reason(tap));
+		return ClockReading.of(touches, before.calledAt(), before.window());
 	}
 
 	private static String reason(ClockTapView tap) {

@@ -87,6 +87,19 @@ class ClockReadingTests {
 	}
 
 	@Test
+	void anotherCauseLeavesTheTimeOfTheInterruptionAsItIs() {
+		tap(ClockAct.START, 0);
+		interrupt(InterruptionCause.RINK, 60);
+		interrupt(InterruptionCause.INJURY, 75);
+		assertThat(clock().interruptions()).hasSize(1);
+		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.INJURY);
+		assertThat(clock().pause().length(at(90))).hasSeconds(30);
+		tap(ClockAct.TAKE_BACK, 91);
+		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.RINK);
+		assertThat(clock().pause().length(at(100))).hasSeconds(40);
+	}
+
+	@Test
 	void reskateStartsTheTimeAnewAndSaysWhatIsMarked() {
 		tap(ClockAct.START, 70);
 		interrupt(InterruptionCause.RINK, 130);
@@ -156,7 +169,8 @@ class ClockReadingTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "WAITING, START", "RUNNING, STOP INTERRUPT", "INTERRUPTED, RESUME RESKATE", "STOPPED, RESKATE" })
+	@CsvSource({ "WAITING, START", "RUNNING, STOP INTERRUPT", "INTERRUPTED, INTERRUPT RESUME RESKATE",
+			"STOPPED, RESKATE" })
 	void onlyWhatFitsTheStateIsPossible(ClockState state, String possible) {
 		for (ClockAct act : ClockAct.values()) {
 			assertThat(state.allows(act)).as(act.name())

@@ -74,12 +74,15 @@ class PerformanceClockIntegrationTests {
 		this.clock.interrupt(id(), 3, InterruptionCause.RINK, REFEREE);
 		this.clock.takeBack(id(), 4, REFEREE);
 		this.clock.interrupt(id(), 5, InterruptionCause.MUSIC, REFEREE);
-		this.clock.reskate(id(), 6, ReskateMarking.RESKATED_ONLY, REFEREE);
+		this.clock.interrupt(id(), 6, InterruptionCause.RINK, REFEREE);
+		this.clock.takeBack(id(), 7, REFEREE);
+		this.clock.reskate(id(), 8, ReskateMarking.RESKATED_ONLY, REFEREE);
 		List<RemarkView> told = this.run.remarks(id());
 		assertThat(told).extracting(RemarkView::kind).containsOnly(RemarkKind.ICE);
 		assertThat(told).extracting(RemarkView::text)
 			.containsExactly("Interrupted: equipment", "Resumed at the point of the second block, after 0:00",
 					"Interrupted: light, ice or outside", "Taken back: interrupted", "Interrupted: music",
+					"Interrupted: light, ice or outside", "Taken back: interrupted; the team is interrupted: music",
 					"Re-skate from the beginning: mark only the re-skated programme");
 	}
 

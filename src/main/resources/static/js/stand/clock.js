@@ -31,7 +31,7 @@ function show(dial) {
 		}
 		const figure = dial.querySelector(".outside");
 		if (figure) {
-			figure.textContent = outside(seconds, figure.parentElement.dataset);
+			figure.textContent = outside(seconds, figure.dataset);
 		}
 	}
 }
@@ -77,6 +77,8 @@ document.addEventListener("submit", (event) => {
 		form.dataset.sent = "yes";
 	}
 });
+
+window.addEventListener("pageshow", () => document.querySelectorAll("#clock form").forEach((form) => delete form.dataset.sent));
 
 document.body.addEventListener("htmx:oobAfterSwap", () => {
 	tellKeys();

@@ -12,10 +12,10 @@ export function inside(seconds, { least, most }) {
 	return seconds >= Number(least) && (most === undefined || seconds <= Number(most));
 }
 
-/* How far a time is outside; empty inside. */
-export function outside(seconds, { least, most }) {
+/* How far a running time is outside, in the words of the page; empty inside. */
+export function outside(seconds, { least, most, toGo, over }) {
 	if (seconds > Number(most)) {
-		return words(seconds - Number(most));
+		return over.replace("#", words(seconds - Number(most)));
 	}
-	return seconds < Number(least) ? words(Number(least) - seconds) : "";
+	return seconds < Number(least) ? toGo.replace("#", words(Number(least) - seconds)) : "";
 }

@@ -115,7 +115,7 @@ class StandClockBrowserTests {
 			.touched(ClockAct.TAKE_BACK, 0)
 			.touched(ClockAct.START, segment.programmeSeconds() + segment.toleranceSeconds() + 3);
 		assertThat(stand.locator("#clock .words .state:visible")).hasText("too long");
-		assertThat(stand.locator("#clock .outside")).hasText(Pattern.compile("0:\\d\\d"));
+		assertThat(stand.locator("#clock .outside")).hasText(Pattern.compile("by 0:\\d\\d"));
 	}
 
 	@Test

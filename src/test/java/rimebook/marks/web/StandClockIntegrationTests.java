@@ -97,6 +97,8 @@ class StandClockIntegrationTests {
 		assertThat(page.document().select("#clock").text()).contains("Interrupted: Injury; limit 3:00",
 				"At most 3 minutes, counted from the referee’s signal. Only one continuation");
 		assertThat(page.document().select("#told").text()).contains("On the ice: Interrupted: injury");
+		page = page.submit(".procedure.open form[action$=/clock/interrupt]", Map.of("cause", "EQUIPMENT"));
+		assertThat(page.document().select("#clock").text()).contains("Interrupted: Equipment; limit 3:00");
 		page = page.submit("#resume-form", Map.of("point", "the second block"));
 		assertThat(page.document().select("#told").text()).contains("Resumed at the point of the second block");
 	}
