@@ -68,6 +68,11 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 		return this.starts.stream().filter((start) -> start.mark() == Start.Mark.ON_ICE).findFirst().orElse(null);
 	}
 
+	/** Tell whether the team on the ice was broken off. */
+	public boolean isInterrupted() {
+		return this.result != null && this.result.interrupted();
+	}
+
 	/** The teams that come next, in order, at most so many. */
 	public List<Start> next(int most) {
 		return this.starts.stream().filter((start) -> start.mark() == Start.Mark.TO_COME).limit(most).toList();

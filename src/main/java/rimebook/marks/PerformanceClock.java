@@ -125,10 +125,16 @@ public class PerformanceClock {
 		this.book.add(new ClockTap(this.ids.next(), id, tap));
 		ClockView after = after(before, tap);
 		ClockWords.notice(tap, before, after).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
-		this.events.publishEvent(AuditedChange
-			.of(actor, "performance", id, "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+		this.events.publishEvent(new ClockTouched(id, performance.segment(), before.state(), after.state(),
+				line(tap, before, after, actor, id)));
+	}
+
+	private static AuditedChange line(ClockTapView tap, ClockView before, ClockView after, Actor actor,
+			PerformanceId id) {
+		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
+		return AuditedChange.of(actor, "performance", id, action)
 			.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
-			.because(reason(tap)));
+			.because(reason(tap));
 	}
 
 	private static void requirePossible(Performance performance, ClockView clock, int seen, ClockAct act) {

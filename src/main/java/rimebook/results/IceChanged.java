@@ -2,6 +2,9 @@ package rimebook.results;
 
 import rimebook.competition.SegmentId;
 
-/** Another team is on the ice of a segment, or nobody; public at once. */
+/**
+ * Another team is on the ice of a segment, or nobody, or it was broken off; public at
+ * once.
+ */
 public record IceChanged(SegmentId segment) {
 }

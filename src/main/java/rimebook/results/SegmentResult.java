@@ -34,6 +34,8 @@ class SegmentResult {
 	@Column(name = "on_ice_entry_id")
 	private @Nullable UUID onIce;
 
+	private boolean interrupted;
+
 	private @Nullable Instant postedAt;
 
 	private String postedBy = "";
@@ -56,12 +58,19 @@ class SegmentResult {
 
 	void takesTheIce(EntryId entry) {
 		this.onIce = entry.value();
+		this.interrupted = false;
+	}
+
+	/** Note that the team on the ice was broken off, or is no longer. */
+	void interrupted(boolean now) {
+		this.interrupted = now;
 	}
 
 	/** Note that a team is done; another one that is on the ice meanwhile stays there. */
 	void leavesTheIce(EntryId entry) {
 		if (entry.value().equals(this.onIce)) {
 			this.onIce = null;
+			this.interrupted = false;
 		}
 	}
 
@@ -152,8 +161,8 @@ class SegmentResult {
 
 	SegmentResultView view() {
 		return new SegmentResultView(segment(), this.state, (this.onIce != null) ? new EntryId(this.onIce) : null,
-				this.postedAt, this.postedBy, this.refereeSignature, this.refereeSignedAt, this.accountantSignature,
-				this.accountantSignedAt, (this.version != null) ? this.version : 0);
+				this.interrupted, this.postedAt, this.postedBy, this.refereeSignature, this.refereeSignedAt,
+				this.accountantSignature, this.accountantSignedAt, (this.version != null) ? this.version : 0);
 	}
 
 }

@@ -11,12 +11,14 @@ import rimebook.entries.EntryId;
  * Where a segment's result stands.
  *
  * @param onIce the team on the ice, or {@code null}
+ * @param interrupted whether that team was broken off
  * @param postedAt when it was posted, UTC; protests are timed from it
  * @param refereeSignature name of the referee who signed, else empty
  * @param accountantSignature name of the accountant who signed, else empty
  * @param version to be given back with every act on it
  */
 public record SegmentResultView(SegmentId segment, SegmentResultState state, @Nullable EntryId onIce,
-		@Nullable Instant postedAt, String postedBy, String refereeSignature, @Nullable Instant refereeSignedAt,
-		String accountantSignature, @Nullable Instant accountantSignedAt, int version) {
+		boolean interrupted, @Nullable Instant postedAt, String postedBy, String refereeSignature,
+		@Nullable Instant refereeSignedAt, String accountantSignature, @Nullable Instant accountantSignedAt,
+		int version) {
 }

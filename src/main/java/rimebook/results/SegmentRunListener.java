@@ -10,6 +10,7 @@ import rimebook.marks.CallTakenBack;
 import rimebook.marks.CardCorrected;
 import rimebook.marks.CardsClosed;
 import rimebook.marks.CardsReopened;
+import rimebook.marks.ClockTouched;
 import rimebook.marks.PerformanceCalled;
 import rimebook.marks.PerformanceEnded;
 import rimebook.marks.PerformanceId;
@@ -55,6 +56,15 @@ class SegmentRunListener {
 	void on(CallTakenBack back) {
 		this.update.locked(back.segment()).leavesTheIce(entry(back.performance()));
 		this.events.publishEvent(new IceChanged(back.segment()));
+	}
+
+	/** Public is only that the team is broken off, never why. */
+	@EventListener
+	void on(ClockTouched touched) {
+		if (touched.isBreak()) {
+			this.update.locked(touched.segment()).interrupted(touched.isInterrupted());
+			this.events.publishEvent(new IceChanged(touched.segment()));
+		}
 	}
 
 	@EventListener

@@ -377,7 +377,7 @@ class Stage {
 		Optional<SegmentResultView> result() {
 			Instant posted = (this.state == SegmentResultState.OFFICIAL) ? NOON : null;
 			return (this.count == 0) ? Optional.empty() : Optional.of(new SegmentResultView(this.segment.id(),
-					this.state, this.onIce, posted, "Poster", "Referee", null, "Accountant", null, this.count));
+					this.state, this.onIce, false, posted, "Poster", "Referee", null, "Accountant", null, this.count));
 		}
 
 		Optional<ResultVersion> version(int number) {

@@ -3,9 +3,11 @@ package rimebook.marks.web;
 import java.util.List;
 import java.util.Map;
 
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -38,6 +40,9 @@ class StandClockIntegrationTests {
 
 	@Autowired
 	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
 
 	@Autowired
 	private PerformanceClock clock;
@@ -219,6 +224,25 @@ class StandClockIntegrationTests {
 			.interrupted(InterruptionCause.INJURY, 20);
 		assertThat(announcer.open("/desk/sheet/" + this.day.segment(1)).document().select("li.now .state").text())
 			.isEqualTo("on the ice, interrupted");
+	}
+
+	@Test
+	void everybodySeesThatTheTeamIsBrokenOffButNeverWhy() {
+		Visitor.Page running = stand().press("form[action$=/clock/start]");
+		assertThat(publicIce().text()).doesNotContain("Interrupted");
+		Visitor.Page broken = running.submit("form[action$=/clock/interrupt]", Map.of("cause", "INJURY"));
+		assertThat(publicIce().select(".state").text()).isEqualTo("Interrupted");
+		assertThat(publicIce().text().toLowerCase()).doesNotContain("injury");
+		broken.press("#resume-form");
+		assertThat(publicIce().text()).doesNotContain("Interrupted");
+	}
+
+	private Elements publicIce() {
+		return new Visitor(this.port)
+			.open("/follow/" + this.day.competition().slug() + "/" + this.day.event().slug() + "/"
+					+ this.day.event().segments().get(0).slug())
+			.document()
+			.select(".ice");
 	}
 
 	@Test
