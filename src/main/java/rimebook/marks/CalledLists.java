@@ -2,6 +2,9 @@ package rimebook.marks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +17,14 @@ record CalledLists(List<CalledList> versions) {
 
 	Optional<CalledList> newest() {
 		return this.versions.isEmpty() ? Optional.empty() : Optional.of(this.versions.get(this.versions.size() - 1));
+	}
+
+	/** The identities of all elements called so far, those taken out among them. */
+	Set<UUID> everCalled() {
+		return this.versions.stream()
+			.flatMap((list) -> list.elements().stream())
+			.map(CalledElement::id)
+			.collect(Collectors.toSet());
 	}
 
 	/**
@@ -29,7 +40,8 @@ record CalledLists(List<CalledList> versions) {
 			.orElseThrow(() -> CardRefusals.listUnknown(sequence, newest().map(CalledList::sequence).orElse(0))));
 	}
 
-	private Optional<CalledList> version(int sequence) {
+	/** The version of that number; empty where there is none. */
+	Optional<CalledList> version(int sequence) {
 		return this.versions.stream().filter((list) -> list.sequence() == sequence).findFirst();
 	}
 

@@ -65,7 +65,7 @@ public class ElementCalls {
 		Performance performance = this.performances.hold(calls.performance());
 		Optional<CalledList> before = this.book.list(performance.id());
 		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.ids)
-			.elements(calls.calls(), this.book.everCalled(performance.id()));
+			.elements(calls.calls(), this.book.lists(performance.id()).everCalled());
 		if (before.isPresent() && before.get().sequence() >= calls.sequence()) {
 			return repeated(before.get(), calls, elements);
 		}

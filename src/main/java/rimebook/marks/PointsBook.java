@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -85,23 +84,18 @@ class PointsBook implements CardBook {
 		return new CalledLists(this.lists.findByPerformanceInOrderBySequence(List.of(performance.value())));
 	}
 
-	/** Every version of the called elements, oldest first. */
-	List<CalledList> versions(PerformanceId performance) {
-		return this.lists.findByPerformanceInOrderBySequence(List.of(performance.value()));
-	}
-
-	/** The identities of all elements called so far, those taken out among them. */
-	Set<UUID> everCalled(PerformanceId performance) {
-		return versions(performance).stream()
-			.flatMap((list) -> list.elements().stream())
-			.map(CalledElement::id)
-			.collect(Collectors.toSet());
-	}
-
 	/** The controller's word for a version of the list, if it was given. */
 	Optional<AuthorisedListView> authorisation(CalledList list) {
 		return this.authorisations.findByPerformanceAndSequence(list.performance(), list.sequence())
 			.map(ListAuthorisation::view);
+	}
+
+	/** A version of the deductions; empty where there is none of that number. */
+	Optional<DeductionList> deductionVersion(PerformanceId performance, int sequence) {
+		return this.deductions.findByPerformanceInOrderBySequence(List.of(performance.value()))
+			.stream()
+			.filter((list) -> list.sequence() == sequence)
+			.findFirst();
 	}
 
 	Optional<DeductionList> deductions(PerformanceId performance) {

@@ -61,6 +61,7 @@ final class PathRules {
 			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/stand/**", REFEREE),
+			people("/desk/technical/**", TECHNICAL).read(REFEREE),
 			people("/desk/keying/**", ACCOUNTANT, REFEREE),
 			people("/desk/results/**", REFEREE, ACCOUNTANT),
 			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),

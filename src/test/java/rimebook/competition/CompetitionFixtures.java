@@ -6,6 +6,7 @@ import java.util.List;
 
 import rimebook.shared.Actor;
 import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.points.PointsRules;
 
 /** Drafts with sensible values, for tests of every module. */
 public final class CompetitionFixtures {
@@ -25,6 +26,11 @@ public final class CompetitionFixtures {
 	/** A majority event with a short programme and a free skating. */
 	public static DraftEvent anEvent(String name, int judges) {
 		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
+	}
+
+	/** The rule set of points judging that comes with the service. */
+	public static PointsRules pointsRules() {
+		return new RuleSets().ruleSet("synchronized-2025-26");
 	}
 
 	/** An event judged by points, one segment. */

@@ -70,6 +70,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/officials/**", "administrator referee secretary accountant",
 					"administrator referee secretary"),
 			new Line("/desk/stand/**", "administrator referee", "administrator referee"),
+			new Line("/desk/technical/**", "administrator technical referee", "administrator technical"),
 			new Line("/desk/keying/**", "administrator referee accountant", "administrator referee accountant"),
 			new Line("/desk/results/*/reopening", NOBODY, "referee"),
 			new Line("/desk/results/**", "administrator referee accountant", "administrator referee accountant"),

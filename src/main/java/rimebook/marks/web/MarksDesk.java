@@ -15,6 +15,11 @@ class MarksDesk {
 	}
 
 	@Bean
+	DeskEntry technicalEntry() {
+		return new DeskEntry(61, "/desk/technical", "technical");
+	}
+
+	@Bean
 	DeskEntry keyingEntry() {
 		return new DeskEntry(62, "/desk/keying", "keying");
 	}

@@ -1,0 +1,71 @@
+package rimebook.marks.web;
+
+import java.util.List;
+
+import rimebook.marks.PlannedLine;
+
+/**
+ * A part of the technical desk that follows by itself: the page sends back the print of
+ * what it shows, and gets only the parts whose print is another.
+ */
+sealed interface TechnicalPart {
+
+	/** A short print of everything shown; the same on every node and after a restart. */
+	default String print() {
+		return Integer.toHexString(toString().hashCode());
+	}
+
+	/**
+	 * The team on the ice.
+	 *
+	 * @param performance its identity, empty between two
+	 * @param next who comes next, empty for nobody
+	 */
+	record Ice(String performance, int number, String team, String club, String next) implements TechnicalPart {
+	}
+
+	/** The plan of the team on the ice. */
+	record Plan(List<Line> lines) implements TechnicalPart {
+	}
+
+	/** A planned element with its code in words. */
+	record Line(int number, String code, String name, PlannedLine.State state) {
+
+		/** Tell whether it is the one to take next. */
+		public boolean isNext() {
+			return this.state == PlannedLine.State.NEXT;
+		}
+
+	}
+
+	/**
+	 * The called elements.
+	 *
+	 * @param sequence the version of the list, 0 before the first
+	 * @param by who made it, and at what time
+	 * @param controller who authorised it, empty while it is open
+	 * @param reviews how many reviews are open
+	 */
+	record Called(int sequence, List<TechnicalRow> rows, String by, String at, String controller,
+			long reviews) implements TechnicalPart {
+
+		/** Tell whether the controller's word is there. */
+		public boolean isAuthorised() {
+			return !this.controller.isEmpty();
+		}
+
+	}
+
+	/**
+	 * The deductions.
+	 *
+	 * @param sequence the version of the list, 0 before the first
+	 */
+	record Deducted(int sequence, List<DeductedRow> rows) implements TechnicalPart {
+	}
+
+	/** One deduction as on the sheet, and who noted it. */
+	record DeductedRow(String words, String by) {
+	}
+
+}
