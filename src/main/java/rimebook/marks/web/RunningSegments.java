@@ -1,6 +1,7 @@
 package rimebook.marks.web;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 import org.springframework.stereotype.Component;
 
@@ -28,17 +29,27 @@ class RunningSegments {
 	}
 
 	List<Day> days() {
+		return days((event) -> true);
+	}
+
+	/** The segments judged by points. */
+	List<Day> daysByPoints() {
+		return days(EventView::isJudgedByPoints).stream().filter((day) -> !day.segments().isEmpty()).toList();
+	}
+
+	private List<Day> days(Predicate<EventView> wanted) {
 		return this.competitions.all()
 			.stream()
 			.filter((competition) -> competition.state() == CompetitionState.RUNNING)
-			.map(this::day)
+			.map((competition) -> day(competition, wanted))
 			.toList();
 	}
 
-	private Day day(CompetitionView competition) {
+	private Day day(CompetitionView competition, Predicate<EventView> wanted) {
 		return new Day(competition.name(),
 				this.competitions.events(competition.id())
 					.stream()
+					.filter(wanted)
 					.flatMap((event) -> event.segments().stream().map((segment) -> line(event, segment)))
 					.toList());
 	}

@@ -92,7 +92,7 @@ class TechnicalPages {
 	private TechnicalParts parts(StandView view) {
 		PointsRules rules = this.ruleSets.of(view.event());
 		CompetitionView competition = this.competitions.competition(view.event().competition());
-		StandView.Now now = view.now();
+		StandView.Now now = atHand(view);
 		PerformanceView skating = (now != null) ? now.row().performance() : null;
 		Optional<CalledListView> list = Optional.ofNullable(skating)
 			.flatMap((performance) -> this.calls.ofPerformance(performance.id()));
@@ -107,12 +107,18 @@ class TechnicalPages {
 	private static TechnicalPart.Ice ice(StandView view) {
 		StandView.Row next = view.next();
 		String then = (next != null) ? next.performance().startNumber() + ", " + next.team() : "";
-		if (view.now() == null) {
-			return new TechnicalPart.Ice("", 0, "", "", then);
+		StandView.Now now = atHand(view);
+		if (now == null) {
+			return new TechnicalPart.Ice("", 0, "", "", false, then);
 		}
-		StandView.Row row = view.now().row();
+		StandView.Row row = now.row();
 		return new TechnicalPart.Ice(row.performance().id().toString(), row.performance().startNumber(), row.team(),
-				row.club(), then);
+				row.club(), view.now() == null, then);
+	}
+
+	/** The team on the ice, else the one whose cards were opened again. */
+	private static StandView.@Nullable Now atHand(StandView view) {
+		return (view.now() != null) ? view.now() : view.reopened();
 	}
 
 	private TechnicalPart.Plan plan(@Nullable PerformanceView skating, PointsRules rules,

@@ -16,12 +16,14 @@ sealed interface TechnicalPart {
 	}
 
 	/**
-	 * The team on the ice.
+	 * The team on the ice, or the one whose cards were opened again.
 	 *
 	 * @param performance its identity, empty between two
+	 * @param reopened whether its closed cards were opened again
 	 * @param next who comes next, empty for nobody
 	 */
-	record Ice(String performance, int number, String team, String club, String next) implements TechnicalPart {
+	record Ice(String performance, int number, String team, String club, boolean reopened,
+			String next) implements TechnicalPart {
 	}
 
 	/** The plan of the team on the ice. */
