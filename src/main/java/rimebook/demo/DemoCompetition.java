@@ -88,9 +88,12 @@ class DemoCompetition {
 
 	private final PointsRehearsal points;
 
+	private final DemoRulings rulings;
+
 	DemoCompetition(Competitions competitions, EntryImport entryImport, Entries entries, StartingOrderDraw draw,
 			Panels panels, SegmentRun run, MarkSubmission submission, ResultPublication publication,
-			Standings standings, Protests protests, Corrections corrections, PointsRehearsal points) {
+			Standings standings, Protests protests, Corrections corrections, PointsRehearsal points,
+			DemoRulings rulings) {
 		this.competitions = competitions;
 		this.entryImport = entryImport;
 		this.entries = entries;
@@ -103,6 +106,7 @@ class DemoCompetition {
 		this.protests = protests;
 		this.corrections = corrections;
 		this.points = points;
+		this.rulings = rulings;
 	}
 
 	/** Tell whether it was built by an earlier start. */
@@ -145,6 +149,7 @@ class DemoCompetition {
 		playAdult(adult);
 		playJunior(junior);
 		playSenior(senior);
+		this.rulings.ask(junior, senior);
 	}
 
 	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,

@@ -3,7 +3,7 @@
  * referee. A card is acknowledged only after its row is committed, the same card sent
  * twice is one row, and a correction adds a version and never overwrites.
  */
-@ApplicationModule(allowedDependencies = { "panels", "draw", "entries", "competition", "tabulation",
+@ApplicationModule(allowedDependencies = { "panels", "draw", "rulings", "entries", "competition", "tabulation",
 		"tabulation :: points", "pages", "shared" })
 @NullMarked
 package rimebook.marks;

@@ -57,6 +57,7 @@ final class PathRules {
 			people("/desk/people/**"),
 			people("/desk/competitions/**", SECRETARY).read(REFEREE, ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/entries/**", SECRETARY).read(REFEREE),
+			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/draw/**", REFEREE).read(SECRETARY, ACCOUNTANT),
 			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),

@@ -65,6 +65,8 @@ class RoutesIntegrationTests {
 			new Line("/desk/people/**", "administrator", "administrator"),
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
+			new Line("/desk/rulings/*/ruling", "referee", "referee"),
+			new Line("/desk/rulings/**", PERSON, "administrator secretary referee"),
 			new Line("/desk/draw/**", "administrator referee secretary accountant", "administrator referee"),
 			new Line("/desk/panel/**", "administrator referee secretary accountant", "administrator referee secretary"),
 			new Line("/desk/officials/**", "administrator referee secretary accountant",

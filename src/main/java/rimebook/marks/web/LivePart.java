@@ -6,7 +6,8 @@ package rimebook.marks.web;
  * touched, and nothing is lost that somebody has open or in focus.
  */
 sealed interface LivePart
-		permits OrderPart, ClockPart, SeatsPart, ToldPart, DeductionsPart, DecisionPart, PaperPart, ReopenedPart {
+		permits OrderPart, ClockPart, SeatsPart, ToldPart, DeductionsPart, DecisionPart, PaperPart, RulingsPart,
+		ReopenedPart {
 
 	/** A short print of everything shown; the same on every node and after a restart. */
 	default String print() {

@@ -19,10 +19,11 @@ import rimebook.marks.PerformanceClock;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
+import rimebook.rulings.Rulings;
 
 /**
- * The running order as the announcer needs it. It is made from names and states alone:
- * marks are never read for it, so none can be on it.
+ * The running order as the announcer needs it. It is made from names, states and rulings
+ * alone: marks are never read for it, so none can be on it.
  */
 @Component
 class RunningSheet {
@@ -37,13 +38,16 @@ class RunningSheet {
 
 	private final PerformanceClock clock;
 
+	private final Rulings rulings;
+
 	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run,
-			PerformanceClock clock) {
+			PerformanceClock clock, Rulings rulings) {
 		this.competitions = competitions;
 		this.draw = draw;
 		this.entries = entries;
 		this.run = run;
 		this.clock = clock;
+		this.rulings = rulings;
 	}
 
 	void into(SegmentId segment, Model model) {
@@ -55,7 +59,7 @@ class RunningSheet {
 		model.addAttribute("rows", rows);
 		String ice = ice(segment);
 		model.addAttribute("ice", ice);
-		model.addAttribute("print", Integer.toHexString(31 * rows.hashCode() + ice.hashCode()));
+		model.addAttribute("print", Integer.toHexString((rows + ice).hashCode()));
 	}
 
 	/**
@@ -89,19 +93,20 @@ class RunningSheet {
 		return this.draw.ofSegment(segment)
 			.stream()
 			.flatMap((order) -> order.starts().stream())
-			.map(this::drawn)
+			.map((start) -> drawn(start, segment))
 			.toList();
 	}
 
-	private SheetRow drawn(StartView start) {
+	private SheetRow drawn(StartView start, SegmentId segment) {
 		EntryView entry = this.entries.entry(start.entry());
 		return SheetRow.of(start.number(), start.group(), entry,
-				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting");
+				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting",
+				this.rulings.ofEntry(start.entry(), segment));
 	}
 
 	private SheetRow performed(PerformanceView performance) {
 		return SheetRow.of(performance.startNumber(), performance.group(), this.entries.entry(performance.entry()),
-				mark(performance));
+				mark(performance), this.rulings.ofEntry(performance.entry(), performance.segment()));
 	}
 
 	/** Who was never called and is not waiting will not skate. */

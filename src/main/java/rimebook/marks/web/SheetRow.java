@@ -3,20 +3,23 @@ package rimebook.marks.web;
 import java.util.List;
 
 import rimebook.entries.EntryView;
+import rimebook.rulings.QuestionView;
 
 /**
  * One line for the announcer.
  *
  * @param spokenAs how the name is said, the name itself where nothing else is known
  * @param mark how it stands: now, next, waiting, done or gap
+ * @param rulings for the team in this segment
  */
-record SheetRow(int number, int group, String team, String spokenAs, String club, String town, String mark) {
+record SheetRow(int number, int group, String team, String spokenAs, String club, String town, String mark,
+		List<QuestionView> rulings) {
 
-	static SheetRow of(int number, int group, EntryView entry, String mark) {
+	static SheetRow of(int number, int group, EntryView entry, String mark, List<QuestionView> rulings) {
 		String name = entry.team().name();
 		String said = entry.team().spokenAs();
 		return new SheetRow(number, group, name, said.isBlank() ? name : said, entry.team().club().name(),
-				entry.team().club().town(), mark);
+				entry.team().club().town(), mark, rulings);
 	}
 
 	/** The same lines, the first that waits marked as next. */
@@ -30,7 +33,8 @@ record SheetRow(int number, int group, String team, String spokenAs, String club
 	}
 
 	private SheetRow asNext() {
-		return new SheetRow(this.number, this.group, this.team, this.spokenAs, this.club, this.town, "next");
+		return new SheetRow(this.number, this.group, this.team, this.spokenAs, this.club, this.town, "next",
+				this.rulings);
 	}
 
 	/** Tell whether the announcer needs to be told how to say the name. */

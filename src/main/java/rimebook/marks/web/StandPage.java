@@ -12,11 +12,13 @@ import org.springframework.ui.Model;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
 import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.Stand;
 import rimebook.marks.StandView;
+import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -41,16 +43,19 @@ class StandPage {
 
 	private final PanelForms panelForms;
 
+	private final Rulings rulings;
+
 	private final Clock clock;
 
 	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			PanelForms panelForms, Clock clock) {
+			PanelForms panelForms, Rulings rulings, Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
 		this.keying = keying;
 		this.ice = ice;
 		this.panelForms = panelForms;
+		this.rulings = rulings;
 		this.clock = clock;
 	}
 
@@ -92,8 +97,19 @@ class StandPage {
 		return new StandParts(OrderPart.of(view), this.ice.clock(view, rink),
 				SeatsPart.of(view, rink, this.clock.instant()), ToldPart.of(view, rink),
 				this.ice.deductions(view, rink), DecisionPart.of(view),
-				new PaperPart(this.keying.unsettled(view.segment().id())),
+				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
 				ReopenedPart.of(view, rink, this.clock.instant()));
+	}
+
+	private RulingsPart rulings(StandView view) {
+		StandView.Now onIce = view.now();
+		StandView.Row row = (onIce != null) ? onIce.row() : view.next();
+		if (row == null) {
+			return RulingsPart.NONE;
+		}
+		EntryId entry = row.performance().entry();
+		SegmentId segment = view.segment().id();
+		return new RulingsPart(row.team(), this.rulings.ofEntry(entry, segment), this.rulings.openOf(entry, segment));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {

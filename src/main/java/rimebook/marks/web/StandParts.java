@@ -9,7 +9,7 @@ import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
 record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
-		DecisionPart decision, PaperPart paper, ReopenedPart reopened) {
+		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
@@ -20,6 +20,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 		model.addAttribute("decision", this.decision);
 		model.addAttribute("paper", this.paper);
 		model.addAttribute("reopened", this.reopened);
+		model.addAttribute("teamRulings", this.rulings);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -37,7 +38,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 
 	private Map<String, LivePart> all() {
 		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.order, "seats", this.seats, "told", this.told,
-				"decision", this.decision, "paper", this.paper, "reopened", this.reopened));
+				"decision", this.decision, "paper", this.paper, "rulings", this.rulings, "reopened", this.reopened));
 		if (!this.clock.equals(ClockPart.NONE)) {
 			all.put("clock", this.clock);
 		}

@@ -290,7 +290,7 @@ class StandIntegrationTests {
 
 	@Test
 	void saidNameStandsBeforeTheWrittenOne() {
-		SheetRow row = new SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town", "waiting");
+		SheetRow row = new SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town", "waiting", List.of());
 		assertThat(row.isSpokenOtherwise()).isTrue();
 		assertThat(SheetRow.withNext(List.of(row))).singleElement().extracting(SheetRow::mark).isEqualTo("next");
 	}

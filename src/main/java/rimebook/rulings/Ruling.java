@@ -1,0 +1,92 @@
+package rimebook.rulings;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.hibernate.annotations.Immutable;
+
+import rimebook.shared.Actor;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/** One ruling on a question: written once, superseded by the next. */
+@Entity
+@Immutable
+class Ruling extends Kept {
+
+	@Column(name = "question_id")
+	private UUID question;
+
+	private int number;
+
+	@Enumerated(EnumType.STRING)
+	private Verdict verdict;
+
+	private String allowedIf;
+
+	private String grounds;
+
+	private String rule;
+
+	private boolean shown;
+
+	private String reason;
+
+	private String givenBy;
+
+	private Instant givenAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Ruling() {
+	}
+
+	/**
+	 * Write a ruling.
+	 * @throws RuleViolationException naming the field that is missing or out of place
+	 */
+	@SuppressWarnings("NullAway.Init")
+	Ruling(UUID id, GiveRuling given, Actor actor, Instant now) {
+		super(id);
+		this.question = given.question().value();
+		this.number = given.seen() + 1;
+		this.verdict = given.verdict();
+		this.allowedIf = condition(given);
+		this.grounds = Required.text("grounds", given.grounds(), 2000);
+		this.rule = Required.optional("rule", given.rule(), 200);
+		this.shown = given.shown();
+		this.reason = (this.number > 1) ? Required.text("reason", given.reason(), 500) : "";
+		this.givenBy = actor.name();
+		this.givenAt = now;
+	}
+
+	private static String condition(GiveRuling given) {
+		if (given.verdict() == Verdict.CONDITIONAL) {
+			return Required.text("condition", given.condition(), 1000);
+		}
+		if (!given.condition().isBlank()) {
+			throw new RuleViolationException("condition-without-use", "condition",
+					"The field 'condition' is for what is allowed with a condition only; choose that, or clear it.");
+		}
+		return "";
+	}
+
+	UUID question() {
+		return this.question;
+	}
+
+	/** Write as on the record. */
+	String inWords() {
+		return this.verdict.words() + (this.allowedIf.isEmpty() ? "" : ": " + this.allowedIf) + ". " + this.grounds
+				+ (this.rule.isEmpty() ? "" : " (" + this.rule + ")");
+	}
+
+	RulingView view() {
+		return new RulingView(this.number, this.verdict, this.allowedIf, this.grounds, this.rule, this.shown,
+				this.reason, this.givenBy, this.givenAt);
+	}
+
+}

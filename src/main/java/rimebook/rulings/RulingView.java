@@ -1,0 +1,17 @@
+package rimebook.rulings;
+
+import java.time.Instant;
+
+/**
+ * One ruling on a question.
+ *
+ * @param number 1 for the first; a greater one supersedes those before
+ * @param condition empty unless the verdict has one
+ * @param rule the rule it rests on, may be empty
+ * @param shown whether the public may see it
+ * @param reason why the one before no longer holds, empty for the first
+ * @param givenAt when, UTC
+ */
+public record RulingView(int number, Verdict verdict, String condition, String grounds, String rule, boolean shown,
+		String reason, String givenBy, Instant givenAt) {
+}

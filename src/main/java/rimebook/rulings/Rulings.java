@@ -1,0 +1,182 @@
+package rimebook.rulings;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.CompetitionId;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/** Takes questions to the referee and the rulings on them. */
+@Service
+public class Rulings {
+
+	private final QuestionRepository questions;
+
+	private final RulingRepository rulings;
+
+	private final Entries entries;
+
+	private final Competitions competitions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	Rulings(QuestionRepository questions, RulingRepository rulings, Entries entries, Competitions competitions, Ids ids,
+			Clock clock, ApplicationEventPublisher events) {
+		this.questions = questions;
+		this.rulings = rulings;
+		this.entries = entries;
+		this.competitions = competitions;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Ask the referee.
+	 * @throws RuleViolationException naming the field: text or name missing,
+	 * {@code segment-not-of-event}, or {@code team-withdrawn}
+	 * @throws NotFoundException if there is no such entry
+	 */
+	@Transactional
+	public QuestionView ask(AskQuestion asked, Actor actor) {
+		EntryView entry = this.entries.entry(asked.entry());
+		EventView event = this.competitions.event(entry.event());
+		checkFits(asked, entry, event);
+		Question question = new Question(this.ids.next(), event.competition(), asked,
+				Required.text("question", asked.text(), 2000), Required.text("askedBy", asked.askedBy(), 120), actor,
+				this.clock.instant());
+		this.questions.save(question);
+		this.events.publishEvent(AuditedChange.of(actor, "ruling", question.id(), "ruling.asked")
+			.to(entry.team().name() + ", " + question.topic().words() + ": " + question.text() + " (asked by "
+					+ question.askedBy() + ")"));
+		return view(question, List.of());
+	}
+
+	private static void checkFits(AskQuestion asked, EntryView entry, EventView event) {
+		if (!entry.isEntered()) {
+			throw new RuleViolationException("team-withdrawn", "entry",
+					entry.team().name() + " has withdrawn; there is nothing to rule on.");
+		}
+		if (asked.segment() != null
+				&& event.segments().stream().noneMatch((segment) -> segment.id().equals(asked.segment()))) {
+			throw new RuleViolationException("segment-not-of-event", "segment", "The field 'segment' must be one of "
+					+ event.name() + ", in which " + entry.team().name() + " is entered, or none.");
+		}
+	}
+
+	/**
+	 * Rule on a question, or supersede the ruling on it. Those before stay for ever.
+	 * @throws RuleViolationException naming the field: grounds, the condition or, to
+	 * supersede, the reason missing
+	 * @throws ConflictException if somebody ruled since the referee looked
+	 * @throws NotFoundException if there is no such question
+	 */
+	@Transactional
+	public QuestionView rule(GiveRuling given, Actor actor) {
+		Question question = this.questions.findLockedById(given.question().value())
+			.orElseThrow(() -> NotFoundException.of("question", given.question()));
+		List<Ruling> before = this.rulings.findByQuestionInOrderByNumberDesc(List.of(question.getId()));
+		if (before.size() != given.seen()) {
+			throw ConflictException.stale("ruling");
+		}
+		Ruling ruling = new Ruling(this.ids.next(), given, actor, this.clock.instant());
+		this.rulings.save(ruling);
+		this.events.publishEvent(AuditedChange
+			.of(actor, "ruling", question.id(), before.isEmpty() ? "ruling.given" : "ruling.superseded")
+			.from(before.isEmpty() ? "" : before.get(0).inWords(), ruling.inWords())
+			.because(ruling.view().reason()));
+		return question(given.question());
+	}
+
+	/**
+	 * Return one question.
+	 * @throws NotFoundException if there is none of that identity
+	 */
+	@Transactional(readOnly = true)
+	public QuestionView question(QuestionId id) {
+		return views(
+				List.of(this.questions.findById(id.value()).orElseThrow(() -> NotFoundException.of("question", id))))
+			.get(0);
+	}
+
+	/** List the questions of a competition, the newest first. */
+	@Transactional(readOnly = true)
+	public List<QuestionView> ofCompetition(CompetitionId competition) {
+		return views(this.questions.findByCompetitionOrderByAskedAtDesc(competition.value()));
+	}
+
+	/**
+	 * List the questions of a team that the referee has ruled on, oldest first; their
+	 * current ruling is the one that counts.
+	 */
+	@Transactional(readOnly = true)
+	public List<QuestionView> ofEntry(EntryId entry) {
+		return allOf(entry).stream().filter((question) -> !question.isOpen()).toList();
+	}
+
+	/** Those of {@link #ofEntry} that count in a segment. */
+	@Transactional(readOnly = true)
+	public List<QuestionView> ofEntry(EntryId entry, SegmentId segment) {
+		return ofEntry(entry).stream().filter((question) -> question.isAbout(segment)).toList();
+	}
+
+	/** List the questions of a team about a segment that still wait for the referee. */
+	@Transactional(readOnly = true)
+	public List<QuestionView> openOf(EntryId entry, SegmentId segment) {
+		return allOf(entry).stream().filter((question) -> question.isOpen() && question.isAbout(segment)).toList();
+	}
+
+	private List<QuestionView> allOf(EntryId entry) {
+		return views(this.questions.findByEntryOrderByAskedAt(entry.value()));
+	}
+
+	private List<QuestionView> views(List<Question> questions) {
+		Map<UUID, List<Ruling>> given = this.rulings
+			.findByQuestionInOrderByNumberDesc(questions.stream().map(Question::getId).toList())
+			.stream()
+			.collect(Collectors.groupingBy(Ruling::question));
+		return questions.stream()
+			.map((question) -> view(question, given.getOrDefault(question.getId(), List.of())))
+			.toList();
+	}
+
+	/** A question about a segment that the event no longer has is about all. */
+	private QuestionView view(Question question, List<Ruling> given) {
+		EntryView entry = this.entries.entry(question.entry());
+		EventView event = this.competitions.event(entry.event());
+		Optional<SegmentView> segment = event.segments()
+			.stream()
+			.filter((one) -> one.id().equals(question.segment()))
+			.findFirst();
+		return new QuestionView(question.id(), question.competition(), event.name(), question.entry(),
+				entry.team().name(), entry.team().club().name(), segment.map(SegmentView::id).orElse(null),
+				segment.map(SegmentView::name).orElse(""), question.topic(), question.text(), question.askedBy(),
+				question.takenBy(), question.askedAt(), given.stream().map(Ruling::view).toList());
+	}
+
+}

@@ -1,0 +1,75 @@
+package rimebook.rulings.web;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
+import rimebook.pages.Given;
+import rimebook.rulings.AskQuestion;
+import rimebook.rulings.RulingTopic;
+
+/** A question to the referee as typed. */
+class QuestionForm {
+
+	private String entry = "";
+
+	private String segment = "";
+
+	private String topic = "";
+
+	private String question = "";
+
+	private String askedBy = "";
+
+	AskQuestion asked() {
+		EntryId team = Given.read("entry", this.entry, EntryId::of, "Choose the team that asks.");
+		RulingTopic about = Given.read("topic", this.topic, RulingTopic::valueOf, "Choose what the question is about.");
+		return new AskQuestion(team, segmentGiven(), about, this.question, this.askedBy);
+	}
+
+	private @Nullable SegmentId segmentGiven() {
+		return this.segment.isBlank() ? null
+				: Given.read("segment", this.segment, SegmentId::of, "Choose a segment from the list.");
+	}
+
+	public String getEntry() {
+		return this.entry;
+	}
+
+	public void setEntry(String entry) {
+		this.entry = entry;
+	}
+
+	public String getSegment() {
+		return this.segment;
+	}
+
+	public void setSegment(String segment) {
+		this.segment = segment;
+	}
+
+	public String getTopic() {
+		return this.topic;
+	}
+
+	public void setTopic(String topic) {
+		this.topic = topic;
+	}
+
+	public String getQuestion() {
+		return this.question;
+	}
+
+	public void setQuestion(String question) {
+		this.question = question;
+	}
+
+	public String getAskedBy() {
+		return this.askedBy;
+	}
+
+	public void setAskedBy(String askedBy) {
+		this.askedBy = askedBy;
+	}
+
+}

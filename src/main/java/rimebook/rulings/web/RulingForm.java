@@ -1,0 +1,104 @@
+package rimebook.rulings.web;
+
+import rimebook.pages.Given;
+import rimebook.rulings.GiveRuling;
+import rimebook.rulings.QuestionId;
+import rimebook.rulings.QuestionView;
+import rimebook.rulings.RulingView;
+import rimebook.rulings.Verdict;
+
+/** The referee's ruling as typed. */
+class RulingForm {
+
+	private int seen;
+
+	private String verdict = "";
+
+	private String condition = "";
+
+	private String grounds = "";
+
+	private String rule = "";
+
+	private boolean shown;
+
+	private String reason = "";
+
+	/** The form for a question: to supersede, filled with what holds now. */
+	static RulingForm of(QuestionView question) {
+		RulingForm form = new RulingForm();
+		form.seen = question.rulings().size();
+		RulingView current = question.current();
+		if (current != null) {
+			form.verdict = current.verdict().name();
+			form.condition = current.condition();
+			form.grounds = current.grounds();
+			form.rule = current.rule();
+			form.shown = current.shown();
+		}
+		return form;
+	}
+
+	GiveRuling ruling(QuestionId question) {
+		Verdict given = Given.read("verdict", this.verdict, Verdict::valueOf, "Choose what you rule.");
+		return new GiveRuling(question, this.seen, given, this.condition, this.grounds, this.rule, this.shown,
+				this.reason);
+	}
+
+	public int getSeen() {
+		return this.seen;
+	}
+
+	public void setSeen(int seen) {
+		this.seen = seen;
+	}
+
+	public String getVerdict() {
+		return this.verdict;
+	}
+
+	public void setVerdict(String verdict) {
+		this.verdict = verdict;
+	}
+
+	public String getCondition() {
+		return this.condition;
+	}
+
+	public void setCondition(String condition) {
+		this.condition = condition;
+	}
+
+	public String getGrounds() {
+		return this.grounds;
+	}
+
+	public void setGrounds(String grounds) {
+		this.grounds = grounds;
+	}
+
+	public String getRule() {
+		return this.rule;
+	}
+
+	public void setRule(String rule) {
+		this.rule = rule;
+	}
+
+	public boolean isShown() {
+		return this.shown;
+	}
+
+	public void setShown(boolean shown) {
+		this.shown = shown;
+	}
+
+	public String getReason() {
+		return this.reason;
+	}
+
+	public void setReason(String reason) {
+		this.reason = reason;
+	}
+
+}

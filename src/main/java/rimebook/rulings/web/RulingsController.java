@@ -1,0 +1,111 @@
+package rimebook.rulings.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.annotation.Bean;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.CompetitionId;
+import rimebook.pages.DeskEntry;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.rulings.QuestionId;
+import rimebook.rulings.QuestionView;
+import rimebook.rulings.Rulings;
+import rimebook.shared.Actor;
+
+/** Rulings at the desk: asked by secretary or referee, given by the referee alone. */
+@Controller
+@RequestMapping("/desk/rulings")
+class RulingsController {
+
+	private static final String REFEREE = "REFEREE";
+
+	private static final String ASK = "rulings/ask";
+
+	private static final String RULE = "rulings/rule";
+
+	private final Rulings rulings;
+
+	private final RulingsPages pages;
+
+	RulingsController(Rulings rulings, RulingsPages pages) {
+		this.rulings = rulings;
+		this.pages = pages;
+	}
+
+	@GetMapping
+	String list(@RequestParam(required = false) @Nullable CompetitionId competition,
+			@RequestParam(defaultValue = "") String words, @RequestParam(defaultValue = "all") String state,
+			Model model) {
+		this.pages.list(competition, new RulingsSearch(words, state), model);
+		return "rulings/list";
+	}
+
+	@GetMapping("/new/{competition}")
+	String askForm(@PathVariable CompetitionId competition, @ModelAttribute("form") QuestionForm form, Model model) {
+		this.pages.ask(competition, model);
+		return ASK;
+	}
+
+	@PostMapping("/new/{competition}")
+	String ask(@PathVariable CompetitionId competition, @ModelAttribute("form") QuestionForm form, BindingResult errors,
+			Actor actor, Model model, RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.rulings.ask(form.asked(), actor))) {
+			this.pages.ask(competition, model);
+			return ASK;
+		}
+		Notice.give(redirect, "rulings.ask.asked");
+		return "redirect:/desk/rulings?competition=" + competition;
+	}
+
+	@GetMapping("/{question}")
+	String show(@PathVariable QuestionId question, HttpServletRequest request, Model model) {
+		this.pages.question(this.rulings.question(question), model);
+		model.addAttribute("mayRule", request.isUserInRole(REFEREE));
+		return "rulings/question";
+	}
+
+	@GetMapping("/{question}/ruling")
+	String ruleForm(@PathVariable QuestionId question, HttpServletRequest request, Model model) {
+		requireReferee(request);
+		QuestionView view = this.rulings.question(question);
+		this.pages.question(view, model);
+		model.addAttribute("form", RulingForm.of(view));
+		return RULE;
+	}
+
+	@PostMapping("/{question}/ruling")
+	String rule(@PathVariable QuestionId question, @ModelAttribute("form") RulingForm form, BindingResult errors,
+			HttpServletRequest request, Actor actor, Model model, RedirectAttributes redirect) {
+		requireReferee(request);
+		if (Submission.refused(errors, () -> this.rulings.rule(form.ruling(question), actor))) {
+			this.pages.question(this.rulings.question(question), model);
+			return RULE;
+		}
+		Notice.give(redirect, (form.getSeen() == 0) ? "rulings.rule.given" : "rulings.rule.superseded");
+		return "redirect:/desk/rulings/" + question;
+	}
+
+	private static void requireReferee(HttpServletRequest request) {
+		if (!request.isUserInRole(REFEREE)) {
+			throw new AccessDeniedException("Only a referee gives a ruling.");
+		}
+	}
+
+	@Bean
+	static DeskEntry rulingsDeskEntry() {
+		return new DeskEntry(55, "/desk/rulings", "rulings");
+	}
+
+}

@@ -1,0 +1,37 @@
+package rimebook.rulings.web;
+
+import java.util.Locale;
+import java.util.stream.Stream;
+
+import rimebook.rulings.QuestionView;
+
+/**
+ * What the list is narrowed to.
+ *
+ * @param words that must stand in the team, club, event, question or ruling; empty for
+ * all
+ * @param state open, answered, or anything else for both
+ */
+record RulingsSearch(String words, String state) {
+
+	boolean finds(QuestionView question) {
+		return isInState(question) && Stream.of(this.words.toLowerCase(Locale.ROOT).strip().split("\\s+"))
+			.allMatch((word) -> text(question).contains(word));
+	}
+
+	private boolean isInState(QuestionView question) {
+		return switch (this.state) {
+			case "open" -> question.isOpen();
+			case "answered" -> !question.isOpen();
+			default -> true;
+		};
+	}
+
+	private static String text(QuestionView question) {
+		String ruling = question.isOpen() ? "" : question.current().grounds() + " " + question.current().condition();
+		return String
+			.join(" ", question.team(), question.club(), question.event(), question.text(), question.askedBy(), ruling)
+			.toLowerCase(Locale.ROOT);
+	}
+
+}

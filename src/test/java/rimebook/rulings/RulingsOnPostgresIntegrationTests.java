@@ -1,0 +1,8 @@
+package rimebook.rulings;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class RulingsOnPostgresIntegrationTests extends RulingsIntegrationTests {
+
+}
