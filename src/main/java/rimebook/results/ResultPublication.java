@@ -1,7 +1,6 @@
 package rimebook.results;
 
 import java.time.Clock;
-import java.util.List;
 import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -24,16 +23,16 @@ public class ResultPublication {
 
 	private final StandingUpdate update;
 
-	private final List<SignatureGuard> guards;
+	private final SignatureChecklist checklist;
 
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	ResultPublication(StandingUpdate update, List<SignatureGuard> guards, Clock clock,
+	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Clock clock,
 			ApplicationEventPublisher events) {
 		this.update = update;
-		this.guards = guards;
+		this.checklist = checklist;
 		this.clock = clock;
 		this.events = events;
 	}
@@ -75,22 +74,16 @@ public class ResultPublication {
 	 * Sign the result as it stands. The second of the two signatures makes it official.
 	 * @param version the version of the segment's result the person was looking at
 	 * @param signatory which of the two signatures
-	 * @throws RuleViolationException {@code signature-held-back}, for instance while a
-	 * protest is undecided; {@code segment-not-complete} while cards are open again
+	 * @throws RuleViolationException {@code signature-held-back}, for whatever
+	 * {@link SignatureChecklist} shows as missing
 	 * @throws rimebook.shared.ConflictException if it is not posted, was signed already,
 	 * the same person signs twice, or it changed since it was looked at
 	 */
 	@Transactional
 	public void sign(SegmentId segment, int version, Signatory signatory, Actor actor) {
 		SegmentResult result = this.update.locked(segment, version);
-		requireComplete(segment);
-		this.guards.stream()
-			.map((guard) -> guard.refusal(segment))
-			.flatMap(Optional::stream)
-			.findFirst()
-			.ifPresent((why) -> {
-				throw new RuleViolationException("signature-held-back", why);
-			});
+		result.requirePosted();
+		this.checklist.requireMet(segment);
 		result.sign(signatory, actor.name(), this.clock.instant());
 		this.events.publishEvent(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {

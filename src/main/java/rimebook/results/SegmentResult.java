@@ -87,8 +87,13 @@ class SegmentResult {
 		this.postedBy = name;
 	}
 
-	void sign(Signatory signatory, String name, Instant now) {
+	/** Refuse to sign what is not posted, or official already. */
+	void requirePosted() {
 		require(SegmentResultState.POSTED, "signed");
+	}
+
+	void sign(Signatory signatory, String name, Instant now) {
+		requirePosted();
 		requireUnsigned(signatory, name);
 		if (signatory == Signatory.REFEREE) {
 			this.refereeSignature = name;

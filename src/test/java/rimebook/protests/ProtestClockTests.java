@@ -13,7 +13,7 @@ class ProtestClockTests {
 	private static final Instant POSTED = Instant.parse("2027-02-13T12:00:00Z");
 
 	private final ProtestClock clock = new ProtestClock(
-			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24)));
+			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24), false));
 
 	@Test
 	void hearsConductUntilTheLastMillisecondOfThirtyMinutes() {

@@ -1,8 +1,12 @@
 package rimebook.results.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.core.Authentication;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -11,6 +15,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
@@ -31,30 +36,55 @@ class ResultsController {
 
 	private final ResultPublication publication;
 
-	ResultsController(ResultsPage.Source pages, ResultPublication publication) {
+	private final CheckList checks;
+
+	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks) {
 		this.pages = pages;
 		this.publication = publication;
+		this.checks = checks;
 	}
 
 	@GetMapping
-	String show(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Model model) {
-		ResultsPage page = this.pages.of(segment);
-		form.setVersion((page.result() != null) ? page.result().version() : 0);
-		model.addAttribute("page", page);
+	String show(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
+			Model model) {
+		form.setVersion(page(segment, person, model));
 		return PAGE;
+	}
+
+	/** The check list, if it is no longer as the page shows it. */
+	@GetMapping("/live")
+	@Nullable String follow(@PathVariable SegmentId segment, @RequestParam(defaultValue = "0") int version,
+			@RequestParam(defaultValue = "") String seen, Authentication person, Model model,
+			HttpServletResponse response) {
+		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+		if (this.checks.into(segment, version, person, model).equals(seen)) {
+			response.setStatus(HttpStatus.NO_CONTENT.value());
+			return null;
+		}
+		model.addAttribute("segment", segment);
+		return "results/checks :: checks";
+	}
+
+	private int page(SegmentId segment, Authentication person, Model model) {
+		ResultsPage page = this.pages.of(segment);
+		int version = (page.result() != null) ? page.result().version() : 0;
+		model.addAttribute("page", page);
+		model.addAttribute("segment", segment);
+		this.checks.into(segment, version, person, model);
+		return version;
 	}
 
 	@PostMapping("/posting")
 	String post(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
-			RedirectAttributes redirect, Actor actor) {
+			RedirectAttributes redirect, Authentication person, Actor actor) {
 		return answer(segment,
 				Submission.refused(result, () -> this.publication.post(segment, form.getVersion(), actor)),
-				"results.desk.posted", model, redirect);
+				"results.desk.posted", model, redirect, person);
 	}
 
 	@PostMapping("/signature")
 	String sign(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
-			RedirectAttributes redirect, Actor actor, HttpServletRequest request) {
+			RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
 		Signatory signatory = form.getSignatory();
 		if (signatory == null) {
 			result.rejectValue("signatory", "field-missing", "Say whether you sign as referee or as accountant.");
@@ -63,7 +93,7 @@ class ResultsController {
 			throw new AccessDeniedException("Signing as " + signatory + " needs that role.");
 		}
 		return answer(segment, Submission.refused(result, () -> sign(segment, form.getVersion(), signatory, actor)),
-				"results.desk.signed", model, redirect);
+				"results.desk.signed", model, redirect, person);
 	}
 
 	private void sign(SegmentId segment, int version, @Nullable Signatory signatory, Actor actor) {
@@ -74,19 +104,20 @@ class ResultsController {
 
 	@PostMapping("/reopening")
 	String reopen(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result,
-			Model model, RedirectAttributes redirect, Actor actor, HttpServletRequest request) {
+			Model model, RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
 		if (!request.isUserInRole(Signatory.REFEREE.name())) {
 			throw new AccessDeniedException("Only a referee opens a result again.");
 		}
 		return answer(segment,
 				Submission.refused(result,
 						() -> this.publication.reopen(segment, form.getVersion(), form.getReason(), actor)),
-				"results.desk.reopened", model, redirect);
+				"results.desk.reopened", model, redirect, person);
 	}
 
-	private String answer(SegmentId segment, boolean refused, String done, Model model, RedirectAttributes redirect) {
+	private String answer(SegmentId segment, boolean refused, String done, Model model, RedirectAttributes redirect,
+			Authentication person) {
 		if (refused) {
-			model.addAttribute("page", this.pages.of(segment));
+			page(segment, person, model);
 			return PAGE;
 		}
 		Notice.give(redirect, done);

@@ -1,0 +1,92 @@
+package rimebook.results;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentId;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * All that has to be so before a segment's result is official, in the order in which
+ * people come to it: what each guard watches over, the posting, and both signatures.
+ */
+@Service
+public class SignatureChecklist {
+
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm zzz", Locale.ENGLISH);
+
+	private final List<SignatureGuard> guards;
+
+	private final Standings standings;
+
+	private final Competitions competitions;
+
+	SignatureChecklist(List<SignatureGuard> guards, Standings standings, Competitions competitions) {
+		this.guards = List.copyOf(guards);
+		this.standings = standings;
+		this.competitions = competitions;
+	}
+
+	/**
+	 * List the conditions; none before the segment was opened. What is missing is what a
+	 * signature is refused for now.
+	 */
+	@Transactional(readOnly = true)
+	public List<SignatureCondition> of(SegmentId segment) {
+		return this.standings.result(segment).map((result) -> of(segment, result)).orElse(List.of());
+	}
+
+	private List<SignatureCondition> of(SegmentId segment, SegmentResultView result) {
+		ZoneId zone = this.competitions.competition(this.competitions.eventOf(segment).competition()).zone();
+		List<SignatureCondition> all = new ArrayList<>(guarded(segment));
+		all.add(posted(result, zone));
+		all.add(signature(Signatory.REFEREE, result.refereeSignature(), result.refereeSignedAt(), segment, zone));
+		all.add(signature(Signatory.ACCOUNTANT, result.accountantSignature(), result.accountantSignedAt(), segment,
+				zone));
+		return all;
+	}
+
+	private List<SignatureCondition> guarded(SegmentId segment) {
+		return this.guards.stream().flatMap((guard) -> guard.conditions(segment).stream()).toList();
+	}
+
+	/** The entity refuses a signature before the posting by itself. */
+	private static SignatureCondition posted(SegmentResultView result, ZoneId zone) {
+		String path = "/desk/results/" + result.segment() + "#next";
+		Instant at = result.postedAt();
+		return (at == null) ? SignatureCondition.missing("posted", "The result is not posted yet.", path)
+				: SignatureCondition.met("posted", "Posted by " + result.postedBy() + ", " + time(at, zone) + ".",
+						path);
+	}
+
+	private static SignatureCondition signature(Signatory who, String name, @Nullable Instant at, SegmentId segment,
+			ZoneId zone) {
+		String path = "/desk/results/" + segment + "#next";
+		return (at == null) ? SignatureCondition.due(who.words(), "The " + who.words() + " has not signed yet.", path)
+				: SignatureCondition.met(who.words(), "Signed by " + name + ", " + time(at, zone) + ".", path);
+	}
+
+	private static String time(Instant at, ZoneId zone) {
+		return TIME.format(at.atZone(zone));
+	}
+
+	/**
+	 * Refuse a signature while a guard misses something.
+	 * @throws RuleViolationException {@code signature-held-back}
+	 */
+	void requireMet(SegmentId segment) {
+		guarded(segment).stream().filter(SignatureCondition::holdsBack).findFirst().ifPresent((condition) -> {
+			throw new RuleViolationException("signature-held-back", condition.sentence());
+		});
+	}
+
+}

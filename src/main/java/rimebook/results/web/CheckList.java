@@ -1,0 +1,54 @@
+package rimebook.results.web;
+
+import java.util.List;
+
+import org.springframework.security.core.Authentication;
+import org.springframework.security.web.access.WebInvocationPrivilegeEvaluator;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+
+import rimebook.competition.SegmentId;
+import rimebook.results.SegmentResultView;
+import rimebook.results.SignatureChecklist;
+import rimebook.results.SignatureCondition;
+import rimebook.results.Standings;
+
+/** The check list before the signature, for the page and for its live part. */
+@Component
+class CheckList {
+
+	private final SignatureChecklist checklist;
+
+	private final Standings standings;
+
+	private final WebInvocationPrivilegeEvaluator doors;
+
+	CheckList(SignatureChecklist checklist, Standings standings, WebInvocationPrivilegeEvaluator doors) {
+		this.checklist = checklist;
+		this.standings = standings;
+		this.doors = doors;
+	}
+
+	/**
+	 * Lay it out.
+	 * @param version the version of the result that the page around it shows
+	 * @return a print of all that is shown
+	 */
+	String into(SegmentId segment, int version, Authentication person, Model model) {
+		List<CheckLine> lines = this.checklist.of(segment).stream().map((one) -> line(one, person)).toList();
+		boolean older = this.standings.result(segment).map(SegmentResultView::version).orElse(0) != version;
+		String print = Integer.toHexString((lines + " " + older).hashCode());
+		model.addAttribute("checks", lines);
+		model.addAttribute("held", lines.stream().anyMatch((line) -> line.condition().holdsBack()));
+		model.addAttribute("older", older);
+		model.addAttribute("seenVersion", version);
+		model.addAttribute("print", print);
+		return print;
+	}
+
+	private CheckLine line(SignatureCondition condition, Authentication person) {
+		String path = condition.path().replaceAll("#.*", "");
+		return new CheckLine(condition, this.doors.isAllowed("", path, "GET", person));
+	}
+
+}

@@ -1,0 +1,53 @@
+package rimebook.protests;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.RETURNS_DEEP_STUBS;
+import static org.mockito.Mockito.mock;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import rimebook.competition.CompetitionId;
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentId;
+import rimebook.results.SegmentResultState;
+import rimebook.results.SegmentResultView;
+import rimebook.results.SignatureCondition;
+import rimebook.results.Standings;
+
+class UndecidedGuardTests {
+
+	private static final SegmentId SEGMENT = new SegmentId(new UUID(1, 1));
+
+	private static final Instant POSTED = Instant.parse("2027-02-13T12:00:00Z");
+
+	@ParameterizedTest
+	@CsvSource({ "true, 2027-02-13T12:30:00Z, MISSING", "true, 2027-02-13T12:30:01Z, MET",
+			"false, 2027-02-13T12:30:00Z, DUE", "false, 2027-02-13T12:30:01Z, MET" })
+	void theSignatureWaitsForTheEndOfTheTimeOnlyWhereItIsSetSo(boolean waits, Instant now,
+			SignatureCondition.State state) {
+		ProtestSettings settings = new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24), waits);
+		Standings standings = mock(Standings.class);
+		given(standings.result(SEGMENT)).willReturn(Optional.of(new SegmentResultView(SEGMENT,
+				SegmentResultState.POSTED, null, POSTED, "Bo Tally", "", null, "", null, 1)));
+		Competitions competitions = mock(Competitions.class, RETURNS_DEEP_STUBS);
+		given(competitions.competition(any(CompetitionId.class)).zone()).willReturn(ZoneId.of("Europe/Helsinki"));
+		given(competitions.eventOf(SEGMENT).competition()).willReturn(new CompetitionId(new UUID(2, 2)));
+		UndecidedGuard guard = new UndecidedGuard(mock(ProtestRepository.class), mock(CorrectionRepository.class),
+				new ProtestClock(settings), standings, settings, competitions, Clock.fixed(now, ZoneOffset.UTC));
+		SignatureCondition time = guard.conditions(SEGMENT).get(2);
+		assertThat(time.state()).isEqualTo(state);
+		assertThat(time.sentence()).contains("until 13 Feb 14:30 EET");
+	}
+
+}
