@@ -48,6 +48,11 @@ public final class Visitor {
 		return page(send(HttpRequest.newBuilder(this.service.resolve(path)).GET()));
 	}
 
+	/** Fetch a document and return the answer as it is. */
+	public HttpResponse<byte[]> bytes(String path) {
+		return send(HttpRequest.newBuilder(this.service.resolve(path)).GET(), HttpResponse.BodyHandlers.ofByteArray());
+	}
+
 	/** Send JSON and return the answer as it is. */
 	public HttpResponse<String> json(String method, String path, String body, String... headers) {
 		HttpRequest.Builder request = HttpRequest.newBuilder(this.service.resolve(path))
@@ -60,8 +65,12 @@ public final class Visitor {
 	}
 
 	private HttpResponse<String> send(HttpRequest.Builder request) {
+		return send(request, HttpResponse.BodyHandlers.ofString());
+	}
+
+	private <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> body) {
 		try {
-			return this.http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+			return this.http.send(request.build(), body);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
