@@ -131,7 +131,7 @@ class CardReopeningIntegrationTests {
 		sign(segment, Signatory.REFEREE);
 		reopen(day, last);
 		assertThat(result(segment).refereeSignature()).isEmpty();
-		refused("segment-not-complete", () -> sign(segment, Signatory.REFEREE));
+		refused("signature-held-back", () -> sign(segment, Signatory.REFEREE));
 		day.close(last);
 		sign(segment, Signatory.REFEREE);
 		sign(segment, Signatory.ACCOUNTANT);

@@ -18,11 +18,14 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.accounts.Role;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 /** Paper cards that two people key in, in placement judging. */
@@ -183,6 +186,29 @@ class PaperKeyingIntegrationTests {
 		this.day.close(this.performance);
 		assertRefused("card-closed", () -> key(MARKS, ANN));
 		assertThat(rows()).isZero();
+	}
+
+	/** Cards opened again are keyed beside those of the next team. */
+	@Test
+	void aCardOpenedAgainIsKeyedByTwoAsWell() {
+		this.day.sendAll(this.performance);
+		this.day.close(this.performance);
+		PerformanceView again = this.day.now(this.performance);
+		this.context.getBean(CardReopening.class)
+			.reopen(again.id(), again.version(), "A slip, said the judge.", SmallCompetition.REFEREE);
+		PerformanceView next = this.day.callNext(1);
+		assertThat(key(MARKS, ANN).isAgainstTablet()).isTrue();
+		Visitor desk = Crew.visitor(this.context, Role.ACCOUNTANT);
+		String path = "/desk/keying/" + this.day.segment(1);
+		assertThat(desk.open(path).document().select(".keyed-team .number").text())
+			.isEqualTo(String.valueOf(next.startNumber()));
+		Visitor.Page about = desk.open(desk.open(path).document().select(".caution a").attr("href"));
+		assertThat(about.document().select(".keyed-team").text()).contains("cards opened again");
+		Visitor.Page difference = desk.open(about.document().select("a.button.now").attr("href"));
+		assertThat(difference.document().select(".keyed-team").text()).contains("cards opened again");
+		Visitor.Page settled = difference.submit("main form", Map.of("lines[0].typed", "5.6", "lines[1].typed", "5.7"));
+		assertThat(settled.text()).contains("The card of Judge 2 is settled and received.", "cards opened again");
+		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(MARKS));
 	}
 
 	@Test

@@ -51,8 +51,8 @@ class KeyingController {
 	}
 
 	@ModelAttribute(PAGE)
-	KeyingPage page(@PathVariable SegmentId segment, Actor actor) {
-		return this.pages.byPoints(segment, actor);
+	KeyingPage page(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance, Actor actor) {
+		return this.pages.byPoints(segment, performance, actor);
 	}
 
 	@ModelAttribute("worths")
@@ -119,7 +119,7 @@ class KeyingController {
 	}
 
 	private static String back(KeyingPage page) {
-		return "redirect:/desk/keying/" + page.segment().id();
+		return "redirect:/desk/keying/" + page.segment().id() + page.query();
 	}
 
 }

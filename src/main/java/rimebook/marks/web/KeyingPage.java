@@ -17,6 +17,7 @@ import rimebook.marks.CardLine;
 import rimebook.marks.DeductionListView;
 import rimebook.marks.KeyedCard;
 import rimebook.marks.NotedDeduction;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PointsCardView;
 import rimebook.marks.PointsWords;
 import rimebook.marks.SeatPaper;
@@ -30,7 +31,9 @@ import rimebook.tabulation.points.PointsRules;
 /**
  * What the keying desk shows of a segment.
  *
- * @param now the performance on the ice, {@code null} between two
+ * @param now the performance whose papers are keyed: on the ice or opened again,
+ * {@code null} for none
+ * @param other the other one that takes cards, {@code null} for none
  * @param next who comes next, {@code null} for nobody
  * @param list the elements called, {@code null} before the first list
  * @param authorised the controller's word for that list, {@code null} while it is open
@@ -42,8 +45,9 @@ import rimebook.tabulation.points.PointsRules;
  * @param lines of a card now; none before the elements are called
  */
 record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
-		StandView.@Nullable Row next, @Nullable PointsRules rules, List<ComponentRule> components, List<SeatView> seats,
-		@Nullable CalledListView list, @Nullable AuthorisedListView authorised, Map<SeatId, PointsCardView> cards,
+		StandView.@Nullable Row other, StandView.@Nullable Row next, @Nullable PointsRules rules,
+		List<ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
+		@Nullable AuthorisedListView authorised, Map<SeatId, PointsCardView> cards,
 		@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
 
 	/** The called elements, none before the first list. */
@@ -155,9 +159,19 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		return PointsWords.of(hundredths);
 	}
 
-	/** The identity of the performance on the ice, empty between two. */
-	String performance() {
+	/** The identity of the performance whose papers are keyed, empty for none. */
+	public String performance() {
 		return (this.now != null) ? this.now.row().performance().id().toString() : "";
+	}
+
+	/** Tell whether the cards were closed and opened again. */
+	public boolean isAgain() {
+		return this.now != null && this.now.row().performance().status() == PerformanceStatus.REOPENED;
+	}
+
+	/** What an address ends with so that it stays with a performance opened again. */
+	public String query() {
+		return isAgain() ? "?performance=" + performance() : "";
 	}
 
 }

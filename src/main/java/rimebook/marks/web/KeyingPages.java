@@ -58,23 +58,28 @@ class KeyingPages {
 		this.keying = keying;
 	}
 
-	/** Look at a segment as that person may see it. */
+	/**
+	 * Look at a segment as that person may see it.
+	 * @param wanted the identity of the performance whose papers are keyed; where it
+	 * takes no cards, the one on the ice is shown, else the one opened again
+	 */
 	@Transactional(readOnly = true)
-	public KeyingPage of(SegmentId segment, Actor viewer) {
+	public KeyingPage of(SegmentId segment, String wanted, Actor viewer) {
 		StandView view = this.stand.ofSegment(segment);
 		EventView event = view.event();
-		PerformanceId onIce = onIce(view);
+		StandView.Now about = about(view, wanted);
+		PerformanceId now = (about != null) ? about.row().performance().id() : null;
+		PerformanceId judged = event.isJudgedByPoints() ? now : null;
 		boolean points = event.isJudgedByPoints();
-		return new KeyingPage(this.competitions.competition(event.competition()), event, view.segment(), view.now(),
-				view.next(), points ? this.ruleSets.of(event) : null,
+		return new KeyingPage(this.competitions.competition(event.competition()), event, view.segment(), about,
+				other(view, about), view.next(), points ? this.ruleSets.of(event) : null,
 				points ? this.ruleSets.of(event, view.segment()).components() : List.of(),
-				this.panels.judges(event.id()),
-				(points && onIce != null) ? this.calls.ofPerformance(onIce).orElse(null) : null,
-				(points && onIce != null) ? this.authorisations.ofPerformance(onIce).orElse(null) : null,
-				(points && onIce != null) ? this.cards.ofPerformance(onIce) : Map.of(),
-				(points && onIce != null) ? this.deductions.ofPerformance(onIce).orElse(null) : null,
-				(onIce != null) ? this.keying.ofPerformance(onIce, viewer) : List.of(),
-				(onIce != null) ? this.keying.lines(onIce) : List.of());
+				this.panels.judges(event.id()), (judged != null) ? this.calls.ofPerformance(judged).orElse(null) : null,
+				(judged != null) ? this.authorisations.ofPerformance(judged).orElse(null) : null,
+				(judged != null) ? this.cards.ofPerformance(judged) : Map.of(),
+				(judged != null) ? this.deductions.ofPerformance(judged).orElse(null) : null,
+				(now != null) ? this.keying.ofPerformance(now, viewer) : List.of(),
+				(now != null) ? this.keying.lines(now) : List.of());
 	}
 
 	/**
@@ -82,17 +87,24 @@ class KeyingPages {
 	 * @throws NotFoundException if it is not
 	 */
 	@Transactional(readOnly = true)
-	public KeyingPage byPoints(SegmentId segment, Actor viewer) {
-		KeyingPage page = of(segment, viewer);
+	public KeyingPage byPoints(SegmentId segment, String wanted, Actor viewer) {
+		KeyingPage page = of(segment, wanted, viewer);
 		if (page.rules() == null) {
 			throw NotFoundException.of("elements", segment);
 		}
 		return page;
 	}
 
-	private static @Nullable PerformanceId onIce(StandView view) {
-		StandView.Now now = view.now();
-		return (now != null) ? now.row().performance().id() : null;
+	private static StandView.@Nullable Now about(StandView view, String wanted) {
+		StandView.Now reopened = view.reopened();
+		boolean again = reopened != null
+				&& (view.now() == null || reopened.row().performance().id().toString().equals(wanted));
+		return again ? reopened : view.now();
+	}
+
+	private static StandView.@Nullable Row other(StandView view, StandView.@Nullable Now about) {
+		StandView.Now other = (about == view.now()) ? view.reopened() : view.now();
+		return (other != null) ? other.row() : null;
 	}
 
 }

@@ -5,9 +5,8 @@ package rimebook.marks.web;
  * shows, and gets only the parts whose print is another: what did not change is never
  * touched, and nothing is lost that somebody has open or in focus.
  */
-sealed interface LivePart
-		permits OrderPart, ClockPart, SeatsPart, ToldPart, DeductionsPart, DecisionPart, PaperPart, RulingsPart,
-		ReopenedPart {
+sealed interface LivePart permits OrderPart, ClockPart, SeatsPart, ToldPart, DeductionsPart, DecisionPart, PaperPart,
+		RulingsPart, ReopenedPart {
 
 	/** A short print of everything shown; the same on every node and after a restart. */
 	default String print() {

@@ -8,6 +8,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
@@ -35,8 +36,9 @@ class PaperAuthorisationController {
 	}
 
 	@GetMapping
-	String ask(@PathVariable SegmentId segment, Actor actor, Model model) {
-		KeyingPage page = this.pages.byPoints(segment, actor);
+	String ask(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance, Actor actor,
+			Model model) {
+		KeyingPage page = this.pages.byPoints(segment, performance, actor);
 		model.addAttribute("page", page);
 		model.addAttribute("form", AuthorisationForm.of(page));
 		return VIEW;
@@ -45,7 +47,7 @@ class PaperAuthorisationController {
 	@PostMapping
 	String confirm(@PathVariable SegmentId segment, @ModelAttribute("form") AuthorisationForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
-		KeyingPage page = this.pages.byPoints(segment, actor);
+		KeyingPage page = this.pages.byPoints(segment, form.getPerformance(), actor);
 		model.addAttribute("page", page);
 		form.isAbout(page, errors);
 		if (Submission.refused(errors, () -> this.authorisations.confirmPaper(form.performanceGiven(),
@@ -53,7 +55,7 @@ class PaperAuthorisationController {
 			return VIEW;
 		}
 		Notice.give(redirect, "marks.keying.authorisation.received");
-		return "redirect:/desk/keying/" + segment;
+		return "redirect:/desk/keying/" + segment + page.query();
 	}
 
 }

@@ -10,6 +10,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
@@ -43,8 +44,8 @@ class PaperController {
 	}
 
 	@ModelAttribute(PAGE)
-	KeyingPage page(@PathVariable SegmentId segment, Actor actor) {
-		return this.pages.of(segment, actor);
+	KeyingPage page(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance, Actor actor) {
+		return this.pages.of(segment, performance, actor);
 	}
 
 	@GetMapping
@@ -78,17 +79,17 @@ class PaperController {
 			model.addAttribute("paper", paper);
 			return CARD;
 		}
-		return next(keyed[0], page.segment().id(), actor, redirect);
+		return next(keyed[0], page, actor, redirect);
 	}
 
-	private String next(SeatPaper keyed, SegmentId segment, Actor actor, RedirectAttributes redirect) {
-		KeyingPage page = this.pages.of(segment, actor);
+	private String next(SeatPaper keyed, KeyingPage before, Actor actor, RedirectAttributes redirect) {
+		KeyingPage page = this.pages.of(before.segment().id(), before.performance(), actor);
 		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
 		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
 			return settlePage(page, keyed.seat().number());
 		}
 		Optional<SeatPaper> next = page.nextToKey(keyed, actor.name());
-		return next.map((paper) -> back(page) + "/cards/" + paper.seat().number()).orElse(back(page));
+		return next.map((paper) -> cardPage(page, paper.seat().number() + "")).orElse(back(page));
 	}
 
 	@GetMapping("/cards/{number}/settle")
@@ -122,11 +123,15 @@ class PaperController {
 	}
 
 	private static String settlePage(KeyingPage page, int number) {
-		return back(page) + "/cards/" + number + "/settle";
+		return cardPage(page, number + "/settle");
+	}
+
+	private static String cardPage(KeyingPage page, String card) {
+		return "redirect:/desk/keying/" + page.segment().id() + "/cards/" + card + page.query();
 	}
 
 	private static String back(KeyingPage page) {
-		return "redirect:/desk/keying/" + page.segment().id();
+		return "redirect:/desk/keying/" + page.segment().id() + page.query();
 	}
 
 }
