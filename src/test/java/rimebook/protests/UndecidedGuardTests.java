@@ -39,7 +39,7 @@ class UndecidedGuardTests {
 		ProtestSettings settings = new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24), waits);
 		Standings standings = mock(Standings.class);
 		given(standings.result(SEGMENT)).willReturn(Optional.of(new SegmentResultView(SEGMENT,
-				SegmentResultState.POSTED, null, POSTED, "Bo Tally", "", null, "", null, 1)));
+				SegmentResultState.POSTED, null, false, POSTED, "Bo Tally", "", null, "", null, 1)));
 		Competitions competitions = mock(Competitions.class, RETURNS_DEEP_STUBS);
 		given(competitions.competition(any(CompetitionId.class)).zone()).willReturn(ZoneId.of("Europe/Helsinki"));
 		given(competitions.eventOf(SEGMENT).competition()).willReturn(new CompetitionId(new UUID(2, 2)));
