@@ -17,7 +17,7 @@ export class PointsCard extends Card {
 
 	/* What has to be given to the performance at hand. */
 	task() {
-		return (this.isAtReopened() ? this.table.reopenedPoints : this.table?.points) ?? NO_TASK;
+		return (this.isAtReopened() ? this.table.reopened.points : this.table?.points) ?? NO_TASK;
 	}
 
 	take(table) {
@@ -79,7 +79,7 @@ export class PointsCard extends Card {
 
 	/* The seat's cards at the service: of what can be marked, and of earlier teams. */
 	received() {
-		const tasks = [[this.table?.now, this.table?.points], [this.table?.reopened, this.table?.reopenedPoints]]
+		const tasks = [[this.table?.now, this.table?.points], [this.table?.reopened, this.table?.reopened?.points]]
 			.filter(([performance, task]) => performance && task?.card)
 			.map(([performance, task]) => ({ ...performance, ...this.fromService(task.card, task) }));
 		return [...tasks, ...this.earlier().filter((card) => !this.isOpen(card.performance))];

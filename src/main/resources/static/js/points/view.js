@@ -101,7 +101,7 @@ function drawAt(card) {
 	const element = at?.element;
 	state(part("pads"), at?.kind ?? "none");
 	say(part("at-name"), at ? (element ? word("points-element", element.number, element.code) : at.name) : card.isWhole() ? word("points-all-given") : "");
-	say(part("at-more"), element ? [element.name, flags(at, element.review)].filter(Boolean).join(", ") : "");
+	say(part("at-more"), element ? [element.name, flags(at, element.review)].filter(Boolean).join(", ") : !at && card.isWhole() ? word("key-choose-line") : "");
 	say(part("at-value"), at ? given(at, card.typed) || "–" : "");
 	say(part("key-refusal"), card.refusal ? word("key-" + card.refusal) : "");
 	show(part("confirm"), at?.state === "confirm");

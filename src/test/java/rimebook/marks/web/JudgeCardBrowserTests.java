@@ -15,6 +15,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.marks.CardReopening;
 import rimebook.marks.JudgeTable;
 import rimebook.marks.JudgeTables;
 import rimebook.marks.PerformanceView;
@@ -47,6 +48,8 @@ class JudgeCardBrowserTests {
 
 	private final Stand stand;
 
+	private final CardReopening reopening;
+
 	private final String code;
 
 	private final PerformanceView skating;
@@ -61,6 +64,7 @@ class JudgeCardBrowserTests {
 		this.tables = context.getBean(JudgeTables.class);
 		this.run = context.getBean(SegmentRun.class);
 		this.stand = context.getBean(Stand.class);
+		this.reopening = context.getBean(CardReopening.class);
 		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.code = this.day.seats().get(0).code();
 		this.day.open(1);
@@ -326,6 +330,40 @@ class JudgeCardBrowserTests {
 
 	private List<String> notYet() {
 		return this.stand.ofSegment(this.day.segment(1)).now().remarks().get(0).notYet();
+	}
+
+	@Test
+	void aCardThatWasOpenedAgainIsChangedBesideTheTeamOnTheIce() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		closeWithTheOthersCards();
+		PerformanceView next = this.day.callNext(1);
+		assertThat(card.locator("#number")).hasText("3");
+		touch(card, "4");
+		this.reopening.reopen(this.skating.id(), this.day.now(this.skating).version(), "a mark mistyped",
+				SmallCompetition.REFEREE);
+		assertThat(card.locator("#reopened-text")).hasText("No. 2 was opened again");
+		assertThat(card.locator("#number")).hasText("3");
+		Tablets.expectAccessible(card);
+		card.click("#turn");
+		assertThat(card.locator("#number")).hasText("2");
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		card.click("#second");
+		touch(card, "5", "8");
+		card.reload();
+		assertThat(card.locator("#second .typed")).hasText("5.8");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/58 2");
+		card.click("#turn");
+		assertThat(card.locator("#number")).hasText("3");
+		assertThat(card.locator("#first .typed")).hasText("4.");
+		card.click("#turn");
+		this.day.close(this.skating);
+		assertThat(card.locator("#number")).hasText(String.valueOf(next.startNumber()));
+		assertThat(card.locator("#reopened")).isHidden();
 	}
 
 	@Test

@@ -20,7 +20,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.marks.CardReopening;
 import rimebook.marks.JudgeTables;
+import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsMarks;
@@ -327,6 +329,45 @@ class PointsCardBrowserTests {
 		assertThat(card.locator("#earlier")).isHidden();
 	}
 
+	@Test
+	void cardThatWasOpenedAgainHasItsOwnElements() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		closeWithTheOthersCards();
+		PerformanceView next = this.day.callNext(1);
+		new CalledElements(this.context, next).call("AC2");
+		assertThat(line(card, "AC2")).isVisible();
+		card.click("[data-grade='4']");
+		this.context.getBean(CardReopening.class)
+			.reopen(this.skating.id(), this.day.now(this.skating).version(), "a mark mistyped",
+					SmallCompetition.REFEREE);
+		card.click("#turn");
+		assertThat(card.locator("#elements .line-code")).hasText(new String[] { "I4+pi3", "ME4" });
+		expectTruth(card, "received");
+		card.click("[data-line^=element] >> nth=1");
+		card.click("[data-grade='-2']");
+		card.click("#send");
+		expectTruth(card, "received");
+		card.click("#turn");
+		assertThat(given(card, "AC2")).hasText("+4");
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		assertThat(this.context.getBean(PointsSubmission.class)
+			.ofPerformance(this.skating.id())
+			.get(this.seat.id())
+			.marks()
+			.grades()
+			.values()).containsExactly(2, -2);
+	}
+
+	private void closeWithTheOthersCards() {
+		elsewhere(this.day.seats().get(1), 1, 0);
+		elsewhere(this.day.seats().get(2), 1, 0);
+		this.context.getBean(ListAuthorisations.class)
+			.authorise(this.skating.id(), task().listSequence(), SmallCompetition.REFEREE);
+		this.day.close(this.skating);
+	}
+
 	@ParameterizedTest
 	@CsvSource({ "768, 1024", "1024, 768", "1280, 800", "820, 900" })
 	void tabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
@@ -386,12 +427,16 @@ class PointsCardBrowserTests {
 
 	/** The same seat's card with that grade throughout, from elsewhere. */
 	private void elsewhere(int sequence, int grade) {
+		elsewhere(this.seat, sequence, grade);
+	}
+
+	private void elsewhere(SeatView judge, int sequence, int grade) {
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
 		task().elements().forEach((element) -> grades.put(element.id(), grade));
 		this.context.getBean(PointsSubmission.class)
 			.submit(new SubmitPointsCard(UUID.randomUUID(), this.skating.id(), sequence,
 					new PointsMarks(grades, Map.of("Composition", 725, "Presentation", 725, "Skating Skills", 725))),
-					this.seat.id(), new Actor(this.seat.label(), "judge", "test"));
+					judge.id(), new Actor(judge.label(), "judge", "test"));
 	}
 
 	private void note(String text) {
