@@ -439,6 +439,69 @@ class PointsSegmentIntegrationTests {
 	}
 
 	@Test
+	void whatTheTechnicalPanelSentIsCorrectedByTwoPeople() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		judge(1);
+		this.referee.open(stand(1)).press("form[action$=/close]");
+		BigDecimal before = total();
+		Visitor.Page further = proposeSheet("element", Map.of("line", "called:+2", "code", "ME4"));
+		assertThat(further.status()).isEqualTo(422);
+		assertThat(further.text()).contains("Element 2 (ME4) would count, but has no grade of Judge 1, Judge 2",
+				"Rule 123 paragraph 4");
+		assertThat(proposeSheet("element", Map.of("line", "called:6", "code", "SySp1")).text())
+			.contains("would count, but has no grade");
+		assertThat(proposeSheet("element", Map.of("line", "called:2", "code", "ME7")).text()).contains("no code 'ME7'");
+		assertThat(proposeSheet("element", Map.of("line", "called:2", "code", "ME4<")).text())
+			.contains("nothing to correct");
+		assertThat(proposeSheet("element", Map.of("line", "called:2", "code", "ME4", "agreed", " ")).text())
+			.contains("“Who of the technical panel agrees” is empty");
+		assertThat(proposeSheet("deduction", Map.of("line", "deducted:1", "item", "fall", "count", "x")).text())
+			.contains("whole number from 1 to 999");
+		approve(proposeSheet("deduction", Map.of("line", "deducted:1", "item", "fall", "count", "1")),
+				"deduction 1: fall 2 became fall 1");
+		assertThat(total()).isEqualByComparingTo(before.add(new BigDecimal("1.00")));
+		approve(proposeSheet("deduction", Map.of("line", "deducted:+1", "item", "costume")), "further deduction");
+		approve(proposeSheet("deduction", Map.of("line", "deducted:2")), "costume 1 became nothing");
+		assertThat(total()).isEqualByComparingTo(before.add(new BigDecimal("1.00")));
+		approve(proposeSheet("element", Map.of("line", "called:2", "code", "ME4")), "element 2: ME4< became ME4");
+		approve(proposeSheet("element", Map.of("line", "called:+1", "code", "AC1", "worth", "TOO_MANY")),
+				"AC1 (one element too many: no value)");
+		approve(proposeSheet("element", Map.of("line", "called:1")), "became nothing");
+		approve(proposeSheet("element", Map.of("line", "called:5", "code", "AC2", "worth", "NO_VALUE")),
+				"element 5: AC2 became AC2 (no value)");
+		JsonNode elements = api(segments(1)).get("standing").get("rows").get(0).get("score").get("elements");
+		assertThat(elements.size()).isEqualTo(6);
+		assertThat(elements.get(1).get("code").asString()).isEqualTo("ME4");
+		assertThat(elements.get(4).get("worth").asString()).isEqualTo("NO_VALUE");
+		assertThat(this.record.verify().isWhole()).isTrue();
+	}
+
+	private BigDecimal total() {
+		return api(segments(1)).get("standing").get("rows").get(0).get("total").decimalValue();
+	}
+
+	private Visitor.Page proposeSheet(String what, Map<String, String> typed) {
+		Map<String, String> all = new LinkedHashMap<>(
+				Map.of("performance", this.day.performances(1).get(0).id().toString(), "agreed",
+						"Ada Edge, Bo Arc, Cy Turn, Di Key", "reason", "Typed wrongly."));
+		all.putAll(typed);
+		return this.accountant.open("/desk/protests/" + this.day.segment(1) + "/corrections/new/" + what)
+			.submit("main form", all);
+	}
+
+	private void approve(Visitor.Page proposed, String expected) {
+		assertThat(proposed.text()).contains("The correction is proposed.");
+		String path = proposed.document().select("main table.rows a[href*=/corrections/]").last().attr("href");
+		assertThat(this.accountant.open(path).submit("main form", Map.of()).text()).contains("somebody other than");
+		Visitor.Page decide = this.referee.open(path);
+		assertThat(decide.text()).contains("What it would change");
+		assertThat(decide.press("main form").text()).contains("The correction stands.");
+		JsonNode standing = api(segments(1));
+		assertThat(standing.toString()).contains(expected);
+	}
+
+	@Test
 	void aMistypedGradeIsCorrectedByTwoPeople() {
 		this.day.open(1);
 		this.referee.open(stand(1)).press("form[action$=/call]");

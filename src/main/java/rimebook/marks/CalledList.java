@@ -55,6 +55,13 @@ class CalledList extends PerformanceLine {
 		return this.elements;
 	}
 
+	/** The list as it would be with another element in one place; never to be kept. */
+	CalledList supposing(SheetLine line, String corrected) {
+		return new CalledList(getId(), new PerformanceId(performance()), this.sequence,
+				SheetEdits.elements(this.elements, line, corrected, getId()), CardOrigin.CORRECTION, this.calledBy,
+				this.receivedAt);
+	}
+
 	CalledListView view() {
 		return new CalledListView(this.sequence, this.elements, this.calledBy, this.receivedAt);
 	}

@@ -80,6 +80,18 @@ public class ClosedCards {
 		return byPoints(segment, (reading) -> reading.suppose(performance, seat, line, value));
 	}
 
+	/**
+	 * List them as they would be if another element or deduction stood in one place.
+	 * @param performance whose
+	 * @param line which place
+	 * @param corrected what would stand there, as in {@link SheetLine}
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance, SheetLine line,
+			String corrected) {
+		return byPoints(segment, (reading) -> reading.suppose(performance, line, corrected));
+	}
+
 	private List<ClosedPerformance> byPoints(SegmentId segment, Consumer<PointsSheets.Reading> supposing) {
 		List<Performance> done = done(segment);
 		PointsSheets.Reading reading = this.sheets.of(segment, done);

@@ -42,6 +42,13 @@ class DeductionList extends PerformanceLine {
 		this.receivedAt = receivedAt;
 	}
 
+	/** A list with another deduction in one place; never to be kept. */
+	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items, SheetLine line,
+			String corrected) {
+		return new DeductionList(performance.value(), performance, 1,
+				SheetEdits.deductions(items, line, corrected, "", null), CardOrigin.CORRECTION, "", Instant.EPOCH);
+	}
+
 	int sequence() {
 		return this.sequence;
 	}

@@ -205,7 +205,8 @@ class PointsBook implements CardBook {
 		if (!reviews.isEmpty()) {
 			return reviews;
 		}
-		return authorisation(list).isPresent() ? List.of() : List.of("the technical controller's authorisation");
+		return list.isCorrected() || authorisation(list).isPresent() ? List.of()
+				: List.of("the technical controller's authorisation");
 	}
 
 	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */

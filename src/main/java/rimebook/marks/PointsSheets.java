@@ -62,6 +62,18 @@ class PointsSheets {
 			}
 		}
 
+		/** Read the elements or deductions as if something else stood in one place. */
+		void suppose(PerformanceId performance, SheetLine line, String corrected) {
+			if (line.element()) {
+				this.lists.computeIfPresent(performance.value(), (id, list) -> list.supposing(line, corrected));
+			}
+			else {
+				DeductionList noted = this.deductions.get(performance.value());
+				this.deductions.put(performance.value(), DeductionList.supposing(performance,
+						(noted != null) ? noted.items() : List.of(), line, corrected));
+			}
+		}
+
 		PointsSheet sheet(PerformanceId performance) {
 			List<Optional<PointsMarks>> panel = panel(performance);
 			return new PointsSheet(

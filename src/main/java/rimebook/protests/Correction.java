@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PointsLine;
+import rimebook.marks.SheetLine;
 import rimebook.panels.SeatId;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
@@ -35,7 +36,7 @@ class Correction {
 	private UUID performance;
 
 	@Column(name = "seat_id")
-	private UUID seat;
+	private @Nullable UUID seat;
 
 	@Column(name = "protest_id")
 	private @Nullable UUID protest;
@@ -53,6 +54,10 @@ class Correction {
 	private int oldValue;
 
 	private int newValue;
+
+	private String oldText = "";
+
+	private String newText = "";
 
 	private String reason;
 
@@ -90,13 +95,21 @@ class Correction {
 		this.newValue = proposal.corrected();
 	}
 
+	Correction(UUID id, SegmentId segment, ProposeSheetCorrection proposal, String old, String reason, String by,
+			Instant now) {
+		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
+		this.line = proposal.line().toString();
+		this.oldText = old;
+		this.newText = proposal.corrected();
+	}
+
 	@SuppressWarnings("NullAway.Init")
-	private Correction(UUID id, SegmentId segment, PerformanceId performance, SeatId seat, @Nullable ProtestId protest,
-			String reason, String by, Instant now) {
+	private Correction(UUID id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
+			@Nullable ProtestId protest, String reason, String by, Instant now) {
 		this.id = id;
 		this.segment = segment.value();
 		this.performance = performance.value();
-		this.seat = seat.value();
+		this.seat = (seat != null) ? seat.value() : null;
 		this.protest = (protest != null) ? protest.value() : null;
 		this.reason = reason;
 		this.proposedBy = by;
@@ -134,16 +147,25 @@ class Correction {
 	}
 
 	private boolean changesPoints() {
-		return !this.line.isEmpty();
+		return !this.line.isEmpty() && !changesSheet();
+	}
+
+	private boolean changesSheet() {
+		return SheetLine.isOne(this.line);
+	}
+
+	private boolean changesMarks() {
+		return this.line.isEmpty();
 	}
 
 	CorrectionView view() {
 		return new CorrectionView(new CorrectionId(this.id), new SegmentId(this.segment),
-				new PerformanceId(this.performance), new SeatId(this.seat),
+				new PerformanceId(this.performance), (this.seat != null) ? new SeatId(this.seat) : null,
 				(this.protest != null) ? new ProtestId(this.protest) : null,
-				changesPoints() ? null : new CardMarks(this.oldFirst, this.oldSecond),
-				changesPoints() ? null : new CardMarks(this.newFirst, this.newSecond),
+				changesMarks() ? new CardMarks(this.oldFirst, this.oldSecond) : null,
+				changesMarks() ? new CardMarks(this.newFirst, this.newSecond) : null,
 				changesPoints() ? new PointsChange(PointsLine.parse(this.line), this.oldValue, this.newValue) : null,
+				changesSheet() ? new SheetChange(SheetLine.parse(this.line), this.oldText, this.newText) : null,
 				this.reason, this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt,
 				this.decisionReason, (this.version != null) ? this.version : 0);
 	}

@@ -15,6 +15,8 @@ import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsCorrection;
 import rimebook.marks.SegmentRun;
+import rimebook.marks.SheetCorrection;
+import rimebook.panels.SeatId;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
@@ -30,9 +32,10 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * Corrections of closed cards: one official proposes, another approves with the effect on
- * every place before their eyes. These are referee and accountant (ISU General
- * Regulations 2012, Rule 123 paragraph 4.A.iii names the officials of the technical
- * panel, of which such an event has none).
+ * every place before their eyes. These are referee and accountant. What the technical
+ * panel sent is corrected only where it was typed wrongly and all of that panel agree
+ * (ISU General Regulations 2012, Rule 123 paragraph 4.A.iii): they are named in the
+ * reason.
  */
 @Service
 public class Corrections {
@@ -42,6 +45,8 @@ public class Corrections {
 	private final CardCorrection cards;
 
 	private final PointsCorrection points;
+
+	private final SheetCorrection sheets;
 
 	private final SegmentRun run;
 
@@ -55,12 +60,13 @@ public class Corrections {
 
 	private final ApplicationEventPublisher events;
 
-	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SegmentRun run,
-			ResultPreview preview, ResultPublication publication, Ids ids, Clock clock,
+	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SheetCorrection sheets,
+			SegmentRun run, ResultPreview preview, ResultPublication publication, Ids ids, Clock clock,
 			ApplicationEventPublisher events) {
 		this.corrections = corrections;
 		this.cards = cards;
 		this.points = points;
+		this.sheets = sheets;
 		this.run = run;
 		this.preview = preview;
 		this.publication = publication;
@@ -113,6 +119,28 @@ public class Corrections {
 		return proposed(correction, reason, actor);
 	}
 
+	/**
+	 * Propose another element or deduction for a closed performance; nothing changes yet.
+	 * @throws RuleViolationException if the reason or the names of those who agree are
+	 * missing, it is the same, the tables do not have it, or grades would be lacking
+	 * @throws ConflictException as for {@link #propose}
+	 */
+	@Transactional
+	public CorrectionView proposeSheet(ProposeSheetCorrection proposal, Actor actor) {
+		String reason = Required.text("reason", proposal.reason(), 1500) + " Agreed by "
+				+ Required.text("agreed", proposal.agreed(), 400) + ".";
+		PerformanceView performance = this.run.performance(proposal.performance());
+		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
+		String old = this.sheets.closedText(proposal.performance(), proposal.line());
+		if (old.equals(proposal.corrected())) {
+			throw new RuleViolationException("nothing-to-correct", "line", "There is " + proposal.line().words(old)
+					+ " as " + proposal.line().words() + " already; there is nothing to correct.");
+		}
+		this.sheets.check(proposal.performance(), proposal.line(), proposal.corrected());
+		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor.name(),
+				this.clock.instant()), reason, actor);
+	}
+
 	private CorrectionView proposed(Correction correction, String reason, Actor actor) {
 		this.corrections.save(correction);
 		CorrectionView view = correction.view();
@@ -141,12 +169,17 @@ public class Corrections {
 
 	private void correct(CorrectionView view, Actor actor) {
 		PointsChange change = view.change();
-		if (change != null) {
-			this.points.correct(view.performance(), view.seat(), change.line(), change.old(), change.corrected(),
+		SheetChange sheet = view.sheet();
+		if (sheet != null) {
+			this.sheets.correct(view.performance(), sheet.line(), sheet.old(), sheet.corrected(), twoNames(view),
+					actor);
+		}
+		else if (change != null) {
+			this.points.correct(view.performance(), seat(view), change.line(), change.old(), change.corrected(),
 					twoNames(view), actor);
 		}
 		else {
-			this.cards.correct(view.performance(), view.seat(), Objects.requireNonNull(view.old()),
+			this.cards.correct(view.performance(), seat(view), Objects.requireNonNull(view.old()),
 					Objects.requireNonNull(view.corrected()), twoNames(view), actor);
 		}
 	}
@@ -167,11 +200,19 @@ public class Corrections {
 	public ResultEffect effect(CorrectionId id) {
 		CorrectionView view = correction(id);
 		PointsChange change = view.change();
+		SheetChange sheet = view.sheet();
+		if (sheet != null) {
+			return this.preview.ifCorrected(view.segment(), view.performance(), sheet.line(), sheet.corrected());
+		}
 		return (change != null)
-				? this.preview.ifCorrected(view.segment(), view.performance(), view.seat(), change.line(),
+				? this.preview.ifCorrected(view.segment(), view.performance(), seat(view), change.line(),
 						change.corrected())
-				: this.preview.ifCorrected(view.segment(), view.performance(), view.seat(),
+				: this.preview.ifCorrected(view.segment(), view.performance(), seat(view),
 						Objects.requireNonNull(view.corrected()));
+	}
+
+	private static SeatId seat(CorrectionView view) {
+		return Objects.requireNonNull(view.seat());
 	}
 
 	/** Return one correction. */

@@ -12,6 +12,7 @@ import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.PointsLine;
+import rimebook.marks.SheetLine;
 import rimebook.panels.SeatId;
 import rimebook.tabulation.CardMarks;
 
@@ -42,6 +43,15 @@ public class ResultPreview {
 	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, PointsLine line,
 			int value) {
 		return effect(segment, this.cards.ofSegmentIf(segment, performance, seat, line, value));
+	}
+
+	/**
+	 * The same with another element or deduction in one place.
+	 * @param corrected what would stand there, as in {@link SheetLine}
+	 */
+	@Transactional(readOnly = true)
+	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SheetLine line, String corrected) {
+		return effect(segment, this.cards.ofSegmentIf(segment, performance, line, corrected));
 	}
 
 	private ResultEffect effect(SegmentId segment, List<ClosedPerformance> closed) {

@@ -77,6 +77,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/results/*/reopening", NOBODY, "referee"),
 			new Line("/desk/results/**", "administrator referee accountant", "administrator referee accountant"),
 			new Line("/desk/protests/*/corrections/new", "referee accountant", "referee accountant"),
+			new Line("/desk/protests/*/corrections/new/*", "referee accountant", "referee accountant"),
 			new Line("/desk/protests/*/corrections/**", "administrator referee accountant secretary",
 					"referee accountant"),
 			new Line("/desk/protests/*/protest/*", "administrator referee accountant secretary", "referee"),

@@ -40,6 +40,10 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 	record ClosedLine(int number, String team, List<CardMarks> cards) {
 	}
 
+	/** What the technical panel sent for one team, in words. */
+	record ClosedSheet(int number, String team, List<String> lines) {
+	}
+
 	/** A protest with the team's name. */
 	record ProtestLine(ProtestView protest, String team) {
 	}

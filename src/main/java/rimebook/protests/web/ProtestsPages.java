@@ -10,6 +10,7 @@ import org.springframework.util.StringUtils;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
@@ -19,20 +20,26 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PointsLine;
 import rimebook.marks.PointsSheet;
 import rimebook.marks.SegmentRun;
+import rimebook.marks.SheetLine;
 import rimebook.pages.Choice;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestState;
 import rimebook.protests.Protests;
 import rimebook.results.Standings;
+import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.ElementWorth;
 
 /** Gathers what the pages about protests and corrections show. */
 @Component
 class ProtestsPages {
 
 	private final Competitions competitions;
+
+	private final RuleSets ruleSets;
 
 	private final Entries entries;
 
@@ -48,9 +55,10 @@ class ProtestsPages {
 
 	private final Corrections corrections;
 
-	ProtestsPages(Competitions competitions, Entries entries, Panels panels, SegmentRun run, ClosedCards closed,
-			Standings standings, Protests protests, Corrections corrections) {
+	ProtestsPages(Competitions competitions, RuleSets ruleSets, Entries entries, Panels panels, SegmentRun run,
+			ClosedCards closed, Standings standings, Protests protests, Corrections corrections) {
 		this.competitions = competitions;
+		this.ruleSets = ruleSets;
 		this.entries = entries;
 		this.panels = panels;
 		this.run = run;
@@ -75,7 +83,68 @@ class ProtestsPages {
 
 	ProtestsPage.CorrectionLine line(CorrectionView correction) {
 		return new ProtestsPage.CorrectionLine(correction, team(this.run.performance(correction.performance()).entry()),
-				this.panels.seat(correction.seat()).label());
+				whose(correction));
+	}
+
+	private String whose(CorrectionView correction) {
+		SeatId seat = correction.seat();
+		if (seat != null) {
+			return this.panels.seat(seat).label();
+		}
+		return Objects.requireNonNull(correction.sheet()).line().element() ? "called elements" : "deductions";
+	}
+
+	/**
+	 * The places that a correction can be about: as many as any list has, and further
+	 * ones.
+	 */
+	List<Choice> places(SegmentId segment, boolean elements) {
+		List<PointsSheet> sheets = this.closed.ofSegment(segment)
+			.stream()
+			.map(ClosedPerformance::sheet)
+			.filter(Objects::nonNull)
+			.toList();
+		int most = sheets.stream()
+			.mapToInt((sheet) -> elements ? sheet.elements().size() : sheet.deductions().size())
+			.max()
+			.orElse(0);
+		Stream<SheetLine> there = IntStream.rangeClosed(1, most).mapToObj((i) -> new SheetLine(elements, i, false));
+		Stream<SheetLine> further = IntStream.rangeClosed(1, elements ? most + 1 : 1)
+			.mapToObj((i) -> new SheetLine(elements, i, true));
+		return Stream.concat(there, further)
+			.map((line) -> Choice.of(line, StringUtils.capitalize(line.words())))
+			.toList();
+	}
+
+	/** What the technical panel sent for each closed performance. */
+	List<ProtestsPage.ClosedSheet> closedSheets(SegmentId segment, boolean elements) {
+		return this.closed.ofSegment(segment)
+			.stream()
+			.filter((performance) -> performance.sheet() != null)
+			.map((performance) -> new ProtestsPage.ClosedSheet(performance.startNumber(), team(performance.entry()),
+					elements ? codes(performance.sheet()) : noted(performance.sheet())))
+			.toList();
+	}
+
+	private static List<String> codes(PointsSheet sheet) {
+		return sheet.elements()
+			.stream()
+			.map((element) -> element.number() + " " + element.code()
+					+ ((element.worth() == ElementWorth.COUNTS) ? "" : " (" + element.worth().words() + ")"))
+			.toList();
+	}
+
+	private static List<String> noted(PointsSheet sheet) {
+		return sheet.deductions().stream().map(Deduction::words).toList();
+	}
+
+	/** The deductions of the event's rule set. */
+	List<Choice> items(SegmentId segment) {
+		return this.ruleSets.of(this.competitions.eventOf(segment))
+			.deductions()
+			.stream()
+			.map((rule) -> Choice.of(rule.item(), rule.name() + " (" + rule.unit() + ")"))
+			.toList();
 	}
 
 	/** The teams of the segment's event that may protest. */

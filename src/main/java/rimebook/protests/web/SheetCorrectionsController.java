@@ -1,0 +1,140 @@
+package rimebook.protests.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.PerformanceId;
+import rimebook.marks.SheetLine;
+import rimebook.pages.Given;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.protests.Corrections;
+import rimebook.protests.ProposeSheetCorrection;
+import rimebook.protests.ProtestId;
+import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.points.ElementWorth;
+
+/** Proposals to correct what the technical panel sent: an element, or a deduction. */
+@Controller
+@RequestMapping("/desk/protests/{segment}/corrections/new/{what}")
+class SheetCorrectionsController {
+
+	private static final String VIEW = "protests/propose-sheet";
+
+	private final ProtestsPages pages;
+
+	private final Corrections corrections;
+
+	SheetCorrectionsController(ProtestsPages pages, Corrections corrections) {
+		this.pages = pages;
+		this.corrections = corrections;
+	}
+
+	@GetMapping
+	String ask(@PathVariable SegmentId segment, @PathVariable String what,
+			@ModelAttribute("form") SheetCorrectionForm form, Model model, HttpServletRequest request) {
+		Duty.CORRECT.require(request);
+		return page(segment, isElement(what), model);
+	}
+
+	@PostMapping
+	String propose(@PathVariable SegmentId segment, @PathVariable String what,
+			@ModelAttribute("form") SheetCorrectionForm form, BindingResult result, Model model,
+			RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
+		Duty.CORRECT.require(request);
+		boolean element = isElement(what);
+		if (Submission.refused(result, () -> this.corrections.proposeSheet(proposal(segment, element, form), actor))) {
+			return page(segment, element, model);
+		}
+		Notice.give(redirect, "protests.propose.proposed");
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	private static boolean isElement(String what) {
+		if (!what.equals("element") && !what.equals("deduction")) {
+			throw NotFoundException.of("page", what);
+		}
+		return what.equals("element");
+	}
+
+	private ProposeSheetCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
+		SheetLine line = SheetLine.parse(Given.text(form.line()));
+		if (line.element() != element) {
+			throw new RuleViolationException("line-unknown", "line", "Choose one of the lines offered here.");
+		}
+		return new ProposeSheetCorrection(performance(segment, form), line,
+				element ? elementText(line, form) : deductionText(line, form), Given.text(form.agreed()),
+				Given.text(form.reason()), protest(form));
+	}
+
+	private static String elementText(SheetLine line, SheetCorrectionForm form) {
+		String code = Given.text(form.code()).strip();
+		if (code.isEmpty() && line.further()) {
+			throw new RuleViolationException("field-missing", "code", "Type the code of the further element.");
+		}
+		if (code.length() > 20 || code.contains(" ")) {
+			throw new RuleViolationException("code-malformed", "code",
+					"A code has at most 20 characters and no blank, such as ME4 or I4+pi3.");
+		}
+		ElementWorth worth = form.worth();
+		return code.isEmpty() ? "" : SheetLine.text(code, (worth != null) ? worth : ElementWorth.COUNTS);
+	}
+
+	private static String deductionText(SheetLine line, SheetCorrectionForm form) {
+		String item = Given.text(form.item());
+		if (item.isEmpty()) {
+			if (line.further()) {
+				throw new RuleViolationException("field-missing", "item", "Choose the further deduction.");
+			}
+			return "";
+		}
+		String count = Given.text(form.count()).strip();
+		if (!count.matches("[1-9]\\d{0,2}")) {
+			throw new RuleViolationException("count-malformed", "count", "Type a whole number from 1 to 999.");
+		}
+		return SheetLine.text(item, Integer.parseInt(count));
+	}
+
+	private PerformanceId performance(SegmentId segment, SheetCorrectionForm form) {
+		String given = Given.text(form.performance());
+		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(given))) {
+			throw new RuleViolationException("performance-not-closed", "performance",
+					"Choose a performance of this segment whose cards are closed.");
+		}
+		return PerformanceId.of(given);
+	}
+
+	private static @Nullable ProtestId protest(SheetCorrectionForm form) {
+		String given = Given.text(form.protest());
+		return given.isBlank() ? null
+				: Given.read("protest", given, ProtestId::of, "Choose a protest from the list, or none.");
+	}
+
+	private String page(SegmentId segment, boolean element, Model model) {
+		if (!this.pages.isJudgedByPoints(segment)) {
+			throw new NotFoundException("not-by-points", "This segment is not judged by points; it has no elements.");
+		}
+		model.addAttribute("page", this.pages.of(segment));
+		model.addAttribute("what", element ? "element" : "deduction");
+		model.addAttribute("performances", this.pages.closedPerformances(segment));
+		model.addAttribute("places", this.pages.places(segment, element));
+		model.addAttribute("worths", ElementWorth.values());
+		model.addAttribute("items", this.pages.items(segment));
+		model.addAttribute("sheets", this.pages.closedSheets(segment, element));
+		model.addAttribute("upheld", this.pages.upheld(segment));
+		return VIEW;
+	}
+
+}
