@@ -144,8 +144,20 @@ class PointsPagesBrowserTests {
 					"/desk/keying", keying, keying + "/elements", keying + "/cards/7", keying + "/deductions",
 					keying + "/authorisation", "/desk/entries/entry/" + this.day.entries().get(0).id(),
 					"/desk/entries/entry/" + this.day.entries().get(0).id() + "/elements/" + this.day.segment(2),
-					"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1),
+					"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1), "/desk/technical",
+					"/desk/technical/" + this.day.segment(1), "/desk/technical/" + this.day.segment(1) + "/read-back",
 					"/desk/protests/" + this.day.segment(1))) {
+				fits(page, path);
+			}
+		}
+	}
+
+	@Test
+	void correctionPagesFitAndAreOpenToEverybody() {
+		String corrections = "/desk/protests/" + this.day.segment(1) + "/corrections/new";
+		try (BrowserContext crew = browser.newContext()) {
+			Page page = signedIn(crew, Role.ACCOUNTANT);
+			for (String path : List.of(corrections, corrections + "/element", corrections + "/deduction")) {
 				fits(page, path);
 			}
 		}

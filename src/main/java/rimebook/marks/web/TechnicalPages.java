@@ -27,6 +27,7 @@ import rimebook.marks.PointsWords;
 import rimebook.marks.Stand;
 import rimebook.marks.StandView;
 import rimebook.marks.TechnicalDesk;
+import rimebook.rulings.Rulings;
 import rimebook.tabulation.points.PointsRules;
 
 /** Gathers what the technical desk shows. */
@@ -49,8 +50,10 @@ class TechnicalPages {
 
 	private final TechnicalDesk desk;
 
+	private final Rulings rulings;
+
 	TechnicalPages(Stand stand, Competitions competitions, RuleSets ruleSets, PlannedElements plans, ElementCalls calls,
-			ListAuthorisations authorisations, DeductionNotes deductions, TechnicalDesk desk) {
+			ListAuthorisations authorisations, DeductionNotes deductions, TechnicalDesk desk, Rulings rulings) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -59,6 +62,7 @@ class TechnicalPages {
 		this.authorisations = authorisations;
 		this.deductions = deductions;
 		this.desk = desk;
+		this.rulings = rulings;
 	}
 
 	/**
@@ -104,16 +108,17 @@ class TechnicalPages {
 		return list.map(CalledListView::elements).orElse(List.of());
 	}
 
-	private static TechnicalPart.Ice ice(StandView view) {
+	private TechnicalPart.Ice ice(StandView view) {
 		StandView.Row next = view.next();
 		String then = (next != null) ? next.performance().startNumber() + ", " + next.team() : "";
 		StandView.Now now = atHand(view);
 		if (now == null) {
-			return new TechnicalPart.Ice("", 0, "", "", false, then);
+			return new TechnicalPart.Ice("", 0, "", "", false, then, List.of());
 		}
 		StandView.Row row = now.row();
 		return new TechnicalPart.Ice(row.performance().id().toString(), row.performance().startNumber(), row.team(),
-				row.club(), view.now() == null, then);
+				row.club(), view.now() == null, then,
+				this.rulings.ofEntry(row.performance().entry(), row.performance().segment()));
 	}
 
 	/** The team on the ice, else the one whose cards were opened again. */

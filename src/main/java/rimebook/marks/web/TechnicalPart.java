@@ -3,6 +3,7 @@ package rimebook.marks.web;
 import java.util.List;
 
 import rimebook.marks.PlannedLine;
+import rimebook.rulings.QuestionView;
 
 /**
  * A part of the technical desk that follows by itself: the page sends back the print of
@@ -21,9 +22,10 @@ sealed interface TechnicalPart {
 	 * @param performance its identity, empty between two
 	 * @param reopened whether its closed cards were opened again
 	 * @param next who comes next, empty for nobody
+	 * @param rulings of the referee for the team in this segment
 	 */
-	record Ice(String performance, int number, String team, String club, boolean reopened,
-			String next) implements TechnicalPart {
+	record Ice(String performance, int number, String team, String club, boolean reopened, String next,
+			List<QuestionView> rulings) implements TechnicalPart {
 	}
 
 	/** The plan of the team on the ice. */

@@ -1,5 +1,6 @@
 package rimebook.marks.web;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import com.microsoft.playwright.Locator;
@@ -21,6 +22,7 @@ import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
 import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PerformanceView;
+import rimebook.panels.Panels;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
@@ -161,6 +163,24 @@ class TechnicalDeskBrowserTests {
 		expectCodes(two, "ME4", "AC2", "GL3", "TwE3");
 		assertThat(two.locator("#refused")).isHidden();
 		expectCodes(one, "ME4", "AC2", "GL3", "TwE3");
+	}
+
+	@Test
+	void aJudgeSeesEachCallOnTheTabletWithinASecondOrSo() {
+		this.context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		Page tablet = this.screens.joined(this.day.seats().get(0).code());
+		Page desk = desk(1024, 768);
+		List<Long> waited = new ArrayList<>();
+		for (String code : List.of("GL1", "PB2", "Mi1", "AC1", "Pa3", "W2", "B1", "C2")) {
+			desk.locator("#code").focus();
+			desk.keyboard().type(code);
+			long called = System.nanoTime();
+			desk.keyboard().press("Enter");
+			tablet.waitForFunction("(code) => document.body.innerText.includes(code)", code);
+			waited.add((System.nanoTime() - called) / 1_000_000);
+		}
+		System.out.println("From a call to a judge's tablet, ms: " + waited.stream().sorted().toList());
+		assertThat(waited.stream().sorted().toList().get(waited.size() / 2)).isLessThan(1500);
 	}
 
 	@Test
