@@ -1,11 +1,18 @@
 package rimebook.marks.web;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
@@ -20,10 +27,18 @@ import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 
-/** What the referee does with the clock of the performance on the ice. */
+/**
+ * What the referee does with the clock of the performance on the ice: a form for a page
+ * without scripts, and the same form sent by a page that stays where it is.
+ */
 @Controller
 @RequestMapping("/desk/stand/{segment}/clock")
 class ClockController {
+
+	/** Sent by the page that stays where it is: it wants no other page for an answer. */
+	private static final String TOUCH = "Rink-Touch";
+
+	private static final MediaType SENTENCE = new MediaType("text", "plain", StandardCharsets.UTF_8);
 
 	private final PerformanceClock clock;
 
@@ -35,46 +50,55 @@ class ClockController {
 	}
 
 	@PostMapping("/start")
-	String start(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "", () -> this.clock.start(performance, touches, actor));
+	Object start(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
+			RedirectAttributes redirect) {
+		return act(segment, inPage, redirect, "", () -> this.clock.start(performance, touches, actor));
 	}
 
 	@PostMapping("/stop")
-	String stop(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "", () -> this.clock.stop(performance, touches, actor));
+	Object stop(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
+			RedirectAttributes redirect) {
+		return act(segment, inPage, redirect, "", () -> this.clock.stop(performance, touches, actor));
 	}
 
 	@PostMapping("/interrupt")
-	String interrupt(@PathVariable SegmentId segment, @RequestParam PerformanceId performance,
-			@RequestParam int touches, @RequestParam InterruptionCause cause, Actor actor,
+	Object interrupt(@PathVariable SegmentId segment, @RequestParam PerformanceId performance,
+			@RequestParam int touches, @RequestParam InterruptionCause cause,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.clock.done.interrupted",
+		return act(segment, inPage, redirect, "marks.clock.done.interrupted",
 				() -> this.clock.interrupt(performance, touches, cause, actor));
 	}
 
 	/** What was typed is shown again where it was refused. */
 	@PostMapping("/resume")
-	String resume(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			@RequestParam(defaultValue = "") String point, Actor actor, RedirectAttributes redirect) {
-		redirect.addFlashAttribute("point", point);
-		return act(segment, redirect, "marks.clock.done.resumed",
+	Object resume(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestParam(defaultValue = "") String point,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
+			RedirectAttributes redirect) {
+		if (!inPage) {
+			redirect.addFlashAttribute("point", point);
+		}
+		return act(segment, inPage, redirect, "marks.clock.done.resumed",
 				() -> this.clock.resume(performance, touches, point, actor));
 	}
 
 	@PostMapping("/reskate")
-	String reskate(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			@RequestParam(required = false) @Nullable ReskateMarking marking, Actor actor,
+	Object reskate(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestParam(required = false) @Nullable ReskateMarking marking,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.clock.done.reskate",
+		return act(segment, inPage, redirect, "marks.clock.done.reskate",
 				() -> this.clock.reskate(performance, touches, marking, actor));
 	}
 
 	@PostMapping("/take-back")
-	String takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.clock.done.taken-back",
+	Object takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
+			RedirectAttributes redirect) {
+		return act(segment, inPage, redirect, "marks.clock.done.taken-back",
 				() -> this.clock.takeBack(performance, touches, actor));
 	}
 
@@ -85,14 +109,23 @@ class ClockController {
 	}
 
 	/** A start or stop shows itself; what the panel was told of is confirmed. */
-	private static String act(SegmentId segment, RedirectAttributes redirect, String done, Runnable act) {
+	private static Object act(SegmentId segment, boolean inPage, RedirectAttributes redirect, String done,
+			Runnable act) {
 		try {
 			act.run();
+			if (inPage) {
+				return ResponseEntity.noContent().build();
+			}
 			if (!done.isEmpty()) {
 				Notice.give(redirect, done);
 			}
 		}
 		catch (RuleViolationException | ConflictException ex) {
+			if (inPage) {
+				return ResponseEntity.status(HttpStatus.CONFLICT)
+					.contentType(SENTENCE)
+					.body(Objects.requireNonNullElse(ex.getMessage(), ex.code()));
+			}
 			redirect.addFlashAttribute("refusal", ex.getMessage());
 		}
 		return "redirect:/desk/stand/" + segment;

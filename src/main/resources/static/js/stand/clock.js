@@ -2,6 +2,7 @@
  * The clock at the stand counts on from the moment that the page was given. The page's own clock is set by the
  * service: by the time in each answer, of which the one with the shortest way is the most exact.
  */
+import { sendWithoutLeaving } from "./send.js";
 import { elapsed, inside, outside, words } from "./time.js";
 
 const TICK = 200;
@@ -67,20 +68,17 @@ document.addEventListener("click", (event) => {
 	}
 });
 
-/* One touch is one act, however fast the second tap comes. */
-document.addEventListener("submit", (event) => {
-	const form = event.target.closest("#clock form");
-	if (form) {
-		if (form.dataset.sent) {
-			event.preventDefault();
-		}
-		form.dataset.sent = "yes";
-	}
-});
+sendWithoutLeaving();
 
-window.addEventListener("pageshow", () => document.querySelectorAll("#clock form").forEach((form) => delete form.dataset.sent));
+/* Whoever acts by keyboard stays at the clock, but never on the button that came in the place of the last. */
+let within = false;
+document.body.addEventListener("htmx:oobBeforeSwap", () => (within ||= document.activeElement?.closest("#clock") != null));
 
 document.body.addEventListener("htmx:oobAfterSwap", () => {
+	if (within && document.activeElement === document.body) {
+		document.getElementById("clock")?.focus();
+	}
+	within = false;
 	tellKeys();
 	tick();
 });

@@ -21,6 +21,7 @@ import rimebook.competition.SegmentView;
 import rimebook.marks.ClockAct;
 import rimebook.marks.ClockFixtures;
 import rimebook.marks.ClockState;
+import rimebook.marks.InterruptionCause;
 import rimebook.marks.PerformanceClock;
 import rimebook.marks.PerformanceView;
 import rimebook.tabulation.CardMarks;
@@ -72,6 +73,7 @@ class StandClockBrowserTests {
 		assertThat(stand.locator("#interruption .caution")).containsText("Is a skater hurt?");
 		Tablets.expectAccessible(stand);
 		stand.click("#cause-INJURY");
+		assertThat(stand.locator("#clock .dial.pause")).isVisible();
 		assertThat(second.locator("#clock .dial.pause")).containsText("Interrupted: Injury; limit 3:00");
 		assertThat(second.locator("#told")).containsText("Interrupted: injury");
 		Tablets.expectAccessible(stand);
@@ -133,6 +135,7 @@ class StandClockBrowserTests {
 		second.selectOption("#item", "fall");
 		second.fill("#count", "3");
 		stand.click("#clock-stop");
+		assertThat(stand.locator(".proposals .accept")).isVisible();
 		Tablets.expectAccessible(stand);
 		String proposed = stand.textContent(".proposals .accept");
 		assertThat(proposed).startsWith("Deduct Time violation: -");
@@ -162,6 +165,36 @@ class StandClockBrowserTests {
 		stand.keyboard().press("F9");
 		assertThat(stand.locator("#cause-INJURY")).isVisible();
 		assertThat(clock()).isEqualTo(ClockState.RUNNING);
+	}
+
+	@Test
+	void whoIsSecondIsToldOnThePageWhatTheFirstHasDone() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		Page stand = stand();
+		stand.route("**/live**", (route) -> route.abort());
+		this.context.getBean(PerformanceClock.class).start(this.onIce.id(), 0, SmallCompetition.REFEREE);
+		stand.click("#clock-start");
+		assertThat(stand.locator("#not-sent")).containsText("Somebody else touched the clock");
+		assertThat(stand.locator("#not-sent")).containsText("it is running now");
+		stand.unroute("**/live**");
+		assertThat(stand.locator("#clock-stop")).isVisible();
+	}
+
+	@Test
+	void aTouchThatCannotBeSentLeavesThePageAsItIsAndIsMadeAgainByHand() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60).interrupted(InterruptionCause.RINK, 20);
+		Page stand = stand();
+		stand.fill("#point", "the second block");
+		stand.context().setOffline(true);
+		stand.click("#clock-resume");
+		assertThat(stand.locator("#not-sent")).isVisible();
+		assertThat(stand.locator("#point")).hasValue("the second block");
+		assertThat(clock()).isEqualTo(ClockState.INTERRUPTED);
+		stand.context().setOffline(false);
+		stand.click("#clock-resume");
+		assertThat(stand.locator("#told")).containsText("Resumed at the point of the second block");
+		assertThat(stand.locator("#not-sent")).isHidden();
 	}
 
 	private void call(SmallCompetition competition) {
