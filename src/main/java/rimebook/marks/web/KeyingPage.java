@@ -1,5 +1,7 @@
 package rimebook.marks.web;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -102,6 +104,16 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	/** Tell whether those who speak of a card say different things about a line. */
 	public boolean isDisputed(SeatPaper paper, CardLine line) {
 		return paper.voices().stream().map((voice) -> words(voice.marks(), line)).distinct().count() > 1;
+	}
+
+	/** What is said to stand in a line, each value with all who say it. */
+	public Map<String, List<String>> said(SeatPaper paper, CardLine line) {
+		Map<String, List<String>> said = new LinkedHashMap<>();
+		paper.voices()
+			.forEach((voice) -> said.computeIfAbsent(words(voice.marks(), line), (words) -> new ArrayList<>())
+				.add(voice.by()));
+		said.remove("");
+		return said;
 	}
 
 	/** The first card after that one that this person has to key. */

@@ -84,10 +84,10 @@ class PaperController {
 
 	private String next(SeatPaper keyed, KeyingPage before, Actor actor, RedirectAttributes redirect) {
 		KeyingPage page = this.pages.of(before.segment().id(), before.performance(), actor);
-		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
 		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
 			return settlePage(page, keyed.seat().number());
 		}
+		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
 		Optional<SeatPaper> next = page.nextToKey(keyed, actor.name());
 		return next.map((paper) -> cardPage(page, paper.seat().number() + "")).orElse(back(page));
 	}
