@@ -99,10 +99,9 @@ class SimulatedPanel {
 			sendIfMissing(seat, performance);
 			Thread.sleep(between.toMillis());
 		}
+		authorise(view, performance);
 		awaitVisitors();
-		if (view.event().isJudgedByPoints()) {
-			this.points.authorise(performance);
-		}
+		authorise(view, performance);
 		close(performance);
 		return true;
 	}
@@ -111,6 +110,13 @@ class SimulatedPanel {
 		PerformanceView next = view.next().performance();
 		this.run.call(next.id(), next.version(), DemoCrew.REFEREE);
 		return this.run.performance(next.id());
+	}
+
+	/** Again after waiting, since a visitor may have called something else meanwhile. */
+	private void authorise(StandView view, PerformanceView performance) {
+		if (view.event().isJudgedByPoints()) {
+			this.points.authorise(performance);
+		}
 	}
 
 	private void close(PerformanceView performance) {
