@@ -401,12 +401,11 @@ class PointsSegmentIntegrationTests {
 	}
 
 	@Test
-	void aTabletIsToldThatItHasNothingToDoYet() {
+	void aTabletIsGivenTheCardOfPointsJudging() {
 		HttpResponse<String> card = new Visitor(this.port).json("GET", "/judge/card", "", "Authorization",
 				"Bearer " + this.tablets.get(0));
 		assertThat(card.statusCode()).isEqualTo(200);
-		assertThat(card.body()).contains("Senior, Judge 1", "This event is judged by points.")
-			.doesNotContain("data-key=");
+		assertThat(card.body()).contains("Senior, Judge 1", "points-card.js").doesNotContain("pair-card.js");
 	}
 
 	@Test
