@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -13,6 +14,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
@@ -101,10 +103,11 @@ public class JudgeTables {
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened);
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
+		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
 		List<JudgeTable.OwnCard> cards = all.stream()
 			.filter((performance) -> own.containsKey(performance.id().value()))
 			.sorted(Comparator.comparing(Performance::startNumber))
-			.map((performance) -> ownCard(performance, own.get(performance.id().value())))
+			.map((performance) -> ownCard(performance, own.get(performance.id().value()), teams))
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
@@ -123,10 +126,18 @@ public class JudgeTables {
 				entry.team().club().name(), this.remarks.toldTo(seat, performance.id()));
 	}
 
-	private JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card) {
-		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
-				this.entries.entry(performance.entry()).team().name(), card.marks().first(), card.marks().second(),
-				card.sequence(), card.acknowledged().receivedAt(), !performance.takesCards());
+	/** In one query, since every tablet asks all the time. */
+	private Map<EntryId, String> teams(EventView event) {
+		return this.entries.ofEvent(event.id())
+			.stream()
+			.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
+	}
+
+	private static JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card,
+			Map<EntryId, String> teams) {
+		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(), teams.get(performance.entry()),
+				card.marks().first(), card.marks().second(), card.sequence(), card.acknowledged().receivedAt(),
+				!performance.takesCards());
 	}
 
 }

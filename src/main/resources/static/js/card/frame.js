@@ -70,8 +70,9 @@ function drawReopened(card) {
 function drawNotices(card) {
 	const all = card.view() === "marking" ? card.notices() : [];
 	const open = all.filter((notice) => !notice.seen);
-	const shown = [...open.slice(0, NOTICES_AT_ONCE), ...all.filter((notice) => notice.seen)];
-	const more = open.length - NOTICES_AT_ONCE;
+	const atOnce = part("reopened").hidden ? NOTICES_AT_ONCE : NOTICES_AT_ONCE - 1;
+	const shown = [...open.slice(0, atOnce), ...all.filter((notice) => notice.seen)];
+	const more = open.length - atOnce;
 	sync(part("remarks"), shown.map((notice) => ({ ...notice, key: notice.id })), notice, markSeen);
 	say(part("more-remarks"), more > 0 ? word("remarks-more", more) : "");
 }

@@ -10,10 +10,12 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.BoundingBox;
 
 import rimebook.testsupport.Chromium;
 
@@ -91,6 +93,42 @@ final class Tablets implements AutoCloseable {
 		});
 	}
 
+	static String withALongName(String table) {
+		return table.replaceFirst("\"team\":\"[^\"]*\"", "\"team\":\"" + LONG_NAME + "\"");
+	}
+
+	/** As told when the cards of No. 12 were opened again. */
+	static String withOneOpenedAgain(String table) {
+		return withALongName(table).replaceFirst("\"reopened\":null", """
+				"reopened":{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":12,
+				"team":"Team 12","club":"Club","remarks":[],"points":null}""");
+	}
+
+	/**
+	 * Expect that nothing of a tablet's card has to be scrolled to, that no key is
+	 * covered, and that keys have 14 mm: 84 CSS pixels on a screen of 10 inches.
+	 */
+	static void expectAllInSight(Page card, String keys) {
+		int width = card.viewportSize().width;
+		int height = card.viewportSize().height;
+		assertThat(card.evaluate("document.documentElement.scrollHeight")).isEqualTo(height);
+		assertThat(card.evaluate("document.documentElement.scrollWidth")).isEqualTo(width);
+		double send = card.locator("#send").boundingBox().y;
+		for (Locator key : card.locator(keys).all()) {
+			BoundingBox box = key.boundingBox();
+			assertThat(box.height).isGreaterThanOrEqualTo(84);
+			assertThat(box.width).isGreaterThanOrEqualTo(84);
+			assertThat(box.y + box.height).as("above the button to send").isLessThanOrEqualTo(send);
+			assertThat(box.y).as("below the notices").isGreaterThanOrEqualTo(bottom(card, ".head"));
+		}
+		assertThat(bottom(card, "#truth")).isLessThanOrEqualTo(height);
+	}
+
+	private static double bottom(Page card, String part) {
+		BoundingBox box = card.locator(part).boundingBox();
+		return box.y + box.height;
+	}
+
 	/** A laptop at which somebody has signed in. */
 	Page signedIn(String name, String password) {
 		Page page = screen(1440, 900);
@@ -115,6 +153,7 @@ final class Tablets implements AutoCloseable {
 
 	@Override
 	public void close() {
+		this.browser.contexts().stream().flatMap((context) -> context.pages().stream()).forEach(Page::unrouteAll);
 		this.browser.close();
 		this.playwright.close();
 	}
