@@ -405,7 +405,7 @@ class PointsSegmentIntegrationTests {
 		HttpResponse<String> card = new Visitor(this.port).json("GET", "/judge/card", "", "Authorization",
 				"Bearer " + this.tablets.get(0));
 		assertThat(card.statusCode()).isEqualTo(200);
-		assertThat(card.body()).contains("Senior, Judge 1", "points-card.js").doesNotContain("pair-card.js");
+		assertThat(card.body()).contains(">Judge 1<", ">Senior<", "/js/points-card").doesNotContain("/js/pair-card");
 	}
 
 	@Test
