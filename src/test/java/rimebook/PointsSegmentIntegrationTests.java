@@ -381,6 +381,40 @@ class PointsSegmentIntegrationTests {
 	}
 
 	@Test
+	void theMarksOfACardThatNeverCameAreAbsentAndNeverZero() {
+		this.day.open(1);
+		this.referee.open(stand(1)).press("form[action$=/call]");
+		callElements("/desk/keying/" + this.day.segment(1));
+		JsonNode task = table(0);
+		List<List<Integer>> grades = new ArrayList<>();
+		List<List<Integer>> marks = new ArrayList<>();
+		for (int seat = 0; seat < JUDGES - 1; seat++) {
+			grades.add(List.of(seat - 2, 1, 2, seat, -1));
+			marks.add(List.of(500 + 25 * seat, 600, 700));
+			assertThat(
+					put("/api/points-cards/" + UUID.randomUUID(), body(task, grades.get(seat), marks.get(seat)), seat)
+						.statusCode())
+				.isEqualTo(200);
+		}
+		Map<String, String> without = Map.of("absent", this.day.seats().get(JUDGES - 1).id().toString(), "absentRule",
+				"Rule 4", "absentReason", "The tablet fell into the rink");
+		Visitor.Page closed = this.referee.open(stand(1)).submit("form[action$=/close-without]", without);
+		assertThat(closed.text()).contains("without the absent judge’s",
+				"No. 1 was closed without the card of Judge 6 (Rule 4): its marks are absent.");
+		JsonNode row = api(segments(1)).get("standing").get("rows").get(0);
+		JsonNode last = row.get("score").get("elements").get(0).get("grades").get(JUDGES - 1);
+		assertThat(last.get("use").asString()).isEqualTo("ABSENT");
+		PointsStanding expected = PointsTabulation.standing(rules().segment(SegmentKind.SHORT, "senior"),
+				List.of(withoutDeductions(performance(row.get("team").asString(), grades, marks))));
+		assertThat(row.get("total").decimalValue())
+			.isEqualByComparingTo(expected.rows().get(0).score().total().toDecimal());
+	}
+
+	private static Performance withoutDeductions(Performance performance) {
+		return Performance.skated(performance.entry(), performance.elements(), performance.components(), List.of());
+	}
+
+	@Test
 	void nothingIsTakenOnceTheCardsAreClosed() {
 		this.day.open(1);
 		this.referee.open(stand(1)).press("form[action$=/call]");

@@ -93,7 +93,7 @@ class SeatCode {
 	}
 
 	SeatDevice device() {
-		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting);
+		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting, this.issuedAt);
 	}
 
 }

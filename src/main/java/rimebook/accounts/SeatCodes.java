@@ -131,17 +131,6 @@ public class SeatCodes {
 		return this.codes.findById(seat).map(SeatCode::device).orElse(SeatDevice.NONE);
 	}
 
-	/**
-	 * Put on the record that codes were tried from a device until it was stopped, so that
-	 * the referee sees it.
-	 */
-	@Transactional
-	public void reportGuessing(String device) {
-		this.events.publishEvent(
-				AuditedChange.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
-					.to("too many wrong seat codes from this device within a minute"));
-	}
-
 	private static String normal(String code) {
 		return code.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
 	}

@@ -12,9 +12,11 @@ import org.jspecify.annotations.Nullable;
  * none has joined
  * @param device its address and browser, empty if none has joined
  * @param waiting how many cards it has not been able to hand over, as it last said
+ * @param issuedAt when the code that it joins with was issued, null if none was
  */
-public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device, int waiting) {
+public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device, int waiting,
+		@Nullable Instant issuedAt) {
 
-	static final SeatDevice NONE = new SeatDevice(null, null, "", 0);
+	static final SeatDevice NONE = new SeatDevice(null, null, "", 0, null);
 
 }

@@ -46,6 +46,16 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	}
 
 	/**
+	 * The same event with another number of judges, for a segment in which fewer count
+	 * than its panel has; an even number is then allowed.
+	 */
+	public EventView countedBy(int judges) {
+		return (judges == this.judges) ? this
+				: new EventView(this.id, this.competition, this.position, this.slug, this.name, this.method, judges,
+						"A judge is left out of a segment.", this.policies, this.points, this.segments, this.version);
+	}
+
+	/**
 	 * The rule set by which a segment of that kind is tabulated.
 	 * @throws IllegalStateException for an event judged by points
 	 */

@@ -98,7 +98,8 @@ final class Feed {
 	record StandingBody(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
 			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
 			String secondMark, List<ColumnBody> segments, List<RowBody> rows,
-			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook) {
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
+			@JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> panelNotes) {
 
 		static StandingBody of(ResultVersion version) {
 			Standing standing = version.standing();
@@ -107,8 +108,8 @@ final class Feed {
 					standing.ruleSet(), standing.method(), standing.judges(), standing.skated(), standing.starters(),
 					standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),
-					standing.rows().stream().map((row) -> RowBody.of(row, standing.isByPoints())).toList(),
-					standing.outlook());
+					standing.rows().stream().map((row) -> RowBody.of(row, standing)).toList(), standing.outlook(),
+					standing.panelNotes());
 		}
 
 	}
@@ -128,9 +129,10 @@ final class Feed {
 			List<@Nullable Integer> segmentPlaces, @Nullable BigDecimal total, String why, @Nullable ScoreBody score,
 			@Nullable List<@Nullable BigDecimal> segmentTotals) {
 
-		static RowBody of(Standing.Row row, boolean byPoints) {
+		static RowBody of(Standing.Row row, Standing standing) {
+			boolean byPoints = standing.isByPoints();
 			List<CardBody> cards = IntStream.range(0, row.cards().size())
-				.mapToObj((i) -> CardBody.of(i + 1, row.cards().get(i)))
+				.mapToObj((i) -> CardBody.of(standing.judgeNumbers().get(i), row.cards().get(i)))
 				.toList();
 			return new RowBody(row.place(), row.shared(), row.previousPlace(), row.entry(), row.team(), row.club(),
 					(row.startNumber() > 0) ? row.startNumber() : null, row.status(), cards,

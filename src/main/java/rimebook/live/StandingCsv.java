@@ -34,7 +34,7 @@ final class StandingCsv {
 				printPoints(csv, version.standing());
 				return text.toString();
 			}
-			csv.printRecord(header((version != null) ? version.standing().judges() : 0));
+			csv.printRecord(header((version != null) ? version.standing().judgeNumbers() : List.of()));
 			if (version != null) {
 				for (Standing.Row row : version.standing().rows()) {
 					csv.printRecord(line(row, version.standing().judges()));
@@ -64,9 +64,9 @@ final class StandingCsv {
 		return BigDecimal.valueOf(hundredths, 2).toPlainString();
 	}
 
-	private static List<String> header(int judges) {
+	private static List<String> header(List<Integer> judges) {
 		List<String> header = new ArrayList<>(List.of("place", "team", "club", "start_number", "status"));
-		for (int judge = 1; judge <= judges; judge++) {
+		for (int judge : judges) {
 			header.addAll(List.of("J" + judge + " first", "J" + judge + " second", "J" + judge));
 		}
 		header.add("why");

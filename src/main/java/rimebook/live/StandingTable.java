@@ -21,7 +21,8 @@ import rimebook.results.Standing;
 record StandingTable(ResultVersion version, List<Line> lines) {
 
 	static StandingTable of(ResultVersion version) {
-		return new StandingTable(version, version.standing().rows().stream().map(Line::of).toList());
+		return new StandingTable(version,
+				version.standing().rows().stream().map((row) -> Line.of(row, version.standing())).toList());
 	}
 
 	public Standing standing() {
@@ -55,7 +56,8 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	 * Tell whether it differs from the version before for another reason than a skate.
 	 */
 	public boolean isRevised() {
-		return this.version.cause() == Cause.CORRECTED || this.version.cause() == Cause.REOPENED;
+		return this.version.cause() == Cause.CORRECTED || this.version.cause() == Cause.REOPENED
+				|| this.version.cause() == Cause.PANEL;
 	}
 
 	/** The team in first place, {@code null} before anybody has a place. */
@@ -72,11 +74,11 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	 */
 	record Line(Standing.Row row, Change change, List<JudgeLine> judges) {
 
-		static Line of(Standing.Row row) {
+		static Line of(Standing.Row row, Standing standing) {
 			String majority = figure(row, "majority-place");
 			return new Line(row, Change.of(row),
 					IntStream.range(0, row.cards().size())
-						.mapToObj((i) -> JudgeLine.of(i + 1, row.cards().get(i), majority))
+						.mapToObj((i) -> JudgeLine.of(standing.judgeNumbers().get(i), row.cards().get(i), majority))
 						.toList());
 		}
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
 
 /**
  * The cards of a performance, whichever way it is judged: what the run of a segment needs
@@ -19,6 +20,12 @@ interface CardBook {
 
 	/** What is missing before the cards can be closed, in words; empty when complete. */
 	List<String> missing(Performance performance);
+
+	/** What one seat's card lacks, in words; empty when it is whole. */
+	List<String> missing(Performance performance, SeatView seat);
+
+	/** What is missing although those seats are absent. */
+	List<String> missingWithout(Performance performance, List<SeatView> absent);
 
 	/** All that counts in words, for the record. */
 	String inWords(Performance performance);

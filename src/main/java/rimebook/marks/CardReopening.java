@@ -1,5 +1,6 @@
 package rimebook.marks;
 
+import java.time.Clock;
 import java.util.List;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -13,6 +14,7 @@ import rimebook.competition.SegmentView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
 import rimebook.shared.Required;
 
 /**
@@ -28,16 +30,29 @@ public class CardReopening {
 
 	private final CardBooks books;
 
+	private final CountingPanels panels;
+
+	private final PanelChangeRepository changes;
+
 	private final Competitions competitions;
+
+	private final Ids ids;
+
+	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
 	CardReopening(HeldSegment.Source segments, PerformanceRepository performances, CardBooks books,
-			Competitions competitions, ApplicationEventPublisher events) {
+			CountingPanels panels, PanelChangeRepository changes, Competitions competitions, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
 		this.segments = segments;
 		this.performances = performances;
 		this.books = books;
+		this.panels = panels;
+		this.changes = changes;
 		this.competitions = competitions;
+		this.ids = ids;
+		this.clock = clock;
 		this.events = events;
 	}
 
@@ -59,10 +74,25 @@ public class CardReopening {
 		held.requireLastClosed();
 		requireNoLaterSegment(performance);
 		performance.reopen(why);
+		String closed = this.books.of(performance.segment()).inWords(performance);
+		expectExcused(performance, why, actor);
 		this.events.publishEvent(new CardsReopened(id, performance.segment(),
-				AuditedChange.of(actor, "performance", id, "cards.reopened")
-					.from(this.books.of(performance.segment()).inWords(performance), "open again")
-					.because(why)));
+				AuditedChange.of(actor, "performance", id, "cards.reopened").from(closed, "open again").because(why)));
+	}
+
+	/** A card that was closed without is expected once more. */
+	private void expectExcused(Performance performance, String why, Actor actor) {
+		CountingPanel panel = this.panels.of(performance.segment());
+		int sequence = PanelChanges.next(panel);
+		for (PanelChange change : panel.standing()) {
+			if (change.kind() == PanelChangeKind.EXCUSED && change.isOf(performance.id())) {
+				this.changes
+					.save(new PanelChange(this.ids.next(), performance.segment(), sequence, PanelChangeKind.EXCUSE_OVER,
+							change.seat(), why, actor, this.clock.instant())
+						.about(performance.id(), ""));
+				sequence++;
+			}
+		}
 	}
 
 	private void requireNoLaterSegment(Performance performance) {

@@ -26,12 +26,16 @@ public class ClosedCards {
 
 	private final PointsSheets sheets;
 
+	private final CountingPanels panels;
+
 	private final Competitions competitions;
 
-	ClosedCards(PerformanceRepository performances, PanelCards cards, PointsSheets sheets, Competitions competitions) {
+	ClosedCards(PerformanceRepository performances, PanelCards cards, PointsSheets sheets, CountingPanels panels,
+			Competitions competitions) {
 		this.performances = performances;
 		this.cards = cards;
 		this.sheets = sheets;
+		this.panels = panels;
 		this.competitions = competitions;
 	}
 
@@ -40,6 +44,18 @@ public class ClosedCards {
 	public List<ClosedPerformance> ofSegment(SegmentId segment) {
 		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment, (reading) -> {
 		}) : ofSegment(segment, (performance, seat, marks) -> marks);
+	}
+
+	/** Tell whose cards count in a segment. */
+	@Transactional(readOnly = true)
+	public CountedPanel panel(SegmentId segment) {
+		return this.panels.counted(segment);
+	}
+
+	/** The seats whose cards count in a segment, in the order of the judges' numbers. */
+	@Transactional(readOnly = true)
+	public List<SeatView> seats(SegmentId segment) {
+		return this.panels.of(segment).seats();
 	}
 
 	/**

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.SegmentId;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 
@@ -52,6 +53,16 @@ record HeldSegment(Performance performance, List<Performance> others) {
 
 		Source(PerformanceRepository performances) {
 			this.performances = performances;
+		}
+
+		/** Take hold of all performances of a segment; empty before it was opened. */
+		List<Performance> all(SegmentId segment) {
+			return this.performances.findLockedBySegment(segment.value());
+		}
+
+		/** Look at them without taking hold. */
+		List<Performance> look(SegmentId segment) {
+			return this.performances.findBySegmentOrderByStartNumber(segment.value());
 		}
 
 		/**

@@ -26,15 +26,18 @@ import rimebook.tabulation.SegmentKind;
  * {@code null} between two and in placement judging
  * @param reopened the performance whose closed cards were opened again, to be sent like
  * those of the performance on the ice; {@code null} while there is none
+ * @param panel what the referee decided about this seat, as a sentence; {@code null}
+ * where it counts as drawn
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
-		@Nullable PointsTask points, @Nullable Reopened reopened) {
+		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel) {
 
 	/** As the full form, for placement judging. */
 	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
-		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null);
+		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
+				null);
 	}
 
 	/**

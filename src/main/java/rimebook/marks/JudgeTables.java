@@ -38,17 +38,20 @@ public class JudgeTables {
 
 	private final Panels panels;
 
+	private final CountingPanels countingPanels;
+
 	private final Competitions competitions;
 
 	private final Entries entries;
 
 	JudgeTables(PerformanceRepository performances, RemarksSeen remarks, PanelCards cards, PointsTasks tasks,
-			Panels panels, Competitions competitions, Entries entries) {
+			Panels panels, CountingPanels countingPanels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.cards = cards;
 		this.tasks = tasks;
 		this.panels = panels;
+		this.countingPanels = countingPanels;
 		this.competitions = competitions;
 		this.entries = entries;
 	}
@@ -60,7 +63,7 @@ public class JudgeTables {
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
 			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.method(), null, null));
+					null, List.of(), 0, 0, event.method(), null, null, null));
 	}
 
 	/**
@@ -89,6 +92,7 @@ public class JudgeTables {
 	}
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
+		String told = this.countingPanels.of(segment.id()).told(seat.id());
 		Optional<Performance> onIce = all.stream().filter(Performance::isOnIce).findFirst();
 		JudgeTable.Reopened reopened = all.stream()
 			.filter(Performance::isReopened)
@@ -100,7 +104,7 @@ public class JudgeTables {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, all.size(), event.method(),
-					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened);
+					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told);
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
@@ -112,7 +116,7 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
-				event.method(), null, reopened);
+				event.method(), null, reopened, told);
 	}
 
 	private JudgeTable.Reopened reopened(Performance performance, SeatView seat, EventView event) {

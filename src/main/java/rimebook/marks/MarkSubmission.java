@@ -94,7 +94,7 @@ public class MarkSubmission {
 	}
 
 	private SeatView countingSeat(Performance performance, SeatId id) {
-		return this.cards.seats(performance.segment())
+		return this.cards.senders(performance.segment())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
 			.findFirst()

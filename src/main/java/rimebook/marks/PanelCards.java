@@ -14,7 +14,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.RuleViolationException;
@@ -25,22 +24,28 @@ class PanelCards implements CardBook {
 
 	private final CardSubmissionRepository submissions;
 
-	private final Panels panels;
+	private final CountingPanels panels;
 
 	private final Competitions competitions;
 
 	private final PaperKeyings keyings;
 
-	PanelCards(CardSubmissionRepository submissions, Panels panels, Competitions competitions, PaperKeyings keyings) {
+	PanelCards(CardSubmissionRepository submissions, CountingPanels panels, Competitions competitions,
+			PaperKeyings keyings) {
 		this.submissions = submissions;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.keyings = keyings;
 	}
 
-	/** The counting seats of the segment's event in the order of their numbers. */
+	/** The counting seats of the segment in the order of the judges' numbers. */
 	List<SeatView> seats(SegmentId segment) {
-		return this.panels.judges(this.competitions.eventOf(segment).id());
+		return this.panels.of(segment).seats();
+	}
+
+	/** Every seat whose cards are taken, counting or not. */
+	List<SeatView> senders(SegmentId segment) {
+		return this.panels.of(segment).senders();
 	}
 
 	@Override
@@ -92,11 +97,24 @@ class PanelCards implements CardBook {
 
 	@Override
 	public List<String> missing(Performance performance) {
+		return missing(performance, seats(performance.segment()));
+	}
+
+	@Override
+	public List<String> missing(Performance performance, SeatView seat) {
+		return missing(performance, List.of(seat));
+	}
+
+	@Override
+	public List<String> missingWithout(Performance performance, List<SeatView> absent) {
+		return missing(performance,
+				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
+	}
+
+	private List<String> missing(Performance performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		return seats(performance.segment()).stream()
-			.flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed).stream())
-			.toList();
+		return seats.stream().flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed).stream()).toList();
 	}
 
 	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,

@@ -128,6 +128,11 @@ class Performance {
 					.compare(this, other) > 0;
 	}
 
+	/** Tell whether its cards were closed later than that. */
+	boolean wasClosedAfter(Instant moment) {
+		return this.closedAt != null && this.closedAt.isAfter(moment);
+	}
+
 	String statusReason() {
 		return this.statusReason;
 	}

@@ -35,7 +35,7 @@ class PlacementPaper implements PaperCards {
 
 	@Override
 	public List<SeatView> seats(Performance performance) {
-		return this.cards.seats(performance.segment());
+		return this.cards.senders(performance.segment());
 	}
 
 	@Override

@@ -18,7 +18,6 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
-import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.points.ComponentRule;
@@ -37,7 +36,7 @@ class PointsBook implements CardBook {
 
 	private final ListAuthorisationRepository authorisations;
 
-	private final Panels panels;
+	private final CountingPanels panels;
 
 	private final Competitions competitions;
 
@@ -46,8 +45,8 @@ class PointsBook implements CardBook {
 	private final PaperKeyings keyings;
 
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
-			ListAuthorisationRepository authorisations, Panels panels, Competitions competitions, RuleSets ruleSets,
-			PaperKeyings keyings) {
+			ListAuthorisationRepository authorisations, CountingPanels panels, Competitions competitions,
+			RuleSets ruleSets, PaperKeyings keyings) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
@@ -72,8 +71,18 @@ class PointsBook implements CardBook {
 		return this.ruleSets.of(this.competitions.eventOf(segment));
 	}
 
+	/** The counting seats of the segment in the order of the judges' numbers. */
 	List<SeatView> seats(SegmentId segment) {
-		return this.panels.judges(this.competitions.eventOf(segment).id());
+		return this.panels.of(segment).seats();
+	}
+
+	/** Every seat whose cards are taken, counting or not. */
+	List<SeatView> senders(SegmentId segment) {
+		return this.panels.of(segment).senders();
+	}
+
+	CountingPanel panel(SegmentId segment) {
+		return this.panels.of(segment);
 	}
 
 	Optional<CalledList> list(PerformanceId performance) {
@@ -164,6 +173,22 @@ class PointsBook implements CardBook {
 
 	@Override
 	public List<String> missing(Performance performance) {
+		return missing(performance, seats(performance.segment()));
+	}
+
+	@Override
+	public List<String> missingWithout(Performance performance, List<SeatView> absent) {
+		return missing(performance,
+				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
+	}
+
+	@Override
+	public List<String> missing(Performance performance, SeatView seat) {
+		return missing(seat, cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
+				lists(performance.id()), rules(performance.segment()).components());
+	}
+
+	private List<String> missing(Performance performance, List<SeatView> seats) {
 		CalledLists lists = lists(performance.id());
 		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
 		List<String> missing = new ArrayList<>();
@@ -173,7 +198,7 @@ class PointsBook implements CardBook {
 		Map<SeatId, PointsCard> sent = cards(performance.id());
 		List<ComponentRule> components = rules(performance.segment()).components();
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		for (SeatView seat : seats(performance.segment())) {
+		for (SeatView seat : seats) {
 			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
 		}
 		list.ifPresent((called) -> missing.addAll(unsettled(called)));
@@ -231,9 +256,12 @@ class PointsBook implements CardBook {
 	public String inWords(Performance performance) {
 		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
 		Map<SeatId, PointsCard> sent = cards(performance.id());
-		String cards = seats(performance.segment()).stream()
+		CountingPanel panel = panel(performance.segment());
+		String cards = panel.seats()
+			.stream()
 			.map((seat) -> seat.label() + ": "
-					+ PointsWords.of(Objects.requireNonNull(sent.get(seat.id())).marks(), elements))
+					+ (panel.isExcused(performance.id(), seat.id()) ? "absent"
+							: PointsWords.of(Objects.requireNonNull(sent.get(seat.id())).marks(), elements)))
 			.collect(Collectors.joining("\n"));
 		return "Elements: " + CalledList.words(elements) + "\n" + cards + "\nDeductions: "
 				+ deductions(performance.id()).map(DeductionList::inWords).orElse("none");

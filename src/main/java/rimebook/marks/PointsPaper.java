@@ -35,7 +35,7 @@ class PointsPaper implements PaperCards {
 
 	@Override
 	public List<SeatView> seats(Performance performance) {
-		return this.book.seats(performance.segment());
+		return this.book.senders(performance.segment());
 	}
 
 	@Override

@@ -13,7 +13,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatView;
 import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.Deduction;
 import rimebook.tabulation.points.JudgedComponent;
@@ -34,7 +33,7 @@ class PointsSheets {
 	/** The sheet of each performance that was closed, by its identity. */
 	Reading of(SegmentId segment, Collection<Performance> closed) {
 		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
-		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.seats(segment),
+		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.panel(segment),
 				this.book.newestLists(ids), marks(this.book.newestCards(ids)), this.book.newestDeductions(ids));
 	}
 
@@ -49,7 +48,7 @@ class PointsSheets {
 	}
 
 	/** Everything that was read for some performances at once. */
-	record Reading(PointsRules rules, List<ComponentRule> components, List<SeatView> seats, Map<UUID, CalledList> lists,
+	record Reading(PointsRules rules, List<ComponentRule> components, CountingPanel panel, Map<UUID, CalledList> lists,
 			Map<UUID, Map<SeatId, PointsMarks>> cards, Map<UUID, DeductionList> deductions) {
 
 		/** Read one line of one card as if it held another value. */
@@ -93,7 +92,11 @@ class PointsSheets {
 
 		private List<Optional<PointsMarks>> panel(PerformanceId performance) {
 			Map<SeatId, PointsMarks> sent = this.cards.getOrDefault(performance.value(), Map.of());
-			return this.seats.stream().map((seat) -> Optional.ofNullable(sent.get(seat.id()))).toList();
+			return this.panel.seats()
+				.stream()
+				.map((seat) -> Optional.ofNullable(sent.get(seat.id()))
+					.filter((marks) -> !this.panel.isExcused(performance, seat.id())))
+				.toList();
 		}
 
 		private static JudgedElement judged(CalledElement element, List<Optional<PointsMarks>> panel) {

@@ -101,7 +101,7 @@ public class PointsSubmission {
 	}
 
 	private SeatView countingSeat(Performance performance, SeatId id) {
-		return this.book.seats(performance.segment())
+		return this.book.senders(performance.segment())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
 			.findFirst()

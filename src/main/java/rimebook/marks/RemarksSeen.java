@@ -78,7 +78,7 @@ public class RemarksSeen {
 	}
 
 	private SeatView judge(Performance performance, SeatId id) {
-		return this.panels.judges(this.competitions.eventOf(performance.segment()).id())
+		return this.panels.withCard(this.competitions.eventOf(performance.segment()).id())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
 			.findFirst()

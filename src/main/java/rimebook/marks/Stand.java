@@ -13,7 +13,6 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.TeamView;
-import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 
@@ -29,14 +28,14 @@ public class Stand {
 
 	private final ClockBook clocks;
 
-	private final Panels panels;
+	private final CountingPanels panels;
 
 	private final Competitions competitions;
 
 	private final Entries entries;
 
-	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, ClockBook clocks, Panels panels,
-			Competitions competitions, Entries entries) {
+	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, ClockBook clocks,
+			CountingPanels panels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.books = books;
@@ -52,12 +51,12 @@ public class Stand {
 		EventView event = this.competitions.eventOf(id);
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(id.value());
 		List<StandView.Row> order = all.stream().map(this::row).toList();
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(event, all, Performance::isOnIce),
-				first(order, PerformanceStatus.WAITING), first(event, all, Performance::isReopened));
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, Performance::isOnIce),
+				first(order, PerformanceStatus.WAITING), first(all, Performance::isReopened));
 	}
 
-	private StandView.@Nullable Now first(EventView event, List<Performance> all, Predicate<Performance> wanted) {
-		return all.stream().filter(wanted).findFirst().map((performance) -> now(event, performance)).orElse(null);
+	private StandView.@Nullable Now first(List<Performance> all, Predicate<Performance> wanted) {
+		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
 	}
 
 	private static StandView.@Nullable Row first(List<StandView.Row> order, PerformanceStatus status) {
@@ -69,25 +68,37 @@ public class Stand {
 		return new StandView.Row(performance.view(), team.name(), team.spokenAs(), team.club().name());
 	}
 
-	private StandView.Now now(EventView event, Performance performance) {
+	private StandView.Now now(Performance performance) {
 		CardBook book = this.books.of(performance.segment());
 		Map<SeatId, SentCard> sent = book.sentFor(performance);
-		List<SeatView> seats = this.panels.judges(event.id());
+		CountingPanel panel = this.panels.of(performance.segment());
+		List<SeatView> seats = panel.senders();
 		ClockView clock = this.clocks.of(performance);
 		return new StandView.Now(row(performance),
-				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()))).toList(), book.missing(performance),
-				book.anySentFor(performance.id()) || clock.last() != null, this.remarks.told(performance.id(), seats),
-				clock);
+				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
+				book.missing(performance), book.anySentFor(performance.id()) || clock.last() != null,
+				this.remarks.told(performance.id(), panel.seats()), clock);
 	}
 
-	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card) {
+	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card, StandView.Standing standing) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
 			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),
-					seat.waiting());
+					seat.waiting(), standing);
 		}
 		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
-				seat.pairedAt(), seat.lastHeardAt(), seat.waiting());
+				seat.pairedAt(), seat.lastHeardAt(), seat.waiting(), standing);
+	}
+
+	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {
+		if (panel.judge(seat.id()).isEmpty()) {
+			return panel.replacedBy(seat.id()).isPresent() ? StandView.Standing.TAKEN_OVER
+					: StandView.Standing.SUBSTITUTE;
+		}
+		return panel.counting(seat)
+			.map((counting) -> counting.id().equals(seat.id()) ? StandView.Standing.COUNTS
+					: StandView.Standing.REPLACED)
+			.orElse(StandView.Standing.LEFT_OUT);
 	}
 
 }

@@ -29,7 +29,7 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	/**
 	 * The performance on the ice, or the one opened again, with its panel.
 	 *
-	 * @param seats one a counting seat, in order
+	 * @param seats one a seat that has a card, in order
 	 * @param missing what is missing before the cards can be closed, in words
 	 * @param anySent whether anything was sent or the clock started, so that the call
 	 * stands
@@ -61,14 +61,40 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * @param pairedAt when the seat's tablet joined, {@code null} while none has
 	 * @param lastHeardAt when it last spoke, to within a few seconds
 	 * @param waiting how many cards the tablet says it has not been able to hand over
+	 * @param standing whether its card counts
 	 */
 	public record SeatCard(String label, String official, String card, @Nullable Instant receivedAt, int sequence,
-			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting) {
+			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting, Standing standing) {
+
+		/** Tell whether closing waits for its card. */
+		public boolean counts() {
+			return this.standing == Standing.COUNTS || this.standing == Standing.TAKEN_OVER;
+		}
 
 		/** Tell whether the seat has sent a card. */
 		public boolean isThere() {
 			return !this.card.isEmpty();
 		}
+
+	}
+
+	/** Whether a seat's card counts. */
+	public enum Standing {
+
+		/** A judge's, as drawn. */
+		COUNTS,
+
+		/** The substitute's, in place of a judge's. */
+		TAKEN_OVER,
+
+		/** A judge's, in whose place the substitute's counts. */
+		REPLACED,
+
+		/** A judge's, left out of the segment. */
+		LEFT_OUT,
+
+		/** The substitute's, as long as it is not needed. */
+		SUBSTITUTE
 
 	}
 

@@ -21,9 +21,9 @@ class JudgeCodes {
 
 	/** Issue a code; an earlier one and the tablet that joined with it are void. */
 	void issue(Seat seat, EventView event, Actor actor) {
-		if (seat.place().kind() != SeatKind.JUDGE) {
+		if (!seat.place().kind().hasCard()) {
 			throw new RuleViolationException("seat-without-card",
-					seat.label() + " has no card and needs no code; only judges have one.");
+					seat.label() + " has no card and needs no code; only judges and the substitute have one.");
 		}
 		this.codes.issue(seat.id().value(), seat.label() + ", " + event.name(), actor);
 	}

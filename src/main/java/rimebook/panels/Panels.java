@@ -129,6 +129,19 @@ public class Panels {
 	}
 
 	/**
+	 * The seats of an event whose cards are taken: the judges by number, then the
+	 * substitute once somebody sits there.
+	 */
+	public List<SeatView> withCard(EventId event) {
+		return this.views.used(this.competitions.event(event))
+			.stream()
+			.filter((seat) -> seat.place().kind() == SeatKind.JUDGE
+					|| (seat.place().kind().hasCard() && seat.isTaken()))
+			.map(this.views::of)
+			.toList();
+	}
+
+	/**
 	 * The seat of that identity.
 	 * @throws rimebook.shared.NotFoundException if there is none
 	 */
@@ -185,8 +198,9 @@ public class Panels {
 	}
 
 	/**
-	 * Issue a judge's seat a new code; the earlier one and the tablet that joined with it
-	 * are void. Possible at any time, since a tablet may break during a segment.
+	 * Issue a judge's or the substitute's seat a new code; the earlier one and the tablet
+	 * that joined with it are void. Possible at any time, since a tablet may break during
+	 * a segment.
 	 * @throws rimebook.shared.RuleViolationException {@code seat-without-card} for any
 	 * other kind of seat
 	 */
@@ -198,11 +212,14 @@ public class Panels {
 		return this.views.of(seat);
 	}
 
-	/** Issue a code for every judge's seat of the event that has none. */
+	/**
+	 * Issue a code for every judge's seat of the event that has none, and for the
+	 * substitute's once somebody sits there.
+	 */
 	@Transactional
 	public PanelView issueCodes(EventId id, Actor actor) {
 		EventView event = this.seating.hold(id);
-		this.codes.issueMissing(this.seating.judges(event), event, actor);
+		this.codes.issueMissing(this.seating.withCard(event), event, actor);
 		return this.views.panel(event);
 	}
 

@@ -9,10 +9,10 @@ public enum SeatKind {
 	/** Helps the referee, often at the ice. */
 	ASSISTANT_REFEREE("Assistant referee"),
 
-	/** Marks; the only kind of seat with a card and a code. */
+	/** Marks, with a card and a code. */
 	JUDGE("Judge"),
 
-	/** Ready to take a judge's seat. */
+	/** Marks like a judge, and counts only in place of one. */
 	SUBSTITUTE("Substitute judge"),
 
 	/** Answers for the computation and signs the result with the referee. */
@@ -42,6 +42,13 @@ public enum SeatKind {
 	/** The seat as people call it: "Judge 3", "Referee". */
 	public String label(int number) {
 		return (this == JUDGE || number > 1) ? this.inWords + " " + number : this.inWords;
+	}
+
+	/**
+	 * Tell whether whoever sits there has a card, and a tablet that joins with a code.
+	 */
+	public boolean hasCard() {
+		return this == JUDGE || this == SUBSTITUTE;
 	}
 
 	/**

@@ -17,9 +17,10 @@ import rimebook.competition.EventId;
  * @param lastHeardAt when the tablet last spoke, {@code null} while it has not
  * @param waiting how many cards the tablet says it has not been able to hand over
  * @param version give it back when vacating, so that nobody removes another's choice
+ * @param codeIssuedAt when the code was issued, {@code null} until one is
  */
 public record SeatView(SeatId id, EventId event, SeatKind kind, int number, @Nullable OfficialView official,
 		String overrideReason, String label, @Nullable String code, @Nullable Instant pairedAt,
-		@Nullable Instant lastHeardAt, int waiting, int version) {
+		@Nullable Instant lastHeardAt, int waiting, int version, @Nullable Instant codeIssuedAt) {
 
 }

@@ -1,6 +1,7 @@
 package rimebook.panels;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
@@ -67,7 +68,7 @@ class Seating {
 	}
 
 	void vacate(EventView event, Seat seat, int version, Actor actor) {
-		this.rules.checkGuards(event.id(), seat.place().kind());
+		this.rules.checkLeaving(event.id(), seat.place().kind());
 		Official leaving = seat.official();
 		seat.vacate(version);
 		this.seats.flush();
@@ -82,13 +83,23 @@ class Seating {
 		return NotFoundException.of("seat", id);
 	}
 
-	/** All judges' seats of the event, made where they are not there yet. */
-	List<Seat> judges(EventView event) {
+	/**
+	 * All judges' seats of the event, made where they are not there yet, and the
+	 * substitute's once somebody sits there.
+	 */
+	List<Seat> withCard(EventView event) {
 		return SeatPlace.of(event)
 			.stream()
-			.filter((place) -> place.kind() == SeatKind.JUDGE)
-			.map((place) -> at(event.id(), place))
+			.filter((place) -> place.kind().hasCard())
+			.flatMap((place) -> (place.kind() == SeatKind.JUDGE) ? Stream.of(at(event.id(), place))
+					: taken(event, place))
 			.toList();
+	}
+
+	private Stream<Seat> taken(EventView event, SeatPlace place) {
+		return this.seats.findByEventIdAndKindAndNumber(event.id().value(), place.kind(), place.number())
+			.filter(Seat::isTaken)
+			.stream();
 	}
 
 	private Seat at(EventId event, SeatPlace place) {

@@ -30,9 +30,19 @@ class SeatingRules {
 
 	/** Only judges are guarded: an announcer may change in the middle of a segment. */
 	void checkGuards(EventId event, SeatKind kind) {
-		if (kind != SeatKind.JUDGE) {
-			return;
+		if (kind == SeatKind.JUDGE) {
+			askGuards(event);
 		}
+	}
+
+	/** The cards of a substitute are one person's, as a judge's are. */
+	void checkLeaving(EventId event, SeatKind kind) {
+		if (kind.hasCard()) {
+			askGuards(event);
+		}
+	}
+
+	private void askGuards(EventId event) {
 		this.guards.orderedStream()
 			.flatMap((guard) -> guard.refusal(event).stream())
 			.findFirst()

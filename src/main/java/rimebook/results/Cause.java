@@ -7,6 +7,8 @@ public enum Cause {
 	CARDS_CLOSED,
 	/** A team withdrew, did not finish or was disqualified. */
 	STATUS,
+	/** Other cards count than before: a substitute took over, or gave back, a seat. */
+	PANEL,
 	/** Two officials corrected a closed card. */
 	CORRECTED,
 	/** The segment was posted and the protest clock started. */

@@ -11,6 +11,7 @@ import rimebook.marks.CardCorrected;
 import rimebook.marks.CardsClosed;
 import rimebook.marks.CardsReopened;
 import rimebook.marks.ClockTouched;
+import rimebook.marks.PanelChanged;
 import rimebook.marks.PerformanceCalled;
 import rimebook.marks.PerformanceEnded;
 import rimebook.marks.PerformanceId;
@@ -86,6 +87,14 @@ class SegmentRunListener {
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
 		this.update.publish(ended.segment(), Cause.STATUS, ended.change().reason(), ended.change().actor());
+	}
+
+	@EventListener
+	void on(PanelChanged changed) {
+		this.update.locked(changed.segment()).change();
+		if (this.update.hasStanding(changed.segment())) {
+			this.update.publish(changed.segment(), Cause.PANEL, changed.words(), changed.change().actor());
+		}
 	}
 
 	private EntryId entry(PerformanceId performance) {

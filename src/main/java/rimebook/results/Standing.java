@@ -3,10 +3,13 @@ package rimebook.results;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
+
+import rimebook.marks.CountedPanel;
 
 /**
  * A standing with everything a reader needs to check it; the body of a published version.
@@ -28,10 +31,12 @@ import org.jspecify.annotations.Nullable;
  * @param segments the segments combined, in order; empty for a segment's own standing
  * @param rows in place order, those without a place after them
  * @param outlook what is still possible; {@code null} where there is nothing to say
+ * @param panel how the panel differs from the one drawn; {@code null} where it does not
  */
 public record Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
 		int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
-		List<Row> rows, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook) {
+		List<Row> rows, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel) {
 
 	public Standing {
 		segments = List.copyOf(segments);
@@ -43,14 +48,32 @@ public record Standing(String competition, String event, String segment, String 
 			int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
 			List<Row> rows) {
 		this(competition, event, segment, rulebook, ruleSet, method, judges, skated, starters, firstMark, secondMark,
-				segments, rows, null);
+				segments, rows, null, null);
 	}
 
 	/** The same standing with what is still possible from there. */
 	Standing with(@Nullable Outlook outlook) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
-				outlook);
+				outlook, this.panel);
+	}
+
+	/** The same standing with the differences of its panel from the one drawn. */
+	Standing with(CountedPanel panel) {
+		return panel.isAsDrawn() ? this
+				: new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+						this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
+						this.rows, this.outlook, new Panel(panel.judges(), panel.notes()));
+	}
+
+	/** The numbers of the judges in the order of the cards. */
+	public List<Integer> judgeNumbers() {
+		return (this.panel != null) ? this.panel.judges() : IntStream.rangeClosed(1, this.judges).boxed().toList();
+	}
+
+	/** How the panel differs from the one drawn, a sentence each. */
+	public List<String> panelNotes() {
+		return (this.panel != null) ? this.panel.notes() : List.of();
 	}
 
 	/** Tell whether the teams have points and not ordinals. */
@@ -62,6 +85,21 @@ public record Standing(String competition, String event, String segment, String 
 	/** Tell whether nobody is left to skate. */
 	public boolean isComplete() {
 		return this.skated == this.starters;
+	}
+
+	/**
+	 * How the panel differs from the one drawn.
+	 *
+	 * @param judges the numbers of the judges that count
+	 * @param notes a sentence each
+	 */
+	public record Panel(List<Integer> judges, List<String> notes) {
+
+		public Panel {
+			judges = List.copyOf(judges);
+			notes = List.copyOf(notes);
+		}
+
 	}
 
 	/**

@@ -14,6 +14,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
+import rimebook.marks.CountedPanel;
 import rimebook.entries.EntryId;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
@@ -84,6 +85,10 @@ class StandingUpdate {
 		return waiting(segment).isEmpty();
 	}
 
+	boolean hasStanding(SegmentId segment) {
+		return this.standings.latest(segment).isPresent();
+	}
+
 	/**
 	 * Tabulate once and write the next version of the segment and of its event.
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
@@ -109,13 +114,16 @@ class StandingUpdate {
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		List<EntryId> waiting = waiting(id);
-		Standing segment = this.segmentStandings.compose(competition, event, event.segment(id), closed,
-				closed.size() + waiting.size(), before);
+		CountedPanel panel = this.cards.panel(id);
+		EventView counted = event.countedBy(panel.judges().size());
+		Standing segment = this.segmentStandings
+			.compose(competition, counted, event.segment(id), closed, closed.size() + waiting.size(), before)
+			.with(panel);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
 		List<@Nullable Standing> segments = segments(event, id, segment);
 		Standing whole = this.eventStandings.compose(competition, event, segments, wholeBefore);
-		Outlook outlook = this.outlooks.of(event, event.segment(id), closed, waiting, before, segments);
+		Outlook outlook = this.outlooks.of(counted, event.segment(id), closed, waiting, before, segments);
 		return new Draft(event, segment.with(outlook), whole.with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
 	}

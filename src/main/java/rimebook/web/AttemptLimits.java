@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Consumer;
 
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
@@ -32,15 +31,8 @@ class AttemptLimits {
 
 	private final TimeMeter time;
 
-	private final Consumer<String> guessing;
-
-	/**
-	 * @param clock the time
-	 * @param guessing is told of a device that was stopped from guessing seat codes
-	 */
-	AttemptLimits(Clock clock, Consumer<String> guessing) {
+	AttemptLimits(Clock clock) {
 		this.time = new ClockMeter(clock);
-		this.guessing = guessing;
 	}
 
 	/**
@@ -54,13 +46,6 @@ class AttemptLimits {
 
 	void giveBack(Attempt attempt) {
 		bucket(attempt).addTokens(1);
-	}
-
-	/** Tell that a device was stopped, once a minute at most. */
-	void stopped(String device) {
-		if (take(new Attempt("told of " + device, 1)).isZero()) {
-			this.guessing.accept(device);
-		}
 	}
 
 	private synchronized Bucket bucket(Attempt attempt) {

@@ -19,6 +19,7 @@ import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
 
+import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.SeatCodes;
 
 /**
@@ -39,7 +40,8 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(1)
-	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats) {
+	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats,
+			ObjectProvider<CodeGuessing> guesses) {
 		ProblemWriter problems = new ProblemWriter();
 		return http.securityMatcher("/api/**")
 			.csrf(AbstractHttpConfigurer::disable)
@@ -47,7 +49,7 @@ public class SecurityConfiguration {
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
 			.addFilterBefore(new BodyLimitFilter(), CsrfFilter.class)
-			.addFilterBefore(new AttemptFilter(limits), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, guesses), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -59,14 +61,15 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(2)
-	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats) {
+	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats,
+			ObjectProvider<CodeGuessing> guesses) {
 		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
 		return http.securityMatcher("/judge", "/judge/**")
 			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
-			.addFilterBefore(new AttemptFilter(limits), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, guesses), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -76,7 +79,7 @@ public class SecurityConfiguration {
 	/** People: name and password once, then a session. */
 	@Bean
 	@Order(3)
-	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits) {
+	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<CodeGuessing> guesses) {
 		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
 			.formLogin((form) -> form.loginPage("/sign-in")
@@ -85,7 +88,7 @@ public class SecurityConfiguration {
 				.failureForwardUrl("/sign-in/refused"))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(new PageRefusal())
 				.accessDeniedHandler(new PageRefusal()))
-			.addFilterBefore(new AttemptFilter(limits), UsernamePasswordAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, guesses), UsernamePasswordAuthenticationFilter.class)
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/"))
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -94,9 +97,8 @@ public class SecurityConfiguration {
 
 	/** Shared by the three doors. Tests of single controllers have no clock bean. */
 	@Bean
-	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks, ObjectProvider<SeatCodes> seats) {
-		Clock clock = clocks.getIfAvailable(Clock::systemUTC);
-		return new AttemptLimits(clock, (device) -> seats.ifAvailable((codes) -> codes.reportGuessing(device)));
+	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks) {
+		return new AttemptLimits(clocks.getIfAvailable(Clock::systemUTC));
 	}
 
 	private static CookieCsrfTokenRepository tokens() {

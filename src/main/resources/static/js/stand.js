@@ -15,7 +15,7 @@
 	}
 
 	function keep(form) {
-		const typed = fields(form).map((field) => (field.type === "radio" ? field.checked : field.value));
+		const typed = fields(form).map((field) => (["radio", "checkbox"].includes(field.type) ? field.checked : field.value));
 		sessionStorage.setItem(key(form), JSON.stringify(typed));
 	}
 
@@ -27,7 +27,7 @@
 			keep(form);
 		}
 		else if (typed && typed.length === all.length) {
-			all.forEach((field, at) => (field.type === "radio" ? (field.checked = typed[at]) : (field.value = typed[at])));
+			all.forEach((field, at) => (["radio", "checkbox"].includes(field.type) ? (field.checked = typed[at]) : (field.value = typed[at])));
 		}
 	}
 
@@ -62,6 +62,13 @@
 			fill(document.getElementById("remark-form"), quick.dataset);
 		}
 	});
+
+	/* What was asked for last answers: a part that arrives while a form is on its way opens no other page. */
+	let leaving = false;
+	document.addEventListener("submit", (event) => setTimeout(() => (leaving ||= !event.defaultPrevented)));
+	for (const step of ["htmx:beforeRequest", "htmx:beforeOnLoad"]) {
+		document.body.addEventListener(step, (event) => leaving && event.preventDefault());
+	}
 
 	document.body.addEventListener("htmx:afterRequest", (event) => {
 		if (event.detail.xhr && event.detail.xhr.status > 0 && event.detail.xhr.status < 400) {

@@ -318,7 +318,7 @@ class Stage {
 					Stage.this.competition.rulebook(),
 					"Majority of ordinals; 7 judges; equal totals of a judge go by the second mark",
 					Stage.this.junior.method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
-					"Presentation", columns, rows, outlook);
+					"Presentation", columns, rows, outlook, null);
 		}
 
 		private Standing.Row row(PlacedEntry placed) {

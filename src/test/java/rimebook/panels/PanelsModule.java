@@ -16,7 +16,8 @@ import rimebook.shared.Ids;
 		excludeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
 				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
 @ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false,
-		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX, pattern = ".*\\.(SeatCodes|SecretTokens)"))
+		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
+				pattern = ".*\\.(SeatCodes|SecretTokens|CodeGuessing)"))
 class PanelsModule {
 
 	@Bean

@@ -105,6 +105,17 @@ public final class SmallCompetition {
 		panels.seat(new SeatOfficial(this.event, kind, number, official, ""), REFEREE);
 	}
 
+	/** Give somebody the substitute's seat. */
+	public SeatView seatSubstitute() {
+		seat(SeatKind.SUBSTITUTE, 1);
+		return this.context.getBean(Panels.class)
+			.withCard(this.event)
+			.stream()
+			.filter((seat) -> seat.kind() == SeatKind.SUBSTITUTE)
+			.findFirst()
+			.orElseThrow();
+	}
+
 	/** Move the competition on. */
 	public void move(CompetitionState next) {
 		Competitions competitions = this.context.getBean(Competitions.class);

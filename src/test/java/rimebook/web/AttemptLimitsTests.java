@@ -5,8 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
@@ -20,9 +18,7 @@ class AttemptLimitsTests {
 
 	private final MovingClock clock = new MovingClock();
 
-	private final List<String> told = new ArrayList<>();
-
-	private final AttemptLimits limits = new AttemptLimits(this.clock, this.told::add);
+	private final AttemptLimits limits = new AttemptLimits(this.clock);
 
 	@Test
 	void theFourthFailureWithinAMinuteHasToWait() {
@@ -45,16 +41,6 @@ class AttemptLimitsTests {
 	void othersDoNotWait() {
 		takeThree();
 		assertThat(this.limits.take(new Attempt("other", 3))).isZero();
-	}
-
-	@Test
-	void guessingIsToldOnceAMinute() {
-		this.limits.stopped("10.0.0.7");
-		this.limits.stopped("10.0.0.7");
-		this.limits.stopped("10.0.0.8");
-		this.clock.now = this.clock.now.plusSeconds(61);
-		this.limits.stopped("10.0.0.7");
-		assertThat(this.told).containsExactly("10.0.0.7", "10.0.0.8", "10.0.0.7");
 	}
 
 	private void takeThree() {

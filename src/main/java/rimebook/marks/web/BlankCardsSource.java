@@ -23,6 +23,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -71,9 +72,9 @@ class BlankCardsSource {
 	public BlankCards of(SegmentId segment, @Nullable Integer seat, @Nullable Integer team) {
 		EventView event = this.competitions.eventOf(segment);
 		CompetitionView competition = this.competitions.competition(event.competition());
-		List<SeatView> seats = this.panels.judges(event.id())
+		List<SeatView> seats = this.panels.withCard(event.id())
 			.stream()
-			.filter((one) -> seat == null || one.number() == seat)
+			.filter((one) -> seat == null || (one.kind() == SeatKind.JUDGE && one.number() == seat))
 			.toList();
 		List<BlankCards.Start> starts = starts(segment).stream()
 			.filter((one) -> team == null || one.number() == team)

@@ -26,8 +26,9 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, i
 		if (onIce == null) {
 			return new DecisionPart(null, stand.next(), 0, List.of(), false, false, false, stand.isFinished());
 		}
-		return new DecisionPart(onIce.row(), stand.next(), onIce.seats().size(), onIce.missing(), onIce.anySent(),
-				stand.event().isJudgedByPoints(), onIce.clock().state().isUnderWay(), false);
+		return new DecisionPart(onIce.row(), stand.next(),
+				(int) onIce.seats().stream().filter(StandView.SeatCard::counts).count(), onIce.missing(),
+				onIce.anySent(), stand.event().isJudgedByPoints(), onIce.clock().state().isUnderWay(), false);
 	}
 
 	/** What is missing in one line. */

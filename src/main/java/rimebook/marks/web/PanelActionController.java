@@ -1,5 +1,7 @@
 package rimebook.marks.web;
 
+import java.util.UUID;
+
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -7,12 +9,16 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
+import rimebook.marks.AbsentJudges;
 import rimebook.marks.CardReopening;
+import rimebook.marks.PanelChanges;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.panels.SeatGuesses;
 import rimebook.shared.Actor;
 
 /** What the referee does at the stand about closed cards and about the panel. */
@@ -22,10 +28,20 @@ class PanelActionController {
 
 	private final CardReopening reopening;
 
+	private final PanelChanges changes;
+
+	private final AbsentJudges absent;
+
+	private final SeatGuesses guesses;
+
 	private final StandPage page;
 
-	PanelActionController(CardReopening reopening, StandPage page) {
+	PanelActionController(CardReopening reopening, PanelChanges changes, AbsentJudges absent, SeatGuesses guesses,
+			StandPage page) {
 		this.reopening = reopening;
+		this.changes = changes;
+		this.absent = absent;
+		this.guesses = guesses;
 		this.page = page;
 	}
 
@@ -35,6 +51,38 @@ class PanelActionController {
 		return answer(segment, Submission.refused(errors,
 				() -> this.reopening.reopen(form.performanceGiven(), form.versionSeen(), form.reasonGiven(), actor)),
 				"marks.reopen.done", model, redirect);
+	}
+
+	@PostMapping("/take-over")
+	String takeOver(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKEOVER) TakeoverForm form,
+			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
+		return answer(segment,
+				Submission.refused(errors,
+						() -> this.changes.takeOver(segment, form.judgeGiven(), form.reasonGiven(), actor)),
+				"marks.takeover.done", model, redirect);
+	}
+
+	@PostMapping("/take-back-seat")
+	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKE_BACK) TakeBackForm form,
+			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
+		return answer(segment,
+				Submission.refused(errors,
+						() -> this.changes.takeBack(segment, form.seatGiven(), form.reasonGiven(), actor)),
+				"marks.takeback.done", model, redirect);
+	}
+
+	@PostMapping("/close-without")
+	String closeWithout(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.ABSENT) AbsentForm form,
+			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
+		return answer(segment, Submission.refused(errors, () -> this.absent.close(form.given(), actor)),
+				"marks.absent.done", model, redirect);
+	}
+
+	@PostMapping("/free")
+	String free(@PathVariable SegmentId segment, @RequestParam UUID guess, Actor actor, RedirectAttributes redirect) {
+		this.guesses.free(guess, actor);
+		Notice.give(redirect, "marks.guesses.freed");
+		return "redirect:/desk/stand/" + segment;
 	}
 
 	private String answer(SegmentId segment, boolean refused, String done, Model model, RedirectAttributes redirect) {

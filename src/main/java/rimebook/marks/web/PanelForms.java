@@ -1,9 +1,15 @@
 package rimebook.marks.web;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
+import rimebook.marks.PanelChanges;
+import rimebook.marks.SegmentPanel;
 import rimebook.marks.StandView;
+import rimebook.pages.Choice;
+import rimebook.panels.SeatGuesses;
+import rimebook.panels.SeatView;
 
 /** The forms of the stand about cards that are closed and seats that are not filled. */
 @Component
@@ -11,13 +17,64 @@ class PanelForms {
 
 	static final String REOPEN = "reopen";
 
+	static final String TAKEOVER = "takeover";
+
+	static final String TAKE_BACK = "takeBack";
+
+	static final String ABSENT = "absent";
+
+	private final PanelChanges changes;
+
+	private final SeatGuesses guesses;
+
+	PanelForms(PanelChanges changes, SeatGuesses guesses) {
+		this.changes = changes;
+		this.guesses = guesses;
+	}
+
+	GuessesPart guesses(StandView view, RinkClock clock) {
+		return GuessesPart.of(view.event().id(), this.guesses.recent(), clock);
+	}
+
+	PanelPart part(StandView view, RinkClock clock) {
+		return PanelPart.of(this.changes.ofSegment(view.segment().id()), clock);
+	}
+
 	/** Put them into the page; one that is in the model already stays as it was typed. */
 	void into(StandView view, Model model) {
+		SegmentPanel panel = this.changes.ofSegment(view.segment().id());
 		StandView.Row lastClosed = (view.reopened() == null) ? view.lastClosed() : null;
+		StandView.Row toClose = toClose(view);
 		model.addAttribute("lastClosed", lastClosed);
-		if (!model.containsAttribute(REOPEN)) {
-			model.addAttribute(REOPEN, ReopenForm.about(lastClosed));
+		model.addAttribute("toClose", toClose);
+		model.addAttribute("segmentPanel", panel);
+		model.addAttribute("counting", panel.counting().stream().map(PanelForms::choice).toList());
+		model.addAttribute("judges", panel.judges().stream().map(PanelForms::choice).toList());
+		model.addAttribute("takenBack",
+				panel.changes()
+					.stream()
+					.filter(SegmentPanel.Change::canTakeBack)
+					.map((change) -> Choice.of(change.seat(), change.words()))
+					.toList());
+		form(REOPEN, ReopenForm.about(lastClosed), model);
+		form(TAKEOVER, TakeoverForm.EMPTY, model);
+		form(TAKE_BACK, TakeBackForm.EMPTY, model);
+		form(ABSENT, AbsentForm.about(toClose), model);
+	}
+
+	private static StandView.@Nullable Row toClose(StandView view) {
+		StandView.Now open = (view.reopened() != null) ? view.reopened() : view.now();
+		return (open != null) ? open.row() : null;
+	}
+
+	private static void form(String name, Object form, Model model) {
+		if (!model.containsAttribute(name)) {
+			model.addAttribute(name, form);
 		}
+	}
+
+	private static Choice choice(SeatView seat) {
+		return Choice.of(seat.id(), seat.label() + ((seat.official() != null) ? ", " + seat.official().name() : ""));
 	}
 
 }

@@ -16,9 +16,10 @@ import rimebook.marks.StandView;
  * @param contact whether the tablet is heard: heard, silent or never
  * @param since when it joined, or while it is silent when it was last heard
  * @param waiting how many cards the tablet says it has not been able to hand over
+ * @param standing whether its card counts
  */
 record SeatRow(String label, String official, String marks, String received, int changes, String contact, String since,
-		int waiting) {
+		int waiting, StandView.Standing standing) {
 
 	/** A tablet asks every second or two; after so long it is out of reach. */
 	private static final Duration SILENT = Duration.ofSeconds(20);
@@ -27,7 +28,8 @@ record SeatRow(String label, String official, String marks, String received, int
 		String contact = contact(seat.lastHeardAt(), now);
 		return new SeatRow(seat.label(), seat.official(), seat.card(), clock.time(seat.receivedAt()),
 				Math.max(0, seat.sequence() - 1), contact,
-				clock.time(contact.equals("silent") ? seat.lastHeardAt() : seat.pairedAt()), seat.waiting());
+				clock.time(contact.equals("silent") ? seat.lastHeardAt() : seat.pairedAt()), seat.waiting(),
+				seat.standing());
 	}
 
 	private static String contact(@Nullable Instant lastHeard, Instant now) {
@@ -35,6 +37,11 @@ record SeatRow(String label, String official, String marks, String received, int
 			return "never";
 		}
 		return lastHeard.isBefore(now.minus(SILENT)) ? "silent" : "heard";
+	}
+
+	/** Tell whether closing waits for its card. */
+	public boolean counts() {
+		return this.standing == StandView.Standing.COUNTS || this.standing == StandView.Standing.TAKEN_OVER;
 	}
 
 	/** Tell whether the card is there. */

@@ -98,7 +98,8 @@ class StandPage {
 				SeatsPart.of(view, rink, this.clock.instant()), ToldPart.of(view, rink),
 				this.ice.deductions(view, rink), DecisionPart.of(view),
 				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
-				ReopenedPart.of(view, rink, this.clock.instant()));
+				ReopenedPart.of(view, rink, this.clock.instant()), this.panelForms.part(view, rink),
+				this.panelForms.guesses(view, rink));
 	}
 
 	private RulingsPart rulings(StandView view) {

@@ -9,7 +9,8 @@ import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
 record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
-		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened) {
+		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened, PanelPart panel,
+		GuessesPart guesses) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
@@ -21,6 +22,8 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 		model.addAttribute("paper", this.paper);
 		model.addAttribute("reopened", this.reopened);
 		model.addAttribute("teamRulings", this.rulings);
+		model.addAttribute("panel", this.panel);
+		model.addAttribute("guesses", this.guesses);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -38,7 +41,8 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 
 	private Map<String, LivePart> all() {
 		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.order, "seats", this.seats, "told", this.told,
-				"decision", this.decision, "paper", this.paper, "rulings", this.rulings, "reopened", this.reopened));
+				"decision", this.decision, "paper", this.paper, "rulings", this.rulings, "reopened", this.reopened,
+				"panel", this.panel, "guesses", this.guesses));
 		if (!this.clock.equals(ClockPart.NONE)) {
 			all.put("clock", this.clock);
 		}

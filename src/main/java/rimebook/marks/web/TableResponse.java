@@ -25,12 +25,12 @@ import rimebook.tabulation.SegmentKind;
  */
 record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points,
-		@Nullable Reopened reopened) {
+		@Nullable Reopened reopened, @Nullable String panel) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
 				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
-				table.method(), Points.of(table.points()), Reopened.of(table.reopened()));
+				table.method(), Points.of(table.points()), Reopened.of(table.reopened()), table.panel());
 	}
 
 	/** The performance to mark. */

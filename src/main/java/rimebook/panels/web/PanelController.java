@@ -1,5 +1,7 @@
 package rimebook.panels.web;
 
+import java.util.UUID;
+
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -15,6 +17,7 @@ import rimebook.competition.EventId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
@@ -26,9 +29,12 @@ class PanelController {
 
 	private final Panels panels;
 
+	private final SeatGuesses guesses;
+
 	private final PanelPage page;
 
-	PanelController(Panels panels, PanelPage page) {
+	PanelController(Panels panels, SeatGuesses guesses, PanelPage page) {
+		this.guesses = guesses;
 		this.panels = panels;
 		this.page = page;
 	}
@@ -53,6 +59,13 @@ class PanelController {
 	String issueCodes(@PathVariable EventId event, Actor actor, RedirectAttributes redirect) {
 		this.panels.issueCodes(event, actor);
 		Notice.give(redirect, "panels.panel.codes-issued");
+		return back(event);
+	}
+
+	@PostMapping("/{event}/free")
+	String free(@PathVariable EventId event, @RequestParam UUID guess, Actor actor, RedirectAttributes redirect) {
+		this.guesses.free(guess, actor);
+		Notice.give(redirect, "panels.guesses.freed");
 		return back(event);
 	}
 

@@ -23,6 +23,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatConflict;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatPlace;
+import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatView;
 
 /** Gathers what the page of one event's panel shows. */
@@ -33,13 +34,16 @@ class PanelPage {
 
 	private final Competitions competitions;
 
+	private final SeatGuesses guesses;
+
 	private final Clock clock;
 
 	private final MessageSource messages;
 
-	PanelPage(Panels panels, Competitions competitions, Clock clock, MessageSource messages) {
+	PanelPage(Panels panels, Competitions competitions, SeatGuesses guesses, Clock clock, MessageSource messages) {
 		this.panels = panels;
 		this.competitions = competitions;
+		this.guesses = guesses;
 		this.clock = clock;
 		this.messages = messages;
 	}
@@ -51,6 +55,8 @@ class PanelPage {
 		model.addAttribute("event", event);
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		model.addAttribute("panel", panel);
+		model.addAttribute("guesses", this.guesses.recent());
+		model.addAttribute("zone", this.competitions.competition(event.competition()).zone());
 		model.addAttribute("rows", rows);
 		model.addAttribute("places", rows.stream().filter((row) -> !row.taken()).map(PanelPage::choice).toList());
 		model.addAttribute("officials", officials());

@@ -14,13 +14,17 @@ import com.google.zxing.qrcode.encoder.Encoder;
  */
 record QrCode(int side, String path) {
 
-	private static final int QUIET = 4;
+	static final int QUIET = 4;
 
 	/** Draw a text of up to a few hundred characters, a quarter of it may get lost. */
 	static QrCode of(String text) {
+		ByteMatrix modules = modules(text);
+		return new QrCode(modules.getWidth() + 2 * QUIET, path(modules));
+	}
+
+	static ByteMatrix modules(String text) {
 		try {
-			ByteMatrix modules = Encoder.encode(text, ErrorCorrectionLevel.Q).getMatrix();
-			return new QrCode(modules.getWidth() + 2 * QUIET, path(modules));
+			return Encoder.encode(text, ErrorCorrectionLevel.Q).getMatrix();
 		}
 		catch (WriterException ex) {
 			throw new IllegalArgumentException("Too long for a QR code: " + text, ex);

@@ -24,8 +24,9 @@ record SeatRow(String place, String label, boolean judge, boolean missing, @Null
 
 	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now) {
 		boolean taken = seat.map(SeatView::official).isPresent();
-		return new SeatRow(SeatForm.value(place), place.label(), place.kind() == SeatKind.JUDGE,
-				place.isRequired() && !taken, seat.orElse(null), grounds,
+		return new SeatRow(SeatForm.value(place), place.label(),
+				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken,
+				seat.orElse(null), grounds,
 				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null));
 	}
 

@@ -1,7 +1,15 @@
 package rimebook.panels.web;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
 
+import org.springframework.http.CacheControl;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BeanPropertyBindingResult;
@@ -11,11 +19,14 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.pages.PdfPage;
 import rimebook.pages.Submission;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
 
 /** The slips that judges find at their seats, to be printed and cut. */
@@ -30,40 +41,70 @@ class SlipsController {
 
 	private final LanAddresses lan;
 
-	SlipsController(Panels panels, Competitions competitions, SlipSettings settings, LanAddresses lan) {
+	private final PdfPage paper;
+
+	SlipsController(Panels panels, Competitions competitions, SlipSettings settings, LanAddresses lan, PdfPage paper) {
 		this.panels = panels;
 		this.competitions = competitions;
 		this.settings = settings;
 		this.lan = lan;
+		this.paper = paper;
 	}
 
 	@GetMapping("/desk/panel/{event}/slips")
 	String slips(@PathVariable("event") EventId id, @RequestParam(defaultValue = "") String address, Model model) {
 		EventView event = this.competitions.event(id);
-		List<SeatView> judges = this.panels.judges(id);
+		List<SeatView> seats = this.panels.withCard(id);
 		SlipForm form = new SlipForm(address.isBlank() ? usualAddress() : address);
 		BindingResult errors = new BeanPropertyBindingResult(form, "form");
 		model.addAttribute("event", event);
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		model.addAttribute("form", form);
 		model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
-		model.addAttribute("withoutCode", withoutCode(event, judges));
-		Submission.refused(errors, () -> fill(model, JoinAddress.of(form.address()), judges));
+		model.addAttribute("withoutCode", withoutCode(event, seats));
+		Submission.refused(errors, () -> fill(model, JoinAddress.of(form.address()), seats));
 		return "panels/slips";
 	}
 
-	private void fill(Model model, JoinAddress address, List<SeatView> judges) {
+	/** The same slips as a document of A4 sheets with lines to cut along. */
+	@GetMapping("/desk/panel/{event}/slips.pdf")
+	ResponseEntity<byte[]> document(@PathVariable("event") EventId id, @RequestParam(defaultValue = "") String address,
+			Locale language) {
+		EventView event = this.competitions.event(id);
+		CompetitionView competition = this.competitions.competition(event.competition());
+		JoinAddress join = JoinAddress.of(address.isBlank() ? usualAddress() : address);
+		byte[] pdf = this.paper.of("panels/slips-pdf", language, Map.of("event", event, "competition", competition,
+				"address", join, "rows", inPairs(slips(this.panels.withCard(id), join))));
+		return ResponseEntity.ok()
+			.contentType(MediaType.APPLICATION_PDF)
+			.cacheControl(CacheControl.noStore())
+			.header(HttpHeaders.CONTENT_DISPOSITION,
+					ContentDisposition.inline().filename("slips-" + event.slug() + ".pdf").build().toString())
+			.body(pdf);
+	}
+
+	private static List<List<Slip>> inPairs(List<Slip> slips) {
+		return IntStream.range(0, (slips.size() + 1) / 2)
+			.mapToObj((i) -> slips.subList(2 * i, Math.min(2 * i + 2, slips.size())))
+			.toList();
+	}
+
+	private static List<Slip> slips(List<SeatView> seats, JoinAddress address) {
+		return seats.stream().filter((seat) -> seat.code() != null).map((seat) -> Slip.of(seat, address)).toList();
+	}
+
+	private void fill(Model model, JoinAddress address, List<SeatView> seats) {
 		model.addAttribute("address", address);
-		model.addAttribute("slips",
-				judges.stream().filter((seat) -> seat.code() != null).map((seat) -> Slip.of(seat, address)).toList());
+		model.addAttribute("slips", slips(seats, address));
 		model.addAttribute("local", address.isLocal());
 		model.addAttribute("reachable",
 				address.isLocal() ? this.lan.all().stream().map(address::at).toList() : List.of());
 	}
 
-	/** How many judges' seats have no code yet, be they there or not. */
-	private static long withoutCode(EventView event, List<SeatView> judges) {
-		return event.judges() - judges.stream().filter((seat) -> seat.code() != null).count();
+	/** How many seats that need a code have none yet, be they there or not. */
+	private static long withoutCode(EventView event, List<SeatView> seats) {
+		long needed = event.judges() + seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).count();
+		return needed - seats.stream().filter((seat) -> seat.code() != null).count();
 	}
 
 	/**

@@ -167,10 +167,7 @@ class ProtestsPages {
 
 	/** The counting seats of the panel. */
 	List<Choice> seats(SegmentId segment) {
-		return this.panels.judges(this.competitions.eventOf(segment).id())
-			.stream()
-			.map((seat) -> Choice.of(seat.id(), seat.label()))
-			.toList();
+		return this.closed.seats(segment).stream().map((seat) -> Choice.of(seat.id(), seat.label())).toList();
 	}
 
 	/** The cards as they are closed, which a correction is measured against. */

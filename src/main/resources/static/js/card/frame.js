@@ -12,6 +12,7 @@ export function drawFrame(card, zone, { words, missing }) {
 	state(document.querySelector(".card"), card.view());
 	drawBar(card);
 	drawTeam(card);
+	drawPanel(card);
 	drawReopened(card);
 	drawNotices(card);
 	drawSend(card, words, missing);
@@ -52,6 +53,12 @@ function waitingFor({ segment, skated, starters }) {
 		return word("waiting-segment");
 	}
 	return skated === starters ? word("waiting-none") : word("waiting-team");
+}
+
+/* What the referee decided about this seat: taken over by the substitute, or left out. */
+function drawPanel(card) {
+	say(part("panel-word"), card.table?.panel ?? "");
+	show(part("panel-word"), Boolean(card.table?.panel));
 }
 
 /* A card that was opened again beside the team on the ice, and the way between the two. */

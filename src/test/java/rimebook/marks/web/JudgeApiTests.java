@@ -108,7 +108,7 @@ class JudgeApiTests {
 							"notedAt":"2027-02-13T12:02:11.120Z","seen":true}]},
 							"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
 							"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
-							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null,"reopened":null}""");
+							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null,"reopened":null,"panel":null}""");
 	}
 
 	@Test
@@ -117,7 +117,7 @@ class JudgeApiTests {
 		PointsTask task = new PointsTask(2, List.of(), List.of("Composition"), 5, false, null);
 		given(this.tables.tableOf(new SeatId(SEAT)))
 			.willReturn(new JudgeTable("Judge 3", "Junior", "Free skating", SegmentKind.FREE, CardTieBreak.SECOND_MARK,
-					null, List.of(), 2, 12, JudgingMethod.POINTS, null, new JudgeTable.Reopened(again, task)));
+					null, List.of(), 2, 12, JudgingMethod.POINTS, null, new JudgeTable.Reopened(again, task), null));
 		MvcTestResult answer = this.mvc.get()
 			.uri("/api/judge/table")
 			.header("Authorization", "Bearer a-token")

@@ -1,0 +1,103 @@
+package rimebook.accounts;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Addresses from which seat codes are guessed at. Who guesses too often is stopped for a
+ * minute on every node, the referee sees it, and can let the address try again at once,
+ * since a judge with wet gloves mistypes too.
+ */
+@Service
+public class CodeGuessing {
+
+	private static final Duration STOP = Duration.ofMinutes(1);
+
+	private static final Duration SHOWN = Duration.ofMinutes(15);
+
+	private final CodeStopRepository stops;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	CodeGuessing(CodeStopRepository stops, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.stops = stops;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/** Tell whether an address may try a code now. */
+	@Transactional(readOnly = true)
+	public CodeDoor door(String address) {
+		Instant now = this.clock.instant();
+		return this.stops.findFirstByAddressOrderByStoppedAtDesc(address)
+			.map((stop) -> new CodeDoor(stop.isStopped(now) ? Duration.between(now, stop.until()) : Duration.ZERO,
+					stop.turn()))
+			.orElse(new CodeDoor(Duration.ZERO, ""));
+	}
+
+	/**
+	 * Stop an address for a minute, on record; one that is stopped already stays so.
+	 * @param device the address and kind of browser
+	 * @return how long it has to wait
+	 */
+	@Transactional
+	public Duration stop(String address, String device) {
+		Instant now = this.clock.instant();
+		Optional<CodeStop> current = this.stops.findFirstByAddressOrderByStoppedAtDesc(address)
+			.filter((stop) -> stop.isStopped(now));
+		if (current.isPresent()) {
+			return Duration.between(now, current.get().until());
+		}
+		this.stops.save(new CodeStop(this.ids.next(), address, device, now, now.plus(STOP)));
+		this.events.publishEvent(
+				AuditedChange.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
+					.to("too many wrong seat codes from this device within a minute"));
+		return STOP;
+	}
+
+	/**
+	 * The addresses that were stopped within the last quarter of an hour, newest first.
+	 */
+	@Transactional(readOnly = true)
+	public List<GuessedFrom> recent() {
+		Instant now = this.clock.instant();
+		return this.stops.findByStoppedAtAfterOrderByStoppedAtDesc(now.minus(SHOWN))
+			.stream()
+			.map((stop) -> stop.view(now))
+			.toList();
+	}
+
+	/**
+	 * Let an address try again at once. Nothing changes where it may do so already.
+	 * @throws NotFoundException if it was never stopped
+	 */
+	@Transactional
+	public void free(UUID id, Actor actor) {
+		CodeStop stop = this.stops.findById(id).orElseThrow(() -> NotFoundException.of("code-stop", id));
+		Instant now = this.clock.instant();
+		if (stop.isStopped(now)) {
+			stop.free(actor, now);
+			this.events.publishEvent(AuditedChange.of(actor, "seat", "any seat", "seat.guessing-freed")
+				.from("stopped: " + stop.address(), "may try a seat code again: " + stop.address()));
+		}
+	}
+
+}

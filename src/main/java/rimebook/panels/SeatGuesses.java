@@ -1,0 +1,43 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.stereotype.Service;
+
+import rimebook.accounts.CodeGuessing;
+import rimebook.accounts.GuessedFrom;
+import rimebook.shared.Actor;
+
+/**
+ * What the referee is shown of seat codes that are guessed at. Another code for a seat is
+ * {@link Panels#issueCode}.
+ */
+@Service
+public class SeatGuesses {
+
+	private final CodeGuessing guessing;
+
+	SeatGuesses(CodeGuessing guessing) {
+		this.guessing = guessing;
+	}
+
+	/** The devices that were stopped within the last quarter of an hour, newest first. */
+	public List<SeatGuess> recent() {
+		return this.guessing.recent().stream().map(SeatGuesses::guess).toList();
+	}
+
+	/**
+	 * Let a device try a code again at once.
+	 * @throws rimebook.shared.NotFoundException if it was never stopped
+	 */
+	public void free(UUID id, Actor actor) {
+		this.guessing.free(id, actor);
+	}
+
+	private static SeatGuess guess(GuessedFrom from) {
+		return new SeatGuess(from.id(), from.address(), from.device(), from.at(), from.until(), from.stopped(),
+				from.freedBy());
+	}
+
+}

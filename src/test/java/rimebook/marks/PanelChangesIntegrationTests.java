@@ -1,0 +1,335 @@
+package rimebook.marks;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+import rimebook.accounts.Role;
+import rimebook.competition.SegmentId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.results.Cause;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standing;
+import rimebook.results.Standings;
+import rimebook.shared.RimebookException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.EntryCards;
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacementRules;
+import rimebook.tabulation.PlacementTabulation;
+import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.SubstituteJudge;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+@WholeApplication
+class PanelChangesIntegrationTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private PanelChanges changes;
+
+	@Autowired
+	private AbsentJudges absent;
+
+	@Autowired
+	private CardReopening reopening;
+
+	@Autowired
+	private SegmentRun run;
+
+	@Autowired
+	private JudgeTables tables;
+
+	@Autowired
+	private Standings standings;
+
+	@Autowired
+	private Panels panels;
+
+	@Autowired
+	private JdbcClient database;
+
+	private SmallCompetition day;
+
+	private SegmentId segment;
+
+	private SeatView substitute;
+
+	/** What each team was given, by its entry. */
+	private final Map<String, List<CardMarks>> given = new HashMap<>();
+
+	private final Map<String, CardMarks> ofSubstitute = new HashMap<>();
+
+	private void begin(int teams, int judges) {
+		this.day = SmallCompetition.running(this.context, teams, judges);
+		this.substitute = this.day.seatSubstitute();
+		this.segment = this.day.open(1);
+	}
+
+	@Test
+	void aSubstituteHasACodeAndATabletLikeAJudge() {
+		begin(2, 3);
+		this.panels.issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		SeatView seat = this.panels.seat(this.substitute.id());
+		assertThat(seat.code()).hasSize(8);
+		assertThat(Crew.visitor(this.context, Role.REFEREE).open("/desk/panel/" + seat.event() + "/slips").text())
+			.contains("Substitute judge, Junior", seat.code().substring(0, 4) + " " + seat.code().substring(4));
+		assertThat(this.tables.tableOf(seat.id()).panel()).startsWith("You are the substitute");
+	}
+
+	@Test
+	void cardsOfASubstituteAreTakenNeverCountedAndNeverWaitedFor() {
+		begin(2, 3);
+		skate(true);
+		skate(false);
+		assertThat(this.run.performances(this.segment))
+			.allMatch((performance) -> performance.status() == PerformanceStatus.CLOSED);
+		assertThat(placesPublished()).isEqualTo(places(drawn(), usual()));
+		assertThat(this.database.sql("select count(*) from card_submission where seat_id = ?")
+			.param(this.substitute.id().value())
+			.query(Long.class)
+			.single()).isOne();
+	}
+
+	@Test
+	void allCardsOfTheSubstituteCountInPlaceOfTheJudgesOnceTheSeatIsTakenOver() {
+		begin(5, 3);
+		skate(true);
+		skate(true);
+		skate(true);
+		takeOver(2);
+		assertThat(latest().number()).isEqualTo(4);
+		assertThat(latest().cause()).isEqualTo(Cause.PANEL);
+		assertThat(latest().note()).contains("taken over the seat of Judge 2", "A broken tablet");
+		List<EntryCards> replaced = SubstituteJudge.inPlaceOf(drawn(), 2, this.ofSubstitute);
+		assertThat(placesPublished()).isEqualTo(places(replaced, usual()));
+		assertThat(latest().standing().panelNotes()).singleElement().asString().contains("Judge 2");
+		assertThat(this.tables.tableOf(seat(2).id()).panel()).contains("not yours");
+		assertThat(this.tables.tableOf(this.substitute.id()).panel()).contains("in place of those of Judge 2");
+		PerformanceView next = this.day.callNext(1);
+		send(next, seat(1));
+		send(next, seat(3));
+		refused("cards-missing", "Substitute judge", () -> this.day.close(next));
+		this.day.send(next, this.substitute, 1, new CardMarks(510, 510));
+		this.day.close(next);
+		assertThat(latest().standing().panelNotes()).as("said by every later version").hasSize(1);
+		assertThat(lines()).contains("seat.taken-over");
+	}
+
+	@Test
+	void aSubstituteWithoutEveryCardTakesOverNothing() {
+		begin(3, 3);
+		skate(true);
+		skate(false);
+		String team = this.run.performances(this.segment).get(1).startNumber() + " ";
+		refused("substitute-cards-missing", "No. " + team, () -> takeOver(2));
+		refused("substitute-cards-missing", "No tablet has joined", () -> takeOver(2));
+		assertThat(latest().number()).isEqualTo(2);
+		assertThat(this.changes.ofSegment(this.segment).changes()).isEmpty();
+	}
+
+	@Test
+	void aTakeoverIsTakenBackUntilTheNextCardsAreClosed() {
+		begin(4, 3);
+		skate(true);
+		skate(true);
+		takeOver(1);
+		refused("substitute-taken", "Judge 1", () -> takeOver(3));
+		this.changes.takeBack(this.segment, seat(1).id(), "The tablet works again", SmallCompetition.REFEREE);
+		assertThat(placesPublished()).isEqualTo(places(drawn(), usual()));
+		assertThat(latest().note()).isEqualTo("The cards of Judge 1 count again. The tablet works again");
+		assertThat(latest().standing().panelNotes()).isEmpty();
+		takeOver(1);
+		skate(true);
+		refused("change-settled", "Judge 1",
+				() -> this.changes.takeBack(this.segment, seat(1).id(), "Too late", SmallCompetition.REFEREE));
+	}
+
+	@Test
+	void anAbsentJudgeIsLeftOutOfTheWholeSegment() {
+		begin(4, 5);
+		skate(false);
+		skate(false);
+		PerformanceView third = this.day.callNext(1);
+		List<CardMarks> cards = new ArrayList<>();
+		for (SeatView seat : this.day.seats()) {
+			cards.add((seat.number() == 4) ? new CardMarks(0, 0) : send(third, seat));
+		}
+		this.given.put(third.entry().toString(), cards);
+		refused("card-is-there", "Judge 1", () -> closeWithout(third, 1, 4));
+		refused("cards-missing", "Judge 4", () -> this.day.close(third));
+		closeWithout(third, 4);
+		Standing standing = latest().standing();
+		assertThat(standing.judgeNumbers()).containsExactly(1, 2, 3, 5);
+		assertThat(standing.rows()).allMatch((row) -> row.cards().size() == 4);
+		assertThat(placesPublished()).isEqualTo(places(without(4), usual().withEvenPanel(EvenPanel.ALLOW)));
+		assertThat(latest().note()).contains("Judge 4 is left out of the whole segment (12.3)", "Taken ill");
+		assertThat(standing.panelNotes()).hasSize(2).last().asString().contains("4 judges count, an even number");
+		Visitor.Page desk = Crew.visitor(this.context, Role.ACCOUNTANT).open("/desk/results/" + this.segment);
+		assertThat(desk.text()).contains("Judge 4 is left out", "The rulebook in force and its officials decide");
+		assertThat(desk.document().select("thead").first().text()).contains("J5").doesNotContain("J4");
+		assertThat(lines()).contains("cards.closed-without");
+		skateWithout(4);
+		assertThat(latest().standing().rows()).hasSize(4);
+	}
+
+	@Test
+	void aJudgeLeftOutComesBackOnlyWithEveryCard() {
+		begin(3, 3);
+		skate(false);
+		PerformanceView second = this.day.callNext(1);
+		send(second, seat(1));
+		send(second, seat(3));
+		closeWithout(second, 2);
+		refused("judge-cards-missing", "No. 2", this::judgeTwoComesBack);
+		this.reopening.reopen(second.id(), this.day.now(second).version(), "The card turned up",
+				SmallCompetition.REFEREE);
+		send(second, seat(2));
+		this.day.close(second);
+		judgeTwoComesBack();
+		assertThat(latest().standing().judgeNumbers()).containsExactly(1, 2, 3);
+		assertThat(latest().standing().rows()).allMatch((row) -> row.cards().size() == 3);
+	}
+
+	@Test
+	void theLastCardIsNeverLeftOut() {
+		begin(2, 3);
+		PerformanceView first = this.day.callNext(1);
+		refused("panel-empty", "end the performance", () -> closeWithout(first, 1, 2, 3));
+		refused("absent-missing", "Say whose", () -> closeWithout(first));
+		assertThat(this.day.now(first).status()).isEqualTo(PerformanceStatus.ON_ICE);
+	}
+
+	@Test
+	void whatWasDecidedIsNeverRewritten() {
+		begin(2, 3);
+		skate(true);
+		takeOver(2);
+		for (String statement : List.of("update panel_change set reason = 'x'", "delete from panel_change")) {
+			assertThatException().isThrownBy(() -> this.database.sql(statement).update())
+				.withMessageContaining("keeps what was written");
+		}
+	}
+
+	@Test
+	void whoMarksAsSubstituteStaysUntilTheSegmentIsDone() {
+		begin(2, 3);
+		SeatView seat = this.panels.seat(this.substitute.id());
+		refused("panel-in-use", "is under way",
+				() -> this.panels.vacate(seat.id(), seat.version(), SmallCompetition.REFEREE));
+	}
+
+	private void skate(boolean withSubstitute) {
+		PerformanceView performance = this.day.callNext(1);
+		this.given.put(performance.entry().toString(), this.day.sendAll(performance));
+		if (withSubstitute) {
+			int mark = 10 * (36 + 3 * this.ofSubstitute.size());
+			CardMarks card = new CardMarks(mark, mark + 20);
+			this.day.send(performance, this.substitute, 1, card);
+			this.ofSubstitute.put(performance.entry().toString(), card);
+		}
+		this.day.close(performance);
+	}
+
+	private void skateWithout(int judge) {
+		PerformanceView performance = this.day.callNext(1);
+		this.day.seats().stream().filter((seat) -> seat.number() != judge).forEach((seat) -> send(performance, seat));
+		this.day.close(performance);
+	}
+
+	private CardMarks send(PerformanceView performance, SeatView seat) {
+		CardMarks marks = new CardMarks(10 * (40 + seat.number() * performance.startNumber()), 450);
+		this.day.send(new SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat);
+		return marks;
+	}
+
+	private void takeOver(int judge) {
+		this.changes.takeOver(this.segment, seat(judge).id(), "A broken tablet", SmallCompetition.REFEREE);
+	}
+
+	private void judgeTwoComesBack() {
+		this.changes.takeBack(this.segment, seat(2).id(), "The card turned up", SmallCompetition.REFEREE);
+	}
+
+	private void closeWithout(PerformanceView performance, int... judges) {
+		Set<SeatId> seats = new HashSet<>();
+		for (int judge : judges) {
+			seats.add(seat(judge).id());
+		}
+		this.absent.close(
+				new CloseWithout(performance.id(), this.day.now(performance).version(), seats, "12.3", "Taken ill"),
+				SmallCompetition.REFEREE);
+	}
+
+	private SeatView seat(int judge) {
+		return this.day.seats().get(judge - 1);
+	}
+
+	private List<EntryCards> drawn() {
+		return this.given.entrySet()
+			.stream()
+			.map((one) -> new EntryCards(one.getKey(), EntryStatus.SKATED, one.getValue()))
+			.toList();
+	}
+
+	private List<EntryCards> without(int judge) {
+		return drawn().stream().map((one) -> {
+			List<CardMarks> cards = new ArrayList<>(one.cards());
+			cards.remove(judge - 1);
+			return new EntryCards(one.entry(), one.status(), cards);
+		}).toList();
+	}
+
+	private PlacementRules usual() {
+		return this.day.event().rules(this.day.event().segments().get(0).kind());
+	}
+
+	private static Map<String, Integer> places(List<EntryCards> cards, PlacementRules rules) {
+		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
+		Map<String, Integer> places = new HashMap<>();
+		standing.rows().forEach((row) -> places.put(row.entry(), row.place()));
+		return places;
+	}
+
+	private Map<String, Integer> placesPublished() {
+		Map<String, Integer> places = new HashMap<>();
+		latest().standing().rows().forEach((row) -> places.put(row.entry(), row.place()));
+		return places;
+	}
+
+	private ResultVersion latest() {
+		return this.standings.latest(this.segment).orElseThrow();
+	}
+
+	private List<String> lines() {
+		return this.database.sql("select action from record_line order by number").query(String.class).list();
+	}
+
+	private static void refused(String code, String words, Runnable act) {
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(act::run)
+			.withMessageContaining(words)
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo(code));
+	}
+
+}

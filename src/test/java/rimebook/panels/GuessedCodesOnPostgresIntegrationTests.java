@@ -1,0 +1,8 @@
+package rimebook.panels;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class GuessedCodesOnPostgresIntegrationTests extends GuessedCodesIntegrationTests {
+
+}

@@ -1,0 +1,140 @@
+package rimebook.panels.web;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.NotFoundException;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.Result;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+@WholeApplication
+class SlipsAsPdfIntegrationTests {
+
+	private static final String ADDRESS = "http://192.168.4.2:8080";
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Panels panels;
+
+	@LocalServerPort
+	private int port;
+
+	@Test
+	void everySeatHasItsSlipWithACodeToTypeAndADrawingToScan() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 9);
+		day.seatSubstitute();
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		List<SeatView> seats = this.panels.withCard(day.event().id());
+		assertThat(seats).hasSize(10);
+		try (PDDocument document = slips(day)) {
+			String text = words(new PDFTextStripper().getText(document));
+			assertThat(document.getNumberOfPages()).isEqualTo(2);
+			assertThat(document.getPage(0).getMediaBox().getHeight()).isBetween(841f, 843f);
+			assertThat(text).contains("Judge9", "Substitutejudge", "Issued", "Anewslipforthisseatvoidsthisone.",
+					words(day.competition().name()), ADDRESS + "/judge");
+			seats.forEach((seat) -> assertThat(text).contains(seat.code(), words(seat.official().name())));
+			assertThat(scanned(document)).containsExactlyInAnyOrderElementsOf(
+					seats.stream().map((seat) -> ADDRESS + "/judge?code=" + seat.code()).toList());
+		}
+	}
+
+	@Test
+	void aNewSlipVoidsTheOneBefore() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		SeatView before = this.panels.judges(day.event().id()).get(0);
+		String tablet = join(before.code());
+		assertThat(table(tablet)).isEqualTo(200);
+		this.panels.issueCode(before.id(), SmallCompetition.REFEREE);
+		String after = this.panels.seat(before.id()).code();
+		try (PDDocument document = slips(day)) {
+			assertThat(new PDFTextStripper().getText(document)).contains(SeatRow.inFours(after))
+				.doesNotContain(SeatRow.inFours(before.code()));
+		}
+		assertThat(table(tablet)).as("the tablet of the old slip").isEqualTo(401);
+		assertThat(pair(before.code()).statusCode()).isEqualTo(422);
+		assertThat(table(join(after))).isEqualTo(200);
+	}
+
+	@Test
+	void theSlipsPageLeadsToTheDocument() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		assertThat(referee.open("/desk/panel/" + day.event().id() + "/slips?address=" + ADDRESS)
+			.document()
+			.select("a[href*=slips.pdf]")
+			.attr("href")).contains("address=http://192.168.4.2:8080");
+	}
+
+	/** Lines break where they must. */
+	private static String words(String text) {
+		return text.replaceAll("\\s", "");
+	}
+
+	private PDDocument slips(SmallCompetition day) throws IOException {
+		HttpResponse<byte[]> answer = Crew.visitor(this.context, Role.REFEREE)
+			.bytes("/desk/panel/" + day.event().id() + "/slips.pdf?address=" + ADDRESS);
+		assertThat(answer.headers().firstValue("content-type")).hasValue("application/pdf");
+		assertThat(answer.headers().firstValue("cache-control")).hasValue("no-store");
+		return Loader.loadPDF(answer.body());
+	}
+
+	private static List<String> scanned(PDDocument document) throws IOException, NotFoundException {
+		List<String> texts = new ArrayList<>();
+		PDFRenderer renderer = new PDFRenderer(document);
+		for (int page = 0; page < document.getNumberOfPages(); page++) {
+			BufferedImage picture = renderer.renderImageWithDPI(page, 200);
+			int[] pixels = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
+			Result[] codes = new QRCodeMultiReader().decodeMultiple(
+					new BinaryBitmap(new HybridBinarizer(
+							new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), pixels))),
+					Map.of(DecodeHintType.TRY_HARDER, true));
+			Arrays.stream(codes).map(Result::getText).forEach(texts::add);
+		}
+		return texts;
+	}
+
+	private String join(String code) {
+		return pair(code).body().replaceAll(".*\"token\":\"([^\"]+)\".*", "$1");
+	}
+
+	private int table(String token) {
+		return new Visitor(this.port).json("GET", "/api/judge/table", "", "Authorization", "Bearer " + token)
+			.statusCode();
+	}
+
+	private HttpResponse<String> pair(String code) {
+		return new Visitor(this.port).json("POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}");
+	}
+
+}
