@@ -5,9 +5,11 @@ import java.util.Locale;
 
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.CacheControl;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.LocaleResolver;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
 
@@ -26,6 +28,18 @@ class WebConfiguration implements WebMvcConfigurer {
 	public void addInterceptors(InterceptorRegistry registry) {
 		registry.addInterceptor(new RefusedFormInterceptor());
 		registry.addInterceptor(new SignedInInterceptor()).addPathPatterns("/desk/**");
+	}
+
+	/**
+	 * A page names its scripts with a fingerprint; the parts that a script imports have
+	 * none, so a browser asks each time whether they changed. After an upgrade a tablet
+	 * must not run new scripts with old parts.
+	 */
+	@Override
+	public void addResourceHandlers(ResourceHandlerRegistry registry) {
+		registry.addResourceHandler("/js/*/**")
+			.addResourceLocations("classpath:/static/js/")
+			.setCacheControl(CacheControl.noCache());
 	}
 
 	/** The first language the browser asks for that we speak, else English. */

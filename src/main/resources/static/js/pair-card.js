@@ -9,7 +9,7 @@ import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
 import { Shelf } from "./card/shelf.js";
 import { isForCard, onFrame } from "./card/touch.js";
-import { Outbox } from "./outbox.js";
+import { Outbox } from "./card/outbox.js";
 import { PairCard } from "./pair/card.js";
 import { choose, press } from "./pair/typing.js";
 import { draw } from "./pair/view.js";

@@ -9,7 +9,7 @@ import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
 import { Shelf } from "./card/shelf.js";
 import { isForCard, onFrame } from "./card/touch.js";
-import { Outbox } from "./outbox.js";
+import { Outbox } from "./card/outbox.js";
 import { PointsCard } from "./points/card.js";
 import { fetchEarlier, onEarlier } from "./points/earlier.js";
 import { component, confirm, enter, goBy, goTo, grade, step, typeKey } from "./points/keys.js";

@@ -82,6 +82,15 @@ class FrontDoorIntegrationTests {
 	}
 
 	@Test
+	void whatAScriptImportsIsAskedForAnewAfterAnUpgrade() throws Exception {
+		HttpResponse<String> part = get("/js/card/service.js");
+		assertThat(part.statusCode()).isEqualTo(200);
+		assertThat(part.headers().firstValue("Cache-Control")).hasValue("no-cache");
+		assertThat(part.headers().firstValue("Last-Modified")).isPresent();
+		assertThat(get("/js/card/none.js").statusCode()).isEqualTo(404);
+	}
+
+	@Test
 	void signingInLeadsToThePageThatWasAskedFor() throws Exception {
 		assertThat(get("/desk/people").headers().firstValue("location").orElseThrow()).endsWith("/sign-in");
 		HttpResponse<String> answer = signIn(this.name.toUpperCase(), PASSWORD);
