@@ -190,6 +190,9 @@ class DemoCompetition {
 		for (int number = 1; number <= event.judges(); number++) {
 			seat(event, SeatKind.JUDGE, number, free);
 		}
+		if (!event.isJudgedByPoints()) {
+			seat(event, SeatKind.SUBSTITUTE, 1, free);
+		}
 		this.panels.issueCodes(event.id(), REFEREE);
 	}
 

@@ -95,7 +95,7 @@ class SimulatedPanel {
 		if (view.event().isJudgedByPoints()) {
 			this.points.call(performance, this.files);
 		}
-		for (SeatView seat : this.panels.judges(view.event().id())) {
+		for (SeatView seat : this.panels.withCard(view.event().id())) {
 			sendIfMissing(seat, performance);
 			Thread.sleep(between.toMillis());
 		}
