@@ -157,7 +157,9 @@ class AccountsIntegrationTests {
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		assertThat(this.seatCodes.codeOf(seat)).contains(code);
 		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
-		assertThat(this.seatCodes.deviceOf(seat)).isEqualTo(SeatDevice.NONE);
+		SeatDevice device = this.seatCodes.deviceOf(seat);
+		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, device.issuedAt()));
+		assertThat(device.issuedAt()).isNotNull();
 		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> this.seatCodes.pair(former, "tablet"))
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-code-unknown"))
 			.satisfies((ex) -> assertThat(ex.field()).isEqualTo("code"));
