@@ -25,6 +25,7 @@ import rimebook.marks.PointsWords;
 import rimebook.marks.SeatPaper;
 import rimebook.marks.StandView;
 import rimebook.panels.SeatId;
+import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.points.ComponentRule;
@@ -118,10 +119,14 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** The first card after that one that this person has to key. */
 	Optional<SeatPaper> nextToKey(SeatPaper after, String name) {
-		int number = after.seat().number();
+		int at = place(after);
 		return this.papers.stream()
-			.filter((paper) -> paper.seat().number() != number && isToKey(paper, name))
-			.min((one, other) -> Boolean.compare(one.seat().number() < number, other.seat().number() < number));
+			.filter((paper) -> place(paper) != at && isToKey(paper, name))
+			.min((one, other) -> Boolean.compare(place(one) < at, place(other) < at));
+	}
+
+	private int place(SeatPaper paper) {
+		return this.papers.stream().map((each) -> each.seat().id()).toList().indexOf(paper.seat().id());
 	}
 
 	private boolean isToKey(SeatPaper paper, String name) {
@@ -133,19 +138,26 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		};
 	}
 
-	/** The card of the seat of that number. */
-	SeatPaper paper(int number) {
-		return this.papers.stream()
-			.filter((paper) -> paper.seat().number() == number)
-			.findFirst()
-			.orElseGet(() -> SeatPaper.untouched(seat(number)));
+	/** A seat's card in an address: "3" for Judge 3, "s1" for the substitute. */
+	public String address(SeatView seat) {
+		return ((seat.kind() == SeatKind.JUDGE) ? "" : "s") + seat.number();
 	}
 
-	private SeatView seat(int number) {
-		return this.seats.stream()
-			.filter((seat) -> seat.number() == number)
+	/** A seat above a narrow column: "J3", or "S1" for the substitute. */
+	public String shortLabel(SeatView seat) {
+		return ((seat.kind() == SeatKind.JUDGE) ? "J" : "S") + seat.number();
+	}
+
+	/** The card at that address. */
+	SeatPaper paper(String address) {
+		SeatView seat = this.seats.stream()
+			.filter((each) -> address(each).equals(address))
 			.findFirst()
-			.orElseThrow(() -> NotFoundException.of("seat", number));
+			.orElseThrow(() -> NotFoundException.of("card", address));
+		return this.papers.stream()
+			.filter((paper) -> paper.seat().id().equals(seat.id()))
+			.findFirst()
+			.orElseGet(() -> SeatPaper.untouched(seat));
 	}
 
 	/** The element of a line of the card in words, empty for another line. */

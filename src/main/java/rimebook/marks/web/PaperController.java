@@ -53,22 +53,23 @@ class PaperController {
 		return "marks/keying";
 	}
 
-	@GetMapping("/cards/{number}")
-	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number, Model model) {
-		SeatPaper paper = page.paper(number);
+	@GetMapping("/cards/{address}")
+	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
+			Model model) {
+		SeatPaper paper = page.paper(address);
 		if (paper.stage() == SeatPaper.Stage.DIFFER) {
-			return settlePage(page, number);
+			return settlePage(page, address);
 		}
 		model.addAttribute("paper", paper);
 		model.addAttribute("form", PaperForm.of(page, paper));
 		return CARD;
 	}
 
-	@PostMapping("/cards/{number}")
-	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+	@PostMapping("/cards/{address}")
+	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
 			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		SeatPaper paper = page.paper(number);
+		SeatPaper paper = page.paper(address);
 		if (form.isAbout(page, errors)) {
 			form.fitted(page).check(page, errors);
 		}
@@ -85,17 +86,17 @@ class PaperController {
 	private String next(SeatPaper keyed, KeyingPage before, Actor actor, RedirectAttributes redirect) {
 		KeyingPage page = this.pages.of(before.segment().id(), before.performance(), actor);
 		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
-			return settlePage(page, keyed.seat().number());
+			return settlePage(page, page.address(keyed.seat()));
 		}
 		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
 		Optional<SeatPaper> next = page.nextToKey(keyed, actor.name());
-		return next.map((paper) -> cardPage(page, paper.seat().number() + "")).orElse(back(page));
+		return next.map((paper) -> cardPage(page, page.address(paper.seat()))).orElse(back(page));
 	}
 
-	@GetMapping("/cards/{number}/settle")
-	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+	@GetMapping("/cards/{address}/settle")
+	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
 			Model model) {
-		SeatPaper paper = page.paper(number);
+		SeatPaper paper = page.paper(address);
 		if (paper.stage() != SeatPaper.Stage.DIFFER) {
 			return back(page);
 		}
@@ -104,11 +105,11 @@ class PaperController {
 		return SETTLE;
 	}
 
-	@PostMapping("/cards/{number}/settle")
-	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable int number,
+	@PostMapping("/cards/{address}/settle")
+	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
 			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		SeatPaper paper = page.paper(number);
+		SeatPaper paper = page.paper(address);
 		if (form.isAbout(page, errors)) {
 			form.fitted(page).check(page, errors);
 		}
@@ -122,8 +123,8 @@ class PaperController {
 		return back(page);
 	}
 
-	private static String settlePage(KeyingPage page, int number) {
-		return cardPage(page, number + "/settle");
+	private static String settlePage(KeyingPage page, String card) {
+		return cardPage(page, card + "/settle");
 	}
 
 	private static String cardPage(KeyingPage page, String card) {

@@ -108,6 +108,29 @@ class PaperKeyingBrowserTests {
 	}
 
 	@Test
+	void theSubstitutesPaperIsNotTheOneOfJudge1() {
+		SmallCompetition withSubstitute = SmallCompetition.running(this.context, 2, 3);
+		withSubstitute.seatSubstitute();
+		String desk = "/desk/keying/" + withSubstitute.open(1);
+		withSubstitute.callNext(1);
+		try (BrowserContext one = browser.newContext(); BrowserContext other = browser.newContext()) {
+			for (Page page : List.of(signedIn(one, Role.ACCOUNTANT), signedIn(other, Role.REFEREE))) {
+				page.navigate(address(desk));
+				assertThat(page.locator("thead")).containsText("S1");
+				page.locator(".seat-links a").last().click();
+				assertThat(page.locator("h1")).containsText("Substitute");
+				type(page, "4.1", "4.2");
+				page.waitForTimeout(1500);
+				assertThat(page.locator(".notice")).isVisible();
+			}
+			Page page = other.pages().get(0);
+			page.navigate(address(desk));
+			assertThat(page.locator(".seat-links li").last()).containsText("received");
+			assertThat(page.locator(".seat-links li").first()).containsText("card missing");
+		}
+	}
+
+	@Test
 	void aTabletThatSpeaksMeanwhileIsShownBesideThePaper() {
 		try (BrowserContext one = browser.newContext()) {
 			Page page = signedIn(one, Role.ACCOUNTANT);
