@@ -39,12 +39,13 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 			.collect(Collectors.toSet());
 	}
 
+	/** Those that the page has: some are there only while a team is on the ice. */
 	private Map<String, LivePart> all() {
-		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.order, "seats", this.seats, "told", this.told,
-				"decision", this.decision, "paper", this.paper, "rulings", this.rulings, "reopened", this.reopened,
-				"panel", this.panel, "guesses", this.guesses));
-		if (!this.clock.equals(ClockPart.NONE)) {
-			all.put("clock", this.clock);
+		Map<String, LivePart> all = new HashMap<>(
+				Map.of("order", this.order, "decision", this.decision, "paper", this.paper, "rulings", this.rulings,
+						"reopened", this.reopened, "panel", this.panel, "guesses", this.guesses));
+		if (this.decision.now() != null) {
+			all.putAll(Map.of("clock", this.clock, "seats", this.seats, "told", this.told));
 		}
 		if (!this.deductions.equals(DeductionsPart.NONE)) {
 			all.put("deductions", this.deductions);

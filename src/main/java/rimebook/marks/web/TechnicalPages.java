@@ -113,11 +113,11 @@ class TechnicalPages {
 		String then = (next != null) ? next.performance().startNumber() + ", " + next.team() : "";
 		StandView.Now now = atHand(view);
 		if (now == null) {
-			return new TechnicalPart.Ice("", 0, "", "", false, then, List.of());
+			return new TechnicalPart.Ice("", 0, "", "", false, view.open(), then, List.of());
 		}
 		StandView.Row row = now.row();
 		return new TechnicalPart.Ice(row.performance().id().toString(), row.performance().startNumber(), row.team(),
-				row.club(), view.now() == null, then,
+				row.club(), view.now() == null, view.open(), then,
 				this.rulings.ofEntry(row.performance().entry(), row.performance().segment()));
 	}
 

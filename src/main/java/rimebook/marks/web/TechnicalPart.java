@@ -21,10 +21,11 @@ sealed interface TechnicalPart {
 	 *
 	 * @param performance its identity, empty between two
 	 * @param reopened whether its closed cards were opened again
+	 * @param open whether the segment was opened
 	 * @param next who comes next, empty for nobody
 	 * @param rulings of the referee for the team in this segment
 	 */
-	record Ice(String performance, int number, String team, String club, boolean reopened, String next,
+	record Ice(String performance, int number, String team, String club, boolean reopened, boolean open, String next,
 			List<QuestionView> rulings) implements TechnicalPart {
 	}
 
