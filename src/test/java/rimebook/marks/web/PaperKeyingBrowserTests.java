@@ -120,12 +120,11 @@ class PaperKeyingBrowserTests {
 				page.locator(".seat-links a").last().click();
 				assertThat(page.locator("h1")).containsText("Substitute");
 				type(page, "4.1", "4.2");
-				page.waitForTimeout(1500);
 				assertThat(page.locator(".notice")).isVisible();
 			}
 			Page page = other.pages().get(0);
 			page.navigate(address(desk));
-			assertThat(page.locator(".seat-links li").last()).containsText("received");
+			assertThat(page.locator(".seat-links li").last()).containsText("keyed in");
 			assertThat(page.locator(".seat-links li").first()).containsText("card missing");
 		}
 	}
