@@ -34,7 +34,7 @@ import rimebook.testsupport.Visitor;
 /**
  * How long people wait for each other: from a judge's send to the referee's stand showing
  * the card, and from the referee's closing to the standing on every follower's page. The
- * service is a process of its own; judges, the stand, which looks each second as in a
+ * service is a process of its own; judges, the stand, which looks as often as in a
  * browser, and the followers, who hear of a change and fetch the part that moved, speak
  * HTTP to it from this one, on the same machine. What a browser needs to draw is left
  * out.
@@ -50,7 +50,7 @@ public final class Latency {
 	private static final int JUDGES = 5;
 
 	/** The period of the stand's looks. */
-	private static final long LOOK = 1000;
+	private static final long LOOK = 700;
 
 	private final ServiceProcess service;
 
