@@ -93,7 +93,9 @@ public class SeatCodes {
 		seat.pair(SecretTokens.digest(token), name, this.clock.instant());
 		SeatGrant grant = seat.grant();
 		this.events.publishEvent(
-				AuditedChange.of(new Actor(grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(), "seat.paired")
+				AuditedChange
+					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
+							"seat.paired")
 					.from(former, name));
 		return new SeatPairing(grant, token);
 	}

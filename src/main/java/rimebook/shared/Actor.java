@@ -4,22 +4,34 @@ import java.io.Serializable;
 import java.util.Objects;
 
 /**
- * Who acts: the name that stands on the record, the role they act in, and the device they
- * act from. For a judge the name is the seat ("Judge 3, Adult"), since a seat slip, not a
- * person, is what signs in.
+ * Who acts: an identity that never changes, the name that stands on the record, the role
+ * they act in, and the device they act from. For a judge the name is the seat ("Judge 3,
+ * Adult"), since a seat slip, not a person, is what signs in.
  *
+ * <p>
+ * Two acts that must come from two people are told apart by the identity: a name can be
+ * changed, and two people can have the same.
+ *
+ * @param id who it is, for ever ("person:…" with the account's id, "seat:…" with the
+ * seat's; "name:…" where there is no account, as for the service itself)
  * @param name the person or seat as printed on the record
  * @param role the role acted in, in small letters ("referee", "judge", "system")
  * @param device where the act came from: an address and a short description, or "server"
  */
-public record Actor(String name, String role, String device) implements Serializable {
+public record Actor(String id, String name, String role, String device) implements Serializable {
 
 	private static final Actor SYSTEM = new Actor("Rimebook", "system", "server");
 
 	public Actor {
+		Objects.requireNonNull(id, "id");
 		Objects.requireNonNull(name, "name");
 		Objects.requireNonNull(role, "role");
 		Objects.requireNonNull(device, "device");
+	}
+
+	/** Somebody without an account, known by name alone. */
+	public Actor(String name, String role, String device) {
+		this("name:" + name, name, role, device);
 	}
 
 	/** The service itself, for acts that follow from others without a person's hand. */
@@ -28,10 +40,11 @@ public record Actor(String name, String role, String device) implements Serializ
 	}
 
 	/**
-	 * Tell whether both are the same person or seat, whatever role or device they use.
+	 * Tell whether both are the same person or seat, whatever name, role or device they
+	 * use.
 	 */
 	public boolean isSamePersonAs(Actor other) {
-		return this.name.equals(other.name);
+		return this.id.equals(other.id);
 	}
 
 }

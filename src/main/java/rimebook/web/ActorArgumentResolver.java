@@ -61,9 +61,15 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 	}
 
 	private static Actor actor(Authentication signedIn, String path, Device device) {
-		String name = (signedIn.getPrincipal() instanceof SignedIn person) ? person.displayName() : signedIn.getName();
-		Role role = PathRules.actedIn(roles(signedIn), path);
-		return new Actor(name, role.word(), device.description());
+		String role = PathRules.actedIn(roles(signedIn), path).word();
+		Object who = signedIn.getPrincipal();
+		if (who instanceof SignedIn person) {
+			return new Actor("person:" + person.person().value(), person.displayName(), role, device.description());
+		}
+		if (who instanceof SeatPrincipal tablet) {
+			return new Actor("seat:" + tablet.seat().seat(), tablet.getName(), role, device.description());
+		}
+		return new Actor(signedIn.getName(), role, device.description());
 	}
 
 	private static List<Role> roles(Authentication signedIn) {
