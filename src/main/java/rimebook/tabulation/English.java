@@ -1,5 +1,6 @@
 package rimebook.tabulation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -7,6 +8,10 @@ import java.util.function.UnaryOperator;
  * Writes figures the way they are spoken; for the explanations of every judging method.
  */
 public final class English {
+
+	private static final int MOST_NAMED = 12;
+
+	private static final int NAMED_OF_MANY = 10;
 
 	private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
 			"eight", "nine", "ten", "eleven", "twelve");
@@ -61,18 +66,26 @@ public final class English {
 	}
 
 	/**
-	 * Name teams.
+	 * Name teams, the first few of them where they are more than anybody reads.
 	 * @param entries at least one identifier
 	 * @param names turns an identifier into the name people know
-	 * @return {@code "A"}, {@code "A and B"}, {@code "A, B and C"}
+	 * @return {@code "A"}, {@code "A and B"}, {@code "A, B and C"}, of more than twelve
+	 * ten and {@code "90 others"}
 	 */
 	public static String list(List<String> entries, UnaryOperator<String> names) {
-		List<String> words = entries.stream().map(names).toList();
+		List<String> words = new ArrayList<>(entries.stream().limit(named(entries.size())).map(names).toList());
+		if (words.size() < entries.size()) {
+			words.add(entries.size() - words.size() + " others");
+		}
 		if (words.size() == 1) {
 			return words.get(0);
 		}
 		int last = words.size() - 1;
 		return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+	}
+
+	private static int named(int entries) {
+		return (entries > MOST_NAMED) ? NAMED_OF_MANY : entries;
 	}
 
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
@@ -76,15 +77,20 @@ public final class Ranking {
 			return kept.isEmpty() ? Stream.empty() : Stream.of(new Level(this.place, kept));
 		}
 
+		/** Level teams differ from their neighbours in the same way. */
 		List<Rank> ranks(@Nullable Level better, @Nullable Level worse) {
-			return this.members.stream()
-				.map((member) -> new Rank(this.place, member.entry(),
-						new Reason(entriesExcept(member), compare(member, better), compare(member, worse))))
+			Contender one = this.members.get(0);
+			Comparison above = compare(one, better);
+			Comparison below = compare(one, worse);
+			List<String> entries = entries();
+			return IntStream.range(0, entries.size())
+				.mapToObj((i) -> new Rank(this.place, entries.get(i),
+						new Reason(new OthersOnPlace(entries, i), above, below)))
 				.toList();
 		}
 
-		private List<String> entriesExcept(Contender one) {
-			return this.members.stream().map(Contender::entry).filter((entry) -> !entry.equals(one.entry())).toList();
+		private List<String> entries() {
+			return this.members.stream().map(Contender::entry).toList();
 		}
 
 		private static @Nullable Comparison compare(Contender own, @Nullable Level other) {
@@ -94,8 +100,8 @@ public final class Ranking {
 			Contender rival = other.members.get(0);
 			int decisive = own.firstDifference(rival);
 			Measure measure = own.measures().get(decisive);
-			return new Comparison(other.members.stream().map(Contender::entry).toList(), other.place,
-					measure.criterion(), measure.value(), rival.measures().get(decisive).value());
+			return new Comparison(other.entries(), other.place, measure.criterion(), measure.value(),
+					rival.measures().get(decisive).value());
 		}
 
 	}

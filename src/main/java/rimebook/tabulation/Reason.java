@@ -17,7 +17,7 @@ public record Reason(List<String> sharedWith, @Nullable Comparison better, @Null
 	public static final Reason NONE = new Reason(List.of(), null, null);
 
 	public Reason {
-		sharedWith = List.copyOf(sharedWith);
+		sharedWith = (sharedWith instanceof OthersOnPlace) ? sharedWith : List.copyOf(sharedWith);
 	}
 
 }
