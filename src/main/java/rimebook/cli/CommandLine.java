@@ -25,6 +25,13 @@ public final class CommandLine {
 
 	private static final List<String> HELP = List.of("--help", "-h", "help");
 
+	private static final List<String> HELP_OPTIONS = List.of("--help", "-h");
+
+	private static final String MEMORY = """
+			there is not enough memory for this input. Give Java more, as in \
+			java -Xmx2g -jar rimebook.jar, or split the file.
+			""";
+
 	private final List<SubCommand> commands;
 
 	CommandLine(List<SubCommand> commands) {
@@ -61,11 +68,20 @@ public final class CommandLine {
 		}
 	}
 
+	int run(List<String> args, PrintStream out, PrintStream err) {
+		int status = command(args, out, err);
+		if (out.checkError()) {
+			err.print("rimebook: the answer could not be written whole; is the disk full, or was its reader closed?\n");
+			return REFUSED;
+		}
+		return status;
+	}
+
 	private static PrintStream stream(FileDescriptor descriptor) {
 		return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
 	}
 
-	int run(List<String> args, PrintStream out, PrintStream err) {
+	private int command(List<String> args, PrintStream out, PrintStream err) {
 		String name = args.get(0);
 		if (HELP.contains(name)) {
 			out.print(usage());
@@ -73,11 +89,25 @@ public final class CommandLine {
 		}
 		for (SubCommand command : this.commands) {
 			if (command.name().equals(name)) {
-				return command.run(args.subList(1, args.size()), out, err);
+				return answer(command, args.subList(1, args.size()), out, err);
 			}
 		}
 		err.print("rimebook: there is no command '" + name + "'\n" + usage());
 		return REFUSED;
+	}
+
+	private static int answer(SubCommand command, List<String> args, PrintStream out, PrintStream err) {
+		if (args.stream().anyMatch(HELP_OPTIONS::contains)) {
+			out.print(command.usage());
+			return DONE;
+		}
+		try {
+			return command.run(args, out, err);
+		}
+		catch (OutOfMemoryError ex) {
+			err.print("rimebook " + command.name() + ": " + MEMORY);
+			return REFUSED;
+		}
 	}
 
 	private String usage() {

@@ -16,14 +16,20 @@ import rimebook.tabulation.points.ValueTable;
 /** A file with the elements of a segment and the grades of each judge. */
 record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, ValueTable values) {
 
-	private static final String EXPECTED = "entry,number,code,J1,...,Jn with grades; base and info may be there too";
+	private static final String EXPECTED = "entry,number,code,J1,...,Jn with grades; base and worth may be there too";
 
 	private static final String BASE = "0.00 to 1000.00, or nothing where the table holds";
 
-	private static final String NO_VALUE = "*";
+	/** In column {@code worth}: the element was done and earns nothing. */
+	private static final String NO_VALUE = "none";
+
+	/** The older form of the same, still read. */
+	private static final String OLD_COLUMN = "info";
+
+	private static final String OLD_NO_VALUE = "*";
 
 	static ElementsSheet of(CsvFile file, ValueTable values) {
-		PanelColumns columns = PanelColumns.of(file, List.of("number", "code", "base", "info"), EXPECTED);
+		PanelColumns columns = PanelColumns.of(file, List.of("number", "code", "base", "worth", OLD_COLUMN), EXPECTED);
 		return new ElementsSheet(file, columns, EntryRows.of(file, columns.header().entry()), values);
 	}
 
@@ -43,8 +49,7 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 	}
 
 	private JudgedElement element(CsvFile.Row row) {
-		ElementWorth worth = this.columns.optional(row, "info").contains(NO_VALUE) ? ElementWorth.NO_VALUE
-				: ElementWorth.COUNTS;
+		ElementWorth worth = worth(row);
 		int number = number(field(row, "number"));
 		String code = code(field(row, "code"), worth);
 		Points base = base(row);
@@ -52,6 +57,16 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 		this.columns.judges().forEach((column) -> grades.add(grade(new SheetField(this.file, row, column))));
 		return new SheetField(this.file, row, this.columns.judges().get(0))
 			.make(() -> new JudgedElement(number, code, worth, base, grades));
+	}
+
+	private ElementWorth worth(CsvFile.Row row) {
+		String worth = this.columns.optional(row, "worth");
+		if (!worth.isEmpty() && !worth.equals(NO_VALUE)) {
+			throw new SheetField(this.file, row, this.columns.place("worth")).refuse("is not understood",
+					"'none' for an element without value, or nothing");
+		}
+		boolean none = worth.equals(NO_VALUE) || this.columns.optional(row, OLD_COLUMN).contains(OLD_NO_VALUE);
+		return none ? ElementWorth.NO_VALUE : ElementWorth.COUNTS;
 	}
 
 	private SheetField field(CsvFile.Row row, String column) {
@@ -72,7 +87,7 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 			throw field.fault("the code is missing; expected it as called");
 		}
 		if (worth == ElementWorth.COUNTS && this.values.find(field.text()).isEmpty()) {
-			throw field.refuse("is not in the table of values", "a code of that table, or '*' in column 'info'");
+			throw field.refuse("is not in the table of values", "a code of that table, or 'none' in column 'worth'");
 		}
 		return field.text();
 	}
@@ -107,7 +122,7 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 		List<String> notes = new ArrayList<>(this.columns.header().notes());
 		List<String> ignored = this.file.rows()
 			.stream()
-			.map((row) -> this.columns.optional(row, "info").replace(NO_VALUE, "").strip())
+			.map((row) -> this.columns.optional(row, OLD_COLUMN).replace(OLD_NO_VALUE, "").strip())
 			.filter((info) -> !info.isEmpty())
 			.distinct()
 			.map((info) -> "'" + info + "'")

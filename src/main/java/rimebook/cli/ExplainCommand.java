@@ -29,7 +29,7 @@ final class ExplainCommand extends FileCommand {
 	}
 
 	@Override
-	String usage() {
+	public String usage() {
 		return USAGE;
 	}
 

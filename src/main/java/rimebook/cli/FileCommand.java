@@ -8,9 +8,6 @@ import rimebook.tabulation.TabulationException;
 /** A command that makes an answer from files, or refuses. */
 abstract class FileCommand implements SubCommand {
 
-	/** How the command is used, which {@code --help} prints. */
-	abstract String usage();
-
 	/**
 	 * Make the answer.
 	 * @param args the arguments behind the name
@@ -22,10 +19,6 @@ abstract class FileCommand implements SubCommand {
 
 	@Override
 	public final int run(List<String> args, PrintStream out, PrintStream err) {
-		if (args.contains("--help")) {
-			out.print(usage());
-			return CommandLine.DONE;
-		}
 		try {
 			Tabulated answer = answer(args);
 			answer.notes().forEach((note) -> err.print("note: " + note + "\n"));

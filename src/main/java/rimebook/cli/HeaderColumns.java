@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -17,27 +18,41 @@ final class HeaderColumns {
 
 	private static final String ENTRY = "entry";
 
+	/** Columns with figures that people keep beside the marks and that are nobody's. */
+	private static final Set<String> ASIDE = Set.of("start", "start number", "start_number", "number", "place", "rank",
+			"total", "year");
+
+	private static final Pattern JUDGE_LIKE = Pattern.compile("j[^a-z]?\\d.*|.*judge.*");
+
+	private static final Pattern FIGURE = Pattern.compile("[+-]?\\d.*");
+
 	private final CsvFile file;
 
 	private final String expected;
+
+	private final boolean hasJudges;
 
 	private final Map<String, Integer> used = new LinkedHashMap<>();
 
 	private final List<String> unused = new ArrayList<>();
 
 	/**
-	 * Sort the columns.
+	 * Sort the columns. One that is not understood is left aside where the file has no
+	 * judges, it holds no figures, or its name says what they are; any other might be a
+	 * judge's whose name was mistyped, and places made without it would be wrong.
 	 * @param used names of the columns to use, in lower case, beside {@code entry}
 	 * @param expected how the header should be, for messages
-	 * @throws InputException where a used column is there twice or {@code entry} is not
+	 * @throws InputException where a used column is there twice, {@code entry} is not, or
+	 * a column with figures is not understood
 	 */
 	HeaderColumns(CsvFile file, Pattern used, String expected) {
 		this.file = file;
 		this.expected = expected;
+		this.hasJudges = used.matcher("j1").matches();
 		for (int i = 0; i < file.header().size(); i++) {
 			String name = file.header().get(i).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
 			if (!name.equals(ENTRY) && !used.matcher(name).matches()) {
-				this.unused.add(file.header().get(i));
+				leaveAside(i, name);
 			}
 			else if (this.used.putIfAbsent(name, i) != null) {
 				throw fault(i, "column '" + file.header().get(i) + "' is there twice");
@@ -46,6 +61,16 @@ final class HeaderColumns {
 		if (!this.used.containsKey(ENTRY)) {
 			throw fault(0, "there is no column 'entry'");
 		}
+	}
+
+	private void leaveAside(int column, String name) {
+		boolean harmless = !this.hasJudges || ASIDE.contains(name) || (!JUDGE_LIKE.matcher(name).matches()
+				&& this.file.rows().stream().noneMatch((row) -> FIGURE.matcher(row.field(column)).matches()));
+		if (!harmless) {
+			throw fault(column, "column '" + this.file.header().get(column)
+					+ "' is not understood and may be a judge's; take it out or mend its name");
+		}
+		this.unused.add(this.file.header().get(column));
 	}
 
 	int entry() {

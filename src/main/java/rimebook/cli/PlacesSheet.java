@@ -2,7 +2,9 @@ package rimebook.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
@@ -43,6 +45,19 @@ record PlacesSheet(CsvFile file, int entry, List<Integer> segments, List<String>
 
 	private static String name(int segment) {
 		return "place" + segment;
+	}
+
+	/**
+	 * Refuse a file in which an entry of another one is missing.
+	 * @param entries to be listed here, with or without places
+	 * @param other the file that has them
+	 */
+	void checkAllListed(List<String> entries, String other) {
+		Set<String> known = this.file.rows().stream().map((row) -> row.field(this.entry)).collect(Collectors.toSet());
+		entries.stream().filter((one) -> !known.contains(one)).findFirst().ifPresent((missing) -> {
+			throw this.file.fault(this.file.headerLine(), this.entry, "there is no row of entry '" + missing + "' of "
+					+ other + "; expected one, with empty places where it has none");
+		});
 	}
 
 	List<EntryPlaces> entries() {

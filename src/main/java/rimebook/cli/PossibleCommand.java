@@ -45,7 +45,7 @@ final class PossibleCommand extends FileCommand {
 	}
 
 	@Override
-	String usage() {
+	public String usage() {
 		return USAGE;
 	}
 

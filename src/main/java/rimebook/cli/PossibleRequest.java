@@ -54,6 +54,7 @@ record PossibleRequest(SegmentRequest segment, Optional<String> earlier, Combina
 		SegmentUnderWay underWay = SegmentUnderWay.of(this.segment.rules(), begun.standing(), begun.toSkate());
 		if (this.earlier.isPresent()) {
 			PlacesSheet sheet = PlacesSheet.ofEarlier(CsvFile.read(this.earlier.get()), this.rules.factors().size());
+			sheet.checkAllListed(begun.entries(), this.segment.file());
 			notes.addAll(sheet.notes());
 			underWay = underWay.after(new EarlierSegments(this.rules, sheet.entries()));
 		}

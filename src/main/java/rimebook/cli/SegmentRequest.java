@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
@@ -104,7 +106,11 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	/** Make the standing of a segment under way, in which rows are not yet filled. */
 	UnderWay begin() {
 		SegmentSheet sheet = SegmentSheet.of(CsvFile.read(this.file), this.rules.evenPanel());
+		sheet.checkUnderWay();
 		Placed placed = place(sheet.filled());
+		if (!sheet.columns().hasMarks()) {
+			sheet.filled().checkRankings();
+		}
 		return new UnderWay(placed.standing(), sheet.unfilled(), placed.notes());
 	}
 
@@ -146,6 +152,11 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	 * @param notes things left out or doubtful
 	 */
 	record UnderWay(SegmentStanding standing, List<String> toSkate, List<String> notes) {
+
+		/** All entries, those marked first. */
+		List<String> entries() {
+			return Stream.concat(this.standing.rows().stream().map(PlacedEntry::entry), this.toSkate.stream()).toList();
+		}
 
 	}
 

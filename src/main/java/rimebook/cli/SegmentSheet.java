@@ -1,14 +1,15 @@
 package rimebook.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryOrdinals;
 import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.possible.SegmentUnderWay;
 
 /** A file with the ordinals or the marks of one segment. */
 record SegmentSheet(CsvFile file, JudgeColumns columns) {
@@ -42,6 +43,32 @@ record SegmentSheet(CsvFile file, JudgeColumns columns) {
 			.filter((row) -> !isFilled(row))
 			.map((row) -> row.field(this.columns.entry()))
 			.toList();
+	}
+
+	/** Refuse what cannot be a segment under way. */
+	void checkUnderWay() {
+		CsvFile.Row last = this.file.rows().get(this.file.rows().size() - 1);
+		int judge = this.columns.judges().get(0).get(0);
+		if (unfilled().isEmpty()) {
+			throw this.file.fault(last.line(), judge,
+					"every team has been marked; expected one row at least without figures, for a team still to skate");
+		}
+		if (this.file.rows().size() > SegmentUnderWay.MOST_TEAMS) {
+			throw this.file.fault(this.file.rows().get(SegmentUnderWay.MOST_TEAMS).line(), this.columns.entry(),
+					"there are more than " + SegmentUnderWay.MOST_TEAMS + " teams; expected that many at most");
+		}
+	}
+
+	/**
+	 * Refuse ordinals that leave a place out, from which nothing can be said of what
+	 * comes.
+	 */
+	void checkRankings() {
+		doubtfulColumns().findFirst().ifPresent((column) -> {
+			throw this.file.fault(this.file.headerLine(), column,
+					"the ordinals in column '" + this.file.header().get(column)
+							+ "' do not rank the teams marked so far; expected 1,2,3 and so on, or 1,1,3");
+		});
 	}
 
 	private boolean isFilled(CsvFile.Row row) {
@@ -94,23 +121,25 @@ record SegmentSheet(CsvFile file, JudgeColumns columns) {
 	 * 1,2,3 or 1,1,3 are: part of a field, or a slip.
 	 */
 	List<String> incompleteRankings() {
-		List<String> doubtful = this.columns.judges()
-			.stream()
-			.map((judge) -> judge.get(0))
-			.filter((column) -> !isRanking(column))
-			.map((column) -> "'" + this.file.header().get(column) + "'")
-			.toList();
+		List<String> doubtful = doubtfulColumns().map((column) -> "'" + this.file.header().get(column) + "'").toList();
 		return doubtful.isEmpty() ? List.of()
 				: List.of(this.file.name() + ": not a complete ranking of the " + this.file.rows().size()
 						+ " entries, taken as it stands: column" + ((doubtful.size() == 1) ? " " : "s ")
 						+ String.join(", ", doubtful));
 	}
 
+	private Stream<Integer> doubtfulColumns() {
+		return this.columns.judges().stream().map((judge) -> judge.get(0)).filter((column) -> !isRanking(column));
+	}
+
 	private boolean isRanking(int column) {
-		List<Integer> ordinals = new ArrayList<>(
-				this.file.rows().stream().map((row) -> Integer.valueOf(row.field(column))).sorted().toList());
-		return IntStream.range(0, ordinals.size())
-			.allMatch((i) -> ordinals.indexOf(ordinals.get(i)) + 1 == ordinals.get(i));
+		int[] ordinals = this.file.rows()
+			.stream()
+			.mapToInt((row) -> Integer.parseInt(row.field(column)))
+			.sorted()
+			.toArray();
+		return IntStream.range(0, ordinals.length)
+			.allMatch((i) -> ordinals[i] == i + 1 || (i > 0 && ordinals[i] == ordinals[i - 1]));
 	}
 
 }

@@ -19,7 +19,8 @@ import rimebook.tabulation.SegmentStanding;
 final class StandingTables {
 
 	private static final Table MAJORITY = new Table("Majority",
-			List.of("place", "entry", "majority_of", "size", "tom", "to", "why"),
+			List.of("place", "entry", "majority_place", "size_of_majority", "total_of_majority", "total_ordinals",
+					"why"),
 			List.of("Place", "Entry", "Majority place", "Judges", "Total of majority", "Total of ordinals", "Why"),
 			List.of());
 

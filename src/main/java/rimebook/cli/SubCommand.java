@@ -12,6 +12,9 @@ interface SubCommand {
 	/** What it does, in one line. */
 	String summary();
 
+	/** How it is used, which {@code --help} and {@code -h} print. */
+	String usage();
+
 	/**
 	 * Do it.
 	 * @param args the arguments behind the name

@@ -24,8 +24,8 @@ final class TabulateCommand extends FileCommand {
 			  --method points --elements E.csv --components C.csv [--deductions D.csv]
 			  --values V.csv [--segment short|free] [--detail]
 			  E.csv  entry,number,code,J1,...,Jn with the grade of each judge, empty where one gave
-			         none; optional: base (in place of the table's base value), info (* marks an
-			         element without value)
+			         none; optional: base (in place of the table's base value), worth ("none" where
+			         an element earns nothing)
 			  C.csv  entry,component,factor,J1,...,Jn with marks
 			  D.csv  entry,item,points with the points taken off, positive
 			  V.csv  code,base,m5,m4,m3,m2,m1,p1,p2,p3,p4,p5 (or m3 to p3): what codes and grades
@@ -54,7 +54,7 @@ final class TabulateCommand extends FileCommand {
 	}
 
 	@Override
-	String usage() {
+	public String usage() {
 		return USAGE;
 	}
 

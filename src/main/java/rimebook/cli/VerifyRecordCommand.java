@@ -47,11 +47,12 @@ final class VerifyRecordCommand implements SubCommand {
 	}
 
 	@Override
+	public String usage() {
+		return USAGE;
+	}
+
+	@Override
 	public int run(List<String> args, PrintStream out, PrintStream err) {
-		if (args.contains("--help")) {
-			out.print(USAGE);
-			return CommandLine.DONE;
-		}
 		try {
 			RecordFinding finding = check(address(args));
 			out.print(finding.sentence() + "\n");

@@ -55,7 +55,8 @@ class AbsurdFileTests {
 			Files.write(file, (text() + pick(UNFILLED)).getBytes(StandardCharsets.UTF_8));
 			CliRun run = CliRun.of("possible", "--method", "majority", "--segment", "short", file.toString());
 			boolean done = run.status() == 0 && run.out().startsWith("entry,scope,");
-			boolean refused = run.status() == 2 && run.out().isEmpty() && run.err().matches("(?s).{20,}\n");
+			boolean refused = run.status() == 2 && run.out().isEmpty()
+					&& run.err().matches("(?s).*absurd.csv:line \\d+, column \\d+: .{20,}\n");
 			assertThat(done || refused).as(run.toString()).isTrue();
 			answered += done ? 1 : 0;
 		}
@@ -76,7 +77,8 @@ class AbsurdFileTests {
 			CliRun run = CliRun.of("tabulate", "--method", "points", "--detail", "--elements", path("elements"),
 					"--components", path("components"), "--deductions", path("deductions"), "--values", path("values"));
 			boolean done = run.status() == 0 && run.out().startsWith("place,entry,total,");
-			boolean refused = run.status() == 2 && run.out().isEmpty() && run.err().matches("(?s).{20,}\\.?\n");
+			boolean refused = run.status() == 2 && run.out().isEmpty() && run.err()
+				.matches("(?s).*(elements|components|deductions|values):line \\d+, column \\d+: .{20,}\n");
 			assertThat(done || refused).as(run.toString()).isTrue();
 			tabulated += done ? 1 : 0;
 		}

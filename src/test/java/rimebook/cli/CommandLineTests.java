@@ -1,5 +1,11 @@
 package rimebook.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.util.List;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,6 +40,37 @@ class CommandLineTests {
 			.endsWith("\nCOMMAND --help tells more.\n");
 	}
 
+	@ParameterizedTest
+	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record" })
+	void everyCommandTellsItsUsageByEitherOption(String command) {
+		CliRun run = CliRun.of(command, "-h");
+		assertThat(run.status()).isZero();
+		assertThat(run.err()).isEmpty();
+		assertThat(run.out()).startsWith("usage: java -jar rimebook.jar " + command);
+		assertThat(run).isEqualTo(CliRun.of(command, "whatever", "--help"));
+	}
+
+	@Test
+	void anAnswerThatCannotBeWrittenIsARefusal() {
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		int status = CommandLine.ofThisJar()
+			.run(List.of("tabulate", "--method", "majority", CliRun.file("ordinals.csv")),
+					new PrintStream(new FullDisk()), new PrintStream(err));
+		assertThat(status).isEqualTo(2);
+		assertThat(err.toString()).isEqualTo(
+				"rimebook: the answer could not be written whole; is the disk full, or was its reader closed?\n");
+	}
+
+	@Test
+	void wantOfMemoryIsTold() {
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		int status = new CommandLine(List.of(new Hungry())).run(List.of("hungry"),
+				new PrintStream(OutputStream.nullOutputStream()), new PrintStream(err));
+		assertThat(status).isEqualTo(2);
+		assertThat(err.toString()).isEqualTo("rimebook hungry: there is not enough memory for this input. Give Java "
+				+ "more, as in java -Xmx2g -jar rimebook.jar, or split the file.\n");
+	}
+
 	@Test
 	void unknownCommandIsRefusedWithTheUsage() {
 		CliRun run = CliRun.of("tabulat", "--help");
@@ -41,6 +78,39 @@ class CommandLineTests {
 		assertThat(run.out()).isEmpty();
 		assertThat(run.err())
 			.startsWith("rimebook: there is no command 'tabulat'\nusage: java -jar rimebook.jar COMMAND");
+	}
+
+	private static final class FullDisk extends OutputStream {
+
+		@Override
+		public void write(int octet) throws IOException {
+			throw new IOException("No space left on device");
+		}
+
+	}
+
+	private static final class Hungry implements SubCommand {
+
+		@Override
+		public String name() {
+			return "hungry";
+		}
+
+		@Override
+		public String summary() {
+			return "asks for more than there is";
+		}
+
+		@Override
+		public String usage() {
+			return "usage";
+		}
+
+		@Override
+		public int run(List<String> args, PrintStream out, PrintStream err) {
+			throw new OutOfMemoryError("Java heap space");
+		}
+
 	}
 
 }

@@ -63,7 +63,19 @@ class PointsCommandTests {
 	}
 
 	@Test
-	void aBaseValueReplacesTheTablesAndAStarTakesTheValue() {
+	void aBaseValueReplacesTheTablesAndNoWorthTakesTheValue() {
+		CliRun run = tabulate("entry,number,code,worth,base,J1,J2\nA,1,X1,,2,1,1\nA,2,X1,none,9,3,3\nA,3,Y,none,,,\n",
+				COMPONENTS, null, VALUES, "--detail");
+		assertThat(run.err()).isEmpty();
+		assertThat(run.out()).contains("\nA,element,X1,0.00,0.00,0.00,\n");
+		assertThat(run.out())
+			.isEqualTo(tabulate("entry,number,code,info,base,J1,J2\nA,1,X1,,2,1,1\nA,2,X1,*,9,3,3\nA,3,Y,*,,,\n",
+					COMPONENTS, null, VALUES, "--detail")
+				.out());
+	}
+
+	@Test
+	void theOlderColumnOfElementsWithoutValueIsStillRead() {
 		CliRun run = tabulate("entry,number,code,info,base,J1,J2\nA,1,X1,,2,1,1\nA,2,X1,*,9,3,3\nA,3,Y,*!,,,\n",
 				COMPONENTS, null, VALUES, "--detail");
 		assertThat(run.out()).contains("\nA,element,X1,2.00,0.50,2.50,J1 J2\nA,element,X1,0.00,0.00,0.00,\n"
@@ -88,18 +100,18 @@ class PointsCommandTests {
 					A,1,X1,1,-1 | A,101,X1,1,-1  | 2, column 2: '101' in column 'number' is not the number of an element; expected a whole number from 1 to 100
 					A,1,X1,1,-1 | A,,X1,1,-1     | 2, column 2: '' in column 'number' is not the number of an element; expected a whole number from 1 to 100
 					A,1,X1,1,-1 | A,1,,1,-1      | 2, column 3: the code is missing; expected it as called
-					A,1,X1,1,-1 | A,1,x1,1,-1    | 2, column 3: 'x1' in column 'code' is not in the table of values; expected a code of that table, or '*' in column 'info'
+					A,1,X1,1,-1 | A,1,x1,1,-1    | 2, column 3: 'x1' in column 'code' is not in the table of values; expected a code of that table, or 'none' in column 'worth'
 					A,1,X1,1,-1 | A,1,X1,4,-1    | 2, column 4: '4' in column 'J1' is not a grade; expected a whole number from -3 to +3, or nothing where the judge gave none
 					A,1,X1,1,-1 | A,1,X1,1,-4    | 2, column 5: '-4' in column 'J2' is not a grade; expected a whole number from -3 to +3, or nothing where the judge gave none
 					A,1,X1,1,-1 | A,1,X1,1,1.0   | 2, column 5: '1.0' in column 'J2' is not a grade; expected a whole number from -3 to +3, or nothing where the judge gave none
 					A,1,X1,1,-1 | A,1,X1,,       | 2, column 4: Element 1 ('X1') counts but no judge has graded it; expected one grade at least.
 					A,1,X1,1,-1 | ,1,X1,1,1      | 2, column 1: the entry is missing; expected its name or number
 					A,1,X1,1,-1 | B,1,X1,1,1     | 2, column 1: entry 'B' has no components in components.csv; expected the same entries in both files
-					J1,J2       | J1,J3          | 1, column 5: column 'J3' does not fit: there is no column 'J2'; expected entry,number,code,J1,...,Jn with grades; base and info may be there too
-					J1,J2       | x,y            | 1, column 5: there is no column of a judge; expected entry,number,code,J1,...,Jn with grades; base and info may be there too
-					number      | no             | 1, column 1: there is no column 'number'; expected entry,number,code,J1,...,Jn with grades; base and info may be there too
-					code        | element        | 1, column 1: there is no column 'code'; expected entry,number,code,J1,...,Jn with grades; base and info may be there too
-					entry       | team           | 1, column 1: there is no column 'entry'; expected entry,number,code,J1,...,Jn with grades; base and info may be there too
+					J1,J2       | J1,J3          | 1, column 5: column 'J3' does not fit: there is no column 'J2'; expected entry,number,code,J1,...,Jn with grades; base and worth may be there too
+					J1,J2       | x,y            | 1, column 4: column 'x' is not understood and may be a judge's; take it out or mend its name; expected entry,number,code,J1,...,Jn with grades; base and worth may be there too
+					number      | rank           | 1, column 1: there is no column 'number'; expected entry,number,code,J1,...,Jn with grades; base and worth may be there too
+					code        | element        | 1, column 1: there is no column 'code'; expected entry,number,code,J1,...,Jn with grades; base and worth may be there too
+					entry       | team           | 1, column 1: there is no column 'entry'; expected entry,number,code,J1,...,Jn with grades; base and worth may be there too
 					""")
 	void badElementsAreRefusedWithTheirPosition(String before, String after, String refusal) {
 		assertThat(tabulate(ELEMENTS.replace(before, after), COMPONENTS, null, VALUES))
@@ -133,7 +145,7 @@ class PointsCommandTests {
 					A,Timing,2,5.00,5.25 | A,Timing,2,5,5;A,Timing,3,5,5             | 3, column 3: '3' in column 'factor' is another factor than on line 2; expected one factor for each component
 					A,Timing,2,5.00,5.25 | A,Timing,2,5,5;A,Timing,2.0,5,5           | 3, column 2: 'Timing' in column 'component' is there twice for entry 'A'; expected each component once
 					A,Timing,2,5.00,5.25 | A,Timing,2,5,5;B,Timing,2.0,5,5           | 3, column 1: entry 'B' has no elements in elements.csv; expected the same entries in both files
-					J1,J2                | J1,x                                       | 1, column 4: there are 1 judges; expected 2 as in elements.csv
+					J1,J2                | J1,x                                       | 1, column 5: column 'x' is not understood and may be a judge's; take it out or mend its name; expected entry,component,factor,J1,...,Jn with marks
 					component            | aspect                                     | 1, column 1: there is no column 'component'; expected entry,component,factor,J1,...,Jn with marks
 					""")
 	void badComponentsAreRefusedWithTheirPosition(String before, String after, String refusal) {

@@ -89,16 +89,18 @@ class PossibleCommandTests {
 
 	@Test
 	void badFilesAreRefused() {
-		assertRefused("entry,J1\nA,1\n", "Every team has been marked; ");
-		assertRefused("entry,J1\nA,2\nB,\n", "The ordinals of judge 1 do not rank the teams marked so far");
+		assertRefused("entry,J1\nA,1\n", "FILE:line 2, column 2: every team has been marked; ");
+		assertRefused("entry,J1\nA,2\nB,\n",
+				"FILE:line 1, column 2: the ordinals in column 'J1' do not rank the teams marked so far");
 		assertRefused("entry,J1,J2,J3\nA,1,,1\nB,,,\n", "FILE:line 2, column 3: '' in column 'J2' is not an ordinal");
 		assertRefused("entry,J1\nA,1\nA,\n", "FILE:line 3, column 1: entry 'A' is also on line 2");
 		String earlier = file("entry,place1,place2\nA,1,1\n");
 		CliRun run = possible("entry,J1\nA,1\nB,\n", "--earlier", earlier);
 		assertThat(run.err()).isEqualTo(earlier + ":line 1, column 3: there are 2 columns of places and 2 factors; "
 				+ "expected a column for each factor but the last\n");
-		assertThat(possible("entry,J1\nA,1\nB,\n", "--earlier", file("entry,place1\nA,1\n")).err())
-			.startsWith("Entry 'B' is not listed in the earlier segments");
+		String lacking = file("entry,place1\nA,1\n");
+		assertThat(possible("entry,J1\nA,1\nB,\n", "--earlier", lacking).err())
+			.startsWith(lacking + ":line 1, column 1: there is no row of entry 'B' of ");
 	}
 
 	private void assertRefused(String content, String refusal) {
