@@ -32,7 +32,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 @RequiresChromium
 class LivePagesBrowserTests {
 
-	private static final String FREE = "/follow/winter-cup/junior/free-skating";
+	private static final String FREE = "/follow/fjord-days/junior/free-skating";
 
 	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
 
@@ -93,7 +93,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void boardMovesByItself() {
-		try (Page page = open("/follow/winter-cup/board", 1440, new Browser.NewPageOptions())) {
+		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewPageOptions())) {
 			hears(page);
 			publish(this.stage.free().skate());
 			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
@@ -139,9 +139,9 @@ class LivePagesBrowserTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "/", "/follow/winter-cup", "/follow/winter-cup/junior", FREE, FREE + "/order",
+	@ValueSource(strings = { "/", "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order",
 			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi",
-			"/follow/winter-cup/board" })
+			"/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
 		try (Page page = open(path, 320, new Browser.NewPageOptions())) {
 			List<String> complaints = complaints(page);

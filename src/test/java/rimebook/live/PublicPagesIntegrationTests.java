@@ -27,7 +27,7 @@ import static org.mockito.Mockito.never;
 @LiveTest
 class PublicPagesIntegrationTests {
 
-	private static final String FREE = "/follow/winter-cup/junior/free-skating";
+	private static final String FREE = "/follow/fjord-days/junior/free-skating";
 
 	private static final List<String> PROTECTION = List.of("Content-Security-Policy", "X-Content-Type-Options",
 			"X-Frame-Options", "X-XSS-Protection", "Referrer-Policy");
@@ -58,7 +58,7 @@ class PublicPagesIntegrationTests {
 
 	@Test
 	void nobodyOfTheCrewIsNamed() {
-		for (String path : List.of(FREE, FREE + "/order", FREE + "/versions", "/api/public/competitions/winter-cup",
+		for (String path : List.of(FREE, FREE + "/order", FREE + "/versions", "/api/public/competitions/fjord-days",
 				api("free-skating"), api("short-programme"), api("free-skating") + "/order")) {
 			assertThat(this.visitor.get(path).body()).as(path)
 				.doesNotContain("Somebody", "Poster", "Referee\"", "Accountant");
@@ -84,7 +84,7 @@ class PublicPagesIntegrationTests {
 	@Test
 	void readsInThreeLanguages() {
 		assertThat(this.visitor.get(FREE + "?lang=fr").body()).contains("<html", "lang=\"fr\"",
-				"Après 9 équipes sur 12", "/follow/winter-cup/junior?lang=fr", "part=live&amp;lang=fr");
+				"Après 9 équipes sur 12", "/follow/fjord-days/junior?lang=fr", "part=live&amp;lang=fr");
 		assertThat(this.visitor.get(FREE, "Accept-Language", "fi-FI,fi;q=0.9").body()).contains("Nyt jäällä")
 			.doesNotContain("junior?lang=");
 		assertThat(this.visitor.get(FREE + "?lang=xx", "Accept-Language", "*").body()).contains("On the ice now");
@@ -123,8 +123,8 @@ class PublicPagesIntegrationTests {
 
 	@Test
 	void keptPageIsProtectedLikeARenderedOne() {
-		HttpResponse<String> rendered = this.visitor.get("/follow/winter-cup/junior");
-		HttpResponse<String> kept = this.visitor.get("/follow/winter-cup/junior");
+		HttpResponse<String> rendered = this.visitor.get("/follow/fjord-days/junior");
+		HttpResponse<String> kept = this.visitor.get("/follow/fjord-days/junior");
 		for (String header : PROTECTION) {
 			assertThat(kept.headers().firstValue(header)).as(header)
 				.isPresent()
@@ -190,16 +190,16 @@ class PublicPagesIntegrationTests {
 
 	@Test
 	void emptyListSaysSo() {
-		assertThat(this.visitor.get("/").body()).contains("Winter Cup").doesNotContain("Spring Cup");
+		assertThat(this.visitor.get("/").body()).contains("Fjord Days").doesNotContain("Thaw Days");
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = { "/follow/spring-cup", "/follow/spring-cup/board", "/follow/spring-cup/signals",
 			"/follow/spring-cup/junior", "/follow/spring-cup/junior/free-skating",
 			"/follow/spring-cup/junior/free-skating/order", "/follow/spring-cup/junior/free-skating/versions",
-			"/follow/spring-cup/junior/free-skating/versions/1", "/follow/winter-cup/senior",
-			"/follow/winter-cup/junior/figures", "/follow/winter-cup/junior/free-skating/versions/99",
-			"/follow/winter-cup/junior/free-skating/versions/01", "/follow/no-cup" })
+			"/follow/spring-cup/junior/free-skating/versions/1", "/follow/fjord-days/senior",
+			"/follow/fjord-days/junior/figures", "/follow/fjord-days/junior/free-skating/versions/99",
+			"/follow/fjord-days/junior/free-skating/versions/01", "/follow/no-cup" })
 	void whatIsNotPublicIsNotThere(String path) {
 		assertThat(this.visitor.get(path, "Accept", "text/html").statusCode()).isEqualTo(404);
 		assertThat(this.visitor.get(path + "?part=live").statusCode()).isEqualTo(404);
@@ -209,8 +209,8 @@ class PublicPagesIntegrationTests {
 	@ValueSource(strings = { "/spring-cup", "/spring-cup/events/junior",
 			"/spring-cup/events/junior/segments/free-skating", "/spring-cup/events/junior/segments/free-skating.csv",
 			"/spring-cup/events/junior/segments/free-skating/order",
-			"/spring-cup/events/junior/segments/free-skating/versions/1", "/winter-cup/events/senior",
-			"/winter-cup/events/junior/segments/free-skating/versions/99" })
+			"/spring-cup/events/junior/segments/free-skating/versions/1", "/fjord-days/events/senior",
+			"/fjord-days/events/junior/segments/free-skating/versions/99" })
 	void whatIsNotPublicIsAProblemForPrograms(String path) {
 		HttpResponse<String> answer = this.visitor.get("/api/public/competitions" + path);
 		assertThat(answer.statusCode()).isEqualTo(404);
@@ -239,7 +239,7 @@ class PublicPagesIntegrationTests {
 	}
 
 	private static String api(String segment) {
-		return "/api/public/competitions/winter-cup/events/junior/segments/" + segment;
+		return "/api/public/competitions/fjord-days/events/junior/segments/" + segment;
 	}
 
 }

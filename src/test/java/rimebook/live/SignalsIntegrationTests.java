@@ -16,7 +16,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 @Timeout(30)
 class SignalsIntegrationTests {
 
-	private static final String SIGNALS = "/follow/winter-cup/signals";
+	private static final String SIGNALS = "/follow/fjord-days/signals";
 
 	@Autowired
 	private Visitor visitor;
@@ -54,7 +54,7 @@ class SignalsIntegrationTests {
 			ResultVersion version = this.stage.free().skate();
 			this.visitor.publish(version.scopeId(), version.number());
 			assertThat(next(heard)).contains(this.free, "\"version\":2");
-			assertThat(this.visitor.get("/follow/winter-cup/junior/free-skating?part=live").body())
+			assertThat(this.visitor.get("/follow/fjord-days/junior/free-skating?part=live").body())
 				.contains("Version 2");
 		}
 	}

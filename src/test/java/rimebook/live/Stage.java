@@ -72,19 +72,19 @@ import rimebook.tabulation.SegmentKind;
  */
 class Stage {
 
-	static final String SLUG = "winter-cup";
+	static final String SLUG = "fjord-days";
 
 	static final Instant NOON = Instant.parse("2026-02-14T10:00:00Z");
 
 	private static final List<String> TEAMS = List.of("Alder", "Birch & Bramble", "Cedar", "Dogwood", "Elm Avenue",
 			"Fir Needles of the Upper Valley", "Gorse", "Hazel", "Ivy", "Juniper", "Katsura", "Larch");
 
-	final CompetitionView competition = new CompetitionView(new CompetitionId(id(1)), SLUG, "Winter Cup",
+	final CompetitionView competition = new CompetitionView(new CompetitionId(id(1)), SLUG, "Fjord Days",
 			"Tarnholt, North Rink", ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 2, 14), LocalDate.of(2026, 2, 15),
 			"Tarnholt Skating Rules, edition of 2025", CompetitionState.RUNNING, 3);
 
-	final CompetitionView planned = new CompetitionView(new CompetitionId(id(2)), "spring-cup", "Spring Cup",
-			"Tarnholt", ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 4, 1), LocalDate.of(2026, 4, 1),
+	final CompetitionView planned = new CompetitionView(new CompetitionId(id(2)), "thaw-days", "Thaw Days", "Tarnholt",
+			ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 4, 1), LocalDate.of(2026, 4, 1),
 			"Tarnholt Skating Rules, edition of 2025", CompetitionState.PLANNED, 0);
 
 	final SegmentView shortProgramme = segment(21, 1, "short-programme", "Short programme", SegmentKind.SHORT, 50);

@@ -76,7 +76,7 @@ class PanelsIntegrationTests {
 		move(CompetitionState.ENTRIES_OPEN);
 		enter(this.junior, "Harbour Blades", "Lanterns");
 		enter(this.junior, "Harbour Blades", "Embers");
-		enter(this.junior, "North Quay", "Icicles");
+		enter(this.junior, "North Quay", "Pale Thaw");
 	}
 
 	@AfterEach
@@ -203,7 +203,7 @@ class PanelsIntegrationTests {
 			"SKATING_PARTNER, 24, 1, false", "PERSONAL, 0, 0, true", "PERSONAL, 0, 1, false" })
 	void aBondThatEndedCountsForItsTerm(InterestKind kind, int monthsBefore, int andDays, boolean bound) {
 		OfficialView kai = register("Kai Moor", "");
-		declare(kai, kind, "Icicles", this.competition.firstDay().minusMonths(monthsBefore).minusDays(andDays));
+		declare(kai, kind, "Pale Thaw", this.competition.firstDay().minusMonths(monthsBefore).minusDays(andDays));
 		if (bound) {
 			assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, kai));
 		}
@@ -215,8 +215,8 @@ class PanelsIntegrationTests {
 	@Test
 	void aBondIsDeclaredOnceAndCanBeTakenBack() {
 		OfficialView kai = register("Kai Moor", "");
-		InterestView bond = declare(kai, InterestKind.RELATIVE, "Icicles", null);
-		assertRefused("interest-known", () -> declare(kai, InterestKind.RELATIVE, "Icicles", null));
+		InterestView bond = declare(kai, InterestKind.RELATIVE, "Pale Thaw", null);
+		assertRefused("interest-known", () -> declare(kai, InterestKind.RELATIVE, "Pale Thaw", null));
 		this.entityManager.clear();
 		this.panels.removeInterest(kai.id(), bond.id(), REFEREE);
 		assertThat(this.panels.interests(kai.id())).isEmpty();
@@ -237,12 +237,12 @@ class PanelsIntegrationTests {
 	void withdrawnTeamIsNoConflict() {
 		OfficialView kai = register("Kai Storm", "North Quay");
 		assertRefused("official-bound", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
-		EntryView icicles = this.entries.ofEvent(this.junior)
+		EntryView paleThaw = this.entries.ofEvent(this.junior)
 			.stream()
-			.filter((entry) -> entry.team().name().equals("Icicles"))
+			.filter((entry) -> entry.team().name().equals("Pale Thaw"))
 			.findFirst()
 			.orElseThrow();
-		this.entries.withdraw(icicles.id(), icicles.version(), "Injury", REFEREE);
+		this.entries.withdraw(paleThaw.id(), paleThaw.version(), "Injury", REFEREE);
 		assertThat(seat(this.junior, SeatKind.JUDGE, 1, kai).overrideReason()).isEmpty();
 	}
 
