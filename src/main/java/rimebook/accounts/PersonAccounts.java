@@ -1,7 +1,6 @@
 package rimebook.accounts;
 
 import java.util.List;
-import java.util.Locale;
 
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.core.userdetails.UserDetails;
@@ -23,7 +22,7 @@ class PersonAccounts implements UserDetailsService {
 	@Override
 	@Transactional(readOnly = true)
 	public UserDetails loadUserByUsername(String typed) {
-		String name = typed.strip().toLowerCase(Locale.ROOT);
+		String name = SignInName.typed(typed);
 		return this.people.findBySignInName(name)
 			.map(PersonAccounts::signedIn)
 			.orElseThrow(() -> new UsernameNotFoundException("Nobody signs in with this name"));

@@ -1,19 +1,32 @@
 package rimebook.accounts;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
+
+import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /** What a person types to say who they are. */
-final class SignInName {
+public final class SignInName {
 
 	private static final int LENGTH = 60;
 
 	private static final Pattern FORM = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._@-]+");
 
 	private SignInName() {
+	}
+
+	/**
+	 * The name that somebody means who types this at the door, in the form in which it
+	 * would be kept; whatever is typed, it is never longer than a name can be.
+	 */
+	public static String typed(@Nullable String text) {
+		String start = (text != null) ? text.strip() : "";
+		return Normalizer.normalize(start.substring(0, Math.min(start.length(), LENGTH)), Normalizer.Form.NFKC)
+			.toLowerCase(Locale.ROOT);
 	}
 
 	/** Return the name as it is kept: in small letters, without blanks around it. */

@@ -42,7 +42,7 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 		}
 		Authentication signedIn = signedIn();
 		return (parameter.getParameterType() == SeatGrant.class) ? seat(signedIn)
-				: actor(signedIn, request.getRequestURI(), device);
+				: actor(signedIn, RoutedPath.of(request), device);
 	}
 
 	private static Authentication signedIn() {

@@ -2,9 +2,8 @@ package rimebook.web;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 
 import jakarta.servlet.FilterChain;
@@ -18,6 +17,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 import rimebook.accounts.CodeDoor;
 import rimebook.accounts.CodeGuessing;
+import rimebook.accounts.SignInName;
 import rimebook.web.AttemptLimits.Attempt;
 
 /** Slows down whoever guesses at passwords, seat codes or the set-up link. */
@@ -25,31 +25,45 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	private static final Set<String> SEAT_PATHS = Set.of("/judge", "/api/seat-pairings");
 
+	private static final String SIGN_IN = "/sign-in";
+
 	private static final int NAME_PER_MINUTE = 10;
 
 	private static final int ADDRESS_PER_MINUTE = 60;
 
 	private static final int SEAT_PER_MINUTE = 20;
 
+	/** From everywhere together: with a million addresses one is no faster. */
+	private static final int ACCOUNT_PER_HOUR = 60;
+
 	private static final CodeDoor OPEN = new CodeDoor(Duration.ZERO, "");
 
 	private final AttemptLimits limits;
 
+	private final KnownPlaces places;
+
 	private final ObjectProvider<CodeGuessing> guesses;
 
 	/**
-	 * @param guesses knows the addresses that are stopped from guessing seat codes, for
+	 * @param guesses knows the networks that are stopped from guessing seat codes, for
 	 * all nodes; tests of single controllers have none
 	 */
-	AttemptFilter(AttemptLimits limits, ObjectProvider<CodeGuessing> guesses) {
+	AttemptFilter(AttemptLimits limits, KnownPlaces places, ObjectProvider<CodeGuessing> guesses) {
 		this.limits = limits;
+		this.places = places;
 		this.guesses = guesses;
+	}
+
+	@Override
+	protected boolean shouldNotFilter(HttpServletRequest request) {
+		return !"POST".equals(request.getMethod());
 	}
 
 	@Override
 	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws ServletException, IOException {
-		CodeDoor door = isSeatCode(request) ? door(request) : OPEN;
+		boolean seatCode = SEAT_PATHS.contains(RoutedPath.of(request));
+		CodeDoor door = seatCode ? door(request) : OPEN;
 		if (!door.pause().isZero()) {
 			refuse(door.pause(), request, response);
 			return;
@@ -58,53 +72,57 @@ class AttemptFilter extends OncePerRequestFilter {
 		for (Attempt attempt : attempts) {
 			Duration wait = this.limits.take(attempt);
 			if (!wait.isZero()) {
-				refuse(isSeatCode(request) ? stop(request, wait) : wait, request, response);
+				refuse(seatCode ? stop(request, wait) : wait, request, response);
 				return;
 			}
 		}
 		chain.doFilter(request, response);
 		if (response.getStatus() < HttpStatus.BAD_REQUEST.value()) {
 			attempts.forEach(this.limits::giveBack);
+			remember(request);
+		}
+	}
+
+	private void remember(HttpServletRequest request) {
+		if (SIGN_IN.equals(RoutedPath.of(request))) {
+			this.places.remember(name(request), Network.of(request));
 		}
 	}
 
 	private CodeDoor door(HttpServletRequest request) {
 		CodeGuessing known = this.guesses.getIfAvailable();
-		return (known != null) ? known.door(request.getRemoteAddr()) : OPEN;
+		return (known != null) ? known.door(Network.of(request)) : OPEN;
 	}
 
 	private Duration stop(HttpServletRequest request, Duration wait) {
 		CodeGuessing known = this.guesses.getIfAvailable();
-		return (known != null) ? known.stop(request.getRemoteAddr(), DeviceDescription.of(request).description())
-				: wait;
+		return (known != null) ? known.stop(Network.of(request), DeviceDescription.of(request).description()) : wait;
 	}
 
-	private static boolean isSeatCode(HttpServletRequest request) {
-		return "POST".equals(request.getMethod()) && SEAT_PATHS.contains(request.getRequestURI());
-	}
-
-	private static List<Attempt> attempts(HttpServletRequest request, String turn) {
-		if (!"POST".equals(request.getMethod())) {
-			return List.of();
+	private List<Attempt> attempts(HttpServletRequest request, String turn) {
+		String path = RoutedPath.of(request);
+		String network = Network.of(request);
+		if (path.startsWith("/set-up/")) {
+			return List.of(Attempt.perMinute("set-up " + network, NAME_PER_MINUTE));
 		}
-		String address = request.getRemoteAddr();
-		return switch (firstParts(request)) {
-			case "/sign-in" -> List.of(new Attempt("sign-in " + address, ADDRESS_PER_MINUTE),
-					new Attempt("sign-in " + address + " " + name(request), NAME_PER_MINUTE));
-			case "/set-up" -> List.of(new Attempt("set-up " + address, NAME_PER_MINUTE));
-			case "/judge", "/api/seat-pairings" ->
-				List.of(new Attempt("seat " + address + " " + turn, SEAT_PER_MINUTE));
-			default -> List.of();
-		};
+		if (SEAT_PATHS.contains(path)) {
+			return List.of(Attempt.perMinute("seat " + network + " " + turn, SEAT_PER_MINUTE));
+		}
+		return SIGN_IN.equals(path) ? signIn(name(request), network) : List.of();
 	}
 
-	private static String firstParts(HttpServletRequest request) {
-		String path = request.getRequestURI();
-		return path.startsWith("/set-up/") ? "/set-up" : path;
+	private List<Attempt> signIn(String name, String network) {
+		List<Attempt> attempts = new ArrayList<>();
+		attempts.add(Attempt.perMinute("sign-in " + network, ADDRESS_PER_MINUTE));
+		attempts.add(Attempt.perMinute("sign-in " + network + " " + name, NAME_PER_MINUTE));
+		if (!this.places.know(name, network)) {
+			attempts.add(Attempt.perHour("account " + name, ACCOUNT_PER_HOUR));
+		}
+		return attempts;
 	}
 
 	private static String name(HttpServletRequest request) {
-		return Objects.requireNonNullElse(request.getParameter("signInName"), "").strip().toLowerCase(Locale.ROOT);
+		return SignInName.typed(request.getParameter("signInName"));
 	}
 
 	private void refuse(Duration wait, HttpServletRequest request, HttpServletResponse response) throws IOException {
@@ -112,7 +130,7 @@ class AttemptFilter extends OncePerRequestFilter {
 		response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
 		Refusal refusal = Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-many-attempts",
 				"Too many attempts failed from here. Wait " + seconds + " seconds, then try again.");
-		if (request.getRequestURI().startsWith("/api/")) {
+		if (RoutedPath.isOfPrograms(RoutedPath.of(request))) {
 			ProblemWriter.write(refusal, request, response);
 			return;
 		}

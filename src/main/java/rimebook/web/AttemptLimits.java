@@ -11,7 +11,7 @@ import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
 
 /**
- * How often something may fail within a minute. Each attempt takes a token, each success
+ * How often something may fail within a time. Each attempt takes a token, each success
  * gives it back, so that only failures count, however many come at once.
  */
 class AttemptLimits {
@@ -49,13 +49,13 @@ class AttemptLimits {
 	}
 
 	private synchronized Bucket bucket(Attempt attempt) {
-		return this.buckets.computeIfAbsent(attempt.key(), (key) -> fresh(attempt.perMinute()));
+		return this.buckets.computeIfAbsent(attempt.key(), (key) -> fresh(attempt));
 	}
 
-	private Bucket fresh(int perMinute) {
+	private Bucket fresh(Attempt attempt) {
 		return Bucket.builder()
 			.withCustomTimePrecision(this.time)
-			.addLimit((limit) -> limit.capacity(perMinute).refillGreedy(perMinute, Duration.ofMinutes(1)))
+			.addLimit((limit) -> limit.capacity(attempt.most()).refillGreedy(attempt.most(), attempt.within()))
 			.build();
 	}
 
@@ -63,9 +63,19 @@ class AttemptLimits {
 	 * What is counted together.
 	 *
 	 * @param key the kind of attempt and who makes it
-	 * @param perMinute how many may fail within a minute
+	 * @param most how many may fail
+	 * @param within in which time
 	 */
-	record Attempt(String key, int perMinute) {
+	record Attempt(String key, int most, Duration within) {
+
+		static Attempt perMinute(String key, int most) {
+			return new Attempt(key, most, Duration.ofMinutes(1));
+		}
+
+		static Attempt perHour(String key, int most) {
+			return new Attempt(key, most, Duration.ofHours(1));
+		}
+
 	}
 
 	private record ClockMeter(Clock clock) implements TimeMeter {

@@ -46,7 +46,7 @@ class ExceptionAdvice {
 
 	static Object face(Refusal refusal, HttpServletRequest request) {
 		String path = path(request);
-		return path.startsWith("/api/") ? program(refusal, path) : ErrorPage.of(refusal);
+		return RoutedPath.isOfPrograms(RoutedPath.of(path, request)) ? program(refusal, path) : ErrorPage.of(refusal);
 	}
 
 	private static ResponseEntity<Problem> program(Refusal refusal, String path) {

@@ -24,7 +24,7 @@ class PageRefusal implements AuthenticationEntryPoint, AccessDeniedHandler {
 	@Override
 	public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException refusal)
 			throws IOException, ServletException {
-		if (PathRules.know(request.getRequestURI())) {
+		if (PathRules.know(RoutedPath.of(request))) {
 			this.signIn.commence(request, response, refusal);
 		}
 		else {
@@ -38,7 +38,7 @@ class PageRefusal implements AuthenticationEntryPoint, AccessDeniedHandler {
 		if (refusal instanceof CsrfException) {
 			request.setAttribute(ErrorPageController.REFUSAL, Refusal.formTooOld());
 		}
-		boolean known = PathRules.know(request.getRequestURI());
+		boolean known = PathRules.know(RoutedPath.of(request));
 		response.sendError((known ? HttpStatus.FORBIDDEN : HttpStatus.NOT_FOUND).value());
 	}
 

@@ -71,6 +71,9 @@ final class PathRules {
 			anyPerson("/desk/demo/**"));
 	// @formatter:on
 
+	/** A routed path is decoded already and is not decoded again. */
+	private static final PathContainer.Options PLAIN = PathContainer.Options.create('/', false);
+
 	private PathRules() {
 	}
 
@@ -93,8 +96,8 @@ final class PathRules {
 	}
 
 	/**
-	 * The role that a person with these roles acts in at the path: the first that may
-	 * write there, else the first they have.
+	 * The role that a person with these roles acts in at the routed path: the first that
+	 * may write there, else the first they have.
 	 */
 	static Role actedIn(List<Role> held, String path) {
 		return TABLE.stream()
@@ -104,13 +107,13 @@ final class PathRules {
 			.orElseGet(() -> held.stream().sorted().findFirst().orElseThrow());
 	}
 
-	/** Tell whether some line of the table fits the path. */
+	/** Tell whether some line of the table fits the routed path. */
 	static boolean know(String path) {
 		return TABLE.stream().anyMatch((rule) -> fits(rule, path));
 	}
 
 	private static boolean fits(PathRule rule, String path) {
-		return PathPatternParser.defaultInstance.parse(rule.pattern()).matches(PathContainer.parsePath(path));
+		return PathPatternParser.defaultInstance.parse(rule.pattern()).matches(PathContainer.parsePath(path, PLAIN));
 	}
 
 	private static String[] names(Set<Role> roles) {

@@ -31,7 +31,7 @@ class ProblemWriter implements AuthenticationEntryPoint, AccessDeniedHandler {
 
 	private static void refuse(HttpServletRequest request, HttpServletResponse response, HttpStatus status)
 			throws IOException {
-		boolean known = PathRules.know(request.getRequestURI());
+		boolean known = PathRules.know(RoutedPath.of(request));
 		write(Refusal.ofStatus(known ? status : HttpStatus.NOT_FOUND), request, response);
 	}
 

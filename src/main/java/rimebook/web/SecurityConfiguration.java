@@ -40,8 +40,8 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(1)
-	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats,
-			ObjectProvider<CodeGuessing> guesses) {
+	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
+			ObjectProvider<SeatCodes> seats, ObjectProvider<CodeGuessing> guesses) {
 		ProblemWriter problems = new ProblemWriter();
 		return http.securityMatcher("/api/**")
 			.csrf(AbstractHttpConfigurer::disable)
@@ -49,7 +49,7 @@ public class SecurityConfiguration {
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
 			.addFilterBefore(new BodyLimitFilter(), CsrfFilter.class)
-			.addFilterBefore(new AttemptFilter(limits, guesses), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -61,15 +61,15 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(2)
-	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<SeatCodes> seats,
-			ObjectProvider<CodeGuessing> guesses) {
+	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
+			ObjectProvider<SeatCodes> seats, ObjectProvider<CodeGuessing> guesses) {
 		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
 		return http.securityMatcher("/judge", "/judge/**")
 			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
-			.addFilterBefore(new AttemptFilter(limits, guesses), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -79,7 +79,8 @@ public class SecurityConfiguration {
 	/** People: name and password once, then a session. */
 	@Bean
 	@Order(3)
-	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, ObjectProvider<CodeGuessing> guesses) {
+	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
+			ObjectProvider<CodeGuessing> guesses) {
 		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
 			.formLogin((form) -> form.loginPage("/sign-in")
@@ -88,7 +89,7 @@ public class SecurityConfiguration {
 				.failureForwardUrl("/sign-in/refused"))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(new PageRefusal())
 				.accessDeniedHandler(new PageRefusal()))
-			.addFilterBefore(new AttemptFilter(limits, guesses), UsernamePasswordAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, places, guesses), UsernamePasswordAuthenticationFilter.class)
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/"))
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -99,6 +100,11 @@ public class SecurityConfiguration {
 	@Bean
 	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks) {
 		return new AttemptLimits(clocks.getIfAvailable(Clock::systemUTC));
+	}
+
+	@Bean
+	KnownPlaces knownPlaces() {
+		return new KnownPlaces();
 	}
 
 	private static CookieCsrfTokenRepository tokens() {

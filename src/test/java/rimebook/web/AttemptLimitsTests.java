@@ -14,7 +14,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class AttemptLimitsTests {
 
-	private static final Attempt ONE = new Attempt("one", 3);
+	private static final Attempt ONE = Attempt.perMinute("one", 3);
 
 	private final MovingClock clock = new MovingClock();
 
@@ -40,7 +40,7 @@ class AttemptLimitsTests {
 	@Test
 	void othersDoNotWait() {
 		takeThree();
-		assertThat(this.limits.take(new Attempt("other", 3))).isZero();
+		assertThat(this.limits.take(Attempt.perMinute("other", 3))).isZero();
 	}
 
 	private void takeThree() {
