@@ -3,6 +3,8 @@ package rimebook.web;
 import java.util.List;
 import java.util.Locale;
 
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.CacheControl;
@@ -19,6 +21,17 @@ class WebConfiguration implements WebMvcConfigurer {
 
 	private static final List<Locale> SPOKEN = List.of(Locale.ENGLISH);
 
+	private final ObjectProvider<FormAnswers> answers;
+
+	WebConfiguration(ObjectProvider<FormAnswers> answers) {
+		this.answers = answers;
+	}
+
+	@Bean
+	static BeanPostProcessor formTokens() {
+		return FormTokens.beside();
+	}
+
 	@Override
 	public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
 		resolvers.add(new ActorArgumentResolver());
@@ -26,6 +39,7 @@ class WebConfiguration implements WebMvcConfigurer {
 
 	@Override
 	public void addInterceptors(InterceptorRegistry registry) {
+		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**");
 		registry.addInterceptor(new RefusedFormInterceptor());
 		registry.addInterceptor(new SignedInInterceptor()).addPathPatterns("/desk/**");
 	}

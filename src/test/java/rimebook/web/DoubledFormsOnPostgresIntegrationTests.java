@@ -1,0 +1,8 @@
+package rimebook.web;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class DoubledFormsOnPostgresIntegrationTests extends DoubledFormsIntegrationTests {
+
+}
