@@ -38,6 +38,8 @@ class SeatCode {
 
 	private int waiting;
 
+	private boolean faulty;
+
 	/** For Hibernate. */
 	@SuppressWarnings("NullAway")
 	protected SeatCode() {
@@ -60,6 +62,7 @@ class SeatCode {
 		this.pairedAt = null;
 		this.lastHeardAt = null;
 		this.waiting = 0;
+		this.faulty = false;
 	}
 
 	/** Give the seat to a tablet; one that held it before no longer does. */
@@ -69,6 +72,7 @@ class SeatCode {
 		this.pairedAt = now;
 		this.lastHeardAt = now;
 		this.waiting = 0;
+		this.faulty = false;
 	}
 
 	/** Tell whether the tablet was heard at that time or later. */
@@ -76,8 +80,8 @@ class SeatCode {
 		return this.lastHeardAt != null && !this.lastHeardAt.isBefore(then);
 	}
 
-	boolean keepsWaiting(int cards) {
-		return this.waiting == cards;
+	boolean hasTold(int cards, boolean faulty) {
+		return this.waiting == cards && this.faulty == faulty;
 	}
 
 	String code() {
@@ -93,7 +97,7 @@ class SeatCode {
 	}
 
 	SeatDevice device() {
-		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting, this.issuedAt);
+		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting, this.faulty, this.issuedAt);
 	}
 
 }

@@ -31,7 +31,7 @@ interface SeatCodeRepository extends Repository<SeatCode, UUID> {
 
 	/** Without the optimistic lock, as {@link #heard}. */
 	@Modifying
-	@Query("update SeatCode c set c.waiting = :waiting where c.seatId = :seat")
-	int waiting(UUID seat, int waiting);
+	@Query("update SeatCode c set c.waiting = :waiting, c.faulty = :faulty where c.seatId = :seat")
+	int told(UUID seat, int waiting, boolean faulty);
 
 }

@@ -115,16 +115,17 @@ public class SeatCodes {
 	}
 
 	/**
-	 * Note how many cards a tablet says it has not been able to hand over. Nothing is
-	 * written while the number stays the same.
+	 * Note what a tablet says of itself. Nothing is written while it says the same.
+	 * @param waiting how many cards it has not been able to hand over
+	 * @param faulty whether its page could not show everything
 	 * @throws RuleViolationException on the field {@code waiting} unless it is 0 to 9999
 	 */
 	@Transactional
-	public void noteWaiting(UUID seat, int waiting) {
+	public void noteTablet(UUID seat, int waiting, boolean faulty) {
 		Required.number("waiting", waiting, 0, MOST_WAITING);
 		this.codes.findById(seat)
-			.filter((code) -> !code.keepsWaiting(waiting))
-			.ifPresent((code) -> this.codes.waiting(seat, waiting));
+			.filter((code) -> !code.hasTold(waiting, faulty))
+			.ifPresent((code) -> this.codes.told(seat, waiting, faulty));
 	}
 
 	/** The tablet that holds a seat; all empty if none does. */

@@ -12,11 +12,12 @@ import org.jspecify.annotations.Nullable;
  * none has joined
  * @param device its address and browser, empty if none has joined
  * @param waiting how many cards it has not been able to hand over, as it last said
+ * @param faulty whether its page could not show everything, as it last said
  * @param issuedAt when the code that it joins with was issued, null if none was
  */
 public record SeatDevice(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device, int waiting,
-		@Nullable Instant issuedAt) {
+		boolean faulty, @Nullable Instant issuedAt) {
 
-	static final SeatDevice NONE = new SeatDevice(null, null, "", 0, null);
+	static final SeatDevice NONE = new SeatDevice(null, null, "", 0, false, null);
 
 }

@@ -84,10 +84,10 @@ public class Stand {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
 			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),
-					seat.waiting(), standing);
+					seat.waiting(), seat.faulty(), standing);
 		}
 		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
-				seat.pairedAt(), seat.lastHeardAt(), seat.waiting(), standing);
+				seat.pairedAt(), seat.lastHeardAt(), seat.waiting(), seat.faulty(), standing);
 	}
 
 	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {

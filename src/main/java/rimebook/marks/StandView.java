@@ -61,10 +61,11 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * @param pairedAt when the seat's tablet joined, {@code null} while none has
 	 * @param lastHeardAt when it last spoke, to within a few seconds
 	 * @param waiting how many cards the tablet says it has not been able to hand over
+	 * @param faulty whether the tablet says that its page could not show everything
 	 * @param standing whether its card counts
 	 */
 	public record SeatCard(String label, String official, String card, @Nullable Instant receivedAt, int sequence,
-			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting, Standing standing) {
+			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting, boolean faulty, Standing standing) {
 
 		/** Tell whether closing waits for its card. */
 		public boolean counts() {

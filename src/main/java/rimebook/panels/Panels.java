@@ -150,13 +150,15 @@ public class Panels {
 	}
 
 	/**
-	 * Note how many cards the seat's tablet says it has not been able to hand over.
+	 * Note what the seat's tablet says of itself.
+	 * @param cards how many cards it has not been able to hand over
+	 * @param faulty whether its page could not show everything
 	 * @throws rimebook.shared.RuleViolationException on the field {@code waiting} unless
 	 * it is 0 to 9999
 	 */
 	@Transactional
-	public void noteWaiting(SeatId id, int cards) {
-		this.views.noteWaiting(id, cards);
+	public void noteTablet(SeatId id, int cards, boolean faulty) {
+		this.views.noteTablet(id, cards, faulty);
 	}
 
 	/** Who sits in judgement on a team they are bound to, as things are now. */

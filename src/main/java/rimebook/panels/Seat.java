@@ -103,7 +103,8 @@ class Seat {
 	SeatView view(@Nullable String code, SeatDevice device) {
 		return new SeatView(id(), event(), this.kind, this.number,
 				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), code,
-				device.pairedAt(), device.lastHeardAt(), device.waiting(), this.version, device.issuedAt());
+				device.pairedAt(), device.lastHeardAt(), device.waiting(), device.faulty(), this.version,
+				device.issuedAt());
 	}
 
 }

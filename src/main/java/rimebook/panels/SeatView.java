@@ -16,11 +16,12 @@ import rimebook.competition.EventId;
  * @param pairedAt when the tablet joined, {@code null} while none has
  * @param lastHeardAt when the tablet last spoke, {@code null} while it has not
  * @param waiting how many cards the tablet says it has not been able to hand over
+ * @param faulty whether the tablet says that its page could not show everything
  * @param version give it back when vacating, so that nobody removes another's choice
  * @param codeIssuedAt when the code was issued, {@code null} until one is
  */
 public record SeatView(SeatId id, EventId event, SeatKind kind, int number, @Nullable OfficialView official,
 		String overrideReason, String label, @Nullable String code, @Nullable Instant pairedAt,
-		@Nullable Instant lastHeardAt, int waiting, int version, @Nullable Instant codeIssuedAt) {
+		@Nullable Instant lastHeardAt, int waiting, boolean faulty, int version, @Nullable Instant codeIssuedAt) {
 
 }

@@ -24,8 +24,8 @@ class SeatViews {
 		return seat.view(this.codes.codeOf(seat.id().value()).orElse(null), this.codes.deviceOf(seat.id().value()));
 	}
 
-	void noteWaiting(SeatId seat, int cards) {
-		this.codes.noteWaiting(seat.value(), cards);
+	void noteTablet(SeatId seat, int cards, boolean faulty) {
+		this.codes.noteTablet(seat.value(), cards, faulty);
 	}
 
 	PanelView panel(EventView event) {

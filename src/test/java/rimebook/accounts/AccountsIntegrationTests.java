@@ -158,7 +158,7 @@ class AccountsIntegrationTests {
 		assertThat(this.seatCodes.codeOf(seat)).contains(code);
 		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
 		SeatDevice device = this.seatCodes.deviceOf(seat);
-		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, device.issuedAt()));
+		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, false, device.issuedAt()));
 		assertThat(device.issuedAt()).isNotNull();
 		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> this.seatCodes.pair(former, "tablet"))
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-code-unknown"))

@@ -117,13 +117,13 @@ class RemarksSeenIntegrationTests {
 	void cardsThatWaitAreToldUntilAnotherTabletJoins() {
 		this.panels.issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.codes.pair(seat(0).code(), "a tablet");
-		this.panels.noteWaiting(seat(0).id(), 2);
+		this.panels.noteTablet(seat(0).id(), 2, false);
 		assertThat(this.stand.ofSegment(this.day.segment(1)).now().seats()).extracting(StandView.SeatCard::waiting)
 			.containsExactly(2, 0, 0);
 		this.codes.pair(seat(0).code(), "another tablet");
 		assertThat(seat(0).waiting()).isZero();
 		assertThatExceptionOfType(RuleViolationException.class)
-			.isThrownBy(() -> this.panels.noteWaiting(seat(0).id(), -1))
+			.isThrownBy(() -> this.panels.noteTablet(seat(0).id(), -1, false))
 			.withMessageContaining("'waiting'");
 	}
 

@@ -8,6 +8,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
+import rimebook.marks.RemarkKind;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
@@ -31,6 +32,7 @@ class CardController {
 		EventView event = this.competitions.event(seat.event());
 		model.addAttribute("seat", seat);
 		model.addAttribute("event", event);
+		model.addAttribute("remarkKinds", RemarkKind.values());
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
 		return event.isJudgedByPoints() ? "marks/card-points" : "marks/card";
 	}

@@ -55,10 +55,12 @@ class JudgeApiController {
 	 * What the seat may see; also the tablet's sign of life.
 	 * @param waiting how many cards wait on the tablet; left out by a program that keeps
 	 * none
+	 * @param fault whether the tablet's page could not show everything
 	 */
 	@GetMapping("/api/judge/table")
-	ResponseEntity<TableResponse> table(@OwnSeat UUID seat, @RequestParam(defaultValue = "0") int waiting) {
-		this.panels.noteWaiting(new SeatId(seat), waiting);
+	ResponseEntity<TableResponse> table(@OwnSeat UUID seat, @RequestParam(defaultValue = "0") int waiting,
+			@RequestParam(defaultValue = "false") boolean fault) {
+		this.panels.noteTablet(new SeatId(seat), waiting, fault);
 		return ResponseEntity.ok()
 			.cacheControl(CacheControl.noStore())
 			.body(TableResponse.of(this.tables.tableOf(new SeatId(seat))));

@@ -16,10 +16,11 @@ import rimebook.marks.StandView;
  * @param contact whether the tablet is heard: heard, silent or never
  * @param since when it joined, or while it is silent when it was last heard
  * @param waiting how many cards the tablet says it has not been able to hand over
+ * @param faulty whether the tablet says that its page could not show everything
  * @param standing whether its card counts
  */
 record SeatRow(String label, String official, String marks, String received, int changes, String contact, String since,
-		int waiting, StandView.Standing standing) {
+		int waiting, boolean faulty, StandView.Standing standing) {
 
 	/** A tablet asks every second or two; after so long it is out of reach. */
 	private static final Duration SILENT = Duration.ofSeconds(20);
@@ -29,7 +30,7 @@ record SeatRow(String label, String official, String marks, String received, int
 		return new SeatRow(seat.label(), seat.official(), seat.card(), clock.time(seat.receivedAt()),
 				Math.max(0, seat.sequence() - 1), contact,
 				clock.time(contact.equals("silent") ? seat.lastHeardAt() : seat.pairedAt()), seat.waiting(),
-				seat.standing());
+				seat.faulty(), seat.standing());
 	}
 
 	private static String contact(@Nullable Instant lastHeard, Instant now) {

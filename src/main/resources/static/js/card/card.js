@@ -16,7 +16,7 @@ export class Card {
 		this.turned = undefined;
 		this.typed = this.nothing();
 		this.refusal = undefined;
-		this.contact = "good";
+		this.contact = "starting";
 	}
 
 	/* Take the service's table. Only when the performance at hand is over something else is laid before the judge. */

@@ -2,6 +2,7 @@
  * Draws what every card has: the bar, the team, what the referee says, the button to send and the line of
  * truth. words(version) says a card in a few words, missing(card) what it still lacks.
  */
+import { attempt } from "./fault.js";
 import { clock, element, button, fill, part, say, show, state, sync, word } from "./page.js";
 
 /* More stand above the keys one after the other, so that the keys keep their size. */
@@ -10,19 +11,19 @@ const LONG_NAME = 32;
 
 export function drawFrame(card, zone, { words, missing }) {
 	state(document.querySelector(".card"), card.view());
-	drawBar(card);
-	drawTeam(card);
-	drawPanel(card);
-	drawReopened(card);
-	drawNotices(card);
-	drawSend(card, words, missing);
-	drawTruth(card, zone, words);
-	drawRefusals(card, words);
+	attempt("bar", () => drawBar(card));
+	attempt("team", () => drawTeam(card));
+	attempt("panel", () => drawPanel(card));
+	attempt("reopened", () => drawReopened(card));
+	attempt("notices", () => drawNotices(card));
+	attempt("send", () => drawSend(card, words, missing));
+	attempt("truth", () => drawTruth(card, zone, words));
+	attempt("refusals", () => drawRefusals(card, words));
 }
 
 function drawBar(card) {
 	state(part("contact"), card.contact);
-	say(part("contact"), word(card.contact === "good" ? "contact-good" : "contact-none"));
+	say(part("contact"), card.contact === "starting" ? "" : word(card.contact === "good" ? "contact-good" : "contact-none"));
 	show(part("not-lasting"), !card.shelf.isLasting());
 	if (card.table) {
 		say(part("progress"), word("progress", card.table.skated, card.table.starters));

@@ -1,30 +1,49 @@
 /*
  * Looks at the service again and again. A look only updates the table, so it can never disturb what is
  * being typed; without an answer the looks become rarer, and with the first answer what waits goes out.
+ * Nothing that goes wrong with an answer or while drawing it ends the looking. "In contact" is said for
+ * as long as the last answer is fresh.
  */
+import { attempt, hasFault } from "./fault.js";
 import { fetchTable } from "./service.js";
 
 const LONGEST_WAIT = 15000;
+const FRESH = 5000;
+const CHECK_EVERY = 500;
 
 export function keepLooking(card, outbox, every, refresh) {
 	let failures = 0;
 	let looking = false;
+	let heardAt = Date.now();
 	let timer;
 
 	async function look() {
 		clearTimeout(timer);
 		if (!looking) {
 			looking = true;
-			learn(await fetchTable(outbox.waitingCards().length));
+			const known = outbox.receivedIds();
+			const answer = await fetchTable(outbox.waitingCards().length, hasFault());
 			looking = false;
+			hear(answer.outcome);
+			attempt("table", () => answer.table && card.take(answer.table, known));
+			attempt("drawing", refresh);
 		}
-		timer = setTimeout(look, Math.min(every() * 2 ** Math.min(failures, 5), LONGEST_WAIT));
+		timer = setTimeout(look, wait());
 	}
 
-	function learn({ outcome, table }) {
+	function wait() {
+		let shortest = LONGEST_WAIT;
+		attempt("waiting", () => (shortest = every()));
+		return Math.min(shortest * 2 ** Math.min(failures, 5), LONGEST_WAIT);
+	}
+
+	function hear(outcome) {
 		if (outcome === "table") {
-			card.take(table);
+			heardAt = Date.now();
 			card.contact = "good";
+			if (failures > 0) {
+				outbox.flush();
+			}
 		}
 		else if (outcome === "seat-lost") {
 			card.contact = "seat-lost";
@@ -32,16 +51,25 @@ export function keepLooking(card, outbox, every, refresh) {
 		else if (failures > 0) {
 			card.contact = "none";
 		}
-		if (outcome === "table" && failures > 0) {
-			outbox.flush();
-		}
 		failures = outcome === "table" ? 0 : failures + 1;
-		refresh();
 	}
 
-	document.addEventListener("visibilitychange", () => document.hidden || look());
+	/* A clock that was set back says nothing of how old the answer is. */
+	function check() {
+		const age = Date.now() - heardAt;
+		if (card.contact === "good" && (age > FRESH || age < 0)) {
+			card.contact = "none";
+			attempt("drawing", refresh);
+		}
+	}
+
+	setInterval(check, CHECK_EVERY);
+	document.addEventListener("visibilitychange", () => {
+		check();
+		document.hidden || look();
+	});
 	window.addEventListener("online", look);
-	window.addEventListener("storage", refresh);
+	card.shelf.onChange = () => attempt("drawing", refresh);
 	look();
 	outbox.flush();
 }

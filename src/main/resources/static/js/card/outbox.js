@@ -8,6 +8,7 @@
  * deliver(thing) resolves to { outcome: "received", receivedAt }, { outcome: "refused", sentence },
  * { outcome: "differs", sentence, received }, { outcome: "seat-lost" } or { outcome: "unreachable" }.
  */
+import { attempt, note } from "./fault.js";
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 15000;
@@ -53,6 +54,11 @@ export class Outbox {
 		return this.things().filter((thing) => thing.state === "waiting");
 	}
 
+	/* What the service has said that it has, so far. */
+	receivedIds() {
+		return new Set(this.cards().filter((card) => card.state === "received").map(({ id }) => id));
+	}
+
 	waitingCards() {
 		return this.waiting().filter(isCard);
 	}
@@ -88,9 +94,7 @@ export class Outbox {
 		}
 		this.sending = true;
 		try {
-			while (this.waiting().length > 0 && await this.sendOne(this.waiting()[0])) {
-				this.wait = FIRST_WAIT;
-			}
+			await this.sendAll();
 		}
 		finally {
 			this.sending = false;
@@ -100,13 +104,33 @@ export class Outbox {
 		}
 	}
 
-	async sendOne(thing) {
-		const { outcome, ...words } = await this.deliver(thing);
-		if (!ANSWERS.includes(outcome)) {
-			return false;
+	/* Until there is no answer. What cannot be told at all holds nothing else up. */
+	async sendAll() {
+		const unspeakable = new Set();
+		const next = () => this.waiting().find(({ id }) => !unspeakable.has(id));
+		for (let thing = next(); thing; thing = next()) {
+			const { outcome, ...words } = await this.told(thing);
+			if (outcome === "fault") {
+				unspeakable.add(thing.id);
+			}
+			else if (ANSWERS.includes(outcome)) {
+				this.wait = FIRST_WAIT;
+				this.change(thing.id, { state: outcome, ...words });
+			}
+			else {
+				return;
+			}
 		}
-		this.change(thing.id, { state: outcome, ...words });
-		return true;
+	}
+
+	async told(thing) {
+		try {
+			return await this.deliver(thing);
+		}
+		catch (fault) {
+			note("sending", fault);
+			return { outcome: "fault" };
+		}
 	}
 
 	tryAgainLater() {
@@ -120,7 +144,7 @@ export class Outbox {
 
 	keep(things) {
 		this.shelf.write("cards", things);
-		this.onChange();
+		attempt("drawing", this.onChange);
 	}
 
 }

@@ -4,9 +4,9 @@ export function part(id) {
 	return document.getElementById(id);
 }
 
-/* The words of the page stand in the page; {0}, {1} are filled here. */
+/* The words of the page stand in the page; {0}, {1} are filled here. One that is not there is shown as its name. */
 export function word(name, ...values) {
-	const pattern = document.querySelector(`#words [data-word="${name}"]`).textContent;
+	const pattern = document.querySelector(`#words [data-word="${CSS.escape(name)}"]`)?.textContent ?? name;
 	return pattern.replace(/\{(\d)\}/g, (place, index) => values[index]);
 }
 

@@ -1,6 +1,10 @@
 /* What the tablet asks of the service, in words that the card understands. */
 
-const PATIENCE = 8000;
+const LOOK_PATIENCE = 12000;
+
+/* What is told may be answered late: it is told again beside the first telling, which stays open. */
+const TELL_AGAIN_AFTER = 8000;
+const TELL_PATIENCE = 30000;
 
 /* How each kind of thing in the outbox is told. */
 const TOLD = {
@@ -10,11 +14,11 @@ const TOLD = {
 };
 
 /*
- * Look at the table and say how many cards wait here. Resolves to { outcome: "table", table },
+ * Look at the table and say how many cards wait here and whether this page has a fault. Resolves to { outcome: "table", table },
  * { outcome: "seat-lost" } or { outcome: "unreachable" }.
  */
-export async function fetchTable(waiting) {
-	const answer = await ask("/api/judge/table?waiting=" + waiting, { method: "GET" });
+export async function fetchTable(waiting, fault) {
+	const answer = await ask("/api/judge/table?waiting=" + waiting + (fault ? "&fault=true" : ""), { method: "GET" });
 	return answer.status === 200 ? { outcome: "table", table: answer.body } : { outcome: failure(answer) };
 }
 
@@ -27,7 +31,7 @@ export async function fetchOwnCards() {
 /* Send one thing; see outbox.js for what it resolves to. */
 export async function deliver(thing) {
 	const { path, body } = TOLD[thing.kind ?? "pair"];
-	const answer = await ask(path(thing), { method: "PUT", body: JSON.stringify(body(thing)) });
+	const answer = await tell(path(thing), JSON.stringify(body(thing)));
 	if (answer.status === 200) {
 		return { outcome: "received", receivedAt: answer.body.receivedAt ?? answer.body.seenAt };
 	}
@@ -47,9 +51,27 @@ function points({ performance, sequence, listSequence, grades, components }) {
 	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks) };
 }
 
-async function ask(path, request) {
+/* Resolves with the first answer; a telling that fails is the answer only if no other is open. */
+function tell(path, body) {
+	return new Promise((resolve) => {
+		let open = 0;
+		const again = setTimeout(once, TELL_AGAIN_AFTER);
+		async function once() {
+			open++;
+			const answer = await ask(path, { method: "PUT", body }, TELL_PATIENCE);
+			open--;
+			if (answer.status !== 0 || open === 0) {
+				clearTimeout(again);
+				resolve(answer);
+			}
+		}
+		once();
+	});
+}
+
+async function ask(path, request, patience = LOOK_PATIENCE) {
 	const stop = new AbortController();
-	const timer = setTimeout(() => stop.abort(), PATIENCE);
+	const timer = setTimeout(() => stop.abort(), patience);
 	try {
 		const headers = { "Accept": "application/json", "Content-Type": "application/json" };
 		const response = await fetch(path, { ...request, headers, cache: "no-store", signal: stop.signal });

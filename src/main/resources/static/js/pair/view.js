@@ -1,5 +1,6 @@
 /* Draws a card of two marks: the marks, the place they would take, the judge's own cards in order. */
 import { drawDiffering } from "../card/differ.js";
+import { attempt } from "../card/fault.js";
 import { drawFrame } from "../card/frame.js";
 import { element, fill, part, say, show, word } from "../card/page.js";
 import { equalTotals, placeAmong, ranked, total } from "./order.js";
@@ -9,10 +10,10 @@ const MARKS = ["first", "second"];
 
 export function draw(card, { zone }) {
 	drawFrame(card, zone, { words: marks, missing: () => word("send-missing") });
-	drawMarks(card);
-	drawOwn(card);
-	drawDiffering(card, zone, differing);
-	say(part("spoken"), spoken(card));
+	attempt("marks", () => drawMarks(card));
+	attempt("own", () => drawOwn(card));
+	attempt("differing", () => drawDiffering(card, zone, differing));
+	attempt("spoken", () => say(part("spoken"), spoken(card)));
 }
 
 function drawMarks(card) {

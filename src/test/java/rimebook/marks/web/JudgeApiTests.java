@@ -136,7 +136,7 @@ class JudgeApiTests {
 			.willReturn(new JudgeTable("Judge 3", "Junior", "", null, CardTieBreak.SECOND_MARK, null, List.of(), 0, 0));
 		assertThat(this.mvc.get().uri("/api/judge/table?waiting=2").header("Authorization", "Bearer a-token"))
 			.hasStatusOk();
-		then(this.panels).should().noteWaiting(new SeatId(SEAT), 2);
+		then(this.panels).should().noteTablet(new SeatId(SEAT), 2, false);
 	}
 
 	@Test
