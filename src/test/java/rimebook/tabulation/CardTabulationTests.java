@@ -21,6 +21,10 @@ class CardTabulationTests {
 
 	private static final CardMarks LOW = new CardMarks(400, 400);
 
+	/**
+	 * Equal totals of a card: guidelines for the manual use of the results system, ISU
+	 * 1998.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "FREE, free", "SHORT, short" })
 	void segmentKindDecidesEqualTotalsOfACard(SegmentKind kind, String column) {
@@ -37,6 +41,10 @@ class CardTabulationTests {
 			.isEqualTo(PlacementTabulation.ofCards(PlacementRules.majority(SegmentKind.SHORT), cards(card)));
 	}
 
+	/**
+	 * 1,1,3: Washington Post, 23 February 1980; the mean is a setting (not excluded by
+	 * published places).
+	 */
 	@Test
 	void levelCardsMayHaveTheMeanOfTheirOrdinals() {
 		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withSharedOrdinals(SharedOrdinals.MEAN),
@@ -66,6 +74,7 @@ class CardTabulationTests {
 		assertThat(standing.judges()).isEqualTo(3);
 	}
 
+	/** Order of those without a place: common practice. */
 	@Test
 	void teamsWithoutMarksFollowByStatusAndIdentifier() {
 		SegmentStanding standing = PlacementTabulation.ofCards(FREE,
@@ -80,6 +89,7 @@ class CardTabulationTests {
 		assertThat(standing.rows().get(1).shared()).isFalse();
 	}
 
+	/** A setting; the three ways are from memory. */
 	@ParameterizedTest
 	@CsvSource({ "CLOSE_FINAL_PLACES, 3, 300", "LEAVE_GAPS, 3, 300", "CLOSE_ALL_PLACES, 2, 200" })
 	void placeOfADisqualifiedTeamIsLeftOrClosedByTheRules(DisqualifiedPlaces policy, int place, int ordinal) {
@@ -114,6 +124,7 @@ class CardTabulationTests {
 		assertThat(PlacementTabulation.ofCards(FREE, List.of()).rows()).isEmpty();
 	}
 
+	/** Odd number of judges: The 6.0 System, US Figure Skating. */
 	@Test
 	void evenPanelIsRefusedUnlessAllowed() {
 		List<EntryCards> entries = List.of(skated("A", HIGH, LOW, LOW, HIGH),
@@ -126,6 +137,7 @@ class CardTabulationTests {
 			.containsExactly(new MajorityFigures(200, 4, 600, 600), new MajorityFigures(200, 4, 600, 600));
 	}
 
+	/** No rule text on even panels was found; half and one more is our reading. */
 	@Test
 	void majorityOfAnEvenPanelIsMoreThanHalf() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(FREE.withEvenPanel(EvenPanel.ALLOW),
@@ -133,6 +145,7 @@ class CardTabulationTests {
 		assertThat(standing.rows().get(0).figures()).isEqualTo(new MajorityFigures(300, 3, 500, 900));
 	}
 
+	/** 0 is "not skated": The 6.0 System, US Figure Skating. */
 	@Test
 	void zeroMarkCountsUnlessRefused() {
 		List<EntryCards> entries = List.of(skated("A", new CardMarks(0, 200)), skated("C", new CardMarks(200, 0)),
@@ -190,6 +203,7 @@ class CardTabulationTests {
 		assertThat(EntryOrdinals.of("A", 9999).ordinals()).containsExactly(9999);
 	}
 
+	/** Scale: The 6.0 System, US Figure Skating. */
 	@ParameterizedTest
 	@CsvSource({ "-10, 0, first, -10", "610, 0, first, 610", "555, 0, first, 555", "0, -10, second, -10",
 			"0, 610, second, 610", "600, 5, second, 5" })
@@ -200,6 +214,7 @@ class CardTabulationTests {
 				() -> new CardMarks(first, second));
 	}
 
+	/** Rule 1063, US Figure Skating Governing Council, action 91 of 2014. */
 	@Test
 	void totalOfACardIsBothMarksTogether() {
 		assertThat(new CardMarks(600, 0).total()).isEqualTo(600);

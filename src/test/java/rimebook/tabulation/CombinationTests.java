@@ -72,6 +72,7 @@ class CombinationTests {
 		assertThat(after.rows()).extracting(EventRow::total).containsExactly(300, 300, 350, 550);
 	}
 
+	/** Shared places: common practice. */
 	@Test
 	void equalInTheLastSegmentTooSharesThePlace() {
 		EventStanding standing = combine(EntryPlaces.of("C", 2, 2), EntryPlaces.of("B", 2, 2),
@@ -84,6 +85,7 @@ class CombinationTests {
 		assertThat(standing.rows().get(3).why()).endsWith("; behind B and C, with 3.0.");
 	}
 
+	/** Common practice of published results of the 1990s. */
 	@Test
 	void teamsWithoutAPlaceInEverySegmentFollowThoseWhoHaveOne() {
 		EventStanding standing = combine(EntryPlaces.of("A", 2, null), EntryPlaces.of("B", 4, 2),
@@ -138,6 +140,7 @@ class CombinationTests {
 		assertThat(standing.rows().get(1).why()).doesNotContain("ahead of");
 	}
 
+	/** A setting; the three ways are from memory. */
 	@ParameterizedTest
 	@CsvSource({ "CLOSE_FINAL_PLACES, 1 A, 2 C", "CLOSE_ALL_PLACES, 1 A, 2 C", "LEAVE_GAPS, 1 A, 3 C" })
 	void placeOfADisqualifiedTeamIsClosedOrLeftByTheRules(DisqualifiedPlaces policy, String first, String second) {

@@ -26,6 +26,10 @@ class MajorityTests {
 			.isEqualTo(new Reason(List.of(), null, new Comparison(List.of("B"), 2, Criterion.SIZE_OF_MAJORITY, 4, 3)));
 	}
 
+	/**
+	 * Order of the criteria: 6.0 format as on the event pages of the 1998 Games,
+	 * sports-reference.com; the sheet is constructed.
+	 */
 	@Test
 	void totalOfTheMajorityIsSaidWhereItDecides() {
 		SegmentStanding standing = sheet("majority-total-of-majority.csv");
@@ -36,6 +40,10 @@ class MajorityTests {
 				+ "ahead of C, whose majority was for 3rd or better.");
 	}
 
+	/**
+	 * Order of the criteria: 6.0 format as on the event pages of the 1998 Games,
+	 * sports-reference.com; the sheet is constructed.
+	 */
 	@Test
 	void totalOfAllOrdinalsIsSaidWhereItDecides() {
 		SegmentStanding standing = sheet("majority-total-ordinals.csv");
@@ -47,6 +55,10 @@ class MajorityTests {
 				+ "behind A, who had the same majority and total but 10 over all ordinals; ahead of C");
 	}
 
+	/**
+	 * Full ties share the place and the next is not awarded: common practice, as with
+	 * shared ordinals (Washington Post, 23 February 1980).
+	 */
 	@Test
 	void sharedPlaceIsSaidWithBothTotals() {
 		SegmentStanding standing = sheet("majority-complete-tie.csv");
@@ -67,6 +79,7 @@ class MajorityTests {
 			.isEqualTo("1st: the only judge had them 2nd or better; no other team is placed.");
 	}
 
+	/** Shared places: common practice. */
 	@Test
 	void teamsSharingTheOnlyPlaceAreNotSaidToBeAlone() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(RULES,
@@ -107,6 +120,7 @@ class MajorityTests {
 		return standing.row(entry).orElseThrow().why();
 	}
 
+	/** A limit of this module; panels have 3 to 9 judges (common practice). */
 	@Test
 	void aPanelHasNinetyNineJudgesAtMost() {
 		assertThat(PlacementTabulation.ofOrdinals(RULES, List.of(new EntryOrdinals("A", Collections.nCopies(99, 9999))))

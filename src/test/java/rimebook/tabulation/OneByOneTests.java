@@ -56,6 +56,10 @@ class OneByOneTests {
 			.isEqualTo("6th: won no comparisons with ten judges in favour; behind D, who won one.");
 	}
 
+	/**
+	 * Equal wins go by judges in favour: One by One, iceskatingintnl.com, 1997; the panel
+	 * is constructed.
+	 */
 	@Test
 	void circleOfWinsIsDecidedByJudgesInFavour() {
 		SegmentStanding standing = tabulate(RULES, EntryOrdinals.of("A", 1, 1, 2, 2, 3),
@@ -67,6 +71,10 @@ class OneByOneTests {
 				+ "behind A, who won as many with six judges in favour; ahead of B, who won as many with four judges in favour.");
 	}
 
+	/**
+	 * Still equal, still tied: One by One, iceskatingintnl.com, 1997; the panel is
+	 * constructed.
+	 */
 	@Test
 	void circleWithoutAnyDifferenceSharesThePlace() {
 		SegmentStanding standing = tabulate(RULES, EntryOrdinals.of("A", 1, 2, 3), EntryOrdinals.of("B", 2, 3, 1),
@@ -77,6 +85,10 @@ class OneByOneTests {
 					+ "ahead of D, who won none.");
 	}
 
+	/**
+	 * A majority of the judges makes a win (One by One, iceskatingintnl.com, 1997); for
+	 * an even comparison no rule text was found, so it is a setting.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "BOTH_WIN, 100, one comparison", "HALF_EACH, 50, 0.5 comparisons", "NEITHER, 0, no comparisons" })
 	void evenComparisonCountsByTheRules(EqualJudgesInFavour policy, int wins, String words) {

@@ -30,6 +30,10 @@ class PlacePairTests {
 		return PlacePair.of(standing, one, other).words(UnaryOperator.identity());
 	}
 
+	/**
+	 * Order of the criteria: 6.0 format as on the event pages of the 1998 Games,
+	 * sports-reference.com.
+	 */
 	@Test
 	void everyCriterionNeededIsNamedWhoeverIsNamedFirst() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(MAJORITY, List.of(A, B, C));
@@ -43,6 +47,10 @@ class PlacePairTests {
 				new CriterionStep(Criterion.TOTAL_OF_MAJORITY, 400, 500));
 	}
 
+	/**
+	 * A greater majority is better: as the majority criteria of the 1998 Games,
+	 * sports-reference.com.
+	 */
 	@Test
 	void higherIsBetterForCounts() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(MAJORITY,
@@ -52,6 +60,10 @@ class PlacePairTests {
 					+ "3 against 2, the higher is better.");
 	}
 
+	/**
+	 * Wins, then judges in favour, then shared: guidelines for the manual use of the
+	 * results system, ISU 1998, as quoted with the worked example of December 1997.
+	 */
 	@Test
 	void aSharedPlaceNamesEveryCriterion() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(ONE_BY_ONE,
@@ -89,6 +101,7 @@ class PlacePairTests {
 				"Total of all ordinals: 1 + 2 + 2 + 3 + 5 = 13");
 	}
 
+	/** What an even comparison counts is a setting: no rule text was found. */
 	@Test
 	void everyComparisonIsShown() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(

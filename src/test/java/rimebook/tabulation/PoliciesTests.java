@@ -32,12 +32,16 @@ class PoliciesTests {
 		assertThat(standing.row("B").orElseThrow().ordinals()).containsExactly(100, 200, 200);
 	}
 
+	/**
+	 * Events with one mark: slides "Introduction to 6.0 Scoring System", pdfslide.net.
+	 */
 	@Test
 	void withOneMarkASecondOneIsRefused() {
 		assertRefused("second-mark-given", () -> PlacementTabulation.ofCards(ONE_MARK,
 				List.of(EntryCards.skated("A", List.of(new CardMarks(460, 10))))));
 	}
 
+	/** 0 is "not skated": The 6.0 System, US Figure Skating. */
 	@Test
 	void withOneMarkNotSkatedIsTheFirstMarkOnly() {
 		PlacementRules rules = ONE_MARK.withZeroMark(ZeroMark.REFUSE);
@@ -81,6 +85,7 @@ class PoliciesTests {
 				cards("B", 49, 49, 47));
 	}
 
+	/** Replaced as a whole, as above: from memory. */
 	@Test
 	void theFirstAndTheLastJudgeCanBeReplacedToo() {
 		List<EntryCards> panel = List.of(cards("A", 50, 30, 48));
@@ -89,6 +94,7 @@ class PoliciesTests {
 		assertThat(SubstituteJudge.inPlaceOf(panel, 3, substitute)).containsExactly(cards("A", 50, 30, 45));
 	}
 
+	/** Replaced as a whole, as above: from memory. */
 	@Test
 	void aSubstituteWithoutAllCardsIsRefused() {
 		List<EntryCards> panel = List.of(cards("A", 50, 30, 48), cards("B", 49, 31, 47));

@@ -20,6 +20,7 @@ class DeductionRuleTests {
 		assertThat(rule.take(count, "referee")).isEqualTo(new Deduction(item, count, Points.parse(points), "referee"));
 	}
 
+	/** Amounts from memory, as the rule set says of itself. */
 	@Test
 	void perSkaterTakesTheAmountForEach() {
 		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionBasis.PER_SKATER, "skaters",

@@ -16,6 +16,7 @@ class PanelMeanTests {
 
 	private static final int[] MARKS = { 1, 2, 5, 13, 6, 15, 38, 47, 123 };
 
+	/** Small panels use every mark: common practice. */
 	@Test
 	void usesEveryMarkBelowTheThreshold() {
 		PanelMean mean = mean(100, 200, 300, 400);
@@ -37,6 +38,10 @@ class PanelMeanTests {
 		assertThat(mean(marks).mean()).hasToString(mean);
 	}
 
+	/**
+	 * Trimmed mean: ISU page "Figure skating rules" as quoted in February 2026; the
+	 * threshold of five is common practice.
+	 */
 	@Test
 	void dropsOneHighestAndOneLowestFromTheThresholdOn() {
 		PanelMean mean = mean(100, 500, 300, 400, 200);
@@ -54,6 +59,7 @@ class PanelMeanTests {
 		assertThat(mean(100, 100, 200, 300, 300).sum()).isEqualTo(new Points(600));
 	}
 
+	/** An absent mark is none, never 0: common practice of published detail pages. */
 	@Test
 	void leavesAbsentMarksOutOfTheCount() {
 		PanelMean mean = mean(null, 100, 500, null, 300, 400, 200);

@@ -22,6 +22,10 @@ import static rimebook.tabulation.points.PointsFixtures.standing;
 
 class PointsCombinationTests {
 
+	/**
+	 * The totals of the segments are added: encyclopaedia article on the sport, section
+	 * on judging.
+	 */
 	@Test
 	void totalsAreAdded() {
 		PointsEventStanding standing = combine(EntryTotals.of("A", total(2, "60.00"), total(1, "120.50")),
@@ -35,6 +39,10 @@ class PointsCombinationTests {
 					"2nd: 180.00 points (61.00 + 119.00); behind A, who had 180.50, 0.50 more.");
 	}
 
+	/**
+	 * Equal sums go by the free skating: encyclopaedia article on the sport, section on
+	 * judging.
+	 */
 	@Test
 	void equalSumsGoByTheLastSegment() {
 		PointsEventStanding standing = combine(EntryTotals.of("A", total(1, "61.00"), total(2, "119.00")),
@@ -44,6 +52,7 @@ class PointsCombinationTests {
 				+ "120.00); ahead of Team A, who had the same total but 119.00 in the last segment.");
 	}
 
+	/** Shared places: common practice. */
 	@Test
 	void equalFiguresShareThePlace() {
 		PointsEventStanding standing = combine(EntryTotals.of("C", total(3, "50.00"), total(3, "100.00")),
@@ -104,6 +113,7 @@ class PointsCombinationTests {
 		assertThat(standing.row("E").orElseThrow().status()).isEqualTo(EntryStatus.WITHDRAWN);
 	}
 
+	/** A setting; the three ways are from memory. */
 	@ParameterizedTest
 	@CsvSource({ "CLOSE_ALL_PLACES,2", "CLOSE_FINAL_PLACES,2", "LEAVE_GAPS,3" })
 	void placesBehindADisqualifiedTeamGoByTheRules(DisqualifiedPlaces policy, int place) {

@@ -21,6 +21,10 @@ class PointsNeededTests {
 
 	private final Random random = new Random(20_260_307);
 
+	/**
+	 * Places and ties as in the rules of the 2018 team event; the figures are
+	 * constructed.
+	 */
 	@Test
 	void saysWhatEachPlaceOfASegmentTakes() {
 		PointsStanding standing = standing(BY_ELEMENTS, performance("A", "30.00", "8.00"),
@@ -38,6 +42,7 @@ class PointsNeededTests {
 		assertThat(PointsNeeded.inSegment(standing(BY_ELEMENTS))).isEmpty();
 	}
 
+	/** Otherwise tied: ISU rules for the team event, Games of 2018. */
 	@Test
 	void withoutATieBreakTheSameTotalIsEnough() {
 		assertThat(PointsNeeded
@@ -47,6 +52,10 @@ class PointsNeededTests {
 			.containsExactly("1st needs 38.00.");
 	}
 
+	/**
+	 * Equal sums go by the free skating (encyclopaedia article on the sport, section on
+	 * judging); the figures are constructed.
+	 */
 	@Test
 	void saysWhatEachPlaceOfAnEventTakes() {
 		PointsEventStanding standing = event(EntryTotals.of("A", total("70.00"), total("140.00")),
@@ -83,6 +92,7 @@ class PointsNeededTests {
 		assertThat(refusal(() -> PointsNeeded.inEvent(three, "A")).code()).isEqualTo("nothing-needed");
 	}
 
+	/** Places left empty by the rule set: from memory. */
 	@Test
 	void aDisqualifiedTeamsEmptyPlaceIsNotPromised() {
 		PointsEventStanding standing = PointsCombination.combine(2, DisqualifiedPlaces.LEAVE_GAPS,

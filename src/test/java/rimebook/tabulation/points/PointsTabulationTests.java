@@ -30,12 +30,16 @@ class PointsTabulationTests {
 
 	private static final Performance C = performance("C", "20.10", "7.25", Deduction.of("fall", new Points(100)));
 
+	/**
+	 * Segments go by the total of points: ISU rules for the team event, Games of 2018.
+	 */
 	@Test
 	void higherTotalIsAhead() {
 		assertThat(places(standing(BY_ELEMENTS, C, performance("D", "20.00", "7.00"), A))).containsExactly("1 A", "2 D",
 				"3 C");
 	}
 
+	/** Ties of a short programme: ISU rules for the team event, Games of 2018. */
 	@Test
 	void equalTotalsOfAShortProgrammeGoByTheElements() {
 		PointsStanding standing = standing(BY_ELEMENTS, B, A, C);
@@ -45,6 +49,7 @@ class PointsTabulationTests {
 					new Comparison(List.of("C"), 3, Criterion.TOTAL_POINTS, 3800, 2635)));
 	}
 
+	/** Ties of a free skating: ISU rules for the team event, Games of 2018. */
 	@Test
 	void equalTotalsOfAFreeSkatingGoByTheComponents() {
 		PointsStanding standing = standing(BY_COMPONENTS, A, B);
@@ -52,11 +57,16 @@ class PointsTabulationTests {
 		assertThat(standing.tieBreak()).isEqualTo(TieBreak.COMPONENTS);
 	}
 
+	/** Otherwise tied: ISU rules for the team event, Games of 2018. */
 	@Test
 	void withoutATieBreakEqualTotalsShareThePlace() {
 		assertThat(places(standing(PointsFixtures.rules(TieBreak.NONE), B, C, A))).containsExactly("1 A", "1 B", "3 C");
 	}
 
+	/**
+	 * Otherwise tied: ISU rules for the team event, Games of 2018; that the next place is
+	 * not awarded is common practice.
+	 */
 	@Test
 	void equalFiguresShareThePlaceAndTheNextIsNotAwarded() {
 		Performance same = performance("E", "29.00", "9.00");
@@ -96,6 +106,7 @@ class PointsTabulationTests {
 		assertThat(standing(BY_ELEMENTS, A).rows().get(0).why()).endsWith("; no other team is placed.");
 	}
 
+	/** Order of those without a place: common practice. */
 	@Test
 	void teamsWithoutAPlaceFollowByStatus() {
 		PointsStanding standing = standing(BY_ELEMENTS, Performance.without("Y", EntryStatus.DISQUALIFIED),
@@ -109,6 +120,7 @@ class PointsTabulationTests {
 		assertThat(standing.judges()).isEqualTo(1);
 	}
 
+	/** A setting; the three ways are from memory. */
 	@ParameterizedTest
 	@CsvSource({ "CLOSE_ALL_PLACES,2", "CLOSE_FINAL_PLACES,3", "LEAVE_GAPS,3" })
 	void placesBehindADisqualifiedTeamGoByTheRules(DisqualifiedPlaces policy, int place) {
@@ -127,6 +139,10 @@ class PointsTabulationTests {
 		assertThat(standing(BY_ELEMENTS)).isEqualTo(new PointsStanding(TieBreak.ELEMENTS, 0, List.of()));
 	}
 
+	/**
+	 * No source has a floor; where an organiser has one it is common practice to stop at
+	 * 0.
+	 */
 	@Test
 	void aTotalMayBeNegativeUnlessTheRulesHaveAFloor() {
 		Performance fallen = performance("A", "0.50", "0.25", Deduction.of("restart", new Points(500)),
@@ -144,6 +160,10 @@ class PointsTabulationTests {
 		assertThat(PointsTabulation.score(floored, A).total()).hasToString("38.00");
 	}
 
+	/**
+	 * Elements too many or without value: common practice of published detail pages;
+	 * values of ISU Communication 2693, 2 April 2025.
+	 */
 	@Test
 	void elementsWithoutValueCountNothingWhateverTheJudgesGave() {
 		Performance performance = Performance.skated("A",
@@ -171,6 +191,10 @@ class PointsTabulationTests {
 			.contains("Elements: 7.00 + 3.60 = 10.60");
 	}
 
+	/**
+	 * Value of ISU Communication 2693, 2 April 2025, raised as a bonus would
+	 * (constructed).
+	 */
 	@Test
 	void aGivenBaseValueReplacesTheTables() {
 		ElementScore score = ElementScore.of(BY_ELEMENTS,
@@ -243,6 +267,10 @@ class PointsTabulationTests {
 		return Performance.skated("A", elements, A.components(), List.of());
 	}
 
+	/**
+	 * Scales: grades -5 to +5, ISU Communication 2693; components 0.25 to 10.00 in
+	 * quarters (encyclopaedia article on the sport, section on judging).
+	 */
 	@Test
 	void elementsAndComponentsAreChecked() {
 		assertThat(List.of(0, 101))

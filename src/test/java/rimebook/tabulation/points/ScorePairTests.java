@@ -31,6 +31,7 @@ class ScorePairTests {
 		assertThat(ScorePair.of(standing, "C", "A").words(UnaryOperator.identity())).isEqualTo(sentence);
 	}
 
+	/** Ties: ISU rules for the team event, Games of 2018. */
 	@Test
 	void aTieNamesThePartThatDecides() {
 		assertThat(ScorePair.of(standing(BY_ELEMENTS, A, B), "B", "A").words((name) -> "Team " + name)).isEqualTo(
@@ -42,6 +43,7 @@ class ScorePairTests {
 			.endsWith("with equal totals the components decide.");
 	}
 
+	/** Otherwise tied: ISU rules for the team event, Games of 2018. */
 	@Test
 	void aSharedPlaceIsCalledOne() {
 		assertThat(ScorePair.of(standing(BY_ELEMENTS, A, performance("D", "30.00", "8.00")), "D", "A")
