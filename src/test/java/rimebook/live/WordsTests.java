@@ -55,6 +55,16 @@ class WordsTests {
 				.isNotBlank());
 	}
 
+	@ParameterizedTest
+	@CsvSource({ "'', After 1 of 3 teams, The only team", "_fr, Après 1 équipe sur 3, L’unique équipe",
+			"_fi, 1/3 joukkuetta luistellut, Ainoa joukkue" })
+	void aSingleTeamIsSpokenOfAsOne(String language, String after, String all) {
+		Properties texts = texts(language);
+		assertThat(MessageFormat.format(texts.getProperty("live.standing.after"), 1, 3)).isEqualTo(after);
+		assertThat(MessageFormat.format(texts.getProperty("live.standing.all"), 1)).isEqualTo(all);
+		assertThat(MessageFormat.format(texts.getProperty("live.standing.all"), 3)).contains("3");
+	}
+
 	@Test
 	void thereAreWordsForEveryState() {
 		Set<String> keys = texts("").stringPropertyNames();
