@@ -2,6 +2,7 @@ package rimebook.entries;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -50,18 +51,26 @@ public class EntryImport {
 	}
 
 	/**
-	 * Read an uploaded file as text.
+	 * Read an uploaded file as text, in UTF-8 or, where its first mark says so, in
+	 * UTF-16.
 	 * @throws RuleViolationException {@code import-too-large}, {@code import-not-utf8}
 	 */
 	public String textOf(byte[] upload) {
 		checkSize(upload.length);
 		try {
-			return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(upload)).toString();
+			return encodingOf(upload).newDecoder().decode(ByteBuffer.wrap(upload)).toString();
 		}
 		catch (CharacterCodingException ex) {
 			throw ImportFile.refusal("import-not-utf8",
 					"The file is not UTF-8 text. Save the table as 'CSV UTF-8' (comma-separated) and try again.");
 		}
+	}
+
+	/** UTF-16 where it begins as spreadsheets begin such a file, else UTF-8. */
+	private static Charset encodingOf(byte[] upload) {
+		boolean wide = upload.length > 1
+				&& ((upload[0] == -1 && upload[1] == -2) || (upload[0] == -2 && upload[1] == -1));
+		return wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
 	}
 
 	/**

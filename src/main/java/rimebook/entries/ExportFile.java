@@ -18,7 +18,7 @@ final class ExportFile {
 	ExportFile() {
 		try {
 			this.printer = new CSVPrinter(this.text, CSVFormat.DEFAULT);
-			this.printer.printRecord(ImportFile.COLUMNS);
+			this.printer.printRecord(ImportColumns.NAMES);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);

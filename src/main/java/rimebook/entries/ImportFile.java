@@ -5,7 +5,6 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -17,16 +16,14 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * Reads an import file: columns by their names in the header, in any order, separated by
- * commas, values with a comma or a line break in quotation marks. Empty lines count as
- * lines but are no rows.
+ * the sign that the header has between them, values with that sign or a line break in
+ * quotation marks. Empty lines count as lines but are no rows.
  */
 final class ImportFile {
 
-	static final List<String> COLUMNS = List.of("event", "club", "town", "team", "spoken_as");
+	private static final String HEADER = ImportColumns.HEADER;
 
-	static final String HEADER = String.join(",", COLUMNS);
-
-	private static final List<String> NEEDED = COLUMNS.subList(0, 4);
+	private static final List<String> NEEDED = ImportColumns.NAMES.subList(0, 4);
 
 	private static final int MOST_ROWS = 500;
 
@@ -36,14 +33,17 @@ final class ImportFile {
 
 	private final List<ImportRow> rows = new ArrayList<>();
 
-	private ImportFile(CSVParser parser) {
+	private ImportFile(CSVParser parser, String separator) {
 		Lines lines = new Lines(parser);
 		CSVRecord first = lines.next();
+		if (first != null && ImportColumns.isSeparatorLine(String.join(separator, first.values()))) {
+			first = lines.next();
+		}
 		if (first == null) {
 			throw refusal("import-empty",
 					"There is nothing in the file. It should begin with the line " + HEADER + ".");
 		}
-		this.header = first.stream().map((name) -> name.strip().toLowerCase(Locale.ROOT)).toList();
+		this.header = first.stream().map(ImportColumns::nameOf).toList();
 		checkHeader();
 		for (CSVRecord record = lines.next(); record != null; record = lines.next()) {
 			add(lines.lineOfRecord(), record);
@@ -58,9 +58,12 @@ final class ImportFile {
 	 */
 	static ImportFile read(String text) {
 		String plain = (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) ? text.substring(1) : text;
-		CSVFormat format = CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get();
+		CSVFormat format = CSVFormat.DEFAULT.builder()
+			.setDelimiter(ImportColumns.separatorOf(plain))
+			.setIgnoreEmptyLines(false)
+			.get();
 		try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
-			return new ImportFile(parser);
+			return new ImportFile(parser, format.getDelimiterString());
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
@@ -73,31 +76,18 @@ final class ImportFile {
 
 	/** Names of columns that have no meaning here. */
 	List<String> columnsLeftOut() {
-		return this.header.stream().filter((name) -> !COLUMNS.contains(name)).toList();
+		return this.header.stream().filter((name) -> !ImportColumns.NAMES.contains(name)).toList();
 	}
 
 	private void checkHeader() {
 		Set<String> missing = new TreeSet<>(NEEDED);
 		this.header.forEach(missing::remove);
-		if (missing.containsAll(NEEDED)) {
-			checkSeparator(this.header.get(0));
-		}
 		if (!missing.isEmpty()) {
 			throw refusal("import-header",
 					"The first line lacks " + inWords(missing) + ". It should name the columns: " + HEADER + ".");
 		}
 		if (this.header.stream().distinct().count() < this.header.size()) {
 			throw refusal("import-header", "The first line names a column twice. It should be: " + HEADER + ".");
-		}
-	}
-
-	private static void checkSeparator(String name) {
-		for (char separator : new char[] { ';', '\t', '|' }) {
-			if (name.indexOf(separator) >= 0) {
-				String sign = (separator == '\t') ? "tabs" : "'" + separator + "'";
-				throw refusal("import-separator", "The columns are separated by " + sign
-						+ "; expected are commas, as in " + HEADER + ". Save the table as comma-separated values.");
-			}
 		}
 	}
 
@@ -108,8 +98,8 @@ final class ImportFile {
 	private void add(int line, CSVRecord record) {
 		List<RowProblem> problems = new ArrayList<>();
 		if (record.size() != this.header.size()) {
-			problems.add(new RowProblem("row", "The row has " + record.size() + " columns.",
-					"The header has " + this.header.size() + "; a value with a comma goes in quotation marks."));
+			problems.add(new RowProblem("row", "The row has " + record.size() + " columns.", "The header has "
+					+ this.header.size() + "; a value with the sign between columns in it goes in quotation marks."));
 		}
 		this.rows.add(new ImportRow(line, value(record, "event"), value(record, "club"), value(record, "town"),
 				value(record, "team"), value(record, "spoken_as"), problems));

@@ -4,6 +4,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -271,6 +272,8 @@ class EntriesIntegrationTests {
 	void refusesFilesThatAreTooLargeOrNotText() {
 		assertRefused(() -> this.entryImport.textOf(new byte[EntryImport.LARGEST + 1]), "import-too-large");
 		assertRefused(() -> this.entryImport.textOf(new byte[] { 'T', (byte) 0xE4, 'm' }), "import-not-utf8");
+		assertThat(this.entryImport.textOf(("\uFEFFTäm").getBytes(StandardCharsets.UTF_16LE))).isEqualTo("Täm");
+		assertThat(this.entryImport.textOf("Täm".getBytes(StandardCharsets.UTF_16))).isEqualTo("Täm");
 		assertRefused(() -> this.entryImport.preview(this.competition.id(), "x".repeat(EntryImport.LARGEST + 1)),
 				"import-too-large");
 	}

@@ -68,11 +68,27 @@ class ImportFileTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { ";", "\t", "|" })
-	void namesTheSeparatorItExpects(String separator) {
-		RuleViolationException refusal = refusal(HEADER.replace(",", separator) + "x\n");
-		assertThat(refusal.code()).isEqualTo("import-separator");
-		assertThat(refusal).hasMessageContaining("expected are commas");
+	@ValueSource(strings = { ";", "\t", "|", "," })
+	void takesWhateverSignStandsBetweenTheColumns(String separator) {
+		String file = HEADER.replace(",", separator)
+				+ String.join(separator, "Junior", "\"Beacon" + separator + " SC\"", "T", "Rime", "").concat("\n");
+		assertThat(ImportFile.read(file).rows()).singleElement()
+			.isEqualTo(new ImportRow(2, "Junior", "Beacon" + separator + " SC", "T", "Rime", "", List.of()));
+	}
+
+	@Test
+	void passesByTheLineThatNamesTheSeparator() {
+		assertThat(ImportFile.read("sep=;\r\n\"event\";\"club\";\"town\";\"team\"\r\nJ;C;T;A\r\n").rows())
+			.singleElement()
+			.isEqualTo(new ImportRow(3, "J", "C", "T", "A", "", List.of()));
+	}
+
+	@Test
+	void knowsOtherWordsForTheColumns() {
+		ImportFile file = ImportFile.read("Level;Organisation;City;Team  Name;Spoken-as\nJ;C;T;A;ay\n");
+		assertThat(file.columnsLeftOut()).isEmpty();
+		assertThat(file.rows()).singleElement().isEqualTo(new ImportRow(2, "J", "C", "T", "A", "ay", List.of()));
+		assertThat(refusal("event,level,club,town,team\nJ,J,C,T,A\n").code()).isEqualTo("import-header");
 	}
 
 	@ParameterizedTest

@@ -55,10 +55,11 @@ class ImportController {
 
 	@PostMapping("/import/{competition}")
 	String lookOver(@PathVariable CompetitionId competition, ImportForm form, BindingResult result, Model model) {
-		if (Submission.refused(result, () -> show(competition, AcceptForm.of(form.text(this.entryImport)), model))) {
+		AtomicReference<String> text = new AtomicReference<>("");
+		if (Submission.refused(result, () -> text.set(form.text(this.entryImport)))) {
 			return "entries/import";
 		}
-		return "entries/preview";
+		return showOrRefuse(competition, AcceptForm.of(text.get()), model);
 	}
 
 	@PostMapping("/import/{competition}/accept")
@@ -67,7 +68,7 @@ class ImportController {
 		AtomicReference<ImportOutcome> outcome = new AtomicReference<>();
 		if (Submission.refused(result,
 				() -> outcome.set(this.entryImport.apply(competition, form.csv(), form.lines(), actor)))) {
-			return lookAgain(competition, form, model);
+			return showOrRefuse(competition, form, model);
 		}
 		Notice.give(redirect, "entries.imported", String.valueOf(outcome.get().entered()),
 				String.valueOf(outcome.get().setAside()));
@@ -85,8 +86,8 @@ class ImportController {
 			.body(this.entryImport.export(competition.id()).getBytes(StandardCharsets.UTF_8));
 	}
 
-	/** Things have changed since the file was looked over; show how they stand now. */
-	private String lookAgain(CompetitionId competition, AcceptForm form, Model model) {
+	/** A refusal leaves the text in the form, also that of an uploaded file. */
+	private String showOrRefuse(CompetitionId competition, AcceptForm form, Model model) {
 		ImportForm again = ImportForm.of(form.csv());
 		BindingResult second = new BeanPropertyBindingResult(again, "importForm");
 		if (Submission.refused(second, () -> show(competition, form, model))) {

@@ -223,9 +223,21 @@ class EntriesPagesTests {
 	}
 
 	@Test
+	void keepsTheTextOfAnUploadedFileThatIsRefused() {
+		byte[] upload = "Level;Club".getBytes(StandardCharsets.UTF_8);
+		given(this.entryImport.textOf(upload)).willReturn("Level;Club");
+		given(this.entryImport.preview(COMPETITION, "Level;Club"))
+			.willThrow(new RuleViolationException("import-header", "csv", "The first line lacks town."));
+		assertThat(this.mvc.post().uri(IMPORT).multipart().file("file", upload).with(csrf()).param("csv", ""))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("The first line lacks town.", "Level;Club</textarea>");
+	}
+
+	@Test
 	void saysWhyAFileCannotBeRead() {
 		given(this.entryImport.preview(any(), any()))
-			.willThrow(new RuleViolationException("import-separator", "csv", "Expected are commas."));
+			.willThrow(new RuleViolationException("import-header", "csv", "Expected are commas."));
 		assertThat(this.mvc.post().uri(IMPORT).multipart().with(csrf()).param("csv", "event;club"))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
