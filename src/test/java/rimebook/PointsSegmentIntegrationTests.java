@@ -99,7 +99,8 @@ class PointsSegmentIntegrationTests {
 		this.day = SmallCompetition.running(this.context, TEAMS,
 				new DraftEvent("Senior", JudgingMethod.POINTS, JUDGES, "", JudgingPolicies.usual(),
 						new PointsChoice("synchronized-2025-26", "senior"),
-						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
+					.signedAtOnce());
 		this.referee = Crew.visitor(this.context, Role.REFEREE);
 		this.accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
 		this.second = Crew.visitor(this.context, Role.ACCOUNTANT);
@@ -529,7 +530,7 @@ class PointsSegmentIntegrationTests {
 		assertThat(this.accountant.open(path).submit("main form", Map.of()).text()).contains("somebody other than");
 		Visitor.Page decide = this.referee.open(path);
 		assertThat(decide.text()).contains("What it would change");
-		assertThat(decide.press("main form").text()).contains("The correction stands.");
+		assertThat(decide.press("main form").text()).contains("The corrected result is published.");
 		JsonNode standing = api(segments(1));
 		assertThat(standing.toString()).contains(expected);
 	}

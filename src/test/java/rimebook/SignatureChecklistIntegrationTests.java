@@ -173,8 +173,11 @@ class SignatureChecklistIntegrationTests {
 			assertThat(time.state()).isEqualTo(State.DUE);
 			assertThat(time.sentence()).startsWith("Protests are heard until ");
 		});
-		this.database.sql("update segment_result set posted_at = ? where segment_id = ?")
-			.params(Instant.now().minusSeconds(1801).atOffset(ZoneOffset.UTC), segment().value())
+		Instant earlier = Instant.now().minusSeconds(1801);
+		this.database.sql("insert into result_posting values (?, ?, 99, ?, 'Bo Tally', '', ?, ?)")
+			.params(UUID.randomUUID(), segment().value(), earlier.atOffset(ZoneOffset.UTC),
+					earlier.plusSeconds(1800).atOffset(ZoneOffset.UTC),
+					earlier.plusSeconds(86400).atOffset(ZoneOffset.UTC))
 			.update();
 		assertThat(condition("protest-time").state()).isEqualTo(State.MET);
 		assertSigned("protest-time");

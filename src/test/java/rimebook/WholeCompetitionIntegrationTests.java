@@ -85,7 +85,7 @@ class WholeCompetitionIntegrationTests {
 					"2027-02-13", "lastDay", "2027-02-14", "rulebook", "Rulebook 2026/27"));
 		Visitor.Page event = secretary.open(competition.path() + "/events/new")
 			.submit("main form", Map.of("name", "Junior", "judges", String.valueOf(JUDGES), "first.length", "2:40",
-					"second.length", "4:00"));
+					"second.length", "4:00", "signatureWaits", "false"));
 		assertThat(event.status()).as(event.text()).isEqualTo(200);
 		move(secretary, competition.path(), "ENTRIES_OPEN");
 		for (int team = 1; team <= TEAMS; team++) {
@@ -100,7 +100,7 @@ class WholeCompetitionIntegrationTests {
 	}
 
 	private static void move(Visitor secretary, String competition, String state) {
-		Visitor.Page moved = secretary.open(competition).press("form[action$=/state]:has([value=" + state + "])");
+		Visitor.Page moved = secretary.open(competition + "/state?next=" + state).press("form[action$=/state]");
 		assertThat(moved.status()).as(moved.text()).isEqualTo(200);
 	}
 
@@ -230,9 +230,13 @@ class WholeCompetitionIntegrationTests {
 	private void finish(String segment, Visitor referee, Visitor accountant) {
 		String results = "/desk/results/" + segment;
 		accountant.open(results).press("form[action$=/posting]");
-		referee.open(results).submit("form[action$=/signature]", Map.of("signatory", "REFEREE"));
-		Visitor.Page signed = accountant.open(results)
-			.submit("form[action$=/signature]", Map.of("signatory", "ACCOUNTANT"));
+		Visitor.Page wrong = referee.open(results + "/signature?signatory=REFEREE")
+			.submit("form[action$=/signature]", Map.of("password", "not this one"));
+		assertThat(wrong.text()).contains("That is not your password.");
+		referee.open(results + "/signature?signatory=REFEREE")
+			.submit("form[action$=/signature]", Map.of("password", Crew.PASSWORD));
+		Visitor.Page signed = accountant.open(results + "/signature?signatory=ACCOUNTANT")
+			.submit("form[action$=/signature]", Map.of("password", Crew.PASSWORD));
 		assertThat(signed.text()).contains("official");
 	}
 

@@ -79,7 +79,8 @@ class WholeEventByHandBrowserTests {
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
 		this.event = competitions.addEvent(this.competition.id(),
-				new DraftEvent("Novice", JudgingMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree())),
+				new DraftEvent("Novice", JudgingMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree()))
+					.signedAtOnce(),
 				SmallCompetition.SECRETARY);
 		this.segment = this.event.segments().get(0).id().toString();
 		competitions.move(this.competition.id(), competitions.competition(this.competition.id()).version(),
@@ -210,13 +211,19 @@ class WholeEventByHandBrowserTests {
 		String path = "/desk/results/" + this.segment;
 		open(accountant, path, "results");
 		press(accountant, "form[action$='/posting'] button");
-		referee.navigate(url(path));
-		press(referee, "button[value=REFEREE]");
-		accountant.navigate(url(path));
-		press(accountant, "button[value=ACCOUNTANT]");
+		sign(referee, path, "REFEREE");
+		sign(accountant, path, "ACCOUNTANT");
 		show(accountant, "results-signed");
 		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("Official");
 		open(referee, "/desk/record", "record");
+	}
+
+	private void sign(Page signatory, String path, String as) {
+		signatory.navigate(url(path));
+		press(signatory, "a[href*='signatory=" + as + "']");
+		signatory.fill("#password", Crew.PASSWORD);
+		show(signatory, "signature");
+		press(signatory, "main form button.main");
 	}
 
 	private Page page() {

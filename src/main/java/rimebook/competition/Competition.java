@@ -70,11 +70,28 @@ class Competition {
 		this.state = next;
 	}
 
+	/**
+	 * Go back one step from the end: from archived to final, from final to running.
+	 * @throws ConflictException {@code competition-not-final} before the end
+	 */
+	void takeBack(int version) {
+		checkVersion(version);
+		this.state = this.state.before()
+			.orElseThrow(() -> new ConflictException("competition-not-final", "The competition is "
+					+ this.state.inWords() + "; only a final or archived one has to be taken back."));
+	}
+
 	void checkOpenToChange() {
 		if (!this.state.isOpenToChange()) {
-			throw new ConflictException("competition-" + this.state.name().toLowerCase(Locale.ROOT),
-					"The competition is " + this.state.inWords() + "; nothing of it can be changed any more.");
+			throw closed(this.state);
 		}
+	}
+
+	/** What refuses every change at the end, with the way out. */
+	static ConflictException closed(CompetitionState state) {
+		return new ConflictException("competition-" + state.name().toLowerCase(Locale.ROOT),
+				"The competition is " + state.inWords()
+						+ "; nothing of it can be changed any more. An administrator can take it back, with a reason.");
 	}
 
 	private void checkVersion(int version) {

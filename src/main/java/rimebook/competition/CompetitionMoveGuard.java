@@ -10,6 +10,13 @@ import java.util.Optional;
 public interface CompetitionMoveGuard {
 
 	/**
+	 * Take hold of what the answer rests on, so that nothing contradicts the move while
+	 * it is made. Asked before the answer, and only when the move is really made.
+	 */
+	default void holdStill(CompetitionView competition, CompetitionState next) {
+	}
+
+	/**
 	 * Say why the competition must not move, or nothing if it may.
 	 * @param competition as it is before the move
 	 * @param next the state asked for, one that may follow

@@ -1,12 +1,13 @@
 package rimebook.competition;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * The life of a competition, in order. {@link #FINAL} may fall back to {@link #RUNNING}
- * when a result has to be corrected, and entries may be opened again after they were
- * closed; no other step leads back.
+ * The life of a competition, in order. Entries may be opened again after they were
+ * closed; from {@link #FINAL} and {@link #ARCHIVED} only an administrator leads back,
+ * step by step and with a reason.
  */
 public enum CompetitionState {
 
@@ -22,7 +23,7 @@ public enum CompetitionState {
 	/** The days on the ice. */
 	RUNNING("running"),
 
-	/** Every result is official. */
+	/** Every result is official; nothing that could change one is taken any more. */
 	FINAL("final"),
 
 	/** Put away; nothing changes any more. */
@@ -51,8 +52,17 @@ public enum CompetitionState {
 			case ENTRIES_OPEN -> EnumSet.of(ENTRIES_CLOSED);
 			case ENTRIES_CLOSED -> EnumSet.of(ENTRIES_OPEN, RUNNING);
 			case RUNNING -> EnumSet.of(FINAL);
-			case FINAL -> EnumSet.of(RUNNING, ARCHIVED);
+			case FINAL -> EnumSet.of(ARCHIVED);
 			case ARCHIVED -> EnumSet.noneOf(CompetitionState.class);
+		};
+	}
+
+	/** The state that an administrator can take it back to; empty before the end. */
+	public Optional<CompetitionState> before() {
+		return switch (this) {
+			case ARCHIVED -> Optional.of(FINAL);
+			case FINAL -> Optional.of(RUNNING);
+			default -> Optional.empty();
 		};
 	}
 

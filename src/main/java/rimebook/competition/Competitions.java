@@ -14,6 +14,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -93,10 +94,30 @@ public class Competitions {
 		Competition competition = hold(id);
 		CompetitionView before = competition.view();
 		competition.checkMove(version, next);
+		this.rules.holdStill(before, next);
 		this.rules.checkMove(before, next);
 		competition.moveTo(next);
 		this.competitions.flush();
 		publish(actor, "competition", id, "competition.moved", before.state().inWords(), next.inWords());
+		return competition.view();
+	}
+
+	/**
+	 * Take a competition back one step from its end: from archived to final, from final
+	 * to running. An administrator's act.
+	 * @param reason why, up to 500 characters; it stands on the record
+	 * @throws ConflictException if the version is stale, or {@code competition-not-final}
+	 */
+	@Transactional
+	public CompetitionView takeBack(CompetitionId id, int version, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		Competition competition = hold(id);
+		CompetitionState before = competition.state();
+		competition.takeBack(version);
+		this.competitions.flush();
+		this.publisher.publishEvent(AuditedChange.of(actor, "competition", id, "competition.taken-back")
+			.from(before.inWords(), competition.state().inWords())
+			.because(why));
 		return competition.view();
 	}
 
@@ -141,7 +162,8 @@ public class Competitions {
 		checkName(facts.name(), others);
 		String slug = Slug.unique(facts.name(), "event",
 				(taken) -> others.stream().anyMatch((event) -> event.hasSlug(taken)));
-		Event event = new Event(this.ids.next(), id, others.size() + 1, slug);
+		int position = 1 + others.stream().mapToInt((other) -> other.view().position()).max().orElse(0);
+		Event event = new Event(this.ids.next(), id, position, slug);
 		event.write(facts, this.ids);
 		this.events.saveAndFlush(event);
 		publish(actor, "event", event.id(), "event.added", "", event.inWords());
@@ -232,6 +254,17 @@ public class Competitions {
 	@Transactional
 	public CompetitionView holding(EventId id) {
 		return hold(competitionOf(id)).view();
+	}
+
+	/**
+	 * As {@link #holding(EventId)}, and refuse unless the competition may still change.
+	 * @throws ConflictException {@code competition-final} or {@code competition-archived}
+	 */
+	@Transactional
+	CompetitionView holdingOpen(EventId id) {
+		Competition competition = hold(competitionOf(id));
+		competition.checkOpenToChange();
+		return competition.view();
 	}
 
 	private Competition hold(CompetitionId id) {

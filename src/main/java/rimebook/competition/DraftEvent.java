@@ -19,11 +19,13 @@ import rimebook.shared.RuleViolationException;
  * otherwise
  * @param points by which rules points are counted; dropped unless the method is points
  * @param segments one to three, in order, with different names
+ * @param signatureWaits whether a result is signed only after the time for protests, as
+ * it is unless the rulebook says otherwise
  * @throws RuleViolationException naming the field that does not fit; {@code panel-even}
  * when the number of judges is even without a reason
  */
 public record DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, @Nullable PointsChoice points, List<DraftSegment> segments) {
+		JudgingPolicies policies, @Nullable PointsChoice points, List<DraftSegment> segments, boolean signatureWaits) {
 
 	public DraftEvent {
 		name = Required.text("name", name, 120);
@@ -35,7 +37,13 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 		checkSegments(segments);
 	}
 
-	/** As the full form, with the usual rule set. */
+	/** As the full form; signatures wait for the time for protests. */
+	public DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+			@Nullable PointsChoice points, List<DraftSegment> segments) {
+		this(name, method, judges, evenPanelReason, policies, points, segments, true);
+	}
+
+	/** As that form, with the usual rule set. */
 	public DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
 			List<DraftSegment> segments) {
 		this(name, method, judges, evenPanelReason, JudgingPolicies.usual(), null, segments);
@@ -44,7 +52,13 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 	/** The same event under another name. */
 	public DraftEvent named(String name) {
 		return new DraftEvent(name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments);
+				this.segments, this.signatureWaits);
+	}
+
+	/** The same event, whose results are signed without waiting for protests. */
+	public DraftEvent signedAtOnce() {
+		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
+				this.segments, false);
 	}
 
 	private static @Nullable PointsChoice pointsFor(JudgingMethod method, @Nullable PointsChoice points) {

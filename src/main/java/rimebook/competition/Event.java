@@ -1,5 +1,6 @@
 package rimebook.competition;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
 
 @Entity
 class Event {
@@ -49,6 +51,12 @@ class Event {
 	private String ruleSet = "";
 
 	private String skatingLevel = "";
+
+	private boolean signatureWaits = true;
+
+	private String cancelled = "";
+
+	private @Nullable Instant cancelledAt;
 
 	@OneToMany(mappedBy = "event", cascade = CascadeType.ALL, orphanRemoval = true)
 	@OrderBy("position")
@@ -82,7 +90,25 @@ class Event {
 		PointsChoice points = facts.points();
 		this.ruleSet = (points != null) ? points.ruleSet() : "";
 		this.skatingLevel = (points != null) ? points.level() : "";
+		this.signatureWaits = facts.signatureWaits();
 		writeSegments(facts.segments(), ids);
+	}
+
+	void cancel(String reason, Instant now) {
+		this.cancelled = reason;
+		this.cancelledAt = now;
+	}
+
+	void bringBack() {
+		this.cancelled = "";
+		this.cancelledAt = null;
+	}
+
+	Segment segment(SegmentId id) {
+		return this.segments.stream()
+			.filter((segment) -> segment.view().id().equals(id))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("segment", id));
 	}
 
 	/**
@@ -126,7 +152,8 @@ class Event {
 	EventView view() {
 		return new EventView(id(), new CompetitionId(this.competitionId), this.position, this.slug, this.name,
 				this.method, this.judges, this.evenPanelReason, this.policies, points(),
-				this.segments.stream().map(Segment::view).toList(), this.version);
+				this.segments.stream().map(Segment::view).toList(), this.signatureWaits, this.cancelled,
+				this.cancelledAt, this.version);
 	}
 
 	private @Nullable PointsChoice points() {

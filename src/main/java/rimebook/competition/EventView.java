@@ -1,7 +1,9 @@
 package rimebook.competition;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -23,17 +25,29 @@ import rimebook.tabulation.SegmentKind;
  * @param points by which rules points are counted, {@code null} for placement judging;
  * {@link RuleSets} has them
  * @param segments in order, one to three
+ * @param signatureWaits whether a result is signed only after the time for protests
+ * @param cancelled why the event does not take place, empty if it does
+ * @param cancelledAt since when, UTC, {@code null} if it takes place
  * @param version give it back with a change, so that nobody overwrites another's
  */
 public record EventView(EventId id, CompetitionId competition, int position, String slug, String name,
 		JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-		@Nullable PointsChoice points, List<SegmentView> segments, int version) {
+		@Nullable PointsChoice points, List<SegmentView> segments, boolean signatureWaits, String cancelled,
+		@Nullable Instant cancelledAt, int version) {
 
 	public EventView {
 		segments = List.copyOf(segments);
 	}
 
-	/** As the full form, for placement judging. */
+	/** As the full form, for an event that takes place and waits for protests. */
+	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
+			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+			@Nullable PointsChoice points, List<SegmentView> segments, int version) {
+		this(id, competition, position, slug, name, method, judges, evenPanelReason, policies, points, segments, true,
+				"", null, version);
+	}
+
+	/** As that form, for placement judging. */
 	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
 			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
 			List<SegmentView> segments, int version) {
@@ -52,7 +66,8 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	public EventView countedBy(int judges) {
 		return (judges == this.judges) ? this
 				: new EventView(this.id, this.competition, this.position, this.slug, this.name, this.method, judges,
-						"A judge is left out of a segment.", this.policies, this.points, this.segments, this.version);
+						"A judge is left out of a segment.", this.policies, this.points, this.segments,
+						this.signatureWaits, this.cancelled, this.cancelledAt, this.version);
 	}
 
 	/**
@@ -78,28 +93,70 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 			.orElseThrow(() -> NotFoundException.of("segment", id));
 	}
 
-	/** The segments that come before that one, in order; empty for the first. */
+	/** Tell whether the event as a whole is cancelled. */
+	public boolean isCancelled() {
+		return !this.cancelled.isEmpty();
+	}
+
+	/** Tell whether the segment is cancelled, alone or with the whole event. */
+	public boolean isCancelled(SegmentId id) {
+		return isCancelled() || segment(id).isCancelled();
+	}
+
+	/** Why the segment does not take place; empty if it does. */
+	public String whyCancelled(SegmentId id) {
+		return isCancelled() ? this.cancelled : segment(id).cancelled();
+	}
+
+	/**
+	 * The event without its cancelled segments, as its result is put together: those left
+	 * are counted from 1.
+	 */
+	public EventView held() {
+		List<SegmentView> left = this.segments.stream().filter((segment) -> !segment.isCancelled()).toList();
+		return new EventView(this.id, this.competition, this.position, this.slug, this.name, this.method, this.judges,
+				this.evenPanelReason, this.policies, this.points,
+				IntStream.range(0, left.size()).mapToObj((i) -> left.get(i).at(i + 1)).toList(), this.signatureWaits,
+				this.cancelled, this.cancelledAt, this.version);
+	}
+
+	/**
+	 * The segments that come before that one, in order, without cancelled ones; empty for
+	 * the first.
+	 */
 	public List<SegmentView> previousSegments(SegmentId id) {
 		int position = segment(id).position();
-		return this.segments.stream().filter((segment) -> segment.position() < position).toList();
+		return this.segments.stream()
+			.filter((segment) -> segment.position() < position && !segment.isCancelled())
+			.toList();
 	}
 
 	/** Tell whether the event's result is complete after that segment. */
 	public boolean isLastSegment(SegmentId id) {
-		return segment(id).position() == this.segments.size();
+		int position = segment(id).position();
+		return this.segments.stream().noneMatch((other) -> other.position() > position && !other.isCancelled());
 	}
 
 	/** The facts of this event as a draft, for a form or a copy. */
 	public DraftEvent draft() {
 		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments.stream().map(SegmentView::draft).toList());
+				this.segments.stream().map(SegmentView::draft).toList(), this.signatureWaits);
+	}
+
+	/** The facts of this event as a draft, without one of its segments. */
+	DraftEvent draftWithout(SegmentId id) {
+		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
+				this.segments.stream().filter((segment) -> !segment.id().equals(id)).map(SegmentView::draft).toList(),
+				this.signatureWaits);
 	}
 
 	/** The facts in one line, for the record. */
 	String inWords() {
 		String all = this.segments.stream().map(EventView::inWords).collect(Collectors.joining("; "));
 		String even = this.evenPanelReason.isEmpty() ? "" : " (even: " + this.evenPanelReason + ")";
-		return "%s, %s, %d judges%s; %s; %s".formatted(this.name, this.method, this.judges, even, all, rulesInWords());
+		String waits = this.signatureWaits ? "" : "; signed before protests end";
+		return "%s, %s, %d judges%s; %s; %s%s".formatted(this.name, this.method, this.judges, even, all, rulesInWords(),
+				waits);
 	}
 
 	private String rulesInWords() {

@@ -29,6 +29,10 @@ class MoveRules {
 			.toList();
 	}
 
+	void holdStill(CompetitionView competition, CompetitionState next) {
+		this.moveGuards.orderedStream().forEach((guard) -> guard.holdStill(competition, next));
+	}
+
 	void checkMove(CompetitionView competition, CompetitionState next) {
 		String refusal = refusal(competition, next);
 		if (refusal != null) {

@@ -1,5 +1,6 @@
 package rimebook.competition;
 
+import java.time.Instant;
 import java.util.UUID;
 
 import jakarta.persistence.Entity;
@@ -9,6 +10,7 @@ import jakarta.persistence.FetchType;
 import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
+import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.SegmentKind;
 
@@ -39,6 +41,10 @@ class Segment {
 
 	private int toleranceSeconds;
 
+	private String cancelled = "";
+
+	private @Nullable Instant cancelledAt;
+
 	@SuppressWarnings("NullAway.Init")
 	protected Segment() {
 	}
@@ -59,6 +65,16 @@ class Segment {
 		this.toleranceSeconds = facts.toleranceSeconds();
 	}
 
+	void cancel(String reason, Instant now) {
+		this.cancelled = reason;
+		this.cancelledAt = now;
+	}
+
+	void bringBack() {
+		this.cancelled = "";
+		this.cancelledAt = null;
+	}
+
 	boolean hasSlug(String slug) {
 		return slug.equals(this.slug);
 	}
@@ -69,7 +85,7 @@ class Segment {
 
 	SegmentView view() {
 		return new SegmentView(new SegmentId(this.id), this.event.id(), this.position, this.slug, this.name, this.kind,
-				this.factor, this.programmeSeconds, this.toleranceSeconds);
+				this.factor, this.programmeSeconds, this.toleranceSeconds, this.cancelled, this.cancelledAt);
 	}
 
 }

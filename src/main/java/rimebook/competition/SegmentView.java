@@ -1,5 +1,9 @@
 package rimebook.competition;
 
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
 import rimebook.tabulation.SegmentKind;
 
 /**
@@ -10,9 +14,27 @@ import rimebook.tabulation.SegmentKind;
  * @param factor weight of its places in the event's result, in hundredths: 50 is 0.5
  * @param programmeSeconds length of the programme
  * @param toleranceSeconds how far a programme may be longer or shorter
+ * @param cancelled why it does not take place, empty if it does
+ * @param cancelledAt since when, UTC, {@code null} if it takes place
  */
 public record SegmentView(SegmentId id, EventId event, int position, String slug, String name, SegmentKind kind,
-		int factor, int programmeSeconds, int toleranceSeconds) {
+		int factor, int programmeSeconds, int toleranceSeconds, String cancelled, @Nullable Instant cancelledAt) {
+
+	/** One that takes place. */
+	public SegmentView(SegmentId id, EventId event, int position, String slug, String name, SegmentKind kind,
+			int factor, int programmeSeconds, int toleranceSeconds) {
+		this(id, event, position, slug, name, kind, factor, programmeSeconds, toleranceSeconds, "", null);
+	}
+
+	/** Tell whether the segment itself is cancelled; its event may be as well. */
+	public boolean isCancelled() {
+		return !this.cancelled.isEmpty();
+	}
+
+	SegmentView at(int position) {
+		return new SegmentView(this.id, this.event, position, this.slug, this.name, this.kind, this.factor,
+				this.programmeSeconds, this.toleranceSeconds, this.cancelled, this.cancelledAt);
+	}
 
 	/** The facts of this segment as a draft, for a form or a copy. */
 	public DraftSegment draft() {

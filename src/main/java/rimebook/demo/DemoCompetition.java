@@ -152,17 +152,19 @@ class DemoCompetition {
 		this.rulings.ask(junior, senior);
 	}
 
+	/** Signed at once, since the demonstration cannot wait for its own protests. */
 	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
 			List<DraftSegment> segments) {
-		return this.competitions.addEvent(competition.id(), new DraftEvent(name, method, judges, "", segments),
-				SECRETARY);
+		return this.competitions.addEvent(competition.id(),
+				new DraftEvent(name, method, judges, "", segments).signedAtOnce(), SECRETARY);
 	}
 
 	private EventView addSenior(CompetitionView competition) {
 		return this.competitions.addEvent(competition.id(),
 				new DraftEvent("Senior", JudgingMethod.POINTS, 7, "", JudgingPolicies.usual(),
 						new PointsChoice("synchronized-2025-26", "senior"),
-						List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240))),
+						List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240)))
+					.signedAtOnce(),
 				SECRETARY);
 	}
 

@@ -12,6 +12,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 
@@ -31,7 +32,10 @@ class DrawConditions {
 
 	private final ObjectProvider<DrawGuard> guards;
 
-	DrawConditions(Competitions competitions, ObjectProvider<DrawGuard> guards) {
+	private final StillOpen stillOpen;
+
+	DrawConditions(Competitions competitions, ObjectProvider<DrawGuard> guards, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.competitions = competitions;
 		this.guards = guards;
 	}
@@ -40,8 +44,12 @@ class DrawConditions {
 		return event.previousSegments(segment).isEmpty() ? FIRST_SEGMENT : LATER_SEGMENT;
 	}
 
-	/** Refuse while entries are open and once a guard says that it is too late. */
+	/**
+	 * Refuse at the end, while entries are open and once a guard says that it is too
+	 * late.
+	 */
 	void checkTime(EventView event, SegmentId segment) {
+		this.stillOpen.require(segment);
 		CompetitionView competition = this.competitions.competition(event.competition());
 		if (!DRAWABLE.contains(competition.state())) {
 			throw new ConflictException("draw-not-now", "The competition is '" + competition.state().inWords()

@@ -65,12 +65,14 @@ public class Entries {
 	 * Withdraw a team, before or after the draw.
 	 * @param reason up to 500 characters
 	 * @throws ConflictException if the version is stale, {@code already-withdrawn}, or
-	 * {@code entries-not-open} once the competition is final
+	 * what {@link rimebook.competition.StillOpen} refuses
 	 */
 	@Transactional
 	public EntryView withdraw(EntryId id, int version, String reason, Actor actor) {
 		String why = Required.text("reason", reason, 500);
-		this.window.checkLeave(this.competitions.holding(eventOf(id)));
+		EventId event = eventOf(id);
+		this.competitions.holding(event);
+		this.window.checkLeave(event);
 		return this.book.withdraw(found(id), version, why, actor);
 	}
 

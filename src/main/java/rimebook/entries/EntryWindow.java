@@ -8,6 +8,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventId;
+import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 
@@ -20,13 +21,17 @@ class EntryWindow {
 
 	private final ObjectProvider<EntryGuard> guards;
 
-	EntryWindow(ObjectProvider<EntryGuard> guards) {
+	private final StillOpen stillOpen;
+
+	EntryWindow(ObjectProvider<EntryGuard> guards, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.guards = guards;
 	}
 
 	/** Check that a team may be entered now; returns the late reason to be kept. */
 	String admit(CompetitionView competition, EventId event, String lateReason) {
-		refusal(event).ifPresent((refusal) -> {
+		this.stillOpen.require(event);
+		guarded(event).ifPresent((refusal) -> {
 			throw new ConflictException("entry-refused", refusal);
 		});
 		return switch (competition.state()) {
@@ -44,24 +49,23 @@ class EntryWindow {
 	}
 
 	/** Check that a team may still withdraw. */
-	void checkLeave(CompetitionView competition) {
-		if (!competition.state().isOpenToChange()) {
-			throw shut(competition, "no team can withdraw any more");
-		}
+	void checkLeave(EventId event) {
+		this.stillOpen.require(event);
 	}
 
 	/** The reason why nobody may be entered into that event any more, if there is one. */
 	Optional<String> refusal(EventId event) {
+		return this.stillOpen.refusal(event).map(Throwable::getMessage).or(() -> guarded(event));
+	}
+
+	private Optional<String> guarded(EventId event) {
 		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(event).stream()).findFirst();
 	}
 
 	/** The reason why nobody may be entered now, not even late, if there is one. */
 	Optional<String> refusal(CompetitionView competition, EventId event) {
-		return switch (competition.state()) {
-			case PLANNED, FINAL, ARCHIVED ->
-				Optional.ofNullable(shut(competition, "no team can be entered").getMessage());
-			case ENTRIES_OPEN, ENTRIES_CLOSED, RUNNING -> refusal(event);
-		};
+		return (competition.state() != CompetitionState.PLANNED) ? refusal(event)
+				: Optional.ofNullable(shut(competition, "no team can be entered").getMessage());
 	}
 
 	private static String late(String reason) {

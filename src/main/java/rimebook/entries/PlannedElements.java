@@ -13,6 +13,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -41,8 +42,11 @@ public class PlannedElements {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	PlannedElements(PlannedProgrammeRepository plans, Entries entries, Competitions competitions, RuleSets ruleSets,
-			ObjectProvider<PlanGuard> guards, Ids ids, ApplicationEventPublisher events) {
+			ObjectProvider<PlanGuard> guards, Ids ids, ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.plans = plans;
 		this.entries = entries;
 		this.competitions = competitions;
@@ -66,6 +70,7 @@ public class PlannedElements {
 		EventView event = this.competitions.event(this.entries.entry(order.entry()).event());
 		SegmentView segment = event.segment(order.segment());
 		this.competitions.holding(event.id());
+		this.stillOpen.require(segment.id());
 		refusal(segment.id()).ifPresent((refusal) -> {
 			throw new ConflictException("plan-fixed", refusal);
 		});

@@ -9,4 +9,6 @@ interface PlannedProgrammeRepository extends JpaRepository<PlannedProgramme, UUI
 
 	Optional<PlannedProgramme> findByEntryAndSegment(UUID entry, UUID segment);
 
+	boolean existsBySegment(UUID segment);
+
 }

@@ -12,7 +12,7 @@ import rimebook.results.ResultVersion;
  */
 final class PublicNote {
 
-	private static final Set<Cause> FOR_EVERYBODY = EnumSet.of(Cause.CORRECTED, Cause.REOPENED);
+	private static final Set<Cause> FOR_EVERYBODY = EnumSet.of(Cause.CORRECTED, Cause.REOPENED, Cause.CANCELLED);
 
 	private PublicNote() {
 	}

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderView;
+import rimebook.results.Posting;
 import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
@@ -19,16 +20,31 @@ import rimebook.results.Standing;
  * @param order the starting order in force, {@code null} before the draw
  * @param result where its result stands, {@code null} before it is opened
  * @param version its newest standing, {@code null} before the first
+ * @param postings every posting of its result, oldest first
+ * @param cancelled why it does not take place, empty if it does
  * @param starts the starting order with the names of the teams, empty before the draw
  */
 record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nullable SegmentResultView result,
-		@Nullable ResultVersion version, List<Start> starts) {
+		@Nullable ResultVersion version, List<Posting> postings, String cancelled, List<Start> starts) {
 
 	SegmentFacts {
+		postings = List.copyOf(postings);
 		starts = List.copyOf(starts);
 	}
 
+	/** The posting that a version rests on, {@code null} before the first. */
+	public @Nullable Posting posting(int number) {
+		return this.postings.stream()
+			.filter((posting) -> posting.number() <= number)
+			.reduce((earlier, later) -> later)
+			.orElse(null);
+	}
+
 	public Phase phase() {
+		return this.cancelled.isEmpty() ? phaseOfResult() : Phase.CANCELLED;
+	}
+
+	private Phase phaseOfResult() {
 		if (this.version == null) {
 			return (this.order == null) ? Phase.NOT_DRAWN : (this.result == null) ? Phase.DRAWN : Phase.STARTED;
 		}
@@ -116,7 +132,7 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 	/** How far a segment is. */
 	enum Phase {
 
-		NOT_DRAWN, DRAWN, STARTED, UNDER_WAY, SKATED, POSTED, OFFICIAL;
+		NOT_DRAWN, DRAWN, STARTED, UNDER_WAY, SKATED, POSTED, OFFICIAL, CANCELLED;
 
 		public String key() {
 			return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -129,6 +145,7 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 				case STARTED, UNDER_WAY -> "now";
 				case SKATED, POSTED -> "done";
 				case OFFICIAL -> "signed";
+				case CANCELLED -> "stop";
 			};
 		}
 

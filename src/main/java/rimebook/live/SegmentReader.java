@@ -40,22 +40,23 @@ class SegmentReader {
 
 	List<SegmentFacts> all(EventView event) {
 		Map<EntryId, EntryView> teams = teams(event);
-		return event.segments().stream().map((segment) -> read(segment, teams)).toList();
+		return event.segments().stream().map((segment) -> read(event, segment, teams)).toList();
 	}
 
 	SegmentFacts one(EventView event, SegmentView segment) {
-		return read(segment, teams(event));
+		return read(event, segment, teams(event));
 	}
 
 	private Map<EntryId, EntryView> teams(EventView event) {
 		return this.entries.ofEvent(event.id()).stream().collect(Collectors.toMap(EntryView::id, Function.identity()));
 	}
 
-	private SegmentFacts read(SegmentView segment, Map<EntryId, EntryView> teams) {
+	private SegmentFacts read(EventView event, SegmentView segment, Map<EntryId, EntryView> teams) {
 		StartingOrderView order = this.draw.ofSegment(segment.id()).orElse(null);
 		SegmentResultView result = this.standings.result(segment.id()).orElse(null);
 		ResultVersion version = this.standings.latest(segment.id()).orElse(null);
-		return new SegmentFacts(segment, order, result, version, starts(order, result, version, teams));
+		return new SegmentFacts(segment, order, result, version, this.standings.postings(segment.id()),
+				event.whyCancelled(segment.id()), starts(order, result, version, teams));
 	}
 
 	private static List<Start> starts(@Nullable StartingOrderView order, @Nullable SegmentResultView result,

@@ -57,7 +57,7 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	 */
 	public boolean isRevised() {
 		return this.version.cause() == Cause.CORRECTED || this.version.cause() == Cause.REOPENED
-				|| this.version.cause() == Cause.PANEL;
+				|| this.version.cause() == Cause.PANEL || this.version.cause() == Cause.CANCELLED;
 	}
 
 	/** The team in first place, {@code null} before anybody has a place. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 
@@ -51,13 +52,21 @@ record HeldSegment(Performance performance, List<Performance> others) {
 
 		private final PerformanceRepository performances;
 
-		Source(PerformanceRepository performances) {
+		private final StillOpen stillOpen;
+
+		Source(PerformanceRepository performances, StillOpen stillOpen) {
 			this.performances = performances;
+			this.stillOpen = stillOpen;
 		}
 
-		/** Take hold of all performances of a segment; empty before it was opened. */
+		/**
+		 * Take hold of all performances of a segment that is still open; empty before it
+		 * was opened.
+		 */
 		List<Performance> all(SegmentId segment) {
-			return this.performances.findLockedBySegment(segment.value());
+			List<Performance> all = this.performances.findLockedBySegment(segment.value());
+			this.stillOpen.require(segment);
+			return all;
 		}
 
 		/** Look at them without taking hold. */
@@ -74,6 +83,7 @@ record HeldSegment(Performance performance, List<Performance> others) {
 				.map(this.performances::findLockedBySegment)
 				.orElseThrow(() -> NotFoundException.of("performance", id));
 			Performance performance = all.stream().filter((one) -> one.id().equals(id)).findFirst().orElseThrow();
+			this.stillOpen.require(performance.segment());
 			performance.requireVersion(version);
 			return new HeldSegment(performance, all.stream().filter((one) -> one != performance).toList());
 		}

@@ -13,6 +13,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -42,8 +43,11 @@ public class PerformanceClock {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+			ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
 		this.run = run;
@@ -119,6 +123,7 @@ public class PerformanceClock {
 		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
 		Performance performance = this.performances.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("performance", id));
+		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch.act());
 		ClockTapView tap = touch.at(before, received, actor);

@@ -38,7 +38,7 @@ class RunningSegmentGuards implements DrawGuard, PanelGuard {
 		return this.competitions.event(event)
 			.segments()
 			.stream()
-			.filter((segment) -> isUnderWay(segment.id()))
+			.filter((segment) -> !segment.isCancelled() && isUnderWay(segment.id()))
 			.findFirst()
 			.map((segment) -> "The segment " + segment.name()
 					+ " is under way; the panel stays as it is until its last card is closed.");

@@ -9,6 +9,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.competition.StillOpen;
 import rimebook.draw.StartView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
@@ -36,8 +37,11 @@ class SegmentOpening {
 
 	private final Ids ids;
 
+	private final StillOpen stillOpen;
+
 	SegmentOpening(PerformanceRepository performances, Competitions competitions, Entries entries,
-			StartingOrderDraw draw, Panels panels, Ids ids) {
+			StartingOrderDraw draw, Panels panels, Ids ids, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.competitions = competitions;
 		this.entries = entries;
@@ -47,10 +51,12 @@ class SegmentOpening {
 	}
 
 	List<Performance> open(SegmentId segment) {
+		this.competitions.holding(this.competitions.eventOf(segment).id());
 		if (this.performances.existsBySegment(segment.value())) {
 			throw new ConflictException("segment-open", "This segment is open already.");
 		}
 		EventView event = this.competitions.eventOf(segment);
+		this.stillOpen.require(segment);
 		requireRunning(event);
 		requirePanel(event);
 		requireEarlierSegmentsDone(event, segment);
@@ -73,10 +79,7 @@ class SegmentOpening {
 	}
 
 	private void requireEarlierSegmentsDone(EventView event, SegmentId segment) {
-		for (SegmentView earlier : event.segments()) {
-			if (earlier.id().equals(segment)) {
-				return;
-			}
+		for (SegmentView earlier : event.previousSegments(segment)) {
 			if (!isDone(earlier.id())) {
 				throw new RuleViolationException("earlier-segment-open",
 						"The segment " + earlier.name() + " of this event is not finished yet.");

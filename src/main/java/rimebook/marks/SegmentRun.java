@@ -8,6 +8,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -39,9 +40,12 @@ public class SegmentRun {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
 			SegmentOpening opening, CardBooks books, ClockBook clocks, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+			ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.remarks = remarks;
 		this.segments = segments;
@@ -193,7 +197,10 @@ public class SegmentRun {
 	}
 
 	private Performance locked(PerformanceId id) {
-		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
+		Performance performance = this.performances.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+		this.stillOpen.require(performance.segment());
+		return performance;
 	}
 
 	private static AuditedChange line(Actor actor, Performance performance, String action) {

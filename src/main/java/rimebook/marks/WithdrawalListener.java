@@ -4,11 +4,15 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.StillOpen;
 import rimebook.entries.EntryWithdrawn;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 
-/** A team that withdraws leaves its gap in every segment it has not skated yet. */
+/**
+ * A team that withdraws leaves its gap in every segment it has not skated yet, but for
+ * one that is cancelled.
+ */
 @Component
 class WithdrawalListener {
 
@@ -16,7 +20,10 @@ class WithdrawalListener {
 
 	private final ApplicationEventPublisher events;
 
-	WithdrawalListener(PerformanceRepository performances, ApplicationEventPublisher events) {
+	private final StillOpen stillOpen;
+
+	WithdrawalListener(PerformanceRepository performances, ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.events = events;
 	}
@@ -26,6 +33,7 @@ class WithdrawalListener {
 		this.performances.findByEntry(withdrawn.entry().value())
 			.stream()
 			.filter((performance) -> !performance.status().isDone())
+			.filter((performance) -> this.stillOpen.refusal(performance.segment()).isEmpty())
 			.forEach((performance) -> leaveGap(performance, withdrawn.change()));
 	}
 

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -33,8 +34,11 @@ class Seating {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, ConflictCheck conflicts, Ids ids,
-			ApplicationEventPublisher events) {
+			ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.seats = seats;
 		this.competitions = competitions;
 		this.rules = rules;
@@ -43,9 +47,13 @@ class Seating {
 		this.events = events;
 	}
 
-	/** Take hold of the event's competition, or refuse once it is final. */
+	/**
+	 * Take hold of the event's competition, or refuse once nothing of the event may
+	 * change.
+	 */
 	EventView hold(EventId event) {
-		this.rules.checkOpenToChange(this.competitions.holding(event));
+		this.competitions.holding(event);
+		this.stillOpen.require(event);
 		return this.competitions.event(event);
 	}
 

@@ -5,7 +5,6 @@ import java.util.List;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.shared.ConflictException;
@@ -19,13 +18,6 @@ class SeatingRules {
 
 	SeatingRules(ObjectProvider<PanelGuard> guards) {
 		this.guards = guards;
-	}
-
-	void checkOpenToChange(CompetitionView competition) {
-		if (!competition.state().isOpenToChange()) {
-			throw new ConflictException("panel-final",
-					"The competition is " + competition.state().inWords() + "; its panels cannot be changed any more.");
-		}
 	}
 
 	/** Only judges are guarded: an announcer may change in the middle of a segment. */

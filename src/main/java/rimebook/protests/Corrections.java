@@ -9,6 +9,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.marks.CardCorrection;
 import rimebook.marks.CardView;
 import rimebook.marks.MarkWords;
@@ -60,9 +61,12 @@ public class Corrections {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SheetCorrection sheets,
 			SegmentRun run, ResultPreview preview, ResultPublication publication, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+			ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.corrections = corrections;
 		this.cards = cards;
 		this.points = points;
@@ -232,6 +236,7 @@ public class Corrections {
 	private Correction locked(CorrectionId id, int version) {
 		Correction correction = this.corrections.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("correction", id));
+		this.stillOpen.require(correction.view().segment());
 		correction.requireVersion(version);
 		return correction;
 	}

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 
 /** A protest from its filing to its decision. */
@@ -42,6 +43,18 @@ class Protest {
 
 	private Instant filedAt;
 
+	private @Nullable Instant writtenAt;
+
+	private int posting;
+
+	private String receivedById = "";
+
+	private String confirmedBy = "";
+
+	private String confirmedById = "";
+
+	private @Nullable Instant confirmedAt;
+
 	@Enumerated(EnumType.STRING)
 	private ProtestState state = ProtestState.FILED;
 
@@ -55,15 +68,42 @@ class Protest {
 	protected Protest() {
 	}
 
-	Protest(UUID id, FileProtest filed, String text, String filedBy, String receivedBy, Instant filedAt) {
+	Protest(UUID id, FileProtest filed, String text, String filedBy, Receipt receipt) {
 		this.id = id;
 		this.segment = filed.segment().value();
 		this.entry = filed.entry().value();
 		this.category = filed.category();
 		this.text = text;
 		this.filedBy = filedBy;
-		this.receivedBy = receivedBy;
-		this.filedAt = filedAt;
+		this.receivedBy = receipt.by().name();
+		this.receivedById = receipt.by().id();
+		this.filedAt = receipt.handedIn();
+		this.writtenAt = receipt.now();
+		this.posting = receipt.posting();
+	}
+
+	/** Let it wait for a second name: the time was over when it was written down. */
+	void claimEarlier() {
+		this.state = ProtestState.UNCONFIRMED;
+	}
+
+	/** Confirm that it was handed in when it says so, or close it unheard. */
+	void confirm(boolean inTime, String grounds, Actor by, Instant now) {
+		if (this.state != ProtestState.UNCONFIRMED) {
+			throw new ConflictException("protest-confirmed", "The time of this protest waits for nobody.");
+		}
+		if (this.receivedById.equals(by.id())) {
+			throw new ConflictException("two-names-needed",
+					"Somebody other than " + this.receivedBy + ", who wrote it down, confirms when it was handed in.");
+		}
+		this.confirmedBy = by.name();
+		this.confirmedById = by.id();
+		this.confirmedAt = now;
+		this.state = ProtestState.FILED;
+		if (!inTime) {
+			end(ProtestState.REFUSED, "Not confirmed that it was handed in within the time: " + grounds, by.name(),
+					now);
+		}
 	}
 
 	/** Close it unheard. */
@@ -79,6 +119,10 @@ class Protest {
 	}
 
 	private void end(ProtestState next, String grounds, String by, Instant now) {
+		if (this.state == ProtestState.UNCONFIRMED) {
+			throw new ConflictException("protest-unconfirmed",
+					"A second official first confirms when this protest was handed in.");
+		}
 		if (this.state != ProtestState.FILED) {
 			throw new ConflictException("protest-decided",
 					"This protest was " + this.state.name().toLowerCase() + " already.");
@@ -96,10 +140,22 @@ class Protest {
 		}
 	}
 
+	/**
+	 * How it came to the house.
+	 *
+	 * @param by who took it
+	 * @param handedIn when it was handed in, as they say
+	 * @param now when it is written down
+	 * @param posting the posted version that it is against, 0 before the first
+	 */
+	record Receipt(Actor by, Instant handedIn, Instant now, int posting) {
+	}
+
 	ProtestView view() {
 		return new ProtestView(new ProtestId(this.id), new SegmentId(this.segment), new EntryId(this.entry),
-				this.category, this.text, this.filedBy, this.receivedBy, this.filedAt, this.state, this.grounds,
-				this.decidedBy, this.decidedAt, (this.version != null) ? this.version : 0);
+				this.category, this.text, this.filedBy, this.receivedBy, this.filedAt, this.writtenAt, this.posting,
+				this.confirmedBy, this.state, this.grounds, this.decidedBy, this.decidedAt,
+				(this.version != null) ? this.version : 0);
 	}
 
 }

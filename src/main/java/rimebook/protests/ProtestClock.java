@@ -2,16 +2,24 @@ package rimebook.protests;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.stereotype.Component;
 
-/** Decides whether a protest is heard at all; see {@link ProtestCategory}. */
+import rimebook.results.Posting;
+import rimebook.results.ProtestTimes;
+
+/**
+ * Decides whether a protest is heard at all; see {@link ProtestCategory}. The end of the
+ * time is fixed with each posting, so that a later change of the settings moves nothing
+ * that was posted.
+ */
 @Component
 @EnableConfigurationProperties(ProtestSettings.class)
-class ProtestClock {
+class ProtestClock implements ProtestTimes {
 
 	private final ProtestSettings settings;
 
@@ -19,32 +27,52 @@ class ProtestClock {
 		this.settings = settings;
 	}
 
-	/** Return until when protests of a category are heard, or empty if never. */
-	Optional<Duration> limit(ProtestCategory category) {
+	@Override
+	public Instant conductUntil(Instant postedAt) {
+		return postedAt.plus(this.settings.conduct());
+	}
+
+	@Override
+	public Instant calculationUntil(Instant postedAt) {
+		return postedAt.plus(this.settings.calculation());
+	}
+
+	/**
+	 * Return until when a protest of that category against a posting is heard, or empty
+	 * if never.
+	 */
+	static Optional<Instant> until(ProtestCategory category, Posting posting) {
 		return switch (category) {
-			case CALCULATION -> Optional.of(this.settings.calculation());
-			case CONDUCT -> Optional.of(this.settings.conduct());
+			case CALCULATION -> Optional.of(posting.calculationUntil());
+			case CONDUCT -> Optional.of(posting.conductUntil());
 			case EVALUATION -> Optional.empty();
 		};
 	}
 
 	/**
 	 * Return why a protest is not heard, or empty if it is.
-	 * @param postedAt when the result was posted, {@code null} before that
+	 * @param posting what it was handed in against, {@code null} before the first posting
 	 */
-	Optional<String> refusal(ProtestCategory category, Instant filedAt, @Nullable Instant postedAt) {
-		Optional<Duration> limit = limit(category);
-		if (limit.isEmpty()) {
+	static Optional<String> refusal(ProtestCategory category, Instant handedIn, @Nullable Posting posting) {
+		if (category == ProtestCategory.EVALUATION) {
 			return Optional.of("A protest against how judges or officials evaluated a performance is not allowed "
 					+ "(ISU General Regulations 2012, Rule 123 paragraph 4.A.i).");
 		}
-		if (postedAt != null && filedAt.isAfter(postedAt.plus(limit.get()))) {
-			return Optional.of("Out of time: it was handed in " + Duration.between(postedAt, filedAt).toMinutes()
-					+ " minutes after the result was posted; " + limit.get().toMinutes()
-					+ " minutes are allowed (ISU General Regulations 2012, Rule 123 "
-					+ "paragraph 3, as set for this service).");
-		}
-		return Optional.empty();
+		return isLate(category, handedIn, posting)
+				? Optional.of(late(category, handedIn, Objects.requireNonNull(posting))) : Optional.empty();
+	}
+
+	/** Tell whether the moment lies behind the end of the time for that posting. */
+	static boolean isLate(ProtestCategory category, Instant moment, @Nullable Posting posting) {
+		return posting != null && until(category, posting).filter(moment::isAfter).isPresent();
+	}
+
+	private static String late(ProtestCategory category, Instant handedIn, Posting posting) {
+		long allowed = Duration.between(posting.postedAt(), until(category, posting).orElseThrow()).toMinutes();
+		return "Out of time: it was handed in " + Duration.between(posting.postedAt(), handedIn).toMinutes()
+				+ " minutes after the result was posted; " + allowed
+				+ " minutes are allowed (ISU General Regulations 2012, Rule 123 "
+				+ "paragraph 3, as set for this service).";
 	}
 
 }

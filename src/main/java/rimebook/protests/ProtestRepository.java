@@ -1,5 +1,6 @@
 package rimebook.protests;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -14,6 +15,6 @@ interface ProtestRepository extends Repository<Protest, UUID> {
 
 	List<Protest> findBySegmentOrderByFiledAt(UUID segment);
 
-	boolean existsBySegmentAndState(UUID segment, ProtestState state);
+	boolean existsBySegmentAndStateIn(UUID segment, Collection<ProtestState> states);
 
 }

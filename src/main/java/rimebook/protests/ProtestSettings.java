@@ -11,10 +11,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  *
  * @param conduct limit for anything but the computation
  * @param calculation limit for the computation
- * @param signatureWaits whether a result is signed only after the limit for conduct is
- * over
  */
 @ConfigurationProperties("rimebook.protests")
-record ProtestSettings(@DefaultValue("30m") Duration conduct, @DefaultValue("24h") Duration calculation,
-		@DefaultValue("false") boolean signatureWaits) {
+record ProtestSettings(@DefaultValue("30m") Duration conduct, @DefaultValue("24h") Duration calculation) {
 }

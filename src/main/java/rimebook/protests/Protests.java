@@ -3,6 +3,7 @@ package rimebook.protests;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
@@ -12,8 +13,8 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
-import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
@@ -27,8 +28,6 @@ import rimebook.shared.RuleViolationException;
 public class Protests {
 
 	private final ProtestRepository protests;
-
-	private final ProtestClock limits;
 
 	private final Standings standings;
 
@@ -44,10 +43,9 @@ public class Protests {
 
 	private final ApplicationEventPublisher events;
 
-	Protests(ProtestRepository protests, ProtestClock limits, Standings standings, ResultPublication publication,
-			Entries entries, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	Protests(ProtestRepository protests, Standings standings, ResultPublication publication, Entries entries,
+			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.protests = protests;
-		this.limits = limits;
 		this.standings = standings;
 		this.publication = publication;
 		this.entries = entries;
@@ -59,24 +57,65 @@ public class Protests {
 
 	/**
 	 * Take a protest. One that is out of time or about an evaluation is kept too, refused
-	 * with the rule, so that it leaves a trace.
-	 * @return the protest, filed or refused
+	 * with the rule, so that it leaves a trace. One written down after the end of its
+	 * time as handed in before waits until a second official confirms that.
+	 * @return the protest, filed, refused or to be confirmed
 	 * @throws RuleViolationException if a field is missing, the team is not of the event,
-	 * the segment has not begun, or the time handed in lies ahead
+	 * the segment has not begun, the posting is none of the segment, or the time handed
+	 * in lies ahead
 	 */
 	@Transactional
 	public ProtestView file(FileProtest filed, Actor actor) {
-		SegmentResultView result = held(filed.segment());
+		requireBegun(filed.segment());
 		requireTeamOfEvent(filed);
 		Instant now = this.clock.instant();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
+		Posting posting = posting(filed);
 		Protest protest = new Protest(this.ids.next(), filed, Required.text("text", filed.text(), 2000),
-				Required.text("filedBy", filed.filedBy(), 120), actor.name(), handedIn);
-		this.limits.refusal(filed.category(), handedIn, result.postedAt())
-			.ifPresent((rule) -> protest.refuse(rule, now));
+				Required.text("filedBy", filed.filedBy(), 120),
+				new Protest.Receipt(actor, handedIn, now, (posting != null) ? posting.number() : 0));
+		Optional<String> refusal = ProtestClock.refusal(filed.category(), handedIn, posting);
+		refusal.ifPresent((rule) -> protest.refuse(rule, now));
+		if (refusal.isEmpty() && ProtestClock.isLate(filed.category(), now, posting)) {
+			protest.claimEarlier();
+		}
 		this.protests.save(protest);
 		ProtestView view = protest.view();
 		this.events.publishEvent(line(actor, view.id(), "protest.filed").to(words(view)).because(view.grounds()));
+		return view;
+	}
+
+	/** The posting that a protest is against, {@code null} before the first. */
+	private @Nullable Posting posting(FileProtest filed) {
+		List<Posting> all = this.standings.postings(filed.segment());
+		if (filed.posting() == 0) {
+			return all.isEmpty() ? null : all.get(all.size() - 1);
+		}
+		return all.stream()
+			.filter((posting) -> posting.number() == filed.posting())
+			.findFirst()
+			.orElseThrow(() -> new RuleViolationException("posting-unknown", "posting",
+					"Choose one of the postings of this segment."));
+	}
+
+	/**
+	 * Confirm that a protest was handed in before its time was over, or say that it was
+	 * not: then it is not heard.
+	 * @param grounds how that is known; needed where it is not confirmed
+	 * @throws rimebook.shared.ConflictException {@code two-names-needed} for whoever
+	 * wrote it down, {@code protest-confirmed} if it does not wait for that
+	 */
+	@Transactional
+	public ProtestView confirm(ProtestId id, int version, boolean inTime, String grounds, Actor actor) {
+		Protest protest = found(id, version);
+		String why = inTime ? Required.optional("grounds", grounds, 1900) : Required.text("grounds", grounds, 1900);
+		protest.confirm(inTime, why, actor, this.clock.instant());
+		ProtestView view = protest.view();
+		this.events.publishEvent(
+				line(actor, id, inTime ? "protest.confirmed" : "protest.not-confirmed")
+					.from("handed in at " + view.filedAt() + ", as " + view.receivedBy() + " wrote down",
+							view.state().name().toLowerCase())
+					.because(why));
 		return view;
 	}
 
@@ -87,8 +126,7 @@ public class Protests {
 	 */
 	@Transactional
 	public ProtestView decide(ProtestId id, int version, boolean upheld, String grounds, Actor actor) {
-		Protest protest = this.protests.findById(id.value()).orElseThrow(() -> NotFoundException.of("protest", id));
-		protest.requireVersion(version);
+		Protest protest = found(id, version);
 		String before = protest.view().state().name().toLowerCase();
 		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor.name(), this.clock.instant());
 		ProtestView view = protest.view();
@@ -103,20 +141,19 @@ public class Protests {
 		return this.protests.findBySegmentOrderByFiledAt(segment.value()).stream().map(Protest::view).toList();
 	}
 
-	/**
-	 * Return until when a protest of this category is heard, UTC; {@code null} if it
-	 * never is or the result is not posted yet.
-	 */
-	@Transactional(readOnly = true)
-	public @Nullable Instant heardUntil(SegmentId segment, ProtestCategory category) {
-		Instant postedAt = this.standings.result(segment).map(SegmentResultView::postedAt).orElse(null);
-		return (postedAt == null) ? null : this.limits.limit(category).map(postedAt::plus).orElse(null);
+	private Protest found(ProtestId id, int version) {
+		Protest protest = this.protests.findById(id.value()).orElseThrow(() -> NotFoundException.of("protest", id));
+		this.publication.hold(protest.view().segment());
+		protest.requireVersion(version);
+		return protest;
 	}
 
-	private SegmentResultView held(SegmentId segment) {
-		return this.publication.hold(segment)
-			.orElseThrow(() -> new RuleViolationException("segment-not-begun",
-					"This segment has not begun; there is nothing to protest against yet."));
+	/** The hold also refuses at the end of the competition. */
+	private void requireBegun(SegmentId segment) {
+		if (this.publication.hold(segment).isEmpty()) {
+			throw new RuleViolationException("segment-not-begun",
+					"This segment has not begun; there is nothing to protest against yet.");
+		}
 	}
 
 	private void requireTeamOfEvent(FileProtest filed) {
@@ -139,7 +176,8 @@ public class Protests {
 	}
 
 	private static String words(ProtestView protest) {
-		return protest.state().name().toLowerCase() + ", " + protest.category().name().toLowerCase() + ", by "
+		return protest.state().name().toLowerCase() + ", " + protest.category().name().toLowerCase() + ", against "
+				+ ((protest.posting() > 0) ? "version " + protest.posting() : "what is not posted yet") + ", by "
 				+ protest.filedBy() + " at " + protest.filedAt() + ": " + protest.text();
 	}
 

@@ -7,13 +7,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.results.SegmentResultView;
+import rimebook.results.Posting;
 import rimebook.results.SignatureCondition;
 import rimebook.results.SignatureGuard;
 import rimebook.results.Standings;
@@ -32,23 +32,17 @@ class UndecidedGuard implements SignatureGuard {
 
 	private final CorrectionRepository corrections;
 
-	private final ProtestClock limits;
-
 	private final Standings standings;
-
-	private final ProtestSettings settings;
 
 	private final Competitions competitions;
 
 	private final Clock clock;
 
-	UndecidedGuard(ProtestRepository protests, CorrectionRepository corrections, ProtestClock limits,
-			Standings standings, ProtestSettings settings, Competitions competitions, Clock clock) {
+	UndecidedGuard(ProtestRepository protests, CorrectionRepository corrections, Standings standings,
+			Competitions competitions, Clock clock) {
 		this.protests = protests;
 		this.corrections = corrections;
-		this.limits = limits;
 		this.standings = standings;
-		this.settings = settings;
 		this.competitions = competitions;
 		this.clock = clock;
 	}
@@ -60,9 +54,9 @@ class UndecidedGuard implements SignatureGuard {
 				decided("corrections",
 						this.corrections.existsBySegmentAndState(segment.value(), CorrectionState.PROPOSED),
 						"correction", path),
-				decided("protests", this.protests.existsBySegmentAndState(segment.value(), ProtestState.FILED),
+				decided("protests", this.protests.existsBySegmentAndStateIn(segment.value(), ProtestState.open()),
 						"protest", path),
-				time(heardUntil(segment), segment, path));
+				time(segment, path));
 	}
 
 	private static SignatureCondition decided(String key, boolean waits, String what, String path) {
@@ -72,28 +66,27 @@ class UndecidedGuard implements SignatureGuard {
 				: SignatureCondition.met(key, "No " + what + " waits for a decision.", path);
 	}
 
-	private @Nullable Instant heardUntil(SegmentId segment) {
-		Instant postedAt = this.standings.result(segment).map(SegmentResultView::postedAt).orElse(null);
-		return (postedAt == null) ? null : this.limits.limit(ProtestCategory.CONDUCT).map(postedAt::plus).orElse(null);
-	}
-
 	/**
-	 * By default two people may sign while protests are heard; a protest then stops them.
+	 * Whether a signature waits is a setting of the event; where it does not, a protest
+	 * still stops it.
 	 */
-	private SignatureCondition time(@Nullable Instant until, SegmentId segment, String path) {
-		if (until == null) {
-			return running("The time for protests starts with the posting.", path);
+	private SignatureCondition time(SegmentId segment, String path) {
+		EventView event = this.competitions.eventOf(segment);
+		List<Posting> postings = this.standings.postings(segment);
+		if (postings.isEmpty()) {
+			return running(event, "The time for protests starts with the posting.", path);
 		}
-		ZoneId zone = this.competitions.competition(this.competitions.eventOf(segment).competition()).zone();
+		Instant until = postings.get(postings.size() - 1).conductUntil();
+		ZoneId zone = this.competitions.competition(event.competition()).zone();
 		String end = DateTimeFormatter.ofPattern("d MMM HH:mm zzz", Locale.ENGLISH).format(until.atZone(zone));
 		return this.clock.instant().isAfter(until)
 				? SignatureCondition.met(TIME, "Protests were heard until " + end + ".", path)
-				: running("Protests are heard until " + end + ".", path);
+				: running(event, "Protests are heard until " + end + ".", path);
 	}
 
-	private SignatureCondition running(String sentence, String path) {
-		return this.settings.signatureWaits() ? SignatureCondition.missing(TIME, sentence, path)
-				: SignatureCondition.due(TIME, sentence + " No signature waits for its end.", path);
+	private static SignatureCondition running(EventView event, String sentence, String path) {
+		return event.signatureWaits() ? SignatureCondition.missing(TIME, sentence, path)
+				: SignatureCondition.due(TIME, sentence + " In this event no signature waits for its end.", path);
 	}
 
 }

@@ -16,6 +16,8 @@ public enum Cause {
 	/** Referee and accountant signed. */
 	SIGNED,
 	/** The referee opened an official result again. */
-	REOPENED
+	REOPENED,
+	/** A segment of the event was cancelled, or brought back. */
+	CANCELLED
 
 }

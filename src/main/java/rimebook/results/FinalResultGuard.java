@@ -9,9 +9,15 @@ import rimebook.competition.CompetitionMoveGuard;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
 
-/** A competition is final once every segment that was opened is official. */
+/**
+ * A competition is final once the result of every segment that takes place is official.
+ * An event without teams has nothing to wait for.
+ */
 @Component
 class FinalResultGuard implements CompetitionMoveGuard {
 
@@ -19,9 +25,28 @@ class FinalResultGuard implements CompetitionMoveGuard {
 
 	private final Standings standings;
 
-	FinalResultGuard(Competitions competitions, Standings standings) {
+	private final SegmentResultRepository results;
+
+	private final Entries entries;
+
+	FinalResultGuard(Competitions competitions, Standings standings, SegmentResultRepository results, Entries entries) {
 		this.competitions = competitions;
 		this.standings = standings;
+		this.results = results;
+		this.entries = entries;
+	}
+
+	/** Whoever changes a result meanwhile waits, and is then refused. */
+	@Override
+	@Transactional
+	public void holdStill(CompetitionView competition, CompetitionState next) {
+		if (next == CompetitionState.FINAL) {
+			this.results.findLocked(this.competitions.events(competition.id())
+				.stream()
+				.flatMap((event) -> event.segments().stream())
+				.map((segment) -> segment.id().value())
+				.toList());
+		}
 	}
 
 	@Override
@@ -32,12 +57,19 @@ class FinalResultGuard implements CompetitionMoveGuard {
 		}
 		return this.competitions.events(competition.id())
 			.stream()
-			.flatMap((event) -> event.segments()
+			.filter((event) -> !event.isCancelled() && !isEmpty(event))
+			.flatMap((event) -> event.held()
+				.segments()
 				.stream()
 				.filter((segment) -> !isOfficial(segment.id()))
 				.map((segment) -> event.name() + ", " + segment.name()))
 			.findFirst()
 			.map((name) -> "The result of " + name + " is not official yet.");
+	}
+
+	private boolean isEmpty(EventView event) {
+		return this.entries.ofEvent(event.id()).stream().noneMatch(EntryView::isEntered)
+				&& event.segments().stream().noneMatch((segment) -> this.standings.result(segment.id()).isPresent());
 	}
 
 	private boolean isOfficial(SegmentId segment) {

@@ -48,7 +48,7 @@ public class ResultPublication {
 	public void post(SegmentId segment, int version, Actor actor) {
 		SegmentResult result = this.update.locked(segment, version);
 		requireComplete(segment);
-		result.post(actor.name(), this.clock.instant());
+		result.post();
 		this.events.publishEvent(line(actor, segment, "result.posted").from("running", "posted"));
 		this.update.publish(segment, Cause.POSTED, "", actor);
 	}
@@ -92,7 +92,8 @@ public class ResultPublication {
 	}
 
 	/**
-	 * Open an official result again, so that a correction can be made.
+	 * Open an official result again, so that a correction can be made. It is posted anew
+	 * by that, and again with each correction.
 	 * @param reason why; it stands on the new version and on the record
 	 */
 	@Transactional

@@ -80,11 +80,19 @@ class SegmentResult {
 		return this.standingNumber;
 	}
 
-	void post(String name, Instant now) {
+	void post() {
 		require(SegmentResultState.RUNNING, "posted");
 		this.state = SegmentResultState.POSTED;
+	}
+
+	/** Note when it was posted last, by whose act. */
+	void postedAt(Instant now, String name) {
 		this.postedAt = now;
 		this.postedBy = name;
+	}
+
+	boolean isPosted() {
+		return this.state == SegmentResultState.POSTED;
 	}
 
 	/** Refuse to sign what is not posted, or official already. */

@@ -12,7 +12,8 @@ import rimebook.entries.EntryId;
  *
  * @param onIce the team on the ice, or {@code null}
  * @param interrupted whether that team was broken off
- * @param postedAt when it was posted, UTC; protests are timed from it
+ * @param postedAt when it was posted last, UTC; protests against what changed then are
+ * timed from it, see {@link Posting}
  * @param refereeSignature name of the referee who signed, else empty
  * @param accountantSignature name of the accountant who signed, else empty
  * @param version to be given back with every act on it

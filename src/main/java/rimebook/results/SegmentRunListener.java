@@ -4,6 +4,9 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.CancellationChanged;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.marks.CallTakenBack;
@@ -95,6 +98,19 @@ class SegmentRunListener {
 		if (this.update.hasStanding(changed.segment())) {
 			this.update.publish(changed.segment(), Cause.PANEL, changed.words(), changed.change().actor());
 		}
+	}
+
+	/** The event's result is made of the segments that take place. */
+	@EventListener
+	void on(CancellationChanged changed) {
+		EventView event = changed.event();
+		SegmentView segment = changed.segment();
+		if (segment != null) {
+			String note = changed.reason().isEmpty() ? segment.name() + " takes place after all."
+					: segment.name() + " is cancelled: " + changed.reason();
+			this.update.publishEvent(event, note, changed.change().actor());
+		}
+		event.segments().forEach((each) -> this.events.publishEvent(new IceChanged(each.id())));
 	}
 
 	private EntryId entry(PerformanceId performance) {

@@ -31,7 +31,7 @@ class StandingBeforeSegment implements StandingBefore {
 	// The page of the draw shows the refusal and goes on with its transaction.
 	@Transactional(readOnly = true, noRollbackFor = RuleViolationException.class)
 	public List<RankedEntry> standingBefore(SegmentId segment) {
-		EventView event = this.competitions.eventOf(segment);
+		EventView event = this.competitions.eventOf(segment).held();
 		Standing standing = this.standings.latest(event.id())
 			.map(ResultVersion::standing)
 			.filter((latest) -> isReadyFor(event, segment, latest))

@@ -2,6 +2,7 @@ package rimebook.results;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.competition.StillOpen;
 import rimebook.marks.ClosedCards;
 import rimebook.marks.ClosedPerformance;
 import rimebook.marks.CountedPanel;
@@ -48,9 +50,14 @@ class StandingUpdate {
 
 	private final VersionWriter writer;
 
+	private final PostingBook postings;
+
+	private final StillOpen stillOpen;
+
 	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, ClosedCards cards,
 			SegmentRun run, SegmentStandings segmentStandings, EventStandings eventStandings, Outlooks outlooks,
-			VersionWriter writer) {
+			VersionWriter writer, PostingBook postings, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.results = results;
 		this.standings = standings;
 		this.competitions = competitions;
@@ -60,6 +67,7 @@ class StandingUpdate {
 		this.eventStandings = eventStandings;
 		this.outlooks = outlooks;
 		this.writer = writer;
+		this.postings = postings;
 	}
 
 	/** Begin the result of a segment that was just opened. */
@@ -73,12 +81,18 @@ class StandingUpdate {
 		return result;
 	}
 
+	/**
+	 * Take hold of the results of the event for a change of this one.
+	 * @throws ConflictException where nothing of the segment may change any more
+	 */
 	SegmentResult locked(SegmentId segment) {
-		return one(lockedOfEvent(segment), segment);
+		return lockedIfBegun(segment).orElseThrow(() -> NotFoundException.of("segment-result", segment));
 	}
 
 	Optional<SegmentResult> lockedIfBegun(SegmentId segment) {
-		return lockedOfEvent(segment).stream().filter((result) -> result.segment().equals(segment)).findFirst();
+		List<SegmentResult> all = lockedOfEvent(segment);
+		this.stillOpen.require(segment);
+		return all.stream().filter((result) -> result.segment().equals(segment)).findFirst();
 	}
 
 	boolean isComplete(SegmentId segment) {
@@ -90,7 +104,8 @@ class StandingUpdate {
 	}
 
 	/**
-	 * Tabulate once and write the next version of the segment and of its event.
+	 * Tabulate once and write the next version of the segment and of its event. Where the
+	 * result is posted, this version is posted anew by that.
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
 	 * open again: what is public stays until they are closed
 	 */
@@ -100,17 +115,74 @@ class StandingUpdate {
 		SegmentResult result = one(all, segment);
 		Draft draft = draft(segment, this.cards.ofSegment(segment));
 		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
-		this.writer.write(Scope.SEGMENT, segment.value(), result.nextStanding(),
+		int number = result.nextStanding();
+		this.writer.write(Scope.SEGMENT, segment.value(), number,
 				result.isOfficial() ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication, draft.segment());
-		boolean official = all.size() == draft.view().segments().size()
-				&& all.stream().allMatch(SegmentResult::isOfficial);
+		writeEvent(draft, all, publication);
+		if (result.isPosted()) {
+			this.postings.keep(result, number, changed(cause, note), actor);
+		}
+	}
+
+	/**
+	 * What everybody reads beside a posting: what was corrected or opened again, but not
+	 * why a team withdrew or a judge left.
+	 */
+	private static String changed(Cause cause, String note) {
+		return switch (cause) {
+			case POSTED -> "";
+			case CORRECTED, REOPENED -> note;
+			case STATUS -> "The state of a team changed.";
+			case PANEL -> "The panel changed.";
+			default -> "Cards were opened and closed again.";
+		};
+	}
+
+	/**
+	 * Put the event's standing together anew from the segments that take place; nothing
+	 * where none of them has a standing yet.
+	 */
+	void publishEvent(EventView event, String note, Actor actor) {
+		EventView held = event.held();
+		List<SegmentResult> all = this.results
+			.findLocked(event.segments().stream().map((each) -> each.id().value()).toList());
+		List<@Nullable Standing> segments = held.segments().stream().map(this::latest).toList();
+		if (segments.stream().anyMatch(Objects::nonNull)) {
+			Optional<ResultVersion> before = this.standings.latest(event.id());
+			Standing standing = before.map(ResultVersion::standing).orElse(null);
+			Standing whole = this.eventStandings.compose(this.competitions.competition(event.competition()), held,
+					segments, standing);
+			writeEvent(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)), all,
+					new VersionWriter.Publication(Cause.CANCELLED, note, actor));
+		}
+	}
+
+	private @Nullable Standing latest(SegmentView segment) {
+		return this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null);
+	}
+
+	/** Nothing is published of a cancelled segment, but a preview may look at one. */
+	private EventView counted(SegmentId id) {
+		EventView event = this.competitions.eventOf(id);
+		return event.segment(id).isCancelled() ? event : event.held();
+	}
+
+	private void writeEvent(Draft draft, List<SegmentResult> all, VersionWriter.Publication publication) {
 		this.writer.write(Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
-				official ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication, draft.event());
+				isOfficial(draft.view(), all) ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication,
+				draft.event());
+	}
+
+	private static boolean isOfficial(EventView held, List<SegmentResult> all) {
+		return held.segments()
+			.stream()
+			.allMatch((segment) -> all.stream()
+				.anyMatch((result) -> result.segment().equals(segment.id()) && result.isOfficial()));
 	}
 
 	/** Compose both standings as these cards would make them, writing nothing. */
 	Draft draft(SegmentId id, List<ClosedPerformance> closed) {
-		EventView event = this.competitions.eventOf(id);
+		EventView event = counted(id);
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		List<EntryId> waiting = waiting(id);
@@ -131,8 +203,7 @@ class StandingUpdate {
 	private List<@Nullable Standing> segments(EventView event, SegmentId changed, Standing standing) {
 		List<@Nullable Standing> all = new ArrayList<>();
 		for (SegmentView segment : event.segments()) {
-			all.add(segment.id().equals(changed) ? standing
-					: this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null));
+			all.add(segment.id().equals(changed) ? standing : latest(segment));
 		}
 		return all;
 	}

@@ -19,9 +19,13 @@ public class Standings {
 
 	private final SegmentResultRepository results;
 
+	private final PostingRepository postings;
+
 	private final StandingText text;
 
-	Standings(ResultVersionRepository versions, SegmentResultRepository results, StandingText text) {
+	Standings(ResultVersionRepository versions, SegmentResultRepository results, PostingRepository postings,
+			StandingText text) {
+		this.postings = postings;
 		this.versions = versions;
 		this.results = results;
 		this.text = text;
@@ -55,6 +59,11 @@ public class Standings {
 	/** Return where a segment's result stands; empty before the segment was opened. */
 	public Optional<SegmentResultView> result(SegmentId segment) {
 		return this.results.findById(segment.value()).map(SegmentResult::view);
+	}
+
+	/** List every posting of a segment's result, oldest first; empty before the first. */
+	public List<Posting> postings(SegmentId segment) {
+		return this.postings.findBySegmentOrderByNumber(segment.value()).stream().map(PostingRow::view).toList();
 	}
 
 	private Optional<ResultVersion> latest(UUID scope) {

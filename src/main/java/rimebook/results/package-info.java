@@ -3,8 +3,8 @@
  * segment from provisional to official: a closed card without its standing cannot exist,
  * since both are written in one transaction.
  */
-@ApplicationModule(allowedDependencies = { "marks", "panels", "draw", "entries", "competition", "tabulation",
-		"tabulation :: points", "tabulation :: possible", "pages", "shared" })
+@ApplicationModule(allowedDependencies = { "accounts", "marks", "panels", "draw", "entries", "competition",
+		"tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared" })
 @NullMarked
 package rimebook.results;
 

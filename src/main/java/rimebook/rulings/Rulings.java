@@ -16,6 +16,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.competition.StillOpen;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
@@ -45,8 +46,11 @@ public class Rulings {
 
 	private final ApplicationEventPublisher events;
 
+	private final StillOpen stillOpen;
+
 	Rulings(QuestionRepository questions, RulingRepository rulings, Entries entries, Competitions competitions, Ids ids,
-			Clock clock, ApplicationEventPublisher events) {
+			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
 		this.questions = questions;
 		this.rulings = rulings;
 		this.entries = entries;
@@ -66,6 +70,7 @@ public class Rulings {
 	public QuestionView ask(AskQuestion asked, Actor actor) {
 		EntryView entry = this.entries.entry(asked.entry());
 		EventView event = this.competitions.event(entry.event());
+		this.stillOpen.require(event.id());
 		checkFits(asked, entry, event);
 		Question question = new Question(this.ids.next(), event.competition(), asked,
 				Required.text("question", asked.text(), 2000), Required.text("askedBy", asked.askedBy(), 120), actor,
@@ -100,6 +105,7 @@ public class Rulings {
 	public QuestionView rule(GiveRuling given, Actor actor) {
 		Question question = this.questions.findLockedById(given.question().value())
 			.orElseThrow(() -> NotFoundException.of("question", given.question()));
+		this.stillOpen.require(this.entries.entry(question.entry()).event());
 		List<Ruling> before = this.rulings.findByQuestionInOrderByNumberDesc(List.of(question.getId()));
 		if (before.size() != given.seen()) {
 			throw ConflictException.stale("ruling");

@@ -13,6 +13,8 @@ import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 import rimebook.accounts.CodeDoor;
@@ -108,6 +110,9 @@ class AttemptFilter extends OncePerRequestFilter {
 		if (SEAT_PATHS.contains(path)) {
 			return List.of(Attempt.perMinute("seat " + network + " " + turn, SEAT_PER_MINUTE));
 		}
+		if (path.startsWith("/desk/results/") && path.endsWith("/signature")) {
+			return List.of(Attempt.perMinute("signature " + signedIn(), NAME_PER_MINUTE));
+		}
 		return SIGN_IN.equals(path) ? signIn(name(request), network) : List.of();
 	}
 
@@ -119,6 +124,12 @@ class AttemptFilter extends OncePerRequestFilter {
 			attempts.add(Attempt.perHour("account " + name, ACCOUNT_PER_HOUR));
 		}
 		return attempts;
+	}
+
+	/** A signature asks for the password of the one who is signed in. */
+	private static String signedIn() {
+		Authentication person = SecurityContextHolder.getContext().getAuthentication();
+		return (person != null) ? person.getName() : "";
 	}
 
 	private static String name(HttpServletRequest request) {

@@ -55,6 +55,7 @@ final class PathRules {
 
 			anyPerson("/desk"),
 			people("/desk/people/**"),
+			people("/desk/competitions/*/taking-back"),
 			people("/desk/competitions/**", SECRETARY).read(REFEREE, ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/entries/**", SECRETARY).read(REFEREE),
 			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),

@@ -23,9 +23,9 @@ public final class CompetitionFixtures {
 				LocalDate.of(2027, 2, 14), "Rulebook 2026/27");
 	}
 
-	/** A majority event with a short programme and a free skating. */
+	/** A majority event with a short programme and a free skating, signed at once. */
 	public static DraftEvent anEvent(String name, int judges) {
-		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree()));
+		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree())).signedAtOnce();
 	}
 
 	/** The rule set of points judging that comes with the service. */
@@ -36,7 +36,8 @@ public final class CompetitionFixtures {
 	/** An event judged by points, one segment. */
 	public static DraftEvent aPointsEvent(String name, int judges) {
 		return new DraftEvent(name, JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
-				new PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()));
+				new PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()))
+			.signedAtOnce();
 	}
 
 	/** A short programme of factor 0.5. */

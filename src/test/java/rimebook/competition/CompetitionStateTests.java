@@ -12,7 +12,7 @@ class CompetitionStateTests {
 
 	@ParameterizedTest
 	@CsvSource({ "PLANNED, ENTRIES_OPEN", "ENTRIES_OPEN, ENTRIES_CLOSED", "ENTRIES_CLOSED, ENTRIES_OPEN",
-			"ENTRIES_CLOSED, RUNNING", "RUNNING, FINAL", "FINAL, RUNNING", "FINAL, ARCHIVED" })
+			"ENTRIES_CLOSED, RUNNING", "RUNNING, FINAL", "FINAL, ARCHIVED" })
 	void mayMoveOn(CompetitionState state, CompetitionState next) {
 		assertThat(state.canBecome(next)).isTrue();
 	}
@@ -23,7 +23,14 @@ class CompetitionStateTests {
 			.stream()
 			.mapToLong((state) -> Set.of(CompetitionState.values()).stream().filter(state::canBecome).count())
 			.sum();
-		assertThat(legal).isEqualTo(7);
+		assertThat(legal).isEqualTo(6);
+	}
+
+	@Test
+	void onlyTheEndIsTakenBackStepByStep() {
+		assertThat(CompetitionState.ARCHIVED.before()).contains(CompetitionState.FINAL);
+		assertThat(CompetitionState.FINAL.before()).contains(CompetitionState.RUNNING);
+		assertThat(CompetitionState.RUNNING.before()).isEmpty();
 	}
 
 	@ParameterizedTest

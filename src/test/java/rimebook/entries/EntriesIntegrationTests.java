@@ -157,8 +157,8 @@ class EntriesIntegrationTests {
 		move(CompetitionState.ENTRIES_CLOSED);
 		move(CompetitionState.RUNNING);
 		move(CompetitionState.FINAL);
-		assertRefused(() -> enter("Embers"), "entries-not-open");
-		assertRefused(() -> this.entries.withdraw(entry.id(), entry.version(), "ill", SECRETARY), "entries-not-open");
+		assertRefused(() -> enter("Embers"), "competition-final");
+		assertRefused(() -> this.entries.withdraw(entry.id(), entry.version(), "ill", SECRETARY), "competition-final");
 	}
 
 	@Test

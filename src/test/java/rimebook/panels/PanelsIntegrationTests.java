@@ -332,8 +332,8 @@ class PanelsIntegrationTests {
 		move(CompetitionState.RUNNING);
 		move(CompetitionState.FINAL);
 		OfficialView sten = register("Sten Vik", "");
-		assertRefused("panel-final", () -> seat(this.junior, SeatKind.JUDGE, 1, sten));
-		assertRefused("panel-final", () -> this.panels.issueCodes(this.junior, REFEREE));
+		assertRefused("competition-final", () -> seat(this.junior, SeatKind.JUDGE, 1, sten));
+		assertRefused("competition-final", () -> this.panels.issueCodes(this.junior, REFEREE));
 	}
 
 	@Test

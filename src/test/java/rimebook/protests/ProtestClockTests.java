@@ -2,8 +2,12 @@ package rimebook.protests;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.UUID;
 
 import org.junit.jupiter.api.Test;
+
+import rimebook.competition.SegmentId;
+import rimebook.results.Posting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,33 +16,37 @@ class ProtestClockTests {
 
 	private static final Instant POSTED = Instant.parse("2027-02-13T12:00:00Z");
 
-	private final ProtestClock clock = new ProtestClock(
-			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24), false));
+	private static final ProtestClock CLOCK = new ProtestClock(
+			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24)));
+
+	private static final Posting POSTING = new Posting(new SegmentId(new UUID(1, 1)), 4, POSTED, "Bo Tally", "",
+			CLOCK.conductUntil(POSTED), CLOCK.calculationUntil(POSTED));
 
 	@Test
 	void hearsConductUntilTheLastMillisecondOfThirtyMinutes() {
 		Instant limit = POSTED.plus(Duration.ofMinutes(30));
-		assertThat(this.clock.refusal(ProtestCategory.CONDUCT, limit, POSTED)).isEmpty();
-		assertThat(this.clock.refusal(ProtestCategory.CONDUCT, limit.plusMillis(1), POSTED)).isPresent();
+		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, limit, POSTING)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, limit.plusMillis(1), POSTING)).isPresent();
 	}
 
 	@Test
 	void hearsComputationForADay() {
 		Instant limit = POSTED.plus(Duration.ofHours(24));
-		assertThat(this.clock.refusal(ProtestCategory.CALCULATION, limit, POSTED)).isEmpty();
-		assertThat(this.clock.refusal(ProtestCategory.CALCULATION, limit.plusMillis(1), POSTED).orElseThrow())
+		assertThat(ProtestClock.refusal(ProtestCategory.CALCULATION, limit, POSTING)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestCategory.CALCULATION, limit.plusMillis(1), POSTING).orElseThrow())
 			.contains("1440 minutes");
 	}
 
 	@Test
 	void hearsBeforeThePosting() {
-		assertThat(this.clock.refusal(ProtestCategory.CONDUCT, POSTED, null)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, POSTED, null)).isEmpty();
 	}
 
 	@Test
 	void neverHearsAnEvaluation() {
-		assertThat(this.clock.refusal(ProtestCategory.EVALUATION, POSTED, POSTED).orElseThrow()).contains("Rule 123");
-		assertThat(this.clock.refusal(ProtestCategory.EVALUATION, POSTED, null)).isPresent();
+		assertThat(ProtestClock.refusal(ProtestCategory.EVALUATION, POSTED, POSTING).orElseThrow())
+			.contains("Rule 123");
+		assertThat(ProtestClock.refusal(ProtestCategory.EVALUATION, POSTED, null)).isPresent();
 	}
 
 }

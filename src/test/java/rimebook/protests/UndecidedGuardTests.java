@@ -11,7 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.Optional;
+import java.util.List;
 import java.util.UUID;
 
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.results.SegmentResultState;
-import rimebook.results.SegmentResultView;
+import rimebook.results.Posting;
 import rimebook.results.SignatureCondition;
 import rimebook.results.Standings;
 
@@ -36,18 +35,22 @@ class UndecidedGuardTests {
 			"false, 2027-02-13T12:30:00Z, DUE", "false, 2027-02-13T12:30:01Z, MET" })
 	void theSignatureWaitsForTheEndOfTheTimeOnlyWhereItIsSetSo(boolean waits, Instant now,
 			SignatureCondition.State state) {
-		ProtestSettings settings = new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24), waits);
 		Standings standings = mock(Standings.class);
-		given(standings.result(SEGMENT)).willReturn(Optional.of(new SegmentResultView(SEGMENT,
-				SegmentResultState.POSTED, null, false, POSTED, "Bo Tally", "", null, "", null, 1)));
+		given(standings.postings(SEGMENT)).willReturn(List.of(posting(POSTED.minusSeconds(3600)), posting(POSTED)));
 		Competitions competitions = mock(Competitions.class, RETURNS_DEEP_STUBS);
 		given(competitions.competition(any(CompetitionId.class)).zone()).willReturn(ZoneId.of("Europe/Helsinki"));
 		given(competitions.eventOf(SEGMENT).competition()).willReturn(new CompetitionId(new UUID(2, 2)));
+		given(competitions.eventOf(SEGMENT).signatureWaits()).willReturn(waits);
 		UndecidedGuard guard = new UndecidedGuard(mock(ProtestRepository.class), mock(CorrectionRepository.class),
-				new ProtestClock(settings), standings, settings, competitions, Clock.fixed(now, ZoneOffset.UTC));
+				standings, competitions, Clock.fixed(now, ZoneOffset.UTC));
 		SignatureCondition time = guard.conditions(SEGMENT).get(2);
 		assertThat(time.state()).isEqualTo(state);
 		assertThat(time.sentence()).contains("until 13 Feb 14:30 EET");
+	}
+
+	private static Posting posting(Instant at) {
+		return new Posting(SEGMENT, 1, at, "Bo Tally", "", at.plus(Duration.ofMinutes(30)),
+				at.plus(Duration.ofHours(24)));
 	}
 
 }

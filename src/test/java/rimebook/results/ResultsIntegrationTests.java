@@ -76,7 +76,8 @@ class ResultsIntegrationTests {
 	@Test
 	void oneByOneEventIsTabulatedOneByOne() {
 		DraftEvent draft = new DraftEvent("Adult", JudgingMethod.ONE_BY_ONE, 5, "",
-				List.of(CompetitionFixtures.aFree()));
+				List.of(CompetitionFixtures.aFree()))
+			.signedAtOnce();
 		SmallCompetition day = SmallCompetition.running(this.context, 5, draft);
 		SegmentId segment = day.open(1);
 		day.skateRest(1);
@@ -282,7 +283,8 @@ class ResultsIntegrationTests {
 	@Test
 	void competitionIsFinalOnceEverySegmentIsOfficial() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree())));
+				new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree()))
+					.signedAtOnce());
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> day.move(CompetitionState.FINAL))
 			.withMessageContaining("Adult, Free skating");
 		official(day);

@@ -21,7 +21,8 @@ public final class PointsCompetition {
 		return SmallCompetition.running(context, teams,
 				new DraftEvent("Senior", JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
 						new PointsChoice("synchronized-2025-26", "senior"),
-						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
+					.signedAtOnce());
 	}
 
 }

@@ -63,6 +63,7 @@ class RoutesIntegrationTests {
 			new Line("/api/judge/**", "judge", "judge"), new Line("/api/cards/**", "judge", "judge"),
 			new Line("/api/points-cards/**", "judge", "judge"), new Line("/desk", PERSON, ""),
 			new Line("/desk/people/**", "administrator", "administrator"),
+			new Line("/desk/competitions/*/taking-back", "administrator", "administrator"),
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/rulings/*/ruling", "referee", "referee"),

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.CompetitionId;
@@ -25,6 +26,7 @@ import rimebook.pages.Choice;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
 
 /** The list of competitions, and a page for each with its facts, state and events. */
 @Controller
@@ -73,6 +75,20 @@ class CompetitionController {
 	String page(@PathVariable CompetitionId competition, Model model) {
 		model.addAttribute("moveForm", new MoveForm(null, null));
 		return page(this.competitions.competition(competition), model);
+	}
+
+	/** Asks once, saying what follows. */
+	@GetMapping("/{competition}/state")
+	String ask(@PathVariable CompetitionId competition, @RequestParam CompetitionState next, Model model) {
+		CompetitionView view = this.competitions.competition(competition);
+		model.addAttribute("competition", view);
+		model.addAttribute("move",
+				this.competitions.moves(competition)
+					.stream()
+					.filter((move) -> move.next() == next)
+					.findFirst()
+					.orElseThrow(() -> NotFoundException.of("move", next)));
+		return "competition/move";
 	}
 
 	@PostMapping("/{competition}/state")

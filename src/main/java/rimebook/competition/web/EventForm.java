@@ -28,26 +28,28 @@ record EventForm(
 		@NotNull(message = "{competition.event.method.missing}") JudgingMethod method, @Nullable String judges,
 		@Size(max = 500, message = "{competition.event.reason.long}") @Nullable String evenPanelReason,
 		@Nullable PoliciesForm rules, @Nullable String points, @Nullable SegmentForm first,
-		@Nullable SegmentForm second, @Nullable SegmentForm third, @Nullable Integer version) {
+		@Nullable SegmentForm second, @Nullable SegmentForm third, @Nullable Boolean signatureWaits,
+		@Nullable Integer version) {
 
 	EventForm {
 		rules = (rules != null) ? rules : PoliciesForm.of(JudgingPolicies.usual());
 		first = (first != null) ? first : SegmentForm.none();
 		second = (second != null) ? second : SegmentForm.none();
 		third = (third != null) ? third : SegmentForm.none();
+		signatureWaits = Boolean.TRUE.equals(signatureWaits);
 		version = (version != null) ? version : 0;
 	}
 
 	static EventForm empty() {
 		return new EventForm("", JudgingMethod.MAJORITY, "7", "", null, "", SegmentForm.usual(SegmentKind.SHORT),
-				SegmentForm.usual(SegmentKind.FREE), null, 0);
+				SegmentForm.usual(SegmentKind.FREE), null, true, 0);
 	}
 
 	static EventForm of(EventView view) {
 		List<SegmentForm> segments = view.segments().stream().map(SegmentForm::of).toList();
 		return new EventForm(view.name(), view.method(), String.valueOf(view.judges()), view.evenPanelReason(),
 				PoliciesForm.of(view.policies()), PointsOffer.value(view.points()), at(segments, 0), at(segments, 1),
-				at(segments, 2), view.version());
+				at(segments, 2), view.signatureWaits(), view.version());
 	}
 
 	private static @Nullable SegmentForm at(List<SegmentForm> segments, int index) {
@@ -101,7 +103,8 @@ record EventForm(
 	DraftEvent draft() {
 		return new DraftEvent(this.name, this.method, judgesTyped().orElseThrow(),
 				Objects.requireNonNullElse(this.evenPanelReason, ""), this.rules.policies(),
-				PointsOffer.read(this.points).orElse(null), segments().map(SegmentForm::draft).toList());
+				PointsOffer.read(this.points).orElse(null), segments().map(SegmentForm::draft).toList(),
+				Boolean.TRUE.equals(this.signatureWaits));
 	}
 
 	/** Tell whether the rule set needs to be looked at, since it is not the usual one. */

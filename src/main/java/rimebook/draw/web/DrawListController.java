@@ -43,7 +43,7 @@ class DrawListController {
 
 	private SegmentDraw segment(EventView event, SegmentView segment) {
 		int order = this.draw.ofSegment(segment.id()).map(StartingOrderView::number).orElse(0);
-		return new SegmentDraw(segment.id(), event.name(), segment.name(), order);
+		return new SegmentDraw(segment.id(), event.name(), segment.name(), order, event.isCancelled(segment.id()));
 	}
 
 	/** The draws of one competition. */
@@ -51,7 +51,7 @@ class DrawListController {
 	}
 
 	/** The draw of one segment; order 0 is not drawn yet. */
-	record SegmentDraw(SegmentId id, String event, String name, int order) {
+	record SegmentDraw(SegmentId id, String event, String name, int order, boolean cancelled) {
 	}
 
 }

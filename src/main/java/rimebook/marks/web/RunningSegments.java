@@ -62,7 +62,8 @@ class RunningSegments {
 			.mapToInt(PerformanceView::startNumber)
 			.findFirst()
 			.orElse(0);
-		return new Line(segment.id(), event.name(), segment.name(), all.size(), done, onIce);
+		return new Line(segment.id(), event.name(), segment.name(), all.size(), done, onIce,
+				event.isCancelled(segment.id()));
 	}
 
 	/** A running competition. */
@@ -74,11 +75,15 @@ class RunningSegments {
 	 *
 	 * @param starters how many performances it has, 0 before it is opened
 	 * @param onIce the starting number on the ice, 0 for none
+	 * @param cancelled whether it does not take place
 	 */
-	record Line(SegmentId id, String event, String name, int starters, int done, int onIce) {
+	record Line(SegmentId id, String event, String name, int starters, int done, int onIce, boolean cancelled) {
 
 		/** The last part of the message key of its state. */
 		public String state() {
+			if (this.cancelled) {
+				return "cancelled";
+			}
 			if (this.starters == 0) {
 				return "not-open";
 			}

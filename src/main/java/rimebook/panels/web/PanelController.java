@@ -2,6 +2,8 @@ package rimebook.panels.web;
 
 import java.util.UUID;
 
+import java.util.concurrent.atomic.AtomicReference;
+
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,6 +18,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.EventId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatId;
@@ -48,10 +51,13 @@ class PanelController {
 	@PostMapping("/{event}/seats")
 	String seat(@PathVariable EventId event, @ModelAttribute("form") SeatForm form, BindingResult errors, Model model,
 			Actor actor, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.panels.seat(form.seating(event), actor))) {
+		AtomicReference<SeatView> seated = new AtomicReference<>();
+		if (Submission.refused(errors, () -> seated.set(this.panels.seat(form.seating(event), actor)))) {
 			return this.page.show(event, model);
 		}
-		Notice.give(redirect, "panels.panel.seated");
+		SeatView seat = seated.get();
+		OfficialView official = seat.official();
+		Notice.give(redirect, "panels.panel.seated", seat.label(), (official != null) ? official.name() : "");
 		return back(event);
 	}
 

@@ -18,6 +18,8 @@ class ProtestForm {
 
 	private String filedBy = "";
 
+	private int posting;
+
 	@DateTimeFormat(pattern = "yyyy-MM-dd'T'HH:mm")
 	private @Nullable LocalDateTime handedInAt;
 
@@ -51,6 +53,15 @@ class ProtestForm {
 
 	public void setFiledBy(String filedBy) {
 		this.filedBy = filedBy;
+	}
+
+	/** The posted version that it is against, 0 for the one posted last. */
+	public int getPosting() {
+		return this.posting;
+	}
+
+	public void setPosting(int posting) {
+		this.posting = posting;
 	}
 
 	public @Nullable LocalDateTime getHandedInAt() {

@@ -24,7 +24,6 @@ import rimebook.pages.Submission;
 import rimebook.protests.FileProtest;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestId;
-import rimebook.protests.ProtestState;
 import rimebook.protests.Protests;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -73,9 +72,8 @@ class ProtestsController {
 	private void file(SegmentId segment, ProtestForm form, RedirectAttributes redirect, Actor actor) {
 		Instant handedIn = instant(segment, form);
 		FileProtest filed = new FileProtest(segment, entry(form.getEntry()), category(form.getCategory()),
-				form.getText(), form.getFiledBy(), handedIn);
-		boolean heard = this.protests.file(filed, actor).state() == ProtestState.FILED;
-		Notice.give(redirect, heard ? "protests.file.filed" : "protests.file.refused");
+				form.getText(), form.getFiledBy(), handedIn, form.getPosting());
+		Notice.give(redirect, "protests.file.done." + this.protests.file(filed, actor).state());
 	}
 
 	private @Nullable Instant instant(SegmentId segment, ProtestForm form) {
@@ -124,6 +122,21 @@ class ProtestsController {
 			return DECISION;
 		}
 		Notice.give(redirect, isUpheld ? "protests.decision.upheld" : "protests.decision.denied");
+		return "redirect:/desk/protests/" + segment;
+	}
+
+	/** A second official says whether it was handed in before the time was over. */
+	@PostMapping("/protest/{protest}/time")
+	String confirm(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+			@ModelAttribute("form") DecisionForm form, BindingResult result,
+			@RequestParam(defaultValue = "false") boolean inTime, Model model, RedirectAttributes redirect,
+			HttpServletRequest request, Actor actor) {
+		if (Submission.refused(result,
+				() -> this.protests.confirm(protest, form.getVersion(), inTime, form.getGrounds(), actor))) {
+			decisionPage(segment, protest, request, model);
+			return DECISION;
+		}
+		Notice.give(redirect, inTime ? "protests.time.confirmed" : "protests.time.refused");
 		return "redirect:/desk/protests/" + segment;
 	}
 

@@ -2,6 +2,8 @@ package rimebook.protests.web;
 
 import java.time.Instant;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.ProtestView;
+import rimebook.results.Posting;
 import rimebook.results.SegmentResultView;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
@@ -19,12 +22,26 @@ import rimebook.tabulation.Hundredths;
  * What the pages about one segment's protests and corrections show.
  *
  * @param result {@code null} before the segment was opened
- * @param conductUntil until when a protest about conduct is heard, UTC
- * @param calculationUntil until when a protest about the computation is heard, UTC
+ * @param postings every posting of the result with the ends of its time, oldest first
  */
 record ProtestsPage(CompetitionView competition, EventView event, SegmentView segment,
 		@Nullable SegmentResultView result, List<ProtestLine> protests, List<CorrectionLine> corrections,
-		@Nullable Instant conductUntil, @Nullable Instant calculationUntil) {
+		List<Posting> postings) {
+
+	/** The posting that a protest is against, {@code null} before the first. */
+	public @Nullable Posting posting(ProtestView protest) {
+		return this.postings.stream()
+			.filter((posting) -> posting.number() == protest.posting())
+			.findFirst()
+			.orElse(null);
+	}
+
+	/** The postings, the newest first, for a list to choose from. */
+	public List<Posting> newestFirst() {
+		List<Posting> all = new ArrayList<>(this.postings);
+		Collections.reverse(all);
+		return all;
+	}
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {

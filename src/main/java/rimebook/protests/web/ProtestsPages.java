@@ -26,7 +26,6 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestState;
 import rimebook.protests.Protests;
 import rimebook.results.Standings;
@@ -76,9 +75,7 @@ class ProtestsPages {
 					.stream()
 					.map((protest) -> new ProtestsPage.ProtestLine(protest, team(protest.entry())))
 					.toList(),
-				this.corrections.ofSegment(id).stream().map(this::line).toList(),
-				this.protests.heardUntil(id, ProtestCategory.CONDUCT),
-				this.protests.heardUntil(id, ProtestCategory.CALCULATION));
+				this.corrections.ofSegment(id).stream().map(this::line).toList(), this.standings.postings(id));
 	}
 
 	ProtestsPage.CorrectionLine line(CorrectionView correction) {

@@ -13,6 +13,8 @@ class ActForm {
 
 	private String reason = "";
 
+	private String password = "";
+
 	public int getVersion() {
 		return this.version;
 	}
@@ -35,6 +37,15 @@ class ActForm {
 
 	public void setReason(String reason) {
 		this.reason = reason;
+	}
+
+	/** The password of the person who signs; never shown again. */
+	public String getPassword() {
+		return this.password;
+	}
+
+	public void setPassword(String password) {
+		this.password = password;
 	}
 
 }

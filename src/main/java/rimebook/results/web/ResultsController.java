@@ -18,6 +18,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
+import rimebook.accounts.OwnPassword;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
@@ -32,13 +33,19 @@ class ResultsController {
 
 	private static final String PAGE = "results/desk";
 
+	private static final String SIGNATURE = "results/signature";
+
 	private final ResultsPage.Source pages;
 
 	private final ResultPublication publication;
 
 	private final CheckList checks;
 
-	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks) {
+	private final OwnPassword passwords;
+
+	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks,
+			OwnPassword passwords) {
+		this.passwords = passwords;
 		this.pages = pages;
 		this.publication = publication;
 		this.checks = checks;
@@ -82,6 +89,15 @@ class ResultsController {
 				"results.desk.posted", model, redirect, person);
 	}
 
+	/** Asks once, saying what follows, and for the password of the one who signs. */
+	@GetMapping("/signature")
+	String signature(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
+			Model model) {
+		int version = page(segment, person, model);
+		form.setVersion((form.getVersion() > 0) ? form.getVersion() : version);
+		return SIGNATURE;
+	}
+
 	@PostMapping("/signature")
 	String sign(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
 			RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
@@ -92,13 +108,19 @@ class ResultsController {
 		else if (!request.isUserInRole(signatory.name())) {
 			throw new AccessDeniedException("Signing as " + signatory + " needs that role.");
 		}
-		return answer(segment, Submission.refused(result, () -> sign(segment, form.getVersion(), signatory, actor)),
-				"results.desk.signed", model, redirect, person);
+		if (Submission.refused(result, () -> sign(segment, form, person, actor))) {
+			page(segment, person, model);
+			return SIGNATURE;
+		}
+		Notice.give(redirect, "results.desk.signed");
+		return "redirect:/desk/results/" + segment;
 	}
 
-	private void sign(SegmentId segment, int version, @Nullable Signatory signatory, Actor actor) {
+	private void sign(SegmentId segment, ActForm form, Authentication person, Actor actor) {
+		this.passwords.require(person, form.getPassword());
+		Signatory signatory = form.getSignatory();
 		if (signatory != null) {
-			this.publication.sign(segment, version, signatory, actor);
+			this.publication.sign(segment, form.getVersion(), signatory, actor);
 		}
 	}
 

@@ -18,6 +18,7 @@ import rimebook.competition.SegmentView;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
+import rimebook.results.Posting;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
@@ -29,16 +30,27 @@ import rimebook.tabulation.Hundredths;
  * @param result where the result stands, {@code null} before the segment was opened
  * @param latest the newest standing, {@code null} before the first cards were closed
  * @param versions every version, newest first
+ * @param postings every posting of the result, oldest first
  * @param reopened the performance whose closed cards were opened again, or {@code null}
  */
 record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
 		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions,
-		@Nullable PerformanceView reopened) {
+		List<Posting> postings, @Nullable PerformanceView reopened) {
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
 		ZoneId zone = this.competition.zone();
 		return (moment != null) ? moment.atZone(zone) : null;
+	}
+
+	/** The newest posting, {@code null} before the first. */
+	public @Nullable Posting posting() {
+		return this.postings.isEmpty() ? null : this.postings.get(this.postings.size() - 1);
+	}
+
+	/** Why the segment does not take place; empty if it does. */
+	public String cancelled() {
+		return this.event.whyCancelled(this.segment.id());
 	}
 
 	/** A mark in hundredths as people write it. */
@@ -72,7 +84,8 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 			List<ResultVersion> versions = this.standings.versions(id);
 			Optional<SegmentResultView> result = this.standings.result(id);
 			return new ResultsPage(this.competitions.competition(event.competition()), event, event.segment(id),
-					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions, reopened(id));
+					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions,
+					this.standings.postings(id), reopened(id));
 		}
 
 		private @Nullable PerformanceView reopened(SegmentId id) {

@@ -107,6 +107,40 @@ class CompetitionPagesTests {
 	}
 
 	@Test
+	void asksOnceBeforeAMoveSayingWhatFollows() {
+		given(this.competitions.competition(ID)).willReturn(competition(CompetitionState.RUNNING));
+		given(this.competitions.moves(ID)).willReturn(List.of(new CompetitionMove(CompetitionState.FINAL, null)));
+		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk().bodyText().contains(PAGE + "/state?next=FINAL");
+		assertThat(this.mvc.get().uri(PAGE + "/state?next=FINAL")).hasStatusOk()
+			.bodyText()
+			.contains("no entry, draw, seat, card, posting, signature, correction or protest is taken",
+					"Leave it as it is", "value=\"FINAL\"");
+		assertThat(this.mvc.get().uri(PAGE + "/state?next=ARCHIVED")).hasStatus(HttpStatus.NOT_FOUND);
+	}
+
+	@Test
+	void aSignatureWaitsUnlessTheBoxIsLeftOut() {
+		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
+		assertThat(this.mvc.get().uri(PAGE + "/events/new")).hasStatusOk()
+			.bodyText()
+			.containsPattern("name=\"signatureWaits\"[^>]*checked");
+		assertThat(this.mvc.post()
+			.uri(PAGE + "/events/new")
+			.with(csrf())
+			.param("name", "Junior")
+			.param("method", "MAJORITY")
+			.param("judges", "7")
+			.param("first.name", "Short programme")
+			.param("first.kind", "SHORT")
+			.param("first.length", "2:40")
+			.param("first.tolerance", "10")
+			.param("first.factor", "0.5")
+			.param("_signatureWaits", "on")).hasStatus3xxRedirection();
+		then(this.competitions).should()
+			.addEvent(eq(ID), assertArg((draft) -> assertThat(draft.signatureWaits()).isFalse()), any());
+	}
+
+	@Test
 	void movesTheCompetition() {
 		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", "RUNNING"))
 			.hasRedirectedUrl(PAGE);
@@ -333,6 +367,7 @@ class CompetitionPagesTests {
 			.uri(PAGE + path)
 			.with(csrf())
 			.param("method", method)
+			.param("signatureWaits", "true")
 			.param("version", "5")
 			.param("name", "Junior")
 			.param("judges", judges)

@@ -1,0 +1,199 @@
+package rimebook.competition;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Cancels events and segments with a reason that everybody reads, brings them back, or
+ * removes them while nothing hangs on them. What was skated in a cancelled segment stays
+ * on record and does not count for the event's result.
+ */
+@Service
+@Transactional
+public class Cancellations {
+
+	private final Competitions competitions;
+
+	private final EventRepository events;
+
+	private final ObjectProvider<CancellationGuard> guards;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher publisher;
+
+	Cancellations(Competitions competitions, EventRepository events, ObjectProvider<CancellationGuard> guards,
+			Clock clock, ApplicationEventPublisher publisher) {
+		this.competitions = competitions;
+		this.events = events;
+		this.guards = guards;
+		this.clock = clock;
+		this.publisher = publisher;
+	}
+
+	/**
+	 * Cancel a whole event.
+	 * @param reason up to 300 characters; the public reads it
+	 * @throws ConflictException if the competition is final, {@code already-cancelled},
+	 * or {@code cancellation-refused} with the reason another module gives
+	 */
+	public EventView cancel(EventId id, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 300);
+		Event event = held(id);
+		EventView before = event.view();
+		requireTakesPlace(before.name(), before.isCancelled());
+		ask((guard) -> guard.againstCancelling(before, before.segments()));
+		event.cancel(why, now());
+		return changed(event, null, why, line(actor, "event", id, "event.cancelled").because(why));
+	}
+
+	/**
+	 * Cancel one segment; the event's result is made of the others.
+	 * @param reason up to 300 characters; the public reads it
+	 * @throws ConflictException as for an event
+	 * @throws RuleViolationException {@code last-segment} if no other segment is left
+	 */
+	public EventView cancel(SegmentId id, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 300);
+		Event event = held(eventOf(id));
+		EventView before = event.view();
+		SegmentView segment = before.segment(id);
+		requireTakesPlace(segment.name(), before.isCancelled(id));
+		if (before.held().segments().size() == 1) {
+			throw new RuleViolationException("last-segment", "reason",
+					segment.name() + " is the only segment left; cancel the event " + before.name() + " instead.");
+		}
+		ask((guard) -> guard.againstCancelling(before, List.of(segment)));
+		event.segment(id).cancel(why, now());
+		return changed(event, id, why, line(actor, "segment", id, "segment.cancelled").because(why));
+	}
+
+	/**
+	 * Let a cancelled event take place again.
+	 * @throws ConflictException if the competition is final, {@code not-cancelled}, or
+	 * {@code cancellation-refused} with what contradicts it
+	 */
+	public EventView bringBack(EventId id, Actor actor) {
+		Event event = held(id);
+		EventView before = event.view();
+		requireCancelled(before.name(), before.isCancelled());
+		ask((guard) -> guard.againstBringingBack(before, before.segments()));
+		event.bringBack();
+		return changed(event, null, "", line(actor, "event", id, "event.brought-back").from(before.cancelled(), ""));
+	}
+
+	/**
+	 * Let a cancelled segment take place again; its places count again.
+	 * @throws ConflictException as for an event
+	 */
+	public EventView bringBack(SegmentId id, Actor actor) {
+		Event event = held(eventOf(id));
+		EventView before = event.view();
+		SegmentView segment = before.segment(id);
+		requireCancelled(segment.name(), segment.isCancelled());
+		ask((guard) -> guard.againstBringingBack(before, List.of(segment)));
+		event.segment(id).bringBack();
+		return changed(event, id, "", line(actor, "segment", id, "segment.brought-back").from(segment.cancelled(), ""));
+	}
+
+	/**
+	 * Remove an event on which nothing hangs; only the record tells of it.
+	 * @throws ConflictException if the competition is final, or {@code removal-refused}
+	 * with what hangs on it
+	 */
+	public void remove(EventId id, Actor actor) {
+		Event event = held(id);
+		EventView before = event.view();
+		askBeforeRemoving(before, before.segments());
+		this.events.delete(event);
+		this.events.flush();
+		this.publisher.publishEvent(line(actor, "event", id, "event.removed").from(before.inWords(), ""));
+	}
+
+	/**
+	 * Remove a segment on which nothing hangs.
+	 * @throws ConflictException as for an event
+	 * @throws RuleViolationException {@code last-segment} if it is the event's only one
+	 */
+	public EventView remove(SegmentId id, Actor actor) {
+		EventView before = held(eventOf(id)).view();
+		SegmentView segment = before.segment(id);
+		if (before.segments().size() == 1) {
+			throw new RuleViolationException("last-segment",
+					segment.name() + " is the only segment; remove the event " + before.name() + " instead.");
+		}
+		askBeforeRemoving(before, List.of(segment));
+		return this.competitions.changeEvent(before.id(), before.version(), before.draftWithout(id), actor);
+	}
+
+	private void askBeforeRemoving(EventView event, List<SegmentView> segments) {
+		refusal((guard) -> guard.againstRemoving(event, segments)).ifPresent((why) -> {
+			throw new ConflictException("removal-refused", why);
+		});
+	}
+
+	private void ask(Function<CancellationGuard, Optional<String>> question) {
+		refusal(question).ifPresent((why) -> {
+			throw new ConflictException("cancellation-refused", why);
+		});
+	}
+
+	private Optional<String> refusal(Function<CancellationGuard, Optional<String>> question) {
+		return this.guards.orderedStream().flatMap((guard) -> question.apply(guard).stream()).findFirst();
+	}
+
+	private static void requireTakesPlace(String name, boolean cancelled) {
+		if (cancelled) {
+			throw new ConflictException("already-cancelled", name + " is cancelled already.");
+		}
+	}
+
+	private static void requireCancelled(String name, boolean cancelled) {
+		if (!cancelled) {
+			throw new ConflictException("not-cancelled", name + " is not cancelled; it takes place.");
+		}
+	}
+
+	/** Competition first, then the rest: see the house's order of locks. */
+	private Event held(EventId id) {
+		this.competitions.holdingOpen(id);
+		return this.events.findById(id.value()).orElseThrow(() -> NotFoundException.of("event", id));
+	}
+
+	private EventId eventOf(SegmentId id) {
+		return this.events.eventOf(id.value()).map(EventId::new).orElseThrow(() -> NotFoundException.of("segment", id));
+	}
+
+	private Instant now() {
+		return this.clock.instant();
+	}
+
+	private EventView changed(Event event, @Nullable SegmentId segment, String reason, AuditedChange change) {
+		this.events.flush();
+		EventView now = event.view();
+		this.publisher.publishEvent(
+				new CancellationChanged(now, (segment != null) ? now.segment(segment) : null, reason, change));
+		return now;
+	}
+
+	private static AuditedChange line(Actor actor, String subject, Object id, String action) {
+		return AuditedChange.of(actor, subject, id, action);
+	}
+
+}

@@ -1,0 +1,42 @@
+package rimebook.draw;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CancellationGuard;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+
+/** A segment does not come back before one that was drawn without it. */
+@Component
+class DrawnSinceGuard implements CancellationGuard {
+
+	private final StartingOrderRepository orders;
+
+	DrawnSinceGuard(StartingOrderRepository orders) {
+		this.orders = orders;
+	}
+
+	@Override
+	public Optional<String> againstBringingBack(EventView event, List<SegmentView> segments) {
+		SegmentView last = segments.get(segments.size() - 1);
+		Instant since = Objects.requireNonNullElse(last.cancelledAt(), Instant.MAX);
+		return event.segments()
+			.stream()
+			.filter((later) -> later.position() > last.position() && drawnSince(later, since))
+			.findFirst()
+			.map((later) -> "The starting order of " + later.name() + " was drawn without it since; " + last.name()
+					+ " stays cancelled.");
+	}
+
+	private boolean drawnSince(SegmentView segment, Instant since) {
+		return this.orders.findFirstBySegmentIdOrderByNumberDesc(segment.id().value())
+			.filter((order) -> order.view().drawnAt().isAfter(since))
+			.isPresent();
+	}
+
+}

@@ -1,0 +1,47 @@
+package rimebook.entries;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CancellationGuard;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+
+/**
+ * What teams were entered into, or planned elements for, stays; withdrawn teams as well.
+ */
+@Component
+class TeamsHangOnIt implements CancellationGuard {
+
+	private final EntryRepository entries;
+
+	private final PlannedProgrammeRepository plans;
+
+	TeamsHangOnIt(EntryRepository entries, PlannedProgrammeRepository plans) {
+		this.entries = entries;
+		this.plans = plans;
+	}
+
+	@Override
+	public Optional<String> againstRemoving(EventView event, List<SegmentView> segments) {
+		return entered(event, segments).or(() -> planned(segments));
+	}
+
+	private Optional<String> entered(EventView event, List<SegmentView> segments) {
+		boolean whole = segments.size() == event.segments().size();
+		return (whole && !this.entries.findByEventIdIn(Set.of(event.id().value())).isEmpty())
+				? Optional.of("Teams were entered into " + event.name() + ", so it stays on record. Cancel it instead.")
+				: Optional.empty();
+	}
+
+	private Optional<String> planned(List<SegmentView> segments) {
+		return segments.stream()
+			.filter((segment) -> this.plans.existsBySegment(segment.id().value()))
+			.findFirst()
+			.map((segment) -> "Teams have planned elements for " + segment.name() + ". Cancel it instead.");
+	}
+
+}

@@ -1,0 +1,55 @@
+package rimebook.protests;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.CompetitionMoveGuard;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+
+/**
+ * A competition is not final while a protest or a correction waits for its decision. What
+ * waits in a cancelled event or segment cannot be decided and holds nothing back.
+ */
+@Component
+class UndecidedMoveGuard implements CompetitionMoveGuard {
+
+	private final Competitions competitions;
+
+	private final ProtestRepository protests;
+
+	private final CorrectionRepository corrections;
+
+	UndecidedMoveGuard(Competitions competitions, ProtestRepository protests, CorrectionRepository corrections) {
+		this.competitions = competitions;
+		this.protests = protests;
+		this.corrections = corrections;
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+		return (next != CompetitionState.FINAL) ? Optional.empty()
+				: this.competitions.events(competition.id())
+					.stream()
+					.filter((event) -> !event.isCancelled())
+					.flatMap((event) -> event.held().segments().stream().flatMap((one) -> undecided(event, one)))
+					.findFirst();
+	}
+
+	private Stream<String> undecided(EventView event, SegmentView segment) {
+		String where = " of " + event.name() + ", " + segment.name() + " is not decided yet.";
+		if (this.protests.existsBySegmentAndStateIn(segment.id().value(), ProtestState.open())) {
+			return Stream.of("A protest" + where);
+		}
+		return this.corrections.existsBySegmentAndState(segment.id().value(), CorrectionState.PROPOSED)
+				? Stream.of("A correction" + where) : Stream.empty();
+	}
+
+}

@@ -1,0 +1,42 @@
+package rimebook.results;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.Actor;
+import rimebook.shared.Ids;
+
+/** Keeps every posting of a result with the end of its time for protests. */
+@Component
+class PostingBook {
+
+	private final PostingRepository postings;
+
+	private final ProtestTimes times;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	PostingBook(PostingRepository postings, ProtestTimes times, Ids ids, Clock clock) {
+		this.postings = postings;
+		this.times = times;
+		this.ids = ids;
+		this.clock = clock;
+	}
+
+	/**
+	 * Note that a version was posted.
+	 * @param changed what had changed since the posting before; empty for the first
+	 */
+	void keep(SegmentResult result, int number, String changed, Actor actor) {
+		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		result.postedAt(now, actor.name());
+		this.postings.save(new PostingRow(this.ids.next(), new Posting(result.segment(), number, now, actor.name(),
+				changed, this.times.conductUntil(now), this.times.calculationUntil(now))));
+	}
+
+}
