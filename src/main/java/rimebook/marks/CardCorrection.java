@@ -65,6 +65,8 @@ public class CardCorrection {
 	 * @param actor who approved it
 	 * @throws ConflictException if the card is not closed, or no longer holds the
 	 * expected marks
+	 * @throws rimebook.shared.RuleViolationException {@code zero-mark} for 0.0 where it
+	 * means "not skated"
 	 */
 	@Transactional
 	public void correct(PerformanceId id, SeatId seat, CardMarks expected, CardMarks corrected, String reason,
@@ -74,6 +76,7 @@ public class CardCorrection {
 		if (!old.marks().equals(expected)) {
 			throw ConflictException.stale("card");
 		}
+		this.cards.requireMarksTaken(performance.segment(), corrected);
 		this.submissions.save(new CardSubmission(this.ids.next(), id, seat, old.sequence() + 1, corrected,
 				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ": ";

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.JudgingMethod;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.ZeroMark;
 
 /**
  * All that one seat may see: the performance to mark and the seat's own earlier cards.
@@ -28,16 +29,19 @@ import rimebook.tabulation.SegmentKind;
  * those of the performance on the ice; {@code null} while there is none
  * @param panel what the referee decided about this seat, as a sentence; {@code null}
  * where it counts as drawn
+ * @param zeroMark what a mark of 0.0 means in placement judging
+ * @param ended the performances of the segment that the referee ended without marks
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
-		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel) {
+		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
+		List<PerformanceId> ended) {
 
 	/** As the full form, for placement judging. */
 	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
 		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
-				null);
+				null, ZeroMark.COUNT, List.of());
 	}
 
 	/**

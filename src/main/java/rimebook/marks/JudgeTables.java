@@ -63,7 +63,7 @@ public class JudgeTables {
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
 			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.method(), null, null, null));
+					null, List.of(), 0, 0, event.method(), null, null, null, event.policies().zeroMark(), List.of()));
 	}
 
 	/**
@@ -104,7 +104,8 @@ public class JudgeTables {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, all.size(), event.method(),
-					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told);
+					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
+					event.policies().zeroMark(), ended(all));
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
@@ -116,7 +117,14 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
-				event.method(), null, reopened, told);
+				event.method(), null, reopened, told, event.policies().zeroMark(), ended(all));
+	}
+
+	private static List<PerformanceId> ended(List<Performance> all) {
+		return all.stream()
+			.filter((performance) -> performance.status().isEndedWithoutMarks())
+			.map(Performance::id)
+			.toList();
 	}
 
 	private JudgeTable.Reopened reopened(Performance performance, SeatView seat, EventView event) {

@@ -53,6 +53,8 @@ public class MarkSubmission {
 	 * @throws ConflictException {@code card-content-differs} if the identity was used for
 	 * another card, {@code card-sequence-taken} if the seat has sent that change already,
 	 * {@code card-closed} or {@code performance-not-open} if marks are not taken now
+	 * @throws rimebook.shared.RuleViolationException {@code zero-mark} for 0.0 where it
+	 * means "not skated"
 	 * @throws NotFoundException if there is no such performance for this seat
 	 */
 	@Transactional
@@ -77,6 +79,7 @@ public class MarkSubmission {
 	private Acknowledgement keep(SubmitCard card, Performance performance, SeatView seat, Actor actor) {
 		this.cards.requirePlacement(performance.segment());
 		OpenPerformances.requireOnIce(performance);
+		this.cards.requireMarksTaken(performance.segment(), card.marks());
 		Optional<CardSubmission> before = Optional.ofNullable(this.cards.newestOf(performance.id()).get(seat.id()));
 		requireNewer(card, before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),

@@ -17,6 +17,8 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.ZeroMark;
 
 /** The cards of a panel: for each performance and seat the newest version counts. */
 @Component
@@ -84,6 +86,22 @@ class PanelCards implements CardBook {
 		if (this.competitions.eventOf(segment).isJudgedByPoints()) {
 			throw new RuleViolationException("points-card-expected",
 					"This event is judged by points; a card holds grades and components, not two marks.");
+		}
+	}
+
+	/**
+	 * Refuse a mark of 0.0 where the event takes it for "not skated": nothing could be
+	 * tabulated with it.
+	 * @throws RuleViolationException {@code zero-mark} on the field of the mark
+	 */
+	void requireMarksTaken(SegmentId segment, CardMarks marks) {
+		if (this.competitions.eventOf(segment).policies().zeroMark() != ZeroMark.REFUSE) {
+			return;
+		}
+		CardLine zero = (marks.first() == 0) ? CardLine.FIRST : CardLine.SECOND;
+		if (marks.first() == 0 || marks.second() == 0) {
+			throw new RuleViolationException("zero-mark", zero.key(),
+					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest mark is 0.1. A team that could not finish gets no marks; the referee ends its performance.");
 		}
 	}
 

@@ -46,6 +46,11 @@ public enum PerformanceStatus {
 		return this != WAITING && !takesCards();
 	}
 
+	/** Tell whether the referee ended it, so that no marks count for it. */
+	boolean isEndedWithoutMarks() {
+		return this == WITHDRAWN || this == NOT_FINISHED || this == DISQUALIFIED;
+	}
+
 	/** Tell whether judges may send and change their cards. */
 	public boolean takesCards() {
 		return this == ON_ICE || this == REOPENED;

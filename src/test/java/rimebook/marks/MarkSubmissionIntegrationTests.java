@@ -14,12 +14,17 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
 import rimebook.panels.SeatView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.ZeroMark;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -113,6 +118,47 @@ class MarkSubmissionIntegrationTests {
 		assertThatExceptionOfType(NotFoundException.class)
 			.isThrownBy(() -> day.send(performance, other.seats().get(0), 1, CARD));
 		assertThat(rows(performance)).isZero();
+	}
+
+	/**
+	 * No card that could not be tabulated is taken, from whatever it came; the reading of
+	 * 0.0 is a policy of the event.
+	 */
+	@Test
+	void zeroIsRefusedFromTabletAndPaperWhereItMeansNotSkated() {
+		SmallCompetition day = whereZeroMeansNotSkated();
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SeatView seat = day.seats().get(0);
+		PaperKeying paper = this.context.getBean(PaperKeying.class);
+		assertZeroRefused("first", () -> day.send(performance, seat, 1, new CardMarks(0, 200)));
+		assertZeroRefused("second", () -> day.send(performance, seat, 1, new CardMarks(200, 0)));
+		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), KeyedCard.of(new CardMarks(200, 0)),
+				SmallCompetition.REFEREE));
+		assertThat(rows(performance)).isZero();
+		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(ZeroMark.REFUSE);
+		day.send(performance, seat, 1, new CardMarks(10, 10));
+		day.send(performance, day.seats().get(1), 1, CARD);
+		day.send(performance, day.seats().get(2), 1, CARD);
+		day.close(performance);
+		CardCorrection correction = this.context.getBean(CardCorrection.class);
+		assertZeroRefused("first", () -> correction.correct(performance.id(), seat.id(), new CardMarks(10, 10),
+				new CardMarks(0, 10), "misread", SmallCompetition.REFEREE));
+	}
+
+	private SmallCompetition whereZeroMeansNotSkated() {
+		JudgingPolicies usual = JudgingPolicies.usual();
+		JudgingPolicies policies = new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
+				usual.equalJudgesInFavour(), ZeroMark.REFUSE, usual.disqualifiedPlaces());
+		return SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
+				policies, null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+	}
+
+	private static void assertZeroRefused(String field, Runnable act) {
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(act::run).satisfies((refusal) -> {
+			assertThat(refusal.code()).isEqualTo("zero-mark");
+			assertThat(refusal.field()).isEqualTo(field);
+		});
 	}
 
 	@Test

@@ -14,10 +14,12 @@ import rimebook.marks.JudgeTable;
 import rimebook.marks.MarkWords;
 import rimebook.marks.PointsTask;
 import rimebook.marks.ReceivedPointsCard;
+import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.RemarkView;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.ZeroMark;
 
 /**
  * What a seat's tablet is told, as JSON. Marks are numbers with one decimal, times are
@@ -25,12 +27,13 @@ import rimebook.tabulation.SegmentKind;
  */
 record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points,
-		@Nullable Reopened reopened, @Nullable String panel) {
+		@Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark, List<UUID> ended) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
 				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
-				table.method(), Points.of(table.points()), Reopened.of(table.reopened()), table.panel());
+				table.method(), Points.of(table.points()), Reopened.of(table.reopened()), table.panel(),
+				table.zeroMark(), table.ended().stream().map(PerformanceId::value).toList());
 	}
 
 	/** The performance to mark. */
