@@ -26,7 +26,7 @@ function refresh() {
 }
 
 function touch(key) {
-	const { typed, refusal } = press(card.typed, key);
+	const { typed, refusal } = press(card.typed, key, card.takesZero());
 	card.type(typed, refusal);
 	refresh();
 	follow();
@@ -49,7 +49,11 @@ function send() {
 	if (!card.isSendable()) {
 		return;
 	}
-	if (card.hasZero()) {
+	if (card.hasZero() && !card.takesZero()) {
+		card.type(card.typed, "not-skated");
+		refresh();
+	}
+	else if (card.hasZero()) {
 		part("zero").showModal();
 	}
 	else {

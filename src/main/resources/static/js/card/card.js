@@ -19,6 +19,18 @@ export class Card {
 		this.contact = "starting";
 	}
 
+	/*
+	 * The service is believed: what it has acknowledged before it was looked at, and does not have, is offered
+	 * again. known are the cards that were acknowledged then.
+	 */
+	hear(table, known) {
+		this.take(table);
+		this.open().forEach(({ performance }) => {
+			const there = this.received().find((card) => card.performance === performance);
+			this.outbox.offerAgain(performance, there?.sequence ?? 0, known);
+		});
+	}
+
 	/* Take the service's table. Only when the performance at hand is over something else is laid before the judge. */
 	take(table) {
 		const isFirst = this.table === undefined;
@@ -83,11 +95,23 @@ export class Card {
 
 	/* A change that was still being typed when the referee closed the cards is told, not dropped in silence. */
 	leave({ performance, startNumber }) {
+		this.shelf.write("left", { performance, startNumber });
 		const typed = this.shelf.read("typed/" + performance, null);
 		const newest = this.newestOf(performance);
-		if (typed && newest && this.isAnything(typed) && !this.isSame(typed, newest) && !this.wasRefused(performance, typed)) {
+		if (typed && newest && !this.isEnded(performance) && this.isAnything(typed) && !this.isSame(typed, newest) && !this.wasRefused(performance, typed)) {
 			this.shelf.write("unsent", { startNumber, typed, newest });
 		}
+	}
+
+	/* Whether the referee ended it without marks. */
+	isEnded(performance) {
+		return (this.table.ended ?? []).includes(performance);
+	}
+
+	/* The performance that was before the judge last, if the referee ended it without marks. */
+	ended() {
+		const left = this.shelf.read("left", undefined);
+		return left && this.isEnded(left.performance) ? left : undefined;
 	}
 
 	/* What was sent and refused is told with its reason already. */
@@ -109,7 +133,7 @@ export class Card {
 	}
 
 	put(card) {
-		const sequence = 1 + (this.newestOf(card.performance)?.sequence ?? 0);
+		const sequence = 1 + Math.max(this.newestOf(card.performance)?.sequence ?? 0, this.outbox.setAside(card.performance));
 		this.outbox.put({ ...card, kind: this.kind, id: this.newId(), sequence });
 	}
 
@@ -179,12 +203,22 @@ export class Card {
 		return newest !== undefined && this.isSame(this.typed, newest);
 	}
 
-	/* "being-typed", "kept" or "received": exactly one is true of the card at hand. */
+	/*
+	 * "being-typed", "received", or, while it waits, "kept" once it lies on the disk, "being-kept" before and
+	 * "unkept" where it cannot: exactly one is true of the card at hand.
+	 */
 	truth() {
 		if (!this.isSent()) {
 			return "being-typed";
 		}
-		return this.newest().state === "waiting" ? "kept" : "received";
+		return this.newest().state === "waiting" ? this.keeping() : "received";
+	}
+
+	keeping() {
+		if (this.shelf.isKept("cards")) {
+			return "kept";
+		}
+		return this.shelf.isLasting() ? "being-kept" : "unkept";
 	}
 
 	view() {

@@ -5,12 +5,13 @@
 import { attempt } from "./fault.js";
 import { clock, element, button, fill, part, say, show, state, sync, word } from "./page.js";
 
-/* More stand above the keys one after the other, so that the keys keep their size. */
-const NOTICES_AT_ONCE = 2;
+/* With more above the keys each takes less room, so that the keys keep their size and nothing is hidden. */
+const WITH_ROOM = 2;
 const LONG_NAME = 32;
 
 export function drawFrame(card, zone, { words, missing }) {
 	state(document.querySelector(".card"), card.view());
+	document.querySelector(".card").dataset.kept = String(card.shelf.isKept());
 	attempt("bar", () => drawBar(card));
 	attempt("team", () => drawTeam(card));
 	attempt("panel", () => drawPanel(card));
@@ -78,11 +79,10 @@ function drawReopened(card) {
 function drawNotices(card) {
 	const all = card.view() === "marking" ? card.notices() : [];
 	const open = all.filter((notice) => !notice.seen);
-	const atOnce = part("reopened").hidden ? NOTICES_AT_ONCE : NOTICES_AT_ONCE - 1;
-	const shown = [...open.slice(0, atOnce), ...all.filter((notice) => notice.seen)];
-	const more = open.length - atOnce;
+	const shown = [...open, ...all.filter((notice) => notice.seen)];
+	const boxes = open.length + (part("reopened").hidden ? 0 : 1);
+	state(document.querySelector(".notices"), boxes > WITH_ROOM ? "many" : "few");
 	sync(part("remarks"), shown.map((notice) => ({ ...notice, key: notice.id })), notice, markSeen);
-	say(part("more-remarks"), more > 0 ? word("remarks-more", more) : "");
 }
 
 function notice({ id, kind, text }) {
@@ -113,7 +113,7 @@ function sendWords(card, words, missing) {
 		return missing(card);
 	}
 	if (card.isSent()) {
-		return word(card.truth() === "kept" ? "send-kept" : "send-sent", words(card.newest()));
+		return word(card.truth() === "received" ? "send-sent" : "send-kept", words(card.newest()));
 	}
 	return card.view() === "marking" ? word(card.newest() ? "send-change" : "send", words(card.content())) : "";
 }
@@ -137,7 +137,11 @@ function truth(card, zone, words) {
 function afterwards(card, words) {
 	const waiting = card.outbox.waitingCards().at(-1);
 	if (waiting) {
-		return { name: "still-kept", said: [waiting.startNumber, words(waiting)] };
+		return { name: card.keeping() === "kept" ? "still-kept" : "still-waiting", said: [waiting.startNumber, words(waiting)] };
+	}
+	const ended = card.ended();
+	if (ended) {
+		return { name: "ended", said: [ended.startNumber] };
 	}
 	const last = card.received().reduce((a, b) => (a && Date.parse(a.receivedAt) > Date.parse(b.receivedAt) ? a : b), undefined);
 	return last ? { name: "closed", said: [last.startNumber, words(last)] } : { name: "", said: [] };

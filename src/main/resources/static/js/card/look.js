@@ -25,7 +25,7 @@ export function keepLooking(card, outbox, every, refresh) {
 			const answer = await fetchTable(outbox.waitingCards().length, hasFault());
 			looking = false;
 			hear(answer.outcome);
-			attempt("table", () => answer.table && card.take(answer.table, known));
+			attempt("table", () => answer.table && card.hear(answer.table, known));
 			attempt("drawing", refresh);
 		}
 		timer = setTimeout(look, wait());

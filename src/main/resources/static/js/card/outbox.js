@@ -1,7 +1,7 @@
 /*
  * What this tablet has to tell the service: cards, and that a remark was seen. A thing is put here before
  * it is sent and stays: "waiting", then "received", "refused", or "differs" while the service has another
- * version and the judge has not chosen. Nothing is forgotten because a reload or a flat battery came
+ * version and the judge has not chosen; "aside" once the service counts it no longer. Nothing is forgotten because a reload or a flat battery came
  * between. Waiting things go out in the order they were put in, one at a time, with the same identity until
  * the service answers.
  *
@@ -57,6 +57,23 @@ export class Outbox {
 	/* What the service has said that it has, so far. */
 	receivedIds() {
 		return new Set(this.cards().filter((card) => card.state === "received").map(({ id }) => id));
+	}
+
+	/*
+	 * Offer what the service acknowledged and does not have, under the same identity. What it acknowledges once
+	 * more and still does not have was set aside there and counts no longer.
+	 */
+	offerAgain(performance, newest, known) {
+		const things = this.things().map((thing) => (known.has(thing.id) && thing.performance === performance ? offered(thing, newest) : thing));
+		if (JSON.stringify(things) !== JSON.stringify(this.things())) {
+			this.keep(things);
+			this.flush();
+		}
+	}
+
+	/* The number of the newest version that was set aside, 0 for none. */
+	setAside(performance) {
+		return Math.max(0, ...this.cards().filter((card) => card.performance === performance && card.state === "aside").map(({ sequence }) => sequence));
 	}
 
 	waitingCards() {
@@ -147,6 +164,13 @@ export class Outbox {
 		attempt("drawing", this.onChange);
 	}
 
+}
+
+function offered({ again, ...card }, newest) {
+	if (card.sequence <= newest) {
+		return card;
+	}
+	return again ? { ...card, state: "aside" } : { ...card, state: "waiting", again: true };
 }
 
 function isCard(thing) {

@@ -32,6 +32,10 @@ export class PairCard extends Card {
 		return this.isWhole() && (this.content().first === 0 || this.content().second === 0);
 	}
 
+	takesZero() {
+		return this.table?.zeroMark !== "REFUSE";
+	}
+
 	content() {
 		return { first: tenths(this.typed.first), second: tenths(this.typed.second) };
 	}

@@ -23,11 +23,14 @@ export function fromNumber(mark) {
 }
 
 export function choose(typed, at) {
-	return { ...typed, at };
+	return { ...typed, at, last: at };
 }
 
-/* Answers what is typed then, or why the key was refused. Keys are "0" to "9", "." and "erase". */
-export function press(typed, key) {
+/*
+ * Answers what is typed then, or why the key was refused. Keys are "0" to "9", "." and "erase"; takesZero
+ * is false where 0.0 means "not skated".
+ */
+export function press(typed, key, takesZero = true) {
 	if (key === "erase") {
 		return { typed: erase(typed) };
 	}
@@ -35,19 +38,25 @@ export function press(typed, key) {
 		return { typed, refusal: "choose" };
 	}
 	const before = isWhole(typed[typed.at]) ? "" : typed[typed.at];
-	const after = extend(before, key);
-	return after.refusal ? { typed, refusal: after.refusal } : { typed: moveOn({ ...typed, [typed.at]: after.mark }) };
+	const after = extend(before, key, takesZero);
+	return after.refusal ? { typed, refusal: after.refusal } : { typed: moveOn({ ...typed, [typed.at]: after.mark, last: typed.at }) };
 }
 
+/* Takes back the digit that was typed last, then those before it; a mark that is empty is left for the other. */
 function erase(typed) {
-	const at = typed.at === "send" ? "second" : typed.at;
-	if (at === "second" && typed.second === "") {
-		return { ...typed, at: "first" };
+	const last = typed.last ?? (typed.at === "send" ? "second" : typed.at);
+	const at = typed[last] === "" ? other(last) : last;
+	if (typed[at] === "") {
+		return NOTHING_TYPED;
 	}
-	return { ...typed, at, [at]: typed[at].replace(/\.?.$/, "") };
+	return { ...typed, at, last: at, [at]: typed[at].replace(/\.?.$/, "") };
 }
 
-function extend(mark, key) {
+function other(mark) {
+	return mark === "first" ? "second" : "first";
+}
+
+function extend(mark, key, takesZero) {
 	if (key === ".") {
 		return mark === "" ? { refusal: "whole-first" } : { mark: mark.charAt(0) + "." };
 	}
@@ -55,6 +64,9 @@ function extend(mark, key) {
 		return key > "6" ? { refusal: "above-six" } : { mark: key };
 	}
 	const whole = mark.charAt(0) + "." + key;
+	if (whole === "0.0" && !takesZero) {
+		return { refusal: "not-skated" };
+	}
 	return isWhole(whole) ? { mark: whole } : { refusal: "above-six" };
 }
 
@@ -62,6 +74,6 @@ function moveOn(typed) {
 	if (!isWhole(typed[typed.at])) {
 		return typed;
 	}
-	const other = typed.at === "first" ? "second" : "first";
-	return { ...typed, at: isWhole(typed[other]) ? "send" : other };
+	const next = other(typed.at);
+	return { ...typed, at: isWhole(typed[next]) ? "send" : next };
 }

@@ -18,6 +18,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.marks.CardReopening;
 import rimebook.marks.JudgeTable;
 import rimebook.marks.JudgeTables;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.SegmentRun;
@@ -130,6 +131,18 @@ class JudgeCardBrowserTests {
 	}
 
 	@Test
+	void zeroIsRefusedAtTheKeyWhereItMeansNotSkated() {
+		Page card = this.tablets.joined(this.code);
+		Tablets.tell(card, (table) -> table.replace("\"zeroMark\":\"COUNT\"", "\"zeroMark\":\"REFUSE\""));
+		card.reload();
+		touch(card, "0", "0");
+		assertThat(card.locator("#key-refusal")).hasText("0.0 means “not skated”: the lowest mark is 0.1");
+		touch(card, "1", "4", "0");
+		assertThat(card.locator("#first .typed")).hasText("0.1");
+		assertThat(card.locator("#send")).isEnabled();
+	}
+
+	@Test
 	void aCardWithoutContactIsKeptOverAReloadUnderOneIdentity() {
 		Page card = this.tablets.joined(this.code);
 		List<String> asked = new CopyOnWriteArrayList<>();
@@ -202,6 +215,110 @@ class JudgeCardBrowserTests {
 		else {
 			route.resume();
 		}
+	}
+
+	/** As after a server that was restored from a copy made before the card came. */
+	@Test
+	void aReceivedCardThatTheServiceLacksIsOfferedAgainUnderItsIdentity() {
+		Page card = this.tablets.joined(this.code);
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			sent.add(route.request().url());
+			if (sent.size() == 1) {
+				route.fulfill(new Route.FulfillOptions().setContentType("application/json")
+					.setBody("{\"receivedAt\":\"2027-02-13T10:00:00Z\"}"));
+			}
+			else {
+				route.resume();
+			}
+		});
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		await().pollInSameThread().untilAsserted(() -> {
+			card.waitForTimeout(50);
+			assertThat(ownMarks()).containsExactly("56/57 1");
+		});
+		expectTruth(card, "received");
+		assertThat(sent).hasSize(2);
+		assertThat(sent.stream().distinct()).hasSize(1);
+	}
+
+	@Test
+	void aCardThatTheServiceSetAsideIsNotOfferedForEver() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		Tablets.tell(card, (table) -> table.replaceFirst("\"cards\":\\[\\{[^\\]]*\\]", "\"cards\":[]"));
+		expectTruth(card, "being-typed");
+		assertThat(card.locator("#send")).isEnabled();
+		card.unroute(TABLE);
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void anAnswerThatTakesNineSecondsEndsAsReceived() {
+		Page card = this.tablets.screen(768, 1024);
+		card.clock().install();
+		Tablets.join(card, this.code);
+		List<Route> held = new CopyOnWriteArrayList<>();
+		List<String> failed = new CopyOnWriteArrayList<>();
+		card.onRequestFailed((request) -> failed.add(request.url()));
+		touch(card, "5", "6", "5", "7");
+		card.route(CARDS, held::add);
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.waitForCondition(() -> held.size() == 1);
+		card.clock().fastForward(9_000);
+		card.waitForCondition(() -> held.size() == 2);
+		held.get(0).fulfill(new Route.FulfillOptions().setResponse(held.get(0).fetch()));
+		expectTruth(card, "received");
+		assertThat(failed).noneMatch((url) -> url.contains("/api/cards/"));
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void inContactIsNoOlderThanFiveSeconds() {
+		Page card = this.tablets.screen(768, 1024);
+		card.clock().install();
+		Tablets.join(card, this.code);
+		assertThat(card.locator("#contact")).hasText("In contact");
+		List<Route> held = new CopyOnWriteArrayList<>();
+		card.route(TABLE, held::add);
+		card.clock().fastForward(2_000);
+		card.waitForCondition(() -> !held.isEmpty());
+		card.clock().fastForward(5_000);
+		assertThat(card.locator("#contact")).hasText("No contact, trying again");
+		card.unroute(TABLE);
+		held.forEach(Route::resume);
+		assertThat(card.locator("#contact")).hasText("In contact");
+	}
+
+	@Test
+	void aTeamThatWasEndedIsNotCalledClosed() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		this.run.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED, "injury",
+				SmallCompetition.REFEREE);
+		expectTruth(card, "ended");
+		assertThat(card.locator("#truth")).hasText("No. 2 was ended by the referee: no marks count for it");
+		card.reload();
+		expectTruth(card, "ended");
+	}
+
+	@Test
+	void eraseTakesBackTheDigitThatWasTypedLast() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "erase");
+		assertThat(card.locator("#first .typed")).hasText("5.");
+		touch(card, "7", "5", "8");
+		card.click("#first");
+		touch(card, "4", "2", "erase");
+		assertThat(card.locator("#first .typed")).hasText("4.");
+		assertThat(card.locator("#second .typed")).hasText("5.8");
 	}
 
 	@Test
@@ -399,7 +516,7 @@ class JudgeCardBrowserTests {
 		Page card = this.tablets.joined(this.code);
 		expectMarking(card);
 		card.evaluate(
-				"() => { Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
+				"() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
 		touch(card, "5", "6");
 		assertThat(card.locator("#not-lasting")).isVisible();
 		assertThat(card.locator("#first .typed")).hasText("5.6");
@@ -423,6 +540,22 @@ class JudgeCardBrowserTests {
 		Tablets.tell(card, Tablets::withOneOpenedAgain);
 		assertThat(card.locator("#reopened")).isVisible();
 		Tablets.expectAllInSight(card, "#keys button");
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void threeNoticesStandAboveTheKeysAtOnceOnEveryTablet() {
+		Page card = this.tablets.joined(this.code);
+		note("one skater fell at the second intersection");
+		note("5 s too long");
+		note("a ribbon lies on the ice");
+		Tablets.tell(card, Tablets::withALongName);
+		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(3);
+		for (int[] size : new int[][] { { 768, 1024 }, { 1024, 768 }, { 1280, 800 }, { 820, 900 } }) {
+			card.setViewportSize(size[0], size[1]);
+			Tablets.expectAllInSight(card, "#keys button");
+		}
 		Tablets.expectAccessible(card);
 	}
 
