@@ -23,7 +23,8 @@ import rimebook.shared.NotFoundException;
  * it is brought back.
  */
 @Service
-@Transactional(propagation = Propagation.MANDATORY)
+// A page that shows the refusal goes on with its transaction.
+@Transactional(propagation = Propagation.MANDATORY, noRollbackFor = ConflictException.class)
 public class StillOpen {
 
 	private final EventRepository events;
