@@ -73,21 +73,38 @@ public final class SmallCompetition {
 
 	/** Build a running competition with that event. */
 	public static SmallCompetition running(ApplicationContext context, int teams, DraftEvent draft) {
+		return upTo(CompetitionState.RUNNING, context, teams, draft);
+	}
+
+	/**
+	 * Build a competition with that event and move it on to a state, at most running;
+	 * while it is planned nobody can be entered.
+	 */
+	public static SmallCompetition upTo(CompetitionState last, ApplicationContext context, int teams,
+			DraftEvent draft) {
 		int number = COUNT.incrementAndGet();
 		Competitions competitions = context.getBean(Competitions.class);
 		CompetitionView made = competitions
 			.create(CompetitionFixtures.aCompetition("Frost Trial " + number + " " + UUID.randomUUID()), SECRETARY);
 		EventView event = competitions.addEvent(made.id(), draft, SECRETARY);
 		SmallCompetition competition = new SmallCompetition(context, event.id());
-		competition.move(CompetitionState.ENTRIES_OPEN);
-		for (int i = 1; i <= teams; i++) {
-			context.getBean(Entries.class)
-				.enter(new EnterTeam(event.id(), "Club " + i, "Town " + i, "Team " + i, "", ""), SECRETARY);
+		if (last != CompetitionState.PLANNED) {
+			competition.move(CompetitionState.ENTRIES_OPEN);
+			competition.enter(teams);
 		}
-		competition.move(CompetitionState.ENTRIES_CLOSED);
-		competition.move(CompetitionState.RUNNING);
+		List.of(CompetitionState.ENTRIES_CLOSED, CompetitionState.RUNNING)
+			.stream()
+			.filter((state) -> state.compareTo(last) <= 0)
+			.forEach(competition::move);
 		competition.seatPanel(draft.judges());
 		return competition;
+	}
+
+	private void enter(int teams) {
+		for (int i = 1; i <= teams; i++) {
+			this.context.getBean(Entries.class)
+				.enter(new EnterTeam(this.event, "Club " + i, "Town " + i, "Team " + i, "", ""), SECRETARY);
+		}
 	}
 
 	private void seatPanel(int judges) {

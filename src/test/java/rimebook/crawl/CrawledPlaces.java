@@ -1,0 +1,190 @@
+package rimebook.crawl;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.People;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.DraftSegment;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.SegmentView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.EntryView;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsLine;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.FileProtest;
+import rimebook.protests.ProposeCorrection;
+import rimebook.protests.ProposePointsCorrection;
+import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestView;
+import rimebook.protests.Protests;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Standings;
+import rimebook.rulings.QuestionView;
+import rimebook.rulings.Rulings;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.SmallCompetition;
+
+/** Builds a small competition in each state, and says what stands there. */
+final class CrawledPlaces {
+
+	private static final Map<String, DraftEvent> METHODS = Map.of("placement", placement(), "points",
+			CompetitionFixtures.aPointsEvent("Senior", 3));
+
+	private final ApplicationContext context;
+
+	private final List<CrawledPlace> places = new ArrayList<>();
+
+	CrawledPlaces(ApplicationContext context) {
+		this.context = context;
+	}
+
+	private static DraftEvent placement() {
+		List<DraftSegment> free = List.of(CompetitionFixtures.aFree());
+		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", free).signedAtOnce();
+	}
+
+	List<CrawledPlace> build() {
+		METHODS.forEach((method, draft) -> {
+			for (CompetitionState state : List.of(CompetitionState.PLANNED, CompetitionState.ENTRIES_OPEN,
+					CompetitionState.ENTRIES_CLOSED)) {
+				add(method + ", " + state.inWords(), SmallCompetition.upTo(state, this.context, 1, draft));
+			}
+			StatesOfADay.all()
+				.forEach((state, arrive) -> add(method + ", " + state, draft, state.equals("nobody is left") ? 3 : 2,
+						arrive));
+			add(method + ", empty event", draft, 0, (day) -> {
+			});
+			add(method + ", one team, on the ice", draft, 1, (day) -> {
+				day.small.open(1);
+				day.call();
+			});
+			add(method + ", one team, final", draft, 1, StatesOfADay::finish);
+			add(method + ", protest and correction", draft, 2, this::protest);
+			add(method + ", protest upheld and corrected", draft, 2, this::uphold);
+		});
+		twoSegments();
+		return this.places;
+	}
+
+	private void twoSegments() {
+		SmallCompetition small = SmallCompetition.running(this.context, 2, 3);
+		small.open(1);
+		small.skateRest(1);
+		small.open(2);
+		small.callNext(2);
+		add("placement, second segment on the ice", small);
+	}
+
+	private void add(String name, DraftEvent draft, int teams, Consumer<CrawledDay> arrive) {
+		SmallCompetition small = SmallCompetition.running(this.context, teams, draft);
+		arrive.accept(new CrawledDay(small, this.context));
+		add(name, small);
+	}
+
+	private void protest(CrawledDay day) {
+		day.skateAll();
+		day.post();
+		day.the(Protests.class)
+			.file(new FileProtest(day.small.segment(1), day.small.entries().get(0).id(), ProtestCategory.CALCULATION,
+					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
+		propose(day);
+	}
+
+	private void propose(CrawledDay day) {
+		PerformanceView first = day.small.performances(1).get(0);
+		Corrections corrections = day.the(Corrections.class);
+		if (day.isPoints()) {
+			corrections.proposePoints(new ProposePointsCorrection(first.id(), day.small.seats().get(0).id(),
+					PointsLine.ofElement(1), 3, "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+		}
+		else {
+			corrections.propose(new ProposeCorrection(first.id(), day.small.seats().get(0).id(),
+					new CardMarks(500, 500), "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+		}
+	}
+
+	private void uphold(CrawledDay day) {
+		protest(day);
+		day.the(Protests.class)
+			.ofSegment(day.small.segment(1))
+			.forEach((protest) -> day.the(Protests.class)
+				.decide(protest.id(), protest.version(), true, "It is so.", SmallCompetition.REFEREE));
+		day.the(Corrections.class)
+			.ofSegment(day.small.segment(1))
+			.forEach((correction) -> day.the(Corrections.class)
+				.approve(correction.id(), correction.version(), SmallCompetition.REFEREE));
+	}
+
+	private void add(String name, SmallCompetition small) {
+		small.event()
+			.segments()
+			.forEach((segment) -> this.places
+				.add(new CrawledPlace(name, event(small), ids(small, segment), slugs(small, segment))));
+	}
+
+	/** What pages of a whole event can depend on; not who is on the ice. */
+	private String event(SmallCompetition small) {
+		return small.event().method() + ", " + small.competition().state() + ", " + small.entries().size() + ", "
+				+ the(Rulings.class).ofCompetition(small.competition().id()).size() + ", "
+				+ small.event().segments().stream().map((segment) -> stage(segment)).toList();
+	}
+
+	private String stage(SegmentView segment) {
+		return the(StartingOrderDraw.class).ofSegment(segment.id()).isPresent() + " "
+				+ the(Standings.class).result(segment.id()).map(SegmentResultView::state);
+	}
+
+	private Map<String, List<String>> ids(SmallCompetition small, SegmentView segment) {
+		Map<String, List<String>> ids = new HashMap<>();
+		ids.put("competition", List.of(small.competition().id().toString()));
+		ids.put("event", List.of(small.event().id().toString()));
+		ids.put("segment", List.of(segment.id().toString()));
+		ids.put("entry", words(small.entries().stream().limit(1), EntryView::id));
+		ids.put("performance", words(small.performances(segment.position()).stream().limit(1), PerformanceView::id));
+		ids.put("question",
+				words(the(Rulings.class).ofCompetition(small.competition().id()).stream(), QuestionView::id));
+		ids.put("protest", words(the(Protests.class).ofSegment(segment.id()).stream(), ProtestView::id));
+		ids.put("correction", words(the(Corrections.class).ofSegment(segment.id()).stream(), CorrectionView::id));
+		ids.put("seat", words(the(Panels.class).withCard(small.event().id()).stream(), SeatView::id));
+		ids.put("official", words(small.seats().stream().limit(1), (seat) -> seat.official().id()));
+		ids.put("person", words(the(People.class).all().stream().limit(1), (person) -> person.id().value()));
+		ids.put("address", List.of("1", "3"));
+		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
+		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
+		ids.put("what", List.of("element", "deduction"));
+		return ids;
+	}
+
+	/** The first and the newest version stand for all. */
+	private Map<String, List<String>> slugs(SmallCompetition small, SegmentView segment) {
+		int versions = the(Standings.class).versions(segment.id()).size();
+		return Map.of("competition", List.of(small.competition().slug()), "event", List.of(small.event().slug()),
+				"segment", List.of(segment.slug()), "number",
+				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
+						(number) -> number));
+	}
+
+	private static <T> List<String> words(Stream<T> things, Function<T, Object> word) {
+		return things.map(word).map(Object::toString).toList();
+	}
+
+	private <T> T the(Class<T> facade) {
+		return this.context.getBean(facade);
+	}
+
+}

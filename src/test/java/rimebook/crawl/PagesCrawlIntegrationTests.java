@@ -1,0 +1,239 @@
+package rimebook.crawl;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
+
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
+import org.springframework.context.ApplicationContext;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.authority.SimpleGrantedAuthority;
+import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
+import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
+
+import rimebook.accounts.Role;
+import rimebook.accounts.SeatGrant;
+import rimebook.accounts.SeatPrincipal;
+import rimebook.testsupport.Crew;
+
+/**
+ * Every page and every part of a page that can be fetched, asked by everybody, in every
+ * state that a competition, an event, a segment and a performance can be in. The pages
+ * are taken from the mappings, so a new one is walked through as soon as it is there.
+ */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:routes;DB_CLOSE_DELAY=-1")
+@AutoConfigureMockMvc(print = MockMvcPrint.NONE)
+class PagesCrawlIntegrationTests {
+
+	/** Never ends, so it has tests of its own. */
+	private static final Set<String> STREAMS = Set.of("/follow/{competition}/signals");
+
+	/** Shows what went wrong with another page, not one of its own. */
+	private static final Set<String> NOT_PAGES = Set.of("/error", "/actuator");
+
+	/** What a variable is where its name does not say it, and what a page has to be asked. */
+	private static final Map<String, String> NAMED = Map.of("/desk/competitions/{competition}/state",
+			"/desk/competitions/{competition}/state?next={next}", "/desk/officials/{id}", "/desk/officials/{official}",
+			"/desk/people/{id}", "/desk/people/{person}", "/desk/people/{id}/password",
+			"/desk/people/{person}/password", "/problems/{code}", "/problems/stale-version", "/set-up/{token}",
+			"/set-up/no-such-token");
+
+	/** Further looks of a page that are behind a question mark. */
+	private static final Map<String, List<String>> LOOKS = Map.of("/desk/stand/{segment}",
+			List.of("?end={performance}", "?open=absent", "?open=reopen"), "/desk/keying/{segment}",
+			List.of("?performance={performance}"), "/desk/rulings", List.of("?competition={competition}"),
+			"/desk/keying/{segment}/cards/{address}", List.of("?performance={performance}"));
+
+	/** Documents that say in a sentence why there is none yet. */
+	private static final Set<String> WITH_REASON = Set.of("/desk/keying/{segment}/blank-cards.pdf");
+
+	/** What a page may answer: itself, nothing new, elsewhere, or a refusal. */
+	private static final Set<Integer> ANSWERS = Set.of(200, 204, 301, 302, 303, 401, 403, 404);
+
+	/** Everybody in every state, not in turns: ten times as long. */
+	private static final boolean WHOLE = "whole".equals(System.getProperty("rimebook.crawl"));
+
+	/** Pages that answer nothing but a refusal: nobody has such a link. */
+	private static final Set<String> NEVER_OPEN = Set.of("/set-up/no-such-token");
+
+	@Autowired
+	private MockMvcTester mvc;
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private List<RequestMappingInfoHandlerMapping> mappings;
+
+	private final Set<String> faults = new ConcurrentSkipListSet<>();
+
+	private final Map<String, Set<Integer>> answers = new ConcurrentSkipListMap<>();
+
+	@Test
+	void noPageFailsForAnybodyInAnyState() {
+		List<String> patterns = patterns();
+		Map<String, RequestPostProcessor> people = people();
+		patterns.stream()
+			.filter((pattern) -> !isOfAPlace(pattern))
+			.forEach((pattern) -> people
+				.forEach((who, identity) -> look(pattern, pattern, who, identity, "nothing there yet")));
+		List<CrawledPlace> places = new CrawledPlaces(this.context).build();
+		patterns.stream().parallel().forEach((pattern) -> walk(pattern, placesOf(pattern, places), people));
+		assertThat(this.faults).isEmpty();
+		assertThat(patterns).filteredOn((pattern) -> !NEVER_OPEN.contains(pattern))
+			.allSatisfy((pattern) -> assertThat(this.answers.get(pattern)).as(pattern).containsAnyOf(200, 204));
+	}
+
+	/** Where a page can differ: everywhere, once for each state of an event, or once. */
+	private static List<CrawledPlace> placesOf(String pattern, List<CrawledPlace> places) {
+		if (!isOfAPlace(pattern)) {
+			return places.subList(0, 1);
+		}
+		if (WHOLE || pattern.contains("{segment}") || !pattern.startsWith("/desk/")) {
+			return places;
+		}
+		Set<String> seen = new HashSet<>();
+		return places.stream().filter((place) -> seen.add(place.event())).toList();
+	}
+
+	/** The page of a tablet is about its own seat, whatever the address. */
+	private static boolean isOfAPlace(String pattern) {
+		return CrawledPlace.hasVariable(pattern) || pattern.matches("(/api)?/judge/.*");
+	}
+
+	/**
+	 * Ask everybody where the page first is, and in every other state those in turn to
+	 * whom it is open.
+	 */
+	private void walk(String pattern, List<CrawledPlace> places, Map<String, RequestPostProcessor> people) {
+		Set<String> readers = new LinkedHashSet<>();
+		int turn = 0;
+		for (CrawledPlace place : places) {
+			Map<String, RequestPostProcessor> askers = askers(people, place);
+			for (String look : looks(pattern)) {
+				for (String address : place.addresses(look)) {
+					List<String> asked = List.copyOf((readers.isEmpty() || WHOLE) ? askers.keySet()
+							: Set.of(List.copyOf(readers).get(turn++ % readers.size())));
+					asked.stream()
+						.filter((who) -> look(pattern, address, who, Objects.requireNonNull(askers.get(who)),
+								place.name()))
+						.forEach(readers::add);
+				}
+			}
+		}
+	}
+
+	private static List<String> looks(String pattern) {
+		return Stream
+			.concat(Stream.of(pattern), LOOKS.getOrDefault(pattern, List.of()).stream().map((look) -> pattern + look))
+			.toList();
+	}
+
+	private List<String> patterns() {
+		Set<String> patterns = new TreeSet<>();
+		this.mappings.forEach((mapping) -> mapping.getHandlerMethods()
+			.keySet()
+			.stream()
+			.filter(PagesCrawlIntegrationTests::isRead)
+			.forEach((info) -> patterns.addAll(info.getPatternValues())));
+		patterns.removeIf((pattern) -> STREAMS.contains(pattern) || NOT_PAGES.stream().anyMatch(pattern::startsWith));
+		assertThat(patterns).hasSizeGreaterThan(70);
+		return patterns.stream().map((pattern) -> NAMED.getOrDefault(pattern, pattern)).toList();
+	}
+
+	private static boolean isRead(RequestMappingInfo info) {
+		Set<RequestMethod> methods = info.getMethodsCondition().getMethods();
+		return methods.isEmpty() || methods.contains(RequestMethod.GET);
+	}
+
+	private Map<String, RequestPostProcessor> people() {
+		Map<String, RequestPostProcessor> people = new LinkedHashMap<>();
+		people.put("nobody", anonymous());
+		for (Role role : Role.values()) {
+			if (role != Role.JUDGE) {
+				String name = Crew.add(this.context, role);
+				people.put(role.word(), user(this.context.getBean(UserDetailsService.class).loadUserByUsername(name)));
+			}
+		}
+		return people;
+	}
+
+	/** Everybody, and the tablet of a seat of that place. */
+	private static Map<String, RequestPostProcessor> askers(Map<String, RequestPostProcessor> people,
+			CrawledPlace place) {
+		Map<String, RequestPostProcessor> askers = new LinkedHashMap<>(people);
+		SeatPrincipal seat = new SeatPrincipal(
+				new SeatGrant(UUID.fromString(place.ids().get("seat").get(0)), "Judge 1, Junior"));
+		askers.put("judge", authentication(UsernamePasswordAuthenticationToken.authenticated(seat, null,
+				List.of(new SimpleGrantedAuthority(Role.JUDGE.authority())))));
+		return askers;
+	}
+
+	/** Ask, note what is wrong, and tell whether the page is open to whoever asked. */
+	private boolean look(String pattern, String address, String who, RequestPostProcessor identity, String place) {
+		MvcTestResult answer = this.mvc.get().uri(address).with(identity).asyncExchange();
+		int status = answer.getResponse().getStatus();
+		this.answers.computeIfAbsent(pattern, (each) -> new ConcurrentSkipListSet<>()).add(status);
+		faults(answer, pattern)
+			.forEach((fault) -> this.faults.add(pattern + " for " + who + " (" + place + "): " + fault));
+		return status == 200 || status == 204;
+	}
+
+	private static List<String> faults(MvcTestResult answer, String pattern) {
+		if (answer.getUnresolvedException() != null) {
+			return List.of(String.valueOf(answer.getUnresolvedException().getMessage()));
+		}
+		int status = answer.getResponse().getStatus();
+		if (!ANSWERS.contains(status) && !(status == 422 && WITH_REASON.contains(pattern))) {
+			return List.of("status " + status);
+		}
+		boolean page = String.valueOf(answer.getResponse().getContentType()).startsWith("text/html");
+		return page ? PageFaults.in(html(answer)) : List.of();
+	}
+
+	private static String html(MvcTestResult answer) {
+		return new String(answer.getResponse().getContentAsByteArray(), StandardCharsets.UTF_8);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "<p>??marks.no-such-word_en??</p>", "<p>No. {0}</p>", "<p>${team}</p>", "<p>[[#{a}]]</p>",
+			"<p>by null</p>", "<p title=\"#{word}\"></p>", "<h1> </h1>", "<h1><span></span></h1>",
+			"<html><p>No heading</p></html>", "<p>EntryView[id=3]</p>", "<p>{0,choice,1#one}</p>" })
+	void whatWasNotFilledInIsFound(String html) {
+		assertThat(PageFaults.in(html)).isNotEmpty();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "<html><h1>Desk <b>1</b></h1></html>", "<p data-word=\"Element {0}\">Really?</p>",
+			"<!-- ${old} --><script>let a = null;</script>", "<ul id=\"words\" hidden><li>{0} of {1}</li></ul>" })
+	void whatIsWellIsLeftAlone(String html) {
+		assertThat(PageFaults.in(html)).isEmpty();
+	}
+
+}

@@ -1,0 +1,142 @@
+package rimebook.crawl;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import rimebook.competition.CompetitionState;
+import rimebook.marks.AbsentJudges;
+import rimebook.marks.CloseWithout;
+import rimebook.marks.InterruptionCause;
+import rimebook.marks.KeyedCard;
+import rimebook.marks.PanelChanges;
+import rimebook.marks.PaperKeying;
+import rimebook.marks.PerformanceStatus;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.RemarkKind;
+import rimebook.marks.ReskateMarking;
+import rimebook.marks.SegmentRun;
+import rimebook.panels.Panels;
+import rimebook.results.ResultPublication;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.SmallCompetition;
+
+/**
+ * How a running event of one segment comes into each of its states, by the state's name.
+ */
+final class StatesOfADay {
+
+	private StatesOfADay() {
+	}
+
+	/** States that both ways of judging have. */
+	static Map<String, Consumer<CrawledDay>> all() {
+		Map<String, Consumer<CrawledDay>> states = new LinkedHashMap<>();
+		states.put("not drawn", StatesOfADay::codes);
+		states.put("drawn", StatesOfADay::drawn);
+		states.put("nobody called", (day) -> day.small.open(1));
+		states.put("some cards and every remark", StatesOfADay::remark);
+		states.put("stopped", (day) -> day.clock().stop(skating(day).id(), 1, SmallCompetition.REFEREE));
+		states.put("interrupted", (day) -> interrupted(day));
+		states.put("resumed",
+				(day) -> day.clock().resume(interrupted(day).id(), 2, "after the lift", SmallCompetition.REFEREE));
+		states.put("skated again", (day) -> day.clock()
+			.reskate(interrupted(day).id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE));
+		states.put("one team closed", (day) -> closedOne(day));
+		states.put("card reopened", (day) -> day.reopen(closedOne(day)));
+		states.put("nobody is left", StatesOfADay::endAll);
+		states.put("substitute", StatesOfADay::takeOver);
+		states.put("judge left out", StatesOfADay::leaveOut);
+		states.put("all done", CrawledDay::skateAll);
+		states.put("official", CrawledDay::makeOfficial);
+		states.put("opened again", StatesOfADay::openAgain);
+		states.put("archived", (day) -> finish(day).small.move(CompetitionState.ARCHIVED));
+		return states;
+	}
+
+	private static void codes(CrawledDay day) {
+		day.the(Panels.class).issueCodes(day.small.event().id(), SmallCompetition.REFEREE);
+	}
+
+	private static void drawn(CrawledDay day) {
+		day.ask();
+		day.small.draw(1);
+	}
+
+	private static PerformanceView onIce(CrawledDay day) {
+		day.small.open(1);
+		return day.call();
+	}
+
+	private static PerformanceView skating(CrawledDay day) {
+		PerformanceView performance = onIce(day);
+		day.clock().start(performance.id(), 0, SmallCompetition.REFEREE);
+		return performance;
+	}
+
+	private static PerformanceView interrupted(CrawledDay day) {
+		PerformanceView performance = skating(day);
+		day.clock().interrupt(performance.id(), 1, InterruptionCause.EQUIPMENT, SmallCompetition.REFEREE);
+		return performance;
+	}
+
+	private static void remark(CrawledDay day) {
+		day.ask();
+		PerformanceView performance = day.sent(onIce(day), 1);
+		for (RemarkKind kind : RemarkKind.values()) {
+			day.the(SegmentRun.class).note(performance.id(), kind, "As it was seen", SmallCompetition.REFEREE);
+		}
+	}
+
+	private static PerformanceView closedOne(CrawledDay day) {
+		day.small.open(1);
+		return day.skate();
+	}
+
+	/** One team after the other ends in each way that has no place. */
+	private static void endAll(CrawledDay day) {
+		day.end(onIce(day), PerformanceStatus.NOT_FINISHED);
+		day.end(day.call(), PerformanceStatus.DISQUALIFIED);
+		day.end(day.small.performances(1).get(2), PerformanceStatus.WITHDRAWN);
+	}
+
+	private static void takeOver(CrawledDay day) {
+		day.small.seatSubstitute();
+		PerformanceView performance = day.sent(onIce(day), 1);
+		if (!day.isPoints()) {
+			keyDifferently(day, performance);
+		}
+		day.the(PanelChanges.class)
+			.takeOver(day.small.segment(1), day.small.seats().get(1).id(), "Taken ill", SmallCompetition.REFEREE);
+	}
+
+	private static void keyDifferently(CrawledDay day, PerformanceView performance) {
+		day.the(PaperKeying.class)
+			.key(performance.id(), day.small.seats().get(0).id(), KeyedCard.of(new CardMarks(500, 510)),
+					SmallCompetition.ACCOUNTANT);
+	}
+
+	private static void leaveOut(CrawledDay day) {
+		PerformanceView performance = day.sent(onIce(day), 2);
+		if (day.isPoints()) {
+			day.authorise(performance);
+		}
+		day.the(AbsentJudges.class)
+			.close(new CloseWithout(performance.id(), day.small.now(performance).version(),
+					Set.of(day.small.seats().get(2).id()), "12.3", "Taken ill"), SmallCompetition.REFEREE);
+	}
+
+	private static void openAgain(CrawledDay day) {
+		day.makeOfficial();
+		day.the(ResultPublication.class)
+			.reopen(day.small.segment(1), day.version(), "A mark was mistyped", SmallCompetition.REFEREE);
+	}
+
+	static CrawledDay finish(CrawledDay day) {
+		day.makeOfficial();
+		day.small.move(CompetitionState.FINAL);
+		return day;
+	}
+
+}
