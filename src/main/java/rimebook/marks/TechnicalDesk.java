@@ -35,7 +35,8 @@ public class TechnicalDesk {
 	}
 
 	/**
-	 * Do one thing to the list of called elements.
+	 * Do one thing to the list of called elements. What was done already is not done
+	 * again, whatever came after it: whoever had no answer sends the same once more.
 	 * @return the list as it counts now
 	 * @throws RuleViolationException naming what is refused: a code that the table of
 	 * values does not have, no element chosen, nowhere to move
@@ -45,21 +46,40 @@ public class TechnicalDesk {
 	@Transactional
 	public CalledListView edit(EditList edit, Actor actor) {
 		Performance performance = this.performances.hold(edit.performance());
-		OpenPerformances.requireOnIce(performance);
 		List<CalledElement> seen = version(edit.performance(), edit.seen());
 		List<CalledElement> before = version(edit.performance(), Math.max(0, edit.seen() - 1));
 		List<CallElements.Call> next = new ListEdits(seen, before, this.book.rules(performance.segment()).values())
 			.apply(edit);
+		if (isDone(edit, next)) {
+			return newest(edit);
+		}
+		OpenPerformances.requireOnIce(performance);
 		if (next.equals(seen.stream().map(ListEdits::call).toList())) {
-			return unchanged(edit);
+			return newest(edit);
 		}
 		return this.calls.call(new CallElements(edit.performance(), edit.seen() + 1, next), actor);
+	}
+
+	/** Tell whether the version after the one that was seen is what the act makes. */
+	private boolean isDone(EditList edit, List<CallElements.Call> next) {
+		return this.book.lists(edit.performance())
+			.version(edit.seen() + 1)
+			.filter((done) -> withoutIdentity(next)
+				.equals(withoutIdentity(done.elements().stream().map(ListEdits::call).toList())))
+			.isPresent();
+	}
+
+	/** An element that is called for the first time gets its identity only then. */
+	private static List<CallElements.Call> withoutIdentity(List<CallElements.Call> calls) {
+		return calls.stream()
+			.map((call) -> new CallElements.Call(null, call.code(), call.worth(), call.base(), call.review()))
+			.toList();
 	}
 
 	/**
 	 * What changes nothing makes no version, and takes no word of the controller away.
 	 */
-	private CalledListView unchanged(EditList edit) {
+	private CalledListView newest(EditList edit) {
 		return this.book.list(edit.performance())
 			.map(CalledList::view)
 			.orElseThrow(() -> new RuleViolationException("nothing-to-undo", "No element is called yet."));
@@ -96,7 +116,7 @@ public class TechnicalDesk {
 	public DeductionListView deduct(PerformanceId performance, int seen, String item, int count, Actor actor) {
 		List<NoteDeductions.Item> items = noted(performance, seen);
 		items.add(new NoteDeductions.Item(item, count));
-		return this.deductions.note(new NoteDeductions(performance, seen + 1, items), actor);
+		return noteOnce(new NoteDeductions(performance, seen + 1, items), actor);
 	}
 
 	/**
@@ -110,17 +130,27 @@ public class TechnicalDesk {
 			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
 		}
 		items.remove(index);
-		return this.deductions.note(new NoteDeductions(performance, seen + 1, items), actor);
+		return noteOnce(new NoteDeductions(performance, seen + 1, items), actor);
+	}
+
+	private DeductionListView noteOnce(NoteDeductions note, Actor actor) {
+		if (this.book.deductionVersion(note.performance(), note.sequence())
+			.filter((done) -> note.items().equals(items(done)))
+			.isPresent()) {
+			return this.deductions.ofPerformance(note.performance()).orElseThrow();
+		}
+		OpenPerformances.requireOnIce(this.performances.hold(note.performance()));
+		return this.deductions.note(note, actor);
 	}
 
 	private List<NoteDeductions.Item> noted(PerformanceId performance, int seen) {
-		OpenPerformances.requireOnIce(this.performances.hold(performance));
-		return new ArrayList<>(this.book.deductionVersion(performance, seen)
-			.map(DeductionList::items)
-			.orElseGet(() -> List.of())
-			.stream()
-			.map((noted) -> new NoteDeductions.Item(noted.item(), noted.count()))
-			.toList());
+		this.performances.hold(performance);
+		return new ArrayList<>(
+				this.book.deductionVersion(performance, seen).map(TechnicalDesk::items).orElseGet(List::of));
+	}
+
+	private static List<NoteDeductions.Item> items(DeductionList list) {
+		return list.items().stream().map((noted) -> new NoteDeductions.Item(noted.item(), noted.count())).toList();
 	}
 
 	/**

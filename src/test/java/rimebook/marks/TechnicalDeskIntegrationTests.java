@@ -91,6 +91,18 @@ class TechnicalDeskIntegrationTests {
 	}
 
 	@Test
+	void anActWhoseAnswerWasLostIsDoneOnceAlsoAfterOthersWentOn() {
+		edit(0, ListAct.CALL, null, "ME4");
+		edit(1, ListAct.CALL, null, "AC2");
+		assertThat(edit(0, ListAct.CALL, null, "ME4").elements()).extracting(CalledElement::code)
+			.containsExactly("ME4", "AC2");
+		this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR);
+		this.desk.deduct(this.skating.id(), 1, "fall", 2, SPECIALIST);
+		assertThat(this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR).deductions()).hasSize(2);
+		assertRefused(() -> edit(0, ListAct.CALL, null, "GL3"), "list-sequence-taken");
+	}
+
+	@Test
 	void whoComesSecondIsToldWhatTheFirstDid() {
 		UUID element = edit(0, ListAct.CALL, null, "ME4").elements().get(0).id();
 		edit(1, ListAct.LEVEL, element, "3");
@@ -170,6 +182,22 @@ class TechnicalDeskIntegrationTests {
 		assertThat(
 				technical.open("/desk/technical/" + SmallCompetition.running(this.context, 1, 3).segment(1)).status())
 			.isEqualTo(404);
+	}
+
+	@Test
+	void theDeskSaysWhoComesNextWhileNobodyIsOnTheIce() {
+		SmallCompetition other = SmallCompetition.running(this.context, 1,
+				CompetitionFixtures.aPointsEvent("Senior", 3));
+		Visitor technical = Crew.visitor(this.context, Role.TECHNICAL);
+		String path = "/desk/technical/" + other.segment(1);
+		assertThat(technical.open(path).text()).contains("The segment is not open yet");
+		other.open(1);
+		assertThat(technical.open(path).text()).contains("Nobody is on the ice. Next: No. 1, Team 1;");
+		assertThat(technical.open(path + "/live").text()).contains("Nobody is on the ice. Next: No. 1, Team 1;");
+		PerformanceView only = other.callNext(1);
+		this.context.getBean(SegmentRun.class)
+			.end(only.id(), only.version(), PerformanceStatus.WITHDRAWN, "Illness", SmallCompetition.REFEREE);
+		assertThat(technical.open(path).text()).contains("nobody is left to skate");
 	}
 
 	private CalledListView edit(int seen, ListAct act, @Nullable UUID element, String value) {

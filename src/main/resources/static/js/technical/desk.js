@@ -3,6 +3,7 @@
  * follows a second desk once a second. Each look only exchanges the parts that changed, so it can never
  * disturb what is being typed.
  */
+import { Kept } from "./kept.js";
 import { Outgoing } from "./outgoing.js";
 import { part, prints, replace, rows } from "./parts.js";
 import { Search } from "./search.js";
@@ -12,14 +13,15 @@ const LONGEST_SILENCE = 5000;
 const LEVELS = { KeyB: "B", Digit1: "1", Digit2: "2", Digit3: "3", Digit4: "4", Numpad1: "1", Numpad2: "2", Numpad3: "3", Numpad4: "4" };
 const ACTS = { d: "DOWNGRADE", r: "REVIEW", x: "NO_VALUE", m: "TOO_MANY", e: "EARLIER", l: "LATER", u: "UNDO", delete: "REMOVE", backspace: "REMOVE" };
 
-const path = document.querySelector(".technical").dataset.path;
+const { path, who } = document.querySelector(".technical").dataset;
 const find = part("find");
 const field = part("code");
-const outgoing = new Outgoing(send, (waiting) => (part("sending").hidden = waiting === 0));
+const outgoing = new Outgoing(send, told, new Kept(path, who));
 let search;
 let mode = "call";
 let chosen = "";
 let fromList = false;
+let onward = false;
 let refused = [];
 let heard = Date.now();
 let sent = 0;
@@ -42,14 +44,14 @@ async function post(act) {
 async function send(act) {
 	sent++;
 	act.sequence ??= part(act.list).dataset.sequence;
+	outgoing.keep();
 	const { answer, html } = await post(act);
 	if (!answer || answer.status >= 500) {
 		return false;
 	}
 	heard = Date.now();
 	if (answer.type === "opaqueredirect" || [401, 403].includes(answer.status)) {
-		location.reload();
-		return true;
+		return leaveToSignIn();
 	}
 	const inList = part("called").contains(document.activeElement);
 	part("refused").hidden = true;
@@ -61,6 +63,28 @@ async function send(act) {
 		fromList = inList;
 	}
 	return true;
+}
+
+/* The act is kept, and sent once somebody has signed in again. */
+function leaveToSignIn() {
+	location.reload();
+	return new Promise(() => {});
+}
+
+function told(waiting) {
+	part("sending").hidden = waiting === 0;
+	if (waiting === 0 && onward) {
+		onward = false;
+		if (refused.length === 0) {
+			location.href = part("read-back").href;
+		}
+	}
+}
+
+/* The list is read back as it is once everything that was called has arrived. */
+function readBack() {
+	onward = true;
+	told(outgoing.busy ? 1 : 0);
 }
 
 function edit(name, value, words, element = chosen) {
@@ -199,6 +223,9 @@ function takeNext() {
 }
 
 function onFind(event) {
+	if (isOnward(event)) {
+		return;
+	}
 	const moves = { ArrowDown: 1, ArrowUp: -1 };
 	if (event.key === "Enter") {
 		event.preventDefault();
@@ -207,6 +234,9 @@ function onFind(event) {
 		}
 		else if (search.empty && mode === "call" && !event.repeat) {
 			takeNext();
+		}
+		else if (!search.empty) {
+			search.refuse();
 		}
 	}
 	else if (event.key in moves) {
@@ -238,6 +268,22 @@ function choose(row) {
 		mark();
 		row.focus();
 	}
+}
+
+/* From wherever the hands are */
+
+const isOnward = ({ key, ctrlKey, metaKey }) => key === "Enter" && (ctrlKey || metaKey);
+
+function onAnywhere(event) {
+	if (isOnward(event) && !event.repeat) {
+		event.preventDefault();
+		readBack();
+	}
+}
+
+function onReadBack(event) {
+	event.preventDefault();
+	readBack();
 }
 
 /* Keys of the called list */
@@ -282,7 +328,7 @@ function onListKey(event) {
 		document.querySelector(`[data-quick=${event.shiftKey ? "MORE_FALLS" : "ONE_FALL"}]`)?.click();
 	}
 	else if (key === "g") {
-		location.href = part("read-back").href;
+		readBack();
 	}
 	else if (key === "/" || key === "escape") {
 		field.focus();
@@ -356,13 +402,27 @@ function answer(again) {
 	fromList = false;
 }
 
+/* Only now can the field be typed into: a key before this would be lost. */
+function listen() {
+	field.disabled = false;
+	if (document.activeElement === document.body) {
+		field.focus();
+	}
+}
+
 if (find) {
-	search = new Search(field, part("codes"), part("none-found"), take);
+	search = new Search(field, part("codes"), part("none-found"), part("no-code"), take);
 	find.addEventListener("submit", (event) => event.preventDefault());
 	field.addEventListener("keydown", onFind);
 	document.addEventListener("click", onClick);
+	document.addEventListener("keydown", onAnywhere);
+	part("read-back").addEventListener("click", onReadBack);
+	listen();
 }
 document.addEventListener("keydown", onList);
 chosen = rows().at(-1)?.dataset.id ?? "";
 mark();
+if (find && outgoing.busy) {
+	outgoing.go();
+}
 setTimeout(look, LOOK_EVERY);

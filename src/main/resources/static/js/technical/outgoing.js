@@ -1,12 +1,12 @@
 /*
  * Acts go out one after the other, each resting on the version that the page shows when it is sent. One that
- * has no answer is sent again as it was until it has one: the service does it once.
+ * has no answer is sent again as it was until it has one, also after a reload: the service does it once.
  */
 const TRY_AGAIN = 1000;
 
 export class Outgoing {
 
-	#waiting = [];
+	#waiting;
 
 	#busy = false;
 
@@ -14,10 +14,17 @@ export class Outgoing {
 
 	#told;
 
-	/* send(act) answers whether there was an answer; told(number) hears how many acts wait. */
-	constructor(send, told) {
+	#kept;
+
+	/*
+	 * send(act) answers whether there was an answer; told(number) hears how many acts wait; kept has those that
+	 * waited when the page was left.
+	 */
+	constructor(send, told, kept) {
 		this.#send = send;
 		this.#told = told;
+		this.#kept = kept;
+		this.#waiting = kept.read();
 	}
 
 	get busy() {
@@ -26,15 +33,29 @@ export class Outgoing {
 
 	add(act) {
 		this.#waiting.push(act);
-		this.#told(this.#waiting.length);
-		if (!this.#busy) {
-			this.#work();
-		}
+		this.go();
+	}
+
+	/* Keep what waits, as it is about to be sent. */
+	keep() {
+		this.#kept.write(this.#waiting);
 	}
 
 	/* What waits behind a refused act was decided on another list. */
 	clear() {
 		return this.#waiting.splice(1);
+	}
+
+	go() {
+		this.#changed();
+		if (!this.#busy) {
+			this.#work();
+		}
+	}
+
+	#changed() {
+		this.keep();
+		this.#told(this.#waiting.length);
 	}
 
 	async #work() {
@@ -46,7 +67,7 @@ export class Outgoing {
 			else {
 				await new Promise((resolve) => setTimeout(resolve, TRY_AGAIN));
 			}
-			this.#told(this.#waiting.length);
+			this.#changed();
 		}
 		this.#busy = false;
 	}

@@ -1,10 +1,15 @@
 package rimebook.marks.web;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.WaitUntilState;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,12 +22,17 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.entries.EntryView;
 import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
+import rimebook.marks.CallElements;
 import rimebook.marks.CalledElement;
 import rimebook.marks.DeductionNotes;
+import rimebook.marks.EditList;
 import rimebook.marks.ElementCalls;
+import rimebook.marks.ListAct;
 import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PerformanceView;
+import rimebook.marks.TechnicalDesk;
 import rimebook.panels.Panels;
+import rimebook.tabulation.points.ElementWorth;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
@@ -79,7 +89,8 @@ class TechnicalDeskBrowserTests {
 		expectCodes(desk, "I4+pi3");
 		type(desk, "me3");
 		expectCodes(desk, "I4+pi3", "ME3");
-		type(desk, "twizz 3");
+		desk.keyboard().type("twizz 3");
+		key(desk, "ArrowDown", "Enter");
 		desk.keyboard().type("inter");
 		assertThat(desk.locator("#codes [role=option]:visible")).hasCount(8);
 		Tablets.expectAccessible(desk);
@@ -136,6 +147,23 @@ class TechnicalDeskBrowserTests {
 		type(desk, "ac2");
 		assertThat(desk.locator("#called .state.signed")).hasCount(0);
 		assertThat(this.context.getBean(ListAuthorisations.class).ofPerformance(this.skating.id())).isEmpty();
+	}
+
+	@Test
+	void theFieldTakesNoKeyBeforeTheScriptListens() {
+		Page desk = this.screens.signedIn(Crew.add(this.context, Role.TECHNICAL), Crew.PASSWORD);
+		List<Route> held = new CopyOnWriteArrayList<>();
+		desk.route("**/js/technical/desk.js", held::add);
+		desk.navigate("/desk/technical/" + this.day.segment(1),
+				new Page.NavigateOptions().setWaitUntil(WaitUntilState.COMMIT));
+		assertThat(desk.locator("#code")).isDisabled();
+		desk.keyboard().type("me3");
+		desk.waitForCondition(() -> !held.isEmpty());
+		held.get(0).resume();
+		assertThat(desk.locator("#code")).isFocused();
+		assertThat(desk.locator("#code")).hasValue("");
+		type(desk, "me3");
+		expectCodes(desk, "ME3");
 	}
 
 	@Test
@@ -235,6 +263,83 @@ class TechnicalDeskBrowserTests {
 		assertThat(
 				this.context.getBean(DeductionNotes.class).ofPerformance(this.skating.id()).orElseThrow().deductions())
 			.isEmpty();
+	}
+
+	@Test
+	void theListIsReadBackAndAuthorisedInTwoKeysOnceEverythingHasArrived() {
+		Page desk = desk(1280, 800);
+		desk.route("**/list", (route) -> {
+			desk.waitForTimeout(300);
+			route.resume();
+		});
+		type(desk, "ME4");
+		key(desk, "Control+Enter");
+		desk.waitForURL("**/read-back");
+		assertThat(desk.locator(".reading code")).hasText("ME4");
+		assertThat(desk.locator("#authorise")).isFocused();
+		key(desk, "Escape");
+		assertThat(desk.locator("#code")).isFocused();
+		key(desk, "Control+Enter");
+		assertThat(desk.locator("#authorise")).isFocused();
+		key(desk, "Enter");
+		assertThat(desk.locator(".notice")).hasText("The list of elements is authorised.");
+	}
+
+	@Test
+	void whatHasNoAnswerSurvivesAReloadAndIsDoneOnce() {
+		Page desk = desk(1024, 768);
+		List<Route> lost = new CopyOnWriteArrayList<>();
+		desk.route("**/list", (route) -> {
+			if (lost.isEmpty()) {
+				route.fetch();
+			}
+			lost.add(route);
+			route.abort();
+		});
+		type(desk, "ME4");
+		type(desk, "AC1");
+		desk.waitForCondition(() -> !lost.isEmpty());
+		this.context.getBean(TechnicalDesk.class)
+			.edit(new EditList(this.skating.id(), 1, ListAct.CALL, null, "GL3"), SmallCompetition.SECRETARY);
+		desk.unroute("**/list");
+		desk.reload();
+		expectCodes(desk, "ME4", "GL3", "AC1");
+		assertThat(desk.locator("#sending")).isHidden();
+		desk.reload();
+		expectCodes(desk, "ME4", "GL3", "AC1");
+		assertThat(calls()).containsExactly("ME4", "GL3", "AC1");
+	}
+
+	@Test
+	void whatIsOnlyLikeACodeCallsNothing() {
+		Page desk = desk(1024, 768);
+		for (String typed : List.of("ME", "s4", "TwE5", "twizzle")) {
+			type(desk, typed);
+			assertThat(desk.locator("#no-code")).containsText("has no code “" + typed + "”, so nothing was called");
+			desk.locator("#code").fill("");
+			assertThat(desk.locator("#no-code")).isHidden();
+		}
+		assertThat(this.context.getBean(ElementCalls.class).ofPerformance(this.skating.id())).isEmpty();
+		desk.locator("#code").pressSequentially("twizzle");
+		key(desk, "ArrowDown", "Enter");
+		expectCodes(desk, "TwEB");
+	}
+
+	@Test
+	void listToolsAndReadingBackAreInSightForFourteenElements() {
+		this.context.getBean(ElementCalls.class)
+			.call(new CallElements(this.skating.id(), 1,
+					Collections.nCopies(14, new CallElements.Call(null, "NHE3+s4", ElementWorth.COUNTS, null))),
+					SmallCompetition.SECRETARY);
+		Page desk = desk(1280, 800);
+		assertThat(desk.locator("#called .row")).hasCount(14);
+		for (Locator part : desk.locator("#ice h2, #code, #called .row, .tools button, [data-quick], #read-back")
+			.all()) {
+			BoundingBox box = part.boundingBox();
+			assertThat(box.y).isNotNegative();
+			assertThat(box.y + box.height).as(part.textContent()).isLessThanOrEqualTo(800);
+		}
+		assertThat((Integer) desk.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(1280);
 	}
 
 	@Test
