@@ -10,9 +10,10 @@ import java.time.Instant;
  * @param confirmedBy who said so: the controller at the desk, or who saw the signature
  * @param onPaper whether the controller signed on paper
  * @param receivedAt when, UTC
+ * @param deductionsSeen the newest version of the deductions that a controller has seen
  */
 public record AuthorisedListView(int sequence, String controller, String confirmedBy, boolean onPaper,
-		Instant receivedAt) {
+		Instant receivedAt, int deductionsSeen) {
 
 	/** Write as on the record: "A. Name", "A. Name on paper, seen by B. Name". */
 	String inWords() {

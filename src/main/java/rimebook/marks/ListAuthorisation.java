@@ -42,8 +42,9 @@ class ListAuthorisation extends PerformanceLine {
 		return this.sequence;
 	}
 
-	AuthorisedListView view() {
-		return new AuthorisedListView(this.sequence, this.controller, this.confirmedBy, this.onPaper, this.receivedAt);
+	AuthorisedListView view(int deductionsSeen) {
+		return new AuthorisedListView(this.sequence, this.controller, this.confirmedBy, this.onPaper, this.receivedAt,
+				deductionsSeen);
 	}
 
 }

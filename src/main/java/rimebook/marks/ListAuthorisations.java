@@ -31,6 +31,8 @@ public class ListAuthorisations {
 
 	private final PointsBook book;
 
+	private final LateDeductions late;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -38,10 +40,11 @@ public class ListAuthorisations {
 	private final ApplicationEventPublisher events;
 
 	ListAuthorisations(OpenPerformances performances, ListAuthorisationRepository authorisations, PointsBook book,
-			Ids ids, Clock clock, ApplicationEventPublisher events) {
+			LateDeductions late, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.authorisations = authorisations;
 		this.book = book;
+		this.late = late;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -51,7 +54,8 @@ public class ListAuthorisations {
 	 * Authorise a version of the called elements at the technical desk.
 	 * @param sequence the version that was read back
 	 * @param actor the technical controller
-	 * @return the word as it stands; for a repetition the first one again
+	 * @return the word as it stands; for a repetition the first one again, which then
+	 * covers the deductions noted since
 	 * @throws RuleViolationException {@code elements-not-called}, or {@code review-open}
 	 * naming the element
 	 * @throws ConflictException {@code list-changed} if that version is no longer the
@@ -83,18 +87,20 @@ public class ListAuthorisations {
 					"No elements are called for this performance yet; there is nothing to authorise."));
 		requireCurrent(list, sequence);
 		requireSettled(list.elements());
-		Optional<AuthorisedListView> before = this.book.authorisation(list);
-		return before.orElseGet(() -> kept(list, controller, onPaper, actor));
+		if (this.book.authorisation(list).isEmpty()) {
+			write(list, controller, onPaper, actor);
+		}
+		this.late.note(id, controller, actor);
+		return this.book.authorisation(list).orElseThrow();
 	}
 
-	private AuthorisedListView kept(CalledList list, String controller, boolean onPaper, Actor actor) {
+	private void write(CalledList list, String controller, boolean onPaper, Actor actor) {
 		PerformanceId performance = new PerformanceId(list.performance());
 		ListAuthorisation authorisation = new ListAuthorisation(this.ids.next(), performance, list.sequence(),
 				controller, actor.name(), onPaper, this.clock.instant());
 		this.authorisations.save(authorisation);
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance, "elements.authorised")
-			.from("open", "authorised by " + authorisation.view().inWords() + ": " + list.inWords()));
-		return authorisation.view();
+			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));
 	}
 
 	private static void requireCurrent(CalledList list, int sequence) {

@@ -36,6 +36,8 @@ class PointsBook implements CardBook {
 
 	private final ListAuthorisationRepository authorisations;
 
+	private final DeductionsSeenRepository deductionsSeen;
+
 	private final CountingPanels panels;
 
 	private final Competitions competitions;
@@ -45,12 +47,13 @@ class PointsBook implements CardBook {
 	private final PaperKeyings keyings;
 
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
-			ListAuthorisationRepository authorisations, CountingPanels panels, Competitions competitions,
-			RuleSets ruleSets, PaperKeyings keyings) {
+			ListAuthorisationRepository authorisations, DeductionsSeenRepository deductionsSeen, CountingPanels panels,
+			Competitions competitions, RuleSets ruleSets, PaperKeyings keyings) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
 		this.authorisations = authorisations;
+		this.deductionsSeen = deductionsSeen;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -96,7 +99,18 @@ class PointsBook implements CardBook {
 	/** The controller's word for a version of the list, if it was given. */
 	Optional<AuthorisedListView> authorisation(CalledList list) {
 		return this.authorisations.findByPerformanceAndSequence(list.performance(), list.sequence())
-			.map(ListAuthorisation::view);
+			.map((word) -> word.view(deductionsSeen(new PerformanceId(list.performance())).orElse(Integer.MAX_VALUE)));
+	}
+
+	/**
+	 * The newest version of the deductions that a controller has seen; empty where nobody
+	 * was asked yet.
+	 */
+	Optional<Integer> deductionsSeen(PerformanceId performance) {
+		return this.deductionsSeen.findByPerformance(performance.value())
+			.stream()
+			.map(DeductionsSeen::sequence)
+			.max(Integer::compare);
 	}
 
 	/** A version of the deductions; empty where there is none of that number. */

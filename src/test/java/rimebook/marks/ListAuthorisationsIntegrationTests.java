@@ -7,12 +7,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.points.ElementWorth;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -32,6 +35,12 @@ class ListAuthorisationsIntegrationTests {
 
 	@Autowired
 	private ListAuthorisations authorisations;
+
+	@Autowired
+	private LateDeductions late;
+
+	@Autowired
+	private TechnicalDesk desk;
 
 	@Autowired
 	private JdbcClient database;
@@ -95,6 +104,50 @@ class ListAuthorisationsIntegrationTests {
 			.param(this.skating.id().value())
 			.query(Integer.class)
 			.single()).isEqualTo(2);
+	}
+
+	@Test
+	void aDeductionAfterTheListWasAuthorisedAsksTheController() {
+		call(1, "ME4", false);
+		this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
+		assertThat(this.late.ofPerformance(this.skating.id())).isEmpty();
+		this.desk.deduct(this.skating.id(), 0, "fall", 1, SmallCompetition.ACCOUNTANT);
+		assertThat(this.late.ofPerformance(this.skating.id())).isPresent();
+		assertThat(page(Role.TECHNICAL, "technical")).contains("Changed after the list was authorised: Fall: -1.00.",
+				"Seen, as technical controller");
+		assertThat(page(Role.REFEREE, "technical")).contains("Changed after the list was authorised")
+			.doesNotContain("Seen, as technical controller");
+		assertThat(page(Role.REFEREE, "stand")).contains("the technical controller has not seen it yet");
+		assertThat(page(Role.ACCOUNTANT, "keying")).contains("the deductions were changed since");
+		assertRefused(() -> this.late.see(this.skating.id(), 0, CONTROLLER), "deductions-changed");
+		this.late.see(this.skating.id(), 1, CONTROLLER);
+		this.late.see(this.skating.id(), 1, CONTROLLER);
+		assertThat(page(Role.REFEREE, "stand")).doesNotContain("has not seen it yet");
+		this.desk.takeBack(this.skating.id(), 1, 0, SmallCompetition.ACCOUNTANT);
+		String path = "/desk/technical/" + this.day.segment(1) + "/read-back";
+		Crew.visitor(this.context, Role.TECHNICAL).open(path).press("main form[action$=/authorisation]");
+		assertThat(this.late.ofPerformance(this.skating.id())).isEmpty();
+		assertThat(this.database
+			.sql("select count(*) from record_line where subject_id = ? and action = 'deductions.seen'")
+			.param(this.skating.id().toString())
+			.query(Integer.class)
+			.single()).isEqualTo(2);
+		assertThatExceptionOfType(DataAccessException.class)
+			.isThrownBy(() -> this.database.sql("delete from deductions_seen").update());
+	}
+
+	@Test
+	void theCardsAreClosedWithoutTheControllersSecondLook() {
+		CalledListView list = call(1, "ME4", false);
+		this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
+		this.desk.deduct(this.skating.id(), 0, "fall", 1, SmallCompetition.ACCOUNTANT);
+		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, this.skating, seat, list, 1));
+		this.day.close(this.skating);
+		assertRefused(() -> this.late.see(this.skating.id(), 1, CONTROLLER), "card-closed");
+	}
+
+	private String page(Role role, String desk) {
+		return Crew.visitor(this.context, role).open("/desk/" + desk + "/" + this.day.segment(1)).text();
 	}
 
 	private CalledListView call(int sequence, String code, boolean review) {

@@ -10,7 +10,9 @@ import rimebook.competition.RuleSets;
 import rimebook.marks.DeductionListView;
 import rimebook.marks.DeductionNoter;
 import rimebook.marks.DeductionNotes;
+import rimebook.marks.LateDeductions;
 import rimebook.marks.NotedDeduction;
+import rimebook.marks.PerformanceId;
 import rimebook.marks.StandView;
 import rimebook.pages.Choice;
 import rimebook.tabulation.points.DeductionRule;
@@ -25,11 +27,14 @@ class IceParts {
 
 	private final DeductionNotes deductions;
 
+	private final LateDeductions late;
+
 	private final RuleSets ruleSets;
 
-	IceParts(ClockProposals proposals, DeductionNotes deductions, RuleSets ruleSets) {
+	IceParts(ClockProposals proposals, DeductionNotes deductions, LateDeductions late, RuleSets ruleSets) {
 		this.proposals = proposals;
 		this.deductions = deductions;
+		this.late = late;
 		this.ruleSets = ruleSets;
 	}
 
@@ -52,8 +57,9 @@ class IceParts {
 		if (onIce == null || !view.event().isJudgedByPoints()) {
 			return DeductionsPart.NONE;
 		}
-		return DeductionsPart.of(onIce.row().performance().id().toString(), list(onIce), this.ruleSets.of(view.event()),
-				rink);
+		PerformanceId performance = onIce.row().performance().id();
+		return DeductionsPart.of(performance.toString(), list(onIce), this.ruleSets.of(view.event()), rink,
+				this.late.ofPerformance(performance).isPresent());
 	}
 
 	private @Nullable DeductionListView list(StandView.Now onIce) {

@@ -138,6 +138,12 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		};
 	}
 
+	/** Tell whether the deductions were changed since the list was authorised. */
+	public boolean isLate() {
+		return this.authorised != null && this.deductions != null
+				&& this.deductions.sequence() > this.authorised.deductionsSeen();
+	}
+
 	/** A seat's card in an address: "3" for Judge 3, "s1" for the substitute. */
 	public String address(SeatView seat) {
 		return ((seat.kind() == SeatKind.JUDGE) ? "" : "s") + seat.number();

@@ -20,6 +20,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
 import rimebook.marks.EditList;
+import rimebook.marks.LateDeductions;
 import rimebook.marks.ListAct;
 import rimebook.marks.ListAuthorisations;
 import rimebook.marks.ListChange;
@@ -43,11 +44,15 @@ class TechnicalActionController {
 
 	private final ListAuthorisations authorisations;
 
+	private final LateDeductions late;
+
 	private final TechnicalPages pages;
 
-	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, TechnicalPages pages) {
+	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, LateDeductions late,
+			TechnicalPages pages) {
 		this.desk = desk;
 		this.authorisations = authorisations;
+		this.late = late;
 		this.pages = pages;
 	}
 
@@ -75,6 +80,13 @@ class TechnicalActionController {
 			Model model, HttpServletResponse response) {
 		return answer(segment, seen, model, response, () -> this.desk.takeBack(performance, sequence, index, actor),
 				List::of);
+	}
+
+	/** The controller has seen what was noted after the list was authorised. */
+	@PostMapping("/deductions/seen")
+	String see(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
+			@RequestParam Map<String, String> seen, Actor actor, Model model, HttpServletResponse response) {
+		return answer(segment, seen, model, response, () -> this.late.see(performance, sequence, actor), List::of);
 	}
 
 	private String answer(SegmentId segment, Map<String, String> seen, Model model, HttpServletResponse response,

@@ -3,6 +3,7 @@ package rimebook.marks.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -20,6 +21,7 @@ import rimebook.marks.CalledListView;
 import rimebook.marks.CodeOptions;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.ElementCalls;
+import rimebook.marks.LateDeductions;
 import rimebook.marks.ListAuthorisations;
 import rimebook.marks.NotedDeduction;
 import rimebook.marks.PerformanceView;
@@ -48,12 +50,15 @@ class TechnicalPages {
 
 	private final DeductionNotes deductions;
 
+	private final LateDeductions late;
+
 	private final TechnicalDesk desk;
 
 	private final Rulings rulings;
 
 	TechnicalPages(Stand stand, Competitions competitions, RuleSets ruleSets, PlannedElements plans, ElementCalls calls,
-			ListAuthorisations authorisations, DeductionNotes deductions, TechnicalDesk desk, Rulings rulings) {
+			ListAuthorisations authorisations, DeductionNotes deductions, LateDeductions late, TechnicalDesk desk,
+			Rulings rulings) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -61,6 +66,7 @@ class TechnicalPages {
 		this.calls = calls;
 		this.authorisations = authorisations;
 		this.deductions = deductions;
+		this.late = late;
 		this.desk = desk;
 		this.rulings = rulings;
 	}
@@ -150,7 +156,15 @@ class TechnicalPages {
 		return new TechnicalPart.Called(list.map(CalledListView::sequence).orElse(0), rows,
 				list.map(CalledListView::calledBy).orElse(""),
 				list.map((called) -> clock.time(called.receivedAt())).orElse(""), authorised,
-				elements.stream().filter(CalledElement::review).count());
+				elements.stream().filter(CalledElement::review).count(), late(skating, rules));
+	}
+
+	private String late(@Nullable PerformanceView skating, PointsRules rules) {
+		return Optional.ofNullable(skating)
+			.flatMap((performance) -> this.late.ofPerformance(performance.id()))
+			.map((list) -> list.deductions().isEmpty() ? "–"
+					: list.deductions().stream().map((noted) -> words(noted, rules)).collect(Collectors.joining(", ")))
+			.orElse("");
 	}
 
 	private static TechnicalRow row(CalledElement element, PointsRules rules, CodeOptions options) {
@@ -168,10 +182,14 @@ class TechnicalPages {
 	}
 
 	private static TechnicalPart.DeductedRow row(NotedDeduction noted, PointsRules rules) {
-		return new TechnicalPart.DeductedRow(rules.deduction(noted.item())
+		return new TechnicalPart.DeductedRow(words(noted, rules), noted.notedBy());
+	}
+
+	private static String words(NotedDeduction noted, PointsRules rules) {
+		return rules.deduction(noted.item())
 			.map((rule) -> rule.name() + ": -" + rule.points(noted.count())
 					+ ((noted.count() == 1) ? "" : " (" + noted.count() + ")"))
-			.orElse(noted.item()), noted.notedBy());
+			.orElse(noted.item());
 	}
 
 	/** A code of the table of values, to be searched for. */

@@ -50,13 +50,20 @@ sealed interface TechnicalPart {
 	 * @param by who made it, and at what time
 	 * @param controller who authorised it, empty while it is open
 	 * @param reviews how many reviews are open
+	 * @param late the deductions that the controller is to look at since they were
+	 * changed after the list was authorised, empty for none
 	 */
-	record Called(int sequence, List<TechnicalRow> rows, String by, String at, String controller,
-			long reviews) implements TechnicalPart {
+	record Called(int sequence, List<TechnicalRow> rows, String by, String at, String controller, long reviews,
+			String late) implements TechnicalPart {
 
 		/** Tell whether the controller's word is there. */
 		public boolean isAuthorised() {
 			return !this.controller.isEmpty();
+		}
+
+		/** Tell whether the controller is asked to look at the deductions. */
+		public boolean isLate() {
+			return !this.late.isEmpty();
 		}
 
 	}

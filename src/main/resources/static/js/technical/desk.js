@@ -377,6 +377,9 @@ function onClick(event) {
 	else if (back) {
 		add({ list: "deducted", to: "/deductions/back", fields: [["index", back]], words: button.textContent.trim() });
 	}
+	else if ("seen" in button.dataset) {
+		add({ list: "deducted", to: "/deductions/seen", fields: [], words: button.textContent.trim() });
+	}
 	else if ("again" in button.dataset || "leave" in button.dataset) {
 		answer("again" in button.dataset);
 	}
