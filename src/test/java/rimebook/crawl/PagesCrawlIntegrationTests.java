@@ -57,7 +57,9 @@ class PagesCrawlIntegrationTests {
 	/** Shows what went wrong with another page, not one of its own. */
 	private static final Set<String> NOT_PAGES = Set.of("/error", "/actuator");
 
-	/** What a variable is where its name does not say it, and what a page has to be asked. */
+	/**
+	 * What a variable is where its name does not say it, and what a page has to be asked.
+	 */
 	private static final Map<String, String> NAMED = Map.of("/desk/competitions/{competition}/state",
 			"/desk/competitions/{competition}/state?next={next}", "/desk/officials/{id}", "/desk/officials/{official}",
 			"/desk/people/{id}", "/desk/people/{person}", "/desk/people/{id}/password",
