@@ -32,6 +32,7 @@ import rimebook.competition.RuleSets;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
+import rimebook.marks.StatusCorrection;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.SegmentKind;
@@ -454,7 +455,9 @@ class PointsSegmentIntegrationTests {
 		this.referee.open(stand(1)).press("form[action$=/close]");
 		this.referee.open(stand(1)).press("form[action$=/call]");
 		end(2, PerformanceStatus.NOT_FINISHED);
-		end(0, PerformanceStatus.DISQUALIFIED);
+		this.context.getBean(StatusCorrection.class)
+			.correct(this.day.performances(1).get(0).id(), PerformanceStatus.CLOSED, PerformanceStatus.DISQUALIFIED,
+					"As the rule says.", "by two", SmallCompetition.REFEREE);
 		JsonNode rows = api(segments(1)).get("standing").get("rows");
 		assertThat(rows.get(0).get("team").asString()).isEqualTo(second.entry());
 		assertThat(rows.get(0).get("place").asInt()).isEqualTo(1);

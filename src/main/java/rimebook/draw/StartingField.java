@@ -2,6 +2,7 @@ package rimebook.draw;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -33,16 +34,30 @@ class StartingField {
 	}
 
 	List<Starter> of(EventView event, SegmentId segment) {
-		Map<EntryId, EntryView> entered = this.entries.ofEvent(event.id())
-			.stream()
-			.filter((entry) -> entry.state() == EntryState.ENTERED)
-			.collect(Collectors.toMap(EntryView::id, Function.identity()));
-		List<Starter> field = event.previousSegments(segment).isEmpty() ? unplaced(entered) : placed(segment, entered);
+		List<Starter> field = all(event, segment);
 		if (field.isEmpty()) {
 			throw new RuleViolationException("draw-no-entries",
 					"No team is left to start in this segment; there is nothing to draw.");
 		}
 		return field;
+	}
+
+	/** The names of those that start and are not in that order. */
+	List<String> leftOut(StartingOrderView order, EventView event, SegmentId segment) {
+		Set<EntryId> drawn = order.starts().stream().map(StartView::entry).collect(Collectors.toSet());
+		return all(event, segment).stream()
+			.map(Starter::entry)
+			.filter((entry) -> !drawn.contains(entry.id()))
+			.map((entry) -> entry.team().name())
+			.toList();
+	}
+
+	private List<Starter> all(EventView event, SegmentId segment) {
+		Map<EntryId, EntryView> entered = this.entries.ofEvent(event.id())
+			.stream()
+			.filter((entry) -> entry.state() == EntryState.ENTERED)
+			.collect(Collectors.toMap(EntryView::id, Function.identity()));
+		return event.previousSegments(segment).isEmpty() ? unplaced(entered) : placed(segment, entered);
 	}
 
 	private List<Starter> unplaced(Map<EntryId, EntryView> entered) {

@@ -78,6 +78,15 @@ public class StartingOrderDraw {
 	}
 
 	/**
+	 * The teams that start in a segment and are not in the order in force, because they
+	 * came back after it was drawn; by name. Empty before the draw.
+	 */
+	public List<String> leftOut(SegmentId segment) {
+		return ofSegment(segment).map((order) -> this.field.leftOut(order, this.competitions.eventOf(segment), segment))
+			.orElseGet(List::of);
+	}
+
+	/**
 	 * What may be drawn now.
 	 * @throws rimebook.shared.NotFoundException if there is no such segment
 	 */

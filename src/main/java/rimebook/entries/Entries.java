@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
@@ -64,8 +65,9 @@ public class Entries {
 	/**
 	 * Withdraw a team, before or after the draw.
 	 * @param reason up to 500 characters
-	 * @throws ConflictException if the version is stale, {@code already-withdrawn}, or
-	 * what {@link rimebook.competition.StillOpen} refuses
+	 * @throws ConflictException if the version is stale, {@code already-withdrawn}, what
+	 * {@link rimebook.competition.StillOpen} refuses, or {@code withdrawal-refused} with
+	 * the reason another module gives
 	 */
 	@Transactional
 	public EntryView withdraw(EntryId id, int version, String reason, Actor actor) {
@@ -73,7 +75,57 @@ public class Entries {
 		EventId event = eventOf(id);
 		this.competitions.holding(event);
 		this.window.checkLeave(event);
-		return this.book.withdraw(found(id), version, why, actor);
+		Entry entry = found(id);
+		this.window.checkWithdrawal(entry.view());
+		return this.book.withdraw(entry, version, why, actor);
+	}
+
+	/**
+	 * Take the withdrawal of a team back: it takes part as before, under the number it
+	 * has where it was drawn.
+	 * @param reason up to 500 characters
+	 * @throws ConflictException if the version is stale, {@code not-withdrawn},
+	 * what {@link rimebook.competition.StillOpen} refuses, or {@code return-refused} with
+	 * the reason another module gives
+	 */
+	@Transactional
+	public EntryView reinstate(EntryId id, int version, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		EventId event = eventOf(id);
+		this.competitions.holding(event);
+		this.window.checkLeave(event);
+		Entry entry = found(id);
+		this.window.checkReturn(entry.view());
+		return this.book.reinstate(entry, version, why, actor);
+	}
+
+	/**
+	 * Note that a team has withdrawn because its performance ended so; nothing happens
+	 * where it has withdrawn already. The caller holds the competition.
+	 */
+	@Transactional(propagation = Propagation.MANDATORY)
+	public void leave(EntryId id, String reason, Actor actor) {
+		Entry entry = found(id);
+		if (entry.view().isEntered()) {
+			this.book.withdraw(entry, entry.view().version(), reason, actor);
+		}
+	}
+
+	/**
+	 * Note that a team takes part again because two officials took its withdrawal back;
+	 * nothing happens where it takes part. The caller holds the competition.
+	 * @return what the caller publishes once it has said what led to it
+	 */
+	@Transactional(propagation = Propagation.MANDATORY)
+	public Optional<EntryReinstated> comeBack(EntryId id, String reason, Actor actor) {
+		Entry entry = found(id);
+		return entry.view().isEntered() ? Optional.empty()
+				: Optional.of(this.book.back(entry, entry.view().version(), reason, actor));
+	}
+
+	/** Why the withdrawal of a team cannot simply be taken back; empty if it can. */
+	public Optional<String> returnRefusal(EntryView entry) {
+		return this.window.returnRefusal(entry);
 	}
 
 	/** All entries of an event, withdrawn ones among them, by team name. */

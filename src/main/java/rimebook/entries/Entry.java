@@ -78,6 +78,19 @@ class Entry {
 		this.withdrawnReason = reason;
 	}
 
+	/** Take a withdrawal back: the team takes part as if it had never left. */
+	void reinstate(int version) {
+		if (version != this.version) {
+			throw ConflictException.stale("entry");
+		}
+		if (this.state == EntryState.ENTERED) {
+			throw new ConflictException("not-withdrawn", this.team.inWords() + " has not withdrawn.");
+		}
+		this.state = EntryState.ENTERED;
+		this.withdrawnAt = null;
+		this.withdrawnReason = "";
+	}
+
 	EntryId id() {
 		return new EntryId(this.id);
 	}

@@ -58,6 +58,22 @@ class EntryBook {
 		return entry.view();
 	}
 
+	EntryView reinstate(Entry entry, int version, String reason, Actor actor) {
+		this.publisher.publishEvent(back(entry, version, reason, actor));
+		return entry.view();
+	}
+
+	/** Take a withdrawal back, leaving it to the caller to say so. */
+	EntryReinstated back(Entry entry, int version, String reason, Actor actor) {
+		String before = "withdrawn: " + entry.view().withdrawnReason();
+		entry.reinstate(version);
+		this.entries.flush();
+		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.reinstated")
+			.from(before, entry.inWords())
+			.because(reason);
+		return new EntryReinstated(entry.id(), entry.event(), change);
+	}
+
 	/** The same club may be written down for another competition at the same moment. */
 	private Entry written(EnterTeam order, String lateReason) {
 		try {

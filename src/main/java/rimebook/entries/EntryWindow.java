@@ -23,9 +23,16 @@ class EntryWindow {
 
 	private final StillOpen stillOpen;
 
-	EntryWindow(ObjectProvider<EntryGuard> guards, StillOpen stillOpen) {
+	private final ObjectProvider<WithdrawalGuard> withdrawals;
+
+	private final ObjectProvider<ReturnGuard> returns;
+
+	EntryWindow(ObjectProvider<EntryGuard> guards, ObjectProvider<WithdrawalGuard> withdrawals,
+			ObjectProvider<ReturnGuard> returns, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.guards = guards;
+		this.withdrawals = withdrawals;
+		this.returns = returns;
 	}
 
 	/** Check that a team may be entered now; returns the late reason to be kept. */
@@ -51,6 +58,32 @@ class EntryWindow {
 	/** Check that a team may still withdraw. */
 	void checkLeave(EventId event) {
 		this.stillOpen.require(event);
+	}
+
+	/** Check that nobody refuses the withdrawal of a team. */
+	void checkWithdrawal(EntryView entry) {
+		this.withdrawals.orderedStream()
+			.flatMap((guard) -> guard.refusal(entry).stream())
+			.findFirst()
+			.ifPresent((no) -> {
+				throw new ConflictException("withdrawal-refused", no);
+			});
+	}
+
+	/** Check that nobody refuses that the withdrawal of a team is taken back. */
+	void checkReturn(EntryView entry) {
+		refusal(entry).ifPresent((no) -> {
+			throw new ConflictException("return-refused", no);
+		});
+	}
+
+	/** The reason why a withdrawal cannot simply be taken back, if there is one. */
+	Optional<String> returnRefusal(EntryView entry) {
+		return this.stillOpen.refusal(entry.event()).map(Throwable::getMessage).or(() -> refusal(entry));
+	}
+
+	private Optional<String> refusal(EntryView entry) {
+		return this.returns.orderedStream().flatMap((guard) -> guard.refusal(entry).stream()).findFirst();
 	}
 
 	/** The reason why nobody may be entered into that event any more, if there is one. */

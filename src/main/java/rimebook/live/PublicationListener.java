@@ -5,6 +5,7 @@ import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 
 import rimebook.draw.StartingOrderDrawn;
+import rimebook.entries.EntryReinstated;
 import rimebook.entries.EntryWithdrawn;
 import rimebook.results.IceChanged;
 import rimebook.results.VersionPublished;
@@ -39,6 +40,11 @@ class PublicationListener {
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(EntryWithdrawn withdrawn) {
+		this.renditions.clear();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(EntryReinstated back) {
 		this.renditions.clear();
 	}
 

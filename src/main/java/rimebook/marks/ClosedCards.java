@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -42,8 +43,23 @@ public class ClosedCards {
 	/** List the performances of a segment that are done, by starting number. */
 	@Transactional(readOnly = true)
 	public List<ClosedPerformance> ofSegment(SegmentId segment) {
-		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment, (reading) -> {
-		}) : ofSegment(segment, (performance, seat, marks) -> marks);
+		return ofSegment(segment, Performance::status);
+	}
+
+	/**
+	 * List them as they would be if one performance had another status.
+	 * @param performance whose
+	 * @param supposed how it would have come through
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance,
+			PerformanceStatus supposed) {
+		return ofSegment(segment, (one) -> one.id().equals(performance) ? supposed : one.status());
+	}
+
+	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<Performance, PerformanceStatus> status) {
+		return this.competitions.eventOf(segment).isJudgedByPoints() ? byPoints(segment, status, (reading) -> {
+		}) : ofSegment(segment, status, (performance, seat, marks) -> marks);
 	}
 
 	/** Tell whose cards count in a segment. */
@@ -72,13 +88,18 @@ public class ClosedCards {
 	}
 
 	private List<ClosedPerformance> ofSegment(SegmentId segment, Reading reading) {
-		List<Performance> done = done(segment);
+		return ofSegment(segment, Performance::status, reading);
+	}
+
+	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<Performance, PerformanceStatus> status,
+			Reading reading) {
+		List<Performance> done = done(segment, status);
 		List<SeatView> seats = this.cards.seats(segment);
 		Map<UUID, Map<SeatId, CardSubmission>> newest = this.cards
 			.newestOf(done.stream().map((performance) -> performance.id().value()).toList());
 		return done.stream()
-			.map((performance) -> closed(performance, seats, newest.getOrDefault(performance.id().value(), Map.of()),
-					reading))
+			.map((performance) -> closed(performance, status.apply(performance), seats,
+					newest.getOrDefault(performance.id().value(), Map.of()), reading))
 			.toList();
 	}
 
@@ -109,34 +130,47 @@ public class ClosedCards {
 	}
 
 	private List<ClosedPerformance> byPoints(SegmentId segment, Consumer<PointsSheets.Reading> supposing) {
-		List<Performance> done = done(segment);
+		return byPoints(segment, Performance::status, supposing);
+	}
+
+	private List<ClosedPerformance> byPoints(SegmentId segment, Function<Performance, PerformanceStatus> status,
+			Consumer<PointsSheets.Reading> supposing) {
+		List<Performance> done = done(segment, status);
 		PointsSheets.Reading reading = this.sheets.of(segment, done);
 		supposing.accept(reading);
 		return done.stream()
-			.map((performance) -> closed(performance, List.of(),
-					performance.hasClosedCards() ? reading.sheet(performance.id()) : null))
+			.map((performance) -> closed(performance, status.apply(performance), List.of(),
+					hasMarks(performance, status.apply(performance)) ? reading.sheet(performance.id()) : null))
 			.toList();
 	}
 
-	private List<Performance> done(SegmentId segment) {
+	private List<Performance> done(SegmentId segment, Function<Performance, PerformanceStatus> status) {
 		return this.performances.findBySegmentOrderByStartNumber(segment.value())
 			.stream()
-			.filter((performance) -> performance.status().isDone())
+			.filter((performance) -> status.apply(performance).isDone())
 			.toList();
 	}
 
-	private static ClosedPerformance closed(Performance performance, List<CardMarks> cards,
-			@Nullable PointsSheet sheet) {
-		return new ClosedPerformance(performance.id(), performance.entry(), performance.startNumber(),
-				status(performance.status()), cards, sheet);
+	/**
+	 * What was closed stays with the sheet of a team that was disqualified afterwards.
+	 */
+	private static boolean hasMarks(Performance performance, PerformanceStatus status) {
+		return performance.hasClosedCards()
+				&& (status == PerformanceStatus.CLOSED || status == PerformanceStatus.DISQUALIFIED);
 	}
 
-	private static ClosedPerformance closed(Performance performance, List<SeatView> seats,
+	private static ClosedPerformance closed(Performance performance, PerformanceStatus status, List<CardMarks> cards,
+			@Nullable PointsSheet sheet) {
+		return new ClosedPerformance(performance.id(), performance.entry(), performance.startNumber(), status(status),
+				cards, sheet);
+	}
+
+	private static ClosedPerformance closed(Performance performance, PerformanceStatus status, List<SeatView> seats,
 			Map<SeatId, CardSubmission> cards, Reading reading) {
-		List<CardMarks> marks = performance.hasClosedCards() ? seats.stream()
+		List<CardMarks> marks = hasMarks(performance, status) ? seats.stream()
 			.map((seat) -> reading.of(performance.id(), seat.id(), cards.get(seat.id()).marks()))
 			.toList() : List.of();
-		return closed(performance, marks, null);
+		return closed(performance, status, marks, null);
 	}
 
 	private static EntryStatus status(PerformanceStatus status) {

@@ -14,6 +14,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.RuleViolationException;
@@ -32,12 +33,15 @@ class PanelCards implements CardBook {
 
 	private final PaperKeyings keyings;
 
+	private final Entries entries;
+
 	PanelCards(CardSubmissionRepository submissions, CountingPanels panels, Competitions competitions,
-			PaperKeyings keyings) {
+			PaperKeyings keyings, Entries entries) {
 		this.submissions = submissions;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.keyings = keyings;
+		this.entries = entries;
 	}
 
 	/** The counting seats of the segment in the order of the judges' numbers. */
@@ -101,7 +105,8 @@ class PanelCards implements CardBook {
 		CardLine zero = (marks.first() == 0) ? CardLine.FIRST : CardLine.SECOND;
 		if (marks.first() == 0 || marks.second() == 0) {
 			throw new RuleViolationException("zero-mark", zero.key(),
-					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest mark is 0.1. A team that could not finish gets no marks; the referee ends its performance.");
+					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest "
+							+ "mark is 0.1. A team that could not finish gets no marks; the referee ends its performance.");
 		}
 	}
 
@@ -132,7 +137,21 @@ class PanelCards implements CardBook {
 	private List<String> missing(Performance performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		return seats.stream().flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed).stream()).toList();
+		boolean zeroRefused = this.competitions.eventOf(performance.segment()).policies().zeroMark() == ZeroMark.REFUSE;
+		return seats.stream()
+			.flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed)
+				.or(() -> zeroRefused ? zero(seat, cards.get(seat.id()), performance) : Optional.empty())
+				.stream())
+			.toList();
+	}
+
+	/** A 0.0 from before it was refused on arrival cannot be tabulated. */
+	private Optional<String> zero(SeatView seat, @Nullable CardSubmission card, Performance performance) {
+		return Optional.ofNullable(card)
+			.map(CardSubmission::marks)
+			.filter((marks) -> marks.first() == 0 || marks.second() == 0)
+			.map((marks) -> seat.label() + " for " + this.entries.entry(performance.entry()).team().name()
+					+ ": another mark than 0.0, which this event refuses (" + MarkWords.of(marks) + ")");
 	}
 
 	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,

@@ -47,6 +47,9 @@ class Performance {
 
 	private @Nullable Instant closedAt;
 
+	@Column(name = "ended_with")
+	private @Nullable UUID endedWith;
+
 	@SuppressWarnings("NullAway.Init")
 	protected Performance() {
 	}
@@ -81,6 +84,49 @@ class Performance {
 
 	void end(PerformanceStatus how, String reason) {
 		move(how, reason);
+	}
+
+	/**
+	 * End it because of something else: the entry that has withdrawn, or an earlier
+	 * performance of the team. If that is taken back, so is this.
+	 */
+	void endWith(UUID cause, PerformanceStatus how, String reason) {
+		move(how, reason);
+		this.endedWith = cause;
+	}
+
+	/** End it because the team has no result in an earlier segment. */
+	void endAfter(Performance earlier) {
+		endWith(earlier.id,
+				(earlier.status == PerformanceStatus.DISQUALIFIED) ? earlier.status : PerformanceStatus.WITHDRAWN,
+				earlier.statusReason);
+	}
+
+	boolean endedWith(UUID cause) {
+		return cause.equals(this.endedWith);
+	}
+
+	/** Tell whether it was ended because of an earlier performance of the team. */
+	boolean isFollowing() {
+		return this.endedWith != null && !this.endedWith.equals(this.entry);
+	}
+
+	/** Set how it came through, by the word of two officials. */
+	void correct(PerformanceStatus next, String reason) {
+		if (!this.status.canBeCorrectedTo(next)) {
+			throw PerformanceRefusals.cannotBecome(this, next);
+		}
+		this.status = next;
+		this.statusReason = next.isEndedWithoutMarks() ? reason : "";
+		this.endedWith = null;
+		if (next == PerformanceStatus.WAITING) {
+			this.calledAt = null;
+		}
+	}
+
+	/** Tell whether it was on the ice, whatever became of it then. */
+	boolean wasCalled() {
+		return this.calledAt != null;
 	}
 
 	private void move(PerformanceStatus next, String reason) {

@@ -17,6 +17,27 @@ final class PerformanceRefusals {
 				+ words(performance.status()) + " and cannot become " + words(next) + ".");
 	}
 
+	static ConflictException needsTwo(Performance performance) {
+		return new ConflictException("status-needs-two", "The cards of start number " + performance.startNumber()
+				+ " are " + (performance.isReopened() ? "open again; close them first. " : "closed. ")
+				+ "That its team was withdrawn, did not finish or was disqualified is then set by two officials, as a correction.");
+	}
+
+	static ConflictException following(Performance performance) {
+		return new ConflictException("status-follows", "Start number " + performance.startNumber()
+				+ " does not start because of an earlier segment. Correct how the team came through that one; this follows.");
+	}
+
+	static ConflictException busyElsewhere(Performance other) {
+		return new ConflictException("team-on-ice", "The team is on the ice as start number " + other.startNumber()
+				+ ", or its cards are open again. Close its cards or end its performance at the stand first.");
+	}
+
+	static ConflictException segmentOver(Performance performance, String later) {
+		return new ConflictException("later-segment-open", "Start number " + performance.startNumber()
+				+ " cannot skate any more: the segment " + later + " is open and was drawn from this standing.");
+	}
+
 	static ConflictException anotherOnIce(Performance other) {
 		return new ConflictException("another-on-ice", "Start number " + other.startNumber()
 				+ " is still on the ice. Close its cards or end its performance first.");

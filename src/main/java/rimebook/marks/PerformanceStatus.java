@@ -35,20 +35,45 @@ public enum PerformanceStatus {
 			case WAITING -> next == ON_ICE || next == WITHDRAWN || next == DISQUALIFIED;
 			case ON_ICE ->
 				next == CLOSED || next == WAITING || next == WITHDRAWN || next == NOT_FINISHED || next == DISQUALIFIED;
-			case CLOSED -> next == REOPENED || next == DISQUALIFIED;
-			case REOPENED -> next == CLOSED || next == DISQUALIFIED;
+			case CLOSED -> next == REOPENED;
+			case REOPENED -> next == CLOSED;
 			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> false;
 		};
+	}
+
+	/**
+	 * Tell whether two officials may move a performance from here to the next status:
+	 * what was skated may not count after all, and what was ended wrongly goes on.
+	 */
+	public boolean canBeCorrectedTo(PerformanceStatus next) {
+		return switch (this) {
+			case CLOSED -> next.isEndedWithoutMarks();
+			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> next != this && next != REOPENED;
+			case WAITING, ON_ICE, REOPENED -> false;
+		};
+	}
+
+	/** How the team came through, in words: "marks count", "not finished". */
+	public String inWords() {
+		return switch (this) {
+			case CLOSED -> "marks count";
+			case WAITING -> "still to skate";
+			case ON_ICE -> "on the ice";
+			case REOPENED -> "cards open again";
+			case WITHDRAWN -> "withdrawn";
+			case NOT_FINISHED -> "not finished";
+			case DISQUALIFIED -> "disqualified";
+		};
+	}
+
+	/** Tell whether the team has no marks that count, and will have none. */
+	public boolean isEndedWithoutMarks() {
+		return this == WITHDRAWN || this == NOT_FINISHED || this == DISQUALIFIED;
 	}
 
 	/** Tell whether nothing more is expected of the performance in its segment. */
 	public boolean isDone() {
 		return this != WAITING && !takesCards();
-	}
-
-	/** Tell whether the referee ended it, so that no marks count for it. */
-	boolean isEndedWithoutMarks() {
-		return this == WITHDRAWN || this == NOT_FINISHED || this == DISQUALIFIED;
 	}
 
 	/** Tell whether judges may send and change their cards. */

@@ -60,6 +60,7 @@ class SegmentOpening {
 		requireRunning(event);
 		requirePanel(event);
 		requireEarlierSegmentsDone(event, segment);
+		requireNobodyLeftOut(segment);
 		return order(segment).starts().stream().map((start) -> performance(segment, start)).toList();
 	}
 
@@ -92,6 +93,16 @@ class SegmentOpening {
 		return !all.isEmpty() && all.stream().allMatch((performance) -> performance.status().isDone());
 	}
 
+	/** A withdrawal may have been taken back since the draw. */
+	private void requireNobodyLeftOut(SegmentId segment) {
+		List<String> without = this.draw.leftOut(segment);
+		if (!without.isEmpty()) {
+			throw new RuleViolationException("order-incomplete",
+					"The starting order was drawn without " + String.join(", ", without)
+							+ ", back in the event since. Draw it again, giving that as the reason.");
+		}
+	}
+
 	private StartingOrderView order(SegmentId segment) {
 		return this.draw.ofSegment(segment)
 			.orElseThrow(() -> new RuleViolationException("order-missing",
@@ -101,8 +112,14 @@ class SegmentOpening {
 	private Performance performance(SegmentId segment, StartView start) {
 		Performance performance = new Performance(this.ids.next(), segment, start);
 		if (this.entries.entry(start.entry()).state() == EntryState.WITHDRAWN) {
-			performance.end(PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");
+			performance.endWith(start.entry().value(), PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");
+			return performance;
 		}
+		this.performances.findByEntry(start.entry().value())
+			.stream()
+			.filter((earlier) -> earlier.status().isEndedWithoutMarks())
+			.findFirst()
+			.ifPresent(performance::endAfter);
 		return performance;
 	}
 

@@ -34,6 +34,8 @@ public class SegmentRun {
 
 	private final ClockBook clocks;
 
+	private final EndedEntries entries;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -43,7 +45,7 @@ public class SegmentRun {
 	private final StillOpen stillOpen;
 
 	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
-			SegmentOpening opening, CardBooks books, ClockBook clocks, Ids ids, Clock clock,
+			SegmentOpening opening, CardBooks books, ClockBook clocks, EndedEntries entries, Ids ids, Clock clock,
 			ApplicationEventPublisher events, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
@@ -52,6 +54,7 @@ public class SegmentRun {
 		this.opening = opening;
 		this.books = books;
 		this.clocks = clocks;
+		this.entries = entries;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -152,19 +155,31 @@ public class SegmentRun {
 	}
 
 	/**
-	 * End a performance without marks that count.
+	 * End a performance without marks that count. A team that is withdrawn has withdrawn
+	 * from the event.
 	 * @param how withdrawn, not finished or disqualified
 	 * @param reason why, up to 500 characters
+	 * @throws rimebook.shared.ConflictException {@code status-needs-two} once its cards
+	 * were closed, {@code performance-state} if it has ended already
 	 */
 	@Transactional
 	public void end(PerformanceId id, int version, PerformanceStatus how, String reason, Actor actor) {
-		Performance performance = locked(id, version);
 		String why = Required.text("reason", reason, 500);
+		this.entries.hold(id);
+		Performance performance = locked(id, version);
+		requireMarksNotClosed(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		performance.end(how, why);
 		this.events.publishEvent(new PerformanceEnded(id, performance.segment(), how,
 				line(actor, performance, "performance.ended").from(before, PerformanceRefusals.words(how))
 					.because(why)));
+		this.entries.follow(performance.entry(), how, why, actor);
+	}
+
+	private static void requireMarksNotClosed(Performance performance) {
+		if (performance.isClosed() || performance.isReopened()) {
+			throw PerformanceRefusals.needsTwo(performance);
+		}
 	}
 
 	/** List the performances of an opened segment by starting number; empty before. */

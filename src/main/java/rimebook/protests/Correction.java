@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceId;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PointsLine;
 import rimebook.marks.SheetLine;
 import rimebook.panels.SeatId;
@@ -22,6 +23,9 @@ import rimebook.tabulation.CardMarks;
 /** A correction from its proposal to the other official's decision. */
 @Entity
 class Correction {
+
+	/** The line of a correction that is about no line of a card. */
+	static final String STATUS = "status";
 
 	@Id
 	private UUID id;
@@ -103,6 +107,14 @@ class Correction {
 		this.newText = proposal.corrected();
 	}
 
+	Correction(UUID id, SegmentId segment, ProposeStatusCorrection proposal, PerformanceStatus old, String reason,
+			String by, Instant now) {
+		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
+		this.line = STATUS;
+		this.oldText = old.name();
+		this.newText = proposal.corrected().name();
+	}
+
 	@SuppressWarnings("NullAway.Init")
 	private Correction(UUID id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
 			@Nullable ProtestId protest, String reason, String by, Instant now) {
@@ -147,11 +159,15 @@ class Correction {
 	}
 
 	private boolean changesPoints() {
-		return !this.line.isEmpty() && !changesSheet();
+		return !changesMarks() && !changesSheet() && !changesStatus();
 	}
 
 	private boolean changesSheet() {
 		return SheetLine.isOne(this.line);
+	}
+
+	private boolean changesStatus() {
+		return this.line.equals(STATUS);
 	}
 
 	private boolean changesMarks() {
@@ -166,6 +182,8 @@ class Correction {
 				changesMarks() ? new CardMarks(this.newFirst, this.newSecond) : null,
 				changesPoints() ? new PointsChange(PointsLine.parse(this.line), this.oldValue, this.newValue) : null,
 				changesSheet() ? new SheetChange(SheetLine.parse(this.line), this.oldText, this.newText) : null,
+				changesStatus() ? new StatusChange(PerformanceStatus.valueOf(this.oldText),
+						PerformanceStatus.valueOf(this.newText)) : null,
 				this.reason, this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt,
 				this.decisionReason, (this.version != null) ? this.version : 0);
 	}

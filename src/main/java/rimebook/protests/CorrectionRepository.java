@@ -19,6 +19,10 @@ interface CorrectionRepository extends Repository<Correction, UUID> {
 	@Query("select c from Correction c where c.id = :id")
 	Optional<Correction> findLockedById(UUID id);
 
+	/** The performance of a correction of that line, read without the correction. */
+	@Query("select c.performance from Correction c where c.id = :id and c.line = :line")
+	Optional<UUID> findPerformanceById(UUID id, String line);
+
 	List<Correction> findBySegmentOrderByProposedAt(UUID segment);
 
 	boolean existsBySegmentAndState(UUID segment, CorrectionState state);

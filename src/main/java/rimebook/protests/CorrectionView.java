@@ -12,7 +12,8 @@ import rimebook.panels.SeatId;
 import rimebook.tabulation.CardMarks;
 
 /**
- * A correction of one closed card, or of what the technical panel sent.
+ * A correction of one closed card, of what the technical panel sent, or of how a team
+ * came through.
  *
  * @param seat whose card, {@code null} where it is no judge's
  * @param protest the protest that led to it, or {@code null}
@@ -20,15 +21,19 @@ import rimebook.tabulation.CardMarks;
  * @param corrected the marks that shall count, {@code null} in points judging
  * @param change what it changes on a card in points judging, else {@code null}
  * @param sheet what it changes in the elements or deductions, else {@code null}
+ * @param status what it changes in how the team came through, else {@code null}
  */
 public record CorrectionView(CorrectionId id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
 		@Nullable ProtestId protest, @Nullable CardMarks old, @Nullable CardMarks corrected,
-		@Nullable PointsChange change, @Nullable SheetChange sheet, String reason, CorrectionState state,
-		String proposedBy, Instant proposedAt, String decidedBy, @Nullable Instant decidedAt, String decisionReason,
-		int version) {
+		@Nullable PointsChange change, @Nullable SheetChange sheet, @Nullable StatusChange status, String reason,
+		CorrectionState state, String proposedBy, Instant proposedAt, String decidedBy, @Nullable Instant decidedAt,
+		String decisionReason, int version) {
 
 	/** What it was proposed on, in words. */
 	public String oldWords() {
+		if (this.status != null) {
+			return this.status.old().inWords();
+		}
 		if (this.sheet != null) {
 			return this.sheet.line().words(this.sheet.old());
 		}
@@ -38,6 +43,9 @@ public record CorrectionView(CorrectionId id, SegmentId segment, PerformanceId p
 
 	/** What shall count, in words. */
 	public String correctedWords() {
+		if (this.status != null) {
+			return this.status.corrected().inWords();
+		}
 		if (this.sheet != null) {
 			return this.sheet.line().words(this.sheet.corrected());
 		}
@@ -47,6 +55,9 @@ public record CorrectionView(CorrectionId id, SegmentId segment, PerformanceId p
 
 	/** Which line of the card it changes, in words; empty where it changes both marks. */
 	public String lineWords() {
+		if (this.status != null) {
+			return "how the team came through";
+		}
 		if (this.sheet != null) {
 			return this.sheet.line().words();
 		}

@@ -3,6 +3,7 @@ package rimebook.protests;
 import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -13,10 +14,13 @@ import rimebook.competition.StillOpen;
 import rimebook.marks.CardCorrection;
 import rimebook.marks.CardView;
 import rimebook.marks.MarkWords;
+import rimebook.marks.PerformanceId;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsCorrection;
 import rimebook.marks.SegmentRun;
 import rimebook.marks.SheetCorrection;
+import rimebook.marks.StatusCorrection;
 import rimebook.panels.SeatId;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
@@ -32,11 +36,11 @@ import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /**
- * Corrections of closed cards: one official proposes, another approves with the effect on
- * every place before their eyes. These are referee and accountant. What the technical
- * panel sent is corrected only where it was typed wrongly and all of that panel agree
- * (ISU General Regulations 2012, Rule 123 paragraph 4.A.iii): they are named in the
- * reason.
+ * Corrections of closed cards and of how a team came through: one official proposes,
+ * another approves with the effect on every place before their eyes. These are referee
+ * and accountant. What the technical panel sent is corrected only where it was typed
+ * wrongly and all of that panel agree (ISU General Regulations 2012, Rule 123 paragraph
+ * 4.A.iii): they are named in the reason.
  */
 @Service
 public class Corrections {
@@ -48,6 +52,8 @@ public class Corrections {
 	private final PointsCorrection points;
 
 	private final SheetCorrection sheets;
+
+	private final StatusCorrection statuses;
 
 	private final SegmentRun run;
 
@@ -64,13 +70,14 @@ public class Corrections {
 	private final StillOpen stillOpen;
 
 	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SheetCorrection sheets,
-			SegmentRun run, ResultPreview preview, ResultPublication publication, Ids ids, Clock clock,
-			ApplicationEventPublisher events, StillOpen stillOpen) {
+			StatusCorrection statuses, SegmentRun run, ResultPreview preview, ResultPublication publication, Ids ids,
+			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.corrections = corrections;
 		this.cards = cards;
 		this.points = points;
 		this.sheets = sheets;
+		this.statuses = statuses;
 		this.run = run;
 		this.preview = preview;
 		this.publication = publication;
@@ -81,7 +88,8 @@ public class Corrections {
 
 	/**
 	 * Propose other marks for a closed card; nothing changes yet.
-	 * @throws RuleViolationException if the reason is missing or the marks are the same
+	 * @throws RuleViolationException if the reason is missing, the marks are the same, or
+	 * no standing can be made with them
 	 * @throws ConflictException if the card is not closed, or the result is official and
 	 * was not opened again
 	 */
@@ -95,6 +103,7 @@ public class Corrections {
 			throw new RuleViolationException("nothing-to-correct", "first",
 					"The card already holds " + MarkWords.of(card.marks()) + "; there is nothing to correct.");
 		}
+		this.preview.ifCorrected(performance.segment(), proposal.performance(), proposal.seat(), proposal.corrected());
 		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
 				actor.name(), this.clock.instant());
 		return proposed(correction, reason, actor);
@@ -145,6 +154,22 @@ public class Corrections {
 				this.clock.instant()), reason, actor);
 	}
 
+	/**
+	 * Propose that a team came through otherwise; nothing changes yet.
+	 * @throws RuleViolationException if the reason is missing
+	 * @throws ConflictException if it cannot be so, or the result is official and was not
+	 * opened again
+	 */
+	@Transactional
+	public CorrectionView proposeStatus(ProposeStatusCorrection proposal, Actor actor) {
+		String reason = Required.text("reason", proposal.reason(), 500);
+		PerformanceView performance = this.run.performance(proposal.performance());
+		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
+		PerformanceStatus old = this.statuses.check(proposal.performance(), proposal.corrected());
+		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor.name(),
+				this.clock.instant()), reason, actor);
+	}
+
 	private CorrectionView proposed(Correction correction, String reason, Actor actor) {
 		this.corrections.save(correction);
 		CorrectionView view = correction.view();
@@ -163,6 +188,7 @@ public class Corrections {
 	 */
 	@Transactional
 	public void approve(CorrectionId id, int version, Actor actor) {
+		holdForStatus(id);
 		Correction correction = locked(id, version);
 		correction.approve(actor.name(), this.clock.instant());
 		CorrectionView view = correction.view();
@@ -171,7 +197,20 @@ public class Corrections {
 				"approved by " + actor.name()));
 	}
 
+	/** How a team came through is also said of its entry, which is held first. */
+	private void holdForStatus(CorrectionId id) {
+		this.corrections.findPerformanceById(id.value(), Correction.STATUS)
+			.map(PerformanceId::new)
+			.ifPresent(this.statuses::hold);
+	}
+
 	private void correct(CorrectionView view, Actor actor) {
+		StatusChange status = view.status();
+		if (status != null) {
+			this.statuses.correct(view.performance(), status.old(), status.corrected(), view.reason(), names(view),
+					actor);
+			return;
+		}
 		PointsChange change = view.change();
 		SheetChange sheet = view.sheet();
 		if (sheet != null) {
@@ -199,10 +238,25 @@ public class Corrections {
 			.because(view.decisionReason()));
 	}
 
+	/** Why a proposal cannot be approved any more; empty if it can. */
+	@Transactional(readOnly = true)
+	public Optional<String> refusal(CorrectionId id) {
+		CorrectionView view = correction(id);
+		StatusChange status = view.status();
+		if (status == null) {
+			return Optional.empty();
+		}
+		return this.statuses.refusal(view.performance(), status.old(), status.corrected());
+	}
+
 	/** Show what a correction would do to every place if it were approved now. */
 	@Transactional(readOnly = true)
 	public ResultEffect effect(CorrectionId id) {
 		CorrectionView view = correction(id);
+		StatusChange status = view.status();
+		if (status != null) {
+			return this.preview.ifStatus(this.run.performance(view.performance()), status.corrected());
+		}
 		PointsChange change = view.change();
 		SheetChange sheet = view.sheet();
 		if (sheet != null) {
@@ -254,7 +308,11 @@ public class Corrections {
 
 	/** The reason with both names, as it stands on the new version of the result. */
 	private static String twoNames(CorrectionView view) {
-		return view.reason() + " (proposed by " + view.proposedBy() + ", approved by " + view.decidedBy() + ")";
+		return view.reason() + " (" + names(view) + ")";
+	}
+
+	private static String names(CorrectionView view) {
+		return "proposed by " + view.proposedBy() + ", approved by " + view.decidedBy();
 	}
 
 }

@@ -9,7 +9,7 @@ public enum Cause {
 	STATUS,
 	/** Other cards count than before: a substitute took over, or gave back, a seat. */
 	PANEL,
-	/** Two officials corrected a closed card. */
+	/** Two officials corrected a closed card, or how a team came through. */
 	CORRECTED,
 	/** The segment was posted and the protest clock started. */
 	POSTED,

@@ -1,7 +1,6 @@
 package rimebook.results;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,21 +33,22 @@ class EventStandings {
 	/**
 	 * Combine the segments by factored places, or by points.
 	 * @param segments one standing a segment in order, {@code null} where none is yet
+	 * @param field who has left the event, and who is still to skate
 	 * @param before the version before, or {@code null}
 	 */
-	Standing compose(CompetitionView competition, EventView event, List<@Nullable Standing> segments,
+	Standing compose(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
 			@Nullable Standing before) {
 		Standing last = current(segments);
 		if (event.isJudgedByPoints()) {
-			return this.points.ofEvent(competition, event, segments, before, last);
+			return this.points.ofEvent(competition, event, segments, field, before, last);
 		}
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = Combination.combine(rules(event), places(segments))
+		List<Standing.Row> rows = Combination.combine(rules(event), places(segments, field.statuses(segments)))
 			.rows()
 			.stream()
-			.map((row) -> row(row, teams, previous, last))
+			.map((row) -> row(row, teams, previous, field))
 			.toList();
 		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
 				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judges(), last.skated(),
@@ -79,18 +79,17 @@ class EventStandings {
 			.toList();
 	}
 
-	static List<EntryPlaces> places(List<@Nullable Standing> segments) {
+	/**
+	 * The places in each segment.
+	 * @param statuses how every team came through the event
+	 */
+	static List<EntryPlaces> places(List<@Nullable Standing> segments, Map<String, EntryStatus> statuses) {
 		Map<String, List<@Nullable Integer>> places = new LinkedHashMap<>();
-		Map<String, EntryStatus> statuses = new HashMap<>();
 		for (int i = 0; i < segments.size(); i++) {
 			Standing standing = segments.get(i);
 			if (standing != null) {
 				for (Standing.Row row : standing.rows()) {
 					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, taken(row));
-					// The later segment has the last word: who withdraws from it has no
-					// final place, whatever was skated before.
-					statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
-							(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier);
 				}
 			}
 		}
@@ -119,17 +118,11 @@ class EventStandings {
 	}
 
 	private static Standing.Row row(EventRow row, Map<String, TeamNames.Named> teams, Map<String, Integer> previous,
-			Standing last) {
+			EventField field) {
 		TeamNames.Named team = teams.get(row.entry());
 		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
-				team.club(), 0, status(row.entry(), row.status(), last), List.of(), List.of(), row.places(),
-				row.total(), row.why((entry) -> teams.get(entry).team()));
-	}
-
-	static String status(String entry, EntryStatus status, Standing last) {
-		boolean waiting = status == EntryStatus.SKATED
-				&& last.rows().stream().noneMatch((skated) -> skated.entry().equals(entry));
-		return waiting ? "WAITING" : status.name();
+				team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(), row.places(), row.total(),
+				row.why((entry) -> teams.get(entry).team()));
 	}
 
 }

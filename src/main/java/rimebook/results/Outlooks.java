@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -24,6 +27,7 @@ import rimebook.tabulation.Flip;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.points.ScoreNeeded;
 import rimebook.tabulation.possible.EarlierSegments;
 import rimebook.tabulation.possible.PlaceRange;
@@ -35,6 +39,8 @@ import rimebook.tabulation.possible.StillPossible;
 /** Looks ahead from a standing while teams are still to skate. */
 @Component
 class Outlooks {
+
+	private static final Log log = LogFactory.getLog(Outlooks.class);
 
 	/** The places that anybody asks about before the last team; before that, who wins. */
 	private static final int PLACES = 3;
@@ -61,33 +67,34 @@ class Outlooks {
 	 * @param before the segment's version before, or {@code null}
 	 * @param segments one standing a segment, this one's among them, {@code null} where
 	 * none is yet
+	 * @param field who has left the event, and who is still to skate
 	 * @return {@code null} where there is nothing to say
 	 */
 	@Nullable Outlook of(EventView event, SegmentView segment, List<ClosedPerformance> closed, List<EntryId> waiting,
-			@Nullable Standing before, List<@Nullable Standing> segments) {
+			@Nullable Standing before, List<@Nullable Standing> segments, EventField field) {
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		UnaryOperator<String> name = (entry) -> teams.get(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
-		Outlook outlook = event.isJudgedByPoints()
-				? new Outlook(List.of(), scoresNeeded(event, segment, closed, toSkate, segments, name), List.of())
-				: placement(event, segment, closed, toSkate, before, segments, name);
+		Outlook outlook = event.isJudgedByPoints() ? new Outlook(List.of(),
+				scoresNeeded(event, segment, closed, toSkate, segments, field, name), List.of())
+				: placement(event, segment, closed, toSkate, before, segments, field, name);
 		return outlook.isEmpty() ? null : outlook;
 	}
 
 	private List<String> scoresNeeded(EventView event, SegmentView segment, List<ClosedPerformance> closed,
-			List<String> toSkate, List<@Nullable Standing> segments, UnaryOperator<String> name) {
+			List<String> toSkate, List<@Nullable Standing> segments, EventField field, UnaryOperator<String> name) {
 		if (toSkate.isEmpty()) {
 			return List.of();
 		}
 		String next = toSkate.get(0);
 		boolean last = event.isLastSegment(segment.id()) && segment.position() > 1;
-		List<ScoreNeeded> needed = last ? this.points.neededInEvent(event, segments, next)
+		List<ScoreNeeded> needed = last ? this.points.neededInEvent(event, segments, field, next)
 				: this.points.neededInSegment(event, segment, closed);
 		return needed.stream().limit(PLACES).map((one) -> name.apply(next) + ": " + one.words()).toList();
 	}
 
 	private static Outlook placement(EventView event, SegmentView segment, List<ClosedPerformance> closed,
-			List<String> toSkate, @Nullable Standing before, List<@Nullable Standing> segments,
+			List<String> toSkate, @Nullable Standing before, List<@Nullable Standing> segments, EventField field,
 			UnaryOperator<String> name) {
 		PlacementRules rules = event.rules(segment.kind());
 		List<EntryCards> cards = closed.stream().map(SegmentStandings::cards).toList();
@@ -97,20 +104,36 @@ class Outlooks {
 		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
 			return new Outlook(List.of(), List.of(), flips);
 		}
-		PossiblePlaces possible = StillPossible
-			.of(underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), segments));
+		return possible(() -> underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), segments, field))
+			.map((possible) -> outlook(possible, toSkate, flips, name))
+			.orElseGet(() -> new Outlook(List.of(), List.of(), flips));
+	}
+
+	/** Looking ahead never stands in the way of the standing it belongs to. */
+	static Optional<PossiblePlaces> possible(Supplier<SegmentUnderWay> underWay) {
+		try {
+			return Optional.of(StillPossible.of(underWay.get()));
+		}
+		catch (TabulationException ex) {
+			log.warn("What is still possible is left out of a standing", ex);
+			return Optional.empty();
+		}
+	}
+
+	private static Outlook outlook(PossiblePlaces possible, List<String> toSkate, List<String> flips,
+			UnaryOperator<String> name) {
 		return new Outlook(possible.teams().stream().map((team) -> chance(team, name)).toList(),
 				needs(possible, toSkate, name), flips);
 	}
 
 	/** The places in the event are asked for where it ends with this segment. */
 	private static SegmentUnderWay underWay(EventView event, SegmentView segment, SegmentUnderWay alone,
-			List<@Nullable Standing> segments) {
+			List<@Nullable Standing> segments, EventField field) {
 		List<@Nullable Standing> earlier = segments.subList(0, segment.position() - 1);
 		if (earlier.isEmpty() || earlier.contains(null) || !event.isLastSegment(segment.id())) {
 			return alone;
 		}
-		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier));
+		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier, field.statuses(segments)));
 		Set<String> known = places.stream().map(EntryPlaces::entry).collect(Collectors.toSet());
 		alone.standing()
 			.rows()

@@ -70,8 +70,9 @@ class PointsStandings {
 	/**
 	 * What each place of the event takes for a team that has its last segment before it.
 	 */
-	List<ScoreNeeded> neededInEvent(EventView event, List<@Nullable Standing> segments, String entry) {
-		PointsEventStanding standing = combined(this.ruleSets.of(event), segments);
+	List<ScoreNeeded> neededInEvent(EventView event, List<@Nullable Standing> segments, EventField field,
+			String entry) {
+		PointsEventStanding standing = combined(this.ruleSets.of(event), segments, field);
 		boolean comes = standing.row(entry)
 			.filter((row) -> row.place() != null)
 			.filter((row) -> row.segments().stream().filter(Objects::isNull).count() == 1)
@@ -84,8 +85,10 @@ class PointsStandings {
 				closed.stream().map(PointsStandings::performance).toList());
 	}
 
-	private static PointsEventStanding combined(PointsRules rules, List<@Nullable Standing> segments) {
-		return PointsCombination.combine(segments.size(), rules.disqualifiedPlaces(), totals(segments));
+	private static PointsEventStanding combined(PointsRules rules, List<@Nullable Standing> segments,
+			EventField field) {
+		return PointsCombination.combine(segments.size(), rules.disqualifiedPlaces(),
+				totals(segments, field.statuses(segments)));
 	}
 
 	private static Performance performance(ClosedPerformance closed) {
@@ -106,31 +109,27 @@ class PointsStandings {
 	}
 
 	/** The standing of an event, as {@link EventStandings#compose}. */
-	Standing ofEvent(CompetitionView competition, EventView event, List<@Nullable Standing> segments,
+	Standing ofEvent(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
 			@Nullable Standing before, Standing last) {
 		PointsRules rules = this.ruleSets.of(event);
 		Map<String, TeamNames.Named> teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = combined(rules, segments).rows()
+		List<Standing.Row> rows = combined(rules, segments, field).rows()
 			.stream()
-			.map((row) -> row(row, teams, previous.get(row.entry()), last))
+			.map((row) -> row(row, teams, previous.get(row.entry()), field))
 			.toList();
 		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
 				PointsWording.ofEvent(rules, event), event.method().name(), event.judges(), last.skated(),
 				last.starters(), "", "", EventStandings.columns(event), rows);
 	}
 
-	private static List<EntryTotals> totals(List<@Nullable Standing> segments) {
+	private static List<EntryTotals> totals(List<@Nullable Standing> segments, Map<String, EntryStatus> statuses) {
 		Map<String, List<@Nullable SegmentTotal>> totals = new LinkedHashMap<>();
-		Map<String, EntryStatus> statuses = new HashMap<>();
 		for (int i = 0; i < segments.size(); i++) {
 			Standing standing = segments.get(i);
 			if (standing != null) {
 				for (Standing.Row row : standing.rows()) {
 					totals.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, total(row));
-					// The later segment has the last word, as in placement judging.
-					statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
-							(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier);
 				}
 			}
 		}
@@ -155,7 +154,7 @@ class PointsStandings {
 	}
 
 	private static Standing.Row row(PointsEventRow row, Map<String, TeamNames.Named> teams, @Nullable Integer previous,
-			Standing last) {
+			EventField field) {
 		TeamNames.Named team = teams.get(row.entry());
 		List<@Nullable Integer> places = new ArrayList<>();
 		List<@Nullable Integer> totals = new ArrayList<>();
@@ -165,7 +164,7 @@ class PointsStandings {
 		}
 		boolean started = totals.stream().anyMatch((total) -> total != null);
 		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), 0,
-				EventStandings.status(row.entry(), row.status(), last), List.of(), List.of(), places,
+				field.words(row.entry(), row.status()), List.of(), List.of(), places,
 				started ? row.total().hundredths() : null, row.why((entry) -> teams.get(entry).team()), null, totals);
 	}
 

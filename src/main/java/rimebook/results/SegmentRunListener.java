@@ -17,9 +17,11 @@ import rimebook.marks.ClockTouched;
 import rimebook.marks.PanelChanged;
 import rimebook.marks.PerformanceCalled;
 import rimebook.marks.PerformanceEnded;
+import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.SegmentOpened;
 import rimebook.marks.SegmentRun;
+import rimebook.marks.StatusCorrected;
 import rimebook.shared.Actor;
 
 /**
@@ -111,6 +113,19 @@ class SegmentRunListener {
 			this.update.publishEvent(event, note, changed.change().actor());
 		}
 		event.segments().forEach((each) -> this.events.publishEvent(new IceChanged(each.id())));
+	}
+
+	@EventListener
+	void on(StatusCorrected corrected) {
+		SegmentResult result = this.update.locked(corrected.segment());
+		result.change();
+		if (corrected.status() == PerformanceStatus.ON_ICE) {
+			result.takesTheIce(corrected.entry());
+		}
+		String team = this.entries.entry(corrected.entry()).team().name();
+		this.update.publish(corrected.segment(), Cause.CORRECTED, "Corrected: " + team + ", " + corrected.words() + ".",
+				corrected.change().actor());
+		this.events.publishEvent(new IceChanged(corrected.segment()));
 	}
 
 	private EntryId entry(PerformanceId performance) {

@@ -66,6 +66,13 @@ public record Standing(String competition, String event, String segment, String 
 						this.rows, this.outlook, new Panel(panel.judges(), panel.notes()));
 	}
 
+	/** The same standing without the row of a team. */
+	Standing without(String entry) {
+		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
+				this.rows.stream().filter((row) -> !row.entry().equals(entry)).toList(), this.outlook, this.panel);
+	}
+
 	/** The numbers of the judges in the order of the cards. */
 	public List<Integer> judgeNumbers() {
 		return (this.panel != null) ? this.panel.judges() : IntStream.rangeClosed(1, this.judges).boxed().toList();

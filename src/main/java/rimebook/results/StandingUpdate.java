@@ -1,25 +1,18 @@
 package rimebook.results;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.competition.StillOpen;
-import rimebook.marks.ClosedCards;
-import rimebook.marks.ClosedPerformance;
-import rimebook.marks.CountedPanel;
-import rimebook.entries.EntryId;
 import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -38,15 +31,9 @@ class StandingUpdate {
 
 	private final Competitions competitions;
 
-	private final ClosedCards cards;
-
 	private final SegmentRun run;
 
-	private final SegmentStandings segmentStandings;
-
-	private final EventStandings eventStandings;
-
-	private final Outlooks outlooks;
+	private final StandingDrafts drafts;
 
 	private final VersionWriter writer;
 
@@ -54,18 +41,14 @@ class StandingUpdate {
 
 	private final StillOpen stillOpen;
 
-	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, ClosedCards cards,
-			SegmentRun run, SegmentStandings segmentStandings, EventStandings eventStandings, Outlooks outlooks,
-			VersionWriter writer, PostingBook postings, StillOpen stillOpen) {
+	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, SegmentRun run,
+			StandingDrafts drafts, VersionWriter writer, PostingBook postings, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.results = results;
 		this.standings = standings;
 		this.competitions = competitions;
-		this.cards = cards;
 		this.run = run;
-		this.segmentStandings = segmentStandings;
-		this.eventStandings = eventStandings;
-		this.outlooks = outlooks;
+		this.drafts = drafts;
 		this.writer = writer;
 		this.postings = postings;
 	}
@@ -96,7 +79,7 @@ class StandingUpdate {
 	}
 
 	boolean isComplete(SegmentId segment) {
-		return waiting(segment).isEmpty();
+		return this.run.performances(segment).stream().allMatch((one) -> one.status().isDone());
 	}
 
 	boolean hasStanding(SegmentId segment) {
@@ -113,7 +96,7 @@ class StandingUpdate {
 		requireNoneReopened(segment);
 		List<SegmentResult> all = lockedOfEvent(segment);
 		SegmentResult result = one(all, segment);
-		Draft draft = draft(segment, this.cards.ofSegment(segment));
+		StandingDrafts.Draft draft = this.drafts.now(segment);
 		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
 		int number = result.nextStanding();
 		this.writer.write(Scope.SEGMENT, segment.value(), number,
@@ -143,31 +126,29 @@ class StandingUpdate {
 	 * where none of them has a standing yet.
 	 */
 	void publishEvent(EventView event, String note, Actor actor) {
-		EventView held = event.held();
-		List<SegmentResult> all = this.results
-			.findLocked(event.segments().stream().map((each) -> each.id().value()).toList());
-		List<@Nullable Standing> segments = held.segments().stream().map(this::latest).toList();
-		if (segments.stream().anyMatch(Objects::nonNull)) {
-			Optional<ResultVersion> before = this.standings.latest(event.id());
-			Standing standing = before.map(ResultVersion::standing).orElse(null);
-			Standing whole = this.eventStandings.compose(this.competitions.competition(event.competition()), held,
-					segments, standing);
-			writeEvent(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)), all,
-					new VersionWriter.Publication(Cause.CANCELLED, note, actor));
+		List<SegmentResult> all = lockedOfEvent(event);
+		this.drafts.whole(event.held())
+			.ifPresent((draft) -> writeEvent(draft, all, new VersionWriter.Publication(Cause.CANCELLED, note, actor)));
+	}
+
+	/**
+	 * Write the next version of an event alone, where none of its segments changed: a
+	 * team left it, or came back, between two of them. Nothing is written before the
+	 * first standing.
+	 * @param shown tells whether the newest version says so already
+	 * @throws ConflictException {@code cards-reopened}, as for {@link #publish}
+	 */
+	void publishEvent(EventId id, Predicate<Standing> shown, VersionWriter.Publication publication) {
+		List<SegmentResult> all = lockedOfEvent(this.competitions.event(id));
+		if (this.standings.latest(id).map(ResultVersion::standing).filter(shown.negate()).isPresent()) {
+			SegmentId last = lastBegun(id);
+			requireNoneReopened(last);
+			writeEvent(this.drafts.now(last), all, publication);
 		}
 	}
 
-	private @Nullable Standing latest(SegmentView segment) {
-		return this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null);
-	}
-
-	/** Nothing is published of a cancelled segment, but a preview may look at one. */
-	private EventView counted(SegmentId id) {
-		EventView event = this.competitions.eventOf(id);
-		return event.segment(id).isCancelled() ? event : event.held();
-	}
-
-	private void writeEvent(Draft draft, List<SegmentResult> all, VersionWriter.Publication publication) {
+	private void writeEvent(StandingDrafts.Draft draft, List<SegmentResult> all,
+			VersionWriter.Publication publication) {
 		this.writer.write(Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
 				isOfficial(draft.view(), all) ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication,
 				draft.event());
@@ -180,32 +161,16 @@ class StandingUpdate {
 				.anyMatch((result) -> result.segment().equals(segment.id()) && result.isOfficial()));
 	}
 
-	/** Compose both standings as these cards would make them, writing nothing. */
-	Draft draft(SegmentId id, List<ClosedPerformance> closed) {
-		EventView event = counted(id);
-		CompetitionView competition = this.competitions.competition(event.competition());
-		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
-		List<EntryId> waiting = waiting(id);
-		CountedPanel panel = this.cards.panel(id);
-		EventView counted = event.countedBy(panel.judges().size());
-		Standing segment = this.segmentStandings
-			.compose(competition, counted, event.segment(id), closed, closed.size() + waiting.size(), before)
-			.with(panel);
-		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
-		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
-		List<@Nullable Standing> segments = segments(event, id, segment);
-		Standing whole = this.eventStandings.compose(competition, event, segments, wholeBefore);
-		Outlook outlook = this.outlooks.of(counted, event.segment(id), closed, waiting, before, segments);
-		return new Draft(event, segment.with(outlook), whole.with(outlook), before, wholeBefore,
-				eventBefore.map(ResultVersion::number).orElse(0));
-	}
-
-	private List<@Nullable Standing> segments(EventView event, SegmentId changed, Standing standing) {
-		List<@Nullable Standing> all = new ArrayList<>();
-		for (SegmentView segment : event.segments()) {
-			all.add(segment.id().equals(changed) ? standing : latest(segment));
-		}
-		return all;
+	/** The last segment of an event that has a standing; there is one. */
+	private SegmentId lastBegun(EventId id) {
+		return this.competitions.event(id)
+			.held()
+			.segments()
+			.stream()
+			.map(SegmentView::id)
+			.filter(this::hasStanding)
+			.reduce((earlier, later) -> later)
+			.orElseThrow();
 	}
 
 	private void requireNoneReopened(SegmentId segment) {
@@ -219,17 +184,12 @@ class StandingUpdate {
 			});
 	}
 
-	private List<EntryId> waiting(SegmentId segment) {
-		return this.run.performances(segment)
-			.stream()
-			.filter((performance) -> !performance.status().isDone())
-			.map(PerformanceView::entry)
-			.toList();
+	private List<SegmentResult> lockedOfEvent(SegmentId segment) {
+		return lockedOfEvent(this.competitions.eventOf(segment));
 	}
 
-	private List<SegmentResult> lockedOfEvent(SegmentId segment) {
-		return this.results.findLocked(
-				this.competitions.eventOf(segment).segments().stream().map((each) -> each.id().value()).toList());
+	private List<SegmentResult> lockedOfEvent(EventView event) {
+		return this.results.findLocked(event.segments().stream().map((each) -> each.id().value()).toList());
 	}
 
 	private static SegmentResult one(List<SegmentResult> all, SegmentId segment) {
@@ -237,15 +197,6 @@ class StandingUpdate {
 			.filter((result) -> result.segment().equals(segment))
 			.findFirst()
 			.orElseThrow(() -> NotFoundException.of("segment-result", segment));
-	}
-
-	/**
-	 * Both standings, with those they follow.
-	 *
-	 * @param eventNumber the number of the event's newest version, 0 for none
-	 */
-	record Draft(EventView view, Standing segment, Standing event, @Nullable Standing segmentBefore,
-			@Nullable Standing eventBefore, int eventNumber) {
 	}
 
 }

@@ -24,6 +24,7 @@ import tools.jackson.databind.DatabindException;
 
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
+import rimebook.tabulation.TabulationException;
 
 /** Reads out of an exception what may be told; null means that it is a bug. */
 final class RefusalReader {
@@ -36,6 +37,9 @@ final class RefusalReader {
 	static @Nullable Refusal read(Throwable thrown) {
 		if (thrown instanceof RimebookException refused) {
 			return Refusal.of(refused);
+		}
+		if (thrown instanceof TabulationException refused) {
+			return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.code(), String.valueOf(refused.getMessage()));
 		}
 		if (thrown instanceof OptimisticLockingFailureException) {
 			return Refusal.of(ConflictException.stale("record"));

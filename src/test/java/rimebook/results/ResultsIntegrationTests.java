@@ -29,6 +29,7 @@ import rimebook.entries.EntryView;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
+import rimebook.marks.StatusCorrection;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.DisqualifiedPlaces;
@@ -220,8 +221,7 @@ class ResultsIntegrationTests {
 			.filter((one) -> one.entry().toString().equals(winner))
 			.findFirst()
 			.orElseThrow();
-		this.context.getBean(SegmentRun.class)
-			.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "Prop on the ice", REFEREE);
+		disqualify(performance);
 		Standing event = this.standings.latest(day.event().id()).orElseThrow().standing();
 		assertThat(event.rows()).extracting(Standing.Row::place).containsExactly(2, 3, null);
 	}
@@ -270,12 +270,10 @@ class ResultsIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		SegmentId segment = official(day);
 		PerformanceView performance = day.performances(1).get(0);
-		SegmentRun run = this.context.getBean(SegmentRun.class);
-		assertRefused("result-official", () -> run.end(performance.id(), performance.version(),
-				PerformanceStatus.DISQUALIFIED, "Ineligible skater.", REFEREE));
+		assertRefused("result-official", () -> disqualify(performance));
 		assertThat(day.now(performance).status()).isEqualTo(PerformanceStatus.CLOSED);
 		this.publication.reopen(segment, version(segment), "Ineligible skater found.", REFEREE);
-		run.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "Ineligible skater.", REFEREE);
+		disqualify(performance);
 		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
 		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
 	}
@@ -318,6 +316,12 @@ class ResultsIntegrationTests {
 			.single();
 		assertThat(this.standings.latest(segment).orElseThrow().fingerprint())
 			.isEqualTo(StandingText.fingerprint(body));
+	}
+
+	private void disqualify(PerformanceView performance) {
+		this.context.getBean(StatusCorrection.class)
+			.correct(performance.id(), PerformanceStatus.CLOSED, PerformanceStatus.DISQUALIFIED, "Prop on the ice",
+					"by two", REFEREE);
 	}
 
 	private SegmentId official(SmallCompetition day) {

@@ -23,9 +23,13 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.entries.EnterTeam;
 import rimebook.marks.Acknowledgement;
+import rimebook.marks.CalledListView;
+import rimebook.marks.ElementCalls;
+import rimebook.marks.ListAuthorisations;
 import rimebook.marks.MarkSubmission;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
+import rimebook.marks.PointsJudge;
 import rimebook.marks.SegmentRun;
 import rimebook.marks.SubmitCard;
 import rimebook.panels.DraftOfficial;
@@ -227,12 +231,27 @@ public final class SmallCompetition {
 		return this.context.getBean(SegmentRun.class).performance(performance.id());
 	}
 
-	/** Call, mark and close the next team; returns the cards in seat order. */
+	/**
+	 * Call, mark and close the next team; returns the cards in seat order, none in points
+	 * judging.
+	 */
 	public List<CardMarks> skateNext(int position) {
 		PerformanceView performance = callNext(position);
-		List<CardMarks> cards = sendAll(performance);
+		List<CardMarks> cards = event().isJudgedByPoints() ? List.of() : sendAll(performance);
+		if (event().isJudgedByPoints()) {
+			judgeByPoints(performance);
+		}
 		close(performance);
 		return cards;
+	}
+
+	private void judgeByPoints(PerformanceView performance) {
+		new CalledElements(this.context, performance).call("I4+pi3", "ME4");
+		CalledListView list = this.context.getBean(ElementCalls.class).ofPerformance(performance.id()).orElseThrow();
+		for (SeatView seat : seats()) {
+			PointsJudge.send(this.context, performance, seat, list, this.random.nextInt(11) - 5);
+		}
+		this.context.getBean(ListAuthorisations.class).authorise(performance.id(), list.sequence(), ACCOUNTANT);
 	}
 
 	/** Skate all that wait. */

@@ -30,6 +30,11 @@ record OrderRow(PerformanceId id, int number, int group, String team, String clu
 		};
 	}
 
+	/** Tell whether two officials can set how it came through. */
+	public boolean canCorrect() {
+		return this.status.isDone();
+	}
+
 	/** Tell whether it can still be ended without marks that count. */
 	public boolean canEnd() {
 		return this.status.canBecome(PerformanceStatus.DISQUALIFIED);

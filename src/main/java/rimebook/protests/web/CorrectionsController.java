@@ -166,6 +166,18 @@ class CorrectionsController {
 		return "redirect:/desk/protests/" + segment;
 	}
 
+	/** What cannot be tabulated, or cannot be so any more, is said in place of it. */
+	private void effect(CorrectionId id, Model model) {
+		try {
+			this.corrections.refusal(id)
+				.ifPresentOrElse((refusal) -> model.addAttribute("refusal", refusal),
+						() -> model.addAttribute("effect", this.corrections.effect(id)));
+		}
+		catch (RuleViolationException ex) {
+			model.addAttribute("refusal", ex.getMessage());
+		}
+	}
+
 	private CorrectionView decisionPage(SegmentId segment, CorrectionId id, HttpServletRequest request, Model model) {
 		CorrectionView view = this.corrections.correction(id);
 		if (!view.segment().equals(segment)) {
@@ -175,7 +187,7 @@ class CorrectionsController {
 		model.addAttribute("line", this.pages.line(view));
 		model.addAttribute("mayDecide", Duty.CORRECT.isOf(request) && view.state() == CorrectionState.PROPOSED);
 		if (view.state() == CorrectionState.PROPOSED) {
-			model.addAttribute("effect", this.corrections.effect(id));
+			effect(id, model);
 		}
 		return view;
 	}

@@ -5,6 +5,8 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -67,6 +69,14 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 
 	/** A correction with the names of team and seat. */
 	record CorrectionLine(CorrectionView correction, String team, String seat) {
+
+		/** What it is about, in one line. */
+		public String title() {
+			return Stream.of(this.team, this.seat, this.correction.lineWords())
+				.filter((part) -> !part.isEmpty())
+				.collect(Collectors.joining(", "));
+		}
+
 	}
 
 }

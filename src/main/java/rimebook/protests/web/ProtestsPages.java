@@ -88,6 +88,9 @@ class ProtestsPages {
 		if (seat != null) {
 			return this.panels.seat(seat).label();
 		}
+		if (correction.status() != null) {
+			return "";
+		}
 		return Objects.requireNonNull(correction.sheet()).line().element() ? "called elements" : "deductions";
 	}
 

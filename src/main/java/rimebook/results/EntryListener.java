@@ -1,0 +1,49 @@
+package rimebook.results;
+
+import java.util.Set;
+import java.util.function.Predicate;
+
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryReinstated;
+import rimebook.entries.EntryWithdrawn;
+
+/**
+ * Publishes an event anew when a team leaves it or comes back between two segments, in
+ * the transaction of that act: a team that has withdrawn never keeps a place. Where a
+ * performance ended with it, the standing says so already.
+ */
+@Component
+class EntryListener {
+
+	private static final Set<String> IN_THE_EVENT = Set.of("SKATED", "WAITING");
+
+	private final StandingUpdate update;
+
+	EntryListener(StandingUpdate update) {
+		this.update = update;
+	}
+
+	@EventListener
+	void on(EntryWithdrawn withdrawn) {
+		this.update.publishEvent(withdrawn.event(),
+				rows(withdrawn.entry(), (row) -> !IN_THE_EVENT.contains(row.status())),
+				new VersionWriter.Publication(Cause.STATUS, withdrawn.change().reason(), withdrawn.change().actor()));
+	}
+
+	@EventListener
+	void on(EntryReinstated back) {
+		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.status().equals("WITHDRAWN")),
+				new VersionWriter.Publication(Cause.STATUS, back.change().reason(), back.change().actor()));
+	}
+
+	private static Predicate<Standing> rows(EntryId entry, Predicate<Standing.Row> holds) {
+		return (standing) -> standing.rows()
+			.stream()
+			.filter((row) -> row.entry().equals(entry.toString()))
+			.allMatch(holds);
+	}
+
+}

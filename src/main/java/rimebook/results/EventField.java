@@ -1,0 +1,69 @@
+package rimebook.results;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.EntryStatus;
+
+/**
+ * What no standing of a segment tells about the teams of an event: who has left it, and
+ * who is still to skate.
+ *
+ * @param withdrawn the entries that have withdrawn, also between two segments
+ * @param toSkate the entries still to skate the segment that is under way
+ */
+record EventField(Set<String> withdrawn, Set<String> toSkate) {
+
+	EventField {
+		withdrawn = Set.copyOf(withdrawn);
+		toSkate = Set.copyOf(toSkate);
+	}
+
+	/** The same field if that team had withdrawn. */
+	EventField without(String entry) {
+		Set<String> gone = new HashSet<>(this.withdrawn);
+		gone.add(entry);
+		return new EventField(gone, this.toSkate);
+	}
+
+	/** The same field if that team had not withdrawn. */
+	EventField with(String entry) {
+		Set<String> gone = new HashSet<>(this.withdrawn);
+		gone.remove(entry);
+		return new EventField(gone, this.toSkate);
+	}
+
+	/**
+	 * How each team that is in a standing came through the event so far: as in the first
+	 * segment that it did not skate to the end, and withdrawn if it has left since, so
+	 * that it has no final place, whatever was skated before.
+	 * @param segments one standing a segment, {@code null} where none is yet
+	 */
+	Map<String, EntryStatus> statuses(List<@Nullable Standing> segments) {
+		Map<String, EntryStatus> statuses = new HashMap<>();
+		for (Standing standing : segments) {
+			if (standing != null) {
+				standing.rows()
+					.forEach((row) -> statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
+							(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier));
+			}
+		}
+		statuses.replaceAll((entry, status) -> left(entry, status) ? EntryStatus.WITHDRAWN : status);
+		return statuses;
+	}
+
+	private boolean left(String entry, EntryStatus status) {
+		return status == EntryStatus.SKATED && this.withdrawn.contains(entry);
+	}
+
+	/** The status as a row of the combined standing has it. */
+	String words(String entry, EntryStatus status) {
+		return (status == EntryStatus.SKATED && this.toSkate.contains(entry)) ? "WAITING" : status.name();
+	}
+
+}

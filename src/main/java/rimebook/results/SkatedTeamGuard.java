@@ -1,0 +1,58 @@
+package rimebook.results;
+
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentView;
+import rimebook.entries.EntryView;
+import rimebook.entries.WithdrawalGuard;
+import rimebook.marks.PerformanceView;
+import rimebook.marks.SegmentRun;
+
+/**
+ * A team that has nothing left to skate is not withdrawn in passing: what counts of it is
+ * for two officials to change, and of a signed result only after it was opened again.
+ */
+@Component
+class SkatedTeamGuard implements WithdrawalGuard {
+
+	private final Competitions competitions;
+
+	private final SegmentRun run;
+
+	private final Standings standings;
+
+	SkatedTeamGuard(Competitions competitions, SegmentRun run, Standings standings) {
+		this.competitions = competitions;
+		this.run = run;
+		this.standings = standings;
+	}
+
+	@Override
+	public Optional<String> refusal(EntryView entry) {
+		EventView event = this.competitions.event(entry.event());
+		SegmentView last = event.segments().get(event.segments().size() - 1);
+		return this.run.performances(last.id())
+			.stream()
+			.filter((performance) -> performance.entry().equals(entry.id()))
+			.filter((performance) -> performance.status().isDone())
+			.findFirst()
+			.map((performance) -> sentence(entry, performance, last));
+	}
+
+	private String sentence(EntryView entry, PerformanceView performance, SegmentView last) {
+		boolean official = this.standings.result(performance.segment())
+			.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+			.isPresent();
+		return entry.team().name() + " has nothing left to skate in this event"
+				+ (official
+						? ", and its result is signed. The referee opens the result of " + last.name()
+								+ " again; then two officials set how the team came through, as a correction."
+						: ". How it came through " + last.name()
+								+ " is set by two officials, as a correction on the page of protests and corrections.");
+	}
+
+}

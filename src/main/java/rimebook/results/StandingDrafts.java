@@ -1,0 +1,148 @@
+package rimebook.results;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.entries.EntryId;
+import rimebook.marks.ClosedCards;
+import rimebook.marks.ClosedPerformance;
+import rimebook.marks.CountedPanel;
+import rimebook.tabulation.TabulationException;
+
+/** Composes the next standing of a segment and of its event, writing nothing. */
+@Component
+class StandingDrafts {
+
+	private final Standings standings;
+
+	private final Competitions competitions;
+
+	private final ClosedCards cards;
+
+	private final SegmentStandings segmentStandings;
+
+	private final EventStandings eventStandings;
+
+	private final EventFields fields;
+
+	private final Outlooks outlooks;
+
+	private final TeamNames names;
+
+	StandingDrafts(Standings standings, Competitions competitions, ClosedCards cards, SegmentStandings segmentStandings,
+			EventStandings eventStandings, EventFields fields, Outlooks outlooks, TeamNames names) {
+		this.standings = standings;
+		this.competitions = competitions;
+		this.cards = cards;
+		this.segmentStandings = segmentStandings;
+		this.eventStandings = eventStandings;
+		this.fields = fields;
+		this.outlooks = outlooks;
+		this.names = names;
+	}
+
+	/** Compose both standings as everything is now. */
+	Draft now(SegmentId id) {
+		return of(id, this.cards.ofSegment(id));
+	}
+
+	/** Compose both standings as these cards would make them. */
+	Draft of(SegmentId id, List<ClosedPerformance> closed) {
+		return of(id, closed, this.fields.toSkate(id), Supposition.NONE);
+	}
+
+	/**
+	 * Compose both standings.
+	 * @param closed the performances that are done
+	 * @param toSkate the entries still to skate the segment, in their order
+	 * @param supposed what would be otherwise than now
+	 * @throws rimebook.shared.RuleViolationException with the code of the tabulation if
+	 * these cards cannot be tabulated
+	 */
+	Draft of(SegmentId id, List<ClosedPerformance> closed, List<EntryId> toSkate, Supposition supposed) {
+		EventView event = counted(id);
+		try {
+			return compose(event, id, closed, toSkate, supposed);
+		}
+		catch (TabulationException ex) {
+			throw TabulationAnswer.of(ex, this.names.of(event.id()));
+		}
+	}
+
+	private Draft compose(EventView event, SegmentId id, List<ClosedPerformance> closed, List<EntryId> toSkate,
+			Supposition supposed) {
+		CompetitionView competition = this.competitions.competition(event.competition());
+		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
+		CountedPanel panel = this.cards.panel(id);
+		EventView counted = event.countedBy(panel.judges().size());
+		Standing segment = this.segmentStandings
+			.compose(competition, counted, event.segment(id), closed, closed.size() + toSkate.size(), before)
+			.with(panel);
+		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
+		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
+		List<@Nullable Standing> segments = segments(event, id, segment, supposed);
+		EventField field = supposed.of(this.fields.of(event, segments, id, toSkate));
+		Standing whole = this.eventStandings.compose(competition, event, segments, field, wholeBefore);
+		Outlook outlook = this.outlooks.of(counted, event.segment(id), closed, toSkate, before, segments, field);
+		return new Draft(event, segment.with(outlook), whole.with(outlook), before, wholeBefore,
+				eventBefore.map(ResultVersion::number).orElse(0));
+	}
+
+	/** Nothing is published of a cancelled segment, but a preview may look at one. */
+	private EventView counted(SegmentId id) {
+		EventView event = this.competitions.eventOf(id);
+		return event.segment(id).isCancelled() ? event : event.held();
+	}
+
+	/**
+	 * Put the event together anew from what was published of its segments; empty where
+	 * none has a standing yet.
+	 */
+	Optional<Draft> whole(EventView held) {
+		List<@Nullable Standing> segments = new ArrayList<>();
+		held.segments()
+			.forEach((segment) -> segments
+				.add(this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null)));
+		if (segments.stream().allMatch(Objects::isNull)) {
+			return Optional.empty();
+		}
+		Optional<ResultVersion> before = this.standings.latest(held.id());
+		Standing standing = before.map(ResultVersion::standing).orElse(null);
+		Standing whole = this.eventStandings.compose(this.competitions.competition(held.competition()), held, segments,
+				this.fields.of(held, segments), standing);
+		return Optional
+			.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
+	}
+
+	private List<@Nullable Standing> segments(EventView event, SegmentId changed, Standing standing,
+			Supposition supposed) {
+		List<@Nullable Standing> all = new ArrayList<>();
+		for (SegmentView segment : event.segments()) {
+			all.add(segment.id().equals(changed) ? standing
+					: this.standings.latest(segment.id())
+						.map((latest) -> supposed.of(segment.id(), latest.standing()))
+						.orElse(null));
+		}
+		return all;
+	}
+
+	/**
+	 * Both standings, with those they follow.
+	 *
+	 * @param eventNumber the number of the event's newest version, 0 for none
+	 */
+	record Draft(EventView view, Standing segment, Standing event, @Nullable Standing segmentBefore,
+			@Nullable Standing eventBefore, int eventNumber) {
+	}
+
+}

@@ -1,0 +1,8 @@
+package rimebook.results;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class LeavingTeamsOnPostgresIntegrationTests extends LeavingTeamsIntegrationTests {
+
+}
