@@ -64,7 +64,8 @@ class SegmentController {
 			SegmentFacts facts = (SegmentFacts) visit.model().get("facts");
 			ResultVersion version = this.standings.version(facts.segment().id(), number)
 				.orElseThrow(() -> NotFoundException.of("version", number));
-			return withVersions(visit).with("table", StandingTable.of(version));
+			return withVersions(visit).with("table", StandingTable.of(version))
+				.with("corrections", this.standings.corrections(facts.segment().id(), number));
 		});
 	}
 
@@ -82,6 +83,7 @@ class SegmentController {
 			SegmentFacts facts = this.reader.one(event, segment);
 			visit.follows(competition, List.of(segment)).with("event", event).with("facts", facts);
 			visit.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
+			visit.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
 			return more.apply(visit);
 		});
 	}

@@ -16,4 +16,7 @@ interface ResultVersionRepository extends Repository<ResultVersionRow, UUID> {
 
 	List<ResultVersionRow> findByScopeIdOrderByNumberDesc(UUID scopeId);
 
+	List<ResultVersionRow> findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(UUID scopeId, Cause cause,
+			int number);
+
 }

@@ -56,6 +56,16 @@ public class Standings {
 		return this.versions.findByScopeIdOrderByNumberDesc(segment.value()).stream().map(this::read).toList();
 	}
 
+	/** List what was corrected in a segment up to a version, in the order it was. */
+	public List<CorrectedVersion> corrections(SegmentId segment, int number) {
+		return this.versions
+			.findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(segment.value(), Cause.CORRECTED, number)
+			.stream()
+			.map(this::read)
+			.map(CorrectedVersion::of)
+			.toList();
+	}
+
 	/** Return where a segment's result stands; empty before the segment was opened. */
 	public Optional<SegmentResultView> result(SegmentId segment) {
 		return this.results.findById(segment.value()).map(SegmentResult::view);

@@ -18,6 +18,7 @@ import rimebook.competition.SegmentView;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
+import rimebook.results.CorrectedVersion;
 import rimebook.results.Posting;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
@@ -31,11 +32,12 @@ import rimebook.tabulation.Hundredths;
  * @param latest the newest standing, {@code null} before the first cards were closed
  * @param versions every version, newest first
  * @param postings every posting of the result, oldest first
+ * @param corrections what was corrected, with the places that moved by it
  * @param reopened the performance whose closed cards were opened again, or {@code null}
  */
 record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
 		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions,
-		List<Posting> postings, @Nullable PerformanceView reopened) {
+		List<Posting> postings, List<CorrectedVersion> corrections, @Nullable PerformanceView reopened) {
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
@@ -85,7 +87,7 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 			Optional<SegmentResultView> result = this.standings.result(id);
 			return new ResultsPage(this.competitions.competition(event.competition()), event, event.segment(id),
 					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions,
-					this.standings.postings(id), reopened(id));
+					this.standings.postings(id), this.standings.corrections(id, Integer.MAX_VALUE), reopened(id));
 		}
 
 		private @Nullable PerformanceView reopened(SegmentId id) {

@@ -1,0 +1,8 @@
+package rimebook.protests;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class StatusCorrectionsOnPostgresIntegrationTests extends StatusCorrectionsIntegrationTests {
+
+}
