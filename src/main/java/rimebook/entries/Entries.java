@@ -84,9 +84,9 @@ public class Entries {
 	 * Take the withdrawal of a team back: it takes part as before, under the number it
 	 * has where it was drawn.
 	 * @param reason up to 500 characters
-	 * @throws ConflictException if the version is stale, {@code not-withdrawn},
-	 * what {@link rimebook.competition.StillOpen} refuses, or {@code return-refused} with
-	 * the reason another module gives
+	 * @throws ConflictException if the version is stale, {@code not-withdrawn}, what
+	 * {@link rimebook.competition.StillOpen} refuses, or {@code return-refused} with the
+	 * reason another module gives
 	 */
 	@Transactional
 	public EntryView reinstate(EntryId id, int version, String reason, Actor actor) {

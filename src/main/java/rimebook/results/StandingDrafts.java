@@ -120,8 +120,7 @@ class StandingDrafts {
 		Standing standing = before.map(ResultVersion::standing).orElse(null);
 		Standing whole = this.eventStandings.compose(this.competitions.competition(held.competition()), held, segments,
 				this.fields.of(held, segments), standing);
-		return Optional
-			.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
+		return Optional.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
 	}
 
 	private List<@Nullable Standing> segments(EventView event, SegmentId changed, Standing standing,
