@@ -47,6 +47,7 @@ import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.ZeroMark;
 import rimebook.web.PageTest;
 
 @PageTest(JudgeApiController.class)
@@ -115,9 +116,9 @@ class JudgeApiTests {
 	void cardsOpenedAgainHaveTheMembersOfThoseOnTheIceAndTheirOwnPoints() {
 		JudgeTable.Now again = new JudgeTable.Now(PERFORMANCE, 3, "Northern Lanterns", "Lantern Club", List.of());
 		PointsTask task = new PointsTask(2, List.of(), List.of("Composition"), 5, false, null);
-		given(this.tables.tableOf(new SeatId(SEAT)))
-			.willReturn(new JudgeTable("Judge 3", "Junior", "Free skating", SegmentKind.FREE, CardTieBreak.SECOND_MARK,
-					null, List.of(), 2, 12, JudgingMethod.POINTS, null, new JudgeTable.Reopened(again, task), null));
+		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
+				SegmentKind.FREE, CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS, null,
+				new JudgeTable.Reopened(again, task), null, ZeroMark.COUNT, List.of()));
 		MvcTestResult answer = this.mvc.get()
 			.uri("/api/judge/table")
 			.header("Authorization", "Bearer a-token")
