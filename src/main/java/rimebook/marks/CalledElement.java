@@ -4,6 +4,7 @@ import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.ElementWorth;
 
 /**
@@ -23,6 +24,15 @@ public record CalledElement(UUID id, int number, String code, ElementWorth worth
 	/** Tell whether judges have to grade it. */
 	public boolean counts() {
 		return this.worth == ElementWorth.COUNTS;
+	}
+
+	/** The element itself; grades given to it stand while it stays the same. */
+	public String element() {
+		return ElementCode.elementOf(this.code);
+	}
+
+	boolean isSameElementAs(CalledElement other) {
+		return element().equals(other.element());
 	}
 
 	/** The element as people point at it: "element 3 (ME4)". */

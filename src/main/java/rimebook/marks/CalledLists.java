@@ -46,24 +46,49 @@ record CalledLists(List<CalledList> versions) {
 	}
 
 	/**
-	 * The elements that are called otherwise now than when a card graded them; its grades
-	 * stay, but the judge has to confirm them.
+	 * The elements that are another element now than when a card graded them; its grades
+	 * stay, but the judge has to confirm them. A changed level, part or downgrade, a
+	 * review and another place in the order ask nobody: the judge has graded the very
+	 * element.
 	 */
 	List<CalledElement> toConfirm(@Nullable PointsCard card) {
-		Optional<CalledList> before = (card != null) ? version(card.listSequence()) : Optional.empty();
-		if (before.isEmpty()) {
-			return List.of();
-		}
-		CalledListView graded = before.get().view();
-		return newest().orElseThrow()
-			.view()
-			.counting()
-			.stream()
-			.filter((element) -> card.marks().grade(element) != null)
-			.filter((element) -> graded.element(element.id())
-				.filter((old) -> old.code().equals(element.code()))
-				.isEmpty())
-			.toList();
+		return graded(card)
+			.map((before) -> newest().orElseThrow()
+				.view()
+				.counting()
+				.stream()
+				.filter((element) -> before.element(element.id()).filter(element::isSameElementAs).isEmpty())
+				.filter((element) -> gradeOf(card, element) != null)
+				.toList())
+			.orElse(List.of());
+	}
+
+	/**
+	 * The elements that a card graded and that were taken out of the list since, as they
+	 * were called; its judge has to confirm that, since the grades after them may have
+	 * been meant for other elements.
+	 */
+	List<CalledElement> takenOut(@Nullable PointsCard card) {
+		return graded(card)
+			.map((before) -> before.elements()
+				.stream()
+				.filter((element) -> newest().orElseThrow().view().element(element.id()).isEmpty())
+				.filter((element) -> gradeOf(card, element) != null)
+				.toList())
+			.orElse(List.of());
+	}
+
+	/** Tell whether a card was given to the elements that are called now. */
+	boolean isConfirmed(PointsCard card) {
+		return toConfirm(card).isEmpty() && takenOut(card).isEmpty();
+	}
+
+	private Optional<CalledListView> graded(@Nullable PointsCard card) {
+		return Optional.ofNullable(card).flatMap((sent) -> version(sent.listSequence())).map(CalledList::view);
+	}
+
+	private static @Nullable Integer gradeOf(@Nullable PointsCard card, CalledElement element) {
+		return (card != null) ? card.marks().grade(element) : null;
 	}
 
 }

@@ -89,7 +89,7 @@ final class CodeChange {
 
 	/** The sign of the element that a code is about: "I" for "I4+pi3". */
 	static String element(String code) {
-		return parsed(code).map(ElementCode::element).orElse(code);
+		return ElementCode.elementOf(code);
 	}
 
 	private String signs(Function<ElementLevel, ElementCode> made) {

@@ -5,8 +5,8 @@ import java.time.Instant;
 /**
  * The newest card that was received of a seat, whichever way the event is judged.
  *
- * @param upToDate whether it was given to what is judged now, and not to an element that
- * is called otherwise since
+ * @param upToDate whether it was given to what is judged now, and not to another element,
+ * or to one that was taken out since
  */
 record HeldCard(KeyedCard marks, int sequence, CardOrigin origin, Instant receivedAt, boolean upToDate) {
 

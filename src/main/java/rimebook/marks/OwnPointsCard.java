@@ -5,6 +5,8 @@ import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.tabulation.points.ElementCode;
+
 /**
  * A seat's own card of a performance judged by points, to be looked up.
  *
@@ -22,9 +24,10 @@ public record OwnPointsCard(PerformanceId performance, int startNumber, String t
 	/**
 	 * An element with this seat's grade.
 	 *
+	 * @param element the element itself, as {@link ElementCode#elementOf} says it
 	 * @param grade {@code null} where the seat gave none
 	 */
-	public record Graded(UUID id, int number, String code, @Nullable Integer grade) {
+	public record Graded(UUID id, int number, String code, String element, @Nullable Integer grade) {
 	}
 
 }

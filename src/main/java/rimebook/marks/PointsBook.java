@@ -231,6 +231,8 @@ class PointsBook implements CardBook {
 		lists.toConfirm(card)
 			.forEach((element) -> missing
 				.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
+		lists.takenOut(card)
+			.forEach((element) -> missing.add(seat.label() + ": confirm that " + element.label() + " was taken out"));
 		return missing;
 	}
 

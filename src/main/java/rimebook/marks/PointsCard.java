@@ -84,7 +84,7 @@ class PointsCard extends PerformanceLine {
 
 	HeldCard held(CalledLists lists) {
 		return new HeldCard(KeyedCard.of(this.marks), this.sequence, this.origin, this.receivedAt,
-				lists.toConfirm(this).isEmpty());
+				lists.isConfirmed(this));
 	}
 
 	PointsCardView view() {

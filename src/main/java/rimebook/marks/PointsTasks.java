@@ -38,15 +38,19 @@ class PointsTasks {
 			.stream()
 			.map((element) -> element(element, rules, toConfirm.contains(element)))
 			.toList();
-		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements,
+		List<PointsTask.TakenOut> takenOut = lists.takenOut(card.orElse(null))
+			.stream()
+			.map((element) -> new PointsTask.TakenOut(element.id(), element.number(), element.code()))
+			.toList();
+		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
 				this.book.rules(performance.segment()).components().stream().map(ComponentRule::name).toList(),
 				rules.values().grades().most(), lists.newest().flatMap(this.book::authorisation).isPresent(),
 				card.map(PointsCard::own).orElse(null));
 	}
 
 	private static PointsTask.Element element(CalledElement element, PointsRules rules, boolean confirm) {
-		return new PointsTask.Element(element.id(), element.number(), element.code(), rules.nameOf(element.code()),
-				element.counts(), element.review(), confirm);
+		return new PointsTask.Element(element.id(), element.number(), element.code(), element.element(),
+				rules.nameOf(element.code()), element.counts(), element.review(), confirm);
 	}
 
 	/** The seat's newest card of each of these performances that has one. */
@@ -67,7 +71,7 @@ class PointsTasks {
 					.counting()
 					.stream()
 					.map((element) -> new OwnPointsCard.Graded(element.id(), element.number(), element.code(),
-							card.marks().grade(element)))
+							element.element(), card.marks().grade(element)))
 					.toList();
 		return new OwnPointsCard(performance.id(), performance.startNumber(),
 				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());

@@ -59,25 +59,51 @@ class PointsCardIntegrationTests {
 	}
 
 	@Test
-	void elementThatIsCalledOtherwiseHasToBeConfirmed() {
+	void anotherElementHasToBeConfirmed() {
 		sendAll(1, 1);
-		this.called.change(2, "ME3");
+		this.called.change(2, "AC2");
 		assertThat(task(this.seat).elements()).extracting(PointsTask.Element::confirm)
 			.containsExactly(false, true, false);
-		assertThat(missing()).contains("Judge 2: confirm element 2, now ME3");
+		assertThat(missing()).contains("Judge 2: confirm element 2, now AC2");
 		assertThat(task(this.seat).card().marks().grades()).as("the grade stays").hasSize(3);
 		send(this.seat, 2, 2);
 		assertThat(task(this.seat).elements()).noneMatch(PointsTask.Element::confirm);
-		assertThat(missing()).doesNotContain("Judge 2: confirm element 2, now ME3")
-			.contains("Judge 1: confirm element 2, now ME3");
+		assertThat(missing()).doesNotContain("Judge 2: confirm element 2, now AC2")
+			.contains("Judge 1: confirm element 2, now AC2");
+	}
+
+	@Test
+	void changedLevelPartDowngradeOrReviewAsksNoJudge() {
+		sendAll(1, 1);
+		this.called.change(1, "I4");
+		this.called.change(2, "ME3<");
+		this.called.change(3, "TwEB");
+		this.called.review(2);
+		assertThat(task(this.seat).elements()).extracting(PointsTask.Element::element)
+			.containsExactly("I", "ME", "TwE");
+		assertThat(task(this.seat).elements()).noneMatch(PointsTask.Element::confirm);
+		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge"));
 	}
 
 	@Test
 	void elementThatIsCalledAgainAsItWasNeedsNoConfirmation() {
 		sendAll(1, 1);
-		this.called.change(2, "ME3");
+		this.called.change(2, "AC2");
 		this.called.change(2, "ME4");
 		assertThat(missing()).noneMatch((line) -> line.contains("confirm"));
+	}
+
+	@Test
+	void elementThatWasTakenOutIsConfirmedByACardWithoutIt() {
+		sendAll(1, 1);
+		this.called.takeOut(2);
+		assertThat(task(this.seat).takenOut()).extracting((out) -> out.number() + " " + out.code())
+			.containsExactly("2 ME4");
+		assertThat(missing()).contains("Judge 2: confirm that element 2 (ME4) was taken out");
+		send(this.seat, 2, 2);
+		assertThat(task(this.seat).takenOut()).isEmpty();
+		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge 2"))
+			.contains("Judge 1: confirm that element 2 (ME4) was taken out");
 	}
 
 	@Test
@@ -96,7 +122,8 @@ class PointsCardIntegrationTests {
 		this.called.takeOut(3);
 		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
 		assertThat(task(this.seat).card().marks().grades()).hasSize(3);
-		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge 2"));
+		assertThat(missing()).filteredOn((line) -> line.startsWith("Judge 2"))
+			.containsExactly("Judge 2: confirm that element 3 (TwE3) was taken out");
 	}
 
 	@Test

@@ -57,12 +57,13 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** What the seat has to give in points judging, and what it has given. */
-	record Points(int listSequence, List<PointsTask.Element> elements, List<String> components, int lowestGrade,
-			int highestGrade, boolean authorised, @Nullable ReceivedPointsCard card) {
+	record Points(int listSequence, List<PointsTask.Element> elements, List<PointsTask.TakenOut> takenOut,
+			List<String> components, int lowestGrade, int highestGrade, boolean authorised,
+			@Nullable ReceivedPointsCard card) {
 
 		static @Nullable Points of(@Nullable PointsTask task) {
-			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.components(),
-					-task.highestGrade(), task.highestGrade(), task.authorised(), own(task.card()));
+			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.takenOut(),
+					task.components(), -task.highestGrade(), task.highestGrade(), task.authorised(), own(task.card()));
 		}
 
 	}

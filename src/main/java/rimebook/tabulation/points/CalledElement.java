@@ -47,11 +47,12 @@ public record CalledElement(int key, String code, ElementWorth worth, ElementSta
 		return new CalledElement(this.key, this.code, this.worth, other, this.grades);
 	}
 
-	/** Replace the call; grades given for the old one have to be confirmed. */
+	/** Replace the call; grades given to another element have to be confirmed. */
 	CalledElement changed(String otherCode, ElementWorth otherWorth) {
-		boolean same = this.code.equals(otherCode) && this.worth == otherWorth;
-		return same ? this : new CalledElement(this.key, otherCode, otherWorth, this.state,
-				this.grades.stream().map(JudgeGrade::questioned).toList());
+		boolean same = ElementCode.elementOf(this.code).equals(ElementCode.elementOf(otherCode))
+				&& this.worth == otherWorth;
+		return new CalledElement(this.key, otherCode, otherWorth, this.state,
+				same ? this.grades : this.grades.stream().map(JudgeGrade::questioned).toList());
 	}
 
 	CalledElement graded(int judge, int grade) {

@@ -39,6 +39,21 @@ public record ElementCode(String element, ElementLevel level, @Nullable ElementF
 	}
 
 	/**
+	 * Return the element that a code is about, without what the technical panel may still
+	 * find about it: its level, its additional part with that part's level, downgrades.
+	 * What was graded is the element, so a grade stands while this stays the same;
+	 * {@code ME4}, {@code ME3} and {@code ME3<} are the same element, {@code I4+pi3} and
+	 * {@code I4} are, {@code PB3} and {@code AB2} are not (common practice).
+	 * @param code as called
+	 * @return for example {@code I} of {@code I4+pi3}; a code that cannot be taken apart
+	 * is an element of its own
+	 */
+	public static String elementOf(String code) {
+		Matcher matcher = CODE.matcher(code);
+		return matcher.matches() ? matcher.group(1) : code;
+	}
+
+	/**
 	 * Lower the element by one level, as is done with a team that skates with fewer
 	 * skaters than it must have (Handbook for Technical Panels, Synchronized Skating,
 	 * 2019-20).

@@ -14,11 +14,12 @@ import rimebook.tabulation.TabulationException;
  * change makes a new sheet.
  *
  * <p>
- * Judges may grade as soon as an element is called. A change of its code or worth keeps
- * their grades but asks each judge who gave one to confirm it; an inserted element asks
- * every judge; a deleted one voids its grades and keeps them, so that it can come back. A
- * judge's submitted sheet opens again when the judge is asked something new. Scores are
- * made from an authorised list and submitted sheets only.
+ * Judges may grade as soon as an element is called. Another element in its place, or
+ * another worth, keeps their grades but asks each judge who gave one to confirm it; a
+ * changed level, part or downgrade asks nobody; an inserted element asks every judge; a
+ * deleted one voids its grades and keeps them, so that it can come back. A judge's
+ * submitted sheet opens again when the judge is asked something new. Scores are made from
+ * an authorised list and submitted sheets only.
  *
  * @param values the table the codes are taken from
  * @param judges seats of the panel
@@ -98,7 +99,8 @@ public record ElementSheet(ValueTable values, int judges, Set<Integer> absent, i
 	}
 
 	/**
-	 * Correct the call of an element; grades given for it have to be confirmed.
+	 * Correct the call of an element; grades given to another element have to be
+	 * confirmed.
 	 * @param key of the element
 	 * @param code as it should have been called
 	 * @param worth whether it counts

@@ -115,7 +115,7 @@ class JudgeApiTests {
 	@Test
 	void cardsOpenedAgainHaveTheMembersOfThoseOnTheIceAndTheirOwnPoints() {
 		JudgeTable.Now again = new JudgeTable.Now(PERFORMANCE, 3, "Northern Lanterns", "Lantern Club", List.of());
-		PointsTask task = new PointsTask(2, List.of(), List.of("Composition"), 5, false, null);
+		PointsTask task = new PointsTask(2, List.of(), List.of(), List.of("Composition"), 5, false, null);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
 				SegmentKind.FREE, CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS, null,
 				new JudgeTable.Reopened(again, task), null, ZeroMark.COUNT, List.of()));

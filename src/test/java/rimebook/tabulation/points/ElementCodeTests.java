@@ -36,4 +36,11 @@ class ElementCodeTests {
 		assertThat(ElementCode.parse("MEB").lowered()).isEmpty();
 	}
 
+	@ParameterizedTest
+	@CsvSource({ "ME4, ME", "ME3<<, ME", "MEB, ME", "I4+pi3, I", "IB, I", "NHE3+s4, NHE", "NHE4, NHE", "ABB, AB",
+			"PB3, PB", "CrI1, CrI", "SySp2, SySp", "ME, ME", "?, ?" })
+	void elementIsTheSameWhateverItsLevelPartOrDowngrade(String code, String element) {
+		assertThat(ElementCode.elementOf(code)).isEqualTo(element);
+	}
+
 }

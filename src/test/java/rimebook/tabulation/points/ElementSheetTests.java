@@ -66,23 +66,23 @@ class ElementSheetTests {
 	}
 
 	@Test
-	void aChangeKeepsTheGradesAndAsksToConfirmThem() {
-		ElementSheet sheet = submitted(GRADED).change(1, "ME3", ElementWorth.COUNTS);
-		assertThat(sheet.elements().get(0).code()).isEqualTo("ME3");
+	void anotherElementKeepsTheGradesAndAsksToConfirmThem() {
+		ElementSheet sheet = submitted(GRADED).change(1, "AC2", ElementWorth.COUNTS);
+		assertThat(sheet.elements().get(0).code()).isEqualTo("AC2");
 		assertThat(sheet.elements().get(0).grades()).extracting(JudgeGrade::grade).containsExactly(1, 2, 3);
 		assertThat(sheet.questions()).containsExactly(new GradeQuestion(1, 1, GradeState.TO_CONFIRM),
 				new GradeQuestion(2, 1, GradeState.TO_CONFIRM), new GradeQuestion(3, 1, GradeState.TO_CONFIRM));
 		assertThat(sheet.submitted()).isEmpty();
 		ElementSheet confirmed = submitted(graded(sheet, 1, 1, 1, 3)).authorise();
-		assertThat(confirmed.judged().get(0)).isEqualTo(JudgedElement.of(1, "ME3", 1, 1, 3));
+		assertThat(confirmed.judged().get(0)).isEqualTo(JudgedElement.of(1, "AC2", 1, 1, 3));
 		assertThat(confirmed.judged().get(1)).isEqualTo(JudgedElement.of(2, "PB3", -1, 0, 1));
 	}
 
 	@Test
-	void aChangeBeforeAGradeStillAsksForOne() {
+	void anotherElementBeforeAGradeStillAsksForOne() {
 		ElementSheet sheet = EMPTY.call("ME4", ElementWorth.COUNTS)
 			.grade(1, 2, 4)
-			.change(1, "ME4<", ElementWorth.COUNTS);
+			.change(1, "AC2", ElementWorth.COUNTS);
 		assertThat(sheet.questions()).extracting(GradeQuestion::state)
 			.containsExactly(GradeState.ASKED, GradeState.TO_CONFIRM, GradeState.ASKED);
 	}
@@ -90,6 +90,15 @@ class ElementSheetTests {
 	@Test
 	void aChangeIntoTheSameAsksNobody() {
 		assertThat(submitted(GRADED).change(1, "ME4", ElementWorth.COUNTS)).isEqualTo(submitted(GRADED));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "ME3", "MEB", "ME4<", "ME2<<" })
+	void aChangedLevelOrDowngradeAsksNobody(String code) {
+		ElementSheet sheet = submitted(GRADED).change(1, code, ElementWorth.COUNTS);
+		assertThat(sheet.questions()).isEmpty();
+		assertThat(sheet.submitted()).hasSize(3);
+		assertThat(sheet.authorise().judged().get(0)).isEqualTo(JudgedElement.of(1, code, 1, 2, 3));
 	}
 
 	@Test
