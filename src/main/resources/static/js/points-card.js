@@ -5,14 +5,17 @@
 import { onDiffering } from "./card/differ.js";
 import { newId } from "./card/ids.js";
 import { keepLooking } from "./card/look.js";
-import { part } from "./card/page.js";
+import { element, fill, part, word } from "./card/page.js";
 import { deliver } from "./card/service.js";
 import { Shelf } from "./card/shelf.js";
 import { isForCard, onFrame } from "./card/touch.js";
 import { Outbox } from "./card/outbox.js";
+import { bounces } from "./points/bounce.js";
 import { PointsCard } from "./points/card.js";
 import { fetchEarlier, onEarlier } from "./points/earlier.js";
-import { component, confirm, enter, goBy, goTo, grade, step, typeKey } from "./points/keys.js";
+import { back, confirm, enter, goBy, goTo, grade, step, stepComponent, typeKey, whole } from "./points/keys.js";
+import { asked, oddities } from "./points/odd.js";
+import { isSettling } from "./points/ribbon.js";
 import { draw, sayGiven } from "./points/view.js";
 
 const LOOK_WHILE_MARKING = 700;
@@ -24,6 +27,7 @@ const face = document.querySelector(".card");
 const shelf = new Shelf(face.dataset.seat);
 const outbox = new Outbox(shelf, deliver, () => refresh());
 const card = new PointsCard(shelf, outbox, newId);
+const isSecond = bounces();
 let known;
 
 function refresh() {
@@ -41,54 +45,97 @@ function lookUp() {
 }
 
 /* Do something to the card and say what it was; with the keyboard the focus goes where the typing goes. */
-function act(change) {
-	const before = card.typed.at;
+function act(change, isTyped = false) {
+	const { acts } = card.typed;
 	change();
-	card.said = sayGiven(card, before);
+	card.said = sayGiven(card, doneSince(acts));
 	refresh();
-	if (document.activeElement.closest("#lines, #send")) {
-		(document.querySelector(`[data-line="${CSS.escape(card.typed.at)}"]`) ?? part("send")).focus();
+	if (isTyped || document.activeElement.closest("[data-line], #send")) {
+		follow();
 	}
 }
 
+function follow() {
+	const there = document.querySelector(`[data-line="${CSS.escape(card.lineAt()?.key ?? "")}"]`) ?? part("send");
+	there.disabled ? document.activeElement.blur() : there.focus();
+}
+
+/* The line of what was done since, or taken back. */
+function doneSince(before) {
+	const { acts } = card.typed;
+	return acts === before ? undefined : (acts.length < before.length ? before : acts).at(-1)?.key;
+}
+
+/* Odd marks are asked about once, then believed. */
 function send() {
-	if (card.isSendable()) {
+	if (!card.isSendable()) {
+		return;
+	}
+	const odd = oddities(card);
+	if (odd.length === 0) {
+		return card.send();
+	}
+	card.type(asked(card.typed, odd));
+	fill(part("odd-marks"), odd.map(({ word: name, said }) => word(name, ...said)), (sentence) => element("li", "", sentence));
+	part("odd").dataset.performance = card.turned;
+	part("odd").returnValue = "";
+	part("odd").showModal();
+}
+
+function sendOdd() {
+	if (part("odd").returnValue === "send" && part("odd").dataset.performance === card.turned && card.isSendable()) {
 		card.send();
 	}
 }
 
 function onKey(event) {
-	if (!isForCard(event, card)) {
+	if (!isForCard(event, card) || isOwnEnter(event)) {
 		return;
 	}
 	const key = KEYS[event.key] ?? event.key;
 	if (/^([0-9.+-]|erase)$/.test(key)) {
 		event.preventDefault();
-		act(() => typeKey(card, key));
+		event.repeat || act(() => typeKey(card, key), true);
 	}
 	else if (MOVES[key]) {
 		event.preventDefault();
-		act(MOVES[key]);
+		act(MOVES[key], true);
 	}
 	else if (key === "Enter") {
 		event.preventDefault();
-		act(() => enter(card) || send());
+		event.repeat || act(() => enter(card) || send(), true);
 	}
 }
 
-function onTouch(id, datum, change) {
+/* Enter on another line than the one that is typed goes there. */
+function isOwnEnter(event) {
+	const line = document.activeElement.dataset.line;
+	return event.key === "Enter" && line !== undefined && line !== card.lineAt()?.key;
+}
+
+/* A key that moves the card on counts once, however fast it is touched again. */
+function onTouch(id, datum, change, isOnce = true) {
 	part(id).addEventListener("click", (event) => {
 		const value = event.target.closest("button")?.dataset[datum];
 		if (value !== undefined) {
-			act(() => change(value));
+			const isBounce = isSecond(datum + "/" + value, event.timeStamp) && isOnce;
+			act(() => (isBounce ? card.type(card.typed, "twice") : change(value, event)));
 		}
 	});
 }
 
-onTouch("lines", "line", (line) => goTo(card, line));
-onTouch("grade-keys", "grade", (key) => grade(card, key));
-onTouch("mark-keys", "key", (key) => component(card, key));
-part("confirm").addEventListener("click", () => act(() => confirm(card)));
+function onStep(value) {
+	const [quarters, name] = value.split(/\/(.*)/s);
+	stepComponent(card, name, Number(quarters));
+}
+
+onTouch("elements", "line", (line, event) => (isSettling(event.timeStamp) ? card.type(card.typed, "moved") : goTo(card, line)), false);
+onTouch("grade-keys", "grade", (key) => grade(card, Number(key)));
+onTouch("mark-keys", "whole", (key) => whole(card, key));
+onTouch("components", "line", (line) => goTo(card, line), false);
+onTouch("components", "step", onStep, false);
+onTouch("at", "act", (name) => (name === "confirm" ? confirm(card) : back(card)));
+part("odd").addEventListener("close", sendOdd);
 document.addEventListener("keydown", onKey);
 onFrame(card, send, refresh);
 onDiffering(card, refresh);

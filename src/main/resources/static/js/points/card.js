@@ -3,7 +3,7 @@ import { Card } from "../card/card.js";
 import { NOTHING_TYPED, elements, fitted, isWhole, lineAt } from "./draft.js";
 import { fromNumber, isMark, signed } from "./marks.js";
 
-const NO_TASK = { listSequence: 0, elements: [], components: [], lowestGrade: -5, highestGrade: 5, card: null };
+const NO_TASK = { listSequence: 0, elements: [], takenOut: [], components: [], lowestGrade: -5, highestGrade: 5, card: null };
 
 export class PointsCard extends Card {
 
@@ -41,8 +41,8 @@ export class PointsCard extends Card {
 		return lineAt(this.typed, this.task());
 	}
 
-	asTyped({ grades, codes, components }) {
-		const given = Object.entries(grades).map(([id, grade]) => [id, { grade, code: codes[id] }]);
+	asTyped({ grades, called, components }) {
+		const given = Object.entries(grades).map(([id, grade]) => [id, { grade, ...called[id] }]);
 		return { ...NOTHING_TYPED, grades: Object.fromEntries(given), components };
 	}
 
@@ -55,11 +55,11 @@ export class PointsCard extends Card {
 			&& Object.entries(version.components).every(([name, mark]) => components[name] === mark);
 	}
 
-	/* Who confirms an element that was called otherwise has changed the card, even with the same grade. */
+	/* Who confirms another element, or one that was taken out, has changed the card, even with the same grades. */
 	isSent() {
 		const newest = this.newest();
 		return newest !== undefined && this.isWhole() && this.isSame(this.typed, newest)
-			&& elements(this.task()).every(({ id, code }) => newest.grades[id] !== undefined && newest.codes[id] === code);
+			&& elements(this.task()).every(({ id, element }) => newest.grades[id] !== undefined && newest.called[id]?.element === element);
 	}
 
 	isWhole() {
@@ -72,7 +72,7 @@ export class PointsCard extends Card {
 		return {
 			listSequence,
 			grades: Object.fromEntries(counting.map(({ id }) => [id, this.typed.grades[id].grade])),
-			codes: Object.fromEntries(counting.map(({ id, code }) => [id, code])),
+			called: Object.fromEntries(counting.map((one) => [one.id, asCalled(one)])),
 			components: Object.fromEntries(components.map((name) => [name, this.typed.components[name]])),
 		};
 	}
@@ -85,11 +85,11 @@ export class PointsCard extends Card {
 		return [...tasks, ...this.earlier().filter((card) => !this.isOpen(card.performance))];
 	}
 
-	/* An element that was called otherwise since has no code here: the one that it was given to is not known. */
+	/* Where another element is called now, the one that was graded is not known here. */
 	fromService(card, task = this.task()) {
-		const codes = task.elements.map(({ id, code, confirm }) => [id, confirm ? "" : code]);
+		const known = task.elements.filter(({ confirm }) => !confirm).concat(task.takenOut ?? []);
 		const components = Object.entries(card.components).map(([name, mark]) => [name, fromNumber(mark)]);
-		return { ...card, state: "received", codes: Object.fromEntries(codes), components: Object.fromEntries(components) };
+		return { ...card, state: "received", called: Object.fromEntries(known.map((one) => [one.id, asCalled(one)])), components: Object.fromEntries(components) };
 	}
 
 	/* The seat's cards of the segment as last fetched, in the form of a version. */
@@ -100,9 +100,23 @@ export class PointsCard extends Card {
 		});
 	}
 
+	/* The marks that this judge gave a component to other teams: { startNumber, mark }, as received and as kept here. */
+	ownMarks(name) {
+		const received = this.earlier().filter(({ performance }) => performance !== this.turned);
+		const known = new Set([this.turned, ...received.map(({ performance }) => performance)]);
+		const kept = this.outbox.waitingCards().filter(({ kind, performance }) => kind === this.kind && !known.has(performance));
+		return [...received, ...kept]
+			.filter(({ components }) => isMark(components[name] ?? ""))
+			.map(({ startNumber, components }) => ({ startNumber, mark: Number(components[name]) }));
+	}
+
 	inWords({ grades, components }) {
 		const given = Object.values(grades).map(({ grade }) => signed(grade));
 		return [...given, ...Object.values(components).filter(isMark)].join(" ");
 	}
 
+}
+
+function asCalled({ element, code, number }) {
+	return { element, code, number };
 }

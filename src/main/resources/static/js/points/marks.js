@@ -17,28 +17,17 @@ export function signed(grade) {
 	return grade > 0 ? "+" + grade : grade < 0 ? "−" + -grade : "0";
 }
 
-/*
- * Answers the text then, or why the key was refused. Touched are "w0" to "w10" for the whole and "f00" to
- * "f75" for the quarter; typed are "0" to "9", "." and "erase".
- */
-export function pressMark(text, key) {
+/* The mark of a whole number that is touched; below 1 it is the lowest mark there is. */
+export function wholeMark(whole) {
+	return whole === "0" ? "0.25" : whole + ".00";
+}
+
+/* Answers the text after a typed "0" to "9", "." or "erase", or why the key was refused. */
+export function typeMark(before, key) {
 	if (key === "erase") {
-		return { text: isMark(text) ? whole(text) + "." : text.replace(/\.?.$/, "") };
+		return { text: before.replace(/\.?.$/, "") };
 	}
-	if (key.startsWith("w")) {
-		return { text: key === "w10" ? "10.00" : key.slice(1) + "." };
-	}
-	if (key.startsWith("f")) {
-		return text === "" ? { refusal: "whole-first" } : checked(whole(text) + "." + key.slice(1));
-	}
-	return typeMark(isMark(text) ? "" : text, key);
-}
-
-function whole(text) {
-	return text.split(".")[0];
-}
-
-function typeMark(text, key) {
+	const text = isMark(before) ? "" : before;
 	if (key === ".") {
 		return text === "" ? { refusal: "whole-first" } : { text: whole(text) + "." };
 	}
@@ -48,12 +37,20 @@ function typeMark(text, key) {
 	if (text === "1" && key === "0") {
 		return { text: "10.00" };
 	}
+	return typeQuarter(text, key);
+}
+
+function typeQuarter(text, key) {
 	const quarter = (text.split(".")[1] ?? "") + key;
 	if (!QUARTERS.some((full) => full.startsWith(quarter))) {
 		return { refusal: "quarter" };
 	}
 	const longer = whole(text) + "." + quarter;
 	return quarter.length === 2 ? checked(longer) : { text: longer };
+}
+
+function whole(text) {
+	return text.split(".")[0];
 }
 
 function checked(text) {
@@ -67,8 +64,12 @@ export function finished(text) {
 	return mark && isMark(mark) ? mark : undefined;
 }
 
-/* A quarter more or less; undefined beyond the ends. */
-export function stepped(text, by) {
-	const mark = fromNumber(Number(text) + by / 4);
-	return isMark(text) && isMark(mark) ? mark : undefined;
+/* The text so many quarters higher or lower, or why there is none. */
+export function stepped(text, quarters) {
+	const mark = finished(text);
+	if (!mark) {
+		return { refusal: "whole-first" };
+	}
+	const next = Number(mark) + quarters / 4;
+	return next <= 0 ? { refusal: "no-zero" } : checked(fromNumber(next));
 }

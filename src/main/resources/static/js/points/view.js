@@ -1,15 +1,21 @@
-/* Draws a card in points judging: the lines with what was given, the line at hand, the keys for it. */
+/* Draws a card in points judging: the element in the middle, the ribbon of all, the components on one scale. */
 import { drawDiffering } from "../card/differ.js";
 import { drawFrame } from "../card/frame.js";
-import { button, element, fill, part, say, show, state, sync, word } from "../card/page.js";
-import { elements, lines } from "./draft.js";
+import { element, fill, part, say, show, state, word } from "../card/page.js";
+import { drawComponents, textOf } from "./components.js";
+import { elementAt, elements, lastAct, lines } from "./draft.js";
 import { drawEarlier } from "./earlier.js";
-import { isMark, signed } from "./marks.js";
+import { signed } from "./marks.js";
+import { drawRibbon } from "./ribbon.js";
+import { drawScale } from "./scale.js";
 
 export function draw(card, { zone }) {
 	drawFrame(card, zone, { words, missing });
-	drawLines(card);
+	drawRibbon(card);
 	drawAt(card);
+	drawScale(card);
+	drawBack(card);
+	drawComponents(card);
 	drawEarlier(card);
 	drawDiffering(card, zone, differing);
 	say(part("spoken"), spoken(card));
@@ -36,86 +42,64 @@ function missing(card) {
 	return word("points-lacks", counts.filter(([, count]) => count > 0).map(([name, count]) => word(count === 1 ? name : name + "s", count)).join(", "));
 }
 
-function drawLines(card) {
-	const task = card.task();
-	const all = lines(card.typed, task);
-	const open = new Map(all.map((line) => [line.key, line]));
-	const called = task.elements.map((called) => open.get("element/" + called.id) ?? { key: "void/" + called.id, kind: "void", element: called, state: "void" });
-	show(part("none-called"), called.length === 0);
-	sync(part("elements"), called, line, (item, drawn) => drawLine(item, drawn, card.typed));
-	sync(part("components"), all.filter((drawn) => drawn.kind === "component"), line, (item, drawn) => drawLine(item, drawn, card.typed));
-	part("lines").querySelector("[aria-pressed=true]")?.scrollIntoView({ block: "nearest" });
+/* The element in the middle, in large; where none waits, what happens next. */
+function drawAt(card) {
+	const at = elementAt(card.typed, card.task());
+	state(part("at"), at ? at.state : "none");
+	part("at").dataset.typed = card.typed.typing === "element" ? "here" : "elsewhere";
+	say(part("at-number"), at ? String(at.element.number) : "");
+	say(part("at-name"), at ? at.element.code : "");
+	say(part("at-value"), at ? textOf(at, card.typed) : "");
+	say(part("at-more"), at ? [at.element.name, changes(at)].filter(Boolean).join(", ") : nothingAt(card));
+	say(part("at-open"), at?.state === "given" ? openElsewhere(card, at) : "");
+	say(part("key-refusal"), card.refusal ? word("key-" + card.refusal) : "");
+	show(part("confirm"), at?.state === "confirm");
+	say(part("confirm"), at?.state === "confirm" ? confirmation(at) : "");
 }
 
-function line({ key, kind }) {
-	const made = element("li", kind, "");
-	const inside = kind === "void" ? element("p", "line", "") : button("line", "", { line: key });
-	for (const name of ["number", "code", "name", "flag", "given"]) {
-		inside.append(element("span", "line-" + name, ""), " ");
-	}
-	made.append(inside);
-	return made;
+function nothingAt(card) {
+	return elements(card.task()).length === 0 ? word("points-none-called") : word("points-none-open");
 }
 
-function drawLine(item, drawn, typed) {
-	const inside = item.firstChild;
-	const { number = "", code = drawn.name, name = "", review = false } = drawn.element ?? {};
-	state(item, drawn.state);
-	if (drawn.kind !== "void") {
-		inside.setAttribute("aria-pressed", String(drawn.key === typed.at));
-	}
-	say(inside.querySelector(".line-number"), String(number));
-	say(inside.querySelector(".line-code"), code);
-	say(inside.querySelector(".line-name"), name);
-	say(inside.querySelector(".line-flag"), flags(drawn, review));
-	say(inside.querySelector(".line-given"), given(drawn, typed) || (drawn.kind === "void" ? "" : "–"));
+function confirmation({ kind, grade, element }) {
+	return kind === "gone" ? word("points-leave-out", nameOf(element)) : word("points-confirm", signed(grade), element.code);
 }
 
-function flags(drawn, review) {
+function changes({ kind, state, was, grade, element }) {
 	const told = [];
-	if (drawn.state === "void") {
-		told.push(word("points-void"));
+	if (kind === "gone") {
+		told.push(word("points-out", signed(grade)));
 	}
-	if (drawn.state === "confirm") {
-		told.push(drawn.was ? word("points-was", drawn.was) : word("points-changed"));
+	else if (state === "confirm") {
+		told.push(was ? word("points-was", was) : word("points-changed"));
 	}
-	if (review) {
+	if (element.review) {
 		told.push(word("points-review"));
 	}
 	return told.join(", ");
 }
 
-function given(drawn, typed) {
-	if (drawn.kind === "element" && drawn.key === typed.at && typed.sign) {
-		return typed.sign === "-" ? "−" : "+";
-	}
-	if (drawn.kind === "component") {
-		return isMark(drawn.text) ? drawn.text : drawn.text && drawn.text + "–.––".slice(drawn.text.includes(".") ? drawn.text.length : 1);
-	}
-	return drawn.grade === undefined ? "" : signed(drawn.grade);
+/* Who looks at an element that has its grade hears here of those that wait; nothing moves. */
+function openElsewhere(card, at) {
+	const open = lines(card.typed, card.task()).filter((line) => line.element && line.key !== at.key && line.state !== "given");
+	return open.length > 0 ? word("points-open", open.map(({ element }) => nameOf(element)).join(", ")) : "";
 }
 
-/* The line at hand in large, with its keys. */
-function drawAt(card) {
-	const at = card.lineAt();
-	const element = at?.element;
-	state(part("pads"), at?.kind ?? "none");
-	say(part("at-name"), at ? (element ? word("points-element", element.number, element.code) : at.name) : card.isWhole() ? word("points-all-given") : "");
-	say(part("at-more"), element ? [element.name, flags(at, element.review)].filter(Boolean).join(", ") : !at && card.isWhole() ? word("key-choose-line") : "");
-	say(part("at-value"), at ? given(at, card.typed) || "–" : "");
-	say(part("key-refusal"), card.refusal ? word("key-" + card.refusal) : "");
-	show(part("confirm"), at?.state === "confirm");
-	say(part("confirm"), at?.state === "confirm" ? word("points-confirm", signed(at.grade), element.code) : "");
-	drawGradeKeys(card.task());
+function nameOf({ number, code }) {
+	return code ? number + " " + code : word("points-gone");
 }
 
-function drawGradeKeys({ lowestGrade, highestGrade }) {
-	const keys = [];
-	for (let grade = lowestGrade; grade <= highestGrade; grade++) {
-		keys.push(grade);
-	}
-	keys.splice(keys.indexOf(1) + 1, 0, "erase");
-	fill(part("grade-keys"), keys, (key) => key === "erase" ? button("erase", word("points-erase"), { grade: key }) : button("", signed(key), { grade: key }));
+/* What the last act was stands on the key that takes it back. */
+function drawBack(card) {
+	const act = lastAct(card.typed, card.task());
+	const done = act && lines(card.typed, card.task()).find((line) => line.key === act.key || line.key === act.key.replace("element/", "gone/"));
+	part("back").setAttribute("aria-disabled", String(!act));
+	fill(part("back"), act ? [word("points-erase"), done ? sayLine(done, card.typed) : word("points-gone")] : [word("points-erase"), word("points-erase-none")],
+		(text) => element("span", "", text));
+}
+
+function sayLine(line, typed) {
+	return (line.element ? nameOf(line.element) : line.name) + " " + textOf(line, typed);
 }
 
 function differing(card, mine) {
@@ -124,8 +108,8 @@ function differing(card, mine) {
 	const ids = Array.from(new Set([...Object.keys(mine.grades), ...Object.keys(received.grades)]));
 	const grade = (version, id) => (version.grades[id] === undefined ? "–" : signed(version.grades[id]));
 	const name = (id) => {
-		const called = known.find((one) => one.id === id);
-		return called ? word("points-element", called.number, called.code) : mine.codes[id] ?? word("points-gone");
+		const called = known.find((one) => one.id === id) ?? mine.called[id];
+		return called ? word("points-element", called.number, called.code) : word("points-gone");
 	};
 	return [
 		...ids.map((id) => ({ name: name(id), mine: grade(mine, id), received: grade(received, id) })),
@@ -141,18 +125,21 @@ function spoken(card) {
 	if (card.refusal) {
 		return word("key-" + card.refusal);
 	}
-	const next = [part("at-name").textContent, part("at-more").textContent, spokenValue(card)].filter(Boolean).join(", ");
-	return [card.said, next].filter(Boolean).join(". ");
+	return [card.said, next(card)].filter(Boolean).join(". ");
 }
 
-function spokenValue(card) {
+function next(card) {
 	const at = card.lineAt();
-	return at ? given(at, card.typed) || word("empty") : "";
+	if (!at) {
+		return card.typed.typing === "send" ? word("points-all-given") : nothingAt(card);
+	}
+	const said = at.element ? [word("points-element", at.element.number, at.element.code), at.element.name, changes(at)] : [at.name];
+	return [...said, textOf(at, card.typed) || word("empty")].filter(Boolean).join(", ");
 }
 
-/* "Element 3, I3: +2" for the line that something was just given to. */
+/* "Element 3, I3: +2" for a line that something was just given to. */
 export function sayGiven(card, key) {
 	const done = lines(card.typed, card.task()).find((one) => one.key === key);
 	const name = done?.element ? word("points-element", done.element.number, done.element.code) : done?.name;
-	return done ? name + ": " + (given(done, card.typed) || word("empty")) : "";
+	return done ? name + ": " + (textOf(done, card.typed) || word("empty")) : "";
 }

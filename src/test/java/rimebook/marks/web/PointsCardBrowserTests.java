@@ -50,6 +50,9 @@ import static org.awaitility.Awaitility.await;
 @RequiresChromium
 class PointsCardBrowserTests {
 
+	private static final String[] TWELVE = { "I4+pi3", "ME4", "NHE3+s4", "TwE3", "AC2", "PB3", "SySp2", "GL3<<",
+			"I3+pi2", "TwE2", "CrI1", "Pa4" };
+
 	private static final String CARDS = "**/api/points-cards/*";
 
 	private final SmallCompetition day;
@@ -101,25 +104,28 @@ class PointsCardBrowserTests {
 		card.click("[data-grade='2']");
 		assertThat(given(card, "I4+pi3")).hasText("+2");
 		this.called.insert("ME4");
-		assertThat(atHand(card)).hasText("Element 2, ME4");
+		assertThat(atHand(card)).hasText("ME4");
 		card.click("[data-grade='-1']");
 		assertThat(given(card, "ME4")).hasText("−1");
 	}
 
 	@Test
-	void touchesAloneGiveAndSendAWholeCard() {
-		this.called.call("I4+pi3", "ME4");
+	void nineteenTouchesGiveAndSendACardOfTwelveElementsAndThreeComponents() {
+		this.called.call(TWELVE);
 		Page card = this.tablets.touchScreen(768, 1024);
 		Tablets.join(card, this.seat.code());
-		assertThat(card.locator("#send")).hasText("Still missing: 2 grades, 3 components");
-		tap(card, "grade", "2", "-1");
-		tap(card, "key", "w7", "f25", "w10", "w8");
-		assertThat(card.locator("#send")).isDisabled();
-		tap(card, "key", "f00");
+		assertThat(card.locator("#send")).hasText("Still missing: 12 grades, 3 components");
+		card.evaluate("window.touches = 0; addEventListener('click', () => window.touches++, true)");
+		tap(card, "grade", "2", "-1", "0", "1", "3", "2", "1", "0", "-1", "-2", "-5", "5");
+		tap(card, "whole", "7", "10", "8");
+		tap(card, "step", "1/Composition", "-1/Presentation");
 		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		tap(card, "step", "2/Skating Skills");
 		card.tap("#send");
 		expectTruth(card, "received");
-		assertThat(ownCard()).isEqualTo("[2, -1] {Composition=725, Presentation=1000, Skating Skills=800} 1");
+		assertThat(card.evaluate("window.touches")).isEqualTo(19);
+		assertThat(ownCard()).isEqualTo("[2, -1, 0, 1, 3, 2, 1, 0, -1, -2, -5, 5] "
+				+ "{Composition=725, Presentation=975, Skating Skills=850} 1");
 	}
 
 	@Test
@@ -131,6 +137,7 @@ class PointsCardBrowserTests {
 		assertThat(card.locator("#spoken"))
 			.hasText("Element 1, I4+pi3: +2. Element 2, ME4, move element, level 4, empty");
 		card.keyboard().type("-1");
+		card.keyboard().press("Enter");
 		card.keyboard().type("7,25");
 		card.keyboard().type("10");
 		card.keyboard().type("7.5");
@@ -144,21 +151,16 @@ class PointsCardBrowserTests {
 		assertThat(ownCard()).isEqualTo("[2, -1] {Composition=725, Presentation=1000, Skating Skills=775} 1");
 	}
 
-	@ParameterizedTest
-	@CsvSource({ "w0 f00, The lowest mark is 0.25", "w10 f25, The highest mark is 10.00",
-			"f25, 'First the whole number, then the point'" })
-	void markThatDoesNotExistIsRefusedAtTheKey(String keys, String sentence) {
+	@Test
+	void markThatDoesNotExistIsRefusedAtTheKey() {
 		this.called.call("ME4");
 		Page card = this.tablets.joined(this.seat.code());
-		card.click("[data-grade='0']");
-		for (String key : keys.split(" ")) {
-			if (key.startsWith("f") && keys.startsWith("w10")) {
-				card.click("[data-line='component/Composition']");
-			}
-			card.click("[data-key='" + key + "']");
-		}
-		assertThat(card.locator("#key-refusal")).hasText(sentence);
-		assertThat(card.locator("#send")).isDisabled();
+		click(card, "whole", "0", "10");
+		click(card, "step", "-1/Composition");
+		assertThat(card.locator("#key-refusal")).hasText("The lowest mark is 0.25");
+		click(card, "step", "1/Presentation");
+		assertThat(card.locator("#key-refusal")).hasText("The highest mark is 10.00");
+		assertThat(card.locator("#components .line-given")).hasText(new String[] { "0.25", "10.00", "–" });
 	}
 
 	@Test
@@ -166,12 +168,77 @@ class PointsCardBrowserTests {
 		this.called.call("I4+pi3", "ME4");
 		Page card = this.tablets.joined(this.seat.code());
 		click(card, "grade", "2", "3");
-		click(card, "key", "w7");
+		click(card, "line", "component/Composition");
+		card.keyboard().type("7.");
 		card.reload();
 		assertThat(given(card, "ME4")).hasText("+3");
-		assertThat(card.locator("#at-value")).hasText("7.––");
-		click(card, "key", "f50");
+		assertThat(card.locator("#components .line-given").first()).hasText("7.––");
+		card.keyboard().type("5");
+		card.keyboard().press("Enter");
 		assertThat(card.locator("#components .line-given").first()).hasText("7.50");
+	}
+
+	@Test
+	void secondTouchOfADoubleTapFallsToNoOtherElement() {
+		this.called.call("I4+pi3", "ME4", "AC2");
+		Page card = this.tablets.joined(this.seat.code());
+		card.dblclick("[data-grade='2']");
+		assertThat(card.locator("#key-refusal")).hasText("Touched twice, counted once");
+		assertThat(card.locator("#elements .line-given")).hasText(new String[] { "+2", "–", "–" });
+		card.waitForTimeout(400);
+		click(card, "grade", "2", "-1");
+		assertThat(card.locator("#elements .line-given")).hasText(new String[] { "+2", "+2", "−1" });
+	}
+
+	@Test
+	void whatWasDoneLastIsTakenBackStepByStepWhereverTheCardIs() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "2", "-1");
+		click(card, "whole", "7");
+		click(card, "line^", "element");
+		assertThat(card.locator("#back")).hasText("Take backComposition 7.00");
+		card.click("#back");
+		assertThat(card.locator("#components .line-given").first()).hasText("–");
+		assertThat(card.locator("#back")).hasText("Take back2 ME4 −1");
+		card.keyboard().press("Backspace");
+		card.keyboard().press("Backspace");
+		assertThat(card.locator("#elements .line-given")).hasText(new String[] { "–", "–" });
+		assertThat(atHand(card)).hasText("I4+pi3");
+	}
+
+	@Test
+	void elementCalledWhileAnotherIsLookedAtMovesNothing() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "2", "3");
+		click(card, "line^", "element");
+		assertThat(atHand(card)).hasText("I4+pi3");
+		double above = card.locator("#grade-keys").boundingBox().y;
+		this.called.insert("AC2");
+		assertThat(card.locator("#at-open")).hasText("Waiting: 3 AC2");
+		assertThat(atHand(card)).hasText("I4+pi3");
+		assertThat(card.locator("#grade-keys").boundingBox().y).isEqualTo(above);
+		click(card, "grade", "1");
+		assertThat(atHand(card)).hasText("AC2");
+	}
+
+	@Test
+	void lowestGradesThroughoutAreAskedAboutOnce() {
+		this.called.call("I4+pi3", "ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "-5");
+		card.waitForTimeout(400);
+		click(card, "grade", "-5");
+		click(card, "whole", "7", "8", "6");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText("Every grade of the card is −5, the lowest.");
+		Tablets.expectAccessible(card);
+		card.keyboard().press("Enter");
+		assertThat(card.locator("#odd")).isHidden();
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		card.click("#send");
+		expectTruth(card, "received");
 	}
 
 	@Test
@@ -215,22 +282,50 @@ class PointsCardBrowserTests {
 	}
 
 	@Test
-	void elementThatIsCalledOtherwiseKeepsItsGradeAndIsConfirmed() {
+	void changedLevelLeavesTheCardReceived() {
 		Page card = filled();
 		card.click("#send");
 		expectTruth(card, "received");
 		this.called.change(2, "ME3");
-		assertThat(line(card, "ME3")).containsText("changed, was ME4");
 		assertThat(given(card, "ME3")).hasText("+3");
+		expectTruth(card, "received");
+		assertThat(card.locator("#confirm")).isHidden();
+	}
+
+	@Test
+	void elementThatWasTakenOutIsConfirmedAndTheCardSentWithoutIt() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.called.takeOut(1);
+		assertThat(card.locator("#send")).hasText("Still missing: 1 to confirm");
+		card.click("#elements .gone button");
+		assertThat(card.locator("#at-more")).containsText("taken out, your +2 no longer counts");
+		card.click("#confirm");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownCard()).startsWith("[3]").endsWith(" 2");
+	}
+
+	@Test
+	void anotherElementKeepsTheGradeAndIsConfirmed() {
+		Page card = filled();
+		card.click("#send");
+		expectTruth(card, "received");
+		this.called.change(2, "AC2");
+		assertThat(line(card, "AC2")).containsText("changed");
+		assertThat(given(card, "AC2")).hasText("+3");
+		card.click("#elements [data-state=confirm] button");
+		assertThat(card.locator("#at-more")).containsText("another element, was ME4");
 		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
 		assertThat(card.locator("#send")).hasText("Still missing: 1 to confirm");
-		assertThat(missing()).contains("Judge 1: confirm element 2, now ME3");
+		assertThat(missing()).contains("Judge 1: confirm element 2, now AC2");
 		Tablets.expectAccessible(card);
 		card.click("#confirm");
 		assertThat(card.locator("#send")).hasText("Send the change");
 		card.click("#send");
 		expectTruth(card, "received");
-		assertThat(missing()).doesNotContain("Judge 1: confirm element 2, now ME3");
+		assertThat(missing()).doesNotContain("Judge 1: confirm element 2, now AC2");
 		assertThat(ownCard()).endsWith(" 2");
 	}
 
@@ -239,9 +334,10 @@ class PointsCardBrowserTests {
 		Page card = filled();
 		card.click("#send");
 		expectTruth(card, "received");
-		this.called.change(2, "ME3");
+		this.called.change(2, "AC2");
 		Page newer = this.tablets.joined(this.seat.code());
-		assertThat(line(newer, "ME3")).containsText("changed since your grade");
+		assertThat(line(newer, "AC2")).containsText("changed");
+		assertThat(newer.locator("#at-more")).containsText("another element than the one you graded");
 		newer.keyboard().press("Enter");
 		newer.keyboard().press("Enter");
 		expectTruth(newer, "received");
@@ -255,8 +351,8 @@ class PointsCardBrowserTests {
 		this.called.review(1);
 		this.called.devalue(2);
 		Page card = this.tablets.joined(this.seat.code());
-		assertThat(line(card, "I4+pi3")).containsText("under review");
-		assertThat(line(card, "ME4")).containsText("no value, no grade");
+		assertThat(line(card, "I4+pi3")).containsText("review");
+		assertThat(line(card, "ME4")).containsText("no value");
 		assertThat(card.locator("#elements button")).hasCount(1);
 	}
 
@@ -371,7 +467,9 @@ class PointsCardBrowserTests {
 	@ParameterizedTest
 	@CsvSource({ "768, 1024", "1024, 768", "1280, 800", "820, 900" })
 	void tabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
-		this.called.call("I4+pi3", "ME4", "NHE3+s4", "TwE3", "AC2", "PB3", "SySp2", "ME3", "I3+pi2", "TwE2");
+		this.called.call(TWELVE);
+		this.called.insert("PL4");
+		this.called.insert("TrE3");
 		note("one skater fell at the second intersection");
 		note("5 s too long");
 		Page card = this.tablets.joined(this.seat.code());
@@ -379,16 +477,35 @@ class PointsCardBrowserTests {
 		Tablets.tell(card, Tablets::withALongName);
 		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
 		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
-		Tablets.expectAllInSight(card, "#grade-keys button");
-		click(card, "grade", "2", "2", "2", "2", "2", "2", "2", "2", "2", "2");
-		Tablets.expectAllInSight(card, "#mark-keys button");
-		this.called.change(2, "ME3");
-		assertThat(card.locator("#confirm")).isVisible();
-		Tablets.expectAllInSight(card, "#grade-keys button, #confirm");
+		expectKeys(card, "#back, #grade-keys button, #mark-keys button, .step");
+		click(card, "grade", "2", "1", "0", "1", "2", "3");
+		this.called.change(2, "AC2");
+		card.click("#elements [data-state=confirm] button");
+		expectKeys(card, "#confirm, #back, #grade-keys button, #mark-keys button, .step");
 		Tablets.tell(card, Tablets::withOneOpenedAgain);
 		assertThat(card.locator("#reopened")).isVisible();
-		Tablets.expectAllInSight(card, "#grade-keys button, #confirm");
+		expectKeys(card, "#confirm, #back, #grade-keys button, #mark-keys button, .step");
 		Tablets.expectAccessible(card);
+	}
+
+	/**
+	 * Expect all in sight and no key cut off. Eleven keys side by side fill the width of
+	 * a tablet held upright; they are at least as high as any other key.
+	 */
+	private static void expectKeys(Page card, String keys) {
+		assertThat(card.evaluate("[document.documentElement.scrollHeight, document.documentElement.scrollWidth]"))
+			.isEqualTo(List.of(card.viewportSize().height, card.viewportSize().width));
+		for (Locator key : card.locator(keys).all()) {
+			var box = key.boundingBox();
+			assertThat(box.height).isGreaterThanOrEqualTo(84);
+			assertThat(box.width).isGreaterThanOrEqualTo(Math.min(84, (card.viewportSize().width - 1) / 11.0 - 1));
+			assertThat((Boolean) key.evaluate(
+					"""
+							key => [0.04, 0.96].every(at => { const box = key.getBoundingClientRect();
+								return key.contains(document.elementFromPoint(box.x + box.width / 2, box.y + box.height * at)); })"""))
+				.as("in sight: " + key.textContent())
+				.isTrue();
+		}
 	}
 
 	@Test
@@ -408,7 +525,12 @@ class PointsCardBrowserTests {
 		this.called.call("I4+pi3", "ME4");
 		Page card = this.tablets.joined(this.seat.code());
 		click(card, "grade", "2", "3");
-		click(card, "key", "w7", "f25", "w7", "f25", "w7", "f25");
+		for (String component : List.of("Composition", "Presentation", "Skating Skills")) {
+			card.click("[data-line='component/" + component + "']");
+			click(card, "whole", "7");
+			click(card, "step", "1/" + component);
+			card.waitForTimeout(50);
+		}
 		assertThat(card.locator("#send")).hasText("Send the card");
 		return card;
 	}
