@@ -109,7 +109,7 @@ class JudgeApiTests {
 							"notedAt":"2027-02-13T12:02:11.120Z","seen":true}]},
 							"cards":[{"performance":"01a20000-0000-7000-8000-0000000000aa","startNumber":4,
 							"team":"Northern Lanterns","first":5.6,"second":5.0,"sequence":2,
-							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null,"reopened":null,"panel":null}""");
+							"receivedAt":"2027-02-13T12:02:11.120Z","closed":false}],"skated":3,"starters":12,"method":"MAJORITY","points":null,"reopened":null,"panel":null,"zeroMark":"COUNT","ended":[]}""");
 	}
 
 	@Test
