@@ -6,17 +6,23 @@ import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.context.SmartLifecycle;
 import org.springframework.context.annotation.Profile;
-import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.event.EventListener;
-import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
-/** Builds the demonstration at the first start and keeps the simulated panel going. */
+/**
+ * Builds the demonstration at the first start and keeps the simulated panel going. It is
+ * built before the server listens, so that the first page has something to show and
+ * nobody is asked to make an administrator.
+ */
 @Component
 @Profile("demo")
 @EnableConfigurationProperties(DemoSettings.class)
-class DemoRunner {
+class DemoRunner implements SmartLifecycle {
+
+	/** Long before the server, which comes among the last. */
+	private static final int BEFORE_THE_SERVER = 0;
 
 	private static final Log log = LogFactory.getLog(DemoRunner.class);
 
@@ -36,6 +42,8 @@ class DemoRunner {
 
 	private boolean stopped;
 
+	private volatile boolean running;
+
 	DemoRunner(DemoCrew crew, DemoCompetition competition, SimulatedPanel panel, DemoSettings settings) {
 		this.crew = crew;
 		this.competition = competition;
@@ -45,21 +53,36 @@ class DemoRunner {
 		this.thread.setDaemon(true);
 	}
 
-	/** First of all listeners, so that nobody is asked to make an administrator. */
-	@EventListener
-	@Order(0)
-	void on(ApplicationReadyEvent ready) {
+	@Override
+	public void start() {
 		this.crew.arrive();
 		if (!this.competition.isThere()) {
 			this.competition.build();
 		}
+		this.running = true;
+	}
+
+	/** The tablets of the simulated panel send over HTTP, so the server comes first. */
+	@EventListener(ApplicationReadyEvent.class)
+	void skate() {
 		this.thread.start();
 	}
 
-	@EventListener
-	synchronized void on(ContextClosedEvent closed) {
+	@Override
+	public synchronized void stop() {
+		this.running = false;
 		this.stopped = true;
 		this.thread.interrupt();
+	}
+
+	@Override
+	public boolean isRunning() {
+		return this.running;
+	}
+
+	@Override
+	public int getPhase() {
+		return BEFORE_THE_SERVER;
 	}
 
 	synchronized void pause() {
