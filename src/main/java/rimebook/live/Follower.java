@@ -9,11 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
-import jakarta.servlet.AsyncContext;
-import jakarta.servlet.AsyncEvent;
-import jakarta.servlet.AsyncListener;
-import jakarta.servlet.ServletOutputStream;
-import jakarta.servlet.WriteListener;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,15 +16,13 @@ import org.jspecify.annotations.Nullable;
  * when the connection takes them, and until then the newest signal of each segment is
  * kept, so what waits for a slow reader stays small.
  */
-final class Follower implements WriteListener, AsyncListener {
-
-	private static final byte[] HEARTBEAT = ":\n\n".getBytes(StandardCharsets.UTF_8);
+final class Follower {
 
 	private final Map<String, Signal> waiting = new LinkedHashMap<>();
 
-	private final AsyncContext connection;
+	private final Line line;
 
-	private final ServletOutputStream out;
+	private final String address;
 
 	private final Instant since;
 
@@ -37,7 +30,8 @@ final class Follower implements WriteListener, AsyncListener {
 
 	private byte @Nullable [] greeting;
 
-	private boolean beat;
+	/** How far followers spread what they fetch, in a sign of life not written yet. */
+	private int beat = -1;
 
 	private boolean unflushed;
 
@@ -50,24 +44,22 @@ final class Follower implements WriteListener, AsyncListener {
 	private boolean gone;
 
 	/**
-	 * Take over a connection whose headers are set.
+	 * Speak on a line that is not open yet; what is told before then waits.
+	 * @param address whence it comes, as it is counted
 	 * @param retry after how many milliseconds the browser tries again when it breaks
 	 * @param onLeave told once when the connection has ended
 	 */
-	Follower(AsyncContext connection, Instant now, int retry, Consumer<Follower> onLeave) throws IOException {
-		this.connection = connection;
-		this.out = connection.getResponse().getOutputStream();
+	Follower(Line line, String address, Instant now, int retry, Consumer<Follower> onLeave) {
+		this.line = line;
+		this.address = address;
 		this.since = now;
 		this.lastTold = now;
 		this.onLeave = onLeave;
 		this.greeting = ("retry: " + retry + "\n\n").getBytes(StandardCharsets.UTF_8);
-		connection.setTimeout(0);
-		connection.addListener(this);
 	}
 
-	/** Let the container say when to begin; what is told before then waits. */
-	void open() {
-		this.out.setWriteListener(this);
+	String address() {
+		return this.address;
 	}
 
 	synchronized void tell(List<Signal> signals, Instant now) {
@@ -76,8 +68,12 @@ final class Follower implements WriteListener, AsyncListener {
 		write();
 	}
 
-	synchronized void beat(Instant now) {
-		this.beat = true;
+	/**
+	 * Give a sign of life.
+	 * @param within over how many milliseconds followers spread what they fetch
+	 */
+	synchronized void beat(int within, Instant now) {
+		this.beat = within;
 		this.lastTold = now;
 		write();
 	}
@@ -101,23 +97,22 @@ final class Follower implements WriteListener, AsyncListener {
 		}
 	}
 
-	/** {@code isReady} may only be asked again once the container has called back. */
 	private void writeWhatFits() throws IOException {
-		while (this.open && !this.gone && !isIdle() && this.out.isReady()) {
+		while (this.open && !this.gone && !isIdle() && this.line.isReady()) {
 			byte[] next = next();
 			if (next.length > 0) {
-				this.out.write(next);
+				this.line.write(next);
 				this.unflushed = true;
 			}
 			else {
-				this.out.flush();
+				this.line.flush();
 				this.unflushed = false;
 			}
 		}
 	}
 
 	private boolean isIdle() {
-		return this.greeting == null && this.waiting.isEmpty() && !this.beat && !this.unflushed;
+		return this.greeting == null && this.waiting.isEmpty() && this.beat < 0 && !this.unflushed;
 	}
 
 	private byte[] next() {
@@ -126,12 +121,12 @@ final class Follower implements WriteListener, AsyncListener {
 			next.writeBytes(this.greeting);
 			this.greeting = null;
 		}
-		this.waiting.values().forEach((signal) -> next.writeBytes(signal.event()));
-		if (this.beat && this.waiting.isEmpty()) {
-			next.writeBytes(HEARTBEAT);
+		if (this.beat >= 0) {
+			next.writeBytes(Signal.alive(this.beat));
 		}
+		this.waiting.values().forEach((signal) -> next.writeBytes(signal.event()));
 		this.waiting.clear();
-		this.beat = false;
+		this.beat = -1;
 		return next.toByteArray();
 	}
 
@@ -139,49 +134,16 @@ final class Follower implements WriteListener, AsyncListener {
 	synchronized void leave() {
 		if (!this.gone) {
 			this.gone = true;
+			this.waiting.clear();
 			this.onLeave.accept(this);
-			try {
-				this.connection.complete();
-			}
-			catch (IllegalStateException ex) {
-				// It has ended by itself meanwhile.
-				this.waiting.clear();
-			}
+			this.line.end();
 		}
 	}
 
-	@Override
-	public synchronized void onWritePossible() {
+	/** The line takes bytes, for the first time or again. */
+	synchronized void onWritePossible() {
 		this.open = true;
 		write();
-	}
-
-	@Override
-	public void onError(Throwable thrown) {
-		leave();
-	}
-
-	@Override
-	public void onError(AsyncEvent event) {
-		leave();
-	}
-
-	@Override
-	public void onTimeout(AsyncEvent event) {
-		leave();
-	}
-
-	@Override
-	public synchronized void onComplete(AsyncEvent event) {
-		if (!this.gone) {
-			this.gone = true;
-			this.onLeave.accept(this);
-		}
-	}
-
-	@Override
-	public void onStartAsync(AsyncEvent event) {
-		// Nobody starts again what has been taken over.
 	}
 
 }

@@ -1,24 +1,34 @@
 package rimebook.live;
 
-import java.io.IOException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 
-import jakarta.servlet.AsyncContext;
 import org.springframework.stereotype.Component;
 
-/** All open connections, by competition. */
+/**
+ * All open connections, by competition. There are never more than the settings allow, in
+ * all and from one address; who comes then polls.
+ */
 @Component
 class Followers {
 
 	private static final int RETRY = 2000;
 
+	/** How many fetches a second are no burden. */
+	private static final int FETCHES_A_SECOND = 2000;
+
 	private final Map<String, Set<Follower>> byCompetition = new ConcurrentHashMap<>();
+
+	private final Map<String, Integer> byAddress = new ConcurrentHashMap<>();
+
+	private final AtomicInteger count = new AtomicInteger();
 
 	private final LiveSettings settings;
 
@@ -29,15 +39,40 @@ class Followers {
 		this.clock = clock;
 	}
 
-	/** Let a connection follow a competition; it hears what is told from now on. */
-	Follower join(String slug, AsyncContext connection) throws IOException {
-		Follower follower = new Follower(connection, this.clock.instant(), retry(), (gone) -> remove(slug, gone));
+	/**
+	 * Let somebody follow a competition on a line; they hear what is told from now on.
+	 * @param address whence they come
+	 * @return nobody if there are as many as there may be
+	 */
+	Optional<Follower> join(String slug, String address, Line line) {
+		String group = AddressGroup.of(address);
+		if (!takePlace(group)) {
+			return Optional.empty();
+		}
+		Follower follower = new Follower(line, group, this.clock.instant(), retry(), (gone) -> remove(slug, gone));
 		this.byCompetition.compute(slug, (key, known) -> {
 			Set<Follower> followers = (known != null) ? known : ConcurrentHashMap.newKeySet();
 			followers.add(follower);
 			return followers;
 		});
-		return follower;
+		return Optional.of(follower);
+	}
+
+	private boolean takePlace(String group) {
+		if (this.count.incrementAndGet() > this.settings.streams()) {
+			this.count.decrementAndGet();
+			return false;
+		}
+		if (this.byAddress.merge(group, 1, Integer::sum) > this.settings.streamsPerAddress()) {
+			givePlace(group);
+			return false;
+		}
+		return true;
+	}
+
+	private void givePlace(String group) {
+		this.count.decrementAndGet();
+		this.byAddress.computeIfPresent(group, (key, there) -> (there > 1) ? there - 1 : null);
 	}
 
 	/** Spread over two seconds, so that a restart is not met by everybody at once. */
@@ -50,6 +85,7 @@ class Followers {
 			followers.remove(gone);
 			return followers.isEmpty() ? null : followers;
 		});
+		givePlace(gone.address());
 	}
 
 	void tell(String slug, List<Signal> signals) {
@@ -62,7 +98,12 @@ class Followers {
 	}
 
 	int count() {
-		return this.byCompetition.values().stream().mapToInt(Set::size).sum();
+		return this.count.get();
+	}
+
+	/** Over how many milliseconds followers spread what they fetch after a signal. */
+	int within() {
+		return 1000 * count() / FETCHES_A_SECOND;
 	}
 
 	/**
@@ -73,12 +114,13 @@ class Followers {
 		Instant now = this.clock.instant();
 		Instant unread = now.minus(this.settings.patience());
 		Instant longAgo = now.minus(this.settings.stay());
+		int within = within();
 		all().forEach((follower) -> {
 			if (follower.isUnreadSince(unread) || follower.isHereSince(longAgo)) {
 				follower.leave();
 			}
 			else {
-				follower.beat(now);
+				follower.beat(within, now);
 			}
 		});
 	}

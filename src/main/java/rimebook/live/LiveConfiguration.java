@@ -1,8 +1,12 @@
 package rimebook.live;
 
+import java.time.Clock;
+
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -17,11 +21,19 @@ class LiveConfiguration {
 	private static final int FIRST = Ordered.HIGHEST_PRECEDENCE + 20;
 
 	@Bean
-	FilterRegistrationBean<RenditionFilter> renditionFilter(Renditions renditions) {
-		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(new RenditionFilter(renditions));
+	FilterRegistrationBean<RenditionFilter> renditionFilter(Renditions renditions, PollPace pace) {
+		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(
+				new RenditionFilter(renditions, pace));
 		filter.addUrlPatterns("/*");
 		filter.setOrder(FIRST);
 		return filter;
+	}
+
+	/** Streams begin before anything else of the house is asked. */
+	@Bean
+	WebServerFactoryCustomizer<TomcatServletWebServerFactory> signalsAtTheDoor(MomentWatch watch, Followers followers,
+			PollPace pace, Clock clock) {
+		return (factory) -> factory.addContextValves(new SignalsValve(watch, followers, pace, clock));
 	}
 
 	@Bean

@@ -24,9 +24,12 @@ class Pages {
 
 	private final Renditions renditions;
 
-	Pages(ITemplateEngine engine, Renditions renditions) {
+	private final LiveSettings settings;
+
+	Pages(ITemplateEngine engine, Renditions renditions, LiveSettings settings) {
 		this.engine = engine;
 		this.renditions = renditions;
+		this.settings = settings;
 	}
 
 	/**
@@ -39,7 +42,8 @@ class Pages {
 			UnaryOperator<Visit> filling) throws IOException {
 		RenditionKey key = RenditionKey.of(request);
 		Rendition page = this.renditions.get(key, competition,
-				(moment) -> render(template, filling.apply(Visit.of(key, moment, request, response))));
+				(moment) -> render(template, filling.apply(Visit.of(key, moment, request, response))
+					.with("quiet", this.settings.quiet().toMillis())));
 		Answer.with(page, request, response);
 	}
 

@@ -45,6 +45,11 @@ final class Rendition {
 		return compressed ? this.zipped : this.plain;
 	}
 
+	/** How many bytes it keeps. */
+	long size() {
+		return (long) this.plain.length + this.zipped.length;
+	}
+
 	/** The strong tag of these very bytes: the compressed ones have their own. */
 	String etag(boolean compressed) {
 		return compressed ? "\"" + this.tag + "-z\"" : "\"" + this.tag + "\"";

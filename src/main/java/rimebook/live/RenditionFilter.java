@@ -26,14 +26,21 @@ class RenditionFilter extends HttpFilter {
 
 	private final transient Renditions renditions;
 
-	RenditionFilter(Renditions renditions) {
+	private final transient PollPace pace;
+
+	RenditionFilter(Renditions renditions, PollPace pace) {
 		this.renditions = renditions;
+		this.pace = pace;
 	}
 
 	@Override
 	protected void doFilter(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws IOException, ServletException {
-		Optional<Rendition> kept = METHODS.contains(request.getMethod()) ? kept(request) : Optional.empty();
+		RenditionKey key = RenditionKey.of(request);
+		if (key.isPoll()) {
+			this.pace.pace(request, response);
+		}
+		Optional<Rendition> kept = METHODS.contains(request.getMethod()) ? kept(key) : Optional.empty();
 		if (kept.isEmpty()) {
 			chain.doFilter(request, response);
 			return;
@@ -43,9 +50,9 @@ class RenditionFilter extends HttpFilter {
 	}
 
 	/** Whatever goes wrong here goes wrong again, with a proper answer, further in. */
-	private Optional<Rendition> kept(HttpServletRequest request) {
+	private Optional<Rendition> kept(RenditionKey key) {
 		try {
-			return this.renditions.kept(RenditionKey.of(request));
+			return this.renditions.kept(key);
 		}
 		catch (NotFoundException ex) {
 			return Optional.empty();

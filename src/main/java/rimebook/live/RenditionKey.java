@@ -13,10 +13,19 @@ record RenditionKey(String path, boolean part, Tongue tongue) {
 
 	static RenditionKey of(HttpServletRequest request) {
 		String path = path(request);
-		if (path.startsWith("/api/")) {
+		if (path.startsWith("/api/") || isPoll(path)) {
 			return new RenditionKey(path, false, Tongue.OF_PROGRAMS);
 		}
 		return new RenditionKey(path, "live".equals(request.getParameter("part")), Tongue.of(request));
+	}
+
+	/** Tell whether it is what pages without a stream ask for every few seconds. */
+	boolean isPoll() {
+		return isPoll(this.path);
+	}
+
+	private static boolean isPoll(String path) {
+		return path.startsWith("/follow/") && path.endsWith("/moments");
 	}
 
 	/**

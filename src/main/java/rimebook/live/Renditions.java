@@ -9,6 +9,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
 
 /**
@@ -23,6 +24,9 @@ class Renditions {
 	/** Far more than a competition has pages; a bound, not a tuning. */
 	private static final int MOST = 4000;
 
+	/** Pages and parts, plain and compressed, take this part of the heap at most. */
+	private static final long MOST_BYTES = Runtime.getRuntime().maxMemory() / 16;
+
 	private final Map<RenditionKey, Shelf> shelves = new ConcurrentHashMap<>();
 
 	private final MomentWatch watch;
@@ -31,10 +35,21 @@ class Renditions {
 
 	private final Clock clock;
 
+	private final long mostBytes;
+
+	@Autowired
 	Renditions(MomentWatch watch, LiveSettings settings, Clock clock) {
+		this(watch, settings, clock, MOST_BYTES);
+	}
+
+	/**
+	 * @param mostBytes how many bytes are kept before all are made afresh
+	 */
+	Renditions(MomentWatch watch, LiveSettings settings, Clock clock, long mostBytes) {
 		this.watch = watch;
 		this.settings = settings;
 		this.clock = clock;
+		this.mostBytes = mostBytes;
 	}
 
 	/** What is kept, unless the caller should have it made. */
@@ -51,7 +66,7 @@ class Renditions {
 	 */
 	Rendition get(RenditionKey key, @Nullable String competition, Function<@Nullable Moment, Rendition> maker) {
 		Moment now = moment(competition);
-		if (this.shelves.size() >= MOST) {
+		if (this.shelves.size() >= MOST || bytes() > this.mostBytes) {
 			clear();
 		}
 		Shelf shelf = this.shelves.computeIfAbsent(key, (absent) -> new Shelf(competition));
@@ -68,6 +83,11 @@ class Renditions {
 
 	void clear() {
 		this.shelves.clear();
+	}
+
+	/** How many bytes are kept. */
+	long bytes() {
+		return this.shelves.values().stream().mapToLong(Shelf::bytes).sum();
 	}
 
 	private @Nullable Moment moment(@Nullable String competition) {
@@ -94,6 +114,11 @@ class Renditions {
 
 		Shelf(@Nullable String competition) {
 			this.competition = competition;
+		}
+
+		long bytes() {
+			Held there = this.held.get();
+			return (there != null) ? there.rendition().size() : 0;
 		}
 
 		Optional<Rendition> kept() {

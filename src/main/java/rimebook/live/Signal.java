@@ -17,13 +17,21 @@ import org.jspecify.annotations.Nullable;
  */
 record Signal(String scope, String id, int moment, @Nullable Integer version, @Nullable String onIce) {
 
+	/**
+	 * A sign of life as a server-sent event named {@code alive}.
+	 * @param within over how many milliseconds followers spread what they fetch
+	 */
+	static byte[] alive(int within) {
+		return ("event: alive\ndata: {\"within\":" + within + "}\n\n").getBytes(StandardCharsets.UTF_8);
+	}
+
 	/** The signal as a server-sent event named {@code moved}. */
 	byte[] event() {
 		return ("event: moved\ndata: " + json() + "\n\n").getBytes(StandardCharsets.UTF_8);
 	}
 
 	/** Identities are UUIDs and the rest are numbers: nothing needs to be escaped. */
-	private String json() {
+	String json() {
 		return "{\"scope\":\"" + this.scope + "\",\"id\":\"" + this.id + "\",\"moment\":" + this.moment
 				+ ",\"version\":" + this.version + ",\"onIce\":"
 				+ ((this.onIce != null) ? "\"" + this.onIce + "\"" : "null") + "}";

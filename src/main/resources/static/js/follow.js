@@ -3,10 +3,14 @@
  * fetched again under an address of its own, so that no cache in between can answer with an older one.
  * Without this script the page reloads by itself.
  */
-(() => {
+import { keepContact } from "./follow/contact.js";
+
+{
 	const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
 	const known = {};
 	let tries = 0;
+	let within = 0;
+	let anew = "";
 
 	const live = () => document.getElementById("live");
 	const seen = () => JSON.parse(live().dataset.seen);
@@ -16,19 +20,17 @@
 		window.setTimeout(() => isBehind() && htmx.trigger(live(), "refetch"), delay);
 	}
 
-	document.addEventListener("htmx:sseBeforeMessage", (event) => {
-		event.preventDefault();
-		const signal = JSON.parse(event.detail.data);
+	function moved(signal) {
 		known[signal.id] = signal.moment;
 		if (isBehind()) {
 			tries = 0;
-			htmx.trigger(live(), "refetch");
+			fetchAgain(within * Math.random());
 		}
-	});
+	}
 
 	document.addEventListener("htmx:configRequest", (event) => {
 		const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
-		event.detail.parameters.moment = tries ? moments + "-" + tries : moments;
+		event.detail.parameters.moment = moments + (tries ? "-" + tries : "") + anew;
 	});
 
 	/* What the reader opened stays open, focus stays where it was, and a row that moved is seen to move. */
@@ -93,7 +95,20 @@
 
 	/* Say so when the connection is gone, and no longer than it is. */
 	const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
-	document.addEventListener("htmx:sseError", () => adrift(true));
-	document.addEventListener("htmx:sseOpen", () => adrift(false));
-	["htmx:sendError", "htmx:responseError"].forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000)));
-})();
+	const failures = ["htmx:sendError", "htmx:responseError", "htmx:timeout"];
+	failures.forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000 + 2000 * Math.random())));
+
+	const following = document.getElementById("following");
+	keepContact({
+		signals: following.dataset.signals,
+		moments: following.dataset.signals.replace(/signals$/, "moments"),
+		quiet: Number(following.dataset.quiet),
+		moved,
+		adrift,
+		alive: (milliseconds) => (within = milliseconds),
+		silent: () => {
+			anew = "~" + Date.now();
+			htmx.trigger(live(), "refetch");
+		},
+	});
+}

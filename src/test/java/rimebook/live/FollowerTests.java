@@ -7,38 +7,24 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
-import jakarta.servlet.AsyncContext;
-import jakarta.servlet.ServletOutputStream;
-import jakarta.servlet.ServletResponse;
-import jakarta.servlet.WriteListener;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-import static org.mockito.Mockito.mock;
 
 class FollowerTests {
 
 	private static final Instant NOON = Instant.parse("2026-02-14T12:00:00Z");
 
-	private final AsyncContext connection = mock();
-
-	private final Line line = new Line();
+	private final Paper line = new Paper();
 
 	private final List<Follower> gone = new ArrayList<>();
 
 	private Follower follower;
 
 	@BeforeEach
-	void opensAConnection() throws IOException {
-		ServletResponse response = mock();
-		given(this.connection.getResponse()).willReturn(response);
-		given(response.getOutputStream()).willReturn(this.line);
-		this.follower = new Follower(this.connection, NOON, 2000, this.gone::add);
-		this.follower.open();
+	void opensAConnection() {
+		this.follower = new Follower(this.line, "192.0.2.1", NOON, 2000, this.gone::add);
 	}
 
 	@Test
@@ -67,8 +53,8 @@ class FollowerTests {
 		this.follower.onWritePossible();
 		assertThat(this.follower.isUnreadSince(NOON.plusSeconds(60))).isFalse();
 		this.line.ready = false;
-		this.follower.beat(NOON.plusSeconds(10));
-		this.follower.beat(NOON.plusSeconds(20));
+		this.follower.beat(0, NOON.plusSeconds(10));
+		this.follower.beat(0, NOON.plusSeconds(20));
 		assertThat(this.follower.isUnreadSince(NOON.plusSeconds(11))).isTrue();
 		assertThat(this.follower.isUnreadSince(NOON.plusSeconds(10))).isFalse();
 		this.line.ready = true;
@@ -80,11 +66,11 @@ class FollowerTests {
 	void brokenLineEndsItOnce() {
 		this.follower.onWritePossible();
 		this.line.broken = true;
-		this.follower.beat(NOON);
-		this.follower.beat(NOON);
+		this.follower.beat(0, NOON);
+		this.follower.beat(0, NOON);
 		this.follower.leave();
 		assertThat(this.gone).containsExactly(this.follower);
-		then(this.connection).should().complete();
+		assertThat(this.line.ended).isOne();
 	}
 
 	@Test
@@ -100,7 +86,15 @@ class FollowerTests {
 		return new Signal("segment", id, moment, moment, null);
 	}
 
-	private static final class Line extends ServletOutputStream {
+	/** A sign of life says how to spread what is fetched. */
+	@Test
+	void signOfLifeSaysHowFarToSpread() {
+		this.follower.onWritePossible();
+		this.follower.beat(500, NOON);
+		assertThat(this.line.text()).endsWith("event: alive\ndata: {\"within\":500}\n\n");
+	}
+
+	private static final class Paper implements Line {
 
 		private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
 
@@ -108,7 +102,7 @@ class FollowerTests {
 
 		private boolean broken;
 
-		private @Nullable WriteListener listener;
+		private int ended;
 
 		@Override
 		public boolean isReady() {
@@ -116,18 +110,22 @@ class FollowerTests {
 		}
 
 		@Override
-		public void setWriteListener(WriteListener listener) {
-			this.listener = listener;
-		}
-
-		@Override
-		public void write(int b) throws IOException {
+		public void write(byte[] more) throws IOException {
 			if (this.broken) {
 				throw new IOException("gone");
 			}
 			assertThat(this.ready).as("asked before writing").isTrue();
-			assertThat(this.listener).isNotNull();
-			this.bytes.write(b);
+			this.bytes.writeBytes(more);
+		}
+
+		@Override
+		public void flush() {
+			assertThat(this.ready).as("asked before flushing").isTrue();
+		}
+
+		@Override
+		public void end() {
+			this.ended++;
 		}
 
 		private String text() {

@@ -1,19 +1,23 @@
 package rimebook.live;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -100,6 +104,66 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/** A page hears nothing any more, and nobody tells it that the line is dead. */
+	@Test
+	void pageWhoseStreamIsSwallowedBeginsAnew() throws IOException {
+		try (SwallowingProxy proxy = new SwallowingProxy(this.visitor.port()); Page page = through(proxy, FREE, 390)) {
+			hears(page);
+			proxy.swallowOpen();
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(page.locator("#adrift").isVisible()).isFalse();
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 11 of 12 teams").waitFor();
+		}
+	}
+
+	@Test
+	void pageThatReachesNobodySaysSoInSightUntilItDoes() throws IOException {
+		try (SwallowingProxy proxy = new SwallowingProxy(this.visitor.port()); Page page = through(proxy, FREE, 390)) {
+			hears(page);
+			proxy.swallowAll(true);
+			publish(this.stage.free().skate());
+			page.evaluate("window.scrollTo(0, document.body.scrollHeight)");
+			page.locator("#adrift").waitFor();
+			assertThat(page.evaluate("document.getElementById('adrift').getBoundingClientRect().top")).isEqualTo(0);
+			page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens/live-adrift-390.png")));
+			proxy.swallowAll(false);
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			page.locator("#adrift").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
+		}
+	}
+
+	/** Every stream is taken: the same words, a little later. */
+	@ParameterizedTest
+	@ValueSource(strings = { FREE, "/follow/fjord-days/board" })
+	void pageWithoutAStreamFollowsToo(String path) {
+		List<Stream<String>> taken = IntStream.range(0, 20)
+			.mapToObj((i) -> this.visitor.lines("/follow/fjord-days/signals"))
+			.toList();
+		try (Page page = browser.newPage()) {
+			page.waitForResponse("**/moments", () -> page.navigate(this.visitor.address(path)));
+			assertThat(this.visitor.get("/follow/fjord-days/signals").statusCode()).isEqualTo(503);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(page.locator("#adrift").isVisible()).isFalse();
+		}
+		finally {
+			taken.forEach(Stream::close);
+		}
+	}
+
+	/** Asleep in a pocket: nothing is heard, nor is time felt to pass. */
+	@Test
+	void pageLooksAtOnceWhenItIsSeenOrOnlineAgain() {
+		try (Page page = open(FREE, 390, new Browser.NewPageOptions())) {
+			hears(page);
+			page.waitForResponse("**/moments",
+					() -> page.evaluate("document.dispatchEvent(new Event('visibilitychange'))"));
+			page.waitForResponse("**/moments", () -> page.evaluate("window.dispatchEvent(new Event('online'))"));
+		}
+	}
+
 	@ParameterizedTest
 	@ValueSource(booleans = { true, false })
 	void rowsMoveBrieflyOrNotAtAll(boolean calm) {
@@ -181,6 +245,12 @@ class LivePagesBrowserTests {
 			byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4"));
 			assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/Type /Pages", "/Count 1");
 		}
+	}
+
+	private static Page through(SwallowingProxy proxy, String path, int width) {
+		Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, 500));
+		page.navigate("http://localhost:" + proxy.port() + path);
+		return page;
 	}
 
 	private Page open(String path, int width, Browser.NewPageOptions options) {

@@ -19,7 +19,9 @@ import rimebook.results.Standings;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-		properties = { "spring.datasource.url=jdbc:h2:mem:live", "rimebook.live.heartbeat=300ms" })
+		properties = { "spring.datasource.url=jdbc:h2:mem:live", "rimebook.live.heartbeat=300ms",
+				"rimebook.live.quiet=3s", "rimebook.live.poll=1s", "rimebook.live.streams=20",
+				"rimebook.live.streams-per-address=20" })
 @MockitoBean(types = { Competitions.class, Entries.class, StartingOrderDraw.class, Standings.class },
 		reset = MockReset.NONE)
 @Import(Visitor.class)

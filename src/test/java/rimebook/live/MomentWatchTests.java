@@ -35,9 +35,7 @@ class MomentWatchTests {
 
 	private final Followers followers = mock();
 
-	private final MomentWatch watch = new MomentWatch(this.moments, this.followers,
-			new LiveSettings(Duration.ofSeconds(1), Duration.ofSeconds(5), Duration.ofSeconds(15),
-					Duration.ofSeconds(30), Duration.ofMinutes(30)),
+	private final MomentWatch watch = new MomentWatch(this.moments, this.followers, Stage.SETTINGS,
 			Clock.fixed(Instant.parse("2026-02-14T12:00:00Z"), ZoneOffset.UTC));
 
 	@BeforeEach

@@ -30,8 +30,7 @@ class RenditionsTests {
 
 	private final AtomicInteger made = new AtomicInteger();
 
-	private final Renditions renditions = new Renditions(this.watch, new LiveSettings(Duration.ofSeconds(1),
-			Duration.ofSeconds(5), Duration.ofSeconds(15), Duration.ofSeconds(30), Duration.ofMinutes(30)), this.clock);
+	private final Renditions renditions = new Renditions(this.watch, Stage.SETTINGS, this.clock);
 
 	@BeforeEach
 	void standsAtOne() {
@@ -81,6 +80,16 @@ class RenditionsTests {
 		}));
 		assertThat(this.renditions.kept(KEY)).isEqualTo(Optional.empty());
 		assertThat(get()).isNotNull();
+	}
+
+	@Test
+	void keepsNoMoreBytesThanItMay() {
+		Renditions small = new Renditions(this.watch, Stage.SETTINGS, this.clock, 10_000);
+		for (int i = 0; i < 50; i++) {
+			RenditionKey key = new RenditionKey("/follow/cup/" + i, false, Tongue.OF_PROGRAMS);
+			small.get(key, "cup", (moment) -> Rendition.of("text/plain", "long ".repeat(300)));
+			assertThat(small.bytes()).isBetween(1500L, 12_000L);
+		}
 	}
 
 	@Test

@@ -1,6 +1,9 @@
 package rimebook.live;
 
+import java.net.http.HttpResponse;
 import java.util.Iterator;
+import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -17,6 +20,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 class SignalsIntegrationTests {
 
 	private static final String SIGNALS = "/follow/fjord-days/signals";
+
+	private static final String MOMENTS = "/follow/fjord-days/moments";
 
 	@Autowired
 	private Visitor visitor;
@@ -42,6 +47,7 @@ class SignalsIntegrationTests {
 		try (Stream<String> lines = this.visitor.lines(SIGNALS, "Last-Event-ID", "whatever")) {
 			Iterator<String> heard = lines.iterator();
 			assertThat(heard.next()).startsWith("retry: ");
+			assertThat(next(heard)).contains("\"within\":0");
 			assertThat(next(heard)).contains(this.stage.shortProgramme.id().toString(), "\"version\":13");
 			assertThat(next(heard)).contains(this.free, "\"version\":1", "\"onIce\":null");
 		}
@@ -53,7 +59,7 @@ class SignalsIntegrationTests {
 			Iterator<String> heard = settled(lines);
 			ResultVersion version = this.stage.free().skate();
 			this.visitor.publish(version.scopeId(), version.number());
-			assertThat(next(heard)).contains(this.free, "\"version\":2");
+			assertThat(signal(heard)).contains(this.free, "\"version\":2");
 			assertThat(this.visitor.get("/follow/fjord-days/junior/free-skating?part=live").body())
 				.contains("Version 2");
 		}
@@ -65,7 +71,7 @@ class SignalsIntegrationTests {
 			Iterator<String> heard = settled(lines);
 			this.stage.free().call();
 			this.visitor.publishIce(this.stage.freeSkating.id());
-			assertThat(next(heard)).contains("\"version\":1,\"onIce\":\"0000");
+			assertThat(signal(heard)).contains("\"version\":1,\"onIce\":\"0000");
 		}
 	}
 
@@ -74,14 +80,14 @@ class SignalsIntegrationTests {
 		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
 			Iterator<String> heard = settled(lines);
 			this.stage.free().skate();
-			assertThat(next(heard)).contains(this.free, "\"version\":2");
+			assertThat(signal(heard)).contains(this.free, "\"version\":2");
 		}
 	}
 
 	@Test
 	void givesSignsOfLife() {
 		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
-			assertThat(lines.anyMatch(":"::equals)).isTrue();
+			assertThat(lines.filter("event: alive"::equals).limit(3)).hasSize(3);
 		}
 	}
 
@@ -111,12 +117,51 @@ class SignalsIntegrationTests {
 		assertThat(this.followers.count()).isZero();
 	}
 
+	@Test
+	void whoeverFindsNoStreamFreeIsToldWhatToAsk() {
+		List<Stream<String>> taken = IntStream.range(0, 20).mapToObj((i) -> this.visitor.lines(SIGNALS)).toList();
+		try {
+			HttpResponse<String> answer = this.visitor.get(SIGNALS);
+			assertThat(answer.statusCode()).isEqualTo(503);
+			assertThat(answer.headers().firstValueAsLong("Retry-After")).isPresent();
+			assertThat(answer.body()).contains("/follow/fjord-days/moments");
+		}
+		finally {
+			taken.forEach(Stream::close);
+		}
+	}
+
+	@Test
+	void pollSaysWhatTheSignalsSayAndNothingWhenNothingMoved() {
+		HttpResponse<String> first = this.visitor.get(MOMENTS);
+		assertThat(first.body()).contains(this.free, "\"version\":1", "\"onIce\":null");
+		assertThat(first.headers().firstValueAsLong("Rink-Wait")).hasValue(1);
+		String tag = first.headers().firstValue("ETag").orElseThrow();
+		HttpResponse<String> second = this.visitor.get(MOMENTS, "If-None-Match", tag);
+		assertThat(second.statusCode()).isEqualTo(304);
+		assertThat(second.headers().firstValue("Connection")).hasValue("close");
+		ResultVersion version = this.stage.free().skate();
+		this.visitor.publish(version.scopeId(), version.number());
+		HttpResponse<String> third = this.visitor.get(MOMENTS, "If-None-Match", tag);
+		assertThat(third.statusCode()).isEqualTo(200);
+		assertThat(third.body()).contains("\"version\":2");
+	}
+
 	/** Past the beginning: what comes next is news. */
 	private static Iterator<String> settled(Stream<String> lines) {
 		Iterator<String> heard = lines.iterator();
-		next(heard);
-		next(heard);
+		signal(heard);
+		signal(heard);
 		return heard;
+	}
+
+	/** The next that is more than a sign of life. */
+	private static String signal(Iterator<String> heard) {
+		String line = next(heard);
+		while (!line.contains("\"scope\"")) {
+			line = next(heard);
+		}
+		return line;
 	}
 
 	private static String next(Iterator<String> heard) {

@@ -5,6 +5,7 @@ import static org.mockito.ArgumentMatchers.anyInt;
 import static org.mockito.ArgumentMatchers.anyString;
 import static org.mockito.BDDMockito.will;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -75,6 +76,11 @@ class Stage {
 	static final String SLUG = "fjord-days";
 
 	static final Instant NOON = Instant.parse("2026-02-14T10:00:00Z");
+
+	/** As it is out of the box, but with few streams, on any machine. */
+	static final LiveSettings SETTINGS = new LiveSettings(Duration.ofSeconds(1), Duration.ofSeconds(5),
+			Duration.ofSeconds(15), Duration.ofSeconds(30), Duration.ofMinutes(30), 4, 3, Duration.ofSeconds(5), 2000,
+			Duration.ofSeconds(35));
 
 	private static final List<String> TEAMS = List.of("Alder", "Birch & Bramble", "Cedar", "Dogwood", "Elm Avenue",
 			"Fir Needles of the Upper Valley", "Gorse", "Hazel", "Ivy", "Juniper", "Katsura", "Larch");

@@ -90,8 +90,12 @@ class Visitor {
 		return send(request(path, headers), HttpResponse.BodyHandlers.ofLines()).body();
 	}
 
+	int port() {
+		return Integer.parseInt(this.environment.getRequiredProperty("local.server.port"));
+	}
+
 	String address(String path) {
-		return "http://localhost:" + this.environment.getRequiredProperty("local.server.port") + path;
+		return "http://localhost:" + port() + path;
 	}
 
 	private HttpRequest.Builder request(String path, String... headers) {
