@@ -68,6 +68,14 @@ class AttemptLimits {
 	 */
 	record Attempt(String key, int most, Duration within) {
 
+		/** Longer than any name that is known here. */
+		private static final int LONGEST = 200;
+
+		/** What is kept of a key is short, however long a name somebody types. */
+		Attempt {
+			key = (key.length() > LONGEST) ? key.substring(0, LONGEST) : key;
+		}
+
 		static Attempt perMinute(String key, int most) {
 			return new Attempt(key, most, Duration.ofMinutes(1));
 		}

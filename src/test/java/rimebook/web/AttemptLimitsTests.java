@@ -43,6 +43,11 @@ class AttemptLimitsTests {
 		assertThat(this.limits.take(Attempt.perMinute("other", 3))).isZero();
 	}
 
+	@Test
+	void nothingLongIsKept() {
+		assertThat(Attempt.perMinute("sign-in 192.0.2.1 " + "a".repeat(4_000_000), 3).key()).hasSize(200);
+	}
+
 	private void takeThree() {
 		for (int i = 0; i < 3; i++) {
 			assertThat(this.limits.take(ONE)).isZero();

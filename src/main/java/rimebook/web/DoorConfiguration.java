@@ -1,0 +1,105 @@
+package rimebook.web;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+
+import org.apache.catalina.connector.Connector;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.session.web.http.SessionRepositoryFilter;
+
+/** Sets up the server so that a crowd never keeps the crew waiting. */
+@Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(DoorSettings.class)
+class DoorConfiguration {
+
+	@Bean
+	Door door(DoorSettings settings) {
+		return new Door(settings);
+	}
+
+	/** Sessions are known by then, and nothing has asked for a parameter yet. */
+	@Bean
+	FilterRegistrationBean<LargeBodyFilter> largeBodyFilter() {
+		FilterRegistrationBean<LargeBodyFilter> filter = new FilterRegistrationBean<>(new LargeBodyFilter());
+		filter.addUrlPatterns("/*");
+		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 1);
+		return filter;
+	}
+
+	/** The ports, and who looks after them. */
+	static class Door implements WebServerFactoryCustomizer<TomcatServletWebServerFactory>, AutoCloseable {
+
+		private static final int CREW_CONNECTIONS = 1000;
+
+		private static final long SWEEP = 250;
+
+		private final DoorSettings settings;
+
+		private final List<DoorProtocol> ports = new CopyOnWriteArrayList<>();
+
+		private final ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(Door::thread);
+
+		Door(DoorSettings settings) {
+			this.settings = settings;
+			this.sweeper.scheduleWithFixedDelay(this::sweep, SWEEP, SWEEP, TimeUnit.MILLISECONDS);
+		}
+
+		@Override
+		public void customize(TomcatServletWebServerFactory factory) {
+			factory.setProtocol(DoorProtocol.class.getName());
+			factory.addEngineValves(new DoorValve(this.settings));
+			factory.addConnectorCustomizers((connector) -> {
+				connector.setProperty("maxConnections", Integer.toString(this.settings.connections()));
+				furnish(connector);
+			});
+			if (this.settings.crewPort() > 0) {
+				factory.addAdditionalConnectors(crew());
+			}
+		}
+
+		private Connector crew() {
+			Connector crew = new Connector(new DoorProtocol());
+			crew.setPort(this.settings.crewPort());
+			crew.setProperty("maxConnections", Integer.toString(CREW_CONNECTIONS));
+			furnish(crew);
+			return crew;
+		}
+
+		/** Small buffers for connections that mostly say nothing. */
+		private void furnish(Connector connector) {
+			connector.setProperty("socket.appReadBufSize", "4096");
+			connector.setProperty("socket.appWriteBufSize", "4096");
+			connector.setProperty("acceptCount", "1000");
+			connector.setProperty("connectionTimeout", Long.toString(this.settings.patience().toMillis()));
+			connector.setProperty("keepAliveTimeout", "15000");
+			if (connector.getProtocolHandler() instanceof DoorProtocol port) {
+				this.ports.add(port);
+			}
+		}
+
+		private void sweep() {
+			this.ports.forEach((port) -> port.sweep(this.settings.patience()));
+		}
+
+		private static Thread thread(Runnable task) {
+			Thread thread = new Thread(task, "door");
+			thread.setDaemon(true);
+			return thread;
+		}
+
+		@Override
+		public void close() {
+			this.sweeper.shutdownNow();
+		}
+
+	}
+
+}

@@ -1,0 +1,46 @@
+package rimebook.web;
+
+import java.lang.management.ManagementFactory;
+import java.time.Duration;
+
+import com.sun.management.UnixOperatingSystemMXBean;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+
+/**
+ * How many are let in at once, and how long the door waits for them. The crew is not
+ * counted: what is left is theirs.
+ *
+ * @param crewPort a second port with connections and threads of its own, to be kept
+ * within the crew's network; 0 for none
+ * @param connections how many connections may be open on the first port; left out (0), as
+ * many as heap and operating system have room for
+ * @param visitors how many requests for public addresses are answered at once
+ * @param newcomers how many requests are answered at once of those who show no sign of
+ * belonging to the crew, such as people who are about to sign in
+ * @param bodies how many bodies may be on their way at once
+ * @param patience within which time the head and a small body of a request must be here
+ */
+@ConfigurationProperties("rimebook.door")
+record DoorSettings(@DefaultValue("0") int crewPort, @DefaultValue("0") int connections,
+		@DefaultValue("64") int visitors, @DefaultValue("32") int newcomers, @DefaultValue("64") int bodies,
+		@DefaultValue("10s") Duration patience) {
+
+	/** What a silent connection takes, with room to spare. */
+	private static final long CONNECTION_BYTES = 48 * 1024;
+
+	DoorSettings {
+		connections = (connections > 0) ? connections : connectionsIn(Runtime.getRuntime().maxMemory(), openFiles());
+	}
+
+	/** How many connections a heap has room for, and three quarters of the open files. */
+	static int connectionsIn(long heap, long openFiles) {
+		return (int) Math.max(100, Math.min(100_000, Math.min(heap / CONNECTION_BYTES, openFiles / 4 * 3)));
+	}
+
+	private static long openFiles() {
+		return (ManagementFactory.getOperatingSystemMXBean() instanceof UnixOperatingSystemMXBean unix)
+				? unix.getMaxFileDescriptorCount() : Long.MAX_VALUE;
+	}
+
+}

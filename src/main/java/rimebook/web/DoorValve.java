@@ -1,0 +1,151 @@
+package rimebook.web;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.Semaphore;
+
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletResponse;
+import org.apache.catalina.connector.Request;
+import org.apache.catalina.connector.Response;
+import org.apache.catalina.valves.ValveBase;
+import org.apache.coyote.ActionCode;
+import org.apache.coyote.ContinueResponseTiming;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Stands before everything else and sees to it that no crowd keeps the crew waiting:
+ * requests for public addresses, and of people nobody knows yet, have only so many
+ * threads; the rest is the crew's. Small bodies are awaited here, so that no slow sender
+ * holds anything further in.
+ */
+class DoorValve extends ValveBase {
+
+	/** Set by whoever refuses a request without reading its body. */
+	static final String UNREAD = DoorValve.class.getName() + ".unread";
+
+	/** The largest body in bytes that is awaited here. */
+	static final int SMALL = 64 * 1024;
+
+	/** The largest body of a form that anybody may send, such as that for signing in. */
+	static final int OF_A_STRANGER = 8 * 1024;
+
+	private static final List<String> PUBLIC = List.of("/follow/", "/api/public/", "/api/openapi/", "/problems/",
+			"/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
+
+	private static final List<String> FOR_STRANGERS = List.of("/sign-in", "/set-up", "/judge", "/api/seat-pairings");
+
+	private static final Set<String> COOKIES = Set.of("rimebook", "__Host-rimebook", SeatDeviceFilter.COOKIE,
+			"__Host-" + SeatDeviceFilter.COOKIE);
+
+	/** Bodies of unknown length or of files; browsers send neither but from a desk. */
+	private static final int MOST_LARGE = 16;
+
+	private final Semaphore visitors;
+
+	private final Semaphore newcomers;
+
+	private final Semaphore large = new Semaphore(MOST_LARGE);
+
+	private final Arrivals arrivals;
+
+	DoorValve(DoorSettings settings) {
+		super(true);
+		this.visitors = new Semaphore(settings.visitors());
+		this.newcomers = new Semaphore(settings.newcomers());
+		this.arrivals = new Arrivals(settings.bodies(), settings.patience());
+	}
+
+	@Override
+	public void invoke(Request request, Response response) throws IOException, ServletException {
+		String path = request.getDecodedRequestURI();
+		if (isLarge(request)) {
+			letIn(this.large, request, response);
+		}
+		else if (hasBody(request) && !isHere(path, request, response)) {
+			request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
+		}
+		else {
+			letIn(places(path, request), request, response);
+		}
+	}
+
+	private static boolean hasBody(Request request) {
+		return request.getContentLengthLong() > 0;
+	}
+
+	private static boolean isLarge(Request request) {
+		String type = request.getContentType();
+		return request.getHeader("Transfer-Encoding") != null || request.getContentLengthLong() > SMALL
+				|| hasBody(request) && type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/");
+	}
+
+	/** Await the body of a request; if it is too large or too late, answer so. */
+	private boolean isHere(String path, Request request, Response response) throws IOException {
+		if (request.getContentLengthLong() > OF_A_STRANGER && fits(path, FOR_STRANGERS)) {
+			answer(response, HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE, "This form is larger than it can be.");
+			return false;
+		}
+		response.sendAcknowledgement(ContinueResponseTiming.IMMEDIATELY);
+		if (!this.arrivals.await(request)) {
+			answer(response, HttpServletResponse.SC_REQUEST_TIMEOUT,
+					"The request did not arrive in time. Send it again.");
+			return false;
+		}
+		return true;
+	}
+
+	private @Nullable Semaphore places(String path, Request request) {
+		if ("/".equals(path) || fits(path, PUBLIC)) {
+			return this.visitors;
+		}
+		return showsASignOfTheCrew(request) ? null : this.newcomers;
+	}
+
+	private static boolean fits(String path, List<String> beginnings) {
+		return beginnings.stream().anyMatch(path::startsWith);
+	}
+
+	/** Whether the sign is a true one is found out further in, without delay. */
+	private static boolean showsASignOfTheCrew(Request request) {
+		Cookie[] cookies = request.getCookies();
+		return request.getHeader("Authorization") != null
+				|| cookies != null && Arrays.stream(cookies).map(Cookie::getName).anyMatch(COOKIES::contains);
+	}
+
+	private void letIn(@Nullable Semaphore places, Request request, Response response)
+			throws IOException, ServletException {
+		if (places != null && !places.tryAcquire()) {
+			response.setHeader("Retry-After", "2");
+			answer(response, HttpServletResponse.SC_SERVICE_UNAVAILABLE,
+					"Too many ask at once. Try again in a moment.");
+			return;
+		}
+		try {
+			getNext().invoke(request, response);
+		}
+		finally {
+			if (places != null) {
+				places.release();
+			}
+			if (request.getAttribute(UNREAD) != null) {
+				request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
+			}
+		}
+	}
+
+	private static void answer(Response response, int status, String sentence) throws IOException {
+		response.setStatus(status);
+		response.setContentType("text/plain;charset=UTF-8");
+		response.setHeader("Connection", "close");
+		response.setHeader("Cache-Control", "no-store");
+		response.getOutputStream().write((sentence + "\n").getBytes(StandardCharsets.UTF_8));
+		response.flushBuffer();
+	}
+
+}

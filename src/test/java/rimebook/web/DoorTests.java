@@ -1,0 +1,212 @@
+package rimebook.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+import jakarta.servlet.http.HttpServlet;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
+import org.springframework.boot.web.server.WebServer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** The server with its door and nothing behind it but an echo. */
+@Timeout(30)
+class DoorTests {
+
+	private static final String SEAT = "Bearer a-seat";
+
+	private final List<Socket> sockets = new ArrayList<>();
+
+	private final HttpClient http = HttpClient.newHttpClient();
+
+	private final int crewPort = freePort();
+
+	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
+			new DoorSettings(this.crewPort, 400, 8, 8, 16, Duration.ofSeconds(2)));
+
+	private WebServer server;
+
+	@BeforeEach
+	void opens() {
+		TomcatServletWebServerFactory factory = new TomcatServletWebServerFactory(0);
+		this.door.customize(factory);
+		this.server = factory.getWebServer((context) -> context.addServlet("echo", new Echo()).addMapping("/*"));
+		this.server.start();
+	}
+
+	@AfterEach
+	void closes() throws IOException {
+		for (Socket socket : this.sockets) {
+			socket.close();
+		}
+		this.door.close();
+		this.server.stop();
+	}
+
+	/** More of them than the server has threads. */
+	@Test
+	void cardsAreAcknowledgedWhileManySendSlowly() throws Exception {
+		for (int i = 0; i < 215; i++) {
+			say("POST /api/cards/1 HTTP/1.1\r\nHost: h\r\nAuthorization: Bearer x\r\nContent-Length: 100\r\n\r\nhalf");
+		}
+		for (int i = 0; i < 5; i++) {
+			assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
+		}
+	}
+
+	@Test
+	void aBodyThatDoesNotComeInTimeIsRefused() throws Exception {
+		Socket slow = say("POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Length: 100\r\n\r\nhalf");
+		assertThat(firstLine(slow)).startsWith("HTTP/1.1 408");
+	}
+
+	@Test
+	void aBodyInPiecesArrivesWhole() throws Exception {
+		Socket slow = say("PUT /api/cards/1 HTTP/1.1\r\nHost: h\r\nContent-Length: 10\r\nExpect: 100-continue\r\n\r\n");
+		assertThat(firstLine(slow)).startsWith("HTTP/1.1 100");
+		for (String piece : List.of("01234", "567", "89")) {
+			TimeUnit.MILLISECONDS.sleep(50);
+			slow.getOutputStream().write(piece.getBytes(StandardCharsets.US_ASCII));
+		}
+		assertThat(upTo(slow, "0123456789")).contains("HTTP/1.1 200");
+	}
+
+	@Test
+	void aHeadThatDoesNotComeInTimeIsHungUpOn() throws Exception {
+		Socket slow = say("GET / HTTP/1.1\r\nHost: h\r\n");
+		for (int i = 0; i < 10; i++) {
+			TimeUnit.MILLISECONDS.sleep(300);
+			try {
+				slow.getOutputStream().write("X-More: x\r\n".getBytes(StandardCharsets.US_ASCII));
+			}
+			catch (IOException hungUp) {
+				return;
+			}
+		}
+		assertThat(slow.getInputStream().read()).isEqualTo(-1);
+	}
+
+	@Test
+	void visitorsAndNewcomersDoNotTakeTheCrewsPlaces() throws Exception {
+		for (int i = 0; i < 20; i++) {
+			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /sign-in/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+		}
+		TimeUnit.MILLISECONDS.sleep(200);
+		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
+		assertThat(get("/follow/cup").headers().firstValue("Retry-After")).isPresent();
+		assertThat(get("/sign-in").statusCode()).isEqualTo(503);
+		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
+	}
+
+	@Test
+	void silentConnectionsMakeRoom() throws Exception {
+		for (int i = 0; i < 450; i++) {
+			this.sockets.add(new Socket("127.0.0.1", this.server.getPort()));
+		}
+		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
+	}
+
+	@Test
+	void crewPortHasPlacesOfItsOwn() throws Exception {
+		for (int i = 0; i < 450; i++) {
+			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+		}
+		assertThat(sendCard(this.crewPort)).isEqualTo("5.6 and 4.8");
+	}
+
+	@Test
+	void aFormForStrangersIsSmall() throws Exception {
+		Socket large = say("POST /sign-in HTTP/1.1\r\nHost: h\r\nContent-Length: 60000\r\n\r\nsignInName=aaaa");
+		assertThat(firstLine(large)).startsWith("HTTP/1.1 413");
+	}
+
+	@Test
+	void connectionsHaveRoomInHeapAndOpenFiles() {
+		assertThat(DoorSettings.connectionsIn(512L << 20, 1 << 20)).isEqualTo(10_922);
+		assertThat(DoorSettings.connectionsIn(512L << 20, 1024)).isEqualTo(768);
+	}
+
+	private Socket say(String text) throws IOException {
+		Socket socket = new Socket("127.0.0.1", this.server.getPort());
+		this.sockets.add(socket);
+		socket.getOutputStream().write(text.getBytes(StandardCharsets.US_ASCII));
+		return socket;
+	}
+
+	private static String firstLine(Socket socket) throws IOException {
+		return upTo(socket, "\r\n");
+	}
+
+	private static String upTo(Socket socket, String end) throws IOException {
+		StringBuilder text = new StringBuilder();
+		InputStream in = socket.getInputStream();
+		for (int next = in.read(); next >= 0; next = in.read()) {
+			text.append((char) next);
+			if (text.toString().endsWith(end)) {
+				return text.toString();
+			}
+		}
+		return text.toString();
+	}
+
+	private String sendCard(int port) throws Exception {
+		return this.http
+			.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/api/cards/1"))
+				.header("Authorization", SEAT)
+				.timeout(Duration.ofSeconds(5))
+				.PUT(HttpRequest.BodyPublishers.ofString("5.6 and 4.8"))
+				.build(), HttpResponse.BodyHandlers.ofString())
+			.body();
+	}
+
+	private HttpResponse<String> get(String path) throws Exception {
+		return this.http.send(
+				HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + this.server.getPort() + path)).build(),
+				HttpResponse.BodyHandlers.ofString());
+	}
+
+	private static int freePort() {
+		try (ServerSocket socket = new ServerSocket(0)) {
+			return socket.getLocalPort();
+		}
+		catch (IOException ex) {
+			throw new IllegalStateException(ex);
+		}
+	}
+
+	private static final class Echo extends HttpServlet {
+
+		private static final long serialVersionUID = 1L;
+
+		@Override
+		protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
+			try {
+				TimeUnit.SECONDS.sleep(request.getRequestURI().endsWith("/sleep") ? 3 : 0);
+			}
+			catch (InterruptedException ex) {
+				Thread.currentThread().interrupt();
+			}
+			request.getInputStream().transferTo(response.getOutputStream());
+		}
+
+	}
+
+}
