@@ -33,6 +33,8 @@ public final class ServiceProcess implements AutoCloseable {
 
 	private final File log;
 
+	private final List<String> machine;
+
 	private final int port = freePort();
 
 	private @Nullable Process process;
@@ -40,9 +42,11 @@ public final class ServiceProcess implements AutoCloseable {
 	/**
 	 * @param database the settings of its database as {@code name=value}
 	 * @param log where its output is appended
+	 * @param machine options of its Java machine, such as {@code -Xmx512m}
 	 */
-	public ServiceProcess(List<String> database, Path log) {
+	public ServiceProcess(List<String> database, Path log, String... machine) {
 		this.database = List.copyOf(database);
+		this.machine = List.of(machine);
 		this.log = log.toFile();
 	}
 
@@ -60,8 +64,10 @@ public final class ServiceProcess implements AutoCloseable {
 
 	/** Start the service and wait until it answers. */
 	public void start() throws IOException, InterruptedException {
-		List<String> command = new ArrayList<>(List.of("java", "-cp", System.getProperty("java.class.path"),
-				RimebookApplication.class.getName(), "--server.port=" + this.port, "--spring.main.banner-mode=off"));
+		List<String> command = new ArrayList<>(List.of("java"));
+		command.addAll(this.machine);
+		command.addAll(List.of("-cp", System.getProperty("java.class.path"), RimebookApplication.class.getName(),
+				"--server.port=" + this.port, "--spring.main.banner-mode=off"));
 		this.database.forEach((line) -> command.add("--" + line));
 		this.process = new ProcessBuilder(command).redirectErrorStream(true)
 			.redirectOutput(ProcessBuilder.Redirect.appendTo(this.log))

@@ -1,0 +1,297 @@
+package rimebook.bench;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Queue;
+import java.util.Random;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.springframework.context.ConfigurableApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.PostgresDatabase;
+import rimebook.testsupport.ServiceProcess;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+
+/**
+ * Whether the crew waits behind a crowd. The service has 512 MiB of heap; pages with a
+ * stream and pages that poll follow one segment from this process, on the same machine
+ * and its cores, and fetch what moved as the script of a page does. Meanwhile a referee
+ * calls and closes, and five judges send. Everything stays on this machine's loopback
+ * addresses and ends after the time given.
+ *
+ * <p>
+ * Arguments: {@code h2} or {@code postgres}, then the numbers of polling pages (20000),
+ * of streams (2000) and of seconds (60). Each page needs an open file here and in the
+ * service: {@code ulimit -n}.
+ */
+public final class Crowd {
+
+	private static final int TEAMS = 20;
+
+	private static final int JUDGES = 5;
+
+	private static final Pattern WAIT = Pattern.compile("Rink-Wait: (\\d+)");
+
+	private static final Pattern TAG = Pattern.compile("ETag: (\\S+)");
+
+	private static final Pattern WITHIN = Pattern.compile("\"within\":(\\d+)");
+
+	private final ServiceProcess service;
+
+	private final Random random = new Random(20270213);
+
+	private final Queue<Long> acknowledged = new ConcurrentLinkedQueue<>();
+
+	private final Queue<Long> closed = new ConcurrentLinkedQueue<>();
+
+	private String referee = "";
+
+	private String segment = "";
+
+	private String competition = "";
+
+	private String page = "";
+
+	private List<String> codes = List.of();
+
+	private int polls;
+
+	private int refused;
+
+	private int fetched;
+
+	private int open;
+
+	private int signals;
+
+	private Crowd(List<String> database) {
+		this.service = new ServiceProcess(database, Path.of("target", "crowd.log"), "-Xmx512m",
+				"-XX:+ExitOnOutOfMemoryError");
+	}
+
+	public static void main(String[] arguments) throws Exception {
+		boolean postgres = arguments.length > 0 && arguments[0].equals("postgres");
+		int pollers = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 20_000;
+		int streams = (arguments.length > 2) ? Integer.parseInt(arguments[2]) : 2000;
+		int seconds = (arguments.length > 3) ? Integer.parseInt(arguments[3]) : 60;
+		new Crowd(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2()).run(pollers, streams,
+				Math.min(seconds, 600));
+		System.exit(0);
+	}
+
+	private void run(int pollers, int streams, int seconds) throws Exception {
+		prepare();
+		this.service.start();
+		try {
+			measure("nobody follows", 0, 0, 10);
+			measure(pollers + " pages poll, " + streams + " have a stream", pollers, streams, seconds);
+		}
+		finally {
+			this.service.kill();
+		}
+	}
+
+	private void prepare() throws Exception {
+		try (ConfigurableApplicationContext context = this.service.within()) {
+			this.referee = Crew.add(context, Role.REFEREE);
+			SmallCompetition made = SmallCompetition.running(context, TEAMS, JUDGES);
+			this.segment = made.open(1).toString();
+			context.getBean(Panels.class).issueCodes(made.event().id(), SmallCompetition.REFEREE);
+			this.competition = "/follow/" + made.competition().slug();
+			this.page = this.competition + "/" + made.event().slug() + "/" + made.event().segments().get(0).slug();
+			this.codes = made.seats().stream().map(SeatView::code).toList();
+		}
+	}
+
+	private void measure(String what, int pollers, int streams, int seconds) throws Exception {
+		Loopback crowd = new Loopback(this.service.port());
+		gather(crowd, pollers, streams);
+		crowd.runUntil(System.nanoTime() + ((pollers > 0) ? 20 : 1) * 1_000_000_000L);
+		forget();
+		Thread crew = new Thread(this::judge, "crew");
+		crew.setDaemon(true);
+		crew.start();
+		crowd.runUntil(System.nanoTime() + seconds * 1_000_000_000L);
+		crew.interrupt();
+		crew.join();
+		System.out.printf(
+				"%s, %d s: %d polls and %d fetches answered, %d turned away, %d signals, %d streams open,"
+						+ " %d connections broke%n",
+				what, seconds, this.polls, this.fetched, this.refused, this.signals, this.open, crowd.failures());
+		print("card to acknowledged", this.acknowledged);
+		print("close to answered", this.closed);
+		crowd.close();
+	}
+
+	private void forget() {
+		this.polls = 0;
+		this.fetched = 0;
+		this.refused = 0;
+		this.signals = 0;
+		this.acknowledged.clear();
+		this.closed.clear();
+	}
+
+	private static void print(String what, Queue<Long> nanos) {
+		List<Long> sorted = nanos.stream().sorted().toList();
+		if (!sorted.isEmpty()) {
+			System.out.printf("  %-22s n %5d   p50 %7.1f ms   p99 %7.1f ms   most %7.1f ms%n", what, sorted.size(),
+					sorted.get(sorted.size() / 2) / 1e6, sorted.get(sorted.size() * 99 / 100) / 1e6,
+					sorted.get(sorted.size() - 1) / 1e6);
+		}
+	}
+
+	private void gather(Loopback crowd, int pollers, int streams) {
+		for (int i = 0; i < streams; i++) {
+			crowd.after(this.random.nextInt(8000), () -> follow(crowd));
+		}
+		for (int i = 0; i < pollers; i++) {
+			Poller poller = new Poller(crowd);
+			crowd.after(this.random.nextInt(10_000), poller::look);
+		}
+	}
+
+	private void follow(Loopback crowd) {
+		this.open++;
+		int[] within = { 0 };
+		boolean[] begun = { false };
+		crowd.get(this.competition + "/signals", "", (heard) -> {
+			Matcher spread = WITHIN.matcher(heard);
+			within[0] = spread.find() ? Integer.parseInt(spread.group(1)) : within[0];
+			if (heard.contains("event: moved") && begun[0]) {
+				this.signals++;
+				crowd.after(this.random.nextInt(within[0] + 1), () -> fetch(crowd));
+			}
+			begun[0] |= heard.contains("event: moved");
+		}, (answer) -> this.open--);
+	}
+
+	private void fetch(Loopback crowd) {
+		crowd.get(this.page + "?part=live&moment=" + this.random.nextInt(100),
+				"Accept-Encoding: gzip\r\nConnection: close\r\n", (heard) -> {
+				}, (answer) -> count(answer, " 200", () -> this.fetched++));
+	}
+
+	private void count(String answer, String status, Runnable good) {
+		if (answer.startsWith("HTTP/1.1" + status)) {
+			good.run();
+		}
+		else {
+			this.refused++;
+		}
+	}
+
+	/** A page without a stream. */
+	private final class Poller {
+
+		private final Loopback crowd;
+
+		private String tag = "";
+
+		private Poller(Loopback crowd) {
+			this.crowd = crowd;
+		}
+
+		void look() {
+			String known = this.tag.isEmpty() ? "" : "If-None-Match: " + this.tag + "\r\n";
+			this.crowd.get(Crowd.this.competition + "/moments", known, (heard) -> {
+			}, this::seen);
+		}
+
+		private void seen(String answer) {
+			if (answer.startsWith("HTTP/1.1 200") || answer.startsWith("HTTP/1.1 304")) {
+				Crowd.this.polls++;
+			}
+			else {
+				Crowd.this.refused++;
+			}
+			if (answer.startsWith("HTTP/1.1 200")) {
+				boolean first = this.tag.isEmpty();
+				Matcher named = TAG.matcher(answer);
+				this.tag = named.find() ? named.group(1) : "";
+				if (!first) {
+					fetch(this.crowd);
+				}
+			}
+			Matcher told = WAIT.matcher(answer);
+			int wait = told.find() ? Integer.parseInt(told.group(1)) : 5;
+			this.crowd.after((long) (wait * 1000 * (0.8 + 0.4 * Crowd.this.random.nextDouble())), this::look);
+		}
+
+	}
+
+	/** Call, send, close, until interrupted or all teams have skated. */
+	private void judge() {
+		try {
+			HttpClient http = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+			List<String> tokens = new ArrayList<>();
+			for (String code : this.codes) {
+				tokens.add(text(http, "POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}", "")
+					.replaceAll("(?s).*\"token\":\"([^\"]+)\".*", "$1"));
+			}
+			Visitor stand = Visitor.signedIn(this.service.port(), this.referee, Crew.PASSWORD);
+			while (true) {
+				skate(http, stand, tokens);
+			}
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+		catch (Exception ex) {
+			System.out.println("The crew stopped: " + ex);
+		}
+	}
+
+	/** Twenty versions of each card, then the next team. */
+	private void skate(HttpClient http, Visitor stand, List<String> tokens) throws Exception {
+		String path = "/desk/stand/" + this.segment;
+		stand.open(path).press("form[action$='/call']");
+		String performance = text(http, "GET", "/api/judge/table", "", tokens.get(0))
+			.replaceAll("(?s).*\"now\":\\{\"performance\":\"([^\"]+)\".*", "$1");
+		for (int sequence = 1; sequence <= 20; sequence++) {
+			for (String token : tokens) {
+				String body = "{\"performance\":\"%s\",\"sequence\":%d,\"first\":5.%d,\"second\":4.%d}"
+					.formatted(performance, sequence, this.random.nextInt(10), this.random.nextInt(10));
+				long start = System.nanoTime();
+				text(http, "PUT", "/api/cards/" + UUID.randomUUID(), body, token);
+				this.acknowledged.add(System.nanoTime() - start);
+				Thread.sleep(50);
+			}
+		}
+		Visitor.Page ready = stand.open(path);
+		long start = System.nanoTime();
+		ready.press("form[action$='/close']");
+		this.closed.add(System.nanoTime() - start);
+	}
+
+	private String text(HttpClient http, String method, String path, String body, String token)
+			throws IOException, InterruptedException {
+		HttpRequest.Builder request = HttpRequest
+			.newBuilder(URI.create("http://127.0.0.1:" + this.service.port() + path))
+			.header("Content-Type", "application/json")
+			.method(method, HttpRequest.BodyPublishers.ofString(body));
+		if (!token.isEmpty()) {
+			request.header("Authorization", "Bearer " + token);
+		}
+		HttpResponse<String> answer = http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+		if (answer.statusCode() != 200) {
+			throw new IOException(path + ": " + answer.statusCode() + " " + answer.body());
+		}
+		return answer.body();
+	}
+
+}
