@@ -163,7 +163,7 @@ final class CrawledPlaces {
 		ids.put("seat", words(the(Panels.class).withCard(small.event().id()).stream(), SeatView::id));
 		ids.put("official", words(small.seats().stream().limit(1), (seat) -> seat.official().id()));
 		ids.put("person", words(the(People.class).all().stream().limit(1), (person) -> person.id().value()));
-		ids.put("address", List.of("1", "3"));
+		ids.put("address", List.of("1"));
 		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
 		ids.put("what", List.of("element", "deduction"));
