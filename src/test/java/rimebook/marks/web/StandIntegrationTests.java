@@ -107,7 +107,7 @@ class StandIntegrationTests {
 		this.day.callNext(1);
 		this.day.sendAll(performance(1));
 		Visitor.Page old = stand();
-		old.press("form[action$=/close]");
+		stand().press("form[action$=/close]");
 		assertThat(old.press("form[action$=/close]").document().select("[role=alert]").text())
 			.contains("Somebody else changed this performance");
 	}
