@@ -62,10 +62,11 @@ class SignalsValve extends ValveBase {
 	}
 
 	private static @Nullable String competition(Request request) {
-		if (!"GET".equals(request.getMethod())) {
+		String decoded = request.getDecodedRequestURI();
+		if (!"GET".equals(request.getMethod()) || decoded == null) {
 			return null;
 		}
-		String path = request.getDecodedRequestURI().substring(request.getContextPath().length());
+		String path = decoded.substring(request.getContextPath().length());
 		Matcher matcher = SIGNALS.matcher(path);
 		return matcher.matches() ? matcher.group(1) : null;
 	}

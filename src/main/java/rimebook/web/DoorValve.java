@@ -63,7 +63,7 @@ class DoorValve extends ValveBase {
 
 	@Override
 	public void invoke(Request request, Response response) throws IOException, ServletException {
-		String path = request.getDecodedRequestURI();
+		String path = path(request);
 		if (isLarge(request)) {
 			letIn(this.large, request, response);
 		}
@@ -73,6 +73,12 @@ class DoorValve extends ValveBase {
 		else {
 			letIn(places(path, request), request, response);
 		}
+	}
+
+	/** The path as it is routed; empty where the server could make nothing of the address. */
+	private static String path(Request request) {
+		String decoded = request.getDecodedRequestURI();
+		return (decoded != null) ? decoded : "";
 	}
 
 	private static boolean hasBody(Request request) {
