@@ -129,7 +129,9 @@ class WholeEventByHandBrowserTests {
 		}
 		for (String state : List.of("ENTRIES_CLOSED", "RUNNING")) {
 			secretary.navigate(url("/desk/competitions/" + this.competition.id()));
-			press(secretary, "form:has([value=" + state + "]) button");
+			press(secretary, "a[href*='next=" + state + "']");
+			show(secretary, "move-" + state);
+			press(secretary, "main form button.main");
 		}
 	}
 
