@@ -75,7 +75,9 @@ class DoorValve extends ValveBase {
 		}
 	}
 
-	/** The path as it is routed; empty where the server could make nothing of the address. */
+	/**
+	 * The path as it is routed; empty where the server could make nothing of the address.
+	 */
 	private static String path(Request request) {
 		String decoded = request.getDecodedRequestURI();
 		return (decoded != null) ? decoded : "";
