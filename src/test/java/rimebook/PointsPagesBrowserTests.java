@@ -11,11 +11,7 @@ import java.util.stream.Collectors;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -55,9 +51,7 @@ class PointsPagesBrowserTests {
 
 	private static final List<String> CODES = List.of("I4+pi3", "ME4<", "NHE3+s4", "TwE3", "AC2");
 
-	private static Playwright playwright;
-
-	private static Browser browser;
+	private final Browser browser = Chromium.browser();
 
 	@Autowired
 	private ApplicationContext context;
@@ -66,20 +60,6 @@ class PointsPagesBrowserTests {
 	private int port;
 
 	private SmallCompetition day;
-
-	@BeforeAll
-	static void startsABrowser() {
-		playwright = Playwright
-			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-		browser = playwright.chromium()
-			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
-	}
-
-	@AfterAll
-	static void endsIt() {
-		browser.close();
-		playwright.close();
-	}
 
 	@BeforeEach
 	void twoTeamsHaveSkated() {
@@ -124,7 +104,7 @@ class PointsPagesBrowserTests {
 	@Test
 	void publicPagesFitAndAreOpenToEverybody() {
 		String event = "/follow/" + this.day.competition().slug() + "/senior";
-		try (BrowserContext visitor = browser.newContext()) {
+		try (BrowserContext visitor = this.browser.newContext()) {
 			Page page = visitor.newPage();
 			for (String path : List.of(event, event + "/" + this.day.event().segments().get(0).slug(),
 					event + "/" + this.day.event().segments().get(0).slug() + "?lang=fr",
@@ -138,7 +118,7 @@ class PointsPagesBrowserTests {
 	void deskPagesFitAndAreOpenToEverybody() {
 		String event = "/desk/competitions/" + this.day.competition().id() + "/events/" + this.day.event().id();
 		String keying = "/desk/keying/" + this.day.segment(1);
-		try (BrowserContext crew = browser.newContext()) {
+		try (BrowserContext crew = this.browser.newContext()) {
 			Page page = signedIn(crew, Role.ADMINISTRATOR);
 			for (String path : List.of(event, event + "/edit", event + "/rules", event + "/rules/values",
 					"/desk/keying", keying, keying + "/elements", keying + "/cards/7", keying + "/deductions",
@@ -155,7 +135,7 @@ class PointsPagesBrowserTests {
 	@Test
 	void correctionPagesFitAndAreOpenToEverybody() {
 		String corrections = "/desk/protests/" + this.day.segment(1) + "/corrections/new";
-		try (BrowserContext crew = browser.newContext()) {
+		try (BrowserContext crew = this.browser.newContext()) {
 			Page page = signedIn(crew, Role.ACCOUNTANT);
 			for (String path : List.of(corrections, corrections + "/element", corrections + "/deduction")) {
 				fits(page, path);
@@ -165,7 +145,7 @@ class PointsPagesBrowserTests {
 
 	@Test
 	void aCardIsKeyedInWithTheKeyboardAlone() {
-		try (BrowserContext crew = browser.newContext()) {
+		try (BrowserContext crew = this.browser.newContext()) {
 			Page page = signedIn(crew, Role.ACCOUNTANT);
 			page.navigate(address("/desk/keying/" + this.day.segment(1) + "/cards/5"));
 			for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {

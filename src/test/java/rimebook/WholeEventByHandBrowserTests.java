@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.SelectOption;
@@ -58,9 +56,7 @@ class WholeEventByHandBrowserTests {
 	@LocalServerPort
 	private int port;
 
-	private Playwright playwright;
-
-	private Browser browser;
+	private final Browser browser = Chromium.browser();
 
 	private CompetitionView competition;
 
@@ -70,11 +66,6 @@ class WholeEventByHandBrowserTests {
 
 	@BeforeEach
 	void planACompetition() {
-		this.playwright = Playwright
-			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-		this.browser = this.playwright.chromium()
-			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable())
-				.setArgs(List.of("--no-sandbox")));
 		Competitions competitions = this.context.getBean(Competitions.class);
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
@@ -89,8 +80,7 @@ class WholeEventByHandBrowserTests {
 
 	@AfterEach
 	void closeTheBrowsers() {
-		this.browser.close();
-		this.playwright.close();
+		this.browser.contexts().forEach(BrowserContext::close);
 	}
 
 	@Test

@@ -4,22 +4,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,9 +35,7 @@ class LivePagesBrowserTests {
 
 	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
 
-	private static Playwright playwright;
-
-	private static Browser browser;
+	private final Browser browser = Chromium.browser();
 
 	@Autowired
 	private Visitor visitor;
@@ -51,20 +44,6 @@ class LivePagesBrowserTests {
 	private Followers followers;
 
 	private final Stage stage = new Stage();
-
-	@BeforeAll
-	static void startsABrowser() {
-		playwright = Playwright
-			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-		browser = playwright.chromium()
-			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
-	}
-
-	@AfterAll
-	static void endsIt() {
-		browser.close();
-		playwright.close();
-	}
 
 	@BeforeEach
 	void afterNineTeams() {
@@ -141,7 +120,7 @@ class LivePagesBrowserTests {
 		List<Stream<String>> taken = IntStream.range(0, 20)
 			.mapToObj((i) -> this.visitor.lines("/follow/fjord-days/signals"))
 			.toList();
-		try (Page page = browser.newPage()) {
+		try (Page page = this.browser.newPage()) {
 			page.waitForResponse("**/moments", () -> page.navigate(this.visitor.address(path)));
 			assertThat(this.visitor.get("/follow/fjord-days/signals").statusCode()).isEqualTo(503);
 			publish(this.stage.free().skate());
@@ -248,13 +227,13 @@ class LivePagesBrowserTests {
 	}
 
 	private static Page through(SwallowingProxy proxy, String path, int width) {
-		Page page = browser.newPage(new Browser.NewPageOptions().setViewportSize(width, 500));
+		Page page = Chromium.browser().newPage(new Browser.NewPageOptions().setViewportSize(width, 500));
 		page.navigate("http://localhost:" + proxy.port() + path);
 		return page;
 	}
 
 	private Page open(String path, int width, Browser.NewPageOptions options) {
-		Page page = browser.newPage(options.setViewportSize(width, (width == 1440) ? 810 : 900));
+		Page page = this.browser.newPage(options.setViewportSize(width, (width == 1440) ? 810 : 900));
 		page.navigate(this.visitor.address(path));
 		return page;
 	}

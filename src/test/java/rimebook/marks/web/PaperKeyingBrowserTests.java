@@ -3,17 +3,12 @@ package rimebook.marks.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import org.assertj.core.api.Assertions;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -34,9 +29,7 @@ import rimebook.testsupport.WholeApplication;
 @RequiresChromium
 class PaperKeyingBrowserTests {
 
-	private static Playwright playwright;
-
-	private static Browser browser;
+	private final Browser browser = Chromium.browser();
 
 	@Autowired
 	private ApplicationContext context;
@@ -48,20 +41,6 @@ class PaperKeyingBrowserTests {
 
 	private String keying;
 
-	@BeforeAll
-	static void startsABrowser() {
-		playwright = Playwright
-			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-		browser = playwright.chromium()
-			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
-	}
-
-	@AfterAll
-	static void endsIt() {
-		browser.close();
-		playwright.close();
-	}
-
 	@BeforeEach
 	void aTeamIsOnTheIce() {
 		this.day = SmallCompetition.running(this.context, 2, 3);
@@ -71,7 +50,7 @@ class PaperKeyingBrowserTests {
 
 	@Test
 	void aDifferenceBetweenTwoPeopleIsSettledWithThePaper() {
-		try (BrowserContext one = browser.newContext(); BrowserContext other = browser.newContext()) {
+		try (BrowserContext one = this.browser.newContext(); BrowserContext other = this.browser.newContext()) {
 			Page first = signedIn(one, Role.ACCOUNTANT);
 			Page second = signedIn(other, Role.REFEREE);
 			Page stand = other.newPage();
@@ -113,7 +92,7 @@ class PaperKeyingBrowserTests {
 		withSubstitute.seatSubstitute();
 		String desk = "/desk/keying/" + withSubstitute.open(1);
 		withSubstitute.callNext(1);
-		try (BrowserContext one = browser.newContext(); BrowserContext other = browser.newContext()) {
+		try (BrowserContext one = this.browser.newContext(); BrowserContext other = this.browser.newContext()) {
 			for (Page page : List.of(signedIn(one, Role.ACCOUNTANT), signedIn(other, Role.REFEREE))) {
 				page.navigate(address(desk));
 				assertThat(page.locator("thead")).containsText("S1");
@@ -131,7 +110,7 @@ class PaperKeyingBrowserTests {
 
 	@Test
 	void aTabletThatSpeaksMeanwhileIsShownBesideThePaper() {
-		try (BrowserContext one = browser.newContext()) {
+		try (BrowserContext one = this.browser.newContext()) {
 			Page page = signedIn(one, Role.ACCOUNTANT);
 			page.navigate(address(this.keying + "/cards/1"));
 			fits(page);

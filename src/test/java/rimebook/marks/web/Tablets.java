@@ -1,8 +1,8 @@
 package rimebook.marks.web;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.UnaryOperator;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
@@ -12,7 +12,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
@@ -32,12 +32,9 @@ final class Tablets implements AutoCloseable {
 
 	private final String service;
 
-	private final Playwright playwright = Playwright
-		.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+	private final Browser browser = Chromium.browser();
 
-	private final Browser browser = this.playwright.chromium()
-		.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable())
-			.setArgs(List.of("--no-sandbox")));
+	private final List<BrowserContext> ofProfile = new ArrayList<>();
 
 	Tablets(int port) {
 		PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_RETRY);
@@ -62,13 +59,15 @@ final class Tablets implements AutoCloseable {
 
 	/** A browser of its own whose memory lies in that folder and outlives it. */
 	BrowserContext ofProfile(Path folder) {
-		return this.playwright.chromium()
+		BrowserContext own = Chromium.driver()
+			.chromium()
 			.launchPersistentContext(folder,
-					new BrowserType.LaunchPersistentContextOptions().setExecutablePath(Chromium.executable())
-						.setArgs(List.of("--no-sandbox"))
+					new BrowserType.LaunchPersistentContextOptions().setExecutablePath(Chromium.whole())
 						.setBaseURL(this.service)
 						.setViewportSize(1280, 800)
 						.setHasTouch(true));
+		this.ofProfile.add(own);
+		return own;
 	}
 
 	/** A tablet upright that has taken the seat of the code and shows its card. */
@@ -153,9 +152,18 @@ final class Tablets implements AutoCloseable {
 
 	@Override
 	public void close() {
-		this.browser.contexts().stream().flatMap((context) -> context.pages().stream()).forEach(Page::unrouteAll);
-		this.browser.close();
-		this.playwright.close();
+		this.browser.contexts().forEach(Tablets::close);
+		this.ofProfile.forEach(Tablets::close);
+	}
+
+	private static void close(BrowserContext context) {
+		try {
+			context.pages().forEach(Page::unrouteAll);
+			context.close();
+		}
+		catch (PlaywrightException ex) {
+			// The browser of a profile may have been killed, as in a test.
+		}
 	}
 
 }

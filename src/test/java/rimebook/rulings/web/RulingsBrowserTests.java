@@ -3,17 +3,12 @@ package rimebook.rulings.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import org.assertj.core.api.Assertions;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -33,9 +28,7 @@ import rimebook.testsupport.WholeApplication;
 @RequiresChromium
 class RulingsBrowserTests {
 
-	private static Playwright playwright;
-
-	private static Browser browser;
+	private final Browser browser = Chromium.browser();
 
 	@Autowired
 	private ApplicationContext context;
@@ -43,27 +36,13 @@ class RulingsBrowserTests {
 	@LocalServerPort
 	private int port;
 
-	@BeforeAll
-	static void startsABrowser() {
-		playwright = Playwright
-			.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-		browser = playwright.chromium()
-			.launch(new BrowserType.LaunchOptions().setExecutablePath(Chromium.executable()));
-	}
-
-	@AfterAll
-	static void endsIt() {
-		browser.close();
-		playwright.close();
-	}
-
 	@Test
 	void aQuestionIsAskedRuledOnSupersededAndSeenAtTheStand() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		day.open(1);
 		EntryId first = day.callNext(1).entry();
 		String team = this.context.getBean(Entries.class).entry(first).team().name();
-		try (BrowserContext desk = browser.newContext(); BrowserContext rink = browser.newContext()) {
+		try (BrowserContext desk = this.browser.newContext(); BrowserContext rink = this.browser.newContext()) {
 			Page secretary = signedIn(desk, Role.SECRETARY);
 			Page referee = signedIn(rink, Role.REFEREE);
 			Page stand = rink.newPage();
