@@ -58,7 +58,8 @@ final class PossibleTables {
 					.stream()
 					.filter((need) -> need.place() <= places)
 					.map((need) -> List.of(need.entry(), String.valueOf(need.place()), finish(need.certain()),
-							finish(need.possible()), certainty(need), PossibleWords.need(need, NAMES)))
+							finish(need.possible()), certainty(need),
+							PossibleWords.need(need, possible.isOfEvent(), NAMES)))
 					.toList());
 	}
 

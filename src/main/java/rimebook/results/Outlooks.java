@@ -90,7 +90,10 @@ class Outlooks {
 		boolean last = event.isLastSegment(segment.id()) && segment.position() > 1;
 		List<ScoreNeeded> needed = last ? this.points.neededInEvent(event, segments, field, next)
 				: this.points.neededInSegment(event, segment, closed);
-		return needed.stream().limit(PLACES).map((one) -> name.apply(next) + ": " + one.words()).toList();
+		return needed.stream()
+			.limit(PLACES)
+			.map((one) -> name.apply(next) + ": " + one.words(last ? "in the event" : "in the segment"))
+			.toList();
 	}
 
 	private static Outlook placement(EventView event, SegmentView segment, List<ClosedPerformance> closed,
@@ -168,7 +171,7 @@ class Outlooks {
 		return toSkate.stream()
 			.flatMap((entry) -> IntStream.rangeClosed(1, places).mapToObj((place) -> possible.need(entry, place)))
 			.flatMap(Optional::stream)
-			.map((need) -> PossibleWords.need(need, name))
+			.map((need) -> PossibleWords.need(need, possible.isOfEvent(), name))
 			.toList();
 	}
 

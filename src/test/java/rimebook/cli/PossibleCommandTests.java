@@ -36,7 +36,7 @@ class PossibleCommandTests {
 		assertThat(CliRun.of(args(line + "0")).out()).doesNotContain("Pine,1,1");
 		assertThat(CliRun.of(args(line + "1")).out()).contains("Pine,1,1").doesNotContain("Pine,2,");
 		assertThat(CliRun.of(args(line + "9")).out())
-			.contains("Pine,4,4,4,exact,Pine is certain of 4th place or better.");
+			.contains("Pine,4,4,4,exact,Pine is certain of 4th place or better in the event.");
 	}
 
 	@Test
@@ -46,7 +46,7 @@ class PossibleCommandTests {
 		assertThat(run.out()).contains("\nB,event,1,2,exact,", "\nA,event,2,3,exact,");
 		assertThat(possible("entry,J1\nA,1\nB,2\nC,\n", "--earlier", file("entry,place1\nA,\nB,\nC,1\n"),
 				"--incomplete", "total")
-			.out()).contains("\nC,event,1,1,exact,C is certain of 1st place.");
+			.out()).contains("\nC,event,1,1,exact,C is certain of 1st place in the event.");
 	}
 
 	@Test

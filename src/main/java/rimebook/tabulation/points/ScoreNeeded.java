@@ -23,7 +23,18 @@ public record ScoreNeeded(int place, Points total, @Nullable OnEqualTotal orElse
 	 * elements."
 	 */
 	public String words() {
-		String place = English.ordinal(this.place);
+		return sentence(English.ordinal(this.place));
+	}
+
+	/**
+	 * As {@link #words()}, and say where the place is.
+	 * @param where such as "in the event"
+	 */
+	public String words(String where) {
+		return sentence(English.ordinal(this.place) + " " + where);
+	}
+
+	private String sentence(String place) {
 		if (this.total.compareTo(Points.ZERO) <= 0) {
 			return place + " is reached with any total.";
 		}

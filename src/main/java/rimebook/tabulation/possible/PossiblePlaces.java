@@ -29,6 +29,11 @@ public record PossiblePlaces(List<Outlook> teams, List<PlaceNeed> needs) {
 		return this.teams.stream().filter((team) -> team.entry().equals(entry)).findFirst();
 	}
 
+	/** Tell whether what a team needs is about its place in the event. */
+	public boolean isOfEvent() {
+		return this.teams.stream().anyMatch((team) -> team.event() != null);
+	}
+
 	/**
 	 * Find what a team needs.
 	 * @param entry identifier of a team still to skate

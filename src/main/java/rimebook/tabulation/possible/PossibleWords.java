@@ -17,8 +17,11 @@ public final class PossibleWords {
 
 	private final UnaryOperator<String> names;
 
-	private PossibleWords(UnaryOperator<String> names) {
+	private final String goal;
+
+	private PossibleWords(UnaryOperator<String> names, boolean inEvent) {
 		this.names = names;
+		this.goal = inEvent ? "the event" : "the segment";
 	}
 
 	/**
@@ -35,10 +38,10 @@ public final class PossibleWords {
 	 * Say which places of the event a team can still reach.
 	 * @param outlook of a team that gets a place in the event
 	 * @param names turns an identifier into the name people know
-	 * @return for example "Harbour Lights can still finish 1st to 4th."
+	 * @return for example "Harbour Lights can still finish 1st to 4th in the event."
 	 */
 	public static String inEvent(PossiblePlaces.Outlook outlook, UnaryOperator<String> names) {
-		return range(names.apply(outlook.entry()), Objects.requireNonNull(outlook.event()), ".");
+		return range(names.apply(outlook.entry()), Objects.requireNonNull(outlook.event()), " in the event.");
 	}
 
 	private static String range(String team, PlaceRange range, String end) {
@@ -61,11 +64,13 @@ public final class PossibleWords {
 	/**
 	 * Say what a team needs.
 	 * @param need of a team still to skate
+	 * @param inEvent whether the place is one of the event; else of the segment
 	 * @param names turns an identifier into the name people know
-	 * @return for example "To win, Pine needs 2nd place or better in this segment."
+	 * @return for example "To win the event, Pine needs 2nd place or better in this
+	 * segment."
 	 */
-	public static String need(PlaceNeed need, UnaryOperator<String> names) {
-		return new PossibleWords(names).need(need);
+	public static String need(PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
+		return new PossibleWords(names, inEvent).need(need);
 	}
 
 	private String need(PlaceNeed need) {
@@ -73,14 +78,15 @@ public final class PossibleWords {
 		boolean toWin = need.place() == 1;
 		String orBetter = English.ordinal(need.place()) + " place or better";
 		if (need.isSafe()) {
-			return team + (toWin ? " is certain to win." : " is certain of " + orBetter + ".");
+			return team + (toWin ? " is certain to win " + this.goal + "."
+					: " is certain of " + orBetter + " in " + this.goal + ".");
 		}
 		SegmentFinish possible = need.possible();
 		if (possible == null) {
-			return team + (toWin ? " can no longer win."
-					: " can no longer finish " + English.ordinal(need.place()) + " or better.");
+			return team + (toWin ? " can no longer win " + this.goal + "."
+					: " can no longer finish " + English.ordinal(need.place()) + " or better in " + this.goal + ".");
 		}
-		String goal = toWin ? "To win, " : "For " + orBetter + ", ";
+		String goal = toWin ? "To win " + this.goal + ", " : "For " + orBetter + " in " + this.goal + ", ";
 		return goal + team + needed(need, possible) + assurance(need.certain(), possible) + ".";
 	}
 

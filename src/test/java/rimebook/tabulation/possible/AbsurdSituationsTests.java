@@ -89,7 +89,7 @@ class AbsurdSituationsTests {
 				sentences.add(PossibleWords.inEvent(team, (name) -> name));
 			}
 		}
-		said.needs().forEach((need) -> sentences.add(PossibleWords.need(need, (name) -> name)));
+		said.needs().forEach((need) -> sentences.add(PossibleWords.need(need, said.isOfEvent(), (name) -> name)));
 		return sentences;
 	}
 

@@ -29,47 +29,51 @@ class PossibleWordsTests {
 	void rangeSaysWhichEndIsABound(int best, boolean bestExact, int worst, boolean worstExact, String sentence) {
 		PlaceRange range = new PlaceRange(best, bestExact, worst, worstExact);
 		PossiblePlaces.Outlook outlook = new PossiblePlaces.Outlook("7", true, range, range);
-		assertThat(PossibleWords.inEvent(outlook, NAMES)).isEqualTo(sentence + ".");
+		assertThat(PossibleWords.inEvent(outlook, NAMES)).isEqualTo(sentence + " in the event.");
 		assertThat(PossibleWords.inSegment(outlook, NAMES)).isEqualTo(sentence + " in this segment.");
 	}
 
 	@Test
 	void needForVictoryIsSaid() {
 		assertThat(words(1, alone(1), alone(1), true))
-			.isEqualTo("To win, Harbour Lights needs 1st place alone in this segment.");
+			.isEqualTo("To win the event, Harbour Lights needs 1st place alone in this segment.");
 		assertThat(words(1, shared(2), shared(2), true))
-			.isEqualTo("To win, Harbour Lights needs 2nd place or better in this segment.");
-		assertThat(words(1, alone(2), shared(2), true)).isEqualTo("To win, Harbour Lights needs 2nd place or better in "
-				+ "this segment; 2nd place shared with another team may not be enough.");
+			.isEqualTo("To win the event, Harbour Lights needs 2nd place or better in this segment.");
+		assertThat(words(1, alone(2), shared(2), true))
+			.isEqualTo("To win the event, Harbour Lights needs 2nd place or better in "
+					+ "this segment; 2nd place shared with another team may not be enough.");
 		assertThat(words(1, shared(1), alone(3), true)).isEqualTo(
-				"To win, Harbour Lights needs 3rd place alone or better in this segment; 1st place makes it certain.");
+				"To win the event, Harbour Lights needs 3rd place alone or better in this segment; 1st place makes it certain.");
 		assertThat(words(1, null, shared(3), false))
-			.isEqualTo("To win, Harbour Lights needs at the very least 3rd place "
+			.isEqualTo("To win the event, Harbour Lights needs at the very least 3rd place "
 					+ "in this segment; no place makes it certain.");
-		assertThat(words(1, shared(2), LOWEST, true)).isEqualTo("To win, Harbour Lights needs no certain place in this "
-				+ "segment, but help from the others; 2nd place or better makes it certain.");
+		assertThat(words(1, shared(2), LOWEST, true))
+			.isEqualTo("To win the event, Harbour Lights needs no certain place in this "
+					+ "segment, but help from the others; 2nd place or better makes it certain.");
 		assertThat(words(1, shared(2), LOWEST, false))
-			.isEqualTo("To win, Harbour Lights may need no certain place in this "
+			.isEqualTo("To win the event, Harbour Lights may need no certain place in this "
 					+ "segment; 2nd place or better makes it certain.");
 	}
 
 	@Test
 	void whatIsSettledIsSaid() {
-		assertThat(words(1, LOWEST, LOWEST, true)).isEqualTo("Harbour Lights is certain to win.");
-		assertThat(words(1, null, null, true)).isEqualTo("Harbour Lights can no longer win.");
-		assertThat(words(2, LOWEST, LOWEST, true)).isEqualTo("Harbour Lights is certain of 2nd place or better.");
-		assertThat(words(2, null, null, true)).isEqualTo("Harbour Lights can no longer finish 2nd or better.");
+		assertThat(words(1, LOWEST, LOWEST, true)).isEqualTo("Harbour Lights is certain to win the event.");
+		assertThat(words(1, null, null, true)).isEqualTo("Harbour Lights can no longer win the event.");
+		assertThat(words(2, LOWEST, LOWEST, true))
+			.isEqualTo("Harbour Lights is certain of 2nd place or better in the event.");
+		assertThat(words(2, null, null, true))
+			.isEqualTo("Harbour Lights can no longer finish 2nd or better in the event.");
 	}
 
 	@Test
 	void needForAnotherPlaceIsSaid() {
-		assertThat(words(3, shared(4), shared(4), true))
-			.isEqualTo("For 3rd place or better, Harbour Lights needs 4th place or better in this segment.");
+		assertThat(words(3, shared(4), shared(4), true)).isEqualTo(
+				"For 3rd place or better in the event, Harbour Lights needs 4th place or better in this segment.");
 	}
 
 	private static String words(int place, @Nullable SegmentFinish certain, @Nullable SegmentFinish possible,
 			boolean exact) {
-		return PossibleWords.need(new PlaceNeed("7", place, certain, exact, possible, exact, LOWEST), NAMES);
+		return PossibleWords.need(new PlaceNeed("7", place, certain, exact, possible, exact, LOWEST), true, NAMES);
 	}
 
 	private static SegmentFinish alone(int place) {

@@ -31,17 +31,18 @@ class StillPossibleTests {
 			.of(underWay(free, "B").after(new EarlierSegments(CombinationRules.ofFactors(50, 100), List
 				.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 2), EntryPlaces.of("C", 3), EntryPlaces.of("D", 4)))));
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name))
-			.containsExactly("D can still finish 1st to 3rd.", "A can still finish 1st to 3rd.",
-					"C can still finish 3rd or 4th.", "B can still finish 1st to 4th.");
+			.containsExactly("D can still finish 1st to 3rd in the event.",
+					"A can still finish 1st to 3rd in the event.", "C can still finish 3rd or 4th in the event.",
+					"B can still finish 1st to 4th in the event.");
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inSegment(team, (name) -> name))
 			.containsExactly("D can still finish 1st or 2nd in this segment.",
 					"A can still finish 2nd or 3rd in this segment.", "C can still finish 3rd or 4th in this segment.",
 					"B can still finish 1st to 4th in this segment.");
-		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, (name) -> name))
-			.containsExactly("To win, B needs 1st place in this segment.",
-					"For 2nd place or better, B needs 2nd place alone or better in this segment.",
-					"For 3rd place or better, B needs 3rd place or better in this segment.",
-					"B is certain of 4th place or better.");
+		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, true, (name) -> name))
+			.containsExactly("To win the event, B needs 1st place in this segment.",
+					"For 2nd place or better in the event, B needs 2nd place alone or better in this segment.",
+					"For 3rd place or better in the event, B needs 3rd place or better in this segment.",
+					"B is certain of 4th place or better in the event.");
 	}
 
 	/** Twentieth before, B cannot win any more, whatever the judges do. */
