@@ -15,6 +15,9 @@ interface CardSubmissionRepository extends Repository<CardSubmission, UUID> {
 
 	boolean existsByPerformance(UUID performance);
 
+	/** One seat's cards of that origin. */
+	List<CardSubmission> findBySeatAndOrigin(UUID seat, CardOrigin origin);
+
 	/** Every version of the cards of these performances, oldest sequence first. */
 	List<CardSubmission> findByPerformanceInOrderBySequence(Collection<UUID> performances);
 

@@ -2,6 +2,7 @@ package rimebook.marks;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -31,17 +32,18 @@ import rimebook.tabulation.ZeroMark;
  * where it counts as drawn
  * @param zeroMark what a mark of 0.0 means in placement judging
  * @param ended the performances of the segment that the referee ended without marks
+ * @param corrected what officials changed in the seat's closed cards of the event
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
 		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
-		List<PerformanceId> ended) {
+		List<PerformanceId> ended, List<Corrected> corrected) {
 
 	/** As the full form, for placement judging. */
 	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
 		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
-				null, ZeroMark.COUNT, List.of());
+				null, ZeroMark.COUNT, List.of(), List.of());
 	}
 
 	/**
@@ -69,6 +71,17 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 * {@code null} in placement judging, where the card is among the seat's cards
 	 */
 	public record Reopened(Now performance, @Nullable PointsTask points) {
+	}
+
+	/**
+	 * A correction of a closed card of this seat, by two officials.
+	 *
+	 * @param id the identity of the version that counts since
+	 * @param segment the segment's name
+	 * @param before what the judge gave, in words: both marks, or the lines that differ
+	 * @param after what counts since
+	 */
+	public record Corrected(UUID id, int startNumber, String segment, String before, String after) {
 	}
 
 	/**

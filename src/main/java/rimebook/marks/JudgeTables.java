@@ -34,6 +34,8 @@ public class JudgeTables {
 
 	private final PanelCards cards;
 
+	private final OwnCorrections corrections;
+
 	private final PointsTasks tasks;
 
 	private final Panels panels;
@@ -44,11 +46,13 @@ public class JudgeTables {
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRepository performances, RemarksSeen remarks, PanelCards cards, PointsTasks tasks,
-			Panels panels, CountingPanels countingPanels, Competitions competitions, Entries entries) {
+	JudgeTables(PerformanceRepository performances, RemarksSeen remarks, PanelCards cards, OwnCorrections corrections,
+			PointsTasks tasks, Panels panels, CountingPanels countingPanels, Competitions competitions,
+			Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.cards = cards;
+		this.corrections = corrections;
 		this.tasks = tasks;
 		this.panels = panels;
 		this.countingPanels = countingPanels;
@@ -63,7 +67,8 @@ public class JudgeTables {
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
 			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.method(), null, null, null, event.policies().zeroMark(), List.of()));
+					null, List.of(), 0, 0, event.method(), null, null, null, event.policies().zeroMark(), List.of(),
+					List.of()));
 	}
 
 	/**
@@ -105,7 +110,7 @@ public class JudgeTables {
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, all.size(), event.method(),
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
-					event.policies().zeroMark(), ended(all));
+					event.policies().zeroMark(), ended(all), this.corrections.of(seat.id()));
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
@@ -117,7 +122,8 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
-				event.method(), null, reopened, told, event.policies().zeroMark(), ended(all));
+				event.method(), null, reopened, told, event.policies().zeroMark(), ended(all),
+				this.corrections.of(seat.id()));
 	}
 
 	private static List<PerformanceId> ended(List<Performance> all) {

@@ -21,6 +21,9 @@ interface PointsCardRepository extends Repository<PointsCard, UUID> {
 	/** One seat's cards for these performances, oldest sequence first. */
 	List<PointsCard> findBySeatAndPerformanceInOrderBySequence(UUID seat, Collection<UUID> performances);
 
+	/** One seat's cards of that origin. */
+	List<PointsCard> findBySeatAndOrigin(UUID seat, CardOrigin origin);
+
 	/** Every version for these performances, oldest sequence first. */
 	List<PointsCard> findByPerformanceInOrderBySequence(Collection<UUID> performances);
 

@@ -5,12 +5,14 @@
 import { onDiffering } from "./card/differ.js";
 import { newId } from "./card/ids.js";
 import { keepLooking } from "./card/look.js";
+import { onOdd, sendOrAsk } from "./card/odd.js";
 import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
 import { Shelf } from "./card/shelf.js";
 import { isForCard, onFrame } from "./card/touch.js";
 import { Outbox } from "./card/outbox.js";
 import { PairCard } from "./pair/card.js";
+import { oddities } from "./pair/odd.js";
 import { choose, press } from "./pair/typing.js";
 import { draw } from "./pair/view.js";
 
@@ -57,7 +59,7 @@ function send() {
 		part("zero").showModal();
 	}
 	else {
-		card.send();
+		sendOrAsk(card, oddities(card));
 	}
 }
 
@@ -90,4 +92,5 @@ part("zero").addEventListener("close", () => part("zero").returnValue === "send"
 document.addEventListener("keydown", onKey);
 onFrame(card, send, refresh);
 onDiffering(card, refresh);
+onOdd(card);
 keepLooking(card, outbox, () => LOOK_EVERY, refresh);

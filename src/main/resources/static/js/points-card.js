@@ -5,7 +5,8 @@
 import { onDiffering } from "./card/differ.js";
 import { newId } from "./card/ids.js";
 import { keepLooking } from "./card/look.js";
-import { element, fill, part, word } from "./card/page.js";
+import { onOdd, sendOrAsk } from "./card/odd.js";
+import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
 import { Shelf } from "./card/shelf.js";
 import { isForCard, onFrame } from "./card/touch.js";
@@ -14,7 +15,7 @@ import { bounces } from "./points/bounce.js";
 import { PointsCard } from "./points/card.js";
 import { fetchEarlier, onEarlier } from "./points/earlier.js";
 import { back, confirm, enter, goBy, goTo, grade, step, stepComponent, typeKey, whole } from "./points/keys.js";
-import { asked, oddities } from "./points/odd.js";
+import { oddities } from "./points/odd.js";
 import { isSettling } from "./points/ribbon.js";
 import { draw, sayGiven } from "./points/view.js";
 
@@ -66,25 +67,9 @@ function doneSince(before) {
 	return acts === before ? undefined : (acts.length < before.length ? before : acts).at(-1)?.key;
 }
 
-/* Odd marks are asked about once, then believed. */
 function send() {
-	if (!card.isSendable()) {
-		return;
-	}
-	const odd = oddities(card);
-	if (odd.length === 0) {
-		return card.send();
-	}
-	card.type(asked(card.typed, odd));
-	fill(part("odd-marks"), odd.map(({ word: name, said }) => word(name, ...said)), (sentence) => element("li", "", sentence));
-	part("odd").dataset.performance = card.turned;
-	part("odd").returnValue = "";
-	part("odd").showModal();
-}
-
-function sendOdd() {
-	if (part("odd").returnValue === "send" && part("odd").dataset.performance === card.turned && card.isSendable()) {
-		card.send();
+	if (card.isSendable()) {
+		sendOrAsk(card, oddities(card));
 	}
 }
 
@@ -135,9 +120,9 @@ onTouch("mark-keys", "whole", (key) => whole(card, key));
 onTouch("components", "line", (line) => goTo(card, line), false);
 onTouch("components", "step", onStep, false);
 onTouch("at", "act", (name) => (name === "confirm" ? confirm(card) : back(card)));
-part("odd").addEventListener("close", sendOdd);
 document.addEventListener("keydown", onKey);
 onFrame(card, send, refresh);
 onDiffering(card, refresh);
+onOdd(card);
 onEarlier(card, refresh);
 keepLooking(card, outbox, () => (card.view() === "marking" ? LOOK_WHILE_MARKING : LOOK_BETWEEN), refresh);

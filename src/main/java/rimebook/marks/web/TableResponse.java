@@ -27,13 +27,14 @@ import rimebook.tabulation.ZeroMark;
  */
 record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points,
-		@Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark, List<UUID> ended) {
+		@Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark, List<UUID> ended,
+		List<JudgeTable.Corrected> corrected) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
 				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
 				table.method(), Points.of(table.points()), Reopened.of(table.reopened()), table.panel(),
-				table.zeroMark(), table.ended().stream().map(PerformanceId::value).toList());
+				table.zeroMark(), table.ended().stream().map(PerformanceId::value).toList(), table.corrected());
 	}
 
 	/** The performance to mark. */

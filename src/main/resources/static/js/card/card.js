@@ -123,8 +123,22 @@ export class Card {
 		return this.shelf.read("unsent", null);
 	}
 
+	/* What officials changed in this seat's closed cards, until the judge has understood it on this tablet. */
+	corrections() {
+		const understood = this.shelf.read("understood", []);
+		return (this.table?.corrected ?? []).filter(({ id }) => !understood.includes(id));
+	}
+
 	putAway(id) {
-		return id === "unsent" ? this.shelf.remove("unsent") : this.outbox.putAway(id);
+		if (id === "unsent") {
+			this.shelf.remove("unsent");
+		}
+		else if (this.corrections().some((one) => one.id === id)) {
+			this.shelf.write("understood", [...this.shelf.read("understood", []), id]);
+		}
+		else {
+			this.outbox.putAway(id);
+		}
 	}
 
 	send() {

@@ -153,6 +153,7 @@ function drawRefusals(card, words) {
 	if (unsent) {
 		told.push({ id: "unsent", text: word("unsent", unsent.startNumber, card.inWords(unsent.typed), words(unsent.newest)) });
 	}
+	card.corrections().forEach(({ id, startNumber, segment, before, after }) => told.push({ id, text: word("corrected", startNumber, segment, before, after) }));
 	if (card.view() === "lost") {
 		card.outbox.waitingCards().forEach((kept) => told.push({ text: word("lost-kept", kept.startNumber, words(kept)) }));
 	}

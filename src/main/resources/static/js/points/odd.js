@@ -9,13 +9,8 @@ import { elementLines, componentLines } from "./draft.js";
 
 const FAR = 2;
 
-/* What was not asked yet: { key, word, said }, word and said for the sentence. */
 export function oddities(card) {
-	return [...lowest(card), ...far(card)].filter(({ key }) => !card.typed.asked.includes(key));
-}
-
-export function asked(typed, odd) {
-	return { ...typed, asked: [...typed.asked, ...odd.map(({ key }) => key)] };
+	return [...lowest(card), ...far(card)];
 }
 
 function lowest(card) {

@@ -15,9 +15,11 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.marks.CardCorrection;
 import rimebook.marks.CardReopening;
 import rimebook.marks.JudgeTable;
 import rimebook.marks.JudgeTables;
+import rimebook.marks.MarkWords;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.RemarkKind;
@@ -51,7 +53,11 @@ class JudgeCardBrowserTests {
 
 	private final CardReopening reopening;
 
+	private final CardCorrection corrections;
+
 	private final String code;
+
+	private final PerformanceView closed;
 
 	private final PerformanceView skating;
 
@@ -66,10 +72,12 @@ class JudgeCardBrowserTests {
 		this.run = context.getBean(SegmentRun.class);
 		this.stand = context.getBean(Stand.class);
 		this.reopening = context.getBean(CardReopening.class);
+		this.corrections = context.getBean(CardCorrection.class);
 		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.code = this.day.seats().get(0).code();
 		this.day.open(1);
 		this.day.skateNext(1);
+		this.closed = this.day.performances(1).get(0);
 		this.skating = this.day.callNext(1);
 	}
 
@@ -128,6 +136,74 @@ class JudgeCardBrowserTests {
 		card.click("#zero button[value=send]");
 		expectTruth(card, "received");
 		assertThat(ownMarks()).containsExactly("0/40 1");
+	}
+
+	@Test
+	void oddMarksAreAskedAboutOnceAndThenBelieved() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "2", "6", "5", "7");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li").first()).hasText("The two marks are far apart: 2.6 and 5.7.");
+		Tablets.expectAccessible(card);
+		card.keyboard().press("Enter");
+		assertThat(card.locator("#odd")).isHidden();
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		assertThat(ownMarks()).isEmpty();
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("26/57 1");
+	}
+
+	@Test
+	void aMarkFarFromAllOfTheJudgesOwnIsAskedAboutBeforeItIsSent() {
+		CardMarks earlier = closedMarks();
+		Page card = this.tablets.joined(this.code);
+		touch(card, "1", "2", "1", "3");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText(new String[] {
+				"Required elements 1.2: your mark of the earlier team is " + figure(earlier.first()) + ".",
+				"Presentation 1.3: your mark of the earlier team is " + figure(earlier.second()) + "." });
+		card.click("#odd button[value=send]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("12/13 1");
+	}
+
+	@Test
+	void aCorrectionOfAClosedCardIsToldWithBothValuesUntilTheJudgeUnderstood() {
+		CardMarks given = closedMarks();
+		CardMarks corrected = new CardMarks(given.first() + 10, given.second());
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		this.corrections.correct(this.closed.id(), this.day.seats().get(0).id(), given, corrected, "misread",
+				SmallCompetition.REFEREE);
+		assertThat(card.locator("#refusals li span")).hasText(
+				"No. 1, Short programme: after closing two officials corrected your card from %s / %s to %s / %s. Ask the referee if you want to know why."
+					.formatted(figure(given.first()), figure(given.second()), figure(corrected.first()),
+							figure(corrected.second())));
+		Tablets.expectAccessible(card);
+		Page other = this.tablets.joined(this.day.seats().get(1).code());
+		expectMarking(other);
+		assertThat(other.locator("#refusals")).isHidden();
+		card.reload();
+		card.click("#refusals button");
+		assertThat(card.locator("#refusals")).isHidden();
+		card.reload();
+		expectMarking(card);
+		assertThat(card.locator("#own")).containsText(figure(corrected.first()));
+		assertThat(card.locator("#refusals")).isHidden();
+	}
+
+	private CardMarks closedMarks() {
+		return this.tables.tableOf(this.day.seats().get(0).id())
+			.cards()
+			.stream()
+			.map((card) -> new CardMarks(card.first(), card.second()))
+			.findFirst()
+			.orElseThrow();
+	}
+
+	private static String figure(int hundredths) {
+		return MarkWords.decimal(hundredths).toString();
 	}
 
 	@Test
