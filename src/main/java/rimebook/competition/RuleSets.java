@@ -80,6 +80,15 @@ public class RuleSets {
 		return event.isJudgedByPoints() ? of(event).nameOf(code) : code;
 	}
 
+	/**
+	 * List the figures of an event's rule set that were written down from memory, one
+	 * sentence each, for whoever acts on them; none where the event is not judged by
+	 * points.
+	 */
+	public List<String> fromMemory(EventView event) {
+		return event.isJudgedByPoints() ? of(event).toBeChecked() : List.of();
+	}
+
 	/** Refuse a rule set that is not known or has no factors for one of the segments. */
 	void check(DraftEvent event) {
 		PointsChoice choice = event.points();

@@ -1,36 +1,69 @@
 package rimebook.live;
 
-import java.util.Comparator;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventView;
+import rimebook.results.ResultVersion;
 
 /**
  * What the big screen shows.
  *
  * @param event the event that is on
  * @param facts the segment that is on
- * @param last the team that skated last, {@code null} before the first
- * @param leader the team in first place, {@code null} before anybody has a place
- * @param second the team behind it, {@code null} for none
+ * @param last the team that was marked last, {@code null} before the first
+ * @param placed the teams that have a place in the segment, in order
+ * @param inEvent the teams that have a place in the event, in order; empty in its first
+ * segment, where the event is not ahead of it
  */
 record BoardView(EventView event, SegmentFacts facts, StandingTable.@Nullable Line last,
-		StandingTable.@Nullable Line leader, StandingTable.@Nullable Line second) {
+		List<StandingTable.Line> placed, List<StandingTable.Line> inEvent) {
 
-	static BoardView of(EventView event, SegmentFacts facts) {
-		List<StandingTable.Line> lines = (facts.version() != null) ? StandingTable.of(facts.version()).lines()
-				: List.of();
-		List<StandingTable.Line> placed = lines.stream().filter((line) -> line.row().place() != null).toList();
-		return new BoardView(event, facts, lastOf(lines), at(placed, 0), at(placed, 1));
+	/** More lines cannot be read from the stands. */
+	private static final int MOST_LINES = 8;
+
+	BoardView {
+		placed = List.copyOf(placed);
+		inEvent = List.copyOf(inEvent);
 	}
 
-	private static StandingTable.@Nullable Line lastOf(List<StandingTable.Line> lines) {
-		return lines.stream()
-			.filter((line) -> !line.row().status().equals("WITHDRAWN"))
-			.max(Comparator.comparingInt((line) -> line.row().startNumber()))
-			.orElse(null);
+	/**
+	 * Lay out a segment.
+	 * @param last the entry that was marked last
+	 * @param combined the standing of the event, {@code null} for none to show
+	 */
+	static BoardView of(EventView event, SegmentFacts facts, @Nullable String last, @Nullable ResultVersion combined) {
+		List<StandingTable.Line> lines = (facts.version() != null) ? StandingTable.of(facts.version()).lines()
+				: List.of();
+		List<StandingTable.Line> inEvent = (combined != null) ? StandingTable.of(combined).lines() : List.of();
+		return new BoardView(event, facts,
+				lines.stream().filter((line) -> line.row().entry().equals(last)).findFirst().orElse(null),
+				placed(lines), placed(inEvent));
+	}
+
+	private static List<StandingTable.Line> placed(List<StandingTable.Line> lines) {
+		return lines.stream().filter((line) -> line.row().place() != null).toList();
+	}
+
+	/** Tell whether everybody has skated, so that the result is what there is to see. */
+	public boolean isOver() {
+		return this.facts.onIce() == null && !this.facts.phase().isRunning();
+	}
+
+	/** The team in first place, {@code null} before anybody has a place. */
+	public StandingTable.@Nullable Line leader() {
+		return at(this.placed, 0);
+	}
+
+	/** The team behind the leader, {@code null} for none. */
+	public StandingTable.@Nullable Line second() {
+		return at(this.placed, 1);
+	}
+
+	/** The best of the segment, as many as can be read. */
+	public List<StandingTable.Line> top() {
+		return this.placed.stream().limit(MOST_LINES).toList();
 	}
 
 	private static StandingTable.@Nullable Line at(List<StandingTable.Line> lines, int index) {

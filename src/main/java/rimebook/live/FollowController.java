@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
 
 /** The list of competitions, and a competition's and an event's own page. */
@@ -23,12 +24,15 @@ class FollowController {
 
 	private final Board board;
 
+	private final RuleSets ruleSets;
+
 	private final EventReader events;
 
-	FollowController(Pages pages, Published published, Board board, EventReader events) {
+	FollowController(Pages pages, Published published, Board board, EventReader events, RuleSets ruleSets) {
 		this.pages = pages;
 		this.published = published;
 		this.board = board;
+		this.ruleSets = ruleSets;
 		this.events = events;
 	}
 
@@ -54,7 +58,9 @@ class FollowController {
 		this.pages.answer(request, response, competition, "live/event", (visit) -> {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
-			return visit.follows(view, facts.event().segments()).with("facts", facts);
+			return visit.follows(view, facts.event().segments())
+				.with("facts", facts)
+				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
 		});
 	}
 

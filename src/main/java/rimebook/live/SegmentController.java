@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
@@ -31,11 +32,14 @@ class SegmentController {
 
 	private final Standings standings;
 
-	SegmentController(Pages pages, Published published, SegmentReader reader, Standings standings) {
+	private final RuleSets ruleSets;
+
+	SegmentController(Pages pages, Published published, SegmentReader reader, Standings standings, RuleSets ruleSets) {
 		this.pages = pages;
 		this.published = published;
 		this.reader = reader;
 		this.standings = standings;
+		this.ruleSets = ruleSets;
 	}
 
 	@GetMapping
@@ -81,7 +85,10 @@ class SegmentController {
 			EventView event = this.published.event(competition, address.event());
 			SegmentView segment = this.published.segment(event, address.segment());
 			SegmentFacts facts = this.reader.one(event, segment);
-			visit.follows(competition, List.of(segment)).with("event", event).with("facts", facts);
+			visit.follows(competition, List.of(segment))
+				.with("event", event)
+				.with("facts", facts)
+				.with("fromMemory", this.ruleSets.fromMemory(event).size());
 			visit.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
 			visit.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
 			return more.apply(visit);

@@ -61,9 +61,25 @@ record EventField(Set<String> withdrawn, Set<String> toSkate) {
 		return status == EntryStatus.SKATED && this.withdrawn.contains(entry);
 	}
 
+	/**
+	 * Tell whether a team that is in the event is still to skate: it has no place yet.
+	 */
+	boolean waits(String entry, EntryStatus status) {
+		return status == EntryStatus.SKATED && this.toSkate.contains(entry);
+	}
+
 	/** The status as a row of the combined standing has it. */
 	String words(String entry, EntryStatus status) {
-		return (status == EntryStatus.SKATED && this.toSkate.contains(entry)) ? "WAITING" : status.name();
+		return waits(entry, status) ? "WAITING" : status.name();
+	}
+
+	/**
+	 * What a row of the combined standing says of its place.
+	 * @param why what explains the place it would have
+	 */
+	String why(String entry, EntryStatus status, String why) {
+		return waits(entry, status) ? "It is still to skate: it has no place yet, and follows by what it has so far."
+				: why;
 	}
 
 }

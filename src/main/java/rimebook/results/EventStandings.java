@@ -120,9 +120,11 @@ class EventStandings {
 	private static Standing.Row row(EventRow row, Map<String, TeamNames.Named> teams, Map<String, Integer> previous,
 			EventField field) {
 		TeamNames.Named team = teams.get(row.entry());
-		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
-				team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(), row.places(), row.total(),
-				row.why((entry) -> teams.get(entry).team()));
+		boolean waits = field.waits(row.entry(), row.status());
+		return new Standing.Row(waits ? null : row.place(), row.shared() && !waits, previous.get(row.entry()),
+				row.entry(), team.team(), team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(),
+				row.places(), row.total(),
+				field.why(row.entry(), row.status(), row.why((entry) -> teams.get(entry).team())));
 	}
 
 }

@@ -163,9 +163,11 @@ class PointsStandings {
 			totals.add((segment != null) ? segment.total().hundredths() : null);
 		}
 		boolean started = totals.stream().anyMatch((total) -> total != null);
-		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), 0,
-				field.words(row.entry(), row.status()), List.of(), List.of(), places,
-				started ? row.total().hundredths() : null, row.why((entry) -> teams.get(entry).team()), null, totals);
+		boolean waits = field.waits(row.entry(), row.status());
+		return new Standing.Row(waits ? null : row.place(), row.shared() && !waits, previous, row.entry(), team.team(),
+				team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(), places,
+				started ? row.total().hundredths() : null,
+				field.why(row.entry(), row.status(), row.why((entry) -> teams.get(entry).team())), null, totals);
 	}
 
 }

@@ -12,6 +12,8 @@ interface ResultVersionRepository extends Repository<ResultVersionRow, UUID> {
 
 	Optional<ResultVersionRow> findFirstByScopeIdOrderByNumberDesc(UUID scopeId);
 
+	Optional<ResultVersionRow> findFirstByScopeIdAndCauseOrderByNumberDesc(UUID scopeId, Cause cause);
+
 	Optional<ResultVersionRow> findByScopeIdAndNumber(UUID scopeId, int number);
 
 	List<ResultVersionRow> findByScopeIdOrderByNumberDesc(UUID scopeId);

@@ -120,7 +120,7 @@ public record Standing(String competition, String event, String segment, String 
 	/**
 	 * One team.
 	 *
-	 * @param place its place, {@code null} without one
+	 * @param place its place, {@code null} without one and while it is {@code WAITING}
 	 * @param shared whether another team has the same place
 	 * @param previousPlace its place in the version before, {@code null} if it had none
 	 * @param entry the entry's identity

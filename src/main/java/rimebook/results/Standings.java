@@ -2,7 +2,9 @@ package rimebook.results;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -39,6 +41,24 @@ public class Standings {
 	/** Return the newest version of an event's standing, if any was published. */
 	public Optional<ResultVersion> latest(EventId event) {
 		return latest(event.value());
+	}
+
+	/**
+	 * Return the entry that was marked last in a segment, whatever its number; empty
+	 * before the first.
+	 */
+	public Optional<String> lastSkated(SegmentId segment) {
+		return this.versions.findFirstByScopeIdAndCauseOrderByNumberDesc(segment.value(), Cause.CARDS_CLOSED)
+			.map(this::read)
+			.flatMap((version) -> lastAdded(version.standing(), version(segment, version.number() - 1)));
+	}
+
+	private static Optional<String> lastAdded(Standing standing, Optional<ResultVersion> before) {
+		Set<String> there = before.stream()
+			.flatMap((version) -> version.standing().rows().stream())
+			.map(Standing.Row::entry)
+			.collect(Collectors.toSet());
+		return standing.rows().stream().map(Standing.Row::entry).filter((entry) -> !there.contains(entry)).findFirst();
 	}
 
 	/** Return one version of a segment's standing. */

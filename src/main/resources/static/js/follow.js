@@ -33,14 +33,23 @@ import { keepContact } from "./follow/contact.js";
 		event.detail.parameters.moment = moments + (tries ? "-" + tries : "") + anew;
 	});
 
-	/* What the reader opened stays open, focus stays where it was, and a row that moved is seen to move. */
+	/*
+	 * What the reader opened stays open, focus stays where it was, what is being read stays where it is on the
+	 * screen, and a row that moved is seen to move. While something is selected nothing is exchanged at all.
+	 */
 	let before = null;
 
 	document.addEventListener("htmx:beforeSwap", (event) => {
 		if (event.detail.target !== live()) {
 			return;
 		}
+		if (isSelecting()) {
+			event.detail.shouldSwap = false;
+			held(true);
+			return;
+		}
 		before = {
+			read: rowInView(),
 			open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
 			focus: focusPath(document.activeElement),
 			tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
@@ -54,6 +63,7 @@ import { keepContact } from "./follow/contact.js";
 		}
 		before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
 		before.focus?.()?.focus({ preventScroll: true });
+		keepInView(before.read);
 		move(before.tops);
 		if (live().dataset.heard && live().dataset.heard !== before.heard) {
 			document.getElementById("heard").textContent = live().dataset.heard;
@@ -64,6 +74,34 @@ import { keepContact } from "./follow/contact.js";
 			fetchAgain(1000);
 		}
 	});
+
+	const held = (isHeld) => document.getElementById("held").toggleAttribute("hidden", !isHeld);
+
+	function isSelecting() {
+		const selection = window.getSelection();
+		return !selection.isCollapsed && live().contains(selection.anchorNode);
+	}
+
+	document.addEventListener("selectionchange", () => {
+		if (!document.getElementById("held").hidden && !isSelecting()) {
+			held(false);
+			fetchAgain(0);
+		}
+	});
+
+	/* The row that is being read: opened and in sight, or with the focus, or the first in sight after scrolling. */
+	function rowInView() {
+		const rows = [...live().querySelectorAll("tbody[id]")].filter((row) => row.getBoundingClientRect().bottom > 0 && row.getBoundingClientRect().top < window.innerHeight);
+		const row = rows.find((each) => each.querySelector("details[open]")) ?? rows.find((each) => each.contains(document.activeElement)) ?? (window.scrollY > 0 ? rows[0] : undefined);
+		return row && { id: row.id, top: row.getBoundingClientRect().top };
+	}
+
+	function keepInView(read) {
+		const row = read && document.getElementById(read.id);
+		if (row) {
+			window.scrollBy({ top: row.getBoundingClientRect().top - read.top, behavior: "instant" });
+		}
+	}
 
 	function focusPath(element) {
 		if (!element || !live().contains(element)) {

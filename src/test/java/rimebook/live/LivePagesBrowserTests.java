@@ -9,9 +9,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ForcedColors;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
 import com.microsoft.playwright.options.WaitForSelectorState;
@@ -26,6 +28,7 @@ import rimebook.testsupport.Chromium;
 import rimebook.testsupport.RequiresChromium;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 @LiveTest
 @RequiresChromium
@@ -71,6 +74,42 @@ class LivePagesBrowserTests {
 			assertThat(page.evaluate("document.getElementById('heard').textContent"))
 				.isEqualTo("New standing after 10 of 12 teams: Alder leads.");
 			assertThat(complaints).isEmpty();
+		}
+	}
+
+	/** What is being read stays where it is on the screen, wherever its team goes. */
+	@Test
+	void updateDoesNotMoveTheRowThatIsOpened() {
+		try (Page page = open(FREE, 390, new Browser.NewPageOptions())) {
+			page.locator(".standing summary").nth(4).click();
+			String row = (String) page
+				.evaluate("document.querySelectorAll('.standing details')[4].closest('tbody').id");
+			page.evaluate("window.scrollTo(0, document.getElementById('" + row + "').offsetTop)");
+			hears(page);
+			Object before = top(page, row);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(((Number) top(page, row)).doubleValue()).isCloseTo(((Number) before).doubleValue(), within(1.0));
+		}
+	}
+
+	private static Object top(Page page, String row) {
+		return page.evaluate("document.getElementById('" + row + "').getBoundingClientRect().top");
+	}
+
+	@Test
+	void updateWaitsWhileTextIsSelectedAndSaysSo() {
+		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+			hears(page);
+			page.evaluate("getSelection().selectAllChildren(document.querySelectorAll('.standing .name')[2])");
+			String selected = (String) page.evaluate("getSelection().toString()");
+			publish(this.stage.free().skate());
+			page.locator("#held").waitFor();
+			assertThat(page.evaluate("getSelection().toString()")).isEqualTo(selected).isNotEqualTo("");
+			assertThat(page.locator("#live").textContent()).contains("After 9 of 12 teams");
+			page.evaluate("getSelection().removeAllRanges()");
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(page.locator("#held").isVisible()).isFalse();
 		}
 	}
 
@@ -203,6 +242,70 @@ class LivePagesBrowserTests {
 			page.setViewportSize(1440, 900);
 			assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
 			assertThat(complaints).as("console").isEmpty();
+		}
+	}
+
+	/** WCAG 2.2, 1.4.4: text at 200 % without loss. */
+	@ParameterizedTest
+	@ValueSource(strings = { "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order" })
+	void textOfTwiceTheSizeFits(String path) {
+		try (Page page = open(path, 820, new Browser.NewPageOptions())) {
+			twiceTheText(page);
+			for (int width : List.of(390, 820, 1440)) {
+				page.setViewportSize(width, 900);
+				shoot(page, path, width, "-twice");
+				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
+					.isEqualTo(width);
+			}
+		}
+	}
+
+	/** As somebody does who has told the browser to write larger. */
+	private static void twiceTheText(Page page) {
+		JsonObject sizes = new JsonObject();
+		sizes.addProperty("standard", 32);
+		sizes.addProperty("fixed", 26);
+		JsonObject asked = new JsonObject();
+		asked.add("fontSizes", sizes);
+		page.context().newCDPSession(page).send("Page.setFontSizes", asked);
+	}
+
+	/** Whoever sees only two colours still sees which team is on the ice. */
+	@ParameterizedTest
+	@ValueSource(strings = { "/follow/fjord-days/junior", FREE, FREE + "/order", "/follow/fjord-days/board" })
+	void forcedColoursKeepWhatIsMarked(String path) {
+		try (Page page = open(path, 1440, new Browser.NewPageOptions().setForcedColors(ForcedColors.ACTIVE))) {
+			shoot(page, path, 1440, "-forced");
+			assertThat(page.evaluate(
+					"getComputedStyle(document.querySelector('.ice.now, .starts .now, .block.now')).borderInlineStartWidth"))
+				.isNotEqualTo("1px");
+		}
+	}
+
+	@Test
+	void boardStandsUprightToo() {
+		try (Page page = open("/follow/fjord-days/board", 1080, new Browser.NewPageOptions())) {
+			page.setViewportSize(1080, 1920);
+			shoot(page, "/follow/fjord-days/board", 1080, "-upright");
+			assertThat(page.evaluate("document.documentElement.scrollHeight")).isEqualTo(1920);
+		}
+	}
+
+	/** Until the next team is called the result stays, with all places. */
+	@Test
+	void boardKeepsTheResultUntilTheNextCall() {
+		this.stage.free().skate();
+		this.stage.free().skate();
+		this.stage.free().skate();
+		this.stage.free().correct("Judge 1: 5.0 became 5.1");
+		this.stage.free().sign();
+		this.visitor.watch(this.stage);
+		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewPageOptions())) {
+			page.setViewportSize(1440, 810);
+			shoot(page, "/follow/fjord-days/board", 1440, "-over");
+			assertThat(page.locator(".result li").count()).isEqualTo(8);
+			assertThat(page.locator(".result li").first().textContent()).contains("1.");
+			assertThat(page.locator(".screen").textContent()).doesNotContain("–");
 		}
 	}
 

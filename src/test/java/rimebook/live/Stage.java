@@ -139,6 +139,7 @@ class Stage {
 		will((call) -> now.get().run(call.getArgument(0)).flatMap(Run::result)).given(standings).result(any());
 		will((call) -> now.get().run(call.getArgument(0)).flatMap((run) -> newest(run.versions))).given(standings)
 			.latest(any(SegmentId.class));
+		will((call) -> now.get().run(call.getArgument(0)).flatMap(Run::lastSkated)).given(standings).lastSkated(any());
 		will((call) -> newest(now.get().eventVersions)).given(standings).latest(any(EventId.class));
 		will((call) -> now.get().run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1))))
 			.given(standings)
@@ -225,6 +226,14 @@ class Stage {
 		ResultVersion skate() {
 			EntryView entry = this.order.get(this.closed.size());
 			return close(EntryCards.skated(entry.id().toString(), cards(strength(entry))), Cause.CARDS_CLOSED, "");
+		}
+
+		private Optional<String> lastSkated() {
+			return this.order.stream()
+				.map((entry) -> this.closed.get(entry.id().toString()))
+				.filter((cards) -> cards != null && cards.status() == EntryStatus.SKATED)
+				.map(EntryCards::entry)
+				.reduce((earlier, later) -> later);
 		}
 
 		/** The next team does not start. */
@@ -314,7 +323,7 @@ class Stage {
 						this.closed.containsKey(entry.id().toString()), range, new Outlook.Range(3, 3, true)));
 			}
 			return new Outlook(chances,
-					List.of("To win, " + rows.get(0).team() + " needs 2nd place or better in this segment."),
+					List.of("To win the event, " + rows.get(0).team() + " needs 2nd place or better in this segment."),
 					List.of("Nobody came between them."));
 		}
 

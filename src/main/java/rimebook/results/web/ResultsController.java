@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.accounts.OwnPassword;
+import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
@@ -43,8 +44,11 @@ class ResultsController {
 
 	private final OwnPassword passwords;
 
-	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks,
-			OwnPassword passwords) {
+	private final RuleSets ruleSets;
+
+	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks, OwnPassword passwords,
+			RuleSets ruleSets) {
+		this.ruleSets = ruleSets;
 		this.passwords = passwords;
 		this.pages = pages;
 		this.publication = publication;
@@ -76,6 +80,7 @@ class ResultsController {
 		ResultsPage page = this.pages.of(segment);
 		int version = (page.result() != null) ? page.result().version() : 0;
 		model.addAttribute("page", page);
+		model.addAttribute("fromMemory", this.ruleSets.fromMemory(page.event()));
 		model.addAttribute("segment", segment);
 		this.checks.into(segment, version, person, model);
 		return version;
