@@ -2,6 +2,7 @@ package rimebook.testsupport;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
 import com.microsoft.playwright.Browser;
@@ -60,6 +61,16 @@ public final class Chromium {
 			browser = running;
 		}
 		return running;
+	}
+
+	/**
+	 * A browser of its own that was told to write in another size.
+	 * @param pixels of text that asks for no size, commonly 16
+	 */
+	public static Browser writing(int pixels) {
+		return driver().chromium()
+			.launch(new BrowserType.LaunchOptions().setExecutablePath(executable())
+				.setArgs(List.of("--blink-settings=defaultFontSize=" + pixels)));
 	}
 
 	/** What drives the browser, for tests that start one of their own. */
