@@ -19,7 +19,7 @@ class SetUpAnnouncement {
 
 			      %s
 
-			  It is replaced at each start until it is used.
+			  It is good for 24 hours, and replaced at each start until it is used.
 			""";
 
 	private final SetUpLink link;

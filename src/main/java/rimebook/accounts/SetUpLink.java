@@ -15,7 +15,7 @@ import rimebook.shared.NotFoundException;
 /**
  * The way in while there is no administrator yet: a link with a token of 32 random bytes
  * that makes one account, once. Only the token's digest is kept; each start makes a new
- * link until one is used.
+ * link until one is used; each is good for a day.
  */
 @Service
 public class SetUpLink {
@@ -60,11 +60,11 @@ public class SetUpLink {
 	/**
 	 * Do nothing if the link is good.
 	 * @throws NotFoundException {@code set-up-link-unknown}
-	 * @throws ConflictException {@code set-up-link-used}
+	 * @throws ConflictException {@code set-up-link-used} or {@code set-up-link-expired}
 	 */
 	@Transactional(readOnly = true)
 	public void check(String token) {
-		ticket(this.tickets.findById(SetUpTicket.ONLY), token).refuseUsed();
+		ticket(this.tickets.findById(SetUpTicket.ONLY), token).refuseUnlessGood(this.clock.instant());
 	}
 
 	/**
@@ -74,7 +74,7 @@ public class SetUpLink {
 	 * @param first who it is
 	 * @param device where the link was opened
 	 * @throws NotFoundException {@code set-up-link-unknown}
-	 * @throws ConflictException {@code set-up-link-used}
+	 * @throws ConflictException {@code set-up-link-used} or {@code set-up-link-expired}
 	 */
 	@Transactional
 	public PersonView redeem(String token, DraftPerson first, String device) {

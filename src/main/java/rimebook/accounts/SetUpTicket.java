@@ -1,5 +1,6 @@
 package rimebook.accounts;
 
+import java.time.Duration;
 import java.time.Instant;
 
 import jakarta.persistence.Entity;
@@ -15,6 +16,9 @@ import rimebook.shared.ConflictException;
 class SetUpTicket {
 
 	static final int ONLY = 1;
+
+	/** A log or a screen with the link may be seen by others long after. */
+	static final Duration LIFE = Duration.ofHours(24);
 
 	@Id
 	private int id = ONLY;
@@ -45,15 +49,20 @@ class SetUpTicket {
 		return this.tokenDigest.equals(digest);
 	}
 
-	void refuseUsed() {
+	/** Refuse a link that was used, or that was made too long ago. */
+	void refuseUnlessGood(Instant now) {
 		if (this.usedAt != null) {
 			throw new ConflictException("set-up-link-used",
 					"This set-up link was used already. Sign in, or ask the administrator.");
 		}
+		if (!now.isBefore(this.madeAt.plus(LIFE))) {
+			throw new ConflictException("set-up-link-expired", "This set-up link is older than " + LIFE.toHours()
+					+ " hours and works no more. Start Rimebook again; it prints a new one.");
+		}
 	}
 
 	void use(Instant now) {
-		refuseUsed();
+		refuseUnlessGood(now);
 		this.usedAt = now;
 	}
 

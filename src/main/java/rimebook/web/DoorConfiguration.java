@@ -1,5 +1,6 @@
 package rimebook.web;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executors;
@@ -7,9 +8,11 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
 import org.apache.catalina.connector.Connector;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
+import org.springframework.boot.web.server.servlet.CookieSameSiteSupplier;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -17,7 +20,7 @@ import org.springframework.session.web.http.SessionRepositoryFilter;
 
 /** Sets up the server so that a crowd never keeps the crew waiting. */
 @Configuration(proxyBeanMethods = false)
-@EnableConfigurationProperties(DoorSettings.class)
+@EnableConfigurationProperties({ DoorSettings.class, SessionSettings.class })
 class DoorConfiguration {
 
 	@Bean
@@ -25,13 +28,32 @@ class DoorConfiguration {
 		return new Door(settings);
 	}
 
+	/** Before anything asks who is signed in. */
+	@Bean
+	FilterRegistrationBean<SessionLifeFilter> sessionLifeFilter(SessionSettings settings,
+			ObjectProvider<Clock> clocks) {
+		FilterRegistrationBean<SessionLifeFilter> filter = new FilterRegistrationBean<>(
+				new SessionLifeFilter(clocks.getIfAvailable(Clock::systemUTC), settings.life()));
+		filter.addUrlPatterns("/*");
+		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 1);
+		return filter;
+	}
+
 	/** Sessions are known by then, and nothing has asked for a parameter yet. */
 	@Bean
 	FilterRegistrationBean<LargeBodyFilter> largeBodyFilter() {
 		FilterRegistrationBean<LargeBodyFilter> filter = new FilterRegistrationBean<>(new LargeBodyFilter());
 		filter.addUrlPatterns("/*");
-		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 1);
+		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 2);
 		return filter;
+	}
+
+	/**
+	 * The cookie that remembers a page is the framework's own and says nothing by itself.
+	 */
+	@Bean
+	CookieSameSiteSupplier sameSiteOfRememberedPage() {
+		return CookieSameSiteSupplier.ofLax().whenHasName("REDIRECT_URI");
 	}
 
 	/** The ports, and who looks after them. */

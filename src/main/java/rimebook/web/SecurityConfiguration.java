@@ -9,6 +9,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.config.annotation.web.configurers.SessionManagementConfigurer.SessionFixationConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
@@ -16,6 +17,7 @@ import org.springframework.security.web.authentication.LoginUrlAuthenticationEnt
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
 
@@ -33,6 +35,11 @@ public class SecurityConfiguration {
 
 	private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; "
 			+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+	/** No page needs them, so nothing that gets into one can ask for them. */
+	private static final String FORBIDDEN_DEVICES = "accelerometer=(), browsing-topics=(), camera=(), "
+			+ "display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), "
+			+ "publickey-credentials-get=(), serial=(), usb=()";
 
 	/**
 	 * Programs: no session and so no CSRF token. The seat's cookie is SameSite=Strict,
@@ -76,12 +83,15 @@ public class SecurityConfiguration {
 			.build();
 	}
 
-	/** People: name and password once, then a session. */
+	/**
+	 * People: name and password once, then a session whose life is counted from there.
+	 */
 	@Bean
 	@Order(3)
 	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
 			ObjectProvider<CodeGuessing> guesses) {
 		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
+			.sessionManagement((session) -> session.sessionFixation(SessionFixationConfigurer::newSession))
 			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
 			.formLogin((form) -> form.loginPage("/sign-in")
 				.usernameParameter("signInName")
@@ -116,7 +126,9 @@ public class SecurityConfiguration {
 
 	private static void headers(HeadersConfigurer<HttpSecurity> headers) {
 		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN));
+			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
+			.permissionsPolicyHeader((policy) -> policy.policy(FORBIDDEN_DEVICES))
+			.crossOriginOpenerPolicy((policy) -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));
 	}
 
 }

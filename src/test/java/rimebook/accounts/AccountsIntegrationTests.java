@@ -2,6 +2,11 @@ package rimebook.accounts;
 
 import java.util.EnumSet;
 import java.util.Set;
+import jakarta.persistence.EntityManager;
+import java.time.ZoneOffset;
+import java.time.OffsetDateTime;
+import java.time.Instant;
+import java.time.Duration;
 import java.util.UUID;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -50,6 +55,9 @@ class AccountsIntegrationTests {
 	@Autowired
 	private JdbcClient database;
 
+	@Autowired
+	private EntityManager entities;
+
 	@Test
 	void theFirstLinkMakesOneAdministratorOnce() {
 		String token = this.setUpLink.renew().orElseThrow();
@@ -68,6 +76,28 @@ class AccountsIntegrationTests {
 		String token = this.setUpLink.renew().orElseThrow();
 		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.setUpLink.check(former));
 		this.setUpLink.check(token);
+	}
+
+	@Test
+	void aLinkIsGoodForADay() {
+		String token = this.setUpLink.renew().orElseThrow();
+		madeEarlierBy(Duration.ofHours(24).minusMinutes(1));
+		this.setUpLink.check(token);
+		madeEarlierBy(Duration.ofMinutes(1));
+		refused("set-up-link-expired", () -> this.setUpLink.check(token));
+		refused("set-up-link-expired",
+				() -> this.setUpLink.redeem(token, draft("office", "Ada Office", Role.ADMINISTRATOR), "test"));
+		this.setUpLink.check(this.setUpLink.renew().orElseThrow());
+	}
+
+	private void madeEarlierBy(Duration time) {
+		SetUpTicket ticket = this.entities.find(SetUpTicket.class, SetUpTicket.ONLY);
+		this.entities.flush();
+		this.entities.detach(ticket);
+		Instant made = this.database.sql("select made_at from set_up_link").query(Instant.class).single();
+		this.database.sql("update set_up_link set made_at = :made")
+			.param("made", OffsetDateTime.ofInstant(made.minus(time), ZoneOffset.UTC))
+			.update();
 	}
 
 	@Test

@@ -13,6 +13,12 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.junit.jupiter.params.provider.ValueSource;
+import java.net.http.HttpHeaders;
+import java.util.List;
+import java.util.ArrayList;
+import java.time.Duration;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -65,6 +71,9 @@ class FrontDoorIntegrationTests {
 
 	@Autowired
 	private SeatCodes seatCodes;
+
+	@Autowired
+	private JdbcClient database;
 
 	private HttpClient browser;
 
@@ -146,6 +155,55 @@ class FrontDoorIntegrationTests {
 		String token = token(get("/desk").body());
 		assertThat(post("/sign-out", "_csrf=" + encode(token)).statusCode()).isEqualTo(302);
 		assertThat(get("/desk").statusCode()).isEqualTo(302);
+	}
+
+	@Test
+	void aBusySessionEndsWithItsLife() throws Exception {
+		signIn(this.name, PASSWORD);
+		age(Duration.ofHours(12).minusMinutes(5));
+		assertThat(get("/desk").statusCode()).isEqualTo(200);
+		age(Duration.ofMinutes(6));
+		assertThat(get("/desk").headers().firstValue("location").orElseThrow()).endsWith("/sign-in");
+		assertThat(signIn(this.name, PASSWORD).statusCode()).isEqualTo(302);
+		assertThat(get("/desk").statusCode()).isEqualTo(200);
+	}
+
+	@Test
+	void signingInAgainBeginsANewLife() throws Exception {
+		signIn(this.name, PASSWORD);
+		age(Duration.ofHours(11));
+		signIn(this.name, PASSWORD);
+		age(Duration.ofHours(11));
+		assertThat(get("/desk").statusCode()).isEqualTo(200);
+	}
+
+	/** Without HTTPS none is "Secure"; with it see the proxy's tests. */
+	@Test
+	void noCookieIsForScriptsOrOtherSites() throws Exception {
+		List<String> cookies = new ArrayList<>(get("/desk/people").headers().allValues("set-cookie"));
+		cookies.addAll(get("/sign-in").headers().allValues("set-cookie"));
+		cookies.addAll(get("/judge").headers().allValues("set-cookie"));
+		cookies.addAll(signIn(this.name, PASSWORD).headers().allValues("set-cookie"));
+		assertThat(cookies).hasSizeGreaterThanOrEqualTo(3)
+			.allSatisfy((cookie) -> assertThat(cookie).contains("HttpOnly").containsPattern("SameSite=(Lax|Strict)"));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/", "/sign-in", "/judge", "/desk", "/api/nowhere", "/css/rimebook.css" })
+	void everyAnswerForbidsDevicesAndForeignWindows(String path) throws Exception {
+		HttpHeaders headers = get(path).headers();
+		assertThat(headers.firstValue("permissions-policy").orElseThrow()).contains("camera=()", "microphone=()",
+				"geolocation=()");
+		assertThat(headers.firstValue("cross-origin-opener-policy")).hasValue("same-origin");
+		assertThat(headers.firstValue("content-security-policy").orElseThrow()).contains("frame-ancestors 'none'");
+	}
+
+	private void age(Duration time) {
+		this.database
+			.sql("update spring_session set creation_time = creation_time - :time where principal_name = :name")
+			.param("time", time.toMillis())
+			.param("name", this.name)
+			.update();
 	}
 
 	@Test
