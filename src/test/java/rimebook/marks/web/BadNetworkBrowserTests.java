@@ -246,10 +246,12 @@ class BadNetworkBrowserTests {
 		return seat % 2 == 0;
 	}
 
+	/** Near enough to each other that no tablet asks whether they are meant. */
 	private List<CardMarks> marks() {
 		List<CardMarks> panel = new ArrayList<>();
 		for (int i = 0; i < JUDGES; i++) {
-			panel.add(new CardMarks(10 * (30 + this.random.nextInt(30)), 10 * (30 + this.random.nextInt(30))));
+			int first = 38 + this.random.nextInt(12);
+			panel.add(new CardMarks(10 * first, 10 * (first - 4 + this.random.nextInt(9))));
 		}
 		return panel;
 	}
