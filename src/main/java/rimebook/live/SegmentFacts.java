@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -89,9 +90,17 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 		return this.result != null && this.result.interrupted();
 	}
 
-	/** The teams that come next, in order, at most so many. */
+	/**
+	 * The teams that come next, at most so many: the order goes on behind the last team
+	 * that skated, and those that were passed over come after all others.
+	 */
 	public List<Start> next(int most) {
-		return this.starts.stream().filter((start) -> start.mark() == Start.Mark.TO_COME).limit(most).toList();
+		int furthest = this.starts.stream().filter(Start::hasBeenCalled).mapToInt(Start::number).max().orElse(0);
+		return this.starts.stream()
+			.filter((start) -> start.mark() == Start.Mark.TO_COME)
+			.sorted(Comparator.comparing((Start start) -> start.number() < furthest))
+			.limit(most)
+			.toList();
 	}
 
 	/** Tell whether there is anything to say about the ice. */

@@ -35,6 +35,11 @@ record Start(int number, int group, String entry, String team, String club, Stri
 
 	}
 
+	/** Tell whether it was on the ice. */
+	boolean hasBeenCalled() {
+		return this.mark == Mark.ON_ICE || this.mark == Mark.SKATED || this.mark == Mark.NOT_FINISHED;
+	}
+
 	/** Tell whether its number stays empty. */
 	public boolean isGap() {
 		return this.mark == Mark.WITHDRAWN;

@@ -27,6 +27,9 @@ interface CardBook {
 	/** What is missing although those seats are absent. */
 	List<String> missingWithout(Performance performance, List<SeatView> absent);
 
+	/** All that was sent and noted, whole or not, one sentence a card or list. */
+	List<String> soFar(Performance performance);
+
 	/** All that counts in words, for the record. */
 	String inWords(Performance performance);
 

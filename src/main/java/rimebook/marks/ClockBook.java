@@ -25,7 +25,7 @@ class ClockBook {
 					.stream()
 					.map(ClockTap::view)
 					.toList(),
-				performance.view().calledAt(),
+				performance.isAgain() ? null : performance.view().calledAt(), performance.skate(),
 				new ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds()));
 	}
 

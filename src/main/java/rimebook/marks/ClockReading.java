@@ -17,7 +17,7 @@ final class ClockReading {
 
 	private ClockState state = ClockState.WAITING;
 
-	private int run = 1;
+	private int run;
 
 	private @Nullable ReskateMarking marking;
 
@@ -25,21 +25,25 @@ final class ClockReading {
 
 	private @Nullable Instant stoppedAt;
 
-	private ClockReading() {
+	private ClockReading(int skate) {
+		this.run = skate;
+		this.marking = (skate > 1) ? ReskateMarking.RESKATED_ONLY : null;
 	}
 
 	/**
 	 * Read the clock.
 	 * @param taps every touch, oldest first
-	 * @param calledAt when the team was called
+	 * @param calledAt when the team was called; {@code null} where that sets no limit
+	 * @param skate 1, and one more for each time that the whole programme is skated again
 	 */
-	static ClockView of(List<ClockTapView> taps, @Nullable Instant calledAt, ProgrammeWindow window) {
-		ClockReading reading = new ClockReading();
+	static ClockView of(List<ClockTapView> taps, @Nullable Instant calledAt, int skate, ProgrammeWindow window) {
+		ClockReading reading = new ClockReading(skate);
 		taps.forEach(reading::sort);
 		reading.counting.forEach(reading::apply);
 		ClockTapView last = reading.counting.peekLast();
-		return new ClockView(taps.size(), reading.state, reading.run, reading.marking, calledAt, reading.startedAt,
-				reading.stoppedAt, reading.interruptions, (last != null) ? last.act() : null, window, taps);
+		return new ClockView(taps.size(), reading.state, skate, reading.run, reading.marking, calledAt,
+				reading.startedAt, reading.stoppedAt, reading.interruptions, (last != null) ? last.act() : null, window,
+				taps);
 	}
 
 	private void sort(ClockTapView tap) {

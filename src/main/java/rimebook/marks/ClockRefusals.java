@@ -47,6 +47,11 @@ final class ClockRefusals {
 				"Please choose what the judges mark when the programme is skated again; the rulebook in force says.");
 	}
 
+	static RuleViolationException nothingInterrupted() {
+		return new RuleViolationException("nothing-interrupted", "marking",
+				"The programme was skated to its end; of a re-skate then only the whole second skate can count.");
+	}
+
 	private static String clockOf(Performance performance) {
 		return "The clock of start number " + performance.startNumber();
 	}

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * not count.
  *
  * @param touches how often it was touched, to be given back with every act on it
- * @param run 1, and one more for each re-skate
+ * @param skate 1, and one more for each time that the whole programme is skated again
+ * @param run the same, and one more for each re-skate of which the beginning stays
  * @param marking what the judges mark in this run; {@code null} in the first
  * @param calledAt when the team was called, UTC
  * @param startedAt the first movement of this run, or {@code null}
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param last the newest act that counts, which can be taken back, or {@code null}
  * @param log every touch, oldest first
  */
-public record ClockView(int touches, ClockState state, int run, @Nullable ReskateMarking marking,
+public record ClockView(int touches, ClockState state, int skate, int run, @Nullable ReskateMarking marking,
 		@Nullable Instant calledAt, @Nullable Instant startedAt, @Nullable Instant stoppedAt,
 		List<Interruption> interruptions, @Nullable ClockAct last, ProgrammeWindow window, List<ClockTapView> log) {
 
@@ -88,6 +89,11 @@ public record ClockView(int touches, ClockState state, int run, @Nullable Reskat
 	/** Tell whether the team went on once already after a cause of its own. */
 	public boolean hasContinued() {
 		return this.interruptions.stream().anyMatch((pause) -> pause.cause().isOwn() && pause.to() != null);
+	}
+
+	/** Tell whether the team can wait while others skate. */
+	public boolean canWait() {
+		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.run > 1);
 	}
 
 	/** What may cost the team something, in the order in which it was known. */

@@ -179,7 +179,7 @@ public class ClosedCards {
 			case WITHDRAWN -> EntryStatus.WITHDRAWN;
 			case NOT_FINISHED -> EntryStatus.NOT_FINISHED;
 			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
-			case WAITING, ON_ICE, REOPENED -> throw new IllegalStateException("Not done: " + status);
+			case WAITING, ON_ICE, REOPENED, SET_ASIDE -> throw new IllegalStateException("Not done: " + status);
 		};
 	}
 

@@ -2,6 +2,7 @@ package rimebook.marks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.springframework.stereotype.Component;
 
@@ -27,6 +28,33 @@ record HeldSegment(Performance performance, List<Performance> others) {
 		reopened().ifPresent((other) -> {
 			throw PerformanceRefusals.anotherReopened(other);
 		});
+	}
+
+	/**
+	 * Refuse to call a team while another is on the ice.
+	 * @throws ConflictException {@code another-on-ice}
+	 */
+	void requireIceFree() {
+		this.others.stream().filter(Performance::isOnIce).findFirst().ifPresent((other) -> {
+			throw PerformanceRefusals.anotherOnIce(other);
+		});
+	}
+
+	/**
+	 * Refuse to call a team before the one that comes next without saying why; a team
+	 * that was let wait by the referee has its reason already.
+	 * @throws rimebook.shared.RuleViolationException {@code call-reason-missing}
+	 */
+	void requireInOrder(String reason) {
+		PerformanceView called = this.performance.view();
+		List<PerformanceView> all = Stream.concat(Stream.of(called), this.others.stream().map(Performance::view))
+			.toList();
+		RunningOrder.next(all)
+			.filter((next) -> reason.isEmpty() && called.status() == PerformanceStatus.WAITING && !called.postponed()
+					&& !next.equals(called))
+			.ifPresent((next) -> {
+				throw PerformanceRefusals.outOfOrder(called.startNumber(), next.startNumber());
+			});
 	}
 
 	private Optional<Performance> reopened() {
@@ -82,10 +110,19 @@ record HeldSegment(Performance performance, List<Performance> others) {
 			List<Performance> all = this.performances.findSegmentById(id.value())
 				.map(this.performances::findLockedBySegment)
 				.orElseThrow(() -> NotFoundException.of("performance", id));
-			Performance performance = all.stream().filter((one) -> one.id().equals(id)).findFirst().orElseThrow();
+			Performance performance = all.stream()
+				.filter((one) -> one.id().equals(id))
+				.findFirst()
+				.orElseThrow(() -> setAside(id));
 			this.stillOpen.require(performance.segment());
 			performance.requireVersion(version);
 			return new HeldSegment(performance, all.stream().filter((one) -> one != performance).toList());
+		}
+
+		private ConflictException setAside(PerformanceId id) {
+			return this.performances.findById(id.value())
+				.map(PerformanceRefusals::setAside)
+				.orElseThrow(() -> NotFoundException.of("performance", id));
 		}
 
 	}

@@ -161,6 +161,15 @@ class PanelCards implements CardBook {
 				: Optional.empty();
 	}
 
+	@Override
+	public List<String> soFar(Performance performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		return senders(performance.segment()).stream()
+			.filter((seat) -> cards.containsKey(seat.id()))
+			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.toList();
+	}
+
 	/** The cards in words for the record, in the order of the seats. */
 	@Override
 	public String inWords(Performance performance) {

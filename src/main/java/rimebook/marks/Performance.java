@@ -43,6 +43,18 @@ class Performance {
 
 	private String statusReason = "";
 
+	/** 1, and one more for each time that the whole programme is skated again. */
+	private int skate = 1;
+
+	/** The performance in whose place this one is skated, if any. */
+	private @Nullable UUID againFor;
+
+	/** Whether it skates only when the referee calls it, after others. */
+	private boolean postponed;
+
+	/** Why it was called out of the drawn order, empty where it was not. */
+	private String callReason = "";
+
 	private @Nullable Instant calledAt;
 
 	private @Nullable Instant closedAt;
@@ -62,14 +74,53 @@ class Performance {
 		this.groupNumber = start.group();
 	}
 
-	void call(Instant now) {
+	/** The whole programme once more, from its beginning; the team stays on the ice. */
+	static Performance again(UUID id, Performance first, int skate, Instant now) {
+		Performance again = new Performance();
+		again.id = id;
+		again.segment = first.segment;
+		again.entry = first.entry;
+		again.startNumber = first.startNumber;
+		again.groupNumber = first.groupNumber;
+		again.skate = skate;
+		again.againFor = first.id;
+		again.callReason = first.callReason;
+		again.status = PerformanceStatus.ON_ICE;
+		again.calledAt = now;
+		return again;
+	}
+
+	/**
+	 * Call the team on the ice.
+	 * @param reason why out of the drawn order, empty where it is in order
+	 */
+	void call(Instant now, String reason) {
 		move(PerformanceStatus.ON_ICE, "");
 		this.calledAt = now;
+		this.postponed = false;
+		this.callReason = reason.isEmpty() ? this.callReason : reason;
+	}
+
+	/** Let others skate first; what was noted so far stays. */
+	void postpone(String reason) {
+		move(PerformanceStatus.WAITING, reason);
+		this.postponed = true;
+	}
+
+	/** Nothing of it counts any more. */
+	void setAside(String reason) {
+		move(PerformanceStatus.SET_ASIDE, reason);
+	}
+
+	/** It counts after all: the re-skate was a slip. */
+	void countAgain() {
+		move(PerformanceStatus.ON_ICE, "");
 	}
 
 	void takeBack() {
 		move(PerformanceStatus.WAITING, "");
 		this.calledAt = null;
+		this.callReason = "";
 	}
 
 	void close(Instant now) {
@@ -148,6 +199,20 @@ class Performance {
 		return this.status == PerformanceStatus.ON_ICE;
 	}
 
+	/** Tell whether it is skated in place of one that does not count. */
+	boolean isAgain() {
+		return this.againFor != null;
+	}
+
+	/** The one that does not count, {@code null} where this is the first skate. */
+	@Nullable PerformanceId againFor() {
+		return (this.againFor != null) ? new PerformanceId(this.againFor) : null;
+	}
+
+	int skate() {
+		return this.skate;
+	}
+
 	boolean isReopened() {
 		return this.status == PerformanceStatus.REOPENED;
 	}
@@ -205,7 +270,8 @@ class Performance {
 
 	PerformanceView view() {
 		return new PerformanceView(id(), segment(), entry(), this.startNumber, this.groupNumber, this.status,
-				this.statusReason, this.calledAt, this.closedAt, (this.version != null) ? this.version : 0);
+				this.statusReason, this.calledAt, this.closedAt, (this.version != null) ? this.version : 0, this.skate,
+				this.postponed, this.callReason);
 	}
 
 }

@@ -37,6 +37,8 @@ public class PerformanceClock {
 
 	private final SegmentRun run;
 
+	private final Reskates reskates;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -45,12 +47,13 @@ public class PerformanceClock {
 
 	private final StillOpen stillOpen;
 
-	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Ids ids, Clock clock,
-			ApplicationEventPublisher events, StillOpen stillOpen) {
+	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Reskates reskates, Ids ids,
+			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
 		this.run = run;
+		this.reskates = reskates;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -93,16 +96,23 @@ public class PerformanceClock {
 	}
 
 	/**
-	 * Let the programme be skated again from its beginning, and tell the panel.
+	 * Let the programme be skated again from its beginning, and tell the panel. Where
+	 * only the re-skate counts, what was sent and noted is set aside and the re-skate is
+	 * a performance of its own, whose clock has not been touched.
 	 * @param marking what the judges mark then; the rulebook in force says
-	 * @throws rimebook.shared.RuleViolationException if that was not chosen
+	 * @throws rimebook.shared.RuleViolationException if that was not chosen, or
+	 * {@code nothing-interrupted} if what came before the interruption is to count of a
+	 * programme that was skated to its end
 	 */
 	@Transactional
 	public void reskate(PerformanceId id, int seen, @Nullable ReskateMarking marking, Actor actor) {
 		if (marking == null) {
 			throw ClockRefusals.markingMissing();
 		}
-		touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
+		Performance performance = touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
+		if (marking == ReskateMarking.RESKATED_ONLY) {
+			this.reskates.begin(performance, actor);
+		}
 	}
 
 	/** Take back the newest act that counts; the clock is as if it had not been. */
@@ -119,19 +129,20 @@ public class PerformanceClock {
 			.orElseThrow(() -> NotFoundException.of("performance", id));
 	}
 
-	private void touch(PerformanceId id, int seen, Touch touch, Actor actor) {
+	private Performance touch(PerformanceId id, int seen, Touch touch, Actor actor) {
 		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
 		Performance performance = this.performances.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("performance", id));
 		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
-		requirePossible(performance, before, seen, touch.act());
+		requirePossible(performance, before, seen, touch);
 		ClockTapView tap = touch.at(before, received, actor);
 		this.book.add(new ClockTap(this.ids.next(), id, tap));
 		ClockView after = after(before, tap);
 		ClockWords.notice(tap, before, after).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
 		this.events.publishEvent(new ClockTouched(id, performance.segment(), before.state(), after.state(),
 				line(tap, before, after, actor, id)));
+		return performance;
 	}
 
 	private static AuditedChange line(ClockTapView tap, ClockView before, ClockView after, Actor actor,
@@ -142,7 +153,8 @@ public class PerformanceClock {
 			.because(reason(tap));
 	}
 
-	private static void requirePossible(Performance performance, ClockView clock, int seen, ClockAct act) {
+	private static void requirePossible(Performance performance, ClockView clock, int seen, Touch touch) {
+		ClockAct act = touch.act();
 		if (!performance.isOnIce()) {
 			throw ClockRefusals.notOnIce(performance);
 		}
@@ -152,6 +164,9 @@ public class PerformanceClock {
 		if (!clock.state().allows(act)) {
 			throw ClockRefusals.notFromHere(performance, clock, act);
 		}
+		if (touch.marking() == ReskateMarking.AS_FIRST_SKATED && clock.state() == ClockState.STOPPED) {
+			throw ClockRefusals.nothingInterrupted();
+		}
 		if (act == ClockAct.TAKE_BACK && clock.last() == null) {
 			throw ClockRefusals.nothingToTakeBack(performance);
 		}
@@ -160,7 +175,7 @@ public class PerformanceClock {
 	private static ClockView after(ClockView before, ClockTapView tap) {
 		List<ClockTapView> touches = new ArrayList<>(before.log());
 		touches.add(tap);
-		return ClockReading.of(touches, before.calledAt(), before.window());
+		return ClockReading.of(touches, before.calledAt(), before.skate(), before.window());
 	}
 
 	private static String reason(ClockTapView tap) {

@@ -54,7 +54,30 @@ final class PerformanceRefusals {
 						+ performance.startNumber() + ". A mistyped mark can now only be corrected by two officials.");
 	}
 
+	static ConflictException setAside(Performance performance) {
+		return new ConflictException("performance-set-aside", "This skate of start number " + performance.startNumber()
+				+ " does not count: the team skates again from the beginning. What was sent for it stays on record and is never closed.");
+	}
+
+	static RuleViolationException outOfOrder(int called, int next) {
+		return new RuleViolationException("call-reason-missing", "callReason",
+				"Start number " + next + " comes next; say why start number " + called + " is called before.");
+	}
+
+	static ConflictException cannotWait(Performance performance) {
+		return new ConflictException("performance-state", "Start number " + performance.startNumber()
+				+ " can wait for others only while it is interrupted, or before it skates again.");
+	}
+
+	static ConflictException notSkatingAgain(Performance performance) {
+		return new ConflictException("performance-state",
+				"Start number " + performance.startNumber() + " does not skate again; there is nothing to take back.");
+	}
+
 	static ConflictException notTakingCards(Performance performance) {
+		if (performance.status() == PerformanceStatus.SET_ASIDE) {
+			return setAside(performance);
+		}
 		if (performance.isClosed()) {
 			return new ConflictException("card-closed", "The referee has closed the cards of start number "
 					+ performance.startNumber() + ". A mistyped mark can now only be corrected by two officials.");
@@ -76,6 +99,7 @@ final class PerformanceRefusals {
 	static String words(PerformanceStatus status) {
 		return switch (status) {
 			case ON_ICE -> "on the ice";
+			case SET_ASIDE -> "set aside";
 			case REOPENED -> "open again";
 			case NOT_FINISHED -> "not finished";
 			default -> status.name().toLowerCase(Locale.ROOT);

@@ -23,15 +23,27 @@ interface PerformanceRepository extends Repository<Performance, UUID> {
 	Optional<Performance> findLockedById(UUID id);
 
 	@Lock(LockModeType.PESSIMISTIC_WRITE)
-	@Query("select p from Performance p where p.segment = :segment order by p.startNumber")
+	@Query("select p from Performance p where p.segment = :segment and p.status <> 'SET_ASIDE' order by p.startNumber")
 	List<Performance> findLockedBySegment(UUID segment);
 
 	/** The segment of a performance, read without the performance itself. */
 	@Query("select p.segment from Performance p where p.id = :id")
 	Optional<UUID> findSegmentById(UUID id);
 
+	/** Those that count, or will: what is set aside is not among them. */
+	@Query("select p from Performance p where p.segment = :segment and p.status <> 'SET_ASIDE' order by p.startNumber")
 	List<Performance> findBySegmentOrderByStartNumber(UUID segment);
 
+	/** The skates that do not count, each with the one that is skated instead. */
+	@Query("select p from Performance p where p.segment = :segment and p.status = 'SET_ASIDE' and exists "
+			+ "(select a from Performance a where a.againFor = p.id) order by p.startNumber, p.skate")
+	List<Performance> findSetAside(UUID segment);
+
+	/** How many performances of a team there are in a segment, set aside or not. */
+	int countBySegmentAndEntry(UUID segment, UUID entry);
+
+	/** Those of a team that count, or will, in all segments. */
+	@Query("select p from Performance p where p.entry = :entry and p.status <> 'SET_ASIDE'")
 	List<Performance> findByEntry(UUID entry);
 
 	boolean existsBySegment(UUID segment);

@@ -27,14 +27,21 @@ public enum PerformanceStatus {
 	NOT_FINISHED,
 
 	/** Removed from the results by the referee. */
-	DISQUALIFIED;
+	DISQUALIFIED,
+
+	/**
+	 * Skated, but the whole programme is skated again: nothing of it counts. What was
+	 * sent and noted stays on record; the re-skate is a performance of its own.
+	 */
+	SET_ASIDE;
 
 	/** Tell whether the referee may move a performance from here to the next status. */
 	public boolean canBecome(PerformanceStatus next) {
 		return switch (this) {
 			case WAITING -> next == ON_ICE || next == WITHDRAWN || next == DISQUALIFIED;
-			case ON_ICE ->
-				next == CLOSED || next == WAITING || next == WITHDRAWN || next == NOT_FINISHED || next == DISQUALIFIED;
+			case ON_ICE -> next == CLOSED || next == WAITING || next == WITHDRAWN || next == NOT_FINISHED
+					|| next == DISQUALIFIED || next == SET_ASIDE;
+			case SET_ASIDE -> next == ON_ICE;
 			case CLOSED -> next == REOPENED;
 			case REOPENED -> next == CLOSED;
 			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> false;
@@ -48,8 +55,8 @@ public enum PerformanceStatus {
 	public boolean canBeCorrectedTo(PerformanceStatus next) {
 		return switch (this) {
 			case CLOSED -> next.isEndedWithoutMarks();
-			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> next != this && next != REOPENED;
-			case WAITING, ON_ICE, REOPENED -> false;
+			case WITHDRAWN, NOT_FINISHED, DISQUALIFIED -> next != this && next != REOPENED && next != SET_ASIDE;
+			case WAITING, ON_ICE, REOPENED, SET_ASIDE -> false;
 		};
 	}
 
@@ -63,6 +70,7 @@ public enum PerformanceStatus {
 			case WITHDRAWN -> "withdrawn";
 			case NOT_FINISHED -> "not finished";
 			case DISQUALIFIED -> "disqualified";
+			case SET_ASIDE -> "set aside";
 		};
 	}
 

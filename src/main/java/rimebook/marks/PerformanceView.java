@@ -12,13 +12,22 @@ import rimebook.entries.EntryId;
  *
  * @param startNumber the number drawn; it never shifts
  * @param group the warm-up group, from 1
- * @param statusReason why it was withdrawn, not finished, disqualified or opened again;
- * else empty
+ * @param statusReason why it was withdrawn, not finished, disqualified, opened again or
+ * set aside, or why it waits for others; else empty
  * @param calledAt when it was called on the ice, UTC
  * @param closedAt when its cards were closed, UTC
  * @param version to be given back with every act on it
+ * @param skate 1, and one more for each time that the whole programme is skated again
+ * @param postponed whether it waits for its turn after others, by the referee's word
+ * @param callReason why it was called out of the drawn order, else empty
  */
 public record PerformanceView(PerformanceId id, SegmentId segment, EntryId entry, int startNumber, int group,
 		PerformanceStatus status, String statusReason, @Nullable Instant calledAt, @Nullable Instant closedAt,
-		int version) {
+		int version, int skate, boolean postponed, String callReason) {
+
+	/** Tell whether the whole programme is skated again. */
+	public boolean isAgain() {
+		return this.skate > 1;
+	}
+
 }

@@ -269,6 +269,22 @@ class PointsBook implements CardBook {
 	}
 
 	@Override
+	public List<String> soFar(Performance performance) {
+		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
+		List<String> lines = new ArrayList<>();
+		if (!elements.isEmpty()) {
+			lines.add("Elements: " + CalledList.words(elements));
+		}
+		Map<SeatId, PointsCard> sent = cards(performance.id());
+		senders(performance.segment()).stream()
+			.filter((seat) -> sent.containsKey(seat.id()))
+			.forEach((seat) -> lines.add(seat.label() + ": " + PointsWords.of(sent.get(seat.id()).marks(), elements)));
+		deductions(performance.id()).filter((list) -> !list.items().isEmpty())
+			.ifPresent((list) -> lines.add("Deductions: " + list.inWords()));
+		return lines;
+	}
+
+	@Override
 	public String inWords(Performance performance) {
 		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
 		Map<SeatId, PointsCard> sent = cards(performance.id());

@@ -2,6 +2,7 @@ package rimebook.marks;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -75,25 +76,36 @@ public class SegmentRun {
 	}
 
 	/**
+	 * Call the team that comes next on the ice; as
+	 * {@link #call(PerformanceId, int, String, Actor)} without a reason.
+	 */
+	@Transactional
+	public void call(PerformanceId id, int version, Actor actor) {
+		call(id, version, "", actor);
+	}
+
+	/**
 	 * Call a team on the ice. One performance of a segment is on the ice at a time.
 	 * @param version the version of the performance the referee was looking at
+	 * @param reason why it is called although another comes next, up to 500 characters;
+	 * empty for the one that comes next and for one that waited by the referee's word
+	 * @throws rimebook.shared.RuleViolationException {@code call-reason-missing} if
+	 * another team comes next
 	 * @throws rimebook.shared.ConflictException if another one is still on the ice, or
 	 * this one has been called, closed or ended
 	 */
 	@Transactional
-	public void call(PerformanceId id, int version, Actor actor) {
-		Performance performance = locked(id, version);
-		this.performances.findLockedBySegment(performance.segment().value())
-			.stream()
-			.filter(Performance::isOnIce)
-			.filter((other) -> other != performance)
-			.findFirst()
-			.ifPresent((other) -> {
-				throw PerformanceRefusals.anotherOnIce(other);
-			});
-		performance.call(this.clock.instant());
+	public void call(PerformanceId id, int version, String reason, Actor actor) {
+		HeldSegment held = this.segments.of(id, version);
+		String why = Required.optional("callReason", reason, 500);
+		held.requireIceFree();
+		held.requireInOrder(why);
+		Performance performance = held.performance();
+		performance.call(this.clock.instant(), why);
 		this.events.publishEvent(new PerformanceCalled(id, performance.segment(), performance.entry(),
-				line(actor, performance, "performance.called").to("on the ice")));
+				line(actor, performance, why.isEmpty() ? "performance.called" : "performance.called-out-of-order")
+					.to("on the ice")
+					.because(why)));
 	}
 
 	/**
@@ -182,7 +194,16 @@ public class SegmentRun {
 		}
 	}
 
-	/** List the performances of an opened segment by starting number; empty before. */
+	/** The team that comes next; empty where none waits. */
+	@Transactional(readOnly = true)
+	public Optional<PerformanceView> next(SegmentId segment) {
+		return RunningOrder.next(performances(segment));
+	}
+
+	/**
+	 * List the performances of an opened segment by starting number; empty before. What
+	 * is set aside is not among them.
+	 */
 	@Transactional(readOnly = true)
 	public List<PerformanceView> performances(SegmentId segment) {
 		return this.performances.findBySegmentOrderByStartNumber(segment.value())

@@ -51,16 +51,14 @@ public class Stand {
 		EventView event = this.competitions.eventOf(id);
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(id.value());
 		List<StandView.Row> order = all.stream().map(this::row).toList();
+		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
 		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, Performance::isOnIce),
-				first(order, PerformanceStatus.WAITING), first(all, Performance::isReopened));
+				order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
+				first(all, Performance::isReopened));
 	}
 
 	private StandView.@Nullable Now first(List<Performance> all, Predicate<Performance> wanted) {
 		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
-	}
-
-	private static StandView.@Nullable Row first(List<StandView.Row> order, PerformanceStatus status) {
-		return order.stream().filter((row) -> row.performance().status() == status).findFirst().orElse(null);
 	}
 
 	private StandView.Row row(Performance performance) {

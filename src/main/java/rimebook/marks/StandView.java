@@ -112,6 +112,11 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 			.orElse(null);
 	}
 
+	/** Tell whether a team waits although a later number was called. */
+	public boolean isPassedOver(Row row) {
+		return RunningOrder.isPassedOver(row.performance(), this.order.stream().map(Row::performance).toList());
+	}
+
 	/** Tell whether every performance is done. */
 	public boolean isFinished() {
 		return this.open && this.now == null && this.next == null && this.reopened == null;

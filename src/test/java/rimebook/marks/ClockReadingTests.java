@@ -179,7 +179,7 @@ class ClockReadingTests {
 	}
 
 	private ClockView clock() {
-		return ClockReading.of(this.taps, CALLED, FOUR_MINUTES);
+		return ClockReading.of(this.taps, CALLED, 1, FOUR_MINUTES);
 	}
 
 	private static Instant at(int seconds) {

@@ -10,8 +10,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 class PerformanceStatusTests {
 
 	@ParameterizedTest
-	@CsvSource({ "WAITING, ON_ICE WITHDRAWN DISQUALIFIED", "ON_ICE, CLOSED WAITING WITHDRAWN NOT_FINISHED DISQUALIFIED",
-			"CLOSED, REOPENED", "REOPENED, CLOSED", "WITHDRAWN, ''", "NOT_FINISHED, ''", "DISQUALIFIED, ''" })
+	@CsvSource({ "WAITING, ON_ICE WITHDRAWN DISQUALIFIED",
+			"ON_ICE, CLOSED WAITING WITHDRAWN NOT_FINISHED DISQUALIFIED SET_ASIDE", "CLOSED, REOPENED",
+			"REOPENED, CLOSED", "WITHDRAWN, ''", "NOT_FINISHED, ''", "DISQUALIFIED, ''", "SET_ASIDE, ON_ICE" })
 	void movesOnlyAsTheRefereeMay(PerformanceStatus from, String legal) {
 		for (PerformanceStatus next : PerformanceStatus.values()) {
 			assertThat(from.canBecome(next)).as("%s to %s", from, next)

@@ -77,6 +77,11 @@ record ClockPart(String performance, int touches, ClockState state, int run, @Nu
 		return (outside > 0) ? ClockFace.words(outside) : "";
 	}
 
+	/** Tell whether the team can wait while others skate. */
+	public boolean canWait() {
+		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.run > 1);
+	}
+
 	/** The causes from which an interruption is chosen. */
 	public InterruptionCause[] causes() {
 		return InterruptionCause.values();

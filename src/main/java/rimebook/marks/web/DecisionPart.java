@@ -43,7 +43,7 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, i
 
 	/** Tell whether the call can still be taken back: nothing was sent. */
 	public boolean canTakeBack() {
-		return this.now != null && !this.anySent;
+		return this.now != null && !this.anySent && !this.now.performance().isAgain();
 	}
 
 }

@@ -18,6 +18,7 @@ import rimebook.marks.ClockView;
 import rimebook.marks.PerformanceClock;
 import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
+import rimebook.marks.RunningOrder;
 import rimebook.marks.SegmentRun;
 import rimebook.rulings.Rulings;
 
@@ -84,9 +85,13 @@ class RunningSheet {
 	/** From the performances once the segment is open, before that from the draw. */
 	private List<SheetRow> rows(SegmentId segment) {
 		List<PerformanceView> performances = this.run.performances(segment);
-		List<SheetRow> rows = performances.isEmpty() ? drawn(segment)
-				: performances.stream().map(this::performed).toList();
-		return SheetRow.withNext(rows);
+		if (performances.isEmpty()) {
+			List<SheetRow> drawn = drawn(segment);
+			return SheetRow.withNext(drawn,
+					drawn.stream().filter(SheetRow::isWaiting).findFirst().map(SheetRow::number).orElse(0));
+		}
+		return SheetRow.withNext(performances.stream().map(this::performed).toList(),
+				RunningOrder.next(performances).map(PerformanceView::startNumber).orElse(0));
 	}
 
 	private List<SheetRow> drawn(SegmentId segment) {

@@ -22,19 +22,18 @@ record SheetRow(int number, int group, String team, String spokenAs, String club
 				entry.team().club().town(), mark, rulings);
 	}
 
-	/** The same lines, the first that waits marked as next. */
-	static List<SheetRow> withNext(List<SheetRow> rows) {
-		int next = rows.stream()
-			.filter((row) -> row.mark.equals("waiting"))
-			.map(SheetRow::number)
-			.findFirst()
-			.orElse(0);
+	/** The same lines, that number marked as next. */
+	static List<SheetRow> withNext(List<SheetRow> rows, int next) {
 		return rows.stream().map((row) -> (row.number == next) ? row.asNext() : row).toList();
 	}
 
 	private SheetRow asNext() {
 		return new SheetRow(this.number, this.group, this.team, this.spokenAs, this.club, this.town, "next",
 				this.rulings);
+	}
+
+	boolean isWaiting() {
+		return this.mark.equals("waiting");
 	}
 
 	/** Tell whether the announcer needs to be told how to say the name. */

@@ -43,18 +43,21 @@ class StandPage {
 
 	private final PanelForms panelForms;
 
+	private final SkatingAgain skatingAgain;
+
 	private final Rulings rulings;
 
 	private final Clock clock;
 
 	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			PanelForms panelForms, Rulings rulings, Clock clock) {
+			PanelForms panelForms, SkatingAgain skatingAgain, Rulings rulings, Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
 		this.keying = keying;
 		this.ice = ice;
 		this.panelForms = panelForms;
+		this.skatingAgain = skatingAgain;
 		this.rulings = rulings;
 		this.clock = clock;
 	}
@@ -75,6 +78,7 @@ class StandPage {
 		if (view.open()) {
 			forms(view, new RinkClock(competition.zone()), about, model);
 			this.panelForms.into(view, model);
+			this.skatingAgain.into(view, model);
 		}
 		else {
 			model.addAttribute("steps", this.steps.of(view.event(), segment));
@@ -99,7 +103,7 @@ class StandPage {
 				this.ice.deductions(view, rink), DecisionPart.of(view),
 				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
 				ReopenedPart.of(view, rink, this.clock.instant()), this.panelForms.part(view, rink),
-				this.panelForms.guesses(view, rink));
+				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink));
 	}
 
 	private RulingsPart rulings(StandView view) {

@@ -292,7 +292,7 @@ class StandIntegrationTests {
 	void saidNameStandsBeforeTheWrittenOne() {
 		SheetRow row = new SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town", "waiting", List.of());
 		assertThat(row.isSpokenOtherwise()).isTrue();
-		assertThat(SheetRow.withNext(List.of(row))).singleElement().extracting(SheetRow::mark).isEqualTo("next");
+		assertThat(SheetRow.withNext(List.of(row), 1)).singleElement().extracting(SheetRow::mark).isEqualTo("next");
 	}
 
 	private SegmentId segment() {
