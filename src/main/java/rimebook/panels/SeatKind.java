@@ -60,22 +60,22 @@ public enum SeatKind {
 	}
 
 	/**
-	 * Tell whether one person cannot hold both seats in an event: who judges has one
-	 * judge's seat and is neither referee, assistant nor substitute; the referee is not
-	 * the own assistant.
+	 * Tell whether one person cannot hold both seats in an event, whichever was taken
+	 * first: who has a card, as judge or substitute, has one only and neither leads nor
+	 * calls; the referee is not the own assistant (common practice).
 	 */
 	public boolean excludes(SeatKind other) {
-		return switch (this) {
-			case JUDGE -> other.isJudging();
-			case REFEREE -> other == JUDGE || other == ASSISTANT_REFEREE;
-			case ASSISTANT_REFEREE -> other == JUDGE || other == REFEREE;
-			case SUBSTITUTE -> other == JUDGE;
-			default -> false;
-		};
+		return (hasCard() && other.isBusyWithEveryTeam()) || (other.hasCard() && isBusyWithEveryTeam())
+				|| (leads() && other.leads());
 	}
 
-	private boolean isJudging() {
-		return this == JUDGE || this == REFEREE || this == ASSISTANT_REFEREE || this == SUBSTITUTE;
+	private boolean leads() {
+		return this == REFEREE || this == ASSISTANT_REFEREE;
+	}
+
+	private boolean isBusyWithEveryTeam() {
+		return hasCard() || leads() || this == TECHNICAL_CONTROLLER || this == TECHNICAL_SPECIALIST
+				|| this == DATA_OPERATOR;
 	}
 
 }

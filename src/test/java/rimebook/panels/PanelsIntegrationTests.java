@@ -297,6 +297,17 @@ class PanelsIntegrationTests {
 	}
 
 	@Test
+	void seatsExcludeEachOtherWhicheverWasTakenFirst() {
+		OfficialView sten = register("Sten Vik", "");
+		seat(this.junior, SeatKind.REFEREE, 1, sten);
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.SUBSTITUTE, 1, sten));
+		OfficialView kai = register("Kai Storm", "");
+		seat(this.junior, SeatKind.SUBSTITUTE, 1, kai);
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.REFEREE, 1, kai));
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.ASSISTANT_REFEREE, 1, kai));
+	}
+
+	@Test
 	void refusesATakenSeatAndASeatThatTheEventHasNot() {
 		seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
 		OfficialView kai = register("Kai Storm", "");
