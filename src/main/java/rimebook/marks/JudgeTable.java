@@ -31,7 +31,8 @@ import rimebook.tabulation.ZeroMark;
  * @param panel what the referee decided about this seat, as a sentence; {@code null}
  * where it counts as drawn
  * @param zeroMark what a mark of 0.0 means in placement judging
- * @param ended the performances of the segment that the referee ended without marks
+ * @param ended the performances of the segment that the referee ended without marks, and
+ * those set aside
  * @param corrected what officials changed in the seat's closed cards of the event
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,

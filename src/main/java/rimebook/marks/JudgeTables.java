@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -110,7 +111,7 @@ public class JudgeTables {
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, all.size(), event.method(),
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
-					event.policies().zeroMark(), ended(all), this.corrections.of(seat.id()));
+					event.policies().zeroMark(), ended(segment, all), this.corrections.of(seat.id()));
 		}
 		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
@@ -122,14 +123,17 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
-				event.method(), null, reopened, told, event.policies().zeroMark(), ended(all),
+				event.method(), null, reopened, told, event.policies().zeroMark(), ended(segment, all),
 				this.corrections.of(seat.id()));
 	}
 
-	private static List<PerformanceId> ended(List<Performance> all) {
-		return all.stream()
+	private List<PerformanceId> ended(SegmentView segment, List<Performance> all) {
+		Stream<PerformanceId> withoutMarks = all.stream()
 			.filter((performance) -> performance.status().isEndedWithoutMarks())
-			.map(Performance::id)
+			.map(Performance::id);
+		return Stream
+			.concat(withoutMarks,
+					this.performances.findIdsSetAside(segment.id().value()).stream().map(PerformanceId::new))
 			.toList();
 	}
 

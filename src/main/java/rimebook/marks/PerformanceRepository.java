@@ -39,6 +39,10 @@ interface PerformanceRepository extends Repository<Performance, UUID> {
 			+ "(select a from Performance a where a.againFor = p.id) order by p.startNumber, p.skate")
 	List<Performance> findSetAside(UUID segment);
 
+	/** Only the identities, since every tablet asks all the time. */
+	@Query("select p.id from Performance p where p.segment = :segment and p.status = 'SET_ASIDE' order by p.startNumber")
+	List<UUID> findIdsSetAside(UUID segment);
+
 	/** How many performances of a team there are in a segment, set aside or not. */
 	int countBySegmentAndEntry(UUID segment, UUID entry);
 

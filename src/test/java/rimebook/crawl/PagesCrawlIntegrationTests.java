@@ -68,7 +68,7 @@ class PagesCrawlIntegrationTests {
 
 	/** Further looks of a page that are behind a question mark. */
 	private static final Map<String, List<String>> LOOKS = Map.of("/desk/stand/{segment}",
-			List.of("?end={performance}", "?open=absent", "?open=reopen"), "/desk/keying/{segment}",
+			List.of("?end={performance}", "?open=absent", "?open=reopen", "?open=call"), "/desk/keying/{segment}",
 			List.of("?performance={performance}"), "/desk/rulings", List.of("?competition={competition}"),
 			"/desk/keying/{segment}/cards/{address}", List.of("?performance={performance}"));
 

@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
 import rimebook.marks.AbsentJudges;
 import rimebook.marks.CloseWithout;
 import rimebook.marks.InterruptionCause;
@@ -16,6 +19,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.ReskateMarking;
+import rimebook.marks.Reskates;
 import rimebook.marks.SegmentRun;
 import rimebook.panels.Panels;
 import rimebook.results.ResultPublication;
@@ -43,6 +47,9 @@ final class StatesOfADay {
 				(day) -> day.clock().resume(interrupted(day).id(), 2, "after the lift", SmallCompetition.REFEREE));
 		states.put("skated again", (day) -> day.clock()
 			.reskate(interrupted(day).id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE));
+		states.put("skates again later", StatesOfADay::skateLater);
+		states.put("called out of order", StatesOfADay::callSecond);
+		states.put("cancelled", StatesOfADay::cancel);
 		states.put("one team closed", (day) -> closedOne(day));
 		states.put("card reopened", (day) -> day.reopen(closedOne(day)));
 		states.put("nobody is left", StatesOfADay::endAll);
@@ -51,6 +58,7 @@ final class StatesOfADay {
 		states.put("all done", CrawledDay::skateAll);
 		states.put("official", CrawledDay::makeOfficial);
 		states.put("opened again", StatesOfADay::openAgain);
+		states.put("back from final", StatesOfADay::backFromFinal);
 		states.put("archived", (day) -> finish(day).small.move(CompetitionState.ARCHIVED));
 		return states;
 	}
@@ -79,6 +87,35 @@ final class StatesOfADay {
 		PerformanceView performance = skating(day);
 		day.clock().interrupt(performance.id(), 1, InterruptionCause.EQUIPMENT, SmallCompetition.REFEREE);
 		return performance;
+	}
+
+	/** The whole programme, while the next team skates. */
+	private static void skateLater(CrawledDay day) {
+		day.clock()
+			.reskate(day.sent(interrupted(day), 2).id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+		PerformanceView again = day.small.performances(1).get(0);
+		day.the(Reskates.class).letWait(again.id(), again.version(), "A rest", SmallCompetition.REFEREE);
+		day.call();
+	}
+
+	private static void callSecond(CrawledDay day) {
+		day.small.open(1);
+		PerformanceView second = day.small.performances(1).get(1);
+		day.the(SegmentRun.class)
+			.call(second.id(), second.version(), "The first waits for its bus", SmallCompetition.REFEREE);
+	}
+
+	private static void cancel(CrawledDay day) {
+		drawn(day);
+		day.the(Cancellations.class).cancel(day.small.event().id(), "Too few teams", SmallCompetition.SECRETARY);
+	}
+
+	private static void backFromFinal(CrawledDay day) {
+		finish(day);
+		CompetitionView competition = day.the(Competitions.class).competition(day.small.competition().id());
+		day.the(Competitions.class)
+			.takeBack(competition.id(), competition.version(), "A result was signed too early",
+					SmallCompetition.SECRETARY);
 	}
 
 	private static void remark(CrawledDay day) {

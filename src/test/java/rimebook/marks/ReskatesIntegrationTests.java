@@ -100,6 +100,7 @@ class ReskatesIntegrationTests {
 		JudgeTable table = this.tables.tableOf(seat.id());
 		assertThat(table.now().performance()).isEqualTo(again.id()).isNotEqualTo(this.first.id());
 		assertThat(table.cards()).as("none of its own to change").isEmpty();
+		assertThat(table.ended()).containsExactly(this.first.id());
 		assertThat(table.now().remarks()).singleElement()
 			.satisfies((notice) -> assertThat(notice.remark().text()).contains("mark only the re-skated programme"));
 	}
@@ -157,6 +158,19 @@ class ReskatesIntegrationTests {
 		this.day.close(waiting);
 		this.day.skateNext(1);
 		assertThat(this.standings.latest(this.segment).orElseThrow().standing().rows()).hasSize(3);
+	}
+
+	@Test
+	void withdrawalWhileTheReskateWaitsEndsItAndLeavesWhatIsSetAside() {
+		begin(SmallCompetition.running(this.context, 2, 3));
+		this.day.sendAll(this.first);
+		PerformanceView again = skateAgain();
+		this.reskates.letWait(again.id(), again.version(), "Rest after the fall", REFEREE);
+		this.run.end(again.id(), this.day.now(again).version(), PerformanceStatus.WITHDRAWN, "Hurt", REFEREE);
+		assertThat(this.day.now(this.first).status()).isEqualTo(PerformanceStatus.SET_ASIDE);
+		assertThat(this.day.now(again).status()).isEqualTo(PerformanceStatus.WITHDRAWN);
+		this.day.skateNext(1);
+		assertThat(this.standings.latest(this.segment).orElseThrow().standing().rows()).hasSize(2);
 	}
 
 	@Test

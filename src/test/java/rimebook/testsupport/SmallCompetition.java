@@ -191,10 +191,7 @@ public final class SmallCompetition {
 
 	/** Call the next team that waits. */
 	public PerformanceView callNext(int position) {
-		PerformanceView next = performances(position).stream()
-			.filter((performance) -> performance.status() == PerformanceStatus.WAITING)
-			.findFirst()
-			.orElseThrow();
+		PerformanceView next = this.context.getBean(SegmentRun.class).next(segment(position)).orElseThrow();
 		this.context.getBean(SegmentRun.class).call(next.id(), next.version(), REFEREE);
 		return now(next);
 	}
