@@ -74,8 +74,17 @@ public class Stand {
 		ClockView clock = this.clocks.of(performance);
 		return new StandView.Now(row(performance),
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
-				book.missing(performance), book.anySentFor(performance.id()) || clock.last() != null,
+				book.missing(performance), spare(performance, panel, book),
+				book.anySentFor(performance.id()) || clock.last() != null,
 				this.remarks.told(performance.id(), panel.seats()), clock);
+	}
+
+	private static List<String> spare(Performance performance, CountingPanel panel, CardBook book) {
+		return panel.substitutes()
+			.stream()
+			.filter((seat) -> panel.replacedBy(seat.id()).isEmpty())
+			.flatMap((seat) -> book.missing(performance, seat).stream())
+			.toList();
 	}
 
 	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card, StandView.Standing standing) {

@@ -31,12 +31,14 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 *
 	 * @param seats one a seat that has a card, in order
 	 * @param missing what is missing before the cards can be closed, in words
+	 * @param spare what is missing of a substitute's card that closing does not wait for,
+	 * in words
 	 * @param anySent whether anything was sent or the clock started, so that the call
 	 * stands
 	 * @param clock the clock of the performance
 	 */
-	public record Now(Row row, List<SeatCard> seats, List<String> missing, boolean anySent, List<Told> remarks,
-			ClockView clock) {
+	public record Now(Row row, List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent,
+			List<Told> remarks, ClockView clock) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {

@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -31,7 +33,9 @@ import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
 import rimebook.tabulation.SubstituteJudge;
+import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
@@ -147,6 +151,54 @@ class PanelChangesIntegrationTests {
 		refused("substitute-cards-missing", "No tablet has joined", () -> takeOver(2));
 		assertThat(latest().number()).isEqualTo(2);
 		assertThat(this.changes.ofSegment(this.segment).changes()).isEmpty();
+	}
+
+	@Test
+	void beforeClosingTheStandSaysWhatFollowsWithoutTheSubstitutesCard() {
+		begin(2, 3);
+		PerformanceView performance = this.day.callNext(1);
+		assertThat(stand()).doesNotContain("Closing does not wait for the substitute");
+		this.day.sendAll(performance);
+		assertThat(stand()).contains("Closing does not wait for the substitute, whose card is missing: Substitute judge",
+				"the substitute can take over no seat in this segment");
+		this.day.send(performance, this.substitute, 1, new CardMarks(510, 510));
+		assertThat(stand()).doesNotContain("Closing does not wait for the substitute");
+	}
+
+	@Test
+	void gradesOfTheSubstituteCountInPlaceOfTheJudgesInPointsJudging() {
+		int drawn = skateByPoints(1, -4, 2, 3);
+		takeOver(2);
+		int replaced = total();
+		assertThat(latest().cause()).isEqualTo(Cause.PANEL);
+		assertThat(latest().standing().panelNotes()).singleElement().asString().contains("Judge 2");
+		assertThat(this.changes.ofSegment(this.segment).takenOver()).isEqualTo("Judge 2");
+		assertThat(replaced).isNotEqualTo(drawn).isEqualTo(skateByPoints(1, 3, 2, -4));
+	}
+
+	/** One team with each judge's one grade, the last the substitute's; its points. */
+	private int skateByPoints(int... grades) {
+		this.day = PointsCompetition.running(this.context, 2, 3);
+		this.substitute = this.day.seatSubstitute();
+		this.segment = this.day.open(1);
+		PerformanceView performance = this.day.callNext(1);
+		new CalledElements(this.context, performance).call("I4+pi3", "ME4");
+		CalledListView list = this.context.getBean(ElementCalls.class).ofPerformance(performance.id()).orElseThrow();
+		List<SeatView> seats = this.panels.withCard(this.day.event().id());
+		IntStream.range(0, grades.length)
+			.forEach((i) -> PointsJudge.send(this.context, performance, seats.get(i), list, grades[i]));
+		this.context.getBean(ListAuthorisations.class)
+			.authorise(performance.id(), list.sequence(), SmallCompetition.ACCOUNTANT);
+		this.day.close(performance);
+		return total();
+	}
+
+	private int total() {
+		return Objects.requireNonNull(latest().standing().rows().get(0).score()).total();
+	}
+
+	private String stand() {
+		return Crew.visitor(this.context, Role.REFEREE).open("/desk/stand/" + this.segment).text();
 	}
 
 	@Test
