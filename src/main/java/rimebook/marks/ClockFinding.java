@@ -12,6 +12,8 @@ import java.time.Instant;
  */
 public record ClockFinding(Fault fault, int seconds, Instant since) {
 
+	private static final int HALF_A_MINUTE = 30;
+
 	/** What is at fault. */
 	public enum Fault {
 
@@ -27,6 +29,14 @@ public record ClockFinding(Fault fault, int seconds, Instant since) {
 		/** The programme was shorter than its window. */
 		TOO_SHORT
 
+	}
+
+	/**
+	 * Tell whether a touch of the clock is more likely at fault than the team: a time
+	 * more than half a minute outside its window (common practice).
+	 */
+	public boolean isDoubtful() {
+		return (this.fault == Fault.TOO_LONG || this.fault == Fault.TOO_SHORT) && this.seconds > HALF_A_MINUTE;
 	}
 
 	/**

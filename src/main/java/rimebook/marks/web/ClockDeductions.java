@@ -75,9 +75,11 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 		return this.rules.deduction(item);
 	}
 
-	private static ClockProposal proposal(ClockFinding finding, DeductionRule rule, int count) {
+	/** Never more than one deduction of the table can be. */
+	private static ClockProposal proposal(ClockFinding finding, DeductionRule rule, int found) {
+		int count = Math.min(found, DeductionRule.MOST);
 		return new ClockProposal(finding.fault(), finding.seconds(), DeductionRow.words(rule, count), rule.item(),
-				count);
+				count, finding.isDoubtful(), rule.source().needsChecking());
 	}
 
 }

@@ -9,8 +9,11 @@ import rimebook.marks.ClockFinding;
  * @param text what the panel would be told, or the deduction as it stands on the sheet
  * @param item the deduction's short name in the table, empty for a notice
  * @param count how many, in the unit of the item
+ * @param doubtful whether the clock is to be looked at before this is done
+ * @param fromMemory whether the amount was written down from memory
  */
-record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count) {
+record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count,
+		boolean doubtful, boolean fromMemory) {
 
 	/** Tell whether it is a deduction, not a notice to the panel. */
 	public boolean isDeduction() {

@@ -43,7 +43,7 @@ class ClockProposals {
 		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
 				LocaleContextHolder.getLocale());
-		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0);
+		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0, finding.isDoubtful(), false);
 	}
 
 	/** The same words were told, or, once it was known, something else about the time. */

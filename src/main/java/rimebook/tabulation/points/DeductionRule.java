@@ -18,7 +18,7 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 		RuleSource source) {
 
 	/** The highest count of one deduction. */
-	static final int MOST = 1000;
+	public static final int MOST = 1000;
 
 	/**
 	 * Check the rule.

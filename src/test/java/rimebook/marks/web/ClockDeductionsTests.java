@@ -37,7 +37,20 @@ class ClockDeductionsTests {
 			"INTERRUPTION, 41, restart, 1, Restart with allowance: -5.00" })
 	void eachFindingHasItsItemOfTheTable(ClockFinding.Fault fault, int seconds, String item, int count, String text) {
 		assertThat(of(List.of(), finding(fault, seconds)))
-			.containsExactly(new ClockProposal(fault, seconds, text, item, count));
+			.containsExactly(new ClockProposal(fault, seconds, text, item, count, false, true));
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "TOO_LONG, 30, false", "TOO_LONG, 31, true", "TOO_SHORT, 31, true", "LATE_START, 75, false",
+			"INTERRUPTION, 41, false" })
+	void timeMoreThanHalfAMinuteOutsideIsAskedAbout(ClockFinding.Fault fault, int seconds, boolean asked) {
+		assertThat(of(List.of(), finding(fault, seconds))).extracting(ClockProposal::doubtful).containsExactly(asked);
+	}
+
+	@Test
+	void clockThatWasForgottenProposesNoMoreThanTheTableTakes() {
+		assertThat(of(List.of(), finding(ClockFinding.Fault.TOO_LONG, 6 * 3600))).extracting(ClockProposal::count)
+			.containsExactly(1000);
 	}
 
 	@Test

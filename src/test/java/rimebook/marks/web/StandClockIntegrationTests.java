@@ -86,7 +86,10 @@ class StandClockIntegrationTests {
 		assertThat(page.document().select("#clock").text()).contains("not yet inside the time", "Stop: complete stop");
 		assertThat(page.text()).contains("The clock has not been stopped.");
 		page = page.press("form[action$=/clock/stop]");
-		assertThat(page.document().select("#clock").text()).contains("too short", "Take back the stop");
+		assertThat(page.document().select("#clock").text()).contains("too short", "Take back the stop",
+				"Was the clock started and stopped at the right moment?");
+		assertThat(page.document().select(".proposals .accept")).isNotEmpty()
+			.allSatisfy((button) -> assertThat(button.closest("details")).isNotNull());
 		page = page.press("form[action$=/clock/take-back]");
 		assertThat(clockState()).isEqualTo(ClockState.RUNNING);
 		assertThat(page.document().select("#clock .log li.void")).hasSize(2);
