@@ -159,7 +159,8 @@ class PanelChangesIntegrationTests {
 		PerformanceView performance = this.day.callNext(1);
 		assertThat(stand()).doesNotContain("Closing does not wait for the substitute");
 		this.day.sendAll(performance);
-		assertThat(stand()).contains("Closing does not wait for the substitute, whose card is missing: Substitute judge",
+		assertThat(stand()).contains(
+				"Closing does not wait for the substitute, whose card is missing: Substitute judge",
 				"the substitute can take over no seat in this segment");
 		this.day.send(performance, this.substitute, 1, new CardMarks(510, 510));
 		assertThat(stand()).doesNotContain("Closing does not wait for the substitute");

@@ -12,8 +12,8 @@ import rimebook.marks.ClockFinding;
  * @param doubtful whether the clock is to be looked at before this is done
  * @param fromMemory whether the amount was written down from memory
  */
-record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count,
-		boolean doubtful, boolean fromMemory) {
+record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count, boolean doubtful,
+		boolean fromMemory) {
 
 	/** Tell whether it is a deduction, not a notice to the panel. */
 	public boolean isDeduction() {
