@@ -7,15 +7,20 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
+import javax.sql.DataSource;
+
 import org.apache.catalina.connector.Connector;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.server.servlet.CookieSameSiteSupplier;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.env.Environment;
 import org.springframework.session.web.http.SessionRepositoryFilter;
 
 /** Sets up the server so that a crowd never keeps the crew waiting. */
@@ -26,6 +31,18 @@ class DoorConfiguration {
 	@Bean
 	Door door(DoorSettings settings) {
 		return new Door(settings);
+	}
+
+	/** Early, and so without any bean but the settings' text. */
+	@Bean
+	static BeanPostProcessor crowdConnections(Environment environment) {
+		DoorSettings settings = Binder.get(environment).bindOrCreate("rimebook.door", DoorSettings.class);
+		return new BeanPostProcessor() {
+			@Override
+			public Object postProcessAfterInitialization(Object bean, String name) {
+				return (bean instanceof DataSource source) ? new CrowdConnections(source, settings) : bean;
+			}
+		};
 	}
 
 	/** Before anything asks who is signed in. */

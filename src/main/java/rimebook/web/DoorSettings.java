@@ -19,12 +19,14 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * @param newcomers how many requests are answered at once of those who show no sign of
  * belonging to the crew, such as people who are about to sign in
  * @param bodies how many bodies may be on their way at once
+ * @param queries how many connections to the database visitors and newcomers may hold at
+ * once; the pool has {@code spring.datasource.hikari.maximum-pool-size}
  * @param patience within which time the head and a small body of a request must be here
  */
 @ConfigurationProperties("rimebook.door")
 record DoorSettings(@DefaultValue("0") int crewPort, @DefaultValue("0") int connections,
 		@DefaultValue("64") int visitors, @DefaultValue("32") int newcomers, @DefaultValue("64") int bodies,
-		@DefaultValue("10s") Duration patience) {
+		@DefaultValue("8") int queries, @DefaultValue("10s") Duration patience) {
 
 	/** What a silent connection takes, with room to spare. */
 	private static final long CONNECTION_BYTES = 48 * 1024;

@@ -135,9 +135,11 @@ class DoorValve extends ValveBase {
 			return;
 		}
 		try {
+			CrowdConnections.forCrowd(places != null && places != this.large);
 			getNext().invoke(request, response);
 		}
 		finally {
+			CrowdConnections.forCrowd(false);
 			if (places != null) {
 				places.release();
 			}
