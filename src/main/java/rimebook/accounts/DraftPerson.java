@@ -1,8 +1,12 @@
 package rimebook.accounts;
 
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
-import rimebook.shared.Required;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -15,8 +19,12 @@ import rimebook.shared.RuleViolationException;
  */
 public record DraftPerson(String signInName, String displayName, Set<Role> roles, String password) {
 
-	/** The longest display name. */
-	static final int DISPLAY_NAME_LENGTH = 120;
+	/** Words of the record that name no person. */
+	private static final Set<String> RESERVED = Set.of("rimebook", "rimebook by rule", "system", "service", "server",
+			"nobody", "somebody", "unknown", "anonymous");
+
+	/** As seats are called on the record: "Judge 3, Adult". */
+	private static final Pattern SEAT = Pattern.compile("(judge|substitute) \\d+( .*)?");
 
 	/**
 	 * Check every part.
@@ -24,9 +32,23 @@ public record DraftPerson(String signInName, String displayName, Set<Role> roles
 	 */
 	public DraftPerson {
 		signInName = SignInName.of(signInName);
-		displayName = Required.text("displayName", displayName, DISPLAY_NAME_LENGTH);
+		displayName = displayName(displayName);
 		roles = personRoles(roles);
 		password = PasswordRule.check(password, signInName, displayName);
+	}
+
+	/**
+	 * A name as it may stand on the record: never one by which the service itself, a
+	 * judge's seat or nobody is meant there.
+	 */
+	static String displayName(@Nullable String typed) {
+		String name = Name.required("displayName", typed);
+		String words = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+		if (RESERVED.contains(words) || SEAT.matcher(words).matches()) {
+			throw new RuleViolationException("name-reserved", "displayName", "On the record '" + name
+					+ "' means the service, a seat or nobody; please give the person's own name.");
+		}
+		return name;
 	}
 
 	static Set<Role> personRoles(Set<Role> roles) {

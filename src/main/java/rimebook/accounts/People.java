@@ -14,8 +14,8 @@ import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
+import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
-import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -60,6 +60,25 @@ public class People {
 	}
 
 	/**
+	 * Who goes by that name now, as {@link Actor#id()} says it; empty for nobody who has
+	 * an account.
+	 */
+	@Transactional(readOnly = true)
+	public String identityOf(String displayName) {
+		return this.people.findAllByOrderByDisplayName()
+			.stream()
+			.map(Person::view)
+			.filter((person) -> Name.compared(person.displayName()).equals(Name.compared(displayName)))
+			.map((person) -> identity(person.id()))
+			.findFirst()
+			.orElse("");
+	}
+
+	private static String identity(PersonId id) {
+		return "person:" + id.value();
+	}
+
+	/**
 	 * Let somebody sign in from now on.
 	 * @throws ConflictException {@code sign-in-name-taken} or {@code display-name-taken}
 	 */
@@ -85,7 +104,7 @@ public class People {
 	 */
 	@Transactional
 	public PersonView change(PersonId id, int version, String displayName, Set<Role> roles, Actor actor) {
-		String name = Required.text("displayName", displayName, DraftPerson.DISPLAY_NAME_LENGTH);
+		String name = DraftPerson.displayName(displayName);
 		Set<Role> held = DraftPerson.personRoles(roles);
 		Person person = locked(id, version);
 		refuseTaken(name, id);
@@ -116,7 +135,7 @@ public class People {
 	public PersonView deactivate(PersonId id, int version, Actor actor) {
 		Person person = locked(id, version);
 		PersonView before = person.view();
-		if (before.displayName().equals(actor.name())) {
+		if (actor.hasId(identity(id))) {
 			throw new ConflictException("own-account",
 					"You cannot shut yourself out; ask another administrator to do it.");
 		}

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.shared.Required;
+import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
 
 /** What a person types to say who they are. */
@@ -14,7 +14,7 @@ public final class SignInName {
 
 	private static final int LENGTH = 60;
 
-	private static final Pattern FORM = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._@-]+");
+	private static final Pattern FORM = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}._@-]{1,59}");
 
 	private SignInName() {
 	}
@@ -31,7 +31,7 @@ public final class SignInName {
 
 	/** Return the name as it is kept: in small letters, without blanks around it. */
 	static String of(String typed) {
-		String name = Required.text("signInName", typed, LENGTH).toLowerCase(Locale.ROOT);
+		String name = Name.required("signInName", typed).toLowerCase(Locale.ROOT);
 		if (!FORM.matcher(name).matches()) {
 			throw new RuleViolationException("sign-in-name-malformed", "signInName",
 					"A sign-in name has 2 to 60 letters, digits or the signs . - _ @, such as 'results.desk'.");

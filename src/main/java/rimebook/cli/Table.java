@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
+import rimebook.shared.SpreadsheetCell;
+
 /**
  * A standing ready to be printed. The last column is a sentence.
  *
@@ -28,7 +30,7 @@ record Table(String title, List<String> columns, List<String> labels, List<List<
 		try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
 			printer.printRecord(this.columns);
 			for (List<String> row : this.rows) {
-				printer.printRecord(row.stream().map((field) -> field.isEmpty() ? null : field));
+				printer.printRecord(row.stream().map((field) -> field.isEmpty() ? null : SpreadsheetCell.of(field)));
 			}
 		}
 		catch (IOException ex) {

@@ -3,7 +3,8 @@
  * without starting the service. A new one is a {@code SubCommand} named in
  * {@link rimebook.cli.CommandLine}.
  */
-@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit" })
+@ApplicationModule(
+		allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit", "shared" })
 @NullMarked
 package rimebook.cli;
 

@@ -3,6 +3,7 @@ package rimebook.competition;
 import java.time.LocalDate;
 import java.time.ZoneId;
 
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
@@ -23,7 +24,7 @@ public record DraftCompetition(String name, String place, ZoneId zone, LocalDate
 	private static final int LONGEST_DAYS = 60;
 
 	public DraftCompetition {
-		name = Required.text("name", name, 120);
+		name = Name.required("name", name);
 		place = Required.text("place", place, 120);
 		rulebook = Required.text("rulebook", rulebook, 300);
 		checkDays(firstDay, lastDay);

@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
@@ -28,7 +29,7 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 		JudgingPolicies policies, @Nullable PointsChoice points, List<DraftSegment> segments, boolean signatureWaits) {
 
 	public DraftEvent {
-		name = Required.text("name", name, 120);
+		name = Name.required("name", name);
 		Required.number("judges", judges, method.isPoints() ? 3 : 1, method.isPoints() ? 9 : 15);
 		evenPanelReason = method.isPoints() ? ""
 				: reasonFor(judges, Required.optional("evenPanelReason", evenPanelReason, 500));

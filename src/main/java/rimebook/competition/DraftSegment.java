@@ -1,5 +1,6 @@
 package rimebook.competition;
 
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
@@ -17,7 +18,7 @@ import rimebook.tabulation.SegmentKind;
 public record DraftSegment(String name, SegmentKind kind, int factor, int programmeSeconds, int toleranceSeconds) {
 
 	public DraftSegment {
-		name = Required.text("name", name, 120);
+		name = Name.required("name", name);
 		checkFactor(factor);
 		Required.number("programmeSeconds", programmeSeconds, 30, 600);
 		Required.number("toleranceSeconds", toleranceSeconds, 0, 120);

@@ -1,6 +1,7 @@
 package rimebook.entries;
 
 import rimebook.competition.EventId;
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 

@@ -2,11 +2,13 @@ package rimebook.entries;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 import rimebook.competition.EventView;
+import rimebook.shared.SpreadsheetCell;
 
 /** Writes entries as the import reads them. */
 final class ExportFile {
@@ -27,8 +29,9 @@ final class ExportFile {
 
 	void add(EventView event, TeamView team) {
 		try {
-			this.printer.printRecord(event.name(), team.club().name(), team.club().town(), team.name(),
-					team.spokenAs());
+			this.printer.printRecord(
+					Stream.of(event.name(), team.club().name(), team.club().town(), team.name(), team.spokenAs())
+						.map(SpreadsheetCell::of));
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);

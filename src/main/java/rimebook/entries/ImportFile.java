@@ -13,6 +13,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.shared.SpreadsheetCell;
 
 /**
  * Reads an import file: columns by their names in the header, in any order, separated by
@@ -107,7 +108,7 @@ final class ImportFile {
 
 	private String value(CSVRecord record, String column) {
 		int index = this.header.indexOf(column);
-		return (index >= 0 && index < record.size()) ? record.get(index).strip() : "";
+		return (index >= 0 && index < record.size()) ? SpreadsheetCell.read(record.get(index).strip()) : "";
 	}
 
 	private void checkNumber() {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
 
 /**

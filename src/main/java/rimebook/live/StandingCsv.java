@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.results.ResultVersion;
 import rimebook.results.Score;
 import rimebook.results.Standing;
+import rimebook.shared.SpreadsheetCell;
 import rimebook.tabulation.Hundredths;
 
 /**
@@ -37,7 +38,7 @@ final class StandingCsv {
 			csv.printRecord(header((version != null) ? version.standing().judgeNumbers() : List.of()));
 			if (version != null) {
 				for (Standing.Row row : version.standing().rows()) {
-					csv.printRecord(line(row, version.standing().judges()));
+					csv.printRecord(line(row, version.standing().judges()).stream().map(SpreadsheetCell::of));
 				}
 			}
 		}
@@ -56,7 +57,7 @@ final class StandingCsv {
 			line.addAll((score == null) ? List.of("", "", "", "") : List.of(points(score.total()),
 					points(score.elements()), points(score.components()), points(score.deducted())));
 			line.add(row.why());
-			csv.printRecord(line);
+			csv.printRecord(line.stream().map(SpreadsheetCell::of));
 		}
 	}
 

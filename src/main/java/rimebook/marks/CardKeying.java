@@ -12,6 +12,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -29,6 +30,8 @@ class CardKeying extends PerformanceLine {
 	private int number;
 
 	private String keyedBy;
+
+	private @Nullable String keyedById;
 
 	@Convert(converter = Lines.class)
 	private KeyedCard marks;
@@ -58,6 +61,7 @@ class CardKeying extends PerformanceLine {
 		this.outcome = outcome;
 		this.cardSequence = cardSequence;
 		this.keyedBy = actor.name();
+		this.keyedById = actor.id();
 		this.keyedAt = now;
 	}
 
@@ -71,6 +75,16 @@ class CardKeying extends PerformanceLine {
 
 	String keyedBy() {
 		return this.keyedBy;
+	}
+
+	/** Whose keying it is; those written before identities were kept have the name. */
+	String keyedById() {
+		return (this.keyedById != null) ? this.keyedById : "name:" + this.keyedBy;
+	}
+
+	/** Tell whether that person keyed it, whatever their name was then. */
+	boolean isBy(Actor actor) {
+		return actor.isNotedAs(keyedById(), this.keyedBy);
 	}
 
 	KeyedCard marks() {

@@ -94,7 +94,7 @@ public class PaperKeying {
 		if (held != null && held.isFromTablet() && !card.agreesWith(held.marks())) {
 			return KeyingOutcome.DIFFERS;
 		}
-		PaperState.Voice other = sheet.state().other(actor.name());
+		PaperState.Voice other = sheet.state().other(actor);
 		if (other != null) {
 			return card.agreesWith(other.marks()) ? KeyingOutcome.AGREED : KeyingOutcome.DIFFERS;
 		}
@@ -103,13 +103,15 @@ public class PaperKeying {
 
 	/**
 	 * Settle what is on the paper of a seat, chosen from what was keyed and sent or typed
-	 * anew.
+	 * anew. What nobody else says of a line takes the place of this person's own keying
+	 * and goes on waiting for somebody who says the same.
 	 * @param seen what the person was looking at
+	 * @return how far the card has come
 	 * @throws ConflictException {@code nothing-to-settle}, or stale if something was
 	 * keyed or sent since
 	 */
 	@Transactional
-	public void settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, KeyedCard card, Actor actor) {
+	public SeatPaper settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, KeyedCard card, Actor actor) {
 		Sheet sheet = sheet(id, seatId);
 		sheet.requireTaken(card);
 		if (sheet.state().stage() != PaperState.Stage.DIFFER) {
@@ -119,12 +121,15 @@ public class PaperKeying {
 		if (!sheet.sight().equals(seen)) {
 			throw ConflictException.stale("card");
 		}
-		String before = sheet.state()
-			.voices()
-			.stream()
-			.map((voice) -> (voice.isTablet() ? "the tablet" : voice.by()) + " " + sheet.words(voice.marks()))
-			.collect(Collectors.joining("; "));
-		write(sheet, card, KeyingOutcome.SETTLED, receive(card, sheet, before, actor), actor);
+		if (sheet.state().isSaidByOthers(card, actor)) {
+			write(sheet, card, KeyingOutcome.SETTLED, receive(card, sheet, sheet.said(), actor), actor);
+		}
+		else {
+			this.events.publishEvent(line(sheet, "card.keyed", actor)
+				.to(sheet.label() + ": settled by one; somebody else who says the same is missing"));
+			write(sheet, card, KeyingOutcome.DIFFERS, sheet.state().card(), actor);
+		}
+		return sheet(id, seatId).seen(actor);
 	}
 
 	/**
@@ -232,9 +237,17 @@ public class PaperKeying {
 
 		/** Who keyed what is received now, for the record. */
 		String together(Actor actor) {
-			PaperState.Voice other = this.state.other(actor.name());
+			PaperState.Voice other = this.state.other(actor);
 			return "Keyed in from paper by " + ((other != null) ? other.by() + " and " : "") + actor.name()
 					+ ((other == null) ? ", as received before." : ".");
+		}
+
+		/** What each of them says, for the record. */
+		String said() {
+			return this.state.voices()
+				.stream()
+				.map((voice) -> (voice.isTablet() ? "the tablet" : voice.by()) + " " + words(voice.marks()))
+				.collect(Collectors.joining("; "));
 		}
 
 		SeatPaper.Sight sight() {
@@ -245,6 +258,7 @@ public class PaperKeying {
 			boolean differs = this.state.stage() == PaperState.Stage.DIFFER;
 			return new SeatPaper(this.seat, SeatPaper.Stage.valueOf(this.state.stage().name()),
 					this.state.voices().stream().map(PaperState.Voice::by).toList(),
+					this.state.voices().stream().anyMatch((voice) -> voice.isBy(viewer)),
 					differs ? this.state.voices().stream().map(SeatPaper.Voice::of).toList() : List.of(), own(viewer),
 					(this.held != null) ? this.held.marks() : null, (this.held != null) ? this.held.origin() : null,
 					(this.held != null) ? this.held.receivedAt() : null, sight());
@@ -252,7 +266,7 @@ public class PaperKeying {
 
 		private @Nullable KeyedCard own(Actor viewer) {
 			return this.keyings.stream()
-				.filter((keying) -> keying.keyedBy().equals(viewer.name()))
+				.filter((keying) -> keying.isBy(viewer))
 				.reduce((older, newer) -> newer)
 				.map(CardKeying::marks)
 				.orElse(null);

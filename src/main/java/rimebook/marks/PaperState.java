@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.shared.Actor;
+
 /**
  * How far the paper card of one seat has come, told from its keyings and from the card
  * that is received.
@@ -45,19 +47,24 @@ record PaperState(Stage stage, List<Voice> voices, int keyings, int card) {
 	 * Somebody who says what is on the card.
 	 *
 	 * @param by the person, empty for the judge's tablet
+	 * @param keying what they keyed, {@code null} for the judge's tablet
 	 */
-	record Voice(String by, KeyedCard marks, Instant at) {
+	record Voice(String by, KeyedCard marks, Instant at, @Nullable CardKeying keying) {
 
 		static Voice of(CardKeying keying) {
-			return new Voice(keying.keyedBy(), keying.marks(), keying.keyedAt());
+			return new Voice(keying.keyedBy(), keying.marks(), keying.keyedAt(), keying);
 		}
 
 		static Voice of(HeldCard tablet) {
-			return new Voice("", tablet.marks(), tablet.receivedAt());
+			return new Voice("", tablet.marks(), tablet.receivedAt(), null);
 		}
 
 		boolean isTablet() {
 			return this.by.isEmpty();
+		}
+
+		boolean isBy(Actor actor) {
+			return this.keying != null && this.keying.isBy(actor);
 		}
 
 	}
@@ -97,7 +104,7 @@ record PaperState(Stage stage, List<Voice> voices, int keyings, int card) {
 				people.clear();
 			}
 			else {
-				people.put(keying.keyedBy(), Voice.of(keying));
+				people.put(keying.keyedById(), Voice.of(keying));
 			}
 		}
 		List<Voice> voices = List.copyOf(people.values());
@@ -114,11 +121,20 @@ record PaperState(Stage stage, List<Voice> voices, int keyings, int card) {
 	}
 
 	/** What another person keyed, {@code null} before. */
-	@Nullable Voice other(String name) {
-		return this.voices.stream()
-			.filter((voice) -> !voice.isTablet() && !voice.by().equals(name))
-			.findFirst()
-			.orElse(null);
+	@Nullable Voice other(Actor actor) {
+		return this.voices.stream().filter((voice) -> !voice.isTablet() && !voice.isBy(actor)).findFirst().orElse(null);
+	}
+
+	/**
+	 * Tell whether somebody else, or the tablet, says the same of each line, so that two
+	 * stand for all of the card.
+	 */
+	boolean isSaidByOthers(KeyedCard card, Actor actor) {
+		List<KeyedCard> others = this.voices.stream().filter((voice) -> !voice.isBy(actor)).map(Voice::marks).toList();
+		return card.lines()
+			.entrySet()
+			.stream()
+			.allMatch((line) -> others.stream().anyMatch((other) -> other.lines().entrySet().contains(line)));
 	}
 
 	/** Tell whether the card cannot be closed as it is. */

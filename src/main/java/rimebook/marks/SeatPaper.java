@@ -11,6 +11,7 @@ import rimebook.panels.SeatView;
  * How far a seat's paper card has come, as one person may see it.
  *
  * @param by who keyed what waits, the judge's tablet as an empty name
+ * @param mine whether what waits, or a part of it, was keyed by this person
  * @param voices what each of them says is on the paper; empty unless they differ, so that
  * nobody sees what another keyed before keying it too
  * @param own what this person keyed last, {@code null} for nothing
@@ -19,8 +20,9 @@ import rimebook.panels.SeatView;
  * @param receivedAt when, UTC
  * @param sight give it back when settling, so that nothing is overlooked
  */
-public record SeatPaper(SeatView seat, Stage stage, List<String> by, List<Voice> voices, @Nullable KeyedCard own,
-		@Nullable KeyedCard received, @Nullable CardOrigin origin, @Nullable Instant receivedAt, Sight sight) {
+public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean mine, List<Voice> voices,
+		@Nullable KeyedCard own, @Nullable KeyedCard received, @Nullable CardOrigin origin,
+		@Nullable Instant receivedAt, Sight sight) {
 
 	public SeatPaper {
 		by = List.copyOf(by);
@@ -29,7 +31,7 @@ public record SeatPaper(SeatView seat, Stage stage, List<String> by, List<Voice>
 
 	/** The card of a seat while nobody is on the ice. */
 	public static SeatPaper untouched(SeatView seat) {
-		return new SeatPaper(seat, Stage.MISSING, List.of(), List.of(), null, null, null, null, new Sight(0, 0));
+		return new SeatPaper(seat, Stage.MISSING, List.of(), false, List.of(), null, null, null, null, new Sight(0, 0));
 	}
 
 	/** How far a card has come. */
@@ -71,9 +73,9 @@ public record SeatPaper(SeatView seat, Stage stage, List<String> by, List<Voice>
 	public record Sight(int keyings, int card) {
 	}
 
-	/** Tell whether that person's keying is the one that waits for a second. */
-	public boolean waitsAfter(String name) {
-		return this.stage == Stage.ONCE && this.by.contains(name);
+	/** Tell whether this person's own keying is the one that waits for a second. */
+	public boolean waitsForOthers() {
+		return this.stage == Stage.ONCE && this.mine;
 	}
 
 	/** Tell whether the tablet's card is one of those that differ. */

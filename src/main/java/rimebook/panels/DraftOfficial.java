@@ -1,5 +1,6 @@
 package rimebook.panels;
 
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 
 /**
@@ -13,7 +14,7 @@ import rimebook.shared.Required;
 public record DraftOfficial(String name, String club, String qualification) {
 
 	public DraftOfficial {
-		name = Required.text("name", name, 120);
+		name = Name.required("name", name);
 		club = Required.optional("club", club, 120);
 		qualification = Required.optional("qualification", qualification, 120);
 	}

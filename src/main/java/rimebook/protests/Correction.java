@@ -17,6 +17,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PointsLine;
 import rimebook.marks.SheetLine;
 import rimebook.panels.SeatId;
+import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
 
@@ -70,6 +71,8 @@ class Correction {
 
 	private String proposedBy;
 
+	private String proposedById;
+
 	private Instant proposedAt;
 
 	private String decidedBy = "";
@@ -82,7 +85,7 @@ class Correction {
 	protected Correction() {
 	}
 
-	Correction(UUID id, SegmentId segment, ProposeCorrection proposal, CardMarks old, String reason, String by,
+	Correction(UUID id, SegmentId segment, ProposeCorrection proposal, CardMarks old, String reason, Actor by,
 			Instant now) {
 		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
 		this.oldFirst = old.first();
@@ -91,7 +94,7 @@ class Correction {
 		this.newSecond = proposal.corrected().second();
 	}
 
-	Correction(UUID id, SegmentId segment, ProposePointsCorrection proposal, int old, String reason, String by,
+	Correction(UUID id, SegmentId segment, ProposePointsCorrection proposal, int old, String reason, Actor by,
 			Instant now) {
 		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
 		this.line = proposal.line().toString();
@@ -99,7 +102,7 @@ class Correction {
 		this.newValue = proposal.corrected();
 	}
 
-	Correction(UUID id, SegmentId segment, ProposeSheetCorrection proposal, String old, String reason, String by,
+	Correction(UUID id, SegmentId segment, ProposeSheetCorrection proposal, String old, String reason, Actor by,
 			Instant now) {
 		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
 		this.line = proposal.line().toString();
@@ -108,7 +111,7 @@ class Correction {
 	}
 
 	Correction(UUID id, SegmentId segment, ProposeStatusCorrection proposal, PerformanceStatus old, String reason,
-			String by, Instant now) {
+			Actor by, Instant now) {
 		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
 		this.line = STATUS;
 		this.oldText = old.name();
@@ -117,36 +120,37 @@ class Correction {
 
 	@SuppressWarnings("NullAway.Init")
 	private Correction(UUID id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
-			@Nullable ProtestId protest, String reason, String by, Instant now) {
+			@Nullable ProtestId protest, String reason, Actor by, Instant now) {
 		this.id = id;
 		this.segment = segment.value();
 		this.performance = performance.value();
 		this.seat = (seat != null) ? seat.value() : null;
 		this.protest = (protest != null) ? protest.value() : null;
 		this.reason = reason;
-		this.proposedBy = by;
+		this.proposedBy = by.name();
+		this.proposedById = by.id();
 		this.proposedAt = now;
 	}
 
-	void approve(String by, Instant now) {
+	void approve(Actor by, Instant now) {
 		decide(CorrectionState.APPROVED, by, "", now);
 	}
 
-	void reject(String by, String why, Instant now) {
+	void reject(Actor by, String why, Instant now) {
 		decide(CorrectionState.REJECTED, by, why, now);
 	}
 
-	private void decide(CorrectionState next, String by, String why, Instant now) {
+	private void decide(CorrectionState next, Actor by, String why, Instant now) {
 		if (this.state != CorrectionState.PROPOSED) {
 			throw new ConflictException("correction-decided",
 					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
 		}
-		if (this.proposedBy.equals(by)) {
+		if (by.isNotedAs(this.proposedById, this.proposedBy)) {
 			throw new ConflictException("two-names-needed",
 					"A correction is decided by somebody other than " + this.proposedBy + ", who proposed it.");
 		}
 		this.state = next;
-		this.decidedBy = by;
+		this.decidedBy = by.name();
 		this.decisionReason = why;
 		this.decidedAt = now;
 	}

@@ -105,7 +105,7 @@ public class Corrections {
 		}
 		this.preview.ifCorrected(performance.segment(), proposal.performance(), proposal.seat(), proposal.corrected());
 		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
-				actor.name(), this.clock.instant());
+				actor, this.clock.instant());
 		return proposed(correction, reason, actor);
 	}
 
@@ -127,8 +127,8 @@ public class Corrections {
 					"The card already holds " + proposal.line().words(old) + " there; there is nothing to correct.");
 		}
 		this.points.check(proposal.performance(), proposal.seat(), proposal.line(), proposal.corrected());
-		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, old, reason,
-				actor.name(), this.clock.instant());
+		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
+				this.clock.instant());
 		return proposed(correction, reason, actor);
 	}
 
@@ -150,7 +150,7 @@ public class Corrections {
 					+ " as " + proposal.line().words() + " already; there is nothing to correct.");
 		}
 		this.sheets.check(proposal.performance(), proposal.line(), proposal.corrected());
-		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor.name(),
+		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
 				this.clock.instant()), reason, actor);
 	}
 
@@ -166,7 +166,7 @@ public class Corrections {
 		PerformanceView performance = this.run.performance(proposal.performance());
 		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
 		PerformanceStatus old = this.statuses.check(proposal.performance(), proposal.corrected());
-		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor.name(),
+		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
 				this.clock.instant()), reason, actor);
 	}
 
@@ -190,7 +190,7 @@ public class Corrections {
 	public void approve(CorrectionId id, int version, Actor actor) {
 		holdForStatus(id);
 		Correction correction = locked(id, version);
-		correction.approve(actor.name(), this.clock.instant());
+		correction.approve(actor, this.clock.instant());
 		CorrectionView view = correction.view();
 		correct(view, actor);
 		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposedBy(),
@@ -231,7 +231,7 @@ public class Corrections {
 	@Transactional
 	public void reject(CorrectionId id, int version, String why, Actor actor) {
 		Correction correction = locked(id, version);
-		correction.reject(actor.name(), Required.text("grounds", why, 2000), this.clock.instant());
+		correction.reject(actor, Required.text("grounds", why, 2000), this.clock.instant());
 		CorrectionView view = correction.view();
 		this.events.publishEvent(line(actor, view, "correction.rejected")
 			.from("proposed by " + view.proposedBy(), "rejected by " + actor.name())

@@ -39,6 +39,8 @@ class Protest {
 
 	private String filedBy;
 
+	private String filedById;
+
 	private String receivedBy;
 
 	private Instant filedAt;
@@ -75,6 +77,7 @@ class Protest {
 		this.category = filed.category();
 		this.text = text;
 		this.filedBy = filedBy;
+		this.filedById = receipt.filer();
 		this.receivedBy = receipt.by().name();
 		this.receivedById = receipt.by().id();
 		this.filedAt = receipt.handedIn();
@@ -111,11 +114,11 @@ class Protest {
 		end(ProtestState.REFUSED, rule, "Rimebook, by rule", now);
 	}
 
-	void decide(boolean upheld, String grounds, String referee, Instant now) {
-		if (this.filedBy.equals(referee)) {
+	void decide(boolean upheld, String grounds, Actor referee, Instant now) {
+		if (referee.hasId(this.filedById) || referee.goesBy(this.filedBy)) {
 			throw new ConflictException("own-protest", "Nobody decides a protest that they filed.");
 		}
-		end(upheld ? ProtestState.UPHELD : ProtestState.DENIED, grounds, referee, now);
+		end(upheld ? ProtestState.UPHELD : ProtestState.DENIED, grounds, referee.name(), now);
 	}
 
 	private void end(ProtestState next, String grounds, String by, Instant now) {
@@ -144,11 +147,12 @@ class Protest {
 	 * How it came to the house.
 	 *
 	 * @param by who took it
+	 * @param filer the account of whoever filed it, empty where they have none
 	 * @param handedIn when it was handed in, as they say
 	 * @param now when it is written down
 	 * @param posting the posted version that it is against, 0 before the first
 	 */
-	record Receipt(Actor by, Instant handedIn, Instant now, int posting) {
+	record Receipt(Actor by, String filer, Instant handedIn, Instant now, int posting) {
 	}
 
 	ProtestView view() {

@@ -10,6 +10,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.accounts.People;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
@@ -19,6 +20,7 @@ import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
+import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -37,6 +39,8 @@ public class Protests {
 
 	private final Competitions competitions;
 
+	private final People people;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -44,12 +48,13 @@ public class Protests {
 	private final ApplicationEventPublisher events;
 
 	Protests(ProtestRepository protests, Standings standings, ResultPublication publication, Entries entries,
-			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Competitions competitions, People people, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.protests = protests;
 		this.standings = standings;
 		this.publication = publication;
 		this.entries = entries;
 		this.competitions = competitions;
+		this.people = people;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -71,9 +76,10 @@ public class Protests {
 		Instant now = this.clock.instant();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
 		Posting posting = posting(filed);
-		Protest protest = new Protest(this.ids.next(), filed, Required.text("text", filed.text(), 2000),
-				Required.text("filedBy", filed.filedBy(), 120),
-				new Protest.Receipt(actor, handedIn, now, (posting != null) ? posting.number() : 0));
+		String filer = Name.required("filedBy", filed.filedBy());
+		Protest protest = new Protest(this.ids.next(), filed, Required.text("text", filed.text(), 2000), filer,
+				new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
+						(posting != null) ? posting.number() : 0));
 		Optional<String> refusal = ProtestClock.refusal(filed.category(), handedIn, posting);
 		refusal.ifPresent((rule) -> protest.refuse(rule, now));
 		if (refusal.isEmpty() && ProtestClock.isLate(filed.category(), now, posting)) {
@@ -83,6 +89,11 @@ public class Protests {
 		ProtestView view = protest.view();
 		this.events.publishEvent(line(actor, view.id(), "protest.filed").to(words(view)).because(view.grounds()));
 		return view;
+	}
+
+	/** Whose account the filer's name belongs to now; names change, accounts do not. */
+	private String identity(String filer, Actor actor) {
+		return actor.goesBy(filer) ? actor.id() : this.people.identityOf(filer);
 	}
 
 	/** The posting that a protest is against, {@code null} before the first. */
@@ -128,7 +139,7 @@ public class Protests {
 	public ProtestView decide(ProtestId id, int version, boolean upheld, String grounds, Actor actor) {
 		Protest protest = found(id, version);
 		String before = protest.view().state().name().toLowerCase();
-		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor.name(), this.clock.instant());
+		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.clock.instant());
 		ProtestView view = protest.view();
 		this.events.publishEvent(line(actor, id, "protest.decided").from(before, view.state().name().toLowerCase())
 			.because(view.grounds()));

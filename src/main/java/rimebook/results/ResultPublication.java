@@ -84,7 +84,7 @@ public class ResultPublication {
 		SegmentResult result = this.update.locked(segment, version);
 		result.requirePosted();
 		this.checklist.requireMet(segment);
-		result.sign(signatory, actor.name(), this.clock.instant());
+		result.sign(signatory, actor, this.clock.instant());
 		this.events.publishEvent(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {
 			this.update.publish(segment, Cause.SIGNED, "", actor);

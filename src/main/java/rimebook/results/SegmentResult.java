@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 
 /** The road of one segment's result from its first card to two signatures. */
@@ -42,9 +43,13 @@ class SegmentResult {
 
 	private String refereeSignature = "";
 
+	private String refereeSignatureId = "";
+
 	private @Nullable Instant refereeSignedAt;
 
 	private String accountantSignature = "";
+
+	private String accountantSignatureId = "";
 
 	private @Nullable Instant accountantSignedAt;
 
@@ -100,15 +105,17 @@ class SegmentResult {
 		require(SegmentResultState.POSTED, "signed");
 	}
 
-	void sign(Signatory signatory, String name, Instant now) {
+	void sign(Signatory signatory, Actor actor, Instant now) {
 		requirePosted();
-		requireUnsigned(signatory, name);
+		requireUnsigned(signatory, actor);
 		if (signatory == Signatory.REFEREE) {
-			this.refereeSignature = name;
+			this.refereeSignature = actor.name();
+			this.refereeSignatureId = actor.id();
 			this.refereeSignedAt = now;
 		}
 		else {
-			this.accountantSignature = name;
+			this.accountantSignature = actor.name();
+			this.accountantSignatureId = actor.id();
 			this.accountantSignedAt = now;
 		}
 		if (!this.refereeSignature.isEmpty() && !this.accountantSignature.isEmpty()) {
@@ -116,15 +123,16 @@ class SegmentResult {
 		}
 	}
 
-	private void requireUnsigned(Signatory signatory, String name) {
+	private void requireUnsigned(Signatory signatory, Actor actor) {
 		String own = (signatory == Signatory.REFEREE) ? this.refereeSignature : this.accountantSignature;
-		String other = (signatory == Signatory.REFEREE) ? this.accountantSignature : this.refereeSignature;
+		String other = (signatory == Signatory.REFEREE) ? this.accountantSignatureId : this.refereeSignatureId;
+		String otherName = (signatory == Signatory.REFEREE) ? this.accountantSignature : this.refereeSignature;
 		if (!own.isEmpty()) {
 			throw new ConflictException("already-signed", own + " has signed as " + signatory.words() + " already.");
 		}
-		if (other.equals(name)) {
+		if (actor.isNotedAs(other, otherName)) {
 			throw new ConflictException("two-names-needed",
-					"Two different people sign a result; " + name + " has signed it already.");
+					"Two different people sign a result; " + actor.name() + " has signed it already.");
 		}
 	}
 
@@ -145,8 +153,10 @@ class SegmentResult {
 
 	private void forgetSignatures() {
 		this.refereeSignature = "";
+		this.refereeSignatureId = "";
 		this.refereeSignedAt = null;
 		this.accountantSignature = "";
+		this.accountantSignatureId = "";
 		this.accountantSignedAt = null;
 	}
 

@@ -39,6 +39,28 @@ public record Actor(String id, String name, String role, String device) implemen
 		return SYSTEM;
 	}
 
+	/** Tell whether this is who was noted down under that identity; nobody has none. */
+	public boolean hasId(String noted) {
+		return this.id.equals(noted);
+	}
+
+	/**
+	 * Tell whether this is who was noted down under that identity, or under that name
+	 * where no account was noted with it.
+	 */
+	public boolean isNotedAs(String noted, String name) {
+		boolean byName = noted.isEmpty() || noted.startsWith("name:");
+		return hasId(noted) || (byName && goesBy(name));
+	}
+
+	/**
+	 * Tell whether somebody who wrote down that name by hand means this one: blanks, case
+	 * and the way letters are composed do not matter.
+	 */
+	public boolean goesBy(String written) {
+		return Name.compared(this.name).equals(Name.compared(written));
+	}
+
 	/**
 	 * Tell whether both are the same person or seat, whatever name, role or device they
 	 * use.

@@ -17,7 +17,7 @@ public final class Required {
 	 * @throws RuleViolationException {@code field-missing} or {@code field-too-long}
 	 */
 	public static String text(String field, @Nullable String text, int most) {
-		String trimmed = (text != null) ? text.strip() : "";
+		String trimmed = (text != null) ? PlainText.of(text) : "";
 		if (trimmed.isEmpty()) {
 			throw new RuleViolationException("field-missing", field,
 					"The field '" + field + "' is empty; please fill it in.");
@@ -29,7 +29,7 @@ public final class Required {
 	 * As {@link #text} for a field that may be left empty; returns an empty text then.
 	 */
 	public static String optional(String field, @Nullable String text, int most) {
-		return within(field, (text != null) ? text.strip() : "", most);
+		return within(field, (text != null) ? PlainText.of(text) : "", most);
 	}
 
 	/**
@@ -49,10 +49,10 @@ public final class Required {
 			throw new RuleViolationException("field-too-long", field,
 					"The field '" + field + "' has " + text.length() + " characters; at most " + most + " fit.");
 		}
-		if (text.chars().anyMatch((c) -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
-			throw new RuleViolationException("field-not-text", field,
-					"The field '" + field + "' holds a control character; please use plain text.");
-		}
+		PlainText.refused(text).ifPresent((character) -> {
+			throw new RuleViolationException("field-not-text", field, "The field '" + field
+					+ "' holds a control character (U+%04X); please use plain text.".formatted(character));
+		});
 		return text;
 	}
 

@@ -11,6 +11,8 @@ import java.util.UUID;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -135,10 +137,22 @@ class AccountsIntegrationTests {
 		refused("stale-version", () -> this.people.change(rune.id(), rune.version(), "Rune", Set.of(), ADMINISTRATOR));
 	}
 
+	@ParameterizedTest
+	@ValueSource(strings = { "Rimebook", "RIMEBOOK", "\uFF32imebook", "Rimebook, by rule", "System", "nobody",
+			"Judge 3, Adult" })
+	void nobodyTakesTheNameOfTheService(String name) {
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> draft("kai", name, Role.REFEREE))
+			.satisfies((refused) -> assertThat(refused.code()).isEqualTo("name-reserved"));
+		PersonView rune = this.people.add(draft("rune", "Rune Frost", Role.REFEREE), ADMINISTRATOR);
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.people.change(rune.id(), rune.version(), name, Set.of(), ADMINISTRATOR));
+	}
+
 	@Test
 	void theLastAdministratorStays() {
 		PersonView ada = this.people.add(draft("ada", "Ada Office", Role.ADMINISTRATOR), Actor.system());
-		refused("own-account", () -> this.people.deactivate(ada.id(), ada.version(), ADMINISTRATOR));
+		Actor self = new Actor("person:" + ada.id(), "Another Name", "administrator", "test");
+		refused("own-account", () -> this.people.deactivate(ada.id(), ada.version(), self));
 		Actor other = new Actor("Somebody Else", "administrator", "test");
 		refused("last-administrator", () -> this.people.deactivate(ada.id(), ada.version(), other));
 	}

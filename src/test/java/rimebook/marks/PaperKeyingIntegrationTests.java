@@ -124,6 +124,34 @@ class PaperKeyingIntegrationTests {
 	}
 
 	@Test
+	void nobodySettlesAloneWhatOnlyTheySay() {
+		key(MARKS, ANN);
+		key(OTHERS, BO);
+		assertThat(settle(MARKS, ANN).stage()).as("her own").isEqualTo(SeatPaper.Stage.DIFFER);
+		CardMarks third = new CardMarks(560, 580);
+		assertThat(settle(third, CY).stage()).as("nobody's").isEqualTo(SeatPaper.Stage.DIFFER);
+		assertThat(paper(BO).received()).isNull();
+		assertThat(cards()).isZero();
+		assertThat(everyWord()).doesNotContain("5.6", "5.3");
+		assertThat(settle(third, BO).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
+		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(third));
+	}
+
+	@Test
+	void againstTheTabletTwoPeopleAreNeeded() {
+		this.day.send(this.performance, this.seat, 1, OTHERS);
+		key(MARKS, ANN);
+		assertThat(settle(MARKS, ANN).stage()).isEqualTo(SeatPaper.Stage.DIFFER);
+		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(OTHERS));
+		assertThat(settle(MARKS, BO).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
+		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(MARKS));
+	}
+
+	private SeatPaper settle(CardMarks marks, Actor who) {
+		return this.keying.settle(this.performance.id(), this.seat.id(), paper(who).sight(), KeyedCard.of(marks), who);
+	}
+
+	@Test
 	void nothingIsSettledOnAnOlderLook() {
 		key(MARKS, ANN);
 		SeatPaper differ = key(OTHERS, BO);

@@ -41,8 +41,8 @@ class PaperStateTests {
 		keyed("Ann", FIVE_EIGHT, KeyingOutcome.WAITING, 0);
 		assertThat(state().voices()).singleElement()
 			.satisfies((voice) -> assertThat(voice.marks()).isEqualTo(FIVE_EIGHT));
-		assertThat(state().other("Ann")).isNull();
-		assertThat(state().other("Bo")).isNotNull();
+		assertThat(state().other(new Actor("Ann", "accountant", "test"))).isNull();
+		assertThat(state().other(new Actor("Bo", "accountant", "test"))).isNotNull();
 	}
 
 	@Test
@@ -95,6 +95,16 @@ class PaperStateTests {
 		keyed("Bo", FIVE_EIGHT, KeyingOutcome.WAITING, 1);
 		assertThat(state().words()).isEqualTo("keyed once, by Bo; second keying missing");
 		assertThat(state().voices()).hasSize(1);
+	}
+
+	@Test
+	void whoKeyedUnderAnotherNameIsNobodyElse() {
+		Actor ann = new Actor("person:ann", "Ann", "accountant", "test");
+		Actor renamed = new Actor("person:ann", "Anna", "referee", "test");
+		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)), new SeatId(new UUID(2, 2)),
+				1, FIVE_EIGHT, KeyingOutcome.WAITING, 0, ann, Instant.EPOCH));
+		assertThat(state().other(renamed)).isNull();
+		assertThat(state().other(new Actor("person:bo", "Ann", "accountant", "test"))).isNotNull();
 	}
 
 	private PaperState state() {

@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -14,6 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.accounts.DraftPerson;
+import rimebook.accounts.People;
+import rimebook.accounts.PersonView;
+import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceView;
 import rimebook.panels.SeatView;
@@ -24,8 +30,10 @@ import rimebook.results.ResultVersion;
 import rimebook.results.Signatory;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
+import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -95,6 +103,49 @@ class CorrectionsIntegrationTests {
 		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
 		assertRefused("two-names-needed",
 				() -> this.corrections.approve(proposed.id(), proposed.version(), ACCOUNTANT));
+	}
+
+	@Test
+	void anotherNameOrAnotherRoleIsNotAnotherPerson() {
+		SmallCompetition day = twoTeams();
+		Actor kai = new Actor("person:kai", "Kai Berg", "accountant", "test");
+		CorrectionView proposed = this.corrections.propose(new ProposeCorrection(day.performances(1).get(1).id(),
+				day.seats().get(0).id(), HIGH, "Typed one key off.", null), kai);
+		assertRefused("two-names-needed", () -> this.corrections.approve(proposed.id(), proposed.version(),
+				new Actor("person:kai", "Kai Lind", "accountant", "test")));
+		assertRefused("two-names-needed", () -> this.corrections.reject(proposed.id(), proposed.version(), "No.",
+				new Actor("person:kai", "Kai Berg", "referee", "elsewhere")));
+		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
+	}
+
+	@Test
+	void whoeverFiledAProtestDoesNotDecideItUnderAnotherName() {
+		SmallCompetition day = twoTeams();
+		Actor kai = new Actor("person:kai", "Kai Berg", "secretary", "test");
+		ProtestView own = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+				ProtestCategory.CONDUCT, "Too loud.", "kai  BERG", null), kai);
+		assertRefused("own-protest", () -> this.protests.decide(own.id(), own.version(), true, "Granted.",
+				new Actor("person:kai", "Kai Lind", "referee", "test")));
+		ProtestView typed = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+				ProtestCategory.CONDUCT, "Too loud.", "Kai Berg ", null), SECRETARY);
+		assertRefused("own-protest", () -> this.protests.decide(typed.id(), typed.version(), true, "Granted.",
+				new Actor("person:kai", "KAI Berg", "referee", "test")));
+		this.protests.decide(typed.id(), typed.version(), false, "Heard.", REFEREE);
+	}
+
+	@Test
+	void aFilerNamedBySomebodyElseIsKnownAfterARename() {
+		SmallCompetition day = twoTeams();
+		People people = this.context.getBean(People.class);
+		String known = UUID.randomUUID().toString().substring(0, 8);
+		PersonView filer = people
+			.add(new DraftPerson("filer-" + known, "Filer " + known, Set.of(Role.REFEREE), Crew.PASSWORD), SECRETARY);
+		ProtestView typed = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+				ProtestCategory.CONDUCT, "Too loud.", "filer  " + known, null), SECRETARY);
+		people.change(filer.id(), filer.version(), "Renamed " + known, Set.of(Role.REFEREE), SECRETARY);
+		Actor renamed = new Actor("person:" + filer.id().value(), "Renamed " + known, "referee", "test");
+		assertRefused("own-protest",
+				() -> this.protests.decide(typed.id(), typed.version(), true, "Granted.", renamed));
 	}
 
 	@Test

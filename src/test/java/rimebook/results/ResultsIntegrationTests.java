@@ -38,6 +38,7 @@ import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
+import rimebook.shared.Actor;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -253,6 +254,19 @@ class ResultsIntegrationTests {
 		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
 		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
 		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.OFFICIAL);
+	}
+
+	@Test
+	void onePersonWithTwoRolesAndTwoNamesSignsOnce() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		this.publication.post(segment, version(segment), ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatory.REFEREE,
+				new Actor("person:kai", "Kai Berg", "referee", "test"));
+		assertRefused("two-names-needed", () -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT,
+				new Actor("person:kai", "Kai Lind", "accountant", "elsewhere")));
+		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
 	}
 
 	@Test

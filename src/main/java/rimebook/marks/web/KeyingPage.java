@@ -118,10 +118,10 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** The first card after that one that this person has to key. */
-	Optional<SeatPaper> nextToKey(SeatPaper after, String name) {
+	Optional<SeatPaper> nextToKey(SeatPaper after) {
 		int at = place(after);
 		return this.papers.stream()
-			.filter((paper) -> place(paper) != at && isToKey(paper, name))
+			.filter((paper) -> place(paper) != at && isToKey(paper))
 			.min((one, other) -> Boolean.compare(place(one) < at, place(other) < at));
 	}
 
@@ -129,10 +129,10 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		return this.papers.stream().map((each) -> each.seat().id()).toList().indexOf(paper.seat().id());
 	}
 
-	private boolean isToKey(SeatPaper paper, String name) {
+	private boolean isToKey(SeatPaper paper) {
 		return switch (paper.stage()) {
 			case MISSING -> true;
-			case ONCE -> !paper.waitsAfter(name);
+			case ONCE -> !paper.waitsForOthers();
 			case DIFFER -> false;
 			case RECEIVED -> !isComplete(paper);
 		};

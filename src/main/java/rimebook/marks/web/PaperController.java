@@ -89,7 +89,7 @@ class PaperController {
 			return settlePage(page, page.address(keyed.seat()));
 		}
 		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
-		Optional<SeatPaper> next = page.nextToKey(keyed, actor.name());
+		Optional<SeatPaper> next = page.nextToKey(keyed);
 		return next.map((paper) -> cardPage(page, page.address(paper.seat()))).orElse(back(page));
 	}
 
@@ -113,13 +113,14 @@ class PaperController {
 		if (form.isAbout(page, errors)) {
 			form.fitted(page).check(page, errors);
 		}
-		if (Submission.refused(errors, () -> this.keying.settle(form.performanceGiven(), paper.seat().id(),
+		SeatPaper[] settled = new SeatPaper[1];
+		if (Submission.refused(errors, () -> settled[0] = this.keying.settle(form.performanceGiven(), paper.seat().id(),
 				form.sight(), form.marks(page), actor))) {
 			form.fitted(page);
 			model.addAttribute("paper", paper);
 			return SETTLE;
 		}
-		Notice.give(redirect, "marks.keying.settled", paper.seat().label());
+		Notice.give(redirect, "marks.keying.settled." + settled[0].stage(), paper.seat().label());
 		return back(page);
 	}
 

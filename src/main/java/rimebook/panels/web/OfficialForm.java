@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.OfficialView;
+import rimebook.shared.Name;
 import rimebook.shared.Required;
 
 /** An official as typed. */
@@ -19,7 +20,7 @@ record OfficialForm(@Nullable String name, @Nullable String club, @Nullable Stri
 	}
 
 	DraftOfficial draft() {
-		return new DraftOfficial(Required.text("name", this.name, 120), Required.optional("club", this.club, 120),
+		return new DraftOfficial(Name.required("name", this.name), Required.optional("club", this.club, 120),
 				Required.optional("qualification", this.qualification, 120));
 	}
 
