@@ -121,14 +121,17 @@ class WholeCompetitionIntegrationTests {
 		for (int judge = 1; judge <= JUDGES; judge++) {
 			places.add("judge-" + judge);
 		}
-		for (String place : places) {
-			String official = "Official " + UUID.randomUUID();
-			referee.open("/desk/officials/new").submit("main form", Map.of("name", official));
-			Visitor.Page panel = referee.open("/desk/panel/" + event);
-			String id = panel.document().select("select[name=official] option:contains(" + official + ")").val();
-			Visitor.Page seated = panel.submit("form[action*=/seats]", Map.of("place", place, "official", id));
-			assertThat(seated.text()).contains(official);
-		}
+		Map<String, String> officials = new HashMap<>();
+		places.forEach((place) -> officials.put(place, "Official " + UUID.randomUUID()));
+		Visitor.Page added = referee.open("/desk/officials/import")
+			.submit("main form", Map.of("csv", "name\n" + String.join("\n", officials.values())))
+			.press("main form");
+		assertThat(added.text()).contains("Officials added to the register: " + places.size());
+		Visitor.Page panel = referee.open("/desk/panel/" + event);
+		Map<String, String> chosen = new HashMap<>();
+		officials.forEach((place, name) -> chosen.put("official[" + place + "]",
+				panel.document().select("select option:contains(" + name + ")").val()));
+		assertThat(panel.submit("#seating", chosen).text()).contains(officials.values());
 	}
 
 	private List<String> pair(Visitor referee, String event) {

@@ -146,9 +146,8 @@ class WholeEventByHandBrowserTests {
 				.id()
 				.toString();
 			referee.navigate(url("/desk/panel/" + this.event.id()));
-			referee.selectOption("[name=place]", place);
-			referee.selectOption("[name=official]", official);
-			press(referee, "form[action*='/seats'] button");
+			referee.selectOption("[name='official[" + place + "]']", official);
+			press(referee, "button[form=seating]");
 		}
 		press(referee, "form[action$='/codes'] button");
 		show(referee, "panel");

@@ -1,9 +1,5 @@
 package rimebook.entries;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +18,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.tables.TableText;
 
 /**
  * Entries of a whole competition from and to a file of comma-separated values with the
@@ -33,7 +30,7 @@ import rimebook.shared.RuleViolationException;
 public class EntryImport {
 
 	/** The largest file that is looked at: 1 MiB. */
-	public static final int LARGEST = 1024 * 1024;
+	public static final int LARGEST = TableText.LARGEST;
 
 	private final Competitions competitions;
 
@@ -56,21 +53,7 @@ public class EntryImport {
 	 * @throws RuleViolationException {@code import-too-large}, {@code import-not-utf8}
 	 */
 	public String textOf(byte[] upload) {
-		checkSize(upload.length);
-		try {
-			return encodingOf(upload).newDecoder().decode(ByteBuffer.wrap(upload)).toString();
-		}
-		catch (CharacterCodingException ex) {
-			throw ImportFile.refusal("import-not-utf8",
-					"The file is not UTF-8 text. Save the table as 'CSV UTF-8' (comma-separated) and try again.");
-		}
-	}
-
-	/** UTF-16 where it begins as spreadsheets begin such a file, else UTF-8. */
-	private static Charset encodingOf(byte[] upload) {
-		boolean wide = upload.length > 1
-				&& ((upload[0] == -1 && upload[1] == -2) || (upload[0] == -2 && upload[1] == -1));
-		return wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+		return TableText.of(upload);
 	}
 
 	/**
@@ -82,7 +65,7 @@ public class EntryImport {
 	 */
 	public ImportPreview preview(CompetitionId id, String csv) {
 		this.window.checkOpen(this.competitions.competition(id));
-		ImportFile file = read(csv);
+		ImportFile file = ImportFile.read(csv);
 		RowCheck check = check(id);
 		return new ImportPreview(file.rows().stream().map(check::check).toList(), file.columnsLeftOut());
 	}
@@ -100,7 +83,7 @@ public class EntryImport {
 	public ImportOutcome apply(CompetitionId id, String csv, Set<Integer> linesSetAside, Actor actor) {
 		CompetitionView competition = this.competitions.holding(id);
 		this.window.checkOpen(competition);
-		List<ImportRow> all = read(csv).rows();
+		List<ImportRow> all = ImportFile.read(csv).rows();
 		RowCheck check = check(id);
 		List<ImportRow> rows = all.stream()
 			.filter((row) -> !linesSetAside.contains(row.line()))
@@ -124,18 +107,6 @@ public class EntryImport {
 				.filter(EntryView::isEntered)
 				.forEach((entry) -> file.add(event, entry.team())));
 		return file.toString();
-	}
-
-	private static ImportFile read(String csv) {
-		checkSize(csv.length());
-		return ImportFile.read(csv);
-	}
-
-	private static void checkSize(int size) {
-		if (size > LARGEST) {
-			throw ImportFile.refusal("import-too-large",
-					"The file is larger than 1 MB. Split it, or leave out what is not needed.");
-		}
 	}
 
 	private RowCheck check(CompetitionId id) {

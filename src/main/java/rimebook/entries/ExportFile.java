@@ -20,7 +20,7 @@ final class ExportFile {
 	ExportFile() {
 		try {
 			this.printer = new CSVPrinter(this.text, CSVFormat.DEFAULT);
-			this.printer.printRecord(ImportColumns.NAMES);
+			this.printer.printRecord(ImportFile.COLUMNS.names());
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);

@@ -2,6 +2,7 @@ package rimebook.panels;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 import jakarta.persistence.EntityManager;
@@ -33,6 +34,7 @@ import rimebook.shared.RimebookException;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.tuple;
 
 @DataJpaTest(showSql = false)
 @Import(PanelsModule.class)
@@ -43,6 +45,12 @@ class PanelsIntegrationTests {
 
 	@Autowired
 	private Panels panels;
+
+	@Autowired
+	private PanelSeating whole;
+
+	@Autowired
+	private OfficialImport officialImport;
 
 	@Autowired
 	private Competitions competitions;
@@ -122,6 +130,56 @@ class PanelsIntegrationTests {
 		assertThat(this.panels.ofEvent(this.junior).isComplete()).isFalse();
 		seat(this.junior, SeatKind.JUDGE, 3, register("Official 3", ""));
 		assertThat(this.panels.ofEvent(this.junior).isComplete()).isTrue();
+	}
+
+	@Test
+	void seatsAWholePanelAtOnce() {
+		List<SeatOfficial> orders = List.of(order(SeatKind.REFEREE, 1, register("Mara Lind", ""), ""),
+				order(SeatKind.JUDGE, 1, register("Sten Vik", ""), ""),
+				order(SeatKind.JUDGE, 2, register("Ida Holm", "Harbour Blades"), "nobody else came"));
+		SeatedPanel done = this.whole.seat(this.junior, orders, REFEREE);
+		assertThat(done.refused()).isEmpty();
+		assertThat(done.seated()).extracting(SeatView::label).containsExactly("Referee", "Judge 1", "Judge 2");
+		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Judge 3");
+		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
+			.hasSize(3);
+	}
+
+	@Test
+	void tellsOfEverySeatThatIsRefused() {
+		OfficialView mara = register("Mara Lind", "");
+		SeatedPanel done = this.whole.seat(this.junior,
+				List.of(order(SeatKind.REFEREE, 1, mara, ""), order(SeatKind.JUDGE, 1, mara, ""),
+						order(SeatKind.JUDGE, 2, register("Ida Holm", "Harbour Blades"), ""),
+						order(SeatKind.JUDGE, 9, register("Sten Vik", ""), "")),
+				REFEREE);
+		assertThat(done.seated()).isEmpty();
+		assertThat(done.refused().entrySet())
+			.extracting((seat) -> seat.getKey().label(), (seat) -> seat.getValue().code())
+			.containsExactlyInAnyOrder(tuple("Judge 1", "official-seated"), tuple("Judge 2", "official-bound"),
+					tuple("Judge 9", "seat-unknown"));
+	}
+
+	@Test
+	void officialsComeFromAFileAsSpreadsheetsWriteIt() {
+		register("Mara Lind", "Beacon");
+		String csv = "Level;Judge;Club\nnational;Sten Vik;North Quay\n;mara lind;Beacon\n;Ida Holm;\n";
+		assertThat(this.officialImport.preview(csv).added()).extracting(OfficialRow::name)
+			.containsExactly("Sten Vik", "Ida Holm");
+		assertThat(this.officialImport.preview(csv).known()).isEqualTo(1);
+		assertThat(this.officialImport.apply(csv, Set.of(), REFEREE)).isEqualTo(2);
+		assertThat(this.panels.officials()).extracting(OfficialView::name, OfficialView::qualification)
+			.contains(tuple("Sten Vik", "national"), tuple("Ida Holm", ""));
+	}
+
+	@Test
+	void aBadRowOfOfficialsIsMendedOrSetAside() {
+		register("Mara Lind", "Beacon");
+		String csv = "name,club\nMara Lind,North Quay\nSten Vik,\nSTEN VIK,Beacon\n,Beacon\nIda Holm,a,b\n";
+		assertThat(this.officialImport.preview(csv).bad()).extracting(OfficialRow::line).containsExactly(2, 4, 5, 6);
+		assertRefused("import-rows-bad", () -> this.officialImport.apply(csv, Set.of(2, 4), REFEREE));
+		assertThat(this.officialImport.apply(csv, Set.of(2, 4, 5, 6), REFEREE)).isEqualTo(1);
+		assertRefused("import-header", () -> this.officialImport.preview("club\nBeacon\n"));
 	}
 
 	@Test
@@ -414,6 +472,10 @@ class PanelsIntegrationTests {
 
 	private OfficialView register(String name, String club) {
 		return this.panels.register(new DraftOfficial(name, club, "national"), REFEREE);
+	}
+
+	private SeatOfficial order(SeatKind kind, int number, OfficialView official, String reason) {
+		return new SeatOfficial(this.junior, kind, number, official.id(), reason);
 	}
 
 	private SeatView seat(EventId event, SeatKind kind, int number, OfficialView official) {

@@ -1,11 +1,14 @@
 package rimebook.panels.web;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
-
 import java.util.concurrent.atomic.AtomicReference;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.validation.BeanPropertyBindingResult;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -19,11 +22,14 @@ import rimebook.competition.EventId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.OfficialView;
+import rimebook.panels.PanelSeating;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.panels.SeatedPanel;
 import rimebook.shared.Actor;
+import rimebook.shared.RimebookException;
 
 /** The page of one event's panel, and what is done from it. */
 @Controller
@@ -36,29 +42,55 @@ class PanelController {
 
 	private final PanelPage page;
 
-	PanelController(Panels panels, SeatGuesses guesses, PanelPage page) {
+	private final PanelSeating whole;
+
+	private final PanelCopy copy;
+
+	PanelController(Panels panels, SeatGuesses guesses, PanelPage page, PanelSeating whole, PanelCopy copy) {
+		this.whole = whole;
+		this.copy = copy;
 		this.guesses = guesses;
 		this.panels = panels;
 		this.page = page;
 	}
 
+	/** The page; with the panel of another event filled in where that was asked for. */
 	@GetMapping("/{event}")
-	String show(@PathVariable EventId event, @RequestParam(defaultValue = "") String place, Model model) {
-		model.addAttribute("form", new SeatForm(place, "", ""));
-		return this.page.show(event, model);
+	String show(@PathVariable EventId event, @RequestParam(required = false) @Nullable EventId from, Model model) {
+		PanelForm form = (from != null) ? this.copy.of(from, event) : PanelForm.empty();
+		model.addAttribute("copied", (from != null) ? this.copy.inWords(from, form) : null);
+		return this.page.show(event, form, new BeanPropertyBindingResult(form, "form"), model);
 	}
 
 	@PostMapping("/{event}/seats")
-	String seat(@PathVariable EventId event, @ModelAttribute("form") SeatForm form, BindingResult errors, Model model,
+	String seat(@PathVariable EventId event, @ModelAttribute("form") PanelForm form, BindingResult errors, Model model,
 			Actor actor, RedirectAttributes redirect) {
-		AtomicReference<SeatView> seated = new AtomicReference<>();
-		if (Submission.refused(errors, () -> seated.set(this.panels.seat(form.seating(event), actor)))) {
-			return this.page.show(event, model);
+		AtomicReference<SeatedPanel> done = new AtomicReference<>();
+		Submission.refused(errors, () -> done.set(this.whole.seat(event, form.orders(event), actor)));
+		SeatedPanel panel = done.get();
+		if (panel != null) {
+			panel.refused().forEach((place, why) -> refuse(errors, PanelForm.value(place), why));
 		}
-		SeatView seat = seated.get();
-		OfficialView official = seat.official();
-		Notice.give(redirect, "panels.panel.seated", seat.label(), (official != null) ? official.name() : "");
+		if (panel == null || errors.hasErrors()) {
+			return this.page.show(event, form, errors, model);
+		}
+		tell(panel.seated(), redirect);
 		return back(event);
+	}
+
+	private static void refuse(BindingResult errors, String place, RimebookException why) {
+		errors.rejectValue(PanelForm.field(place), why.code(), Objects.toString(why.getMessage()));
+	}
+
+	private static void tell(List<SeatView> seated, RedirectAttributes redirect) {
+		if (seated.size() == 1) {
+			OfficialView official = seated.get(0).official();
+			Notice.give(redirect, "panels.panel.seated", seated.get(0).label(),
+					(official != null) ? official.name() : "");
+		}
+		else {
+			Notice.give(redirect, "panels.panel.seated-all", String.valueOf(seated.size()));
+		}
 	}
 
 	@PostMapping("/{event}/codes")

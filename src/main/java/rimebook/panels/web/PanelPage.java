@@ -12,6 +12,8 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.validation.FieldError;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
@@ -40,7 +42,11 @@ class PanelPage {
 
 	private final MessageSource messages;
 
-	PanelPage(Panels panels, Competitions competitions, SeatGuesses guesses, Clock clock, MessageSource messages) {
+	private final PanelCopy copy;
+
+	PanelPage(Panels panels, Competitions competitions, SeatGuesses guesses, Clock clock, MessageSource messages,
+			PanelCopy copy) {
+		this.copy = copy;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.guesses = guesses;
@@ -48,29 +54,34 @@ class PanelPage {
 		this.messages = messages;
 	}
 
-	String show(EventId id, Model model) {
+	/** The page with what was chosen and what was wrong with it. */
+	String show(EventId id, PanelForm form, BindingResult errors, Model model) {
 		EventView event = this.competitions.event(id);
 		PanelView panel = this.panels.ofEvent(id);
-		List<SeatRow> rows = rows(panel);
+		List<SeatRow> rows = rows(panel, form, errors);
+		model.addAttribute("form", form);
+		model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
 		model.addAttribute("event", event);
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		model.addAttribute("panel", panel);
 		model.addAttribute("guesses", this.guesses.recent());
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone());
 		model.addAttribute("rows", rows);
-		model.addAttribute("places", rows.stream().filter((row) -> !row.taken()).map(PanelPage::choice).toList());
+		model.addAttribute("full", rows.stream().allMatch(SeatRow::taken));
+		model.addAttribute("others", this.copy.offered(event));
 		model.addAttribute("officials", officials());
 		return "panels/panel";
 	}
 
-	private List<SeatRow> rows(PanelView panel) {
+	private List<SeatRow> rows(PanelView panel, PanelForm form, BindingResult errors) {
 		Map<SeatId, List<String>> conflicts = this.panels.conflicts(panel.event())
 			.stream()
 			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::grounds));
 		Instant now = this.clock.instant();
 		return this.panels.places(panel.event()).stream().map((place) -> {
 			Optional<SeatView> seat = panel.seats().stream().filter(place::isOf).findFirst();
-			return SeatRow.of(place, seat, seat.map(SeatView::id).map(conflicts::get).orElse(List.of()), now);
+			return SeatRow.of(place, seat, seat.map(SeatView::id).map(conflicts::get).orElse(List.of()), now,
+					choice(PanelForm.value(place), form, errors));
 		}).toList();
 	}
 
@@ -82,8 +93,10 @@ class PanelPage {
 				: Stream.concat(Stream.of(new Choice("", choose)), register.stream().map(PanelPage::choice)).toList();
 	}
 
-	private static Choice choice(SeatRow row) {
-		return new Choice(row.place(), row.label());
+	private static SeatChoice choice(String place, PanelForm form, BindingResult errors) {
+		FieldError fault = errors.getFieldError(PanelForm.field(place));
+		return new SeatChoice(form.chosen(place), form.reasonFor(place),
+				(fault != null) ? fault.getDefaultMessage() : null);
 	}
 
 	private static Choice choice(OfficialView official) {

@@ -18,16 +18,17 @@ import rimebook.panels.SeatView;
  * @param seat who sits there, {@code null} for a place nobody touched yet
  * @param grounds what binds whoever sits there to a team of the event
  * @param heard how long ago the tablet spoke, {@code null} if it has not
+ * @param choice who was chosen for it and does not sit there yet
  */
 record SeatRow(String place, String label, boolean judge, boolean missing, @Nullable SeatView seat,
-		List<String> grounds, @Nullable Heard heard) {
+		List<String> grounds, @Nullable Heard heard, SeatChoice choice) {
 
-	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now) {
+	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now, SeatChoice choice) {
 		boolean taken = seat.map(SeatView::official).isPresent();
-		return new SeatRow(SeatForm.value(place), place.label(),
+		return new SeatRow(PanelForm.value(place), place.label(),
 				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken,
 				seat.orElse(null), grounds,
-				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null));
+				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null), choice);
 	}
 
 	/** Tell whether somebody sits there. */

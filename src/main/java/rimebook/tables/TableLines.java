@@ -1,4 +1,4 @@
-package rimebook.entries;
+package rimebook.tables;
 
 import java.io.UncheckedIOException;
 import java.util.Iterator;
@@ -8,7 +8,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
 /** Walks over the records of a file, passing by empty lines but counting them. */
-final class Lines {
+final class TableLines {
 
 	private final CSVParser parser;
 
@@ -16,7 +16,7 @@ final class Lines {
 
 	private long lineOfRecord;
 
-	Lines(CSVParser parser) {
+	TableLines(CSVParser parser) {
 		this.parser = parser;
 		this.records = parser.iterator();
 	}
@@ -41,7 +41,7 @@ final class Lines {
 			return this.records.hasNext() ? this.records.next() : null;
 		}
 		catch (UncheckedIOException ex) {
-			throw ImportFile.refusal("import-quotation",
+			throw TableFile.refusal("import-quotation",
 					"The quotation marks of the row that begins on line " + this.lineOfRecord
 							+ " do not pair up. A quoted value begins right after a comma and ends right "
 							+ "before one; a quotation mark inside it is written twice.");

@@ -1,0 +1,81 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.RuleViolationException;
+import rimebook.tables.TableColumns;
+import rimebook.tables.TableFile;
+
+/** Officials for the register from a file, looked over before anything is written. */
+@Service
+@Transactional(readOnly = true)
+public class OfficialImport {
+
+	private static final TableColumns COLUMNS = new TableColumns(List.of("name", "club", "qualification"), 1,
+			Map.of("name", List.of("official", "official_name", "full_name", "judge"), "club",
+					List.of("club_name", "organisation", "organization"), "qualification",
+					List.of("qualifications", "level", "grade", "licence", "license")));
+
+	private final OfficialRegister register;
+
+	OfficialImport(OfficialRegister register) {
+		this.register = register;
+	}
+
+	/**
+	 * Look a file over without writing anything.
+	 * @throws RuleViolationException with a code {@code import-…} if the file cannot be
+	 * read as a whole; what is wrong with single rows stands in the preview
+	 */
+	public OfficialsPreview preview(String csv) {
+		TableFile file = TableFile.read(csv, COLUMNS);
+		OfficialRowCheck check = check();
+		return new OfficialsPreview(file.rows().stream().map(check::check).toList(), file.columnsLeftOut());
+	}
+
+	/**
+	 * Register everybody in the file who is not known, but those set aside, all or none.
+	 * @param linesSetAside the lines of the rows to leave out
+	 * @return how many were added
+	 * @throws RuleViolationException {@code import-rows-bad} if a row that is not set
+	 * aside is bad; else as for {@link #preview}
+	 */
+	@Transactional
+	public int apply(String csv, Set<Integer> linesSetAside, Actor actor) {
+		OfficialRowCheck check = check();
+		List<OfficialRow> rows = TableFile.read(csv, COLUMNS)
+			.rows()
+			.stream()
+			.filter((row) -> !linesSetAside.contains(row.line()))
+			.map(check::check)
+			.toList();
+		checkRows(rows);
+		List<OfficialRow> added = rows.stream().filter(OfficialRow::isNew).toList();
+		added
+			.forEach((row) -> this.register.add(new DraftOfficial(row.name(), row.club(), row.qualification()), actor));
+		return added.size();
+	}
+
+	private OfficialRowCheck check() {
+		return new OfficialRowCheck(this.register.all().stream().map(Official::view).toList());
+	}
+
+	private static void checkRows(List<OfficialRow> rows) {
+		String bad = rows.stream()
+			.filter((row) -> !row.problems().isEmpty())
+			.map((row) -> String.valueOf(row.line()))
+			.collect(Collectors.joining(", "));
+		if (!bad.isEmpty()) {
+			throw TableFile.refusal("import-rows-bad",
+					"Nobody was added. Mend these lines or set them aside: " + bad + ".");
+		}
+	}
+
+}

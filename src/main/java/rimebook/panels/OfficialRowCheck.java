@@ -1,0 +1,72 @@
+package rimebook.panels;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import rimebook.shared.RuleViolationException;
+import rimebook.tables.TableRow;
+
+/**
+ * Looks at the rows of a file of officials one after the other, against the register and
+ * against the rows before.
+ */
+final class OfficialRowCheck {
+
+	private final Map<String, OfficialView> register = new HashMap<>();
+
+	private final Map<String, Integer> lines = new HashMap<>();
+
+	OfficialRowCheck(List<OfficialView> register) {
+		register.forEach((official) -> this.register.put(key(official.name()), official));
+	}
+
+	OfficialRow check(TableRow row) {
+		List<String> problems = new ArrayList<>();
+		if (!row.fits()) {
+			problems.add("The row has " + row.columns() + " columns, not as many as the header; a value with the sign "
+					+ "between columns in it goes in quotation marks.");
+		}
+		boolean known = false;
+		try {
+			known = isKnown(draft(row), row.line(), problems);
+		}
+		catch (RuleViolationException ex) {
+			problems.add(String.valueOf(ex.getMessage()));
+		}
+		return new OfficialRow(row.line(), row.value("name"), row.value("club"), row.value("qualification"),
+				known && problems.isEmpty(), problems);
+	}
+
+	static DraftOfficial draft(TableRow row) {
+		return new DraftOfficial(row.value("name"), row.value("club"), row.value("qualification"));
+	}
+
+	private boolean isKnown(DraftOfficial facts, int line, List<String> problems) {
+		Integer before = this.lines.putIfAbsent(key(facts.name()), line);
+		if (before != null) {
+			problems.add("'" + facts.name() + "' stands in line " + before
+					+ " already. If this is another person, add something that tells them apart, such as the town.");
+		}
+		OfficialView there = this.register.get(key(facts.name()));
+		if (there != null && !says(there, facts)) {
+			problems.add("The register has '" + there.name() + "' with the club '" + there.club()
+					+ "' and the qualification '" + there.qualification()
+					+ "'. Change it there, or set this row aside.");
+		}
+		return there != null;
+	}
+
+	/** A column left empty contradicts nothing. */
+	private static boolean says(OfficialView there, DraftOfficial facts) {
+		return (facts.club().isEmpty() || there.club().equals(facts.club()))
+				&& (facts.qualification().isEmpty() || there.qualification().equals(facts.qualification()));
+	}
+
+	private static String key(String name) {
+		return name.toLowerCase(Locale.ROOT);
+	}
+
+}

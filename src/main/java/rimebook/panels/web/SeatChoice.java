@@ -1,0 +1,19 @@
+package rimebook.panels.web;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was chosen for an empty seat and not given yet.
+ *
+ * @param official the identity of the official, empty for nobody
+ * @param reason why a bond to a team may be set aside
+ * @param fault why the choice was refused, {@code null} if it was not
+ */
+record SeatChoice(String official, String reason, @Nullable String fault) {
+
+	/** Tell whether the row asks for a reason: after a refusal, or where one is given. */
+	public boolean asksForReason() {
+		return this.fault != null || !this.reason.isEmpty();
+	}
+
+}

@@ -1,0 +1,131 @@
+package rimebook.tables;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+import rimebook.shared.RuleViolationException;
+import rimebook.shared.SpreadsheetCell;
+
+/**
+ * Reads a table: columns by their names in the header, in any order, separated by the
+ * sign that the header has between them, values with that sign or a line break in
+ * quotation marks. Empty lines count as lines but are no rows.
+ */
+public final class TableFile {
+
+	private static final int MOST_ROWS = 500;
+
+	private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+	private final TableColumns columns;
+
+	private final List<String> header;
+
+	private final List<TableRow> rows = new ArrayList<>();
+
+	private TableFile(TableColumns columns, CSVParser parser, String separator) {
+		this.columns = columns;
+		TableLines lines = new TableLines(parser);
+		CSVRecord first = lines.next();
+		if (first != null && TableColumns.isSeparatorLine(String.join(separator, first.values()))) {
+			first = lines.next();
+		}
+		if (first == null) {
+			throw refusal("import-empty",
+					"There is nothing in the file. It should begin with the line " + columns.header() + ".");
+		}
+		this.header = first.stream().map(columns::nameOf).toList();
+		checkHeader();
+		for (CSVRecord record = lines.next(); record != null; record = lines.next()) {
+			this.rows.add(row(lines.lineOfRecord(), record));
+		}
+		checkNumber();
+	}
+
+	/**
+	 * Read a table.
+	 * @throws RuleViolationException with a code {@code import-…} if it cannot be read as
+	 * a whole
+	 */
+	public static TableFile read(String text, TableColumns columns) {
+		TableText.checkSize(text.length());
+		String plain = (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) ? text.substring(1) : text;
+		CSVFormat format = CSVFormat.DEFAULT.builder()
+			.setDelimiter(columns.separatorOf(plain))
+			.setIgnoreEmptyLines(false)
+			.get();
+		try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
+			return new TableFile(columns, parser, format.getDelimiterString());
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	/** The rows in their order, at least one. */
+	public List<TableRow> rows() {
+		return List.copyOf(this.rows);
+	}
+
+	/** How many columns the header names. */
+	public int width() {
+		return this.header.size();
+	}
+
+	/** Names of columns that have no meaning here. */
+	public List<String> columnsLeftOut() {
+		return this.header.stream().filter((name) -> !this.columns.names().contains(name)).toList();
+	}
+
+	private void checkHeader() {
+		Set<String> missing = new TreeSet<>(this.columns.needed());
+		this.header.forEach(missing::remove);
+		if (!missing.isEmpty()) {
+			throw refusal("import-header", "The first line lacks " + inWords(missing) + ". It should name the columns: "
+					+ this.columns.header() + ".");
+		}
+		if (this.header.stream().distinct().count() < this.header.size()) {
+			throw refusal("import-header",
+					"The first line names a column twice. It should be: " + this.columns.header() + ".");
+		}
+	}
+
+	private static String inWords(Set<String> names) {
+		return ((names.size() == 1) ? "the column " : "the columns ") + String.join(", ", names);
+	}
+
+	private TableRow row(int line, CSVRecord record) {
+		Map<String, String> values = new HashMap<>();
+		for (int column = 0; column < Math.min(record.size(), this.header.size()); column++) {
+			values.put(this.header.get(column), SpreadsheetCell.read(record.get(column).strip()));
+		}
+		return new TableRow(line, record.size(), record.size() == this.header.size(), values);
+	}
+
+	private void checkNumber() {
+		if (this.rows.isEmpty()) {
+			throw refusal("import-empty", "There is no row below the header. Put one line for each entry.");
+		}
+		if (this.rows.size() > MOST_ROWS) {
+			throw refusal("import-too-long",
+					"The file has " + this.rows.size() + " rows; at most " + MOST_ROWS + " fit. Split it in parts.");
+		}
+	}
+
+	/** A refusal of the text as it was given. */
+	public static RuleViolationException refusal(String code, String message) {
+		return new RuleViolationException(code, "csv", message);
+	}
+
+}

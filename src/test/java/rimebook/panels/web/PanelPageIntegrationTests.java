@@ -1,0 +1,91 @@
+package rimebook.panels.web;
+
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.panels.DraftOfficial;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+@WholeApplication
+class PanelPageIntegrationTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Panels panels;
+
+	private SmallCompetition day;
+
+	private Visitor referee;
+
+	@BeforeEach
+	void seatThePanelOfOneEvent() {
+		this.day = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
+				CompetitionFixtures.anEvent("Junior", 3));
+		this.referee = Crew.visitor(this.context, Role.REFEREE);
+	}
+
+	@Test
+	void thePanelOfAnotherEventIsFilledInAndWrittenOnlyWhenSeated() {
+		EventId senior = this.context.getBean(Competitions.class)
+			.addEvent(this.day.competition().id(), CompetitionFixtures.anEvent("Senior", 5), SmallCompetition.SECRETARY)
+			.id();
+		Visitor.Page filled = this.referee.open("/desk/panel/" + senior + "?from=" + this.day.event().id());
+		assertThat(filled.text()).contains("4 officials of the panel of Junior are filled in.");
+		assertThat(this.panels.ofEvent(senior).seats()).isEmpty();
+		assertThat(filled.submit("#seating", chosenIn(filled)).text()).contains("4 officials have their seats.");
+		assertThat(this.panels.missing(senior)).containsExactly("Judge 4", "Judge 5");
+	}
+
+	@Test
+	void oneRefusedRowKeepsEveryChoiceAndGivesNoSeat() {
+		String bound = official("Club 1");
+		Visitor.Page refused = this.referee.open("/desk/panel/" + this.day.event().id())
+			.submit("#seating",
+					Map.of("official[assistant_referee-1]", bound, "official[announcer-1]", official("Club 2")));
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.document().select("td.grow:has(select[aria-invalid])").text())
+			.contains("is bound to this event: own club, Team 1");
+		assertThat(chosenIn(refused)).containsEntry("official[assistant_referee-1]", bound).hasSize(2);
+		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).hasSize(4);
+		Map<String, String> again = chosenIn(refused);
+		again.put("reason[assistant_referee-1]", "Nobody else came.");
+		assertThat(refused.submit("#seating", again).text()).contains("2 officials have their seats.");
+		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).extracting(SeatView::overrideReason)
+			.contains("Nobody else came.");
+	}
+
+	private String official(String club) {
+		return this.panels
+			.register(new DraftOfficial("Official " + UUID.randomUUID(), club, ""), SmallCompetition.REFEREE)
+			.id()
+			.toString();
+	}
+
+	private static Map<String, String> chosenIn(Visitor.Page page) {
+		return page.document()
+			.select("select[name^=official]:has(option[selected]:not([value='']))")
+			.stream()
+			.collect(Collectors.toMap((list) -> list.attr("name"), (list) -> list.select("option[selected]").val()));
+	}
+
+}
