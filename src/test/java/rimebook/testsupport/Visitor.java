@@ -121,7 +121,8 @@ public final class Visitor {
 		}
 
 		/**
-		 * Fill in a form of this page and send it, with everything it held already.
+		 * Fill in a form of this page and send it, with everything it held already and no
+		 * file.
 		 * @param selector the form
 		 * @param typed values by field name
 		 */
@@ -134,6 +135,7 @@ public final class Visitor {
 			for (Connection.KeyVal field : form.formData()) {
 				fields.put(field.key(), field.value());
 			}
+			form.select("input[type=file]").eachAttr("name").forEach(fields::remove);
 			fields.putAll(typed);
 			return post(form.absUrl("action"), fields);
 		}
