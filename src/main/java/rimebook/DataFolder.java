@@ -1,7 +1,6 @@
 package rimebook;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +44,7 @@ final class DataFolder {
 				keepToOwner(path.normalize());
 			}
 			catch (IOException ex) {
-				throw new UncheckedIOException("The data folder " + path.getParent() + " cannot be made private", ex);
+				log.warn("The data folder " + path.getParent() + " cannot be kept from other users: " + ex);
 			}
 		}
 	}

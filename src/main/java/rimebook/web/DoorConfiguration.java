@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import javax.sql.DataSource;
 
 import org.apache.catalina.connector.Connector;
+import org.apache.catalina.valves.RemoteIpValve;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -28,8 +29,11 @@ import org.springframework.session.web.http.SessionRepositoryFilter;
 @EnableConfigurationProperties({ DoorSettings.class, SessionSettings.class })
 class DoorConfiguration {
 
+	private static final String FORWARDED = "server.forward-headers-strategy";
+
 	@Bean
-	Door door(DoorSettings settings) {
+	Door door(DoorSettings settings, Environment environment) {
+		refuseStrangersWord(environment.getProperty(FORWARDED, "none"));
 		return new Door(settings);
 	}
 
@@ -43,6 +47,15 @@ class DoorConfiguration {
 				return (bean instanceof DataSource source) ? new CrowdConnections(source, settings) : bean;
 			}
 		};
+	}
+
+	/** The framework's own ways believe whoever says so, or every private network. */
+	private static void refuseStrangersWord(String strategy) {
+		if (!"none".equalsIgnoreCase(strategy)) {
+			throw new IllegalStateException(FORWARDED + "=" + strategy
+					+ " would let anybody in the rink's network claim "
+					+ "any address. Leave it out and give the exact addresses of your proxies in rimebook.door.proxies.");
+		}
 	}
 
 	/** Before anything asks who is signed in. */
@@ -94,6 +107,10 @@ class DoorConfiguration {
 		@Override
 		public void customize(TomcatServletWebServerFactory factory) {
 			factory.setProtocol(DoorProtocol.class.getName());
+			RemoteIpValve proxies = TrustedProxies.valve(this.settings.proxies());
+			if (proxies != null) {
+				factory.addEngineValves(proxies);
+			}
 			factory.addEngineValves(new DoorValve(this.settings));
 			factory.addConnectorCustomizers((connector) -> {
 				connector.setProperty("maxConnections", Integer.toString(this.settings.connections()));

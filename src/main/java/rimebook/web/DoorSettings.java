@@ -2,6 +2,7 @@ package rimebook.web;
 
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.List;
 
 import com.sun.management.UnixOperatingSystemMXBean;
 import org.springframework.boot.context.properties.ConfigurationProperties;
@@ -22,16 +23,19 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * @param queries how many connections to the database visitors and newcomers may hold at
  * once; the pool has {@code spring.datasource.hikari.maximum-pool-size}
  * @param patience within which time the head and a small body of a request must be here
+ * @param proxies the addresses of reverse proxies in front of the service; what they say
+ * of where a request comes from is believed, what anybody else says is not
  */
 @ConfigurationProperties("rimebook.door")
 record DoorSettings(@DefaultValue("0") int crewPort, @DefaultValue("0") int connections,
 		@DefaultValue("64") int visitors, @DefaultValue("32") int newcomers, @DefaultValue("64") int bodies,
-		@DefaultValue("8") int queries, @DefaultValue("10s") Duration patience) {
+		@DefaultValue("8") int queries, @DefaultValue("10s") Duration patience, @DefaultValue List<String> proxies) {
 
 	/** What a silent connection takes, with room to spare. */
 	private static final long CONNECTION_BYTES = 48 * 1024;
 
 	DoorSettings {
+		proxies = List.copyOf(proxies);
 		connections = (connections > 0) ? connections : connectionsIn(Runtime.getRuntime().maxMemory(), openFiles());
 	}
 

@@ -3,6 +3,7 @@ package rimebook.testsupport;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.CookieManager;
+import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -10,6 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -46,6 +48,30 @@ public final class Visitor {
 	/** Open a page. */
 	public Page open(String path) {
 		return page(send(HttpRequest.newBuilder(this.service.resolve(path)).GET()));
+	}
+
+	/**
+	 * Open a page as a request does that lies about where it was sent to.
+	 * @param host what it says in {@code Host} and in forwarded headers
+	 */
+	public Page openAs(String host, String path) {
+		URI uri = this.service.resolve(path);
+		try (Socket socket = new Socket(uri.getHost(), uri.getPort())) {
+			List<String> cookies = this.http.cookieHandler()
+				.orElseThrow()
+				.get(uri, Map.of())
+				.getOrDefault("Cookie", List.of());
+			socket.getOutputStream()
+				.write(("GET " + path + " HTTP/1.0\r\nHost: " + host + "\r\nX-Forwarded-Host: " + host
+						+ "\r\nForwarded: host=" + host + "\r\nCookie: " + String.join("; ", cookies) + "\r\n\r\n")
+					.getBytes(StandardCharsets.US_ASCII));
+			String[] answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+				.split("\r\n\r\n", 2);
+			return new Page(Integer.parseInt(answer[0].split(" ", 3)[1]), uri, Jsoup.parse(answer[1], uri.toString()));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
 	}
 
 	/** Fetch a document and return the answer as it is. */

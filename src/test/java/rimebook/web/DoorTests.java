@@ -39,7 +39,7 @@ class DoorTests {
 	private final int crewPort = freePort();
 
 	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
-			new DoorSettings(this.crewPort, 400, 8, 8, 16, 4, Duration.ofSeconds(2)));
+			new DoorSettings(this.crewPort, 400, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()));
 
 	private WebServer server;
 

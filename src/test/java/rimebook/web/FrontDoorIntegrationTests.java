@@ -53,7 +53,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** What only a running server shows: sessions, cookies, sizes, and what goes wrong. */
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-		properties = "spring.datasource.url=jdbc:h2:mem:door;DB_CLOSE_DELAY=-1")
+		properties = { "spring.datasource.url=jdbc:h2:mem:door;DB_CLOSE_DELAY=-1",
+				"rimebook.door.proxies=127.0.0.1,::1" })
 @Import({ FrontDoorIntegrationTests.ProbeApi.class, FrontDoorIntegrationTests.ProbePages.class })
 class FrontDoorIntegrationTests {
 
@@ -186,6 +187,28 @@ class FrontDoorIntegrationTests {
 		cookies.addAll(signIn(this.name, PASSWORD).headers().allValues("set-cookie"));
 		assertThat(cookies).hasSizeGreaterThanOrEqualTo(3)
 			.allSatisfy((cookie) -> assertThat(cookie).contains("HttpOnly").containsPattern("SameSite=(Lax|Strict)"));
+	}
+
+	@Test
+	void cookiesOfHttpsAreSentOverHttpsOnly() throws Exception {
+		List<String> cookies = new ArrayList<>();
+		for (String path : List.of("/desk/people", "/sign-in", "/judge")) {
+			cookies.addAll(send(to(path).header("X-Forwarded-Proto", "https")).headers().allValues("set-cookie"));
+		}
+		HttpResponse<String> page = send(to("/sign-in").header("X-Forwarded-Proto", "https"));
+		String form = cookies.stream().filter((one) -> one.startsWith("rimebook-form")).findFirst().orElseThrow();
+		HttpResponse<String> signedIn = HttpClient.newHttpClient()
+			.send(to("/sign-in").header("X-Forwarded-Proto", "https")
+				.header("Cookie", form.substring(0, form.indexOf(';')))
+				.header("Content-Type", "application/x-www-form-urlencoded")
+				.POST(BodyPublishers
+					.ofString("_csrf=" + encode(token(send(to("/sign-in").header("X-Forwarded-Proto", "https")).body()))
+							+ "&signInName=" + this.name + "&password=" + encode(PASSWORD)))
+				.build(), BodyHandlers.ofString());
+		cookies.addAll(signedIn.headers().allValues("set-cookie"));
+		assertThat(page.statusCode()).isEqualTo(200);
+		assertThat(cookies).anyMatch((one) -> one.startsWith("rimebook="))
+			.allSatisfy((one) -> assertThat(one).contains("Secure"));
 	}
 
 	@ParameterizedTest

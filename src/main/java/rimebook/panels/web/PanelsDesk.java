@@ -1,6 +1,5 @@
 package rimebook.panels.web;
 
-import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -8,7 +7,6 @@ import rimebook.pages.DeskEntry;
 
 /** The doors of this module on the desk. */
 @Configuration(proxyBeanMethods = false)
-@EnableConfigurationProperties(SlipSettings.class)
 class PanelsDesk {
 
 	@Bean

@@ -17,12 +17,11 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
-
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.pages.Choice;
 import rimebook.pages.PdfPage;
 import rimebook.pages.Submission;
 import rimebook.panels.Panels;
@@ -37,17 +36,14 @@ class SlipsController {
 
 	private final Competitions competitions;
 
-	private final SlipSettings settings;
-
-	private final LanAddresses lan;
+	private final JoinAddresses addresses;
 
 	private final PdfPage paper;
 
-	SlipsController(Panels panels, Competitions competitions, SlipSettings settings, LanAddresses lan, PdfPage paper) {
+	SlipsController(Panels panels, Competitions competitions, JoinAddresses addresses, PdfPage paper) {
 		this.panels = panels;
 		this.competitions = competitions;
-		this.settings = settings;
-		this.lan = lan;
+		this.addresses = addresses;
 		this.paper = paper;
 	}
 
@@ -55,14 +51,16 @@ class SlipsController {
 	String slips(@PathVariable("event") EventId id, @RequestParam(defaultValue = "") String address, Model model) {
 		EventView event = this.competitions.event(id);
 		List<SeatView> seats = this.panels.withCard(id);
-		SlipForm form = new SlipForm(address.isBlank() ? usualAddress() : address);
+		SlipForm form = new SlipForm(address.isBlank() ? this.addresses.chosen("").base() : address);
 		BindingResult errors = new BeanPropertyBindingResult(form, "form");
 		model.addAttribute("event", event);
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		model.addAttribute("form", form);
 		model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
 		model.addAttribute("withoutCode", withoutCode(event, seats));
-		Submission.refused(errors, () -> fill(model, JoinAddress.of(form.address()), seats));
+		model.addAttribute("addresses",
+				this.addresses.all().stream().map((one) -> new Choice(one.base(), one.base())).toList());
+		Submission.refused(errors, () -> fill(model, this.addresses.chosen(form.address()), seats));
 		return "panels/slips";
 	}
 
@@ -72,7 +70,7 @@ class SlipsController {
 			Locale language) {
 		EventView event = this.competitions.event(id);
 		CompetitionView competition = this.competitions.competition(event.competition());
-		JoinAddress join = JoinAddress.of(address.isBlank() ? usualAddress() : address);
+		JoinAddress join = this.addresses.chosen(address);
 		byte[] pdf = this.paper.of("panels/slips-pdf", language, Map.of("event", event, "competition", competition,
 				"address", join, "rows", inPairs(slips(this.panels.withCard(id), join))));
 		return ResponseEntity.ok()
@@ -97,22 +95,12 @@ class SlipsController {
 		model.addAttribute("address", address);
 		model.addAttribute("slips", slips(seats, address));
 		model.addAttribute("local", address.isLocal());
-		model.addAttribute("reachable",
-				address.isLocal() ? this.lan.all().stream().map(address::at).toList() : List.of());
 	}
 
 	/** How many seats that need a code have none yet, be they there or not. */
 	private static long withoutCode(EventView event, List<SeatView> seats) {
 		long needed = event.judges() + seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).count();
 		return needed - seats.stream().filter((seat) -> seat.code() != null).count();
-	}
-
-	/**
-	 * The address that is set for this house, else the one this page was opened under.
-	 */
-	private String usualAddress() {
-		return this.settings.address().isBlank()
-				? ServletUriComponentsBuilder.fromCurrentContextPath().build().toUriString() : this.settings.address();
 	}
 
 }

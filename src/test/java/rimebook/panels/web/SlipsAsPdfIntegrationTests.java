@@ -37,13 +37,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 @WholeApplication
 class SlipsAsPdfIntegrationTests {
 
-	private static final String ADDRESS = "http://192.168.4.2:8080";
-
 	@Autowired
 	private ApplicationContext context;
 
 	@Autowired
 	private Panels panels;
+
+	@Autowired
+	private JoinAddresses addresses;
 
 	@LocalServerPort
 	private int port;
@@ -60,10 +61,10 @@ class SlipsAsPdfIntegrationTests {
 			assertThat(document.getNumberOfPages()).isEqualTo(2);
 			assertThat(document.getPage(0).getMediaBox().getHeight()).isBetween(841f, 843f);
 			assertThat(text).contains("Judge9", "Substitutejudge", "Issued", "Anewslipforthisseatvoidsthisone.",
-					words(day.competition().name()), ADDRESS + "/judge");
+					words(day.competition().name()), address() + "/judge");
 			seats.forEach((seat) -> assertThat(text).contains(seat.code(), words(seat.official().name())));
 			assertThat(scanned(document)).containsExactlyInAnyOrderElementsOf(
-					seats.stream().map((seat) -> ADDRESS + "/judge?code=" + seat.code()).toList());
+					seats.stream().map((seat) -> address() + "/judge?code=" + seat.code()).toList());
 		}
 	}
 
@@ -90,10 +91,46 @@ class SlipsAsPdfIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
 		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
-		assertThat(referee.open("/desk/panel/" + day.event().id() + "/slips?address=" + ADDRESS)
+		assertThat(referee.open("/desk/panel/" + day.event().id() + "/slips")
 			.document()
 			.select("a[href*=slips.pdf]")
-			.attr("href")).contains("address=http://192.168.4.2:8080");
+			.attr("href")).contains("address=" + address());
+	}
+
+	/**
+	 * Whoever makes a referee open a link, or sits between, must not lead the tablets.
+	 */
+	@Test
+	void neitherTheHostOfARequestNorALinkDecidesWhereSlipsLead() throws IOException {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String slips = "/desk/panel/" + day.event().id() + "/slips";
+		Visitor.Page page = referee.openAs("rink.attacker.example", slips);
+		assertThat(page.status()).isEqualTo(200);
+		assertThat(page.document().html()).doesNotContain("attacker").contains(address() + "/judge");
+		Visitor.Page led = referee.open(slips + "?address=http://attacker.example");
+		assertThat(led.text()).contains("This machine has no address 'http://attacker.example' now");
+		assertThat(led.document().select(".slip")).isEmpty();
+		assertThat(referee.bytes(slips + ".pdf?address=http://attacker.example").statusCode()).isEqualTo(422);
+	}
+
+	@Test
+	void everyAddressOfThisMachineCanBeChosen() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		Visitor.Page page = referee.open("/desk/panel/" + day.event().id() + "/slips");
+		List<String> offered = page.document().select("select[name=address] option").eachText();
+		assertThat(offered).isNotEmpty().allMatch((one) -> one.endsWith(":" + this.port));
+		for (String address : offered) {
+			assertThat(page.submit("form.sheet", Map.of("address", address)).document().select(".slip").text())
+				.contains(address + "/judge");
+		}
+	}
+
+	private String address() {
+		return this.addresses.all().get(0).base();
 	}
 
 	/** Lines break where they must. */
@@ -103,7 +140,7 @@ class SlipsAsPdfIntegrationTests {
 
 	private PDDocument slips(SmallCompetition day) throws IOException {
 		HttpResponse<byte[]> answer = Crew.visitor(this.context, Role.REFEREE)
-			.bytes("/desk/panel/" + day.event().id() + "/slips.pdf?address=" + ADDRESS);
+			.bytes("/desk/panel/" + day.event().id() + "/slips.pdf");
 		assertThat(answer.headers().firstValue("content-type")).hasValue("application/pdf");
 		assertThat(answer.headers().firstValue("cache-control")).hasValue("no-store");
 		return Loader.loadPDF(answer.body());

@@ -1,0 +1,77 @@
+package rimebook.panels.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.core.env.Environment;
+import org.springframework.stereotype.Component;
+
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Where slips may send tablets: to the address that is set for this house, or to one that
+ * this machine has. Never to what a request names, since whoever makes the request names
+ * it.
+ */
+@Component
+@EnableConfigurationProperties(SlipSettings.class)
+class JoinAddresses {
+
+	private static final List<String> SIGNS_OF_TLS = List.of("server.ssl.bundle", "server.ssl.key-store",
+			"server.ssl.certificate");
+
+	private final SlipSettings settings;
+
+	private final LanAddresses lan;
+
+	private final Environment environment;
+
+	JoinAddresses(SlipSettings settings, LanAddresses lan, Environment environment) {
+		this.settings = settings;
+		this.lan = lan;
+		this.environment = environment;
+	}
+
+	/**
+	 * All of them, never none: the one that is set first, then those of this machine in
+	 * its networks, and where there are none, the machine's name for itself.
+	 */
+	List<JoinAddress> all() {
+		JoinAddress local = JoinAddress.of(scheme() + "://localhost:" + port());
+		List<JoinAddress> all = new ArrayList<>();
+		if (!this.settings.address().isBlank()) {
+			all.add(JoinAddress.of(this.settings.address()));
+		}
+		this.lan.all().stream().map(local::at).forEach(all::add);
+		return all.isEmpty() ? List.of(local) : all.stream().distinct().toList();
+	}
+
+	/**
+	 * The one that was chosen, the first where none was.
+	 * @throws RuleViolationException {@code address-malformed} or {@code address-unknown}
+	 */
+	JoinAddress chosen(String typed) {
+		List<JoinAddress> all = all();
+		if (typed.isBlank()) {
+			return all.get(0);
+		}
+		JoinAddress chosen = JoinAddress.of(typed);
+		return Stream.of(chosen).filter(all::contains).findFirst().orElseThrow(() -> unknown(chosen));
+	}
+
+	private static RuleViolationException unknown(JoinAddress address) {
+		return new RuleViolationException("address-unknown", "address", "This machine has no address '" + address.base()
+				+ "' now; please choose one of the list. Another one is given in the setting rimebook.slips.address.");
+	}
+
+	private String scheme() {
+		return SIGNS_OF_TLS.stream().anyMatch(this.environment::containsProperty) ? "https" : "http";
+	}
+
+	private String port() {
+		return this.environment.getProperty("local.server.port", this.environment.getProperty("server.port", "8080"));
+	}
+
+}
