@@ -5,21 +5,26 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 
 /**
  * Asks a person who is signed in for their password once more, before an act that is
- * theirs alone. How often it may be guessed at is limited at the door.
+ * theirs alone, and lets them replace it. How often it may be guessed at is limited at
+ * the door.
  */
 @Service
 public class OwnPassword {
 
 	private final PersonRepository people;
 
+	private final People accounts;
+
 	private final PasswordEncoder passwords;
 
-	OwnPassword(PersonRepository people, PasswordEncoder passwords) {
+	OwnPassword(PersonRepository people, People accounts, PasswordEncoder passwords) {
 		this.people = people;
+		this.accounts = accounts;
 		this.passwords = passwords;
 	}
 
@@ -29,14 +34,38 @@ public class OwnPassword {
 	 */
 	@Transactional(readOnly = true)
 	public void require(Authentication person, String typed) {
-		boolean right = person.getPrincipal() instanceof SignedIn signedIn
-				&& this.people.findById(signedIn.person().value())
-					.filter((one) -> this.passwords.matches(typed, one.passwordHash()))
-					.isPresent();
-		if (!right) {
+		if (!(person.getPrincipal() instanceof SignedIn signedIn) || !isRight(signedIn, typed)) {
 			throw new RuleViolationException("password-wrong", "password",
 					"That is not your password. Nothing is signed yet; type the one you sign in with.");
 		}
+	}
+
+	/**
+	 * Replace the password of whoever is signed in. Every session of theirs ends.
+	 * @param current the one they sign in with now
+	 * @param password the new one
+	 * @param again the new one once more
+	 * @throws RuleViolationException {@code password-wrong} on the field {@code current},
+	 * {@code passwords-differ} on {@code again}, or what {@link People#setPassword}
+	 * refuses
+	 */
+	@Transactional
+	public void change(SignedIn person, String current, String password, String again, Actor self) {
+		if (!isRight(person, current)) {
+			throw new RuleViolationException("password-wrong", "current",
+					"That is not your password. Nothing is changed; type the one you sign in with now.");
+		}
+		if (!password.equals(again)) {
+			throw new RuleViolationException("passwords-differ", "again",
+					"The two new passwords differ; type the same one twice.");
+		}
+		this.accounts.choosePassword(person.person(), password, self);
+	}
+
+	private boolean isRight(SignedIn person, String typed) {
+		return this.people.findById(person.person().value())
+			.filter((one) -> this.passwords.matches(typed, one.passwordHash()))
+			.isPresent();
 	}
 
 }

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 import rimebook.shared.RuleViolationException;
 
 /**
- * What a password must be: long, and not the person's own name. No rule on kinds of
- * characters (NIST SP 800-63B, section 3.1.1.2). The upper bound is that of the digest,
- * bcrypt, which reads 72 bytes.
+ * What a password must be: long, not the person's own name, and none that is tried first
+ * ({@link CommonPasswords}). No rule on kinds of characters (NIST SP 800-63B, section
+ * 3.1.1.2). The upper bound is that of the digest, bcrypt, which reads 72 bytes.
  */
 final class PasswordRule {
 
@@ -35,6 +35,10 @@ final class PasswordRule {
 		}
 		if (isOneOf(given, signInName, displayName)) {
 			throw refused("password-is-name", "The password is the name itself; please choose another.");
+		}
+		if (CommonPasswords.include(given, signInName, displayName)) {
+			throw refused("password-common", "Many people choose this password or one like it, so it is tried first. "
+					+ "Four or five words that do not belong together are easy to keep in mind.");
 		}
 		return given;
 	}

@@ -79,19 +79,34 @@ public class People {
 	}
 
 	/**
-	 * Let somebody sign in from now on.
+	 * Let somebody sign in from now on, with a password that the actor chose and that
+	 * they have to replace by one of their own first.
+	 * @throws ConflictException {@code sign-in-name-taken} or {@code display-name-taken}
+	 */
+	@Transactional
+	public PersonView invite(DraftPerson draft, Actor actor) {
+		return add(draft, true, actor);
+	}
+
+	/**
+	 * Let somebody sign in from now on, with a password of their own.
 	 * @throws ConflictException {@code sign-in-name-taken} or {@code display-name-taken}
 	 */
 	@Transactional
 	public PersonView add(DraftPerson draft, Actor actor) {
+		return add(draft, false, actor);
+	}
+
+	private PersonView add(DraftPerson draft, boolean temporary, Actor actor) {
 		if (this.people.existsBySignInName(draft.signInName())) {
 			throw new ConflictException("sign-in-name-taken", "signInName",
 					"The sign-in name '" + draft.signInName() + "' is taken; please choose another.");
 		}
 		PersonId id = new PersonId(this.ids.next());
 		refuseTaken(draft.displayName(), id);
-		Person person = this.people
-			.saveAndFlush(new Person(id, draft, this.passwords.encode(draft.password()), this.clock.instant()));
+		Person person = new Person(id, draft, this.clock.instant());
+		person.usePassword(this.passwords.encode(draft.password()), temporary);
+		this.people.saveAndFlush(person);
 		this.events.publishEvent(change(actor, id, "person.added").to(words(person.view())));
 		return person.view();
 	}
@@ -114,15 +129,38 @@ public class People {
 	}
 
 	/**
-	 * Give somebody a new password.
-	 * @throws RuleViolationException {@code password-too-short} and the like
+	 * Give somebody a new password. Unless it is the actor's own account, they have to
+	 * replace it by one of their own when they sign in.
+	 * @throws RuleViolationException {@code password-too-short} and the like, or
+	 * {@code password-repeated}
 	 */
 	@Transactional
 	public void setPassword(PersonId id, String password, Actor actor) {
+		boolean own = actor.hasId(identity(id));
+		usePassword(id, password, !own);
+		this.events
+			.publishEvent(change(actor, id, "person.password-set").to("a new password for " + words(find(id).view())));
+	}
+
+	/**
+	 * Replace one's own password; whoever does so has to sign in again everywhere.
+	 * @throws RuleViolationException as {@link #setPassword}
+	 */
+	@Transactional
+	void choosePassword(PersonId id, String password, Actor self) {
+		usePassword(id, password, false);
+		this.events.publishEvent(change(self, id, "person.password-chosen").to("a password of their own"));
+	}
+
+	private void usePassword(PersonId id, String password, boolean temporary) {
 		Person person = find(id);
 		PersonView view = person.view();
-		person.usePassword(this.passwords.encode(PasswordRule.check(password, view.signInName(), view.displayName())));
-		this.events.publishEvent(change(actor, id, "person.password-set").to("a new password for " + words(view)));
+		String checked = PasswordRule.check(password, view.signInName(), view.displayName());
+		if (this.passwords.matches(checked, person.passwordHash())) {
+			throw new RuleViolationException("password-repeated", "password",
+					"That is the password already in use; please choose another.");
+		}
+		person.usePassword(this.passwords.encode(checked), temporary);
 		this.events.publishEvent(new PersonChanged(view.signInName()));
 	}
 

@@ -37,6 +37,8 @@ class Person {
 
 	private String passwordHash;
 
+	private boolean passwordTemporary;
+
 	private boolean active;
 
 	private Instant createdAt;
@@ -52,11 +54,11 @@ class Person {
 	protected Person() {
 	}
 
-	Person(PersonId id, DraftPerson draft, String passwordHash, Instant now) {
+	Person(PersonId id, DraftPerson draft, Instant now) {
 		this.id = id.value();
 		this.signInName = draft.signInName();
 		this.displayName = draft.displayName();
-		this.passwordHash = passwordHash;
+		this.passwordHash = "";
 		this.active = true;
 		this.createdAt = now;
 		this.roles.addAll(draft.roles());
@@ -75,8 +77,17 @@ class Person {
 		this.roles.addAll(roles);
 	}
 
-	void usePassword(String hash) {
+	/**
+	 * Sign in with that from now on.
+	 * @param temporary whether somebody else chose it, so that it has to be replaced
+	 */
+	void usePassword(String hash, boolean temporary) {
 		this.passwordHash = hash;
+		this.passwordTemporary = temporary;
+	}
+
+	boolean hasTemporaryPassword() {
+		return this.passwordTemporary;
 	}
 
 	void deactivate() {

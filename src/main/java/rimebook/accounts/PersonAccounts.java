@@ -34,7 +34,7 @@ class PersonAccounts implements UserDetailsService {
 			.stream()
 			.map((role) -> new SimpleGrantedAuthority(role.authority()))
 			.toList();
-		return new SignedIn(view, person.passwordHash(), roles);
+		return new SignedIn(view, person.passwordHash(), person.hasTemporaryPassword(), roles);
 	}
 
 }

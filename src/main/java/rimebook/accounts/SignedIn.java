@@ -14,15 +14,24 @@ public final class SignedIn extends User {
 
 	private final String displayName;
 
-	SignedIn(PersonView person, String passwordHash, Collection<? extends GrantedAuthority> roles) {
+	private final boolean passwordTemporary;
+
+	SignedIn(PersonView person, String passwordHash, boolean passwordTemporary,
+			Collection<? extends GrantedAuthority> roles) {
 		super(person.signInName(), passwordHash, person.active(), true, true, true, roles);
 		this.person = person.id();
 		this.displayName = person.displayName();
+		this.passwordTemporary = passwordTemporary;
 	}
 
 	/** Who it is. */
 	public PersonId person() {
 		return this.person;
+	}
+
+	/** Whether they have to choose a password of their own before anything else. */
+	public boolean mustChoosePassword() {
+		return this.passwordTemporary;
 	}
 
 	/** The name on pages and on the record. */

@@ -113,6 +113,9 @@ class AttemptFilter extends OncePerRequestFilter {
 		if (path.startsWith("/desk/results/") && path.endsWith("/signature")) {
 			return List.of(Attempt.perMinute("signature " + signedIn(), NAME_PER_MINUTE));
 		}
+		if ("/desk/own-password".equals(path)) {
+			return List.of(Attempt.perMinute("own password " + signedIn(), NAME_PER_MINUTE));
+		}
 		return SIGN_IN.equals(path) ? signIn(name(request), network) : List.of();
 	}
 

@@ -54,6 +54,7 @@ final class PathRules {
 			seat("/api/judge/**"),
 
 			anyPerson("/desk"),
+			anyPerson("/desk/own-password"),
 			people("/desk/people/**"),
 			people("/desk/competitions/*/taking-back"),
 			people("/desk/competitions/**", SECRETARY).read(REFEREE, ACCOUNTANT, ANNOUNCER, TECHNICAL),

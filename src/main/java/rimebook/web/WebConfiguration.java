@@ -39,6 +39,7 @@ class WebConfiguration implements WebMvcConfigurer {
 
 	@Override
 	public void addInterceptors(InterceptorRegistry registry) {
+		registry.addInterceptor(new OwnPasswordFirstInterceptor()).addPathPatterns("/desk/**", "/desk");
 		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**");
 		registry.addInterceptor(new RefusedFormInterceptor());
 		registry.addInterceptor(new SignedInInterceptor()).addPathPatterns("/desk/**");

@@ -54,7 +54,7 @@ class PeopleController {
 	@PostMapping("/new")
 	String add(@Valid @ModelAttribute("form") PersonForm form, BindingResult result, Actor actor,
 			RedirectAttributes redirect) {
-		if (Submission.refused(result, () -> this.people.add(form.draft(), actor))) {
+		if (Submission.refused(result, () -> this.people.invite(form.draft(), actor))) {
 			return "accounts/person-new";
 		}
 		Notice.give(redirect, "accounts.person.added", form.displayName());
