@@ -18,8 +18,8 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * The codes that judges' tablets join with: one a seat, of 8 characters without
- * look-alikes. Whoever types it holds the seat with a token of 32 random bytes, of which
- * only the digest is kept; the newest tablet wins and the one before it is shut out.
+ * look-alikes. Whoever types it holds the seat with a signed token of 32 random bytes,
+ * of which only the digest is kept; the newest tablet wins and the one before it is shut out.
  */
 @Service
 public class SeatCodes {
@@ -34,13 +34,16 @@ public class SeatCodes {
 
 	private final SecretTokens tokens;
 
+	private final CrewSigns signs;
+
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, Clock clock, ApplicationEventPublisher events) {
+	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CrewSigns signs, Clock clock, ApplicationEventPublisher events) {
 		this.codes = codes;
 		this.tokens = tokens;
+		this.signs = signs;
 		this.clock = clock;
 		this.events = events;
 	}
@@ -87,7 +90,7 @@ public class SeatCodes {
 	@Transactional
 	public SeatPairing pair(String code, String device) {
 		SeatCode seat = this.codes.findByCode(normal(code)).orElseThrow(SeatCodes::unknown);
-		String token = this.tokens.token();
+		String token = this.signs.signed(this.tokens.token());
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.pair(SecretTokens.digest(token), name, this.clock.instant());

@@ -6,9 +6,11 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 
 import javax.sql.DataSource;
 
+import jakarta.servlet.http.HttpServletRequest;
 import org.apache.catalina.connector.Connector;
 import org.apache.catalina.valves.RemoteIpValve;
 import org.springframework.beans.factory.ObjectProvider;
@@ -32,9 +34,9 @@ class DoorConfiguration {
 	private static final String FORWARDED = "server.forward-headers-strategy";
 
 	@Bean
-	Door door(DoorSettings settings, Environment environment) {
+	Door door(DoorSettings settings, CrewCookie crew, Environment environment) {
 		refuseStrangersWord(environment.getProperty(FORWARDED, "none"));
-		return new Door(settings);
+		return new Door(settings, crew::comesWith);
 	}
 
 	/** Early, and so without any bean but the settings' text. */
@@ -95,12 +97,15 @@ class DoorConfiguration {
 
 		private final DoorSettings settings;
 
+		private final Predicate<HttpServletRequest> crew;
+
 		private final List<DoorProtocol> ports = new CopyOnWriteArrayList<>();
 
 		private final ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(Door::thread);
 
-		Door(DoorSettings settings) {
+		Door(DoorSettings settings, Predicate<HttpServletRequest> crew) {
 			this.settings = settings;
+			this.crew = crew;
 			this.sweeper.scheduleWithFixedDelay(this::sweep, SWEEP, SWEEP, TimeUnit.MILLISECONDS);
 		}
 
@@ -111,7 +116,7 @@ class DoorConfiguration {
 			if (proxies != null) {
 				factory.addEngineValves(proxies);
 			}
-			factory.addEngineValves(new DoorValve(this.settings));
+			factory.addEngineValves(new DoorValve(this.settings, this.crew));
 			factory.addConnectorCustomizers((connector) -> {
 				connector.setProperty("maxConnections", Integer.toString(this.settings.connections()));
 				furnish(connector);

@@ -2,14 +2,13 @@ package rimebook.web;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.Semaphore;
+import java.util.function.Predicate;
 
 import jakarta.servlet.ServletException;
-import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.apache.catalina.connector.Request;
 import org.apache.catalina.connector.Response;
@@ -40,11 +39,11 @@ class DoorValve extends ValveBase {
 
 	private static final List<String> FOR_STRANGERS = List.of("/sign-in", "/set-up", "/judge", "/api/seat-pairings");
 
-	private static final Set<String> COOKIES = Set.of("rimebook", "__Host-rimebook", SeatDeviceFilter.COOKIE,
-			"__Host-" + SeatDeviceFilter.COOKIE);
-
 	/** Bodies of unknown length or of files; browsers send neither but from a desk. */
 	private static final int MOST_LARGE = 16;
+
+	/** The same of people nobody knows, who are refused further in in any case. */
+	private static final int MOST_LARGE_OF_STRANGERS = 4;
 
 	private final Semaphore visitors;
 
@@ -52,20 +51,32 @@ class DoorValve extends ValveBase {
 
 	private final Semaphore large = new Semaphore(MOST_LARGE);
 
+	private final Semaphore largeOfStrangers = new Semaphore(MOST_LARGE_OF_STRANGERS);
+
 	private final Arrivals arrivals;
 
-	DoorValve(DoorSettings settings) {
+	private final Arrivals arrivalsOfStrangers;
+
+	private final Predicate<HttpServletRequest> crew;
+
+	/**
+	 * @param crew whether a request shows something that the service signed; that somebody
+	 * sends a cookie of the right name means nothing
+	 */
+	DoorValve(DoorSettings settings, Predicate<HttpServletRequest> crew) {
 		super(true);
+		this.crew = crew;
 		this.visitors = new Semaphore(settings.visitors());
 		this.newcomers = new Semaphore(settings.newcomers());
 		this.arrivals = new Arrivals(settings.bodies(), settings.patience());
+		this.arrivalsOfStrangers = new Arrivals(settings.bodies(), settings.patience());
 	}
 
 	@Override
 	public void invoke(Request request, Response response) throws IOException, ServletException {
 		String path = path(request);
 		if (isLarge(request)) {
-			letIn(this.large, request, response);
+			letIn(this.crew.test(request) ? this.large : this.largeOfStrangers, request, response);
 		}
 		else if (hasBody(request) && !isHere(path, request, response)) {
 			request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
@@ -100,7 +111,7 @@ class DoorValve extends ValveBase {
 			return false;
 		}
 		response.sendAcknowledgement(ContinueResponseTiming.IMMEDIATELY);
-		if (!this.arrivals.await(request)) {
+		if (!(this.crew.test(request) ? this.arrivals : this.arrivalsOfStrangers).await(request)) {
 			answer(response, HttpServletResponse.SC_REQUEST_TIMEOUT,
 					"The request did not arrive in time. Send it again.");
 			return false;
@@ -112,18 +123,11 @@ class DoorValve extends ValveBase {
 		if ("/".equals(path) || fits(path, PUBLIC)) {
 			return this.visitors;
 		}
-		return showsASignOfTheCrew(request) ? null : this.newcomers;
+		return this.crew.test(request) ? null : this.newcomers;
 	}
 
 	private static boolean fits(String path, List<String> beginnings) {
 		return beginnings.stream().anyMatch(path::startsWith);
-	}
-
-	/** Whether the sign is a true one is found out further in, without delay. */
-	private static boolean showsASignOfTheCrew(Request request) {
-		Cookie[] cookies = request.getCookies();
-		return request.getHeader("Authorization") != null
-				|| cookies != null && Arrays.stream(cookies).map(Cookie::getName).anyMatch(COOKIES::contains);
 	}
 
 	private void letIn(@Nullable Semaphore places, Request request, Response response)

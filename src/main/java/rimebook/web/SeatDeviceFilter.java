@@ -34,14 +34,20 @@ class SeatDeviceFilter extends OncePerRequestFilter {
 
 	private final ObjectProvider<SeatCodes> seats;
 
-	SeatDeviceFilter(ObjectProvider<SeatCodes> seats) {
+	private final CrewCookie crew;
+
+	SeatDeviceFilter(ObjectProvider<SeatCodes> seats, CrewCookie crew) {
 		this.seats = seats;
+		this.crew = crew;
 	}
 
 	@Override
 	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws ServletException, IOException {
-		token(request).flatMap((token) -> this.seats.getObject().grantOf(token)).ifPresent(SeatDeviceFilter::admit);
+		token(request).flatMap((token) -> this.seats.getObject().grantOf(token)).ifPresent((seat) -> {
+			this.crew.give(request, response);
+			admit(seat);
+		});
 		chain.doFilter(request, response);
 	}
 

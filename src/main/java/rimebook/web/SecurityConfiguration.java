@@ -22,6 +22,7 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 import org.springframework.security.web.savedrequest.CookieRequestCache;
 
 import rimebook.accounts.CodeGuessing;
+import rimebook.accounts.CrewSigns;
 import rimebook.accounts.SeatCodes;
 
 /**
@@ -48,7 +49,7 @@ public class SecurityConfiguration {
 	@Bean
 	@Order(1)
 	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
-			ObjectProvider<SeatCodes> seats, ObjectProvider<CodeGuessing> guesses) {
+			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses) {
 		ProblemWriter problems = new ProblemWriter();
 		return http.securityMatcher("/api/**")
 			.csrf(AbstractHttpConfigurer::disable)
@@ -57,7 +58,7 @@ public class SecurityConfiguration {
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
 			.addFilterBefore(new BodyLimitFilter(), CsrfFilter.class)
 			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
-			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new SeatDeviceFilter(seats, crew), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
@@ -69,7 +70,7 @@ public class SecurityConfiguration {
 	@Bean
 	@Order(2)
 	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
-			ObjectProvider<SeatCodes> seats, ObjectProvider<CodeGuessing> guesses) {
+			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses) {
 		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
 		return http.securityMatcher("/judge", "/judge/**")
 			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
@@ -77,7 +78,7 @@ public class SecurityConfiguration {
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
 			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
-			.addFilterBefore(new SeatDeviceFilter(seats), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new SeatDeviceFilter(seats, crew), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
@@ -110,6 +111,11 @@ public class SecurityConfiguration {
 	@Bean
 	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks) {
 		return new AttemptLimits(clocks.getIfAvailable(Clock::systemUTC));
+	}
+
+	@Bean
+	CrewCookie crewCookie(ObjectProvider<CrewSigns> signs, ObjectProvider<Clock> clocks) {
+		return new CrewCookie(signs, clocks.getIfAvailable(Clock::systemUTC));
 	}
 
 	@Bean

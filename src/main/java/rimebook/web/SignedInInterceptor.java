@@ -10,8 +10,23 @@ import org.springframework.web.servlet.ModelAndView;
 
 import rimebook.accounts.SignedIn;
 
-/** Lets the layout of the desks show who is signed in, under the name on the record. */
+/**
+ * Lets the layout of the desks show who is signed in, under the name on the record, and the
+ * door know them again.
+ */
 class SignedInInterceptor implements HandlerInterceptor {
+
+	private final CrewCookie crew;
+
+	SignedInInterceptor(CrewCookie crew) {
+		this.crew = crew;
+	}
+
+	@Override
+	public boolean preHandle(HttpServletRequest request, HttpServletResponse response, Object handler) {
+		this.crew.give(request, response);
+		return true;
+	}
 
 	@Override
 	public void postHandle(HttpServletRequest request, HttpServletResponse response, Object handler,

@@ -23,8 +23,11 @@ class WebConfiguration implements WebMvcConfigurer {
 
 	private final ObjectProvider<FormAnswers> answers;
 
-	WebConfiguration(ObjectProvider<FormAnswers> answers) {
+	private final CrewCookie crew;
+
+	WebConfiguration(ObjectProvider<FormAnswers> answers, CrewCookie crew) {
 		this.answers = answers;
+		this.crew = crew;
 	}
 
 	@Bean
@@ -42,7 +45,7 @@ class WebConfiguration implements WebMvcConfigurer {
 		registry.addInterceptor(new OwnPasswordFirstInterceptor()).addPathPatterns("/desk/**", "/desk");
 		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**");
 		registry.addInterceptor(new RefusedFormInterceptor());
-		registry.addInterceptor(new SignedInInterceptor()).addPathPatterns("/desk/**");
+		registry.addInterceptor(new SignedInInterceptor(this.crew)).addPathPatterns("/desk/**");
 	}
 
 	/**

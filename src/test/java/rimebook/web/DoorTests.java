@@ -39,7 +39,8 @@ class DoorTests {
 	private final int crewPort = freePort();
 
 	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
-			new DoorSettings(this.crewPort, 400, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()));
+			new DoorSettings(this.crewPort, 400, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()),
+			(request) -> SEAT.equals(request.getHeader("Authorization")));
 
 	private WebServer server;
 
@@ -113,6 +114,19 @@ class DoorTests {
 		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
 		assertThat(get("/follow/cup").headers().firstValue("Retry-After")).isPresent();
 		assertThat(get("/sign-in").statusCode()).isEqualTo(503);
+		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
+	}
+
+	/** Names of cookies are public; what the service signed is not. */
+	@Test
+	void whatAStrangerMakesUpTakesNoPlaceOfTheCrew() throws Exception {
+		for (int i = 0; i < 20; i++) {
+			say("GET /desk/sleep HTTP/1.1\r\nHost: h\r\nCookie: rimebook=1; rimebook-seat=2; rimebook-crew=3.4\r\n\r\n");
+			say("GET /api/judge/sleep HTTP/1.1\r\nHost: h\r\nAuthorization: Bearer made.up\r\n\r\n");
+			say("PUT /api/cards/1/sleep HTTP/1.1\r\nHost: h\r\nTransfer-Encoding: chunked\r\n\r\n");
+		}
+		TimeUnit.MILLISECONDS.sleep(200);
+		assertThat(get("/desk").statusCode()).isEqualTo(503);
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}
 

@@ -19,6 +19,7 @@ import java.net.http.HttpHeaders;
 import java.util.List;
 import java.util.ArrayList;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,6 +41,7 @@ import org.springframework.web.bind.annotation.ResponseBody;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.multipart.MultipartFile;
 
+import rimebook.accounts.CrewSigns;
 import rimebook.accounts.DraftPerson;
 import rimebook.accounts.People;
 import rimebook.accounts.PersonView;
@@ -72,6 +74,9 @@ class FrontDoorIntegrationTests {
 
 	@Autowired
 	private SeatCodes seatCodes;
+
+	@Autowired
+	private CrewSigns signs;
 
 	@Autowired
 	private JdbcClient database;
@@ -148,6 +153,34 @@ class FrontDoorIntegrationTests {
 		this.people.change(this.person.id(), this.person.version(), this.person.displayName(), Set.of(), TEST);
 		assertThat(get("/desk").statusCode()).isEqualTo(302);
 		assertThat(keeper.active()).isTrue();
+	}
+
+	@Test
+	void whoSignsInOrTakesASeatIsKnownAtTheDoor() throws Exception {
+		signIn(this.name, PASSWORD);
+		List<String> given = get("/desk").headers().allValues("set-cookie");
+		String crew = given.stream().filter((one) -> one.startsWith("rimebook-crew=")).findFirst().orElseThrow();
+		String sign = crew.substring(crew.indexOf('=') + 1, crew.indexOf(';'));
+		assertThat(crew).contains("HttpOnly", "SameSite=Lax");
+		assertThat(this.signs.isGenuine(sign)).isTrue();
+		assertThat(get("/desk").headers().allValues("set-cookie")).as("once is enough").isEmpty();
+		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 5, Adult", TEST);
+		assertThat(this.signs.isGenuine(this.seatCodes.pair(code, "tablet").token())).isTrue();
+		assertThat(get("/").headers().allValues("set-cookie")).isEmpty();
+	}
+
+	@Test
+	void aSignIsNeitherMadeUpNorChangedNorKeptForEver() {
+		Instant now = Instant.now();
+		String sign = this.signs.until(now.plusSeconds(60));
+		assertThat(this.signs.isGenuine(sign)).isTrue();
+		assertThat(this.signs.isGenuine(this.signs.until(now.minusSeconds(1)))).isFalse();
+		assertThat(this.signs.isGenuine(sign.replace("until:", "until:9"))).isFalse();
+		assertThat(this.signs.isGenuine(sign.substring(0, sign.indexOf('.')))).isFalse();
+		assertThat(this.signs.isGenuine(sign + "x")).isFalse();
+		assertThat(this.signs.isGenuine("")).isFalse();
+		assertThat(this.signs.isGenuine(".")).isFalse();
+		assertThat(this.signs.isGenuine("x".repeat(5000) + "." + "y")).isFalse();
 	}
 
 	@Test

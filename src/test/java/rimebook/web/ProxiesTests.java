@@ -3,6 +3,7 @@ package rimebook.web;
 import java.io.IOException;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 
@@ -13,9 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServer;
 import org.springframework.mock.env.MockEnvironment;
+
+import rimebook.accounts.CrewSigns;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -70,8 +74,10 @@ class ProxiesTests {
 	@ValueSource(strings = { "native", "framework", "NATIVE" })
 	void theServiceDoesNotStartWithWhatBelievesEverybody(String strategy) {
 		MockEnvironment environment = new MockEnvironment().withProperty("server.forward-headers-strategy", strategy);
+		CrewCookie crew = new CrewCookie(new StaticListableBeanFactory().getBeanProvider(CrewSigns.class),
+				Clock.systemUTC());
 		assertThatIllegalStateException()
-			.isThrownBy(() -> new DoorConfiguration().door(settings(List.of()), environment))
+			.isThrownBy(() -> new DoorConfiguration().door(settings(List.of()), crew, environment))
 			.withMessageContaining("rimebook.door.proxies");
 	}
 
@@ -81,7 +87,7 @@ class ProxiesTests {
 
 	private static String believed(List<String> proxies, String headers) throws IOException {
 		TomcatServletWebServerFactory factory = new TomcatServletWebServerFactory(0);
-		try (DoorConfiguration.Door door = new DoorConfiguration.Door(settings(proxies))) {
+		try (DoorConfiguration.Door door = new DoorConfiguration.Door(settings(proxies), (request) -> false)) {
 			door.customize(factory);
 			WebServer server = factory
 				.getWebServer((context) -> context.addServlet("belief", new Belief()).addMapping("/*"));
