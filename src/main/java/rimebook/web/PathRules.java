@@ -61,6 +61,8 @@ final class PathRules {
 			people("/desk/entries/**", SECRETARY).read(REFEREE),
 			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/draw/**", REFEREE).read(SECRETARY, ACCOUNTANT),
+			people("/desk/panel/*/slips", REFEREE, SECRETARY),
+			people("/desk/panel/*/slips.pdf", REFEREE, SECRETARY),
 			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/stand/**", REFEREE),

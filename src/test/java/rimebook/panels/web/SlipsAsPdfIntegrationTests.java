@@ -120,13 +120,31 @@ class SlipsAsPdfIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
 		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
-		Visitor.Page page = referee.open("/desk/panel/" + day.event().id() + "/slips");
+		String slips = "/desk/panel/" + day.event().id() + "/slips";
+		Visitor.Page page = referee.open(slips);
 		List<String> offered = page.document().select("select[name=address] option").eachText();
 		assertThat(offered).isNotEmpty().allMatch((one) -> one.endsWith(":" + this.port));
 		for (String address : offered) {
-			assertThat(page.submit("form.sheet", Map.of("address", address)).document().select(".slip").text())
+			assertThat(referee.open(slips + "?address=" + address).document().select(".slip").text())
 				.contains(address + "/judge");
 		}
+	}
+
+	/** Whoever has a seat's code can mark in its judge's place. */
+	@Test
+	void whoeverOnlyLooksOnSeesNoCodes() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		String page = "/desk/panel/" + day.event().id();
+		Visitor accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
+		String seen = accountant.open(page).document().html();
+		String known = Crew.visitor(this.context, Role.SECRETARY).open(page).document().html();
+		assertThat(this.panels.judges(day.event().id())).hasSize(3).allSatisfy((seat) -> {
+			assertThat(seen).contains(seat.official().name()).doesNotContain(SeatRow.inFours(seat.code()), seat.code());
+			assertThat(known).contains(SeatRow.inFours(seat.code()));
+		});
+		assertThat(accountant.open(page + "/slips").status()).isEqualTo(403);
+		assertThat(accountant.bytes(page + "/slips.pdf").statusCode()).isEqualTo(403);
 	}
 
 	private String address() {
