@@ -28,7 +28,12 @@ public class CodeGuessing {
 
 	private static final Duration SHOWN = Duration.ofMinutes(15);
 
+	/** As many as could matter; a stranger with many addresses leaves no more. */
+	static final int MOST_KEPT = 1000;
+
 	private final CodeStopRepository stops;
+
+	private final AttemptTally tally;
 
 	private final Ids ids;
 
@@ -36,8 +41,9 @@ public class CodeGuessing {
 
 	private final ApplicationEventPublisher events;
 
-	CodeGuessing(CodeStopRepository stops, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	CodeGuessing(CodeStopRepository stops, AttemptTally tally, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.stops = stops;
+		this.tally = tally;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -54,7 +60,8 @@ public class CodeGuessing {
 	}
 
 	/**
-	 * Stop an address for a minute, on record; one that is stopped already stays so.
+	 * Stop an address for a minute, on record (summed up where it happens again and
+	 * again); one that is stopped already stays so.
 	 * @param device the address and kind of browser
 	 * @return how long it has to wait
 	 */
@@ -67,9 +74,13 @@ public class CodeGuessing {
 			return Duration.between(now, current.get().until());
 		}
 		this.stops.save(new CodeStop(this.ids.next(), address, device, now, now.plus(STOP)));
-		this.events.publishEvent(
-				AuditedChange.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
-					.to("too many wrong seat codes from this device within a minute"));
+		this.stops.forgetBeyond(MOST_KEPT);
+		AttemptTally.Count count = this.tally.count(AttemptKind.CODES, address);
+		if (count.isWorthALine()) {
+			this.events.publishEvent(AuditedChange
+				.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
+				.to("too many wrong seat codes from this device within a minute, " + count.words()));
+		}
 		return STOP;
 	}
 

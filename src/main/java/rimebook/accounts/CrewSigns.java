@@ -19,10 +19,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 
 /**
- * Signs what the crew shows at the door, so that a stranger's invention is told from it at
- * once, before anything is asked of the database. A genuine sign lets nobody in; it only
- * decides whose places a request takes while it waits. All nodes share one key (HMAC with
- * SHA-256, RFC 2104), which is made at the first start and then kept.
+ * Signs what the crew shows at the door, so that a stranger's invention is told from it
+ * at once, before anything is asked of the database. A genuine sign lets nobody in; it
+ * only decides whose places a request takes while it waits. All nodes share one key (HMAC
+ * with SHA-256, RFC 2104), which is made at the first start and then kept.
  */
 @Service
 public class CrewSigns {
@@ -71,8 +71,8 @@ public class CrewSigns {
 	}
 
 	private boolean hasEnded(String token) {
-		return token.startsWith(UNTIL)
-				&& !this.clock.instant().isBefore(Instant.ofEpochSecond(Long.parseLong(token.substring(UNTIL.length()))));
+		return token.startsWith(UNTIL) && !this.clock.instant()
+			.isBefore(Instant.ofEpochSecond(Long.parseLong(token.substring(UNTIL.length()))));
 	}
 
 	private String signature(String token) {
@@ -113,7 +113,10 @@ public class CrewSigns {
 	}
 
 	private @Nullable String find() {
-		return this.database.sql("select secret from crew_key where id = 1").query(String.class).optional().orElse(null);
+		return this.database.sql("select secret from crew_key where id = 1")
+			.query(String.class)
+			.optional()
+			.orElse(null);
 	}
 
 	private void make() {

@@ -50,8 +50,8 @@ public class OwnPassword {
 	 * refuses
 	 */
 	@Transactional
-	public void change(SignedIn person, String current, String password, String again, Actor self) {
-		if (!isRight(person, current)) {
+	public void change(Authentication person, String current, String password, String again, Actor self) {
+		if (!(person.getPrincipal() instanceof SignedIn signedIn) || !isRight(signedIn, current)) {
 			throw new RuleViolationException("password-wrong", "current",
 					"That is not your password. Nothing is changed; type the one you sign in with now.");
 		}
@@ -59,7 +59,7 @@ public class OwnPassword {
 			throw new RuleViolationException("passwords-differ", "again",
 					"The two new passwords differ; type the same one twice.");
 		}
-		this.accounts.choosePassword(person.person(), password, self);
+		this.accounts.choosePassword(signedIn.person(), password, self);
 	}
 
 	private boolean isRight(SignedIn person, String typed) {

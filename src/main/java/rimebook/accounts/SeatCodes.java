@@ -18,8 +18,9 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * The codes that judges' tablets join with: one a seat, of 8 characters without
- * look-alikes. Whoever types it holds the seat with a signed token of 32 random bytes,
- * of which only the digest is kept; the newest tablet wins and the one before it is shut out.
+ * look-alikes. Whoever types it holds the seat with a signed token of 32 random bytes, of
+ * which only the digest is kept; the newest tablet wins and the one before it is shut
+ * out.
  */
 @Service
 public class SeatCodes {
@@ -40,7 +41,8 @@ public class SeatCodes {
 
 	private final ApplicationEventPublisher events;
 
-	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CrewSigns signs, Clock clock, ApplicationEventPublisher events) {
+	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CrewSigns signs, Clock clock,
+			ApplicationEventPublisher events) {
 		this.codes = codes;
 		this.tokens = tokens;
 		this.signs = signs;

@@ -19,6 +19,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 import rimebook.accounts.CodeDoor;
 import rimebook.accounts.CodeGuessing;
+import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignInName;
 import rimebook.web.AttemptLimits.Attempt;
 
@@ -35,6 +36,8 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	private static final int SEAT_PER_MINUTE = 20;
 
+	private static final int NOTED_PER_MINUTE = 20;
+
 	/** From everywhere together: with a million addresses one is no faster. */
 	private static final int ACCOUNT_PER_HOUR = 60;
 
@@ -46,11 +49,16 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	private final ObjectProvider<CodeGuessing> guesses;
 
+	private final ObjectProvider<DoorRecord> record;
+
 	/**
 	 * @param guesses knows the networks that are stopped from guessing seat codes, for
 	 * all nodes; tests of single controllers have none
+	 * @param record nor have they that
 	 */
-	AttemptFilter(AttemptLimits limits, KnownPlaces places, ObjectProvider<CodeGuessing> guesses) {
+	AttemptFilter(AttemptLimits limits, KnownPlaces places, ObjectProvider<CodeGuessing> guesses,
+			ObjectProvider<DoorRecord> record) {
+		this.record = record;
 		this.limits = limits;
 		this.places = places;
 		this.guesses = guesses;
@@ -74,7 +82,7 @@ class AttemptFilter extends OncePerRequestFilter {
 		for (Attempt attempt : attempts) {
 			Duration wait = this.limits.take(attempt);
 			if (!wait.isZero()) {
-				refuse(seatCode ? stop(request, wait) : wait, request, response);
+				refuse(seatCode ? stop(request, wait) : noted(request, wait), request, response);
 				return;
 			}
 		}
@@ -99,6 +107,16 @@ class AttemptFilter extends OncePerRequestFilter {
 	private Duration stop(HttpServletRequest request, Duration wait) {
 		CodeGuessing known = this.guesses.getIfAvailable();
 		return (known != null) ? known.stop(Network.of(request), DeviceDescription.of(request).description()) : wait;
+	}
+
+	/** Being refused costs nothing, so noting it must not either: a few a minute. */
+	private Duration noted(HttpServletRequest request, Duration wait) {
+		String network = Network.of(request);
+		if (this.limits.take(Attempt.perMinute("noted " + network, 1)).isZero()
+				&& this.limits.take(Attempt.perMinute("noted", NOTED_PER_MINUTE)).isZero()) {
+			this.record.ifAvailable((kept) -> kept.stopped(network, DeviceDescription.of(request).description()));
+		}
+		return wait;
 	}
 
 	private List<Attempt> attempts(HttpServletRequest request, String turn) {

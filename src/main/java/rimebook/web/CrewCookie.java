@@ -14,9 +14,9 @@ import org.springframework.http.ResponseCookie;
 import rimebook.accounts.CrewSigns;
 
 /**
- * The cookie by which the door knows the crew ({@link DoorValve}). Whoever is signed in or
- * holds a seat gets one unless a genuine sign came with the request; it opens nothing by
- * itself.
+ * The cookie by which the door knows the crew ({@link DoorValve}). Whoever is signed in
+ * or holds a seat gets one unless a genuine sign came with the request; it opens nothing
+ * by itself.
  */
 class CrewCookie {
 

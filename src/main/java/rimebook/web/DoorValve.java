@@ -60,8 +60,8 @@ class DoorValve extends ValveBase {
 	private final Predicate<HttpServletRequest> crew;
 
 	/**
-	 * @param crew whether a request shows something that the service signed; that somebody
-	 * sends a cookie of the right name means nothing
+	 * @param crew whether a request shows something that the service signed; that
+	 * somebody sends a cookie of the right name means nothing
 	 */
 	DoorValve(DoorSettings settings, Predicate<HttpServletRequest> crew) {
 		super(true);

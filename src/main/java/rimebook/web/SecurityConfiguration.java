@@ -23,6 +23,7 @@ import org.springframework.security.web.savedrequest.CookieRequestCache;
 
 import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.CrewSigns;
+import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SeatCodes;
 
 /**
@@ -49,7 +50,8 @@ public class SecurityConfiguration {
 	@Bean
 	@Order(1)
 	SecurityFilterChain programDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
-			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses) {
+			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses,
+			ObjectProvider<DoorRecord> record) {
 		ProblemWriter problems = new ProblemWriter();
 		return http.securityMatcher("/api/**")
 			.csrf(AbstractHttpConfigurer::disable)
@@ -57,7 +59,7 @@ public class SecurityConfiguration {
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(problems).accessDeniedHandler(problems))
 			.addFilterBefore(new BodyLimitFilter(), CsrfFilter.class)
-			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, places, guesses, record), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats, crew), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -70,14 +72,15 @@ public class SecurityConfiguration {
 	@Bean
 	@Order(2)
 	SecurityFilterChain tabletDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
-			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses) {
+			ObjectProvider<SeatCodes> seats, CrewCookie crew, ObjectProvider<CodeGuessing> guesses,
+			ObjectProvider<DoorRecord> record) {
 		LoginUrlAuthenticationEntryPoint join = new LoginUrlAuthenticationEntryPoint("/judge");
 		return http.securityMatcher("/judge", "/judge/**")
 			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(join))
-			.addFilterBefore(new AttemptFilter(limits, places, guesses), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new AttemptFilter(limits, places, guesses, record), AnonymousAuthenticationFilter.class)
 			.addFilterBefore(new SeatDeviceFilter(seats, crew), AnonymousAuthenticationFilter.class)
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
@@ -89,18 +92,21 @@ public class SecurityConfiguration {
 	 */
 	@Bean
 	@Order(3)
-	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
-			ObjectProvider<CodeGuessing> guesses) {
+	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places, CrewCookie crew,
+			ObjectProvider<CodeGuessing> guesses, ObjectProvider<DoorRecord> record) {
+		CookieRequestCache asked = new CookieRequestCache();
+		SignInOutcome outcome = new SignInOutcome(record, crew, asked);
+		PageRefusal refusal = new PageRefusal(record);
 		return http.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
 			.sessionManagement((session) -> session.sessionFixation(SessionFixationConfigurer::newSession))
-			.requestCache((cache) -> cache.requestCache(new CookieRequestCache()))
+			.requestCache((cache) -> cache.requestCache(asked))
 			.formLogin((form) -> form.loginPage("/sign-in")
 				.usernameParameter("signInName")
-				.defaultSuccessUrl("/desk")
-				.failureForwardUrl("/sign-in/refused"))
-			.exceptionHandling((refused) -> refused.authenticationEntryPoint(new PageRefusal())
-				.accessDeniedHandler(new PageRefusal()))
-			.addFilterBefore(new AttemptFilter(limits, places, guesses), UsernamePasswordAuthenticationFilter.class)
+				.successHandler(outcome)
+				.failureHandler(outcome))
+			.exceptionHandling((refused) -> refused.authenticationEntryPoint(refusal).accessDeniedHandler(refusal))
+			.addFilterBefore(new AttemptFilter(limits, places, guesses, record),
+					UsernamePasswordAuthenticationFilter.class)
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/"))
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)

@@ -11,8 +11,8 @@ import org.springframework.web.servlet.ModelAndView;
 import rimebook.accounts.SignedIn;
 
 /**
- * Lets the layout of the desks show who is signed in, under the name on the record, and the
- * door know them again.
+ * Lets the layout of the desks show who is signed in, under the name on the record, and
+ * the door know them again.
  */
 class SignedInInterceptor implements HandlerInterceptor {
 

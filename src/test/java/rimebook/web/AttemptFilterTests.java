@@ -15,6 +15,7 @@ import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpServletResponse;
 
 import rimebook.accounts.CodeGuessing;
+import rimebook.accounts.DoorRecord;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -30,7 +31,8 @@ class AttemptFilterTests {
 	void aFilter() {
 		Clock clock = Clock.fixed(Instant.parse("2026-11-28T09:00:00Z"), ZoneOffset.UTC);
 		this.filter = new AttemptFilter(new AttemptLimits(clock), new KnownPlaces(),
-				new StaticListableBeanFactory().getBeanProvider(CodeGuessing.class));
+				new StaticListableBeanFactory().getBeanProvider(CodeGuessing.class),
+				new StaticListableBeanFactory().getBeanProvider(DoorRecord.class));
 	}
 
 	@Test

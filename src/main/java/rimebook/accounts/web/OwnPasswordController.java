@@ -34,23 +34,25 @@ class OwnPasswordController {
 		this.passwords = passwords;
 	}
 
+	@ModelAttribute("first")
+	boolean first(@AuthenticationPrincipal Object who) {
+		return who instanceof SignedIn person && person.mustChoosePassword();
+	}
+
 	@GetMapping
-	String show(@AuthenticationPrincipal Object who, Model model) {
-		model.addAttribute("first", who instanceof SignedIn person && person.mustChoosePassword());
+	String show(Model model) {
 		model.addAttribute("form", new OwnPasswordForm("", "", ""));
 		return PAGE;
 	}
 
 	@PostMapping
-	String change(@ModelAttribute("form") OwnPasswordForm form, BindingResult errors,
-			@AuthenticationPrincipal SignedIn person, Actor actor, Authentication session, HttpServletRequest request,
-			HttpServletResponse response, Model model) {
+	String change(@ModelAttribute("form") OwnPasswordForm form, BindingResult errors, Actor actor,
+			Authentication person, HttpServletRequest request, HttpServletResponse response) {
 		if (Submission.refused(errors,
 				() -> this.passwords.change(person, form.current(), form.password(), form.again(), actor))) {
-			model.addAttribute("first", person.mustChoosePassword());
 			return PAGE;
 		}
-		new SecurityContextLogoutHandler().logout(request, response, session);
+		new SecurityContextLogoutHandler().logout(request, response, person);
 		return "redirect:/sign-in?changed";
 	}
 
