@@ -33,7 +33,8 @@ class CrowdConnectionsTests {
 		this.pool.setJdbcUrl("jdbc:h2:mem:crowd");
 		this.pool.setMaximumPoolSize(6);
 		this.pool.setConnectionTimeout(1000);
-		this.shared = new CrowdConnections(this.pool, new DoorSettings(0, 400, 8, 8, 16, 4, Duration.ofMillis(200)));
+		this.shared = new CrowdConnections(this.pool,
+				new DoorSettings(0, 400, 8, 8, 16, 4, Duration.ofMillis(200), List.of()));
 	}
 
 	@AfterEach
