@@ -17,6 +17,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.ReskateMarking;
+import rimebook.marks.Reskates;
 import rimebook.marks.SegmentRun;
 import rimebook.marks.Stand;
 import rimebook.marks.StandView;
@@ -45,6 +46,8 @@ class TabletFaultsBrowserTests {
 
 	private final PerformanceClock clock;
 
+	private final Reskates reskates;
+
 	private final List<String> errors = new CopyOnWriteArrayList<>();
 
 	private Tablets tablets;
@@ -56,6 +59,7 @@ class TabletFaultsBrowserTests {
 		this.context = context;
 		this.run = context.getBean(SegmentRun.class);
 		this.clock = context.getBean(PerformanceClock.class);
+		this.reskates = context.getBean(Reskates.class);
 	}
 
 	@BeforeEach
@@ -77,9 +81,8 @@ class TabletFaultsBrowserTests {
 		PerformanceView pairSkating = pairs.callNext(1);
 		PerformanceView pointSkating = points.callNext(1);
 		new CalledElements(this.context, pointSkating).call("I4+pi3");
-		for (PerformanceView skating : List.of(pairSkating, pointSkating)) {
-			doEverything(skating);
-		}
+		doEverything(pairs, pairSkating);
+		doEverything(points, pointSkating);
 		int told = this.run.remarks(pairSkating.id()).size();
 		for (Page card : List.of(pair, point)) {
 			seeAll(card, told);
@@ -106,12 +109,19 @@ class TabletFaultsBrowserTests {
 	}
 
 	/** Every touch of the clock and every kind of remark. */
-	private void doEverything(PerformanceView skating) {
+	private void doEverything(SmallCompetition day, PerformanceView skating) {
 		this.clock.start(skating.id(), touches(skating), SmallCompetition.REFEREE);
 		this.clock.interrupt(skating.id(), touches(skating), InterruptionCause.MUSIC, SmallCompetition.REFEREE);
 		this.clock.resume(skating.id(), touches(skating), "the second block", SmallCompetition.REFEREE);
 		this.clock.interrupt(skating.id(), touches(skating), InterruptionCause.MUSIC, SmallCompetition.REFEREE);
 		this.clock.reskate(skating.id(), touches(skating), ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+		PerformanceView again = day.performances(1)
+			.stream()
+			.filter((one) -> one.startNumber() == skating.startNumber())
+			.findFirst()
+			.orElseThrow();
+		this.reskates.takeBack(again.id(), again.version(), SmallCompetition.REFEREE);
+		this.clock.reskate(skating.id(), touches(skating), ReskateMarking.AS_FIRST_SKATED, SmallCompetition.REFEREE);
 		this.clock.takeBack(skating.id(), touches(skating), SmallCompetition.REFEREE);
 		for (RemarkKind kind : RemarkKind.values()) {
 			this.run.note(skating.id(), kind, "a remark of kind " + kind, SmallCompetition.REFEREE);
