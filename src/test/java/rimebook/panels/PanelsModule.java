@@ -17,7 +17,7 @@ import rimebook.shared.Ids;
 				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
 @ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false,
 		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
-				pattern = ".*\\.(SeatCodes|SecretTokens|CodeGuessing)"))
+				pattern = ".*\\.(SeatCodes|SecretTokens|CrewSigns|CodeGuessing|AttemptTally)"))
 class PanelsModule {
 
 	@Bean
