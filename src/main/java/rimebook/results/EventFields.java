@@ -66,12 +66,20 @@ class EventFields {
 		return entries.stream().map(EntryId::toString).collect(Collectors.toSet());
 	}
 
+	/**
+	 * While nobody has a place in a segment, the standing of the event is that of the
+	 * segments before it, and nobody in it waits.
+	 */
 	private static int lastBegun(List<@Nullable Standing> segments) {
 		int last = 0;
 		for (int i = 0; i < segments.size(); i++) {
-			last = (segments.get(i) != null) ? i : last;
+			last = hasPlaces(segments.get(i)) ? i : last;
 		}
 		return last;
+	}
+
+	private static boolean hasPlaces(@Nullable Standing standing) {
+		return standing != null && standing.rows().stream().anyMatch((row) -> row.place() != null);
 	}
 
 }
