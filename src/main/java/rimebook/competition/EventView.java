@@ -165,8 +165,17 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	}
 
 	private static String inWords(SegmentView segment) {
-		return "%s (%s, factor %s, %d s ± %d s)".formatted(segment.name(), segment.kind(),
-				Hundredths.decimal(segment.factor()), segment.programmeSeconds(), segment.toleranceSeconds());
+		return "%s (%s, factor %s, %d s %s)".formatted(segment.name(), segment.kind(),
+				Hundredths.decimal(segment.factor()), segment.programmeSeconds(), tolerance(segment));
+	}
+
+	private static String tolerance(SegmentView segment) {
+		Integer shorter = segment.shorterSeconds();
+		int longer = segment.toleranceSeconds();
+		if (shorter == null) {
+			return "+ %d s, no shortest".formatted(longer);
+		}
+		return (shorter == longer) ? "± %d s".formatted(longer) : "+ %d s - %d s".formatted(longer, shorter);
 	}
 
 }

@@ -41,6 +41,8 @@ class Segment {
 
 	private int toleranceSeconds;
 
+	private @Nullable Integer shorterSeconds;
+
 	private String cancelled = "";
 
 	private @Nullable Instant cancelledAt;
@@ -63,6 +65,7 @@ class Segment {
 		this.factor = facts.factor();
 		this.programmeSeconds = facts.programmeSeconds();
 		this.toleranceSeconds = facts.toleranceSeconds();
+		this.shorterSeconds = facts.shorterSeconds();
 	}
 
 	void cancel(String reason, Instant now) {
@@ -85,7 +88,8 @@ class Segment {
 
 	SegmentView view() {
 		return new SegmentView(new SegmentId(this.id), this.event.id(), this.position, this.slug, this.name, this.kind,
-				this.factor, this.programmeSeconds, this.toleranceSeconds, this.cancelled, this.cancelledAt);
+				this.factor, this.programmeSeconds, this.toleranceSeconds, this.shorterSeconds, this.cancelled,
+				this.cancelledAt);
 	}
 
 }

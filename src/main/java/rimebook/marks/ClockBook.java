@@ -1,5 +1,8 @@
 package rimebook.marks;
 
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
@@ -26,11 +29,22 @@ class ClockBook {
 					.map(ClockTap::view)
 					.toList(),
 				performance.isAgain() ? null : performance.view().calledAt(), performance.skate(),
-				new ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds()));
+				new ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds(), segment.shorterSeconds()));
 	}
 
 	void add(ClockTap tap) {
 		this.taps.save(tap);
+	}
+
+	/**
+	 * Refuse what is done about a finding that rests on a touch taken back meanwhile.
+	 * @param touch which touch, as {@link ClockFinding#since}; {@code null} for none
+	 * @throws rimebook.shared.ConflictException {@code stale-version}
+	 */
+	void requireFound(Performance performance, @Nullable Instant touch) {
+		if (touch != null && of(performance).findings().stream().noneMatch((one) -> one.since().equals(touch))) {
+			throw ClockRefusals.touchGone(performance);
+		}
 	}
 
 	/**

@@ -32,11 +32,19 @@ public record ClockFinding(Fault fault, int seconds, Instant since) {
 	}
 
 	/**
-	 * Tell whether a touch of the clock is more likely at fault than the team: a time
-	 * more than half a minute outside its window (common practice).
+	 * Tell whether a touch of the clock is more likely at fault than the team: more than
+	 * half a minute beyond what costs nothing (common practice).
 	 */
 	public boolean isDoubtful() {
-		return (this.fault == Fault.TOO_LONG || this.fault == Fault.TOO_SHORT) && this.seconds > HALF_A_MINUTE;
+		return beyond() > HALF_A_MINUTE;
+	}
+
+	private int beyond() {
+		return switch (this.fault) {
+			case LATE_START -> this.seconds - ClockView.START_WITHIN;
+			case INTERRUPTION -> this.seconds - ClockView.UNCOUNTED_PAUSE;
+			case TOO_LONG, TOO_SHORT -> this.seconds;
+		};
 	}
 
 	/**

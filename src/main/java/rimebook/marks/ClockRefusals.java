@@ -1,5 +1,7 @@
 package rimebook.marks;
 
+import java.util.List;
+
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 
@@ -30,6 +32,21 @@ final class ClockRefusals {
 	static ConflictException nothingToTakeBack(Performance performance) {
 		return new ConflictException("clock-state",
 				clockOf(performance) + " was not touched yet; there is nothing to take back.");
+	}
+
+	static ConflictException touchGone(Performance performance) {
+		return new ConflictException("stale-version", clockOf(performance)
+				+ " was touched meanwhile, and what it had found no longer stands. Nothing was changed.");
+	}
+
+	/** Whoever takes a touch back is asked first what goes with it. */
+	static ConflictException takesAlong(Performance performance, List<String> along) {
+		return new ConflictException("clock-takes-along",
+				along.isEmpty()
+						? "What was to be taken back with the touch is no longer there. Nothing was changed; "
+								+ "look at it, then repeat."
+						: clockOf(performance) + ": with this touch goes what was done because of it: "
+								+ String.join("; ", along) + ". Nothing was changed; look at it, then confirm.");
 	}
 
 	static ConflictException underWay(Performance performance) {

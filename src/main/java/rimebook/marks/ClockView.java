@@ -3,7 +3,10 @@ package rimebook.marks;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
@@ -115,6 +118,25 @@ public record ClockView(int touches, ClockState state, int skate, int run, @Null
 			add(findings, ClockFinding.Fault.TOO_SHORT, this.window.lacking(skated), this.stoppedAt);
 		}
 		return findings;
+	}
+
+	/**
+	 * The touches on which something was found that would not be if the newest act were
+	 * taken back, each by its moment.
+	 */
+	Set<Instant> foundByLast() {
+		if (this.last == null) {
+			return Set.of();
+		}
+		List<ClockTapView> touched = new ArrayList<>(this.log);
+		touched.add(new ClockTapView(this.touches + 1, ClockAct.TAKE_BACK, null, null, "", "", Instant.EPOCH));
+		Set<Instant> found = moments(findings());
+		found.removeAll(moments(ClockReading.of(touched, this.calledAt, this.skate, this.window).findings()));
+		return found;
+	}
+
+	private static Set<Instant> moments(List<ClockFinding> findings) {
+		return findings.stream().map(ClockFinding::since).collect(Collectors.toCollection(HashSet::new));
 	}
 
 	private static void add(List<ClockFinding> findings, ClockFinding.Fault fault, int seconds, Instant since) {

@@ -1,11 +1,14 @@
 package rimebook.marks;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -37,17 +40,20 @@ public class DeductionNotes {
 
 	private final PointsBook book;
 
+	private final ClockBook clocks;
+
 	private final Ids ids;
 
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	DeductionNotes(OpenPerformances performances, DeductionListRepository lists, PointsBook book, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+	DeductionNotes(OpenPerformances performances, DeductionListRepository lists, PointsBook book, ClockBook clocks,
+			Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.lists = lists;
 		this.book = book;
+		this.clocks = clocks;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -90,12 +96,26 @@ public class DeductionNotes {
 	@Transactional
 	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
 			Actor actor) {
+		return add(id, seen, item, noter, null, actor);
+	}
+
+	/**
+	 * Add one deduction for what the clock found; it goes with the touch that it rests
+	 * on.
+	 * @param touch which touch, as {@link ClockFinding#since}; {@code null} for none
+	 * @throws ConflictException as for {@link #note}, {@code stale-version} if that touch
+	 * was taken back meanwhile
+	 */
+	@Transactional
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
+			@Nullable Instant touch, Actor actor) {
 		Performance performance = this.performances.hold(id);
 		check("", item, this.book.ruleSet(performance.segment()));
+		this.clocks.requireFound(performance, touch);
 		Optional<DeductionList> before = seen(id, seen);
 		List<NotedDeduction> items = new ArrayList<>(items(before));
 		requireRoom(items.size() + 1);
-		items.add(noted(item, noter.words(actor.name())));
+		items.add(noted(item, noter.words(actor.name()), touch));
 		return write(performance, before, seen + 1, items, actor);
 	}
 
@@ -115,6 +135,15 @@ public class DeductionNotes {
 		}
 		items.remove(place);
 		return write(performance, before, seen + 1, items, actor);
+	}
+
+	/** Take out what was deducted for touches of the clock that count no longer. */
+	void takeOut(Performance performance, Set<Instant> touches, Actor actor) {
+		Optional<DeductionList> before = this.book.deductions(performance.id());
+		List<NotedDeduction> left = items(before).stream().filter((item) -> !item.isTakenFor(touches)).toList();
+		if (left.size() < items(before).size()) {
+			write(performance, before, before.orElseThrow().sequence() + 1, left, actor);
+		}
 	}
 
 	private Optional<DeductionList> seen(PerformanceId id, int seen) {
@@ -140,8 +169,9 @@ public class DeductionNotes {
 		return list.view();
 	}
 
-	private NotedDeduction noted(NoteDeductions.Item item, String by) {
-		return new NotedDeduction(item.item(), item.count(), by, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+	private NotedDeduction noted(NoteDeductions.Item item, String by, @Nullable Instant touch) {
+		return new NotedDeduction(item.item(), item.count(), by, this.clock.instant().truncatedTo(ChronoUnit.MILLIS),
+				touch);
 	}
 
 	private static void check(List<NoteDeductions.Item> items, PointsRules rules) {
@@ -189,7 +219,7 @@ public class DeductionNotes {
 		for (NoteDeductions.Item item : items) {
 			Optional<NotedDeduction> old = known.stream().filter((each) -> each.isSameAs(item)).findFirst();
 			old.ifPresent(known::remove);
-			noted.add(old.orElseGet(() -> noted(item, actor.name())));
+			noted.add(old.orElseGet(() -> noted(item, actor.name(), null)));
 		}
 		return noted;
 	}

@@ -1,6 +1,7 @@
 package rimebook.marks;
 
 import java.time.Instant;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -11,8 +12,16 @@ import org.jspecify.annotations.Nullable;
  * @param count how many, or how much, in the unit of the item
  * @param notedBy who noted it
  * @param notedAt when, UTC; {@code null} where it was noted before that was kept
+ * @param touch the touch of the clock that it was taken for, as
+ * {@link ClockFinding#since}, UTC; {@code null} for whatever the clock did not find
  */
-public record NotedDeduction(String item, int count, String notedBy, @Nullable Instant notedAt) {
+public record NotedDeduction(String item, int count, String notedBy, @Nullable Instant notedAt,
+		@Nullable Instant touch) {
+
+	/** Tell whether it was taken for one of these touches of the clock. */
+	boolean isTakenFor(Set<Instant> touches) {
+		return this.touch != null && touches.contains(this.touch);
+	}
 
 	boolean isSameAs(NoteDeductions.Item other) {
 		return this.item.equals(other.item()) && this.count == other.count();

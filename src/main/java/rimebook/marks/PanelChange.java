@@ -83,6 +83,12 @@ class PanelChange implements Persistable<UUID> {
 		return this;
 	}
 
+	/** Say by which rule; empty where none was needed. */
+	PanelChange byRule(String rule) {
+		this.rule = rule;
+		return this;
+	}
+
 	@Override
 	public UUID getId() {
 		return this.id;

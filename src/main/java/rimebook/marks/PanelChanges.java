@@ -3,7 +3,7 @@ package rimebook.marks;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -64,7 +64,7 @@ public class PanelChanges {
 	 * @param reason why, up to 500 characters
 	 * @throws RuleViolationException {@code substitute-missing} where nobody sits on the
 	 * substitute's seat; {@code substitute-cards-missing} with the names of the teams
-	 * that the substitute has no card for
+	 * that the substitute has no card for, until these are keyed in from paper
 	 * @throws ConflictException {@code substitute-taken} if the substitute has taken over
 	 * a seat already; {@code cards-reopened} while cards are open again
 	 */
@@ -84,14 +84,28 @@ public class PanelChanges {
 	}
 
 	/**
-	 * Take back what was said about a judge's seat: its own cards count again.
-	 * @throws ConflictException {@code change-settled} once cards were closed upon it;
-	 * {@code change-unknown} if nothing was said about the seat
-	 * @throws RuleViolationException {@code judge-cards-missing} with the names of the
-	 * teams that this judge has no card for
+	 * Take back what was said about a judge's seat before the next cards are closed.
+	 * @throws ConflictException as with a rule
+	 * @throws RuleViolationException as with a rule
 	 */
 	@Transactional
 	public void takeBack(SegmentId segment, SeatId judge, String reason, Actor actor) {
+		takeBack(segment, judge, "", reason, actor);
+	}
+
+	/**
+	 * Take back what was said about a judge's seat: its own cards count again, for the
+	 * whole segment.
+	 * @param rule by which a judge who was left out returns although cards were closed
+	 * since, up to 120 characters; may be empty before that
+	 * @throws ConflictException {@code change-settled} once cards were closed upon it,
+	 * unless a judge who was left out returns by a rule; {@code change-unknown} if
+	 * nothing was said about the seat
+	 * @throws RuleViolationException {@code judge-cards-missing} with the names of the
+	 * teams that this judge has no card for, until these are keyed in from paper
+	 */
+	@Transactional
+	public void takeBack(SegmentId segment, SeatId judge, String rule, String reason, Actor actor) {
 		List<Performance> all = this.segments.all(segment);
 		CountingPanel panel = this.panels.of(segment);
 		SeatView seat = seat(panel, judge);
@@ -100,25 +114,41 @@ public class PanelChanges {
 			.filter((change) -> change.kind() != PanelChangeKind.SEAT_BACK)
 			.orElseThrow(() -> new ConflictException("change-unknown",
 					"The cards of " + seat.label() + " count already; there is nothing to take back."));
-		if (!canTakeBack(standing, all)) {
-			throw new ConflictException("change-settled", "Cards were closed since then; what was decided about "
-					+ seat.label() + " stays for this segment.");
+		String by = Required.optional("takeBackRule", rule, 120);
+		if (!canTakeBack(standing, all) && (!canReturn(standing) || by.isEmpty())) {
+			throw settled(standing, seat);
 		}
 		requireCards(all, seat, "judge-cards-missing", "The seat cannot go back to " + seat.label());
 		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChangeKind.SEAT_BACK, judge,
-				why, actor, this.clock.instant());
+				why, actor, this.clock.instant())
+			.byRule(by);
 		keep(change, "seat.taken-back", this.panels.words(standing, panel), named(seat), actor);
+	}
+
+	/** A seat that was left out has no other cards in its place. */
+	private static boolean canReturn(PanelChange standing) {
+		return standing.kind() == PanelChangeKind.LEFT_OUT;
+	}
+
+	private static ConflictException settled(PanelChange standing, SeatView seat) {
+		String way = canReturn(standing) ? " A judge who was left out may return by a rule: name it." : "";
+		return new ConflictException("change-settled", "Cards were closed since then; what was decided about "
+				+ seat.label() + " stays for this segment." + way);
 	}
 
 	private void keep(PanelChange change, String action, String before, String after, Actor actor) {
 		SegmentId segment = change.segment();
 		this.changes.save(change);
 		CountingPanel panel = this.panels.of(segment);
-		String words = (change.kind() == PanelChangeKind.SEAT_BACK)
-				? "The cards of " + panel.label(change.seat()) + " count again. " + change.reason()
+		String words = (change.kind() == PanelChangeKind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
+				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
 				: this.panels.words(change, panel);
 		this.events.publishEvent(new PanelChanged(segment, words,
 				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
+	}
+
+	private static String inBrackets(String rule) {
+		return rule.isEmpty() ? "" : " (" + rule + ")";
 	}
 
 	private SeatView substitute(CountingPanel panel) {
@@ -130,23 +160,47 @@ public class PanelChanges {
 					"Nobody sits on the substitute’s seat; give it on the page of the panel."));
 		panel.replacedBy(substitute.id()).ifPresent((other) -> {
 			throw new ConflictException("substitute-taken",
-					"The substitute has taken over the seat of " + other.label() + " in this segment already.");
+					"The substitute has taken over the seat of " + other.label()
+							+ " in this segment already. A second judge who cannot go on is left out by a rule "
+							+ "when the next cards are closed.");
 		});
 		return substitute;
 	}
 
 	private void requireCards(List<Performance> all, SeatView seat, String code, String sentence) {
-		List<String> lacking = all.stream()
-			.filter(Performance::hasClosedCards)
-			.filter((performance) -> !this.books.of(performance.segment()).missing(performance, seat).isEmpty())
-			.map((performance) -> "No. " + performance.startNumber() + " "
-					+ this.entries.entry(performance.entry()).team().name())
-			.toList();
+		List<String> lacking = lacking(all, seat).map(SegmentPanel.Lacking::team).toList();
 		if (!lacking.isEmpty()) {
 			String tablet = (seat.pairedAt() == null) ? " No tablet has joined that seat." : "";
-			throw new RuleViolationException(code, sentence + ": cards are never mixed, and " + seat.label()
-					+ " has none for " + lacking.stream().collect(Collectors.joining(", ")) + "." + tablet);
+			throw new RuleViolationException(code,
+					sentence + " yet: cards are never mixed, and " + seat.label() + " has none for "
+							+ String.join(", ", lacking) + "." + tablet
+							+ " Ask for the missing cards on paper, have them keyed in, then repeat.");
 		}
+	}
+
+	/** The closed cards that a seat has not given, oldest number first. */
+	private Stream<SegmentPanel.Lacking> lacking(List<Performance> all, SeatView seat) {
+		return all.stream()
+			.filter(Performance::hasClosedCards)
+			.filter((performance) -> !performance.takesCards())
+			.filter((performance) -> !this.books.of(performance.segment()).missing(performance, seat).isEmpty())
+			.map((performance) -> new SegmentPanel.Lacking(seat, performance.id(),
+					"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name()));
+	}
+
+	/** The missing cards of whoever could take over a seat, or return to one. */
+	private List<SegmentPanel.Lacking> lacking(List<Performance> all, CountingPanel panel) {
+		return panel.senders()
+			.stream()
+			.filter((seat) -> seat.official() != null && !panel.seats().contains(seat))
+			.filter((seat) -> panel.judge(seat.id()).isEmpty() || isLeftOut(panel, seat))
+			.flatMap((seat) -> lacking(all, seat))
+			.toList();
+	}
+
+	private static boolean isLeftOut(CountingPanel panel, SeatView seat) {
+		PanelChange change = panel.change(seat.id());
+		return change != null && canReturn(change);
 	}
 
 	/** Return the panel of a segment as the referee decides about it. */
@@ -171,8 +225,9 @@ public class PanelChanges {
 					.stream()
 					.map((change) -> new SegmentPanel.Change(change.seat(), panel.label(change.seat()),
 							this.panels.words(change, panel), change.madeBy(), change.madeAt(),
-							change.kind().isAboutWholeSegment() && canTakeBack(change, all)))
-					.toList());
+							change.kind().isAboutWholeSegment() && canTakeBack(change, all), canReturn(change)))
+					.toList(),
+				lacking(all, panel));
 	}
 
 	/** Nothing may be built upon it: no card that was closed after it. */

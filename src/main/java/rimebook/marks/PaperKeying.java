@@ -12,6 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
@@ -38,6 +39,12 @@ public class PaperKeying {
 
 	private final PointsPaper points;
 
+	private final CountingPanels panels;
+
+	private final CardBooks books;
+
+	private final StillOpen stillOpen;
+
 	private final Competitions competitions;
 
 	private final Ids ids;
@@ -47,13 +54,16 @@ public class PaperKeying {
 	private final ApplicationEventPublisher events;
 
 	PaperKeying(OpenPerformances performances, PaperKeyings keyings, CardKeyingRepository written,
-			PlacementPaper placement, PointsPaper points, Competitions competitions, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+			PlacementPaper placement, PointsPaper points, CountingPanels panels, CardBooks books, StillOpen stillOpen,
+			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.keyings = keyings;
 		this.written = written;
 		this.placement = placement;
 		this.points = points;
+		this.panels = panels;
+		this.books = books;
+		this.stillOpen = stillOpen;
 		this.competitions = competitions;
 		this.ids = ids;
 		this.clock = clock;
@@ -61,8 +71,9 @@ public class PaperKeying {
 	}
 
 	/**
-	 * Key in the card of a seat. Keyed again by the same person it replaces what that
-	 * person keyed; nobody else's.
+	 * Key in the card of a seat; of a team whose cards are closed only one that does not
+	 * count and is not whole, so that its seat can take over, or return. Keyed again by
+	 * the same person it replaces what that person keyed; nobody else's.
 	 * @return how far the card has come
 	 * @throws ConflictException {@code keyings-differ} while a difference waits to be
 	 * settled, {@code card-closed} or {@code performance-not-open} if cards are not taken
@@ -73,7 +84,7 @@ public class PaperKeying {
 	@Transactional
 	public SeatPaper key(PerformanceId id, SeatId seatId, KeyedCard card, Actor actor) {
 		Sheet sheet = sheet(id, seatId);
-		sheet.requireTaken(card);
+		requireTaken(sheet, card);
 		if (sheet.state().stage() == PaperState.Stage.DIFFER) {
 			throw new ConflictException("keyings-differ", "What was keyed in for " + sheet.label()
 					+ " differs. Look at the paper again and settle it first.");
@@ -87,6 +98,23 @@ public class PaperKeying {
 		}
 		write(sheet, card, outcome, sequence, actor);
 		return sheet(id, seatId).seen(actor);
+	}
+
+	private void requireTaken(Sheet sheet, KeyedCard card) {
+		if (isAddedLater(sheet.performance(), sheet.seat())) {
+			this.stillOpen.require(sheet.performance().segment());
+		}
+		else {
+			OpenPerformances.requireOnIce(sheet.performance());
+		}
+		sheet.paper().require(sheet.performance(), card);
+	}
+
+	private boolean isAddedLater(Performance performance, SeatView seat) {
+		SegmentId segment = performance.segment();
+		return performance.hasClosedCards() && !performance.takesCards()
+				&& this.panels.of(segment).seats().stream().noneMatch((each) -> each.id().equals(seat.id()))
+				&& !this.books.of(segment).missing(performance, seat).isEmpty();
 	}
 
 	private static KeyingOutcome outcome(KeyedCard card, Sheet sheet, Actor actor) {
@@ -113,7 +141,7 @@ public class PaperKeying {
 	@Transactional
 	public SeatPaper settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, KeyedCard card, Actor actor) {
 		Sheet sheet = sheet(id, seatId);
-		sheet.requireTaken(card);
+		requireTaken(sheet, card);
 		if (sheet.state().stage() != PaperState.Stage.DIFFER) {
 			throw new ConflictException("nothing-to-settle",
 					"Nothing that was keyed in for " + sheet.label() + " waits to be settled.");
@@ -220,11 +248,6 @@ public class PaperKeying {
 
 		String label() {
 			return this.seat.label();
-		}
-
-		void requireTaken(KeyedCard card) {
-			OpenPerformances.requireOnIce(this.performance);
-			this.paper.require(this.performance, card);
 		}
 
 		String words(KeyedCard card) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
@@ -39,6 +40,8 @@ public class PerformanceClock {
 
 	private final Reskates reskates;
 
+	private final ClockConsequences consequences;
+
 	private final Ids ids;
 
 	private final Clock clock;
@@ -47,13 +50,15 @@ public class PerformanceClock {
 
 	private final StillOpen stillOpen;
 
-	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Reskates reskates, Ids ids,
-			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
+	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Reskates reskates,
+			ClockConsequences consequences, Ids ids, Clock clock, ApplicationEventPublisher events,
+			StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
 		this.run = run;
 		this.reskates = reskates;
+		this.consequences = consequences;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -115,10 +120,35 @@ public class PerformanceClock {
 		}
 	}
 
-	/** Take back the newest act that counts; the clock is as if it had not been. */
+	/**
+	 * Take back the newest act that counts, upon which nothing was done; the clock is as
+	 * if it had not been.
+	 */
 	@Transactional
 	public void takeBack(PerformanceId id, int seen, Actor actor) {
-		touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
+		takeBack(id, seen, 0, actor);
+	}
+
+	/**
+	 * Take back the newest act that counts, and with it what was deducted or told to the
+	 * panel because of what the clock found by it.
+	 * @param along how many of these the referee was asked about
+	 * @throws rimebook.shared.ConflictException {@code clock-takes-along}, naming them,
+	 * if there are more or fewer
+	 */
+	@Transactional
+	public void takeBack(PerformanceId id, int seen, int along, Actor actor) {
+		Set<Instant> found = this.book.of(locked(id)).foundByLast();
+		Performance performance = touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
+		this.consequences.takeBack(performance, found, along, actor);
+	}
+
+	/** Name what would be taken back together with the newest act that counts. */
+	@Transactional(readOnly = true)
+	public List<String> takenAlong(PerformanceId id) {
+		Performance performance = this.performances.findById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+		return this.consequences.words(performance, this.book.of(performance).foundByLast());
 	}
 
 	/** Return the clock of a performance. */
@@ -131,8 +161,7 @@ public class PerformanceClock {
 
 	private Performance touch(PerformanceId id, int seen, Touch touch, Actor actor) {
 		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
-		Performance performance = this.performances.findLockedById(id.value())
-			.orElseThrow(() -> NotFoundException.of("performance", id));
+		Performance performance = locked(id);
 		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch);
@@ -143,6 +172,10 @@ public class PerformanceClock {
 		this.events.publishEvent(new ClockTouched(id, performance.segment(), before.state(), after.state(),
 				line(tap, before, after, actor, id)));
 		return performance;
+	}
+
+	private Performance locked(PerformanceId id) {
+		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
 	}
 
 	private static AuditedChange line(ClockTapView tap, ClockView before, ClockView after, Actor actor,

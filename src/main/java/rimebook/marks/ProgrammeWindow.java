@@ -1,21 +1,25 @@
 package rimebook.marks;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * How long a programme may be; both ends belong to it.
  *
  * @param seconds the length asked for
- * @param tolerance how many seconds longer or shorter it may be
+ * @param longer how many seconds longer it may be
+ * @param shorter how many seconds shorter it may be; {@code null} where only the longest
+ * is limited
  */
-public record ProgrammeWindow(int seconds, int tolerance) {
+public record ProgrammeWindow(int seconds, int longer, @Nullable Integer shorter) {
 
-	/** The fewest seconds. */
+	/** The fewest seconds, 0 where only the longest is limited. */
 	public int least() {
-		return Math.max(0, this.seconds - this.tolerance);
+		return (this.shorter != null) ? Math.max(0, this.seconds - this.shorter) : 0;
 	}
 
 	/** The most seconds. */
 	public int most() {
-		return this.seconds + this.tolerance;
+		return this.seconds + this.longer;
 	}
 
 	/** By how many seconds a time is too short; 0 for one that is not. */

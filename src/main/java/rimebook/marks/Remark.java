@@ -8,6 +8,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.Actor;
 
@@ -25,16 +26,20 @@ class Remark extends PerformanceLine {
 
 	private Instant notedAt;
 
+	private @Nullable Instant touch;
+
 	@SuppressWarnings("NullAway.Init")
 	protected Remark() {
 	}
 
-	Remark(UUID id, PerformanceId performance, RemarkKind kind, String text, Actor actor, Instant now) {
+	Remark(UUID id, PerformanceId performance, RemarkKind kind, String text, Actor actor, Instant now,
+			@Nullable Instant touch) {
 		super(id, performance);
 		this.kind = kind;
 		this.text = text;
 		this.notedBy = actor.name();
 		this.notedAt = now;
+		this.touch = touch;
 	}
 
 	/** As on the record: "fall: one skater". */
@@ -43,7 +48,7 @@ class Remark extends PerformanceLine {
 	}
 
 	RemarkView view() {
-		return new RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt);
+		return new RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt, this.touch);
 	}
 
 }

@@ -3,6 +3,14 @@ package rimebook.marks;
 import java.time.Instant;
 import java.util.UUID;
 
-/** A remark of the referee to the panel. */
-public record RemarkView(UUID id, RemarkKind kind, String text, String notedBy, Instant notedAt) {
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A remark of the referee to the panel.
+ *
+ * @param touch the touch of the clock that it tells of, as {@link ClockFinding#since};
+ * {@code null} for any other remark
+ */
+public record RemarkView(UUID id, RemarkKind kind, String text, String notedBy, Instant notedAt,
+		@Nullable Instant touch) {
 }

@@ -1,9 +1,11 @@
 package rimebook.marks;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -130,9 +132,23 @@ public class SegmentRun {
 	 */
 	@Transactional
 	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
+		note(id, kind, text, null, actor);
+	}
+
+	/**
+	 * Note a remark on what the clock found; it is taken back with the touch that it
+	 * rests on.
+	 * @param text up to 500 characters
+	 * @param touch which touch, as {@link ClockFinding#since}; {@code null} for none
+	 * @throws rimebook.shared.ConflictException {@code stale-version} if that touch was
+	 * taken back meanwhile
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
 		Performance performance = locked(id);
 		String words = Required.text("text", text, 500);
-		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant());
+		this.clocks.requireFound(performance, touch);
+		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
 		this.remarks.save(remark);
 		this.events.publishEvent(line(actor, performance, "performance.remark").to(remark.inWords()));
 	}

@@ -81,7 +81,7 @@ final class SheetEdits {
 	}
 
 	private static NotedDeduction noted(String text, String by, @Nullable Instant at) {
-		return new NotedDeduction(SheetLine.code(text), SheetLine.count(text), by, at);
+		return new NotedDeduction(SheetLine.code(text), SheetLine.count(text), by, at, null);
 	}
 
 	private static int index(SheetLine line, int size) {

@@ -57,6 +57,16 @@ public class Stand {
 				first(all, Performance::isReopened));
 	}
 
+	/**
+	 * Return a performance whose cards are closed, for a card that is added from paper;
+	 * {@code null} for one that takes cards, or has none.
+	 */
+	@Transactional(readOnly = true)
+	public StandView.@Nullable Now closed(SegmentId segment, String performance) {
+		return first(this.performances.findBySegmentOrderByStartNumber(segment.value()),
+				(one) -> one.id().toString().equals(performance) && one.hasClosedCards() && !one.takesCards());
+	}
+
 	private StandView.@Nullable Now first(List<Performance> all, Predicate<Performance> wanted) {
 		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
 	}

@@ -31,9 +31,10 @@
 		}
 	}
 
-	function fill(form, { kind, text }) {
+	function fill(form, { kind, text, touch }) {
 		form.elements.kind.value = kind;
 		form.elements.text.value = text;
+		form.elements.touch.value = touch ?? "";
 		form.elements.text.focus();
 		const number = text.search(/\d/);
 		if (number >= 0) {

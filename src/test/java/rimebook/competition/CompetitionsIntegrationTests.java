@@ -227,6 +227,17 @@ class CompetitionsIntegrationTests {
 	}
 
 	@Test
+	void keepsALongestWithoutAShortestAndBothApart() {
+		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
+		DraftEvent apart = withSegments(new DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null),
+				new DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10, 30));
+		this.competitions.changeEvent(junior.id(), junior.version(), apart, SECRETARY);
+		this.entityManager.flush();
+		this.entityManager.clear();
+		assertThat(this.competitions.event(junior.id()).draft().segments()).isEqualTo(apart.segments());
+	}
+
+	@Test
 	void asksOthersBeforeAnEventIsChanged() {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
 		this.veto.reason = "The short programme has been drawn.";

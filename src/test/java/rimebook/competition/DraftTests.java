@@ -50,6 +50,13 @@ class DraftTests {
 	}
 
 	@ParameterizedTest
+	@ValueSource(ints = { -1, 121 })
+	void shortestHasBoundsOfItsOwn(int seconds) {
+		assertRefused(() -> new DraftSegment("Free", SegmentKind.FREE, 100, 240, 10, seconds), "field-out-of-range",
+				"shorterSeconds");
+	}
+
+	@ParameterizedTest
 	@ValueSource(ints = { 0, 16 })
 	void panelHasBounds(int judges) {
 		assertRefused(() -> CompetitionFixtures.anEvent("Junior", judges), "field-out-of-range", "judges");

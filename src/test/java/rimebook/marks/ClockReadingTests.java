@@ -18,7 +18,7 @@ class ClockReadingTests {
 
 	private static final Instant CALLED = Instant.parse("2027-02-13T13:00:00Z");
 
-	private static final ProgrammeWindow FOUR_MINUTES = new ProgrammeWindow(240, 10);
+	private static final ProgrammeWindow FOUR_MINUTES = new ProgrammeWindow(240, 10, 10);
 
 	private final List<ClockTapView> taps = new ArrayList<>();
 
@@ -135,6 +135,16 @@ class ClockReadingTests {
 				.containsExactly((over > 0) ? tuple(ClockFinding.Fault.TOO_LONG, over)
 						: tuple(ClockFinding.Fault.TOO_SHORT, lacking));
 		}
+	}
+
+	@Test
+	void withALongestAloneNoProgrammeIsTooShort() {
+		ProgrammeWindow longest = new ProgrammeWindow(170, 0, null);
+		assertThat(longest.lacking(1)).isZero();
+		assertThat(longest.over(173)).isEqualTo(3);
+		ProgrammeWindow apart = new ProgrammeWindow(240, 10, 30);
+		assertThat(apart.lacking(209)).isOne();
+		assertThat(apart.over(252)).isEqualTo(2);
 	}
 
 	@Test

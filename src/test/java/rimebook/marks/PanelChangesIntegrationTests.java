@@ -24,6 +24,7 @@ import rimebook.results.Cause;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
+import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
@@ -46,6 +47,8 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 @WholeApplication
 class PanelChangesIntegrationTests {
+
+	private static final Actor KEYER = new Actor("Ann Keyer", "accountant", "test");
 
 	@Autowired
 	private ApplicationContext context;
@@ -151,6 +154,73 @@ class PanelChangesIntegrationTests {
 		refused("substitute-cards-missing", "No tablet has joined", () -> takeOver(2));
 		assertThat(latest().number()).isEqualTo(2);
 		assertThat(this.changes.ofSegment(this.segment).changes()).isEmpty();
+	}
+
+	@Test
+	void missingCardsOfTheSubstituteAreKeyedInFromPaperAlthoughTheTeamIsClosed() {
+		begin(3, 3);
+		skate(true);
+		skate(false);
+		PerformanceView second = this.run.performances(this.segment).get(1);
+		assertThat(stand()).contains("Substitute judge, No. " + second.startNumber(), "Key it in");
+		refused("card-closed", "closed", () -> key(second, seat(1), new CardMarks(500, 500), KEYER));
+		CardMarks late = new CardMarks(390, 410);
+		key(second, this.substitute, late, KEYER);
+		refused("substitute-cards-missing", "on paper", () -> takeOver(2));
+		assertThat(latest().number()).as("it does not count yet").isEqualTo(2);
+		Visitor.Page page = Crew.visitor(this.context, Role.ACCOUNTANT)
+			.open("/desk/keying/" + this.segment + "/cards/s1?closed=" + second.id());
+		assertThat(page.text()).contains("Card of Substitute judge");
+		key(second, this.substitute, late, SmallCompetition.ACCOUNTANT);
+		refused("card-closed", "closed",
+				() -> key(second, this.substitute, new CardMarks(590, 590), SmallCompetition.ACCOUNTANT));
+		takeOver(2);
+		this.ofSubstitute.put(second.entry().toString(), late);
+		assertThat(placesPublished())
+			.isEqualTo(places(SubstituteJudge.inPlaceOf(drawn(), 2, this.ofSubstitute), usual()));
+	}
+
+	@Test
+	void ofTwoJudgesWhoAreIllTheSecondIsLeftOutByRule() {
+		begin(3, 5);
+		skate(true);
+		takeOver(1);
+		refused("substitute-taken", "left out by a rule", () -> takeOver(2));
+		PerformanceView second = this.day.callNext(1);
+		this.day.seats().stream().filter((seat) -> seat.number() > 2).forEach((seat) -> send(second, seat));
+		this.day.send(second, this.substitute, 1, new CardMarks(510, 510));
+		closeWithout(second, 2);
+		assertThat(latest().standing().judgeNumbers()).containsExactly(1, 3, 4, 5);
+		assertThat(latest().standing().panelNotes()).hasSize(3);
+	}
+
+	@Test
+	void aJudgeLeftOutReturnsByARuleAlsoAfterLaterCardsWereClosed() {
+		begin(3, 3);
+		skate(false);
+		PerformanceView second = this.day.callNext(1);
+		send(second, seat(1));
+		send(second, seat(3));
+		closeWithout(second, 2);
+		skateWithout(2);
+		refused("change-settled", "by a rule: name it", this::judgeTwoComesBack);
+		refused("judge-cards-missing", "No. 2", () -> judgeTwoReturns("14.7"));
+		for (PerformanceView missed : this.run.performances(this.segment).subList(1, 3)) {
+			key(missed, seat(2), new CardMarks(450, 470), KEYER);
+			key(missed, seat(2), new CardMarks(450, 470), SmallCompetition.ACCOUNTANT);
+		}
+		judgeTwoReturns("14.7");
+		assertThat(latest().standing().judgeNumbers()).containsExactly(1, 2, 3);
+		assertThat(latest().note()).isEqualTo("The cards of Judge 2 count again (14.7). Well again");
+		assertThat(latest().standing().rows()).allMatch((row) -> row.cards().size() == 3);
+	}
+
+	private void judgeTwoReturns(String rule) {
+		this.changes.takeBack(this.segment, seat(2).id(), rule, "Well again", SmallCompetition.REFEREE);
+	}
+
+	private void key(PerformanceView performance, SeatView seat, CardMarks marks, Actor actor) {
+		this.context.getBean(PaperKeying.class).key(performance.id(), seat.id(), KeyedCard.of(marks), actor);
 	}
 
 	@Test

@@ -15,24 +15,28 @@ import rimebook.tabulation.SegmentKind;
  * What is typed about a segment. A segment without a name is not there.
  *
  * @param length minutes and seconds such as 2:40
- * @param tolerance seconds
+ * @param tolerance seconds longer
+ * @param shorter seconds shorter; empty where only the longest is limited, {@code null}
+ * where nothing was asked: as many as longer
  * @param factor a decimal number such as 0.5
  */
 record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable String length,
-		@Nullable String tolerance, @Nullable String factor) {
+		@Nullable String tolerance, @Nullable String shorter, @Nullable String factor) {
 
 	static SegmentForm none() {
-		return new SegmentForm("", SegmentKind.FREE, "", "10", "1.0");
+		return new SegmentForm("", SegmentKind.FREE, "", "10", "10", "1.0");
 	}
 
 	static SegmentForm usual(SegmentKind kind) {
-		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "", "10", "0.5")
-				: new SegmentForm("Free skating", kind, "", "10", "1.0");
+		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "", "10", "10", "0.5")
+				: new SegmentForm("Free skating", kind, "", "10", "10", "1.0");
 	}
 
 	static SegmentForm of(SegmentView view) {
 		return new SegmentForm(view.name(), view.kind(), Typed.length(view.programmeSeconds()),
-				String.valueOf(view.toleranceSeconds()), Hundredths.decimal(view.factor()));
+				String.valueOf(view.toleranceSeconds()),
+				(view.shorterSeconds() != null) ? String.valueOf(view.shorterSeconds()) : "",
+				Hundredths.decimal(view.factor()));
 	}
 
 	boolean isThere() {
@@ -50,6 +54,9 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 		within(factorTyped(), 1, 999, "factor", errors);
 		within(lengthTyped(), 30, 600, "length", errors);
 		within(toleranceTyped(), 0, 120, "tolerance", errors);
+		if (isShortestLimited()) {
+			within(shorterTyped(), 0, 120, "shorter", errors);
+		}
 	}
 
 	private void within(OptionalInt typed, int least, int most, String field, Errors errors) {
@@ -67,7 +74,16 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 
 	DraftSegment draft() {
 		return new DraftSegment(Objects.requireNonNull(this.name), Objects.requireNonNull(this.kind),
-				factorTyped().orElseThrow(), lengthTyped().orElseThrow(), toleranceTyped().orElseThrow());
+				factorTyped().orElseThrow(), lengthTyped().orElseThrow(), toleranceTyped().orElseThrow(),
+				isShortestLimited() ? shorterTyped().orElseThrow() : null);
+	}
+
+	private boolean isShortestLimited() {
+		return this.shorter == null || !this.shorter.isBlank();
+	}
+
+	private OptionalInt shorterTyped() {
+		return (this.shorter != null) ? Typed.number(this.shorter) : toleranceTyped();
 	}
 
 	private OptionalInt factorTyped() {

@@ -96,10 +96,11 @@ class ClockController {
 
 	@PostMapping("/take-back")
 	Object takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
+			@RequestParam(defaultValue = "0") int along,
 			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
 		return act(segment, inPage, redirect, "marks.clock.done.taken-back",
-				() -> this.clock.takeBack(performance, touches, actor));
+				() -> this.clock.takeBack(performance, touches, along, actor));
 	}
 
 	/** A proposed notice only fills the form; it is told to the panel when it is sent. */

@@ -75,11 +75,11 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 		return this.rules.deduction(item);
 	}
 
-	/** Never more than one deduction of the table can be. */
+	/** Never more than the table gives for one deduction. */
 	private static ClockProposal proposal(ClockFinding finding, DeductionRule rule, int found) {
-		int count = Math.min(found, DeductionRule.MOST);
+		int count = Math.min(found, rule.most());
 		return new ClockProposal(finding.fault(), finding.seconds(), DeductionRow.words(rule, count), rule.item(),
-				count, finding.isDoubtful(), rule.source().needsChecking());
+				count, finding.isDoubtful(), rule.source().needsChecking(), finding.since());
 	}
 
 }

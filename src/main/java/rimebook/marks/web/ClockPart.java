@@ -24,26 +24,27 @@ import rimebook.marks.StandView;
  * @param cause why it is interrupted, {@code null} without one
  * @param early whether so little was skated that deficient music can be reported
  * @param last what can be taken back, {@code null} for nothing
+ * @param along what goes along when that is taken back, in words
  * @param proposals what to do about what the clock found
  */
 record ClockPart(String performance, int touches, ClockState state, int run, @Nullable ReskateMarking marking,
 		ClockFace face, @Nullable ClockFace pause, @Nullable InterruptionCause cause, boolean continued, boolean early,
-		@Nullable ClockAct last, ProgrammeWindow window, List<ClockRow> log,
+		@Nullable ClockAct last, List<String> along, ProgrammeWindow window, List<ClockRow> log,
 		List<ClockProposal> proposals) implements LivePart {
 
 	/** Deficient music is reported within the first half minute. */
 	private static final int EARLY = 30;
 
 	static final ClockPart NONE = new ClockPart("", 0, ClockState.WAITING, 1, null, ClockFace.BLANK, null, null, false,
-			false, null, new ProgrammeWindow(0, 0), List.of(), List.of());
+			false, null, List.of(), new ProgrammeWindow(0, 0, 0), List.of(), List.of());
 
-	static ClockPart of(StandView.Now onIce, List<ClockProposal> proposals, RinkClock rink) {
+	static ClockPart of(StandView.Now onIce, List<String> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
 		ClockView.Interruption pause = clock.pause();
 		return new ClockPart(onIce.row().performance().id().toString(), clock.touches(), clock.state(), clock.run(),
 				clock.marking(), face(clock), (pause != null) ? ClockFace.runningSince(pause.from()) : null,
 				(pause != null) ? pause.cause() : null, clock.hasContinued(), isEarly(clock, pause), clock.last(),
-				clock.window(), ClockRow.of(clock.log(), rink), proposals);
+				along, clock.window(), ClockRow.of(clock.log(), rink), proposals);
 	}
 
 	private static ClockFace face(ClockView clock) {

@@ -1,5 +1,7 @@
 package rimebook.marks.web;
 
+import java.time.Instant;
+
 import rimebook.marks.ClockFinding;
 
 /**
@@ -11,9 +13,10 @@ import rimebook.marks.ClockFinding;
  * @param count how many, in the unit of the item
  * @param doubtful whether the clock is to be looked at before this is done
  * @param fromMemory whether the amount was written down from memory
+ * @param touch the touch of the clock that it rests on, UTC
  */
 record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count, boolean doubtful,
-		boolean fromMemory) {
+		boolean fromMemory, Instant touch) {
 
 	/** Tell whether it is a deduction, not a notice to the panel. */
 	public boolean isDeduction() {

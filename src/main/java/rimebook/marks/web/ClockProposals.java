@@ -43,7 +43,8 @@ class ClockProposals {
 		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
 				LocaleContextHolder.getLocale());
-		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0, finding.isDoubtful(), false);
+		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0, finding.isDoubtful(), false,
+				finding.since());
 	}
 
 	/** The same words were told, or, once it was known, something else about the time. */
@@ -52,7 +53,15 @@ class ClockProposals {
 			.stream()
 			.map(StandView.Told::remark)
 			.filter((remark) -> remark.kind() == RemarkKind.TIME)
-			.anyMatch((remark) -> remark.text().equals(proposal.text()) || isAnswer(remark, proposal, onIce));
+			.anyMatch((remark) -> tells(remark, proposal, onIce));
+	}
+
+	/** One that rests on a touch tells of what was found by that touch only. */
+	private static boolean tells(RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
+		if (remark.touch() != null) {
+			return remark.touch().equals(proposal.touch());
+		}
+		return remark.text().equals(proposal.text()) || isAnswer(remark, proposal, onIce);
 	}
 
 	private static boolean isAnswer(RemarkView remark, ClockProposal proposal, StandView.Now onIce) {

@@ -1,5 +1,7 @@
 package rimebook.marks.web;
 
+import java.time.Instant;
+
 import org.jspecify.annotations.Nullable;
 
 import rimebook.marks.DeductionNoter;
@@ -9,9 +11,9 @@ import rimebook.pages.Given;
 
 /** One deduction as the referee types it. */
 record DeductForm(@Nullable String performance, @Nullable String sequence, @Nullable String item,
-		@Nullable String count, @Nullable String noter) {
+		@Nullable String count, @Nullable String noter, @Nullable String touch) {
 
-	static final DeductForm EMPTY = new DeductForm("", "", "", "1", DeductionNoter.SELF.name());
+	static final DeductForm EMPTY = new DeductForm("", "", "", "1", DeductionNoter.SELF.name(), "");
 
 	PerformanceId performanceGiven() {
 		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
@@ -30,6 +32,11 @@ record DeductForm(@Nullable String performance, @Nullable String sequence, @Null
 
 	DeductionNoter noterGiven() {
 		return Given.read("noter", this.noter, DeductionNoter::valueOf, "Please choose who noted it.");
+	}
+
+	/** The touch of the clock that it is taken for; none for what is typed by hand. */
+	@Nullable Instant touchGiven() {
+		return Touched.read(this.touch);
 	}
 
 	private static String chosen(String item) {

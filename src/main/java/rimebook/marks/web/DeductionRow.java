@@ -1,6 +1,7 @@
 package rimebook.marks.web;
 
 import rimebook.marks.NotedDeduction;
+import rimebook.pages.Choice;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PointsRules;
 
@@ -16,6 +17,12 @@ record DeductionRow(String words, String notedBy, String time) {
 		return new DeductionRow(
 				rules.deduction(noted.item()).map((rule) -> words(rule, noted.count())).orElse(noted.item()),
 				noted.notedBy(), rink.time(noted.notedAt()));
+	}
+
+	/** What is offered: an amount that was written down from memory says so. */
+	static Choice choice(DeductionRule rule) {
+		String known = rule.source().needsChecking() ? "; " + rule.source().provenance().words() : "";
+		return new Choice(rule.item(), rule.name() + " (" + rule.unit() + known + ")");
 	}
 
 	static String words(DeductionRule rule, int count) {

@@ -12,10 +12,9 @@ import rimebook.marks.DeductionNoter;
 import rimebook.marks.DeductionNotes;
 import rimebook.marks.LateDeductions;
 import rimebook.marks.NotedDeduction;
+import rimebook.marks.PerformanceClock;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.StandView;
-import rimebook.pages.Choice;
-import rimebook.tabulation.points.DeductionRule;
 
 /** Lays out the clock and the deductions of the performance on the ice. */
 @Component
@@ -29,18 +28,23 @@ class IceParts {
 
 	private final LateDeductions late;
 
+	private final PerformanceClock clocks;
+
 	private final RuleSets ruleSets;
 
-	IceParts(ClockProposals proposals, DeductionNotes deductions, LateDeductions late, RuleSets ruleSets) {
+	IceParts(ClockProposals proposals, DeductionNotes deductions, LateDeductions late, PerformanceClock clocks,
+			RuleSets ruleSets) {
 		this.proposals = proposals;
 		this.deductions = deductions;
 		this.late = late;
+		this.clocks = clocks;
 		this.ruleSets = ruleSets;
 	}
 
 	ClockPart clock(StandView view, RinkClock rink) {
 		StandView.Now onIce = view.now();
-		return (onIce == null) ? ClockPart.NONE : ClockPart.of(onIce, proposals(view, onIce), rink);
+		return (onIce == null) ? ClockPart.NONE : ClockPart.of(onIce,
+				this.clocks.takenAlong(onIce.row().performance().id()), proposals(view, onIce), rink);
 	}
 
 	private List<ClockProposal> proposals(StandView view, StandView.Now onIce) {
@@ -73,16 +77,12 @@ class IceParts {
 	void forms(StandView view, Model model) {
 		if (view.event().isJudgedByPoints()) {
 			model.addAttribute("items",
-					this.ruleSets.of(view.event()).deductions().stream().map(IceParts::choice).toList());
+					this.ruleSets.of(view.event()).deductions().stream().map(DeductionRow::choice).toList());
 			model.addAttribute("noters", DeductionNoter.values());
 		}
 		if (!model.containsAttribute(DEDUCT)) {
 			model.addAttribute(DEDUCT, DeductForm.EMPTY);
 		}
-	}
-
-	private static Choice choice(DeductionRule rule) {
-		return new Choice(rule.item(), rule.name() + " (" + rule.unit() + ")");
 	}
 
 }

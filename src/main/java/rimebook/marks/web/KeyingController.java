@@ -20,7 +20,6 @@ import rimebook.pages.Choice;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
-import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.ElementWorth;
 
 /**
@@ -111,11 +110,7 @@ class KeyingController {
 	}
 
 	private static List<Choice> items(KeyingPage page) {
-		return page.pointsRules().deductions().stream().map(KeyingController::choice).toList();
-	}
-
-	private static Choice choice(DeductionRule rule) {
-		return new Choice(rule.item(), rule.name() + " (" + rule.unit() + ")");
+		return page.pointsRules().deductions().stream().map(DeductionRow::choice).toList();
 	}
 
 	private static String back(KeyingPage page) {

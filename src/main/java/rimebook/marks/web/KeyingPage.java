@@ -34,8 +34,8 @@ import rimebook.tabulation.points.PointsRules;
 /**
  * What the keying desk shows of a segment.
  *
- * @param now the performance whose papers are keyed: on the ice or opened again,
- * {@code null} for none
+ * @param now the performance whose papers are keyed: on the ice, opened again, or closed
+ * without a card that does not count, {@code null} for none
  * @param other the other one that takes cards, {@code null} for none
  * @param next who comes next, {@code null} for nobody
  * @param list the elements called, {@code null} before the first list
@@ -199,8 +199,16 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		return this.now != null && this.now.row().performance().status() == PerformanceStatus.REOPENED;
 	}
 
-	/** What an address ends with so that it stays with a performance opened again. */
+	/** Tell whether the cards are closed, and one that does not count is added. */
+	public boolean isClosed() {
+		return this.now != null && !this.now.row().performance().status().takesCards();
+	}
+
+	/** What an address ends with so that it stays with a performance not on the ice. */
 	public String query() {
+		if (isClosed()) {
+			return "?closed=" + performance();
+		}
 		return isAgain() ? "?performance=" + performance() : "";
 	}
 

@@ -66,8 +66,25 @@ class KeyingPages {
 	@Transactional(readOnly = true)
 	public KeyingPage of(SegmentId segment, String wanted, Actor viewer) {
 		StandView view = this.stand.ofSegment(segment);
+		return page(view, about(view, wanted), viewer);
+	}
+
+	/**
+	 * Look at a performance whose cards are closed, of which a card that does not count
+	 * is added.
+	 * @throws NotFoundException if its cards are not closed
+	 */
+	@Transactional(readOnly = true)
+	public KeyingPage ofClosed(SegmentId segment, String closed, Actor viewer) {
+		StandView.Now about = this.stand.closed(segment, closed);
+		if (about == null) {
+			throw NotFoundException.of("performance", closed);
+		}
+		return page(this.stand.ofSegment(segment), about, viewer);
+	}
+
+	private KeyingPage page(StandView view, StandView.@Nullable Now about, Actor viewer) {
 		EventView event = view.event();
-		StandView.Now about = about(view, wanted);
 		PerformanceId now = (about != null) ? about.row().performance().id() : null;
 		PerformanceId judged = event.isJudgedByPoints() ? now : null;
 		boolean points = event.isJudgedByPoints();
@@ -104,6 +121,9 @@ class KeyingPages {
 	}
 
 	private static StandView.@Nullable Row other(StandView view, StandView.@Nullable Now about) {
+		if (about != view.now() && about != view.reopened()) {
+			return null;
+		}
 		StandView.Now other = (about == view.now()) ? view.reopened() : view.now();
 		return (other != null) ? other.row() : null;
 	}

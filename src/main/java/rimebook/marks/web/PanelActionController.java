@@ -65,9 +65,8 @@ class PanelActionController {
 	@PostMapping("/take-back-seat")
 	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKE_BACK) TakeBackForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
-		return answer(segment,
-				Submission.refused(errors,
-						() -> this.changes.takeBack(segment, form.seatGiven(), form.reasonGiven(), actor)),
+		return answer(segment, Submission.refused(errors,
+				() -> this.changes.takeBack(segment, form.seatGiven(), form.ruleGiven(), form.reasonGiven(), actor)),
 				"marks.takeback.done", model, redirect);
 	}
 

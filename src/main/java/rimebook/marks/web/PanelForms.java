@@ -53,7 +53,7 @@ class PanelForms {
 		model.addAttribute("takenBack",
 				panel.changes()
 					.stream()
-					.filter(SegmentPanel.Change::canTakeBack)
+					.filter((change) -> change.canTakeBack() || change.byRule())
 					.map((change) -> Choice.of(change.seat(), change.words()))
 					.toList());
 		form(REOPEN, ReopenForm.about(lastClosed), model);

@@ -44,8 +44,10 @@ class PaperController {
 	}
 
 	@ModelAttribute(PAGE)
-	KeyingPage page(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance, Actor actor) {
-		return this.pages.of(segment, performance, actor);
+	KeyingPage page(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance,
+			@RequestParam(defaultValue = "") String closed, Actor actor) {
+		return closed.isEmpty() ? this.pages.of(segment, performance, actor)
+				: this.pages.ofClosed(segment, closed, actor);
 	}
 
 	@GetMapping
@@ -84,12 +86,13 @@ class PaperController {
 	}
 
 	private String next(SeatPaper keyed, KeyingPage before, Actor actor, RedirectAttributes redirect) {
-		KeyingPage page = this.pages.of(before.segment().id(), before.performance(), actor);
+		KeyingPage page = before.isClosed() ? before
+				: this.pages.of(before.segment().id(), before.performance(), actor);
 		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
 			return settlePage(page, page.address(keyed.seat()));
 		}
 		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
-		Optional<SeatPaper> next = page.nextToKey(keyed);
+		Optional<SeatPaper> next = page.isClosed() ? Optional.empty() : page.nextToKey(keyed);
 		return next.map((paper) -> cardPage(page, page.address(paper.seat()))).orElse(back(page));
 	}
 

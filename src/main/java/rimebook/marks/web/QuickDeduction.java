@@ -26,6 +26,13 @@ enum QuickDeduction {
 		return Arrays.stream(values()).filter((quick) -> rules.deduction(quick.item).isPresent()).toList();
 	}
 
+	/** Tell whether an amount of theirs was written down from memory. */
+	static boolean anyFromMemory(PointsRules rules) {
+		return Arrays.stream(values())
+			.flatMap((quick) -> rules.deduction(quick.item).stream())
+			.anyMatch((rule) -> rule.source().needsChecking());
+	}
+
 	public String item() {
 		return this.item;
 	}

@@ -1,5 +1,7 @@
 package rimebook.marks.web;
 
+import java.time.Instant;
+
 import org.jspecify.annotations.Nullable;
 
 import rimebook.marks.PerformanceId;
@@ -7,15 +9,15 @@ import rimebook.marks.RemarkKind;
 import rimebook.pages.Given;
 
 /** A remark to the panel as it is typed. */
-record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text) {
+record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text, @Nullable String touch) {
 
 	static RemarkForm about(String performance) {
-		return new RemarkForm(performance, RemarkKind.FALL.name(), "");
+		return new RemarkForm(performance, RemarkKind.FALL.name(), "", "");
 	}
 
 	/** The same performance with a prepared remark. */
 	RemarkForm filled(QuickRemark quick, String words) {
-		return new RemarkForm(this.performance, quick.kind().name(), words);
+		return new RemarkForm(this.performance, quick.kind().name(), words, "");
 	}
 
 	PerformanceId performanceGiven() {
@@ -24,6 +26,13 @@ record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable
 
 	RemarkKind kindGiven() {
 		return Given.read("kind", this.kind, RemarkKind::valueOf, "Please choose what kind of remark it is.");
+	}
+
+	/**
+	 * The touch of the clock that it tells of; none for what is not about the time.
+	 */
+	@Nullable Instant touchGiven() {
+		return RemarkKind.TIME.name().equals(this.kind) ? Touched.read(this.touch) : null;
 	}
 
 }

@@ -78,8 +78,8 @@ class StandActionController {
 	@PostMapping(path = "/remarks", params = "!quick")
 	String note(@PathVariable SegmentId segment, @ModelAttribute(StandPage.REMARK) RemarkForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
-		if (Submission.refused(errors,
-				() -> this.run.note(form.performanceGiven(), form.kindGiven(), Given.text(form.text()), actor))) {
+		if (Submission.refused(errors, () -> this.run.note(form.performanceGiven(), form.kindGiven(),
+				Given.text(form.text()), form.touchGiven(), actor))) {
 			return this.page.show(segment, null, model);
 		}
 		Notice.give(redirect, "marks.stand.noted");

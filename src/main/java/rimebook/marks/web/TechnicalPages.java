@@ -86,6 +86,7 @@ class TechnicalPages {
 		model.addAttribute("codes",
 				rules.values().values().keySet().stream().map((code) -> code(rules, code)).toList());
 		model.addAttribute("items", QuickDeduction.in(rules));
+		model.addAttribute("fromMemory", QuickDeduction.anyFromMemory(rules));
 		parts(view).into(model);
 	}
 

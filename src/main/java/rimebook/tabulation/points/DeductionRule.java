@@ -12,10 +12,11 @@ import rimebook.tabulation.TabulationException;
  * @param basis what the amount depends on
  * @param unit what is counted, for example "skaters down in one fall"
  * @param steps ascending; exactly one, from 1, unless the basis is steps
+ * @param most the highest count that is proposed for one deduction, 1 to {@link #MOST}
  * @param source where the item comes from
  */
 public record DeductionRule(String item, String name, DeductionBasis basis, String unit, List<DeductionStep> steps,
-		RuleSource source) {
+		int most, RuleSource source) {
 
 	/** The highest count of one deduction. */
 	public static final int MOST = 1000;
@@ -34,6 +35,12 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 		if (!areAscending(steps) || (basis != DeductionBasis.STEPS && (steps.size() > 1 || steps.get(0).from() != 1))) {
 			throw Refusal.deductionSteps(item);
 		}
+	}
+
+	/** One that the table gives no highest count for. */
+	public DeductionRule(String item, String name, DeductionBasis basis, String unit, List<DeductionStep> steps,
+			RuleSource source) {
+		this(item, name, basis, unit, steps, MOST, source);
 	}
 
 	private static boolean areAscending(List<DeductionStep> steps) {

@@ -96,7 +96,13 @@ final class RuleReader {
 		return first.read("item", (item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES),
 				first.text("unit"),
 				steps.stream().map((step) -> new DeductionStep(step.whole("from"), step.points("points"))).toList(),
-				RuleSource.of(first)));
+				most(first), RuleSource.of(first)));
+	}
+
+	/** A table without the column, or a row without a number in it, limits nothing. */
+	private static int most(TextTable.Row first) {
+		return (!first.has("most") || first.text("most").isEmpty()) ? DeductionRule.MOST
+				: Math.max(1, Math.min(first.whole("most"), DeductionRule.MOST));
 	}
 
 }

@@ -102,6 +102,10 @@ final class TextTable {
 			return index;
 		}
 
+		boolean has(String column) {
+			return TextTable.this.has(column);
+		}
+
 		String text(String column) {
 			return this.line.fields().get(index(column));
 		}

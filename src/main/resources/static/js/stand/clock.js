@@ -68,6 +68,14 @@ document.addEventListener("click", (event) => {
 	}
 });
 
+/* A team may wait only while it is interrupted or about to skate again: the form is there with its link. */
+function showWait() {
+	const form = document.getElementById("let-wait");
+	if (form) {
+		form.hidden = !document.querySelector("#clock [data-opens=let-wait]");
+	}
+}
+
 sendWithoutLeaving();
 
 /* Whoever acts by keyboard stays at the clock, but never on the button that came in the place of the last. */
@@ -79,6 +87,7 @@ document.body.addEventListener("htmx:oobAfterSwap", () => {
 		document.getElementById("clock")?.focus();
 	}
 	within = false;
+	showWait();
 	tellKeys();
 	tick();
 });

@@ -141,6 +141,28 @@ class CompetitionPagesTests {
 	}
 
 	@Test
+	void aSegmentWithoutAShortestIsTypedByLeavingItEmpty() {
+		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
+		assertThat(this.mvc.post()
+			.uri(PAGE + "/events/new")
+			.with(csrf())
+			.param("name", "Junior")
+			.param("method", "MAJORITY")
+			.param("judges", "7")
+			.param("first.name", "Short programme")
+			.param("first.kind", "SHORT")
+			.param("first.length", "2:50")
+			.param("first.tolerance", "0")
+			.param("first.shorter", "")
+			.param("first.factor", "0.5")).hasStatus3xxRedirection();
+		then(this.competitions).should()
+			.addEvent(eq(ID),
+					assertArg((draft) -> assertThat(draft.segments())
+						.containsExactly(new DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null))),
+					any());
+	}
+
+	@Test
 	void movesTheCompetition() {
 		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", "RUNNING"))
 			.hasRedirectedUrl(PAGE);

@@ -36,26 +36,28 @@ class ClockDeductionsTests {
 			"INTERRUPTION, 40, interruption, 40, Interruption in excess: -3.00 (40)",
 			"INTERRUPTION, 41, restart, 1, Restart with allowance: -5.00" })
 	void eachFindingHasItsItemOfTheTable(ClockFinding.Fault fault, int seconds, String item, int count, String text) {
-		assertThat(of(List.of(), finding(fault, seconds)))
-			.containsExactly(new ClockProposal(fault, seconds, text, item, count, false, true));
+		assertThat(of(List.of(), finding(fault, seconds))).containsExactly(
+				new ClockProposal(fault, seconds, text, item, count, finding(fault, seconds).isDoubtful(), true, NOW));
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "TOO_LONG, 30, false", "TOO_LONG, 31, true", "TOO_SHORT, 31, true", "LATE_START, 75, false",
-			"INTERRUPTION, 41, false" })
-	void timeMoreThanHalfAMinuteOutsideIsAskedAbout(ClockFinding.Fault fault, int seconds, boolean asked) {
+	@CsvSource({ "TOO_LONG, 30, false", "TOO_LONG, 31, true", "TOO_SHORT, 31, true", "LATE_START, 90, false",
+			"LATE_START, 91, true", "INTERRUPTION, 40, false", "INTERRUPTION, 41, true" })
+	void whatIsMoreThanHalfAMinuteBeyondIsAskedAbout(ClockFinding.Fault fault, int seconds, boolean asked) {
 		assertThat(of(List.of(), finding(fault, seconds))).extracting(ClockProposal::doubtful).containsExactly(asked);
 	}
 
 	@Test
 	void clockThatWasForgottenProposesNoMoreThanTheTableTakes() {
 		assertThat(of(List.of(), finding(ClockFinding.Fault.TOO_LONG, 6 * 3600))).extracting(ClockProposal::count)
-			.containsExactly(1000);
+			.containsExactly(6);
+		assertThat(of(List.of(), finding(ClockFinding.Fault.LATE_START, 3600))).extracting(ClockProposal::count)
+			.containsExactly(1);
 	}
 
 	@Test
 	void whatIsNotedAnswersOneFinding() {
-		List<ClockProposal> left = of(List.of(new NotedDeduction("interruption", 15, "Runa Hale", NOW)),
+		List<ClockProposal> left = of(List.of(new NotedDeduction("interruption", 15, "Runa Hale", NOW, null)),
 				finding(ClockFinding.Fault.INTERRUPTION, 15), finding(ClockFinding.Fault.INTERRUPTION, 30),
 				finding(ClockFinding.Fault.TOO_LONG, 3));
 		assertThat(left).extracting(ClockProposal::item, ClockProposal::seconds)

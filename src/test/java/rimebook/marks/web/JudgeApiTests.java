@@ -92,7 +92,7 @@ class JudgeApiTests {
 	void tableShowsMarksWithOneDecimal() {
 		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
 				List.of(new JudgeTable.Notice(
-						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED), true)));
+						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null), true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",

@@ -16,6 +16,7 @@ import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.competition.PointsChoice;
+import rimebook.competition.SegmentView;
 import rimebook.marks.ClockAct;
 import rimebook.marks.ClockFixtures;
 import rimebook.marks.ClockState;
@@ -170,6 +171,81 @@ class StandClockIntegrationTests {
 		assertThat(page.document().select("#deductions").text()).contains("Time violation: -2.00 (2)");
 		assertThat(page.document().select(".proposals form[action$=/deductions] [value=time]")).isEmpty();
 		assertThat(noted()).extracting(NotedDeduction::item, NotedDeduction::count).containsExactly(tuple("time", 2));
+	}
+
+	@Test
+	void touchTakesItsDeductionAlongAfterAsking() {
+		callInPoints();
+		SegmentView segment = this.day.event().segments().get(0);
+		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		Visitor.Page old = stand();
+		Visitor.Page page = deduct(stand().press(".proposals form"), "fall", "1", "SELF");
+		assertThat(page.document().select("#take-along").text()).contains("Take back the stop", "Time violation -2.00")
+			.doesNotContain("Fall");
+		assertThat(old.press("form[action$=/clock/take-back]").document().select("[role=alert]").text())
+			.contains("with this touch goes", "Time violation -2.00", "Nothing was changed");
+		assertThat(clockState()).isEqualTo(ClockState.STOPPED);
+		page = page.press("#take-along form");
+		assertThat(clockState()).isEqualTo(ClockState.RUNNING);
+		assertThat(noted()).extracting(NotedDeduction::item).containsExactly("fall");
+		assertThat(page.document().select("#take-along")).isEmpty();
+	}
+
+	@Test
+	void touchTakesItsNoticeAlongAndThePanelIsTold() {
+		SegmentView segment = this.day.event().segments().get(0);
+		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 12;
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		Visitor.Page page = stand().submit(".notice-proposal", Map.of()).press("#take-along form");
+		assertThat(page.document().select("#told").text())
+			.contains("On the ice: Taken back: 12 s too long: deduct 0.2 from both marks");
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.STOP, 5);
+		assertThat(stand().document().select(".proposals").text()).as("a time found anew is proposed anew")
+			.contains("Tell the panel", "s too long");
+	}
+
+	@Test
+	void whatWasFoundByATouchTakenBackMeanwhileIsNotDeducted() {
+		callInPoints();
+		SegmentView segment = this.day.event().segments().get(0);
+		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		Visitor.Page old = stand();
+		stand().press("form[action$=/clock/take-back]");
+		assertThat(old.press(".proposals form").text()).contains("no longer stands");
+		assertThat(this.deductions.ofPerformance(this.onIce.id())).isEmpty();
+	}
+
+	@Test
+	void lateStartAndInterruptionAskBeforeTheyAreDeducted() {
+		callInPoints();
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockAct.START, 60)
+			.interrupted(InterruptionCause.INJURY, 50)
+			.touched(ClockAct.RESUME, 5);
+		Visitor.Page page = stand();
+		assertThat(page.document().select(".proposals details").text()).contains("Interrupted for 0:45",
+				"Was its cause the team’s own");
+		assertThat(page.document().select(".proposals .accept")).hasSize(1)
+			.allSatisfy((button) -> assertThat(button.closest("details")).isNotNull());
+	}
+
+	@Test
+	void figuresFromMemorySaySoWhereTheRefereeActsOnThem() {
+		callInPoints();
+		Visitor.Page page = stand();
+		assertThat(page.document().select("#item option[value=fall]").text()).contains("from memory");
+		assertThat(page.document().select("#clock").text()).contains("are from memory, look them up");
+	}
+
+	@Test
+	void othersSkateFirstOnlyWhileTheTeamMayWait() {
+		assertThat(stand().document().select("#let-wait[hidden]")).hasSize(1);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60);
+		assertThat(stand().document().select("#let-wait[hidden]")).hasSize(1);
+		ClockFixtures.of(this.context, this.onIce).interrupted(InterruptionCause.RINK, 20);
+		assertThat(stand().document().select("#let-wait:not([hidden])")).hasSize(1);
 	}
 
 	@Test

@@ -22,6 +22,12 @@ class DeductionRuleTests {
 
 	/** Amounts from memory, as the rule set says of itself. */
 	@Test
+	void theTableSaysHowManyAreProposedAtMost() {
+		assertThat(PublishedRules.RULES.deduction("time").orElseThrow().most()).isEqualTo(6);
+		assertThat(PublishedRules.RULES.deduction("fall").orElseThrow().most()).isEqualTo(DeductionRule.MOST);
+	}
+
+	@Test
 	void perSkaterTakesTheAmountForEach() {
 		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionBasis.PER_SKATER, "skaters",
 				List.of(new DeductionStep(1, new Points(50))), PointsFixtures.SOURCE);
