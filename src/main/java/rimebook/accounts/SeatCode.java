@@ -1,6 +1,7 @@
 package rimebook.accounts;
 
 import java.time.Instant;
+import java.util.Objects;
 import java.util.UUID;
 
 import jakarta.persistence.Column;
@@ -40,6 +41,14 @@ class SeatCode {
 
 	private boolean faulty;
 
+	private @Nullable String askedDigest;
+
+	private String askedDevice = "";
+
+	private @Nullable Instant askedAt;
+
+	private boolean askedRefused;
+
 	/** For Hibernate. */
 	@SuppressWarnings("NullAway")
 	protected SeatCode() {
@@ -63,6 +72,7 @@ class SeatCode {
 		this.lastHeardAt = null;
 		this.waiting = 0;
 		this.faulty = false;
+		forgetQuestion();
 	}
 
 	/** Give the seat to a tablet; one that held it before no longer does. */
@@ -73,6 +83,55 @@ class SeatCode {
 		this.lastHeardAt = now;
 		this.waiting = 0;
 		this.faulty = false;
+		forgetQuestion();
+	}
+
+	/** Let another tablet ask for the seat; whichever asked before does no longer. */
+	void ask(String digest, String device, Instant now) {
+		this.askedDigest = digest;
+		this.askedDevice = device;
+		this.askedAt = now;
+		this.askedRefused = false;
+	}
+
+	/** Give the seat to the tablet that asks for it. */
+	void giveToAsking(Instant now) {
+		pair(Objects.requireNonNull(this.askedDigest), this.askedDevice, now);
+	}
+
+	/** Keep that the referee said no, so that the tablet is told. */
+	void refuseAsking() {
+		this.askedRefused = true;
+	}
+
+	private void forgetQuestion() {
+		this.askedDigest = null;
+		this.askedDevice = "";
+		this.askedAt = null;
+		this.askedRefused = false;
+	}
+
+	boolean isAskedRefused() {
+		return this.askedRefused;
+	}
+
+	/** Tell whether a tablet asked at that moment and waits for an answer. */
+	boolean isAskedSince(Instant moment) {
+		return this.askedAt != null && !this.askedRefused && this.askedAt.equals(moment);
+	}
+
+	SeatQuestion question() {
+		return new SeatQuestion(this.seatId, this.label, this.askedDevice, Objects.requireNonNull(this.askedAt),
+				this.device, this.lastHeardAt);
+	}
+
+	/** Tell whether a tablet holds the seat and was heard at that time or later. */
+	boolean isLive(Instant then) {
+		return this.deviceDigest != null && wasHeardSince(then);
+	}
+
+	boolean isHeldBy(String digest) {
+		return digest.equals(this.deviceDigest);
 	}
 
 	/** Tell whether the tablet was heard at that time or later. */

@@ -1,6 +1,7 @@
 package rimebook.accounts;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -21,6 +22,17 @@ interface SeatCodeRepository extends Repository<SeatCode, UUID> {
 	/** Locks the row, so that of two tablets joining at once one is the newer. */
 	@Lock(LockModeType.PESSIMISTIC_WRITE)
 	Optional<SeatCode> findByCode(String code);
+
+	/** Locks the row, as {@link #findByCode}. */
+	@Lock(LockModeType.PESSIMISTIC_WRITE)
+	Optional<SeatCode> findByAskedDigest(String digest);
+
+	/** Locks the row, as {@link #findByCode}. */
+	@Lock(LockModeType.PESSIMISTIC_WRITE)
+	Optional<SeatCode> findBySeatId(UUID seat);
+
+	/** The seats that a tablet asks for since a time, the oldest question first. */
+	List<SeatCode> findByAskedRefusedFalseAndAskedAtAfterOrderByAskedAt(Instant since);
 
 	Optional<SeatCode> findByDeviceDigest(String digest);
 

@@ -3,10 +3,12 @@ package rimebook.accounts;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,7 +22,7 @@ import rimebook.shared.RuleViolationException;
  * The codes that judges' tablets join with: one a seat, of 8 characters without
  * look-alikes. Whoever types it holds the seat with a signed token of 32 random bytes, of
  * which only the digest is kept; the newest tablet wins and the one before it is shut
- * out.
+ * out, once it is quiet or the referee says yes.
  */
 @Service
 public class SeatCodes {
@@ -82,16 +84,36 @@ public class SeatCodes {
 	}
 
 	/**
-	 * Give the seat of a code to a tablet. Small letters, blanks and hyphens in the code
-	 * do not matter.
+	 * Give the seat of a code to a tablet, or let it ask for the seat while another one
+	 * that has it is alive. Small letters, blanks and hyphens in the code do not matter.
 	 * @param code what was typed or scanned
 	 * @param device the tablet's address and browser
+	 * @param held the seat that this very tablet has, {@code null} for none
 	 * @return the seat and the token to show from now on
 	 * @throws RuleViolationException {@code seat-code-unknown} on the field {@code code}
 	 */
 	@Transactional
-	public SeatPairing pair(String code, String device) {
+	public SeatPairing pair(String code, String device, @Nullable SeatGrant held) {
 		SeatCode seat = this.codes.findByCode(normal(code)).orElseThrow(SeatCodes::unknown);
+		boolean own = held != null && held.seat().equals(seat.grant().seat());
+		return (!own && seat.isLive(this.clock.instant().minus(SeatTakeovers.ALIVE))) ? ask(seat, device)
+				: pair(seat, device);
+	}
+
+	private SeatPairing ask(SeatCode seat, String device) {
+		String token = this.signs.signed(this.tokens.token());
+		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
+		seat.ask(SecretTokens.digest(token), name, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+		SeatGrant grant = seat.grant();
+		this.events.publishEvent(
+				AuditedChange
+					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
+							"seat.asked-for")
+					.from(seat.deviceName(), name));
+		return new SeatPairing(grant, token, true);
+	}
+
+	private SeatPairing pair(SeatCode seat, String device) {
 		String token = this.signs.signed(this.tokens.token());
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
@@ -102,7 +124,7 @@ public class SeatCodes {
 					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
 							"seat.paired")
 					.from(former, name));
-		return new SeatPairing(grant, token);
+		return new SeatPairing(grant, token, false);
 	}
 
 	/**

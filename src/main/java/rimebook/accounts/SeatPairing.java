@@ -5,8 +5,10 @@ package rimebook.accounts;
  *
  * @param seat what it may act for
  * @param token what it must show with every request; kept nowhere else
+ * @param waiting whether the token opens nothing before the referee says yes, since the
+ * seat's own tablet is alive
  */
-public record SeatPairing(SeatGrant seat, String token) {
+public record SeatPairing(SeatGrant seat, String token, boolean waiting) {
 
 	@Override
 	public String toString() {

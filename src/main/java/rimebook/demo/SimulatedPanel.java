@@ -23,6 +23,7 @@ import rimebook.marks.Stand;
 import rimebook.marks.StandView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
+import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 import rimebook.shared.RimebookException;
 
@@ -57,14 +58,23 @@ class SimulatedPanel {
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
+	private final SeatTakeoverQuestions questions;
+
 	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, PointsRehearsal points,
-			Environment environment) {
+			SeatTakeoverQuestions questions, Environment environment) {
 		this.demo = demo;
 		this.run = run;
 		this.stand = stand;
 		this.panels = panels;
 		this.points = points;
+		this.questions = questions;
 		this.environment = environment;
+	}
+
+	/** The simulated referee lets whoever asks for a seat have it. */
+	private void giveSeats(StandView view) {
+		this.questions.ofEvent(view.event().id())
+			.forEach((one) -> this.questions.answer(one.seat(), one.askedAt(), true, DemoCrew.REFEREE));
 	}
 
 	/** The first segment that is not finished, else the last, as the referee sees it. */
@@ -135,6 +145,7 @@ class SimulatedPanel {
 		}
 		try {
 			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> joined(seat));
+			giveSeats(look());
 			send(tablet, seat, performance, now.row().team());
 		}
 		catch (IOException ex) {
@@ -183,6 +194,7 @@ class SimulatedPanel {
 	private void awaitVisitors() throws InterruptedException {
 		long patience = LEFT_TO_VISITOR.toSeconds();
 		while (isSomethingMissing() && patience-- > 0) {
+			giveSeats(look());
 			Thread.sleep(1000);
 		}
 		StandView view = look();

@@ -48,6 +48,7 @@ final class PathRules {
 			everybody("/judge"),
 			everybody("/api/seat-pairings"),
 
+			everybody("/judge/waiting"),
 			seat("/judge/**"),
 			seat("/api/cards/**"),
 			seat("/api/points-cards/**"),
@@ -63,6 +64,7 @@ final class PathRules {
 			people("/desk/draw/**", REFEREE).read(SECRETARY, ACCOUNTANT),
 			people("/desk/panel/*/slips", REFEREE, SECRETARY),
 			people("/desk/panel/*/slips.pdf", REFEREE, SECRETARY),
+			people("/desk/panel/*/takeover", REFEREE),
 			people("/desk/panel/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/officials/**", REFEREE, SECRETARY).read(ACCOUNTANT),
 			people("/desk/stand/**", REFEREE),

@@ -49,6 +49,9 @@ class AccountsIntegrationTests {
 	private SeatCodes seatCodes;
 
 	@Autowired
+	private SeatTakeovers takeovers;
+
+	@Autowired
 	private UserDetailsService signIns;
 
 	@Autowired
@@ -181,12 +184,24 @@ class AccountsIntegrationTests {
 	}
 
 	@Test
-	void aCodeGivesASeatToTheNewestTablet() {
+	void aLiveSeatIsTakenOverOnlyWithTheRefereesYes() {
 		UUID seat = UUID.randomUUID();
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		String typed = " " + code.substring(0, 4).toLowerCase() + "-" + code.substring(4) + " ";
-		SeatPairing first = this.seatCodes.pair(typed, "tablet one");
-		SeatPairing second = this.seatCodes.pair(code, "tablet two");
+		SeatPairing first = this.seatCodes.pair(typed, "tablet one", null);
+		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		assertThat(second.waiting()).isTrue();
+		assertThat(this.seatCodes.grantOf(first.token())).isPresent();
+		assertThat(this.seatCodes.grantOf(second.token())).isEmpty();
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.WAITING);
+		SeatQuestion question = question(seat);
+		assertThat(question.device()).isEqualTo("tablet two");
+		assertThat(question.holder()).isEqualTo("tablet one");
+		this.takeovers.answer(seat, question.askedAt(), true, ADMINISTRATOR);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.TAKEN);
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(() -> this.takeovers.answer(seat, question.askedAt(), true, ADMINISTRATOR))
+			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-question-gone"));
 		assertThat(this.seatCodes.grantOf(first.token())).isEmpty();
 		assertThat(this.seatCodes.grantOf(second.token())).contains(new SeatGrant(seat, "Judge 3, Adult"));
 		assertThat(this.seatCodes.deviceOf(seat).device()).isEqualTo("tablet two");
@@ -194,17 +209,68 @@ class AccountsIntegrationTests {
 	}
 
 	@Test
+	void aTabletThatIsRefusedIsToldAndTheOtherKeepsTheSeat() {
+		UUID seat = UUID.randomUUID();
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		SeatPairing first = this.seatCodes.pair(code, "tablet one", null);
+		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		this.takeovers.answer(seat, question(seat).askedAt(), false, ADMINISTRATOR);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.REFUSED);
+		assertThat(this.seatCodes.grantOf(first.token())).isPresent();
+		assertThat(this.takeovers.open()).noneMatch((one) -> one.seat().equals(seat));
+	}
+
+	@Test
+	void theSameTabletAndAQuietSeatAskNobody() {
+		UUID seat = UUID.randomUUID();
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		SeatPairing first = this.seatCodes.pair(code, "tablet one", null);
+		SeatPairing again = this.seatCodes.pair(code, "tablet one", first.seat());
+		assertThat(again.waiting()).isFalse();
+		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		silence(seat);
+		assertThat(this.takeovers.look(second.token())).as("quiet while it waits").isEqualTo(SeatWait.TAKEN);
+		silence(seat);
+		assertThat(this.seatCodes.pair(code, "tablet three", null).waiting()).isFalse();
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.GONE);
+	}
+
+	@Test
+	void aNewCodeEndsTheQuestion() {
+		UUID seat = UUID.randomUUID();
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		this.seatCodes.pair(code, "tablet one", null);
+		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.GONE);
+	}
+
+	private SeatQuestion question(UUID seat) {
+		return this.takeovers.open().stream().filter((one) -> one.seat().equals(seat)).findFirst().orElseThrow();
+	}
+
+	private void silence(UUID seat) {
+		this.entities.flush();
+		this.entities.createNativeQuery("update seat_code set last_heard_at = :then where seat_id = :seat")
+			.setParameter("then", Instant.now().minusSeconds(61))
+			.setParameter("seat", seat)
+			.executeUpdate();
+		this.entities.clear();
+	}
+
+	@Test
 	void aNewCodeVoidsCodeAndTablet() {
 		UUID seat = UUID.randomUUID();
 		String former = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		SeatPairing pairing = this.seatCodes.pair(former, "tablet");
+		SeatPairing pairing = this.seatCodes.pair(former, "tablet", null);
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		assertThat(this.seatCodes.codeOf(seat)).contains(code);
 		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
 		SeatDevice device = this.seatCodes.deviceOf(seat);
 		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, false, device.issuedAt()));
 		assertThat(device.issuedAt()).isNotNull();
-		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> this.seatCodes.pair(former, "tablet"))
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.seatCodes.pair(former, "tablet", null))
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-code-unknown"))
 			.satisfies((ex) -> assertThat(ex.field()).isEqualTo("code"));
 	}

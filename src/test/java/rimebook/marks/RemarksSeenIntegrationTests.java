@@ -13,6 +13,7 @@ import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.SeatCodes;
+import rimebook.accounts.SeatTakeovers;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
@@ -116,11 +117,17 @@ class RemarksSeenIntegrationTests {
 	@Test
 	void cardsThatWaitAreToldUntilAnotherTabletJoins() {
 		this.panels.issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
-		this.codes.pair(seat(0).code(), "a tablet");
+		this.codes.pair(seat(0).code(), "a tablet", null);
 		this.panels.noteTablet(seat(0).id(), 2, false);
 		assertThat(this.stand.ofSegment(this.day.segment(1)).now().seats()).extracting(StandView.SeatCard::waiting)
 			.containsExactly(2, 0, 0);
-		this.codes.pair(seat(0).code(), "another tablet");
+		this.codes.pair(seat(0).code(), "another tablet", null);
+		assertThat(seat(0).waiting()).as("the first tablet has the seat until the referee says yes").isEqualTo(2);
+		SeatTakeovers takeovers = this.context.getBean(SeatTakeovers.class);
+		takeovers.open()
+			.stream()
+			.filter((one) -> one.seat().equals(seat(0).id().value()))
+			.forEach((one) -> takeovers.answer(one.seat(), one.askedAt(), true, SmallCompetition.REFEREE));
 		assertThat(seat(0).waiting()).isZero();
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.panels.noteTablet(seat(0).id(), -1, false))

@@ -1,6 +1,7 @@
 package rimebook.panels;
 
 import java.net.http.HttpResponse;
+import java.util.Map;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -86,7 +87,19 @@ class GuessedCodesIntegrationTests {
 		Visitor.Page panel = this.referee.open("/desk/panel/" + this.day.event().id());
 		assertThat(panel.text()).contains("From 127.0.0.1, Firefox, at", "stopped until");
 		assertThat(panel.press("form[action$=/free]").text()).contains("That device may try a code again.");
-		assertThat(pair(code()).statusCode()).isEqualTo(200);
+		assertThat(pair(code()).statusCode()).as("the seat's own tablet is alive").isEqualTo(202);
+		panel = this.referee.open("/desk/panel/" + this.day.event().id());
+		assertThat(panel.text()).contains("A second tablet asks for a seat", "It waits for the referee’s word");
+		Visitor.Page stand = this.referee.open("/desk/stand/" + this.segment);
+		assertThat(stand.document().select("#guesses").text()).contains("A second tablet asks for a seat");
+		assertThat(stand.submit("form[action$=/seat-question]", Map.of("yes", "false")).text())
+			.contains("The seat stays with the tablet that has it");
+		assertThat(pair(code()).statusCode()).isEqualTo(202);
+		panel = this.referee.open("/desk/panel/" + this.day.event().id());
+		assertThat(panel.submit("form[action$=/takeover]", Map.of("yes", "true")).text())
+			.contains("The other tablet has the seat now");
+		assertThat(this.database.sql("select action from record_line order by number").query(String.class).list())
+			.contains("seat.asked-for", "seat.kept", "seat.handed-over");
 	}
 
 	@Test

@@ -415,21 +415,21 @@ class PanelsIntegrationTests {
 			.doesNotHaveDuplicates()
 			.allSatisfy((code) -> assertThat(code).hasSize(8));
 		assertThat(this.panels.issueCodes(this.junior, REFEREE)).isEqualTo(panel);
-		assertThat(this.codes.pair(code(judges.get(2)), "tablet").seat().label()).isEqualTo("Judge 3, Junior");
+		assertThat(this.codes.pair(code(judges.get(2)), "tablet", null).seat().label()).isEqualTo("Judge 3, Junior");
 	}
 
 	@Test
 	void newCodeShutsOutTheOldOneAndItsTablet() {
 		this.panels.issueCodes(this.junior, REFEREE);
 		SeatView judge = this.panels.judges(this.junior).get(0);
-		SeatPairing pairing = this.codes.pair(code(judge), "tablet");
+		SeatPairing pairing = this.codes.pair(code(judge), "tablet", null);
 		assertThat(this.panels.seat(judge.id()).pairedAt()).isNotNull();
 		SeatView renewed = this.panels.issueCode(judge.id(), REFEREE);
 		assertThat(renewed.code()).isNotEqualTo(judge.code());
 		assertThat(renewed.pairedAt()).isNull();
 		this.entityManager.flush();
 		assertThat(this.codes.grantOf(pairing.token())).isEmpty();
-		assertRefused("seat-code-unknown", () -> this.codes.pair(code(judge), "tablet"));
+		assertRefused("seat-code-unknown", () -> this.codes.pair(code(judge), "tablet", null));
 	}
 
 	@Test

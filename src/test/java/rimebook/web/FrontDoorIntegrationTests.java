@@ -165,7 +165,7 @@ class FrontDoorIntegrationTests {
 		assertThat(get("/desk").headers().allValues("set-cookie")).as("once is enough")
 			.noneMatch((one) -> one.startsWith("rimebook-crew"));
 		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 5, Adult", TEST);
-		assertThat(this.signs.isGenuine(this.seatCodes.pair(code, "tablet").token())).isTrue();
+		assertThat(this.signs.isGenuine(this.seatCodes.pair(code, "tablet", null).token())).isTrue();
 		assertThat(get("/").headers().allValues("set-cookie")).isEmpty();
 	}
 
@@ -273,8 +273,9 @@ class FrontDoorIntegrationTests {
 
 	@Test
 	void aTabletIsKnownByItsTokenAndNeverHasASession() throws Exception {
-		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 3, Adult", TEST);
-		String token = this.seatCodes.pair(code, "tablet").token();
+		UUID seat = UUID.randomUUID();
+		String code = this.seatCodes.issue(seat, "Judge 3, Adult", TEST);
+		String token = this.seatCodes.pair(code, "tablet", null).token();
 		HttpRequest.Builder request = to("/api/judge/nothing-here");
 		assertThat(send(request).statusCode()).isEqualTo(401);
 		HttpResponse<String> byHeader = send(to("/api/judge/nothing-here").header("Authorization", "Bearer " + token));
@@ -282,7 +283,7 @@ class FrontDoorIntegrationTests {
 		assertThat(byHeader.statusCode()).isEqualTo(404);
 		assertThat(byCookie.statusCode()).isEqualTo(404);
 		assertThat(byHeader.headers().allValues("set-cookie")).isEmpty();
-		this.seatCodes.pair(code, "newer tablet");
+		this.seatCodes.issue(seat, "Judge 3, Adult", TEST);
 		assertThat(send(to("/api/judge/nothing-here").header("Authorization", "Bearer " + token)).statusCode())
 			.isEqualTo(401);
 	}
@@ -290,7 +291,7 @@ class FrontDoorIntegrationTests {
 	@Test
 	void aTabletsTokenOpensNoDesk() throws Exception {
 		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 4, Adult", TEST);
-		String token = this.seatCodes.pair(code, "tablet").token();
+		String token = this.seatCodes.pair(code, "tablet", null).token();
 		assertThat(send(to("/desk").header("Authorization", "Bearer " + token)).statusCode()).isEqualTo(302);
 	}
 

@@ -1,6 +1,7 @@
 package rimebook.accounts.web;
 
 import java.time.Duration;
+import java.util.concurrent.atomic.AtomicReference;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -11,12 +12,17 @@ import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.CookieValue;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 
 import rimebook.accounts.SeatCodes;
+import rimebook.accounts.SeatGrant;
+import rimebook.accounts.SeatPairing;
 import rimebook.accounts.SeatPrincipal;
+import rimebook.accounts.SeatTakeovers;
+import rimebook.accounts.SeatWait;
 import rimebook.pages.Device;
 import rimebook.pages.Submission;
 import rimebook.shared.Required;
@@ -30,10 +36,17 @@ class JoinController {
 	/** Longer than any weekend: a tablet that was switched off is still in its seat. */
 	private static final Duration KEPT = Duration.ofDays(7);
 
+	private static final String ASKING = "rimebook-seat-asked";
+
+	private static final Duration ASKED = Duration.ofMinutes(15);
+
 	private final SeatCodes seats;
 
-	JoinController(SeatCodes seats) {
+	private final SeatTakeovers takeovers;
+
+	JoinController(SeatCodes seats, SeatTakeovers takeovers) {
 		this.seats = seats;
+		this.takeovers = takeovers;
 	}
 
 	@ModelAttribute("held")
@@ -47,17 +60,55 @@ class JoinController {
 	}
 
 	@PostMapping("/judge")
-	String join(@ModelAttribute("form") JoinForm form, BindingResult errors, Device device, HttpServletRequest request,
-			HttpServletResponse response, Model model) {
-		if (Submission.refused(errors, () -> response.addHeader(HttpHeaders.SET_COOKIE,
-				cookie(token(form, device), request.isSecure()).toString()))) {
+	String join(@ModelAttribute("form") JoinForm form, BindingResult errors, Device device,
+			@AuthenticationPrincipal @Nullable Object who, HttpServletRequest request, HttpServletResponse response,
+			Model model) {
+		AtomicReference<SeatPairing> pairing = new AtomicReference<>();
+		boolean refused = Submission.refused(errors, () -> pairing.set(pair(form, device, who)));
+		SeatPairing done = pairing.get();
+		if (refused || done == null) {
 			return PAGE;
 		}
-		return "redirect:/judge/card";
+		String token = done.token();
+		give(done.waiting() ? asking(token, ASKED, request) : cookie(token, request.isSecure()), response);
+		return done.waiting() ? "redirect:/judge/waiting" : "redirect:/judge/card";
 	}
 
-	private String token(JoinForm form, Device device) {
-		return this.seats.pair(Required.text("code", form.code(), 40), device.description()).token();
+	private SeatPairing pair(JoinForm form, Device device, @Nullable Object who) {
+		SeatGrant held = (who instanceof SeatPrincipal tablet) ? tablet.seat() : null;
+		return this.seats.pair(Required.text("code", form.code(), 40), device.description(), held);
+	}
+
+	/** A tablet that waits for the referee's word looks again every few seconds. */
+	@GetMapping("/judge/waiting")
+	String waiting(@CookieValue(name = ASKING, defaultValue = "") String token, HttpServletRequest request,
+			HttpServletResponse response, Model model) {
+		SeatWait state = token.isEmpty() ? SeatWait.GONE : this.takeovers.look(token);
+		if (state == SeatWait.TAKEN) {
+			give(cookie(token, request.isSecure()), response);
+			give(asking("", Duration.ZERO, request), response);
+			return "redirect:/judge/card";
+		}
+		if (state == SeatWait.WAITING) {
+			response.setHeader("Refresh", "2");
+		}
+		model.addAttribute("state", state);
+		return "accounts/join-waiting";
+	}
+
+	private static void give(ResponseCookie cookie, HttpServletResponse response) {
+		response.addHeader(HttpHeaders.SET_COOKIE, cookie.toString());
+	}
+
+	/** Of another name than the seat's, since a tablet may have a seat while it asks. */
+	private static ResponseCookie asking(String token, Duration kept, HttpServletRequest request) {
+		return ResponseCookie.from(ASKING, token)
+			.httpOnly(true)
+			.secure(request.isSecure())
+			.sameSite("Strict")
+			.path("/judge")
+			.maxAge(kept)
+			.build();
 	}
 
 	private static ResponseCookie cookie(String token, boolean secure) {

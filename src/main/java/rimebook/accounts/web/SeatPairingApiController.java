@@ -6,7 +6,9 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
@@ -15,7 +17,11 @@ import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPairing;
 import rimebook.pages.Device;
 
-/** Gives a program the seat of a code; it shows the token with every later request. */
+/**
+ * Gives a program the seat of a code; it shows the token with every later request. Where
+ * the seat's own tablet is alive the answer is 202, and the token opens nothing before
+ * the referee says yes.
+ */
 @RestController
 class SeatPairingApiController {
 
@@ -26,8 +32,10 @@ class SeatPairingApiController {
 	}
 
 	@PostMapping(path = "/api/seat-pairings", consumes = MediaType.APPLICATION_JSON_VALUE)
-	PairingResponse pair(@Valid @RequestBody PairingRequest request, Device device) {
-		return PairingResponse.of(this.seats.pair(request.given(), device.description()));
+	ResponseEntity<PairingResponse> pair(@Valid @RequestBody PairingRequest request, Device device) {
+		SeatPairing pairing = this.seats.pair(request.given(), device.description(), null);
+		return ResponseEntity.status(pairing.waiting() ? HttpStatus.ACCEPTED : HttpStatus.OK)
+			.body(PairingResponse.of(pairing));
 	}
 
 	/** The code of the seat slip. */

@@ -1,5 +1,6 @@
 package rimebook.marks.web;
 
+import java.time.Instant;
 import java.util.UUID;
 
 import org.springframework.stereotype.Controller;
@@ -19,7 +20,10 @@ import rimebook.marks.PanelChanges;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.SeatGuesses;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
 
 /** What the referee does at the stand about closed cards and about the panel. */
 @Controller
@@ -34,14 +38,17 @@ class PanelActionController {
 
 	private final SeatGuesses guesses;
 
+	private final SeatTakeoverQuestions questions;
+
 	private final StandPage page;
 
 	PanelActionController(CardReopening reopening, PanelChanges changes, AbsentJudges absent, SeatGuesses guesses,
-			StandPage page) {
+			SeatTakeoverQuestions questions, StandPage page) {
 		this.reopening = reopening;
 		this.changes = changes;
 		this.absent = absent;
 		this.guesses = guesses;
+		this.questions = questions;
 		this.page = page;
 	}
 
@@ -81,6 +88,20 @@ class PanelActionController {
 	String free(@PathVariable SegmentId segment, @RequestParam UUID guess, Actor actor, RedirectAttributes redirect) {
 		this.guesses.free(guess, actor);
 		Notice.give(redirect, "marks.guesses.freed");
+		return "redirect:/desk/stand/" + segment;
+	}
+
+	/** A tablet that asks for a seat gets it, or does not. */
+	@PostMapping("/seat-question")
+	String answer(@PathVariable SegmentId segment, @RequestParam SeatId seat, @RequestParam long asked,
+			@RequestParam boolean yes, Actor actor, RedirectAttributes redirect) {
+		try {
+			this.questions.answer(seat, Instant.ofEpochMilli(asked), yes, actor);
+			Notice.give(redirect, yes ? "marks.question.given" : "marks.question.kept");
+		}
+		catch (ConflictException ex) {
+			redirect.addFlashAttribute("refusal", ex.getMessage());
+		}
 		return "redirect:/desk/stand/" + segment;
 	}
 

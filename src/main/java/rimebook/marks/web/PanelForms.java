@@ -9,6 +9,7 @@ import rimebook.marks.SegmentPanel;
 import rimebook.marks.StandView;
 import rimebook.pages.Choice;
 import rimebook.panels.SeatGuesses;
+import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 
 /** The forms of the stand about cards that are closed and seats that are not filled. */
@@ -27,13 +28,17 @@ class PanelForms {
 
 	private final SeatGuesses guesses;
 
-	PanelForms(PanelChanges changes, SeatGuesses guesses) {
+	private final SeatTakeoverQuestions questions;
+
+	PanelForms(PanelChanges changes, SeatGuesses guesses, SeatTakeoverQuestions questions) {
 		this.changes = changes;
 		this.guesses = guesses;
+		this.questions = questions;
 	}
 
 	GuessesPart guesses(StandView view, RinkClock clock) {
-		return GuessesPart.of(view.event().id(), this.guesses.recent(), clock);
+		return GuessesPart.of(view.event().id(), this.guesses.recent(), this.questions.ofEvent(view.event().id()),
+				clock);
 	}
 
 	PanelPart part(StandView view, RinkClock clock) {

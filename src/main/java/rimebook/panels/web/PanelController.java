@@ -1,5 +1,6 @@
 package rimebook.panels.web;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
@@ -27,8 +28,10 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatedPanel;
 import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 
 /** The page of one event's panel, and what is done from it. */
@@ -46,10 +49,14 @@ class PanelController {
 
 	private final PanelCopy copy;
 
-	PanelController(Panels panels, SeatGuesses guesses, PanelPage page, PanelSeating whole, PanelCopy copy) {
+	private final SeatTakeoverQuestions questions;
+
+	PanelController(Panels panels, SeatGuesses guesses, SeatTakeoverQuestions questions, PanelPage page,
+			PanelSeating whole, PanelCopy copy) {
 		this.whole = whole;
 		this.copy = copy;
 		this.guesses = guesses;
+		this.questions = questions;
 		this.panels = panels;
 		this.page = page;
 	}
@@ -104,6 +111,20 @@ class PanelController {
 	String free(@PathVariable EventId event, @RequestParam UUID guess, Actor actor, RedirectAttributes redirect) {
 		this.guesses.free(guess, actor);
 		Notice.give(redirect, "panels.guesses.freed");
+		return back(event);
+	}
+
+	/** A tablet that asks for a seat gets it, or does not. */
+	@PostMapping("/{event}/takeover")
+	String answer(@PathVariable EventId event, @RequestParam SeatId seat, @RequestParam long asked,
+			@RequestParam boolean yes, Actor actor, RedirectAttributes redirect) {
+		try {
+			this.questions.answer(seat, Instant.ofEpochMilli(asked), yes, actor);
+			Notice.give(redirect, yes ? "panels.question.given" : "panels.question.kept");
+		}
+		catch (ConflictException ex) {
+			redirect.addFlashAttribute("refusal", ex.getMessage());
+		}
 		return back(event);
 	}
 

@@ -26,6 +26,7 @@ import rimebook.panels.SeatConflict;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatGuesses;
+import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 
 /** Gathers what the page of one event's panel shows. */
@@ -38,18 +39,21 @@ class PanelPage {
 
 	private final SeatGuesses guesses;
 
+	private final SeatTakeoverQuestions questions;
+
 	private final Clock clock;
 
 	private final MessageSource messages;
 
 	private final PanelCopy copy;
 
-	PanelPage(Panels panels, Competitions competitions, SeatGuesses guesses, Clock clock, MessageSource messages,
-			PanelCopy copy) {
+	PanelPage(Panels panels, Competitions competitions, SeatGuesses guesses, SeatTakeoverQuestions questions,
+			Clock clock, MessageSource messages, PanelCopy copy) {
 		this.copy = copy;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.guesses = guesses;
+		this.questions = questions;
 		this.clock = clock;
 		this.messages = messages;
 	}
@@ -65,6 +69,7 @@ class PanelPage {
 		model.addAttribute("competition", this.competitions.competition(event.competition()));
 		model.addAttribute("panel", panel);
 		model.addAttribute("guesses", this.guesses.recent());
+		model.addAttribute("questions", this.questions.ofEvent(id));
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone());
 		model.addAttribute("rows", rows);
 		model.addAttribute("full", rows.stream().allMatch(SeatRow::taken));

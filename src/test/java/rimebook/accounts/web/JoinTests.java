@@ -17,6 +17,8 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatGrant;
 import rimebook.accounts.SeatPairing;
+import rimebook.accounts.SeatTakeovers;
+import rimebook.accounts.SeatWait;
 import rimebook.shared.RuleViolationException;
 import rimebook.web.PageTest;
 
@@ -41,11 +43,14 @@ class JoinTests {
 	@MockitoBean
 	private SeatCodes seats;
 
+	@MockitoBean
+	private SeatTakeovers takeovers;
+
 	@BeforeEach
 	void oneSeatHasACode() {
-		given(this.seats.pair(anyString(), anyString()))
+		given(this.seats.pair(anyString(), anyString(), any()))
 			.willThrow(new RuleViolationException("seat-code-unknown", "code", "No seat has this code."));
-		given(this.seats.pair(eq("ABCD 2345"), anyString())).willReturn(new SeatPairing(SEAT, "a-token"));
+		given(this.seats.pair(eq("ABCD 2345"), anyString(), any())).willReturn(new SeatPairing(SEAT, "a-token", false));
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
 		given(this.seats.grantOf("a-token")).willReturn(Optional.of(SEAT));
 	}
@@ -76,6 +81,35 @@ class JoinTests {
 	}
 
 	@Test
+	void aSecondTabletWaitsForTheRefereesWord() {
+		given(this.seats.pair(eq("SECOND"), anyString(), any()))
+			.willReturn(new SeatPairing(SEAT, "another-token", true));
+		MvcTestResult asked = post("SECOND");
+		assertThat(asked).hasRedirectedUrl("/judge/waiting");
+		assertThat(asked.getResponse().getHeader(HttpHeaders.SET_COOKIE))
+			.startsWith("rimebook-seat-asked=another-token; Path=/judge;");
+		Cookie cookie = new Cookie("rimebook-seat-asked", "another-token");
+		given(this.takeovers.look("another-token")).willReturn(SeatWait.WAITING, SeatWait.REFUSED, SeatWait.TAKEN);
+		MvcTestResult waiting = this.mvc.get().uri("/judge/waiting").cookie(cookie).exchange();
+		assertThat(waiting).hasStatusOk().bodyText().contains("The referee is asked");
+		assertThat(waiting.getResponse().getHeader("Refresh")).isEqualTo("2");
+		MvcTestResult refused = this.mvc.get().uri("/judge/waiting").cookie(cookie).exchange();
+		assertThat(refused).bodyText().contains("The referee said no");
+		assertThat(refused.getResponse().getHeader("Refresh")).isNull();
+		MvcTestResult taken = this.mvc.get().uri("/judge/waiting").cookie(cookie).exchange();
+		assertThat(taken).hasRedirectedUrl("/judge/card");
+		assertThat(taken.getResponse().getHeaders(HttpHeaders.SET_COOKIE))
+			.anyMatch((given) -> given.startsWith("rimebook-seat=another-token; Path=/;"));
+	}
+
+	@Test
+	void aProgramThatWaitsIsToldByTheStatus() {
+		given(this.seats.pair(eq("SECOND"), anyString(), any()))
+			.willReturn(new SeatPairing(SEAT, "another-token", true));
+		assertThat(pair("{\"code\":\"SECOND\"}")).hasStatus(HttpStatus.ACCEPTED);
+	}
+
+	@Test
 	void aWrongCodeIsShownAgainWithTheReason() {
 		MvcTestResult refused = post("WRONG<1>");
 		assertThat(refused).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
@@ -90,7 +124,7 @@ class JoinTests {
 		assertThat(post(" ")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("The field &#39;code&#39; is empty");
-		then(this.seats).should(never()).pair(anyString(), anyString());
+		then(this.seats).should(never()).pair(anyString(), anyString(), any());
 	}
 
 	private MvcTestResult post(String code) {
@@ -134,7 +168,7 @@ class JoinTests {
 			.uri("/api/seat-pairings")
 			.contentType(MediaType.APPLICATION_FORM_URLENCODED)
 			.content("code=ABCD2345")).hasStatus(HttpStatus.UNSUPPORTED_MEDIA_TYPE);
-		then(this.seats).should(never()).pair(anyString(), anyString());
+		then(this.seats).should(never()).pair(anyString(), anyString(), any());
 	}
 
 	private MvcTestResult pair(String body) {

@@ -53,6 +53,8 @@ class JudgeCardBrowserTests {
 
 	private final CardReopening reopening;
 
+	private final ApplicationContext context;
+
 	private final CardCorrection corrections;
 
 	private final String code;
@@ -67,6 +69,7 @@ class JudgeCardBrowserTests {
 	private int port;
 
 	JudgeCardBrowserTests(@Autowired ApplicationContext context) {
+		this.context = context;
 		this.day = SmallCompetition.running(context, 3, 3);
 		this.tables = context.getBean(JudgeTables.class);
 		this.run = context.getBean(SegmentRun.class);
@@ -431,13 +434,13 @@ class JudgeCardBrowserTests {
 		touch(older, "5", "6", "5", "7");
 		older.click("#send");
 		expectTruth(older, "kept");
-		Page newer = this.tablets.joined(this.code);
+		Page newer = this.tablets.takingOver(this.code, this.context);
 		expectMarking(newer);
 		assertThat(older.locator("h1")).hasText("This tablet no longer has the seat");
 		assertThat(older.locator("#refusals")).containsText("is kept here and has not been received");
 		Tablets.expectAccessible(older);
 		older.unroute(CARDS);
-		Tablets.join(older, this.code);
+		Tablets.takeOver(older, this.code, this.context);
 		expectTruth(older, "received");
 		assertThat(newer.locator("h1")).hasText("This tablet no longer has the seat");
 	}

@@ -335,7 +335,7 @@ class PointsCardBrowserTests {
 		card.click("#send");
 		expectTruth(card, "received");
 		this.called.change(2, "AC2");
-		Page newer = this.tablets.joined(this.seat.code());
+		Page newer = this.tablets.takingOver(this.seat.code(), this.context);
 		assertThat(line(newer, "AC2")).containsText("changed");
 		assertThat(newer.locator("#at-more")).containsText("another element than the one you graded");
 		newer.keyboard().press("Enter");

@@ -225,7 +225,7 @@ class StandClockIntegrationTests {
 			.interrupted(InterruptionCause.INJURY, 50)
 			.touched(ClockAct.RESUME, 5);
 		Visitor.Page page = stand();
-		assertThat(page.document().select(".proposals details").text()).contains("Interrupted for 0:45",
+		assertThat(page.document().select(".proposals li").text()).contains("Interrupted for 0:45",
 				"Was its cause the team’s own");
 		assertThat(page.document().select(".proposals .accept")).hasSize(1)
 			.allSatisfy((button) -> assertThat(button.closest("details")).isNotNull());

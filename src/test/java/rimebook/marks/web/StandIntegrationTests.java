@@ -146,7 +146,7 @@ class StandIntegrationTests {
 		this.day.open(1);
 		this.day.callNext(1);
 		this.context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
-		this.context.getBean(SeatCodes.class).pair(this.day.seats().get(0).code(), "a tablet");
+		this.context.getBean(SeatCodes.class).pair(this.day.seats().get(0).code(), "a tablet", null);
 		this.context.getBean(Panels.class).noteTablet(this.day.seats().get(0).id(), 2, false);
 		assertThat(stand().document().select(".seat-list li").eachText()).satisfiesExactly(
 				(seat) -> assertThat(seat).contains("in contact", "2 cards wait on the tablet"),

@@ -16,8 +16,11 @@ import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
+import org.springframework.context.ApplicationContext;
 
+import rimebook.accounts.SeatTakeovers;
 import rimebook.testsupport.Chromium;
+import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -75,6 +78,25 @@ final class Tablets implements AutoCloseable {
 		Page page = screen(768, 1024);
 		join(page, code);
 		return page;
+	}
+
+	/**
+	 * A tablet that has taken a seat over from one that is alive, with the referee's yes.
+	 */
+	Page takingOver(String code, ApplicationContext context) {
+		Page page = screen(768, 1024);
+		takeOver(page, code, context);
+		return page;
+	}
+
+	static void takeOver(Page page, String code, ApplicationContext context) {
+		page.navigate("/judge");
+		page.fill("#code", code);
+		page.click("button[type=submit]");
+		page.waitForURL("**/judge/waiting");
+		SeatTakeovers takeovers = context.getBean(SeatTakeovers.class);
+		takeovers.open().forEach((one) -> takeovers.answer(one.seat(), one.askedAt(), true, SmallCompetition.REFEREE));
+		page.waitForURL("**/judge/card");
 	}
 
 	static void join(Page page, String code) {

@@ -1,0 +1,112 @@
+package rimebook.accounts;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Tablets that ask for a seat whose own tablet is alive: the referee says yes or no. One
+ * tablet a seat asks, the newest. A seat that falls quiet meanwhile is given at once.
+ */
+@Service
+public class SeatTakeovers {
+
+	/** A tablet that was heard within this time is alive. */
+	static final Duration ALIVE = Duration.ofMinutes(1);
+
+	/** A question older than this is nobody's any more. */
+	private static final Duration KEPT = Duration.ofMinutes(10);
+
+	private final SeatCodeRepository codes;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	SeatTakeovers(SeatCodeRepository codes, Clock clock, ApplicationEventPublisher events) {
+		this.codes = codes;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Tell a tablet how it stands with the seat that it asked for.
+	 * @param token what it was given when it asked
+	 */
+	@Transactional
+	public SeatWait look(String token) {
+		Instant now = this.clock.instant();
+		String digest = SecretTokens.digest(token);
+		return this.codes.findByAskedDigest(digest)
+			.map((code) -> look(code, now))
+			.orElseGet(() -> this.codes.findByDeviceDigest(digest).isPresent() ? SeatWait.TAKEN : SeatWait.GONE);
+	}
+
+	private SeatWait look(SeatCode code, Instant now) {
+		if (code.isAskedRefused()) {
+			return SeatWait.REFUSED;
+		}
+		SeatQuestion question = code.question();
+		if (question.askedAt().isBefore(now.minus(KEPT))) {
+			return SeatWait.GONE;
+		}
+		if (code.isLive(now.minus(ALIVE))) {
+			return SeatWait.WAITING;
+		}
+		code.giveToAsking(now);
+		this.events.publishEvent(AuditedChange.of(tablet(question), "seat", question.seat(), "seat.paired")
+			.from(question.holder(), question.device())
+			.because("The tablet that had the seat was not heard for a minute."));
+		return SeatWait.TAKEN;
+	}
+
+	private static Actor tablet(SeatQuestion question) {
+		return new Actor("seat:" + question.seat(), question.label(), Role.JUDGE.word(), question.device());
+	}
+
+	/** The tablets that wait for the referee's word, the oldest question first. */
+	@Transactional(readOnly = true)
+	public List<SeatQuestion> open() {
+		return this.codes.findByAskedRefusedFalseAndAskedAtAfterOrderByAskedAt(this.clock.instant().minus(KEPT))
+			.stream()
+			.map(SeatCode::question)
+			.toList();
+	}
+
+	/**
+	 * Answer a tablet that asks for a seat.
+	 * @param askedAt the moment that names the question
+	 * @param yes whether it gets the seat; the one that has it then no longer has
+	 * @throws ConflictException {@code seat-question-gone} if it no longer asks
+	 * @throws NotFoundException if there is no such seat
+	 */
+	@Transactional
+	public void answer(UUID seat, Instant askedAt, boolean yes, Actor actor) {
+		SeatCode code = this.codes.findBySeatId(seat).orElseThrow(() -> NotFoundException.of("seat", seat));
+		if (!code.isAskedSince(askedAt)) {
+			throw new ConflictException("seat-question-gone",
+					"That tablet no longer asks for the seat, or was answered meanwhile; nothing was changed.");
+		}
+		SeatQuestion question = code.question();
+		if (yes) {
+			code.giveToAsking(this.clock.instant());
+		}
+		else {
+			code.refuseAsking();
+		}
+		this.events.publishEvent(AuditedChange.of(actor, "seat", seat, yes ? "seat.handed-over" : "seat.kept")
+			.from(question.holder(), yes ? question.device() : question.holder() + "; refused: " + question.device()));
+	}
+
+}
