@@ -194,10 +194,10 @@ class PublicPagesIntegrationTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "/follow/spring-cup", "/follow/spring-cup/board", "/follow/spring-cup/signals",
-			"/follow/spring-cup/junior", "/follow/spring-cup/junior/free-skating",
-			"/follow/spring-cup/junior/free-skating/order", "/follow/spring-cup/junior/free-skating/versions",
-			"/follow/spring-cup/junior/free-skating/versions/1", "/follow/fjord-days/senior",
+	@ValueSource(strings = { "/follow/hollow-days", "/follow/hollow-days/board", "/follow/hollow-days/signals",
+			"/follow/hollow-days/junior", "/follow/hollow-days/junior/free-skating",
+			"/follow/hollow-days/junior/free-skating/order", "/follow/hollow-days/junior/free-skating/versions",
+			"/follow/hollow-days/junior/free-skating/versions/1", "/follow/fjord-days/senior",
 			"/follow/fjord-days/junior/figures", "/follow/fjord-days/junior/free-skating/versions/99",
 			"/follow/fjord-days/junior/free-skating/versions/01", "/follow/no-cup" })
 	void whatIsNotPublicIsNotThere(String path) {
@@ -206,10 +206,10 @@ class PublicPagesIntegrationTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "/spring-cup", "/spring-cup/events/junior",
-			"/spring-cup/events/junior/segments/free-skating", "/spring-cup/events/junior/segments/free-skating.csv",
-			"/spring-cup/events/junior/segments/free-skating/order",
-			"/spring-cup/events/junior/segments/free-skating/versions/1", "/fjord-days/events/senior",
+	@ValueSource(strings = { "/hollow-days", "/hollow-days/events/junior",
+			"/hollow-days/events/junior/segments/free-skating", "/hollow-days/events/junior/segments/free-skating.csv",
+			"/hollow-days/events/junior/segments/free-skating/order",
+			"/hollow-days/events/junior/segments/free-skating/versions/1", "/fjord-days/events/senior",
 			"/fjord-days/events/junior/segments/free-skating/versions/99" })
 	void whatIsNotPublicIsAProblemForPrograms(String path) {
 		HttpResponse<String> answer = this.visitor.get("/api/public/competitions" + path);
