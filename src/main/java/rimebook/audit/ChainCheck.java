@@ -1,12 +1,9 @@
 package rimebook.audit;
 
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
@@ -16,13 +13,6 @@ import org.jspecify.annotations.Nullable;
  * few hundred lines at a time, and may run while lines are appended.
  */
 public final class ChainCheck {
-
-	private static final int AT_ONCE = 500;
-
-	private static final String LINES = """
-			select number, written_at, actor, role, device, subject, subject_id, action,
-			before_text, after_text, reason, previous_digest, digest
-			from record_line where number > ? order by number fetch first %d rows only""".formatted(AT_ONCE);
 
 	private final Connection connection;
 
@@ -76,7 +66,7 @@ public final class ChainCheck {
 	private @Nullable RecordFinding followLines() throws SQLException {
 		List<RecordLine> some;
 		do {
-			some = read(this.good.lines());
+			some = RecordLines.after(this.connection, this.good.lines());
 			for (RecordLine line : some) {
 				String why = fault(line);
 				if (why != null) {
@@ -85,7 +75,7 @@ public final class ChainCheck {
 				this.good = new RecordHead(line.number(), line.digest());
 			}
 		}
-		while (some.size() == AT_ONCE);
+		while (some.size() == RecordLines.AT_ONCE);
 		return null;
 	}
 
@@ -108,27 +98,6 @@ public final class ChainCheck {
 				ResultSet row = statement.executeQuery("select number, digest from record_head where id = 1")) {
 			return row.next() ? new RecordHead(row.getLong(1), row.getString(2)) : new RecordHead(0, "");
 		}
-	}
-
-	private List<RecordLine> read(long after) throws SQLException {
-		try (PreparedStatement statement = this.connection.prepareStatement(LINES)) {
-			statement.setLong(1, after);
-			try (ResultSet rows = statement.executeQuery()) {
-				List<RecordLine> lines = new ArrayList<>();
-				while (rows.next()) {
-					lines.add(line(rows));
-				}
-				return lines;
-			}
-		}
-	}
-
-	static RecordLine line(ResultSet row) throws SQLException {
-		return new RecordLine(row.getLong("number"), row.getObject("written_at", OffsetDateTime.class).toInstant(),
-				row.getString("actor"), row.getString("role"), row.getString("device"), row.getString("subject"),
-				row.getString("subject_id"), row.getString("action"), row.getString("before_text"),
-				row.getString("after_text"), row.getString("reason"), row.getString("previous_digest"),
-				row.getString("digest"));
 	}
 
 }

@@ -30,12 +30,21 @@ final class ChainDigest {
 		}
 	}
 
-	/** The digest that the line should have, whatever it says it has. */
+	/**
+	 * The digest that the line should have, whatever it says it has. A line of the older
+	 * form that has an identity all the same got it afterwards, and fits no digest.
+	 */
 	static String of(RecordLine line) {
 		ChainDigest digest = new ChainDigest();
-		digest.add(Long.toString(line.number()), time(line.writtenAt()), line.actor(), line.role(), line.device(),
-				line.subject(), line.subjectId(), line.action(), line.before(), line.after(), line.reason(),
-				line.previousDigest());
+		if (line.form() == RecordLine.FORM_WITHOUT_ID && line.actorId().isEmpty()) {
+			digest.add(Long.toString(line.number()), time(line.writtenAt()), line.actor());
+		}
+		else {
+			digest.add(Integer.toString(line.form()), Long.toString(line.number()), time(line.writtenAt()),
+					line.actor(), line.actorId());
+		}
+		digest.add(line.role(), line.device(), line.subject(), line.subjectId(), line.action(), line.before(),
+				line.after(), line.reason(), line.previousDigest());
 		return HexFormat.of().formatHex(digest.sha256.digest());
 	}
 

@@ -11,6 +11,7 @@ import jakarta.persistence.EntityManager;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
+import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 
 /** Writes the next line. Whoever appends holds the head of the chain until the commit. */
@@ -18,8 +19,9 @@ import rimebook.shared.AuditedChange;
 class RecordAppender {
 
 	private static final String INSERT = """
-			insert into record_line (number, written_at, actor, role, device, subject, subject_id, action,
-			before_text, after_text, reason, previous_digest, digest) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+			insert into record_line (number, form, written_at, actor, actor_id, role, device, subject, subject_id,
+			action, before_text, after_text, reason, previous_digest, digest)
+			values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
 
 	private final JdbcClient database;
 
@@ -54,13 +56,12 @@ class RecordAppender {
 	}
 
 	private static RecordLine line(RecordHead head, AuditedChange change, Instant now) {
-		RecordLine open = new RecordLine(head.lines() + 1, now, kept(change.actor().name()),
-				kept(change.actor().role()), kept(change.actor().device()), kept(change.subject()),
-				kept(change.subjectId()), kept(change.action()), kept(change.before()), kept(change.after()),
-				kept(change.reason()), head.digest(), "");
-		return new RecordLine(open.number(), open.writtenAt(), open.actor(), open.role(), open.device(), open.subject(),
-				open.subjectId(), open.action(), open.before(), open.after(), open.reason(), open.previousDigest(),
-				ChainDigest.of(open));
+		Actor actor = change.actor();
+		return new RecordLine(head.lines() + 1, RecordLine.FORM, now, kept(actor.name()), kept(actor.id()),
+				kept(actor.role()), kept(actor.device()), kept(change.subject()), kept(change.subjectId()),
+				kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason()),
+				head.digest(), "")
+			.sealed();
 	}
 
 	/**
@@ -74,9 +75,9 @@ class RecordAppender {
 
 	private void insert(RecordLine line) {
 		this.database.sql(INSERT)
-			.params(line.number(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC), line.actor(),
-					line.role(), line.device(), line.subject(), line.subjectId(), line.action(), line.before(),
-					line.after(), line.reason(), line.previousDigest(), line.digest())
+			.params(line.number(), line.form(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC),
+					line.actor(), line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(),
+					line.action(), line.before(), line.after(), line.reason(), line.previousDigest(), line.digest())
 			.update();
 	}
 

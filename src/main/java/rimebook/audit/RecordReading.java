@@ -15,7 +15,8 @@ public class RecordReading {
 			from record_line
 			where (:subject = '' or subject = :subject)
 			and (:text = '%%'
-			 or lower(actor) like :text escape '!' or lower(subject_id) like :text escape '!'
+			 or lower(actor) like :text escape '!' or lower(actor_id) like :text escape '!'
+			 or lower(subject_id) like :text escape '!'
 			 or lower(action) like :text escape '!' or lower(before_text) like :text escape '!'
 			 or lower(after_text) like :text escape '!' or lower(reason) like :text escape '!')
 			""";
@@ -33,7 +34,7 @@ public class RecordReading {
 		List<RecordLine> lines = fitting(
 				"select * " + FITTING + " order by number desc offset :skipped rows fetch next 50 rows only", query)
 			.param("skipped", query.skipped())
-			.query((row, at) -> ChainCheck.line(row))
+			.query((row, at) -> RecordLines.line(row))
 			.list();
 		return RecordPage.of(lines, found);
 	}

@@ -1,5 +1,9 @@
 package rimebook.audit;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -16,6 +20,8 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
@@ -23,6 +29,7 @@ import rimebook.shared.AuditedChange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.tuple;
 
 /** Lines are never deleted, so each test counts from what it finds. */
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:record;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=20000")
@@ -42,6 +49,9 @@ class RecordIntegrationTests {
 
 	@Autowired
 	private RecordReading reading;
+
+	@Autowired
+	private RecordExport export;
 
 	@Autowired
 	private JdbcClient database;
@@ -143,6 +153,45 @@ class RecordIntegrationTests {
 		RecordLine newest = this.reading.read(new RecordQuery("entry", "", 1)).lines().get(0);
 		assertThat(newest.before()).isEqualTo("  blanks kept  \n\tand lines ");
 		assertThat(newest.after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
+	}
+
+	@Test
+	void everyLineSaysForEverWhoActed() {
+		Actor before = new Actor("person:ice-7", "Rune Frost", "referee", "test");
+		Actor renamed = new Actor("person:ice-7", "Rune Thaw", "secretary", "test");
+		write(AuditedChange.of(before, "iceberg", "i-1", "iceberg.seen"));
+		write(AuditedChange.of(renamed, "iceberg", "i-1", "iceberg.named"));
+		assertThat(this.reading.read(new RecordQuery("iceberg", "PERSON:ICE-7", 1)).lines())
+			.extracting(RecordLine::actor, RecordLine::actorId, RecordLine::form)
+			.containsExactly(tuple("Rune Thaw", "person:ice-7", 2), tuple("Rune Frost", "person:ice-7", 2));
+	}
+
+	/** The file alone is enough to follow the chain. */
+	@Test
+	void theExportHasEveryLineWithAllThatItsDigestCovers() throws IOException {
+		write(AuditedChange.of(RUNE, "entry", "e-9", "entry.renamed").from("a\n\"b\"", "Łyżwy").because("why"));
+		ByteArrayOutputStream file = new ByteArrayOutputStream();
+		this.export.write(file);
+		List<String> lines = file.toString(StandardCharsets.UTF_8).lines().toList();
+		assertThat(lines).hasSize((int) this.verification.head().lines());
+		String digest = ChainDigest.START;
+		for (String line : lines) {
+			RecordLine read = read(JsonMapper.builder().build().readTree(line));
+			assertThat(read.previousDigest()).isEqualTo(digest);
+			digest = read.digest();
+			assertThat(ChainDigest.of(read)).isEqualTo(digest);
+		}
+		assertThat(digest).isEqualTo(this.verification.head().digest());
+		assertThat(lines.get(lines.size() - 1)).contains("\"actorId\":\"name:Rune Frost\"", "\"form\":2");
+	}
+
+	private static RecordLine read(JsonNode line) {
+		return new RecordLine(line.get("number").asLong(), line.get("form").asInt(),
+				Instant.parse(line.get("time").asString()), line.get("actor").asString(),
+				line.get("actorId").asString(), line.get("role").asString(), line.get("device").asString(),
+				line.get("subject").asString(), line.get("subjectId").asString(), line.get("action").asString(),
+				line.get("before").asString(), line.get("after").asString(), line.get("reason").asString(),
+				line.get("previousDigest").asString(), line.get("digest").asString());
 	}
 
 	@Test

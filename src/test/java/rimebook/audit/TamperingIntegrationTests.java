@@ -1,5 +1,7 @@
 package rimebook.audit;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -60,6 +62,9 @@ class TamperingIntegrationTests {
 	private RecordVerification verification;
 
 	@Autowired
+	private RecordReading reading;
+
+	@Autowired
 	private ApplicationEventPublisher events;
 
 	@Autowired
@@ -117,6 +122,9 @@ class TamperingIntegrationTests {
 			update record_line set reason = 'other' where number = 3                        | 3  | was changed
 			update record_line set actor = 'somebody else' where number = 10                | 10 | was changed
 			update record_line set written_at = current_timestamp where number = 1          | 1  | was changed
+			update record_line set actor_id = 'person:other' where number = 7               | 7  | was changed
+			update record_line set form = 1 where number = 8                                | 8  | was changed
+			update record_line set form = 1, actor_id = '' where number = 9                 | 9  | was changed
 			delete from record_line where number = 4                                        | 4  | is missing
 			delete from record_line where number = 10                                       | 10 | missing at the end
 			delete from record_line                                                         | 1  | missing at the end
@@ -142,15 +150,28 @@ class TamperingIntegrationTests {
 		assertThat(this.verification.verify().firstBroken()).isEqualTo(7);
 	}
 
+	@Test
+	void linesWrittenBeforeThereWereIdentitiesStillVerifyAndAreGoneOnFrom() throws Exception {
+		withoutGuard("delete from record_line");
+		run(Files.readString(Path.of("src/test/resources/audit/record-of-form-1.sql")).strip());
+		assertThat(this.verification.verify()).isEqualTo(RecordFinding.whole(3, this.verification.head().digest()));
+		new TransactionTemplate(this.transactions).executeWithoutResult((status) -> publish(4));
+		assertThat(this.verification.verify().sentence()).startsWith("The record is whole: 4 lines");
+		assertThat(this.reading.read(new RecordQuery("", "", 1)).lines()).extracting(RecordLine::actorId)
+			.containsExactly(Actor.system().id(), "", "", "");
+		withoutGuard("update record_line set actor_id = 'person:other' where number = 2");
+		assertThat(this.verification.verify().firstBroken()).isEqualTo(2);
+	}
+
 	private String forged(long number) throws SQLException {
 		try (Connection connection = this.dataSource.getConnection();
 				var row = connection.createStatement()
 					.executeQuery("select * from record_line where number = " + number)) {
 			row.next();
-			RecordLine line = ChainCheck.line(row);
-			return ChainDigest.of(new RecordLine(line.number(), line.writtenAt(), line.actor(), line.role(),
-					line.device(), line.subject(), line.subjectId(), line.action(), line.before(), line.after(),
-					"other", line.previousDigest(), ""));
+			RecordLine line = RecordLines.line(row);
+			return ChainDigest.of(new RecordLine(line.number(), line.form(), line.writtenAt(), line.actor(),
+					line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
+					line.before(), line.after(), "other", line.previousDigest(), ""));
 		}
 	}
 

@@ -1,0 +1,59 @@
+package rimebook.audit;
+
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.core.io.FileSystemResource;
+import org.springframework.jdbc.datasource.init.ScriptUtils;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** Nobody has to start the service on an old database only to have it verified. */
+class RecordOfAnUnopenedDatabaseTests {
+
+	private Connection database;
+
+	@BeforeEach
+	void aDatabaseAsItWas() throws SQLException {
+		this.database = DriverManager.getConnection("jdbc:h2:mem:");
+		run("db/migration/common/V009__audit_record.sql");
+		execute("insert into record_head (id, number, digest) values (1, 0, '" + ChainDigest.START + "')");
+		run("src/test/resources/audit/record-of-form-1.sql");
+	}
+
+	@AfterEach
+	void close() throws SQLException {
+		this.database.close();
+	}
+
+	@Test
+	void itsRecordIsVerifiedWithoutTheColumnsOfToday() throws SQLException {
+		assertThat(ChainCheck.check(this.database).sentence()).startsWith("The record is whole: 3 lines");
+		execute("update record_line set reason = 'other' where number = 2");
+		assertThat(ChainCheck.check(this.database).firstBroken()).isEqualTo(2);
+	}
+
+	@Test
+	void theMigrationLeavesItsLinesAsTheyAre() throws SQLException {
+		String before = ChainCheck.check(this.database).sentence();
+		run("db/migration/common/V096__audit_actor_ids.sql");
+		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
+		assertThat(RecordLines.after(this.database, 0)).extracting(RecordLine::form).containsOnly(1).hasSize(3);
+	}
+
+	private void run(String file) throws SQLException {
+		ScriptUtils.executeSqlScript(this.database, new FileSystemResource(file));
+	}
+
+	private void execute(String sql) throws SQLException {
+		try (Statement statement = this.database.createStatement()) {
+			statement.execute(sql);
+		}
+	}
+
+}
