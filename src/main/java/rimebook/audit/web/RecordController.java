@@ -1,8 +1,10 @@
 package rimebook.audit.web;
 
-import java.time.ZoneId;
+import java.io.IOException;
 
-import org.springframework.beans.factory.annotation.Value;
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,6 +14,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.util.UriComponentsBuilder;
 
+import rimebook.audit.RecordExport;
+import rimebook.audit.RecordNames;
+import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
 import rimebook.audit.RecordReading;
 import rimebook.audit.RecordVerification;
@@ -25,12 +30,15 @@ class RecordController {
 
 	private final RecordVerification verification;
 
-	private final ZoneId zone;
+	private final RecordNames names;
 
-	RecordController(RecordReading reading, RecordVerification verification, @Value("${rimebook.zone:}") String zone) {
+	private final RecordExport export;
+
+	RecordController(RecordReading reading, RecordVerification verification, RecordNames names, RecordExport export) {
 		this.reading = reading;
 		this.verification = verification;
-		this.zone = zone.isBlank() ? ZoneId.systemDefault() : ZoneId.of(zone);
+		this.names = names;
+		this.export = export;
 	}
 
 	@GetMapping
@@ -38,12 +46,24 @@ class RecordController {
 			@RequestParam(defaultValue = "1") int page, Model model) {
 		RecordQuery query = new RecordQuery(subject, text, page);
 		model.addAttribute("query", query);
-		model.addAttribute("record", this.reading.read(query));
+		RecordPage record = this.reading.read(query);
+		model.addAttribute("record", record);
+		model.addAttribute("lines", this.names.of(record.lines()));
 		model.addAttribute("subjects", this.reading.subjects());
 		model.addAttribute("head", this.verification.head());
-		model.addAttribute("zone", this.zone);
+		model.addAttribute("zone", this.names.zone());
 		model.addAttribute("path", path(query));
 		return "audit/record";
+	}
+
+	/** The whole record as a file. */
+	@GetMapping("/lines.jsonl")
+	void export(HttpServletResponse response) throws IOException {
+		response.setContentType("application/jsonl");
+		response.setHeader(HttpHeaders.CONTENT_DISPOSITION,
+				ContentDisposition.attachment().filename("record.jsonl").build().toString());
+		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+		this.export.write(response.getOutputStream());
 	}
 
 	@PostMapping("/check")

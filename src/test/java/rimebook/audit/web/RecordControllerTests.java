@@ -1,23 +1,30 @@
 package rimebook.audit.web;
 
+import java.io.OutputStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.test.context.support.WithMockUser;
-import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
+import rimebook.audit.ReadableLine;
+import rimebook.audit.RecordExport;
 import rimebook.audit.RecordFinding;
 import rimebook.audit.RecordHead;
 import rimebook.audit.RecordLine;
+import rimebook.audit.RecordNames;
 import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
 import rimebook.audit.RecordReading;
@@ -25,19 +32,22 @@ import rimebook.audit.RecordVerification;
 import rimebook.web.PageTest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.willAnswer;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 @PageTest(RecordController.class)
-@TestPropertySource(properties = "rimebook.zone=Europe/Oslo")
 @WithMockUser(roles = "REFEREE")
 class RecordControllerTests {
 
 	private static final String DIGEST = "3fa9".repeat(16);
 
-	private static final RecordLine LINE = new RecordLine(12, Instant.parse("2026-11-25T13:02:11Z"), "Rune Frost",
-			"referee", "10.0.0.2, Firefox", "entry", "e-1", "entry.withdrawn", "entered", "<b>withdrawn</b>",
-			"two skaters ill", DIGEST, DIGEST);
+	private static final String ID = "0b9f8f6c-0000-4000-8000-000000000001";
+
+	private static final RecordLine LINE = new RecordLine(12, 2, Instant.parse("2026-11-25T13:02:11Z"), "Rune Frost",
+			"person:r-7", "referee", "10.0.0.2, Firefox", "entry", ID, "entry.withdrawn", "entered",
+			"<b>withdrawn</b> at /desk/entries/" + ID, "two skaters ill", DIGEST, DIGEST);
 
 	@Autowired
 	private MockMvcTester mvc;
@@ -48,9 +58,18 @@ class RecordControllerTests {
 	@MockitoBean
 	private RecordVerification verification;
 
+	@MockitoBean
+	private RecordNames names;
+
+	@MockitoBean
+	private RecordExport export;
+
 	@BeforeEach
 	void oneLine() {
 		given(this.reading.read(new RecordQuery("", "", 1))).willReturn(new RecordPage(List.of(LINE), 1, 1));
+		given(this.names.of(List.of(LINE)))
+			.willReturn(List.of(new ReadableLine(LINE, "Icefern, Junior", ZoneId.of("Europe/Oslo"))));
+		given(this.names.zone()).willReturn(ZoneId.of("America/Toronto"));
 		given(this.reading.subjects()).willReturn(List.of("entry"));
 		given(this.verification.head()).willReturn(new RecordHead(12, DIGEST));
 	}
@@ -61,8 +80,30 @@ class RecordControllerTests {
 			.bodyText()
 			.contains("14:02:11 CET", "25 November 2026", "Rune Frost", "entry withdrawn", "entered", "two skaters ill",
 					DIGEST, "12 lines")
-			.contains("&lt;b&gt;withdrawn&lt;/b&gt;")
+			.contains("&lt;b&gt;withdrawn&lt;/b&gt;", "Icefern, Junior", "in the time of America/Toronto")
 			.doesNotContain("<b>withdrawn");
+	}
+
+	/** Names in what is read; the identities are there for whoever opens them. */
+	@Test
+	void identitiesStandOnlyWhereTheyAreAskedFor() throws Exception {
+		Document page = Jsoup.parse(this.mvc.get().uri("/desk/record").exchange().getResponse().getContentAsString());
+		assertThat(page.select(".identities").text()).contains("entry " + ID, "person:r-7", DIGEST);
+		page.select(".identities").remove();
+		assertThat(page.select(".lines").text()).contains("entry withdrawn Icefern, Junior", "withdrawn</b> at /desk/entries/…")
+			.doesNotContain(ID, "person:r-7");
+	}
+
+	@Test
+	void theWholeRecordIsAFile() throws Exception {
+		willAnswer((call) -> {
+			call.getArgument(0, OutputStream.class).write("{}\n".getBytes(StandardCharsets.UTF_8));
+			return null;
+		}).given(this.export).write(any());
+		assertThat(this.mvc.get().uri("/desk/record/lines.jsonl")).hasStatusOk()
+			.hasHeader("Content-Disposition", "attachment; filename=\"record.jsonl\"")
+			.bodyText()
+			.isEqualTo("{}\n");
 	}
 
 	@Test

@@ -1,0 +1,84 @@
+package rimebook.audit;
+
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Service;
+
+import rimebook.shared.NotFoundException;
+import rimebook.shared.SubjectName;
+import rimebook.shared.SubjectNames;
+
+/** Gives lines of the record the names and the time of the rink that they are about. */
+@Service
+public class RecordNames {
+
+	private final ObjectProvider<SubjectNames> modules;
+
+	private final String configured;
+
+	RecordNames(ObjectProvider<SubjectNames> modules, @Value("${rimebook.zone:}") String configured) {
+		this.modules = modules;
+		this.configured = configured;
+	}
+
+	/** The lines as people read them; each thing is asked for once. */
+	public List<ReadableLine> of(List<RecordLine> lines) {
+		ZoneId elsewhere = zone();
+		Map<String, SubjectName> names = new HashMap<>();
+		return lines.stream()
+			.map((line) -> readable(line,
+					names.computeIfAbsent(line.subject() + " " + line.subjectId(), (key) -> name(line)), elsewhere))
+			.toList();
+	}
+
+	/**
+	 * The zone of lines that are about no rink: the one that was set, else that of the
+	 * only rink where something is going on, else that of the machine.
+	 */
+	public ZoneId zone() {
+		if (!this.configured.isBlank()) {
+			return ZoneId.of(this.configured);
+		}
+		return this.modules.stream()
+			.flatMap((module) -> module.zone().stream())
+			.findFirst()
+			.orElseGet(ZoneId::systemDefault);
+	}
+
+	private static ReadableLine readable(RecordLine line, SubjectName name, ZoneId elsewhere) {
+		ZoneId zone = name.zone();
+		return new ReadableLine(line, name.words(), (zone != null) ? zone : elsewhere);
+	}
+
+	/** What is no identity is a name already, such as "any seat". */
+	private SubjectName name(RecordLine line) {
+		UUID id;
+		try {
+			id = UUID.fromString(line.subjectId());
+		}
+		catch (IllegalArgumentException ex) {
+			return SubjectName.of(line.subjectId());
+		}
+		return this.modules.stream()
+			.flatMap((module) -> name(module, line.subject(), id).stream())
+			.findFirst()
+			.orElse(SubjectName.of(""));
+	}
+
+	private static Optional<SubjectName> name(SubjectNames module, String subject, UUID id) {
+		try {
+			return module.nameOf(subject, id);
+		}
+		catch (NotFoundException ex) {
+			return Optional.empty();
+		}
+	}
+
+}

@@ -1,0 +1,41 @@
+package rimebook.rulings;
+
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Whereabouts;
+import rimebook.entries.Entries;
+import rimebook.shared.SubjectName;
+import rimebook.shared.SubjectNames;
+
+/** Questions and rulings by the team they are about. */
+@Component
+@Transactional(readOnly = true)
+class RulingSubjects implements SubjectNames {
+
+	private final Rulings rulings;
+
+	private final Entries entries;
+
+	private final Whereabouts whereabouts;
+
+	RulingSubjects(Rulings rulings, Entries entries, Whereabouts whereabouts) {
+		this.rulings = rulings;
+		this.entries = entries;
+		this.whereabouts = whereabouts;
+	}
+
+	@Override
+	public Optional<SubjectName> nameOf(String subject, UUID id) {
+		return subject.equals("ruling") ? Optional.of(name(this.rulings.question(new QuestionId(id))))
+				: Optional.empty();
+	}
+
+	private SubjectName name(QuestionView question) {
+		return this.whereabouts.of(this.entries.entry(question.entry()).event(), question.team());
+	}
+
+}
