@@ -16,6 +16,7 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
+import rimebook.panels.SeatKind;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
@@ -76,7 +77,9 @@ class EndOfCompetitionPagesIntegrationTests {
 	@Test
 	void aSignatureAsksForThePasswordOfTheOneWhoSigns() {
 		SmallCompetition day = posted();
-		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String name = Crew.add(this.context, Role.REFEREE);
+		day.seatInstead(SeatKind.REFEREE, Crew.displayName(name));
+		Visitor referee = Crew.signIn(this.context, name);
 		String desk = "/desk/results/" + day.segment(1);
 		assertThat(referee.open(desk).document().select("form[action$=/signature]")).isEmpty();
 		Visitor.Page asked = referee.open(desk + "/signature?signatory=REFEREE");
@@ -94,6 +97,23 @@ class EndOfCompetitionPagesIntegrationTests {
 			}
 		}
 		assertThat(wrong.status()).isEqualTo(429);
+	}
+
+	@Test
+	void aRefereeWithoutTheSeatIsToldWhoSigns() {
+		SmallCompetition day = posted();
+		Visitor other = Crew.visitor(this.context, Role.REFEREE);
+		String desk = "/desk/results/" + day.segment(1);
+		assertThat(other.open(desk).text()).contains("Runa Hale signs as referee and Bo Tally as accountant");
+		assertThat(other.open(desk).document().select("a[href*=signatory]")).isEmpty();
+		Visitor.Page refused = other.open(desk + "/signature?signatory=REFEREE")
+			.submit("main form", Map.of("password", Crew.PASSWORD));
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.text()).contains("Runa Hale signs as referee in Junior, having that seat; you are The referee-");
+		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
+		String name = Crew.add(this.context, Role.REFEREE);
+		day.seatInstead(SeatKind.REFEREE, Crew.displayName(name));
+		assertThat(Crew.signIn(this.context, name).open(desk).document().select("a[href*=signatory=REFEREE]")).hasSize(1);
 	}
 
 	@Test

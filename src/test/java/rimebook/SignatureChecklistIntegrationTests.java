@@ -8,6 +8,7 @@ import static rimebook.testsupport.SmallCompetition.REFEREE;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,7 @@ import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsJudge;
+import rimebook.panels.SeatKind;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
@@ -38,6 +40,7 @@ import rimebook.results.SignatureChecklist;
 import rimebook.results.SignatureCondition;
 import rimebook.results.SignatureCondition.State;
 import rimebook.results.Standings;
+import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.points.ElementWorth;
@@ -140,8 +143,8 @@ class SignatureChecklistIntegrationTests {
 	void placementHasNoListToAuthorise() {
 		running();
 		assertThat(this.checklist.of(segment())).extracting(SignatureCondition::key)
-			.containsExactly("performances", "cards", "keyings", "corrections", "protests", "protest-time", "posted",
-					"referee", "accountant");
+			.containsExactly("performances", "cards", "keyings", "corrections", "protests", "protest-time", "seats",
+					"posted", "referee", "accountant");
 	}
 
 	@Test
@@ -203,6 +206,48 @@ class SignatureChecklistIntegrationTests {
 		assertThat(condition("accountant").state()).isEqualTo(State.DUE);
 		sign(Signatory.ACCOUNTANT);
 		assertThat(condition("accountant").state()).isEqualTo(State.MET);
+	}
+
+	@Test
+	void onlyThoseWhoHaveTheSeatsSign() {
+		skatedAndPosted();
+		Actor other = new Actor("person:other", "Ada Second", "referee", "test");
+		for (Signatory signatory : Signatory.values()) {
+			String seated = (signatory == Signatory.REFEREE) ? REFEREE.name() : ACCOUNTANT.name();
+			assertThatExceptionOfType(RimebookException.class)
+				.isThrownBy(() -> this.publication.sign(segment(), version(), signatory, other))
+				.withMessageStartingWith(seated + " signs as " + signatory.name().toLowerCase(Locale.ROOT)
+						+ " in Junior, having that seat; you are Ada Second.")
+				.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("signature-not-seated"));
+		}
+		assertThat(condition("seats").sentence()).startsWith(REFEREE.name() + " signs as referee and "
+				+ ACCOUNTANT.name() + " as accountant: they have these seats in Junior.");
+		this.day.seatInstead(SeatKind.REFEREE, "Ada Second");
+		this.publication.sign(segment(), version(), Signatory.REFEREE, other);
+		sign(Signatory.ACCOUNTANT);
+		assertThat(condition("accountant").state()).isEqualTo(State.MET);
+	}
+
+	@Test
+	void anEmptySeatHoldsItBack() {
+		skatedAndPosted();
+		this.day.vacate(SeatKind.ACCOUNTANT);
+		assertHeldBack("seats", "Nobody sits as accountant in Junior, and a result is signed by those who do. "
+				+ "The seat is given on the page of the panel.");
+		assertThat(condition("seats").path()).isEqualTo("/desk/panel/" + this.day.event().id());
+		this.day.seatInstead(SeatKind.ACCOUNTANT, ACCOUNTANT.name());
+		sign(Signatory.REFEREE);
+	}
+
+	@Test
+	void theListSaysWhetherThoseWhoSignHaveAnAccount() {
+		skatedAndPosted();
+		assertThat(condition("seats").state()).isEqualTo(State.DUE);
+		assertThat(condition("seats").sentence())
+			.endsWith("No account goes by the name Runa Hale or Bo Tally yet; it has to be that of the register.");
+		this.day.seatInstead(SeatKind.REFEREE, Crew.displayName(Crew.add(this.context, Role.REFEREE)));
+		this.day.seatInstead(SeatKind.ACCOUNTANT, Crew.displayName(Crew.add(this.context, Role.ACCOUNTANT)));
+		assertThat(condition("seats").state()).isEqualTo(State.MET);
 	}
 
 	/** The page follows, and offers only doors that are open to whoever looks. */

@@ -64,12 +64,14 @@ class WholeCompetitionIntegrationTests {
 	@Test
 	void everyPublishedPlaceIsThatOfThePureFunction() {
 		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
-		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
-		Visitor accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
+		String refereeName = Crew.add(this.context, Role.REFEREE);
+		String accountantName = Crew.add(this.context, Role.ACCOUNTANT);
+		Visitor referee = Crew.signIn(this.context, refereeName);
+		Visitor accountant = Crew.signIn(this.context, accountantName);
 		String name = "Frostmoor Cup " + UUID.randomUUID();
 		Visitor.Page event = enter(secretary, name);
 		String eventId = lastOf(event.path());
-		seat(referee, eventId);
+		seat(referee, eventId, Crew.displayName(refereeName), Crew.displayName(accountantName));
 		List<String> tablets = pair(referee, eventId);
 		Map<String, Integer> first = skate(referee, tablets, segment(event, 0), SegmentKind.SHORT);
 		finish(segment(event, 0), referee, accountant);
@@ -116,13 +118,15 @@ class WholeCompetitionIntegrationTests {
 			.orElseThrow(() -> new AssertionError("No road on " + event.path() + ": " + event.text()));
 	}
 
-	private void seat(Visitor referee, String event) {
-		List<String> places = new ArrayList<>(List.of("referee-1"));
+	private void seat(Visitor referee, String event, String refereeName, String accountantName) {
+		List<String> places = new ArrayList<>(List.of("referee-1", "accountant-1"));
 		for (int judge = 1; judge <= JUDGES; judge++) {
 			places.add("judge-" + judge);
 		}
 		Map<String, String> officials = new HashMap<>();
 		places.forEach((place) -> officials.put(place, "Official " + UUID.randomUUID()));
+		officials.put("referee-1", refereeName);
+		officials.put("accountant-1", accountantName);
 		Visitor.Page added = referee.open("/desk/officials/import")
 			.submit("main form", Map.of("csv", "name\n" + String.join("\n", officials.values())))
 			.press("main form");

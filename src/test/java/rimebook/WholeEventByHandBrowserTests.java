@@ -64,8 +64,14 @@ class WholeEventByHandBrowserTests {
 
 	private String segment;
 
+	private String refereeName;
+
+	private String accountantName;
+
 	@BeforeEach
 	void planACompetition() {
+		this.refereeName = Crew.add(this.context, Role.REFEREE);
+		this.accountantName = Crew.add(this.context, Role.ACCOUNTANT);
 		Competitions competitions = this.context.getBean(Competitions.class);
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
@@ -85,9 +91,9 @@ class WholeEventByHandBrowserTests {
 
 	@Test
 	void carriesAnEventFromEntryToSignatures() {
-		Page secretary = signIn(Role.SECRETARY);
+		Page secretary = signIn(Crew.add(this.context, Role.SECRETARY));
 		enterTeams(secretary, "Thimble", "Goat Path");
-		Page referee = signIn(Role.REFEREE);
+		Page referee = signIn(this.refereeName);
 		draw(referee);
 		List<String> codes = seatThePanel(referee);
 		List<Page> tablets = codes.stream().map(this::join).toList();
@@ -101,7 +107,7 @@ class WholeEventByHandBrowserTests {
 		assertThat(spectator.evaluate("window.neverReloaded")).isEqualTo(true);
 		spectator.locator(".standing details summary, details summary").first().click();
 		show(spectator, "standing");
-		Page accountant = signIn(Role.ACCOUNTANT);
+		Page accountant = signIn(this.accountantName);
 		correct(accountant, referee, spectator);
 		sign(accountant, referee, spectator);
 	}
@@ -135,14 +141,13 @@ class WholeEventByHandBrowserTests {
 
 	private List<String> seatThePanel(Page referee) {
 		Panels panels = this.context.getBean(Panels.class);
-		List<String> places = new ArrayList<>(List.of("referee-1"));
+		List<String> places = new ArrayList<>(List.of("referee-1", "accountant-1"));
 		for (int judge = 1; judge <= JUDGES; judge++) {
 			places.add("judge-" + judge);
 		}
 		for (String place : places) {
 			String official = panels
-				.register(new DraftOfficial("Official " + place + " " + UUID.randomUUID(), "", "national"),
-						SmallCompetition.REFEREE)
+				.register(new DraftOfficial(official(place), "", "national"), SmallCompetition.REFEREE)
 				.id()
 				.toString();
 			referee.navigate(url("/desk/panel/" + this.event.id()));
@@ -153,6 +158,15 @@ class WholeEventByHandBrowserTests {
 		show(referee, "panel");
 		open(referee, "/desk/panel/" + this.event.id() + "/slips", "slips");
 		return referee.locator(".slip-code").allTextContents();
+	}
+
+	/** Those who sign sit under the names of their accounts. */
+	private String official(String place) {
+		return switch (place) {
+			case "referee-1" -> Crew.displayName(this.refereeName);
+			case "accountant-1" -> Crew.displayName(this.accountantName);
+			default -> "Official " + place + " " + UUID.randomUUID();
+		};
 	}
 
 	private Page join(String code) {
@@ -223,10 +237,10 @@ class WholeEventByHandBrowserTests {
 		return page;
 	}
 
-	private Page signIn(Role role) {
+	private Page signIn(String name) {
 		Page page = page();
 		page.navigate(url("/sign-in"));
-		page.fill("#signInName", Crew.add(this.context, role));
+		page.fill("#signInName", name);
 		page.fill("#password", Crew.PASSWORD);
 		page.locator("#password").press("Enter");
 		page.waitForURL("**/desk");

@@ -11,6 +11,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -182,13 +183,15 @@ class DemoCompetition {
 	}
 
 	/**
-	 * Seat the officials in the order of the register, leaving out who is of a team's
-	 * club.
+	 * Seat the crew, who sign, and the other officials in the order of the register,
+	 * leaving out who is of a team's club.
 	 */
 	private void seat(EventView event, int from) {
 		List<OfficialView> register = this.panels.officials();
-		Deque<OfficialView> free = new ArrayDeque<>(register.subList(from, register.size()));
-		seat(event, SeatKind.REFEREE, 1, free);
+		List<OfficialView> others = register.stream().filter((official) -> !isCrew(official)).toList();
+		Deque<OfficialView> free = new ArrayDeque<>(others.subList(from, others.size()));
+		seat(event, SeatKind.REFEREE, 1, named(register, REFEREE));
+		seat(event, SeatKind.ACCOUNTANT, 1, named(register, ACCOUNTANT));
 		for (int number = 1; number <= event.judges(); number++) {
 			seat(event, SeatKind.JUDGE, number, free);
 		}
@@ -196,6 +199,16 @@ class DemoCompetition {
 			seat(event, SeatKind.SUBSTITUTE, 1, free);
 		}
 		this.panels.issueCodes(event.id(), REFEREE);
+	}
+
+	private static boolean isCrew(OfficialView official) {
+		return REFEREE.goesBy(official.name()) || ACCOUNTANT.goesBy(official.name());
+	}
+
+	private static Deque<OfficialView> named(List<OfficialView> register, Actor crew) {
+		return register.stream()
+			.filter((official) -> crew.goesBy(official.name()))
+			.collect(Collectors.toCollection(ArrayDeque::new));
 	}
 
 	private void seat(EventView event, SeatKind kind, int number, Deque<OfficialView> free) {

@@ -1,6 +1,8 @@
 package rimebook.panels;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -111,6 +113,16 @@ public class Panels {
 	/** The panel of an event. */
 	public PanelView ofEvent(EventId event) {
 		return this.views.panel(this.competitions.event(event));
+	}
+
+	/** Who has the first seat of that kind in an event; empty for nobody. */
+	public Optional<OfficialView> seated(EventId event, SeatKind kind) {
+		return this.views.used(this.competitions.event(event))
+			.stream()
+			.filter((seat) -> seat.isAt(new SeatPlace(kind, 1)))
+			.flatMap((seat) -> Stream.ofNullable(seat.official()))
+			.map(Official::view)
+			.findFirst();
 	}
 
 	/** The labels of the places that must be filled and are not; empty when complete. */

@@ -25,14 +25,17 @@ public class ResultPublication {
 
 	private final SignatureChecklist checklist;
 
+	private final Signatories signatories;
+
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Clock clock,
+	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Signatories signatories, Clock clock,
 			ApplicationEventPublisher events) {
 		this.update = update;
 		this.checklist = checklist;
+		this.signatories = signatories;
 		this.clock = clock;
 		this.events = events;
 	}
@@ -75,7 +78,8 @@ public class ResultPublication {
 	 * @param version the version of the segment's result the person was looking at
 	 * @param signatory which of the two signatures
 	 * @throws RuleViolationException {@code signature-held-back}, for whatever
-	 * {@link SignatureChecklist} shows as missing
+	 * {@link SignatureChecklist} shows as missing, or {@code signature-not-seated} unless
+	 * the actor has that seat in the event
 	 * @throws rimebook.shared.ConflictException if it is not posted, was signed already,
 	 * the same person signs twice, or it changed since it was looked at
 	 */
@@ -84,6 +88,8 @@ public class ResultPublication {
 		SegmentResult result = this.update.locked(segment, version);
 		result.requirePosted();
 		this.checklist.requireMet(segment);
+		result.requireUnsigned(signatory, actor);
+		this.signatories.of(segment).require(signatory, actor);
 		result.sign(signatory, actor, this.clock.instant());
 		this.events.publishEvent(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {

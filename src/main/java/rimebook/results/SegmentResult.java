@@ -123,7 +123,8 @@ class SegmentResult {
 		}
 	}
 
-	private void requireUnsigned(Signatory signatory, Actor actor) {
+	/** Refuse a second signature in one place, or of one person. */
+	void requireUnsigned(Signatory signatory, Actor actor) {
 		String own = (signatory == Signatory.REFEREE) ? this.refereeSignature : this.accountantSignature;
 		String other = (signatory == Signatory.REFEREE) ? this.accountantSignatureId : this.refereeSignatureId;
 		String otherName = (signatory == Signatory.REFEREE) ? this.accountantSignature : this.refereeSignature;

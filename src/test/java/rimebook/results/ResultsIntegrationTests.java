@@ -30,6 +30,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
 import rimebook.marks.StatusCorrection;
+import rimebook.panels.SeatKind;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.DisqualifiedPlaces;
@@ -259,6 +260,7 @@ class ResultsIntegrationTests {
 	@Test
 	void onePersonWithTwoRolesAndTwoNamesSignsOnce() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.seatInstead(SeatKind.REFEREE, "Kai Berg");
 		SegmentId segment = day.open(1);
 		day.skateRest(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);

@@ -22,14 +22,25 @@ public final class Crew {
 	/** Add a person with that role; returns the name to sign in with. */
 	public static String add(ApplicationContext context, Role role) {
 		String name = (role.name().toLowerCase() + "-" + UUID.randomUUID()).substring(0, 30);
-		context.getBean(People.class).add(new DraftPerson(name, "The " + name, Set.of(role), PASSWORD), Actor.system());
+		context.getBean(People.class)
+			.add(new DraftPerson(name, displayName(name), Set.of(role), PASSWORD), Actor.system());
 		return name;
+	}
+
+	/** What somebody who was added is called on pages and on the record. */
+	public static String displayName(String signInName) {
+		return "The " + signInName;
 	}
 
 	/** Add a person with that role and sign in as them. */
 	public static Visitor visitor(ApplicationContext context, Role role) {
+		return signIn(context, add(context, role));
+	}
+
+	/** Sign in as somebody who was added. */
+	public static Visitor signIn(ApplicationContext context, String signInName) {
 		int port = Integer.parseInt(context.getEnvironment().getRequiredProperty("local.server.port"));
-		return Visitor.signedIn(port, add(context, role), PASSWORD);
+		return Visitor.signedIn(port, signInName, PASSWORD);
 	}
 
 }

@@ -34,6 +34,7 @@ import rimebook.marks.SegmentRun;
 import rimebook.marks.SubmitCard;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.OfficialId;
+import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatOfficial;
@@ -112,7 +113,8 @@ public final class SmallCompetition {
 	}
 
 	private void seatPanel(int judges) {
-		seat(SeatKind.REFEREE, 1);
+		seatInstead(SeatKind.REFEREE, REFEREE.name());
+		seatInstead(SeatKind.ACCOUNTANT, ACCOUNTANT.name());
 		for (int i = 1; i <= judges; i++) {
 			seat(SeatKind.JUDGE, i);
 		}
@@ -124,6 +126,28 @@ public final class SmallCompetition {
 			.register(new DraftOfficial(kind + " " + number + " " + UUID.randomUUID(), "", "national"), REFEREE)
 			.id();
 		panels.seat(new SeatOfficial(this.event, kind, number, official, ""), REFEREE);
+	}
+
+	/** Give the first seat of a kind to whoever is called that, from whoever has it. */
+	public void seatInstead(SeatKind kind, String name) {
+		vacate(kind);
+		Panels panels = this.context.getBean(Panels.class);
+		OfficialView official = panels.officials()
+			.stream()
+			.filter((known) -> known.name().equals(name))
+			.findFirst()
+			.orElseGet(() -> panels.register(new DraftOfficial(name, "", "national"), REFEREE));
+		panels.seat(new SeatOfficial(this.event, kind, 1, official.id(), ""), REFEREE);
+	}
+
+	/** Take the seats of a kind from those who have them. */
+	public void vacate(SeatKind kind) {
+		Panels panels = this.context.getBean(Panels.class);
+		panels.ofEvent(this.event)
+			.seats()
+			.stream()
+			.filter((seat) -> seat.kind() == kind && seat.official() != null)
+			.forEach((seat) -> panels.vacate(seat.id(), seat.version(), REFEREE));
 	}
 
 	/** Give somebody the substitute's seat. */

@@ -24,6 +24,8 @@ import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.results.ResultPublication;
+import rimebook.results.SeatedSignatories;
+import rimebook.results.Signatories;
 import rimebook.results.Signatory;
 import rimebook.shared.Actor;
 
@@ -46,13 +48,25 @@ class ResultsController {
 
 	private final RuleSets ruleSets;
 
+	private final Signatories signatories;
+
 	ResultsController(ResultsPage.Source pages, ResultPublication publication, CheckList checks, OwnPassword passwords,
-			RuleSets ruleSets) {
+			RuleSets ruleSets, Signatories signatories) {
 		this.ruleSets = ruleSets;
+		this.signatories = signatories;
 		this.passwords = passwords;
 		this.pages = pages;
 		this.publication = publication;
 		this.checks = checks;
+	}
+
+	/** Who signs, and whether that is who looks, stands on every look of the page. */
+	@ModelAttribute
+	void whoSigns(@PathVariable SegmentId segment, Actor actor, Model model) {
+		SeatedSignatories seated = this.signatories.of(segment);
+		model.addAttribute("whoSigns", seated.sentence());
+		model.addAttribute("signsAsReferee", seated.maySign(Signatory.REFEREE, actor));
+		model.addAttribute("signsAsAccountant", seated.maySign(Signatory.ACCOUNTANT, actor));
 	}
 
 	@GetMapping

@@ -66,7 +66,7 @@ class PanelPageIntegrationTests {
 		assertThat(refused.document().select("td.grow:has(select[aria-invalid])").text())
 			.contains("is bound to this event: own club, Team 1");
 		assertThat(chosenIn(refused)).containsEntry("official[assistant_referee-1]", bound).hasSize(2);
-		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).hasSize(4);
+		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).hasSize(5);
 		Map<String, String> again = chosenIn(refused);
 		again.put("reason[assistant_referee-1]", "Nobody else came.");
 		assertThat(refused.submit("#seating", again).text()).contains("2 officials have their seats.");

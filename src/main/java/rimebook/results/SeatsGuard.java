@@ -1,0 +1,51 @@
+package rimebook.results;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.accounts.People;
+import rimebook.competition.SegmentId;
+
+/**
+ * Referee and accountant have their seats in the event, and accounts to sign with: an
+ * official is known to the register by name, so the account has to go by the same.
+ */
+@Component
+@Order(3)
+class SeatsGuard implements SignatureGuard {
+
+	private final Signatories signatories;
+
+	private final People people;
+
+	SeatsGuard(Signatories signatories, People people) {
+		this.signatories = signatories;
+		this.people = people;
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public List<SignatureCondition> conditions(SegmentId segment) {
+		SeatedSignatories seated = this.signatories.of(segment);
+		String path = "/desk/panel/" + seated.event();
+		if (!seated.empty().isEmpty()) {
+			return List.of(SignatureCondition.missing("seats", seated.sentence(), path));
+		}
+		String strangers = strangers(seated);
+		return List.of(strangers.isEmpty() ? SignatureCondition.met("seats", seated.sentence(), path)
+				: SignatureCondition.due("seats", seated.sentence() + " No account goes by the name " + strangers
+						+ " yet; it has to be that of the register.", path));
+	}
+
+	private String strangers(SeatedSignatories seated) {
+		return Stream.of(seated.referee(), seated.accountant())
+			.filter((name) -> this.people.identityOf(name).isEmpty())
+			.collect(Collectors.joining(" or "));
+	}
+
+}
