@@ -1,0 +1,117 @@
+package rimebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.audit.ReadableLine;
+import rimebook.audit.RecordLine;
+import rimebook.audit.RecordNames;
+import rimebook.audit.RecordPage;
+import rimebook.audit.RecordQuery;
+import rimebook.audit.RecordReading;
+import rimebook.marks.PerformanceView;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.FileProtest;
+import rimebook.protests.ProposeCorrection;
+import rimebook.protests.ProtestCategory;
+import rimebook.protests.Protests;
+import rimebook.results.ResultPublication;
+import rimebook.results.Standings;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+/** Whatever people do reads by names on the record, in the time of their rink. */
+@WholeApplication
+class RecordNamesIntegrationTests {
+
+	private static final String IDENTITY = "(?s).*[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}.*";
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private RecordReading reading;
+
+	@Autowired
+	private RecordNames names;
+
+	@Test
+	void everyKindOfThingHasANameAndTheTimeOfItsRink() {
+		long before = this.reading.read(new RecordQuery("", "", 1)).found();
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		Crew.add(this.context, Role.REFEREE);
+		day.open(1);
+		day.skateRest(1);
+		post(day);
+		protestAndCorrect(day);
+		List<ReadableLine> lines = since(before);
+		Set<String> subjects = lines.stream().map((read) -> read.line().subject()).collect(Collectors.toSet());
+		assertThat(subjects).contains("competition", "event", "entry", "official", "seat", "person", "starting-order",
+				"segment", "performance", "result", "protest", "correction");
+		assertThat(lines).allSatisfy((read) -> {
+			assertThat(read.name()).as(read.line().toString()).isNotBlank();
+			assertThat(read.name() + read.before() + read.after() + read.reason()).doesNotMatch(IDENTITY);
+		});
+		PerformanceView first = day.performances(1).get(0);
+		assertThat(lines).filteredOn((read) -> read.line().subjectId().equals(first.id().toString()))
+			.isNotEmpty()
+			.allSatisfy((read) -> {
+				assertThat(read.name()).matches("No\\. 1 Team [12], Junior, .+, " + day.competition().name());
+				assertThat(read.zone()).isEqualTo(day.competition().zone());
+			});
+	}
+
+	@Test
+	void whatIsGoneIsReadAllTheSame() {
+		RecordLine line = new RecordLine(1, 2, Instant.EPOCH, "Rune Frost", "person:1", "referee", "test", "event",
+				UUID.randomUUID().toString(), "event.removed", "Junior", "", "", "", "");
+		ReadableLine read = this.names.of(List.of(line)).get(0);
+		assertThat(read.name()).isEmpty();
+		assertThat(read.before()).isEqualTo("Junior");
+		assertThat(read.zone()).isEqualTo(this.names.zone());
+	}
+
+	private void post(SmallCompetition day) {
+		this.context.getBean(ResultPublication.class)
+			.post(day.segment(1),
+					this.context.getBean(Standings.class).result(day.segment(1)).orElseThrow().version(),
+					SmallCompetition.ACCOUNTANT);
+	}
+
+	private void protestAndCorrect(SmallCompetition day) {
+		this.context.getBean(Protests.class)
+			.file(new FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CALCULATION,
+					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
+		Corrections corrections = this.context.getBean(Corrections.class);
+		CorrectionView proposed = corrections.propose(new ProposeCorrection(day.performances(1).get(0).id(),
+				day.seats().get(0).id(), new CardMarks(100, 100), "Typed one key off.", null),
+				SmallCompetition.ACCOUNTANT);
+		corrections.reject(proposed.id(), proposed.version(), "The paper says otherwise.", SmallCompetition.REFEREE);
+	}
+
+	private List<ReadableLine> since(long before) {
+		List<ReadableLine> lines = new ArrayList<>();
+		for (int page = 1;; page++) {
+			RecordPage read = this.reading.read(new RecordQuery("", "", page));
+			lines.addAll(this.names.of(read.lines()));
+			if (page >= read.pages() || read.lines().stream().anyMatch((line) -> line.number() <= before)) {
+				return lines.stream().filter((line) -> line.line().number() > before).toList();
+			}
+		}
+	}
+
+}
