@@ -80,7 +80,7 @@ class RecordNamesIntegrationTests {
 	@Test
 	void whatIsGoneIsReadAllTheSame() {
 		RecordLine line = new RecordLine(1, 2, Instant.EPOCH, "Rune Frost", "person:1", "referee", "test", "event",
-				UUID.randomUUID().toString(), "event.removed", "Junior", "", "", "", "");
+				UUID.randomUUID().toString(), "event.removed", "Junior", "", "", "", "", "");
 		ReadableLine read = this.names.of(List.of(line)).get(0);
 		assertThat(read.name()).isEmpty();
 		assertThat(read.before()).isEqualTo("Junior");

@@ -35,16 +35,24 @@ final class ChainDigest {
 	 * form that has an identity all the same got it afterwards, and fits no digest.
 	 */
 	static String of(RecordLine line) {
+		boolean first = line.form() == RecordLine.FORM_WITHOUT_ID && line.actorId().isEmpty()
+				&& line.evidence().isEmpty();
+		return first ? ofFirstForm(line)
+				: of(Integer.toString(line.form()), Long.toString(line.number()), time(line.writtenAt()), line.actor(),
+						line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
+						line.before(), line.after(), line.reason(), line.evidence(), line.previousDigest());
+	}
+
+	private static String ofFirstForm(RecordLine line) {
+		return of(Long.toString(line.number()), time(line.writtenAt()), line.actor(), line.role(), line.device(),
+				line.subject(), line.subjectId(), line.action(), line.before(), line.after(), line.reason(),
+				line.previousDigest());
+	}
+
+	/** The digest of texts one after the other, each with its length before it. */
+	static String of(String... fields) {
 		ChainDigest digest = new ChainDigest();
-		if (line.form() == RecordLine.FORM_WITHOUT_ID && line.actorId().isEmpty()) {
-			digest.add(Long.toString(line.number()), time(line.writtenAt()), line.actor());
-		}
-		else {
-			digest.add(Integer.toString(line.form()), Long.toString(line.number()), time(line.writtenAt()),
-					line.actor(), line.actorId());
-		}
-		digest.add(line.role(), line.device(), line.subject(), line.subjectId(), line.action(), line.before(),
-				line.after(), line.reason(), line.previousDigest());
+		digest.add(fields);
 		return HexFormat.of().formatHex(digest.sha256.digest());
 	}
 

@@ -8,6 +8,8 @@ import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 
 import jakarta.persistence.EntityManager;
+import org.springframework.jdbc.core.ConnectionCallback;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -20,17 +22,20 @@ class RecordAppender {
 
 	private static final String INSERT = """
 			insert into record_line (number, form, written_at, actor, actor_id, role, device, subject, subject_id,
-			action, before_text, after_text, reason, previous_digest, digest)
-			values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+			action, before_text, after_text, reason, evidence, previous_digest, digest)
+			values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
 
 	private final JdbcClient database;
+
+	private final JdbcTemplate jdbc;
 
 	private final EntityManager entities;
 
 	private final Clock clock;
 
-	RecordAppender(JdbcClient database, EntityManager entities, Clock clock) {
-		this.database = database;
+	RecordAppender(JdbcTemplate jdbc, EntityManager entities, Clock clock) {
+		this.database = JdbcClient.create(jdbc);
+		this.jdbc = jdbc;
 		this.entities = entities;
 		this.clock = clock;
 	}
@@ -42,7 +47,7 @@ class RecordAppender {
 	void append(AuditedChange change) {
 		this.entities.flush();
 		RecordHead head = lockHead();
-		RecordLine line = line(head, change, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+		RecordLine line = line(head, change, this.clock.instant().truncatedTo(ChronoUnit.MILLIS), evidence(change));
 		insert(line);
 		this.database.sql("update record_head set number = ?, digest = ? where id = 1")
 			.params(line.number(), line.digest())
@@ -55,12 +60,22 @@ class RecordAppender {
 			.single();
 	}
 
-	private static RecordLine line(RecordHead head, AuditedChange change, Instant now) {
+	/**
+	 * Read after the head is held: whatever another transaction wrote of the same thing
+	 * is there by then.
+	 */
+	private String evidence(AuditedChange change) {
+		ConnectionCallback<String> read = (connection) -> Evidence.of(connection, change.subject(), change.subjectId());
+		String evidence = this.jdbc.execute(read);
+		return (evidence != null) ? evidence : "";
+	}
+
+	private static RecordLine line(RecordHead head, AuditedChange change, Instant now, String evidence) {
 		Actor actor = change.actor();
 		return new RecordLine(head.lines() + 1, RecordLine.FORM, now, kept(actor.name()), kept(actor.id()),
 				kept(actor.role()), kept(actor.device()), kept(change.subject()), kept(change.subjectId()),
 				kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason()),
-				head.digest(), "")
+				evidence, head.digest(), "")
 			.sealed();
 	}
 
@@ -77,7 +92,8 @@ class RecordAppender {
 		this.database.sql(INSERT)
 			.params(line.number(), line.form(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC),
 					line.actor(), line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(),
-					line.action(), line.before(), line.after(), line.reason(), line.previousDigest(), line.digest())
+					line.action(), line.before(), line.after(), line.reason(), line.evidence(), line.previousDigest(),
+					line.digest())
 			.update();
 	}
 

@@ -65,6 +65,7 @@ public class RecordExport {
 		fields.put("before", line.before());
 		fields.put("after", line.after());
 		fields.put("reason", line.reason());
+		fields.put("evidence", line.evidence());
 		fields.put("previousDigest", line.previousDigest());
 		fields.put("digest", line.digest());
 		return fields;

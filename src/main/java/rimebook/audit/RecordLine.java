@@ -20,12 +20,14 @@ import java.time.Instant;
  * @param before what was there before, empty if nothing
  * @param after what is there now, empty if nothing
  * @param reason why, empty where no reason is asked for
+ * @param evidence the digest of what is stored of the thing after the act, see
+ * {@link Evidence}; empty where nothing is
  * @param previousDigest the digest of the line before
  * @param digest the digest of this line, see the package
  */
 public record RecordLine(long number, int form, Instant writtenAt, String actor, String actorId, String role,
 		String device, String subject, String subjectId, String action, String before, String after, String reason,
-		String previousDigest, String digest) {
+		String evidence, String previousDigest, String digest) {
 
 	/** The form in which lines are written now. */
 	static final int FORM = 2;
@@ -36,8 +38,8 @@ public record RecordLine(long number, int form, Instant writtenAt, String actor,
 	/** The same line with the digest that it should have. */
 	RecordLine sealed() {
 		return new RecordLine(this.number, this.form, this.writtenAt, this.actor, this.actorId, this.role, this.device,
-				this.subject, this.subjectId, this.action, this.before, this.after, this.reason, this.previousDigest,
-				ChainDigest.of(this));
+				this.subject, this.subjectId, this.action, this.before, this.after, this.reason, this.evidence,
+				this.previousDigest, ChainDigest.of(this));
 	}
 
 	/** What was done in words: {@code seat.code-issued} becomes "seat code issued". */

@@ -39,6 +39,16 @@ final class RecordLines {
 		}
 	}
 
+	/** Tell whether the record has the columns of today. */
+	static boolean haveIdentities(Connection connection) throws SQLException {
+		try (PreparedStatement statement = connection.prepareStatement(AFTER)) {
+			statement.setLong(1, Long.MAX_VALUE);
+			try (ResultSet rows = statement.executeQuery()) {
+				return hasIdentities(rows.getMetaData());
+			}
+		}
+	}
+
 	private static boolean hasIdentities(ResultSetMetaData columns) throws SQLException {
 		for (int column = 1; column <= columns.getColumnCount(); column++) {
 			if ("actor_id".equalsIgnoreCase(columns.getColumnName(column))) {
@@ -60,7 +70,7 @@ final class RecordLines {
 				identities ? row.getString("actor_id") : "", row.getString("role"), row.getString("device"),
 				row.getString("subject"), row.getString("subject_id"), row.getString("action"),
 				row.getString("before_text"), row.getString("after_text"), row.getString("reason"),
-				row.getString("previous_digest"), row.getString("digest"));
+				identities ? row.getString("evidence") : "", row.getString("previous_digest"), row.getString("digest"));
 	}
 
 }

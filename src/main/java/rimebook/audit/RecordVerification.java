@@ -28,6 +28,19 @@ public class RecordVerification {
 		return finding;
 	}
 
+	/**
+	 * Compare what is stored with what the lines tell of it; takes as long as reading
+	 * every published version, card and correction.
+	 */
+	public StoredFinding compareStored() {
+		ConnectionCallback<StoredFinding> check = StoredCheck::check;
+		StoredFinding finding = this.database.execute(check);
+		if (finding == null) {
+			throw new IllegalStateException("The check gave no finding");
+		}
+		return finding;
+	}
+
 	/** The end of the chain as it is now, unchecked. */
 	public RecordHead head() {
 		return JdbcClient.create(this.database)

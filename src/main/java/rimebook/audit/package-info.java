@@ -8,9 +8,9 @@
  * digits, of its fields one after the other. Form 2: the form ({@code 2}), number, time
  * (UTC, ISO 8601 with three digits of seconds, {@code 2026-11-25T14:02:11.000Z}), actor's
  * name, actor's identity, role, device, subject, identity of the subject, action, before,
- * after, reason, digest of the line before (64 zeros for line 1). Form 1, in which lines
- * were written before there were identities: the same without the form and without the
- * actor's identity. Each field is written as its length in UTF-8 bytes in decimal digits,
+ * after, reason, evidence, digest of the line before (64 zeros for line 1). Form 1, in
+ * which lines were written before there were identities: the same without the form, the
+ * actor's identity and the evidence. Each field is written as its length in UTF-8 bytes in decimal digits,
  * a colon, the bytes, a comma ("netstring"), so that no text can pass for another split
  * into fields.
  */

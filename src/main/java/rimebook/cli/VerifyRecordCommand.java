@@ -5,13 +5,19 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 import rimebook.audit.ChainCheck;
+import rimebook.audit.ExpectedHead;
 import rimebook.audit.RecordFinding;
+import rimebook.audit.StoredCheck;
+import rimebook.audit.StoredFinding;
 
-/** Follows the chain of the record without starting the service. */
+/** Follows the record and compares what is stored, without starting the service. */
 final class VerifyRecordCommand implements SubCommand {
+
+	private static final String EXPECT_HEAD = "--expect-head";
 
 	private static final int IN_USE = 90020;
 
@@ -23,11 +29,21 @@ final class VerifyRecordCommand implements SubCommand {
 	private static final String USAGE = """
 			usage: java -jar rimebook.jar verify-record [options]
 
-			Reads the record from its first line to its last and says whether every line is as it
-			was written. Changes nothing. Status 0: the record is whole; 1: it is broken, and the
-			answer names the first line that is not as it was written; 2: it cannot be read.
+			Reads the record from its first line to its last and says whether every line follows from
+			the one before it; then compares what is stored with what the lines tell of it: the
+			SHA-256 of the body of each published version, who signed, and the cards, called elements,
+			deductions and corrections that lines attest. Changes nothing. Status 0: all of it agrees;
+			1: it does not, and the answer says where; 2: it cannot be read.
+
+			What this proves: nobody changed a line, or what is compared, without writing every later
+			line anew. What it does not: whoever can write to the database can do just that, and it
+			shows only against a head that was kept elsewhere, such as on paper: give it with
+			--expect-head. Performances and corrections from before lines attested them are counted
+			and not compared; entries, panels and accounts are not compared at all.
 
 			Without options it reads the database that the service would use.
+			  --expect-head HEAD   the head as it was kept, or its first 12 digits or more; it has to be
+			                       that of a line, which may have others after it
 			  --url URL            JDBC address, or SPRING_DATASOURCE_URL
 			  --user NAME          or SPRING_DATASOURCE_USERNAME
 			  --password PASSWORD  or SPRING_DATASOURCE_PASSWORD, which others cannot see
@@ -43,7 +59,7 @@ final class VerifyRecordCommand implements SubCommand {
 
 	@Override
 	public String summary() {
-		return "tells whether every line of the record is as it was written";
+		return "tells whether the record is as it was written, and what is stored as it tells";
 	}
 
 	@Override
@@ -54,9 +70,9 @@ final class VerifyRecordCommand implements SubCommand {
 	@Override
 	public int run(List<String> args, PrintStream out, PrintStream err) {
 		try {
-			RecordFinding finding = check(address(args));
-			out.print(finding.sentence() + "\n");
-			return finding.isWhole() ? CommandLine.DONE : CommandLine.BROKEN;
+			Arguments typed = typed(args);
+			return check(DatabaseAddress.of(typed, System.getenv(), Path.of("")), head(typed), out) ? CommandLine.DONE
+					: CommandLine.BROKEN;
 		}
 		catch (UsageException ex) {
 			err.print("rimebook verify-record: " + ex.getMessage() + "\n" + USAGE);
@@ -67,26 +83,59 @@ final class VerifyRecordCommand implements SubCommand {
 		return CommandLine.REFUSED;
 	}
 
-	private static DatabaseAddress address(List<String> args) {
-		Arguments typed = new Arguments(args, Set.of("--url", "--user", "--password"));
+	private static Arguments typed(List<String> args) {
+		Arguments typed = new Arguments(args, Set.of("--url", "--user", "--password", EXPECT_HEAD));
 		if (!typed.rest().isEmpty()) {
 			throw new UsageException("there is nothing to do with '" + typed.rest().get(0) + "'");
 		}
-		return DatabaseAddress.of(typed, System.getenv(), Path.of(""));
+		return typed;
 	}
 
-	private static RecordFinding check(DatabaseAddress address) {
+	/** As it was kept, with the dots of a shortened one; empty if none is expected. */
+	private static String head(Arguments typed) {
+		String head = typed.option(EXPECT_HEAD).orElse("").strip().toLowerCase(Locale.ROOT).replaceAll("(…|\\.{3})$", "");
+		if (!head.isEmpty() && !ExpectedHead.isOne(head)) {
+			throw new UsageException("the option '" + EXPECT_HEAD
+					+ "' takes a head of the record or its first digits, 12 to 64 of 0-9 and a-f");
+		}
+		return head;
+	}
+
+	private static boolean check(DatabaseAddress address, String head, PrintStream out) {
 		try (Connection connection = address.open()) {
-			return ChainCheck.check(connection);
+			RecordFinding chain = ChainCheck.check(connection);
+			out.print(chain.sentence() + "\n");
+			return chain.isWhole() && isExpected(connection, head, chain, out) & isStored(connection, out);
 		}
 		catch (SQLException ex) {
 			throw InputException.of(address.shown(), why(ex));
 		}
 	}
 
+	private static boolean isExpected(Connection connection, String head, RecordFinding chain, PrintStream out)
+			throws SQLException {
+		if (head.isEmpty()) {
+			return true;
+		}
+		ExpectedHead expected = ExpectedHead.find(connection, head, chain);
+		out.print(expected.sentence() + "\n");
+		return expected.isFound();
+	}
+
+	private static boolean isStored(Connection connection, PrintStream out) throws SQLException {
+		if (!StoredCheck.isPossible(connection)) {
+			out.print("What is stored was not compared: this version of Rimebook has not opened the database yet.\n");
+			return true;
+		}
+		StoredFinding stored = StoredCheck.check(connection);
+		out.print(stored.sentence() + "\n");
+		stored.shown().forEach((fault) -> out.print("  " + fault + "\n"));
+		return stored.agrees();
+	}
+
 	private static String why(SQLException refused) {
 		if (refused.getErrorCode() == IN_USE) {
-			return "a running Rimebook uses this database. Stop it first, or press \"Check the chain\" on its page "
+			return "a running Rimebook uses this database. Stop it first, or press \"Check the record\" on its page "
 					+ "/desk/record.";
 		}
 		if (NOT_THERE.contains(refused.getErrorCode())) {

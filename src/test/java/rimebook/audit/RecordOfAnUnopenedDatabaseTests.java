@@ -41,7 +41,7 @@ class RecordOfAnUnopenedDatabaseTests {
 	@Test
 	void theMigrationLeavesItsLinesAsTheyAre() throws SQLException {
 		String before = ChainCheck.check(this.database).sentence();
-		run("db/migration/common/V096__audit_actor_ids.sql");
+		run("db/migration/common/V096__audit_actor_ids_and_evidence.sql");
 		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
 		assertThat(RecordLines.after(this.database, 0)).extracting(RecordLine::form).containsOnly(1).hasSize(3);
 	}

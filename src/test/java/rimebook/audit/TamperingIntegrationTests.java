@@ -123,6 +123,7 @@ class TamperingIntegrationTests {
 			update record_line set actor = 'somebody else' where number = 10                | 10 | was changed
 			update record_line set written_at = current_timestamp where number = 1          | 1  | was changed
 			update record_line set actor_id = 'person:other' where number = 7               | 7  | was changed
+			update record_line set evidence = 'x' where number = 6                          | 6  | was changed
 			update record_line set form = 1 where number = 8                                | 8  | was changed
 			update record_line set form = 1, actor_id = '' where number = 9                 | 9  | was changed
 			delete from record_line where number = 4                                        | 4  | is missing
@@ -171,7 +172,7 @@ class TamperingIntegrationTests {
 			RecordLine line = RecordLines.line(row);
 			return ChainDigest.of(new RecordLine(line.number(), line.form(), line.writtenAt(), line.actor(),
 					line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
-					line.before(), line.after(), "other", line.previousDigest(), ""));
+					line.before(), line.after(), "other", line.evidence(), line.previousDigest(), ""));
 		}
 	}
 

@@ -7,7 +7,9 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -40,14 +42,41 @@ class VerifyRecordCommandIntegrationTests {
 			assertThat(inUse.err()).contains("a running Rimebook uses this database", "/desk/record");
 		}
 		CliRun whole = verify();
-		assertThat(whole.out()).matches("The record is whole: 2 lines, head [0-9a-f]{64}\n");
+		assertThat(whole.out()).matches("The record is whole: 2 lines, head [0-9a-f]{64}\nWhat is stored is what the "
+				+ "lines tell: 0 published versions, 0 signatures, 0 performances and corrections were compared.\n");
 		assertThat(whole.err()).isEmpty();
 		assertThat(whole.status()).isZero();
+		findsTheHead(whole.out().replaceAll("(?s).*head ([0-9a-f]{64}).*", "$1"));
+		findsWhatIsStored();
 		tamper("drop trigger record_line_stays", "update record_line set actor = 'Somebody Else' where number = 2");
 		CliRun broken = verify();
 		assertThat(broken.out()).isEqualTo("The record is broken at line 2: it was changed after it was written. "
 				+ "1 line before it is as it was written.\n");
 		assertThat(broken.status()).isEqualTo(1);
+	}
+
+	private void findsTheHead(String head) {
+		CliRun same = verify("--expect-head", head.toUpperCase(Locale.ROOT));
+		assertThat(same.out()).contains("The expected head is that of line 2: up to there the record is as it was then, "
+				+ "and nothing was written since.");
+		assertThat(same.status()).isZero();
+		assertThat(verify("--expect-head=" + head.substring(0, 12) + "…").status()).isZero();
+		CliRun other = verify("--expect-head", "0123456789abcdef");
+		assertThat(other.out()).contains("The expected head is not that of any line");
+		assertThat(other.status()).isEqualTo(1);
+		assertThat(verify("--expect-head", "of line 2").err()).contains("12 to 64 of 0-9 and a-f");
+		assertThat(verify("--expect-head", "of line 2").status()).isEqualTo(2);
+	}
+
+	/** A version that the service never published. */
+	private void findsWhatIsStored() throws SQLException {
+		tamper("insert into result_version (id, scope, scope_id, number, state, cause, note, published_at, "
+				+ "fingerprint, body) values (random_uuid(), 'SEGMENT', random_uuid(), 1, 'PROVISIONAL', 'POSTED', '', "
+				+ "current_timestamp, 'f', 'b')");
+		CliRun forged = verify();
+		assertThat(forged.out()).contains("What is stored is not what the lines tell, in 2 places.",
+				": its body was changed after it was published.", ": no line of the record tells of it as it is stored.");
+		assertThat(forged.status()).isEqualTo(1);
 	}
 
 	@Test
@@ -104,8 +133,11 @@ class VerifyRecordCommandIntegrationTests {
 		return new CliRun(process.waitFor(), out, err);
 	}
 
-	private CliRun verify() {
-		return CliRun.of("verify-record", "--url", url(), "--user", "rimebook", "--password", "");
+	private CliRun verify(String... more) {
+		List<String> arguments = new ArrayList<>(
+				List.of("verify-record", "--url", url(), "--user", "rimebook", "--password", ""));
+		arguments.addAll(List.of(more));
+		return CliRun.of(arguments.toArray(String[]::new));
 	}
 
 	private ConfigurableApplicationContext start() {

@@ -15,6 +15,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.util.UriComponentsBuilder;
 
 import rimebook.audit.RecordExport;
+import rimebook.audit.RecordFinding;
 import rimebook.audit.RecordNames;
 import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
@@ -68,7 +69,11 @@ class RecordController {
 
 	@PostMapping("/check")
 	String check(RedirectAttributes redirect) {
-		redirect.addFlashAttribute("finding", this.verification.verify());
+		RecordFinding finding = this.verification.verify();
+		redirect.addFlashAttribute("finding", finding);
+		if (finding.isWhole()) {
+			redirect.addFlashAttribute("stored", this.verification.compareStored());
+		}
 		return "redirect:/desk/record";
 	}
 

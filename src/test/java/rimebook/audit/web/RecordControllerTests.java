@@ -29,6 +29,7 @@ import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
 import rimebook.audit.RecordReading;
 import rimebook.audit.RecordVerification;
+import rimebook.audit.StoredFinding;
 import rimebook.web.PageTest;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -47,7 +48,7 @@ class RecordControllerTests {
 
 	private static final RecordLine LINE = new RecordLine(12, 2, Instant.parse("2026-11-25T13:02:11Z"), "Rune Frost",
 			"person:r-7", "referee", "10.0.0.2, Firefox", "entry", ID, "entry.withdrawn", "entered",
-			"<b>withdrawn</b> at /desk/entries/" + ID, "two skaters ill", DIGEST, DIGEST);
+			"<b>withdrawn</b> at /desk/entries/" + ID, "two skaters ill", "", DIGEST, DIGEST);
 
 	@Autowired
 	private MockMvcTester mvc;
@@ -133,10 +134,13 @@ class RecordControllerTests {
 	@Test
 	void answersTheCheck() {
 		given(this.verification.verify()).willReturn(new RecordFinding(12, DIGEST, 0, ""));
+		given(this.verification.compareStored())
+			.willReturn(new StoredFinding(3, 2, 14, 0, List.of("Version 1 of result r-1: its body was changed.")));
 		MvcTestResult answer = this.mvc.post().uri("/desk/record/check").with(csrf()).exchange();
 		assertThat(answer).hasStatus3xxRedirection().hasRedirectedUrl("/desk/record");
 		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
-			.contains("The chain is whole");
+			.contains("The chain is whole", "What is stored is not what the lines tell, in 1 place.",
+					"<li>Version 1 of result r-1: its body was changed.</li>", "Entries, panels and accounts are not compared");
 	}
 
 	@Test

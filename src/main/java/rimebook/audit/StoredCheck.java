@@ -1,0 +1,197 @@
+package rimebook.audit;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * Compares what the database holds with what the lines of the record tell of it: the
+ * body of each published version with the digest in its line, each signature with the
+ * line of who signed, cards and corrections with the newest line that attests them. Needs
+ * a connection and nothing else, and the tables of today. It believes the lines;
+ * {@link ChainCheck} looks at those.
+ */
+public final class StoredCheck {
+
+	private static final String VERSIONS = """
+			select v.scope_id, v.number, v.fingerprint, v.body, v.note,
+			(select count(*) from record_line l where l.subject = 'result' and l.action = 'result.published'
+			 and l.subject_id = cast(v.scope_id as varchar(36)) and l.reason = v.note
+			 and l.after_text like concat('%, version ', cast(v.number as varchar(10)), ', ', lower(v.state), ', %')
+			 and l.after_text like concat('%; fingerprint ', v.fingerprint)) as lines
+			from result_version v order by v.scope_id, v.number""";
+
+	private static final String VERSIONS_GONE = """
+			select l.number from record_line l where l.subject = 'result' and l.action = 'result.published'
+			and not exists (select 1 from result_version v where l.subject_id = cast(v.scope_id as varchar(36))
+			 and l.after_text like concat('%; fingerprint ', v.fingerprint)) order by l.number""";
+
+	private static final String SIGNATURES = """
+			select r.segment_id, '%1$s' as who, r.%1$s_signature as name, r.%1$s_signature_id as id,
+			r.%1$s_signed_at as signed_at, l.number, l.actor, l.actor_id, l.written_at
+			from segment_result r left join record_line l on l.number = (select max(s.number) from record_line s
+			 where s.subject = 'result' and s.subject_id = cast(r.segment_id as varchar(36))
+			 and s.action = 'result.signed' and s.after_text = 'signed as %1$s')
+			where r.%1$s_signature <> ''""";
+
+	private static final String HALF_SIGNED = """
+			select segment_id from segment_result
+			where state = 'OFFICIAL' and (referee_signature = '' or accountant_signature = '')""";
+
+	private static final String ATTESTED = """
+			select l.subject, l.subject_id, l.number, l.evidence from record_line l
+			where l.form >= 2 and l.subject in ('performance', 'correction') and l.number = (
+			 select max(s.number) from record_line s where s.form >= 2 and s.subject = l.subject
+			 and s.subject_id = l.subject_id) order by l.number""";
+
+	/** As the newest of {@link #ATTESTED}, for one thing. */
+	private static final String EVIDENCE = """
+			select evidence from record_line where form >= 2 and subject = ? and subject_id = ?
+			order by number desc fetch first 1 row only""";
+
+	private static final String UNATTESTED = """
+			select count(*) from (select cast(id as varchar(36)) as id, 'performance' as subject from performance
+			 where id in (select performance_id from card_submission union select performance_id from points_card)
+			 union select cast(id as varchar(36)), 'correction' from correction) t
+			where not exists (select 1 from record_line l where l.form >= 2 and l.subject = t.subject
+			 and l.subject_id = t.id)""";
+
+	/** A line is written when its act is committed, which may have to wait for others. */
+	private static final Duration MOST_LATE = Duration.ofMinutes(5);
+
+	private static final int LOOKS = 3;
+
+	private final Connection connection;
+
+	private final List<String> faults = new ArrayList<>();
+
+	private StoredCheck(Connection connection) {
+		this.connection = connection;
+	}
+
+	/**
+	 * Tell whether this version of the service has opened the database; only then is
+	 * there something to compare.
+	 */
+	public static boolean isPossible(Connection connection) throws SQLException {
+		return RecordLines.haveIdentities(connection);
+	}
+
+	/**
+	 * Compare everything. What is changed meanwhile is compared as it is then.
+	 * @param connection an open connection to the database, left open
+	 * @throws SQLException if the tables cannot be read
+	 */
+	public static StoredFinding check(Connection connection) throws SQLException {
+		StoredCheck check = new StoredCheck(connection);
+		long versions = check.each(VERSIONS, check::version);
+		check.each(VERSIONS_GONE, (row) -> check.faults
+			.add("Line " + row.getLong(1) + " tells of a published version that is not stored as it was."));
+		long signatures = check.each(SIGNATURES.formatted("referee"), check::signature)
+				+ check.each(SIGNATURES.formatted("accountant"), check::signature);
+		check.each(HALF_SIGNED,
+				(row) -> check.faults.add("The result of segment " + row.getString(1)
+						+ " is stored as official without both signatures."));
+		long things = check.each(ATTESTED, check::attested);
+		long[] unattested = new long[1];
+		check.each(UNATTESTED, (row) -> unattested[0] = row.getLong(1));
+		return new StoredFinding(versions, signatures, things, unattested[0], check.faults);
+	}
+
+	private long each(String sql, Look look) throws SQLException {
+		long rows = 0;
+		try (Statement statement = this.connection.createStatement(); ResultSet row = statement.executeQuery(sql)) {
+			while (row.next()) {
+				look.at(row);
+				rows++;
+			}
+		}
+		return rows;
+	}
+
+	private void version(ResultSet row) throws SQLException {
+		String which = "Version " + row.getInt("number") + " of result " + row.getString("scope_id");
+		if (!sha256(row.getString("body")).equals(row.getString("fingerprint"))) {
+			this.faults.add(which + ": its body was changed after it was published.");
+		}
+		if (row.getLong("lines") == 0) {
+			this.faults.add(which + ": no line of the record tells of it as it is stored.");
+		}
+	}
+
+	private void signature(ResultSet row) throws SQLException {
+		boolean line = row.getLong("number") > 0;
+		boolean same = line && row.getString("name").equals(row.getString("actor"))
+				&& (row.getString("actor_id").isEmpty() || row.getString("id").equals(row.getString("actor_id")));
+		if (!same || isElsewhen(row)) {
+			this.faults.add("The result of segment " + row.getString("segment_id") + " is stored as signed by "
+					+ row.getString("name") + " as " + row.getString("who") + "; "
+					+ (line ? "line " + row.getLong("number") + " tells otherwise." : "no line tells so."));
+		}
+	}
+
+	private static boolean isElsewhen(ResultSet row) throws SQLException {
+		OffsetDateTime signed = row.getObject("signed_at", OffsetDateTime.class);
+		OffsetDateTime written = row.getObject("written_at", OffsetDateTime.class);
+		return signed == null || written == null
+				|| Duration.between(signed, written).abs().compareTo(MOST_LATE) > 0;
+	}
+
+	private void attested(ResultSet row) throws SQLException {
+		if (!isAttested(row.getString("subject"), row.getString("subject_id"), row.getString("evidence"))) {
+			this.faults.add("Line " + row.getLong("number") + " attests another "
+					+ (row.getString("subject").equals("correction") ? "correction" : "set of cards and lists")
+					+ " than is stored for " + row.getString("subject") + " " + row.getString("subject_id") + ".");
+		}
+	}
+
+	/** Somebody may act on it between the two looks, so what differs is looked at anew. */
+	private boolean isAttested(String subject, String id, String evidence) throws SQLException {
+		String told = evidence;
+		for (int look = 0; look < LOOKS; look++) {
+			if (Evidence.of(this.connection, subject, id).equals(told)) {
+				return true;
+			}
+			told = evidence(subject, id);
+		}
+		return false;
+	}
+
+	private String evidence(String subject, String id) throws SQLException {
+		try (PreparedStatement statement = this.connection.prepareStatement(EVIDENCE)) {
+			statement.setString(1, subject);
+			statement.setString(2, id);
+			try (ResultSet row = statement.executeQuery()) {
+				return row.next() ? row.getString(1) : "";
+			}
+		}
+	}
+
+	private static String sha256(String body) {
+		try {
+			byte[] digest = MessageDigest.getInstance("SHA-256").digest(body.getBytes(StandardCharsets.UTF_8));
+			return HexFormat.of().formatHex(digest);
+		}
+		catch (NoSuchAlgorithmException ex) {
+			throw new IllegalStateException("Every Java platform has SHA-256", ex);
+		}
+	}
+
+	/** What is done with each row. */
+	private interface Look {
+
+		void at(ResultSet row) throws SQLException;
+
+	}
+
+}

@@ -1,0 +1,149 @@
+package rimebook.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+import rimebook.competition.SegmentId;
+import rimebook.marks.PerformanceView;
+import rimebook.protests.CorrectionView;
+import rimebook.protests.Corrections;
+import rimebook.protests.ProposeCorrection;
+import rimebook.results.ResultPublication;
+import rimebook.results.Signatory;
+import rimebook.results.Standings;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.PointsCompetition;
+import rimebook.testsupport.SmallCompetition;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * What somebody with the keys of the database changes in what is stored, and not in the
+ * record, is found. Other tests of this database leave rows that nobody wrote by the
+ * service, so only what is new counts.
+ */
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:tampering;DB_CLOSE_DELAY=-1")
+class StoredCheckIntegrationTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private RecordVerification verification;
+
+	@Autowired
+	private JdbcTemplate database;
+
+	@Autowired
+	private PlatformTransactionManager transactions;
+
+	@Test
+	void whatIsChangedBehindItsBackIsFoundAndNothingElse() {
+		StoredFinding before = this.verification.compareStored();
+		SmallCompetition points = PointsCompetition.running(this.context, 1, 3);
+		points.open(1);
+		points.skateRest(1);
+		SmallCompetition day = signed();
+		StoredFinding after = this.verification.compareStored();
+		assertThat(after.faults()).isEqualTo(before.faults());
+		assertThat(after.signatures()).isEqualTo(before.signatures() + 2);
+		assertThat(after.versions()).isGreaterThan(before.versions() + 4);
+		assertThat(after.things()).isEqualTo(before.things() + 4);
+		assertThat(after.unattested()).isEqualTo(before.unattested());
+		tampered(day, points).forEach((sql, fault) -> assertFound(sql, fault, after));
+	}
+
+	private static Map<String, String> tampered(SmallCompetition day, SmallCompetition points) {
+		String result = " where scope_id = '" + day.segment(1) + "' and number = 1";
+		String card = " where performance_id = '" + day.performances(1).get(1).id() + "'";
+		String sheet = " where performance_id = '" + points.performances(1).get(0).id() + "'";
+		String signed = " where segment_id = '" + day.segment(1) + "'";
+		return Map.ofEntries(
+				Map.entry("update result_version set body = concat(body, ' ')" + result,
+						"Version 1 of result " + day.segment(1) + ": its body was changed after it was published."),
+				Map.entry("update result_version set note = 'other'" + result, "no line of the record tells of it"),
+				Map.entry("update result_version set state = 'OFFICIAL'" + result, "no line of the record tells of it"),
+				Map.entry("delete from result_version" + result, "a published version that is not stored as it was"),
+				Map.entry("update card_submission set first_mark = 600" + card, "another set of cards and lists"),
+				Map.entry("delete from card_submission" + card, "another set of cards and lists"),
+				Map.entry("update points_card set marks = '{}'" + sheet, "another set of cards and lists"),
+				Map.entry("update called_list set called_by = 'Somebody'" + sheet, "another set of cards and lists"),
+				Map.entry("update correction set decided_by = 'Somebody'" + signed, "attests another correction"),
+				Map.entry("update segment_result set referee_signature = 'Somebody'" + signed,
+						"signed by Somebody as referee"),
+				Map.entry("update segment_result set accountant_signature_id = 'person:other'" + signed,
+						"as accountant"),
+				Map.entry("update segment_result set referee_signed_at = timestamp with time zone '2001-01-01 00:00:00+00'"
+						+ signed, "as referee"),
+				Map.entry("update segment_result set accountant_signature = ''" + signed,
+						"official without both signatures"));
+	}
+
+	/** All of it is rolled back; what guards the table is away only meanwhile. */
+	private void assertFound(String sql, String fault, StoredFinding before) {
+		String table = sql.replaceAll("^(update|delete from) (\\w+).*", "$2");
+		boolean guarded = !List.of("correction", "segment_result").contains(table);
+		if (guarded) {
+			this.database.execute(dropGuard(table));
+		}
+		try {
+			List<String> found = new ArrayList<>(found(sql).faults());
+			found.removeAll(before.faults());
+			assertThat(found).as(sql).isNotEmpty().anySatisfy((one) -> assertThat(one).contains(fault));
+		}
+		finally {
+			if (guarded) {
+				this.database.execute(createGuard(table));
+			}
+		}
+	}
+
+	private StoredFinding found(String sql) {
+		StoredFinding finding = new TransactionTemplate(this.transactions).execute((status) -> {
+			assertThat(this.database.update(sql)).as(sql).isPositive();
+			status.setRollbackOnly();
+			return this.verification.compareStored();
+		});
+		assertThat(finding).isNotNull();
+		return finding;
+	}
+
+	private SmallCompetition signed() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		day.skateRest(1);
+		ResultPublication publication = this.context.getBean(ResultPublication.class);
+		publication.post(segment, version(segment), SmallCompetition.ACCOUNTANT);
+		Corrections corrections = this.context.getBean(Corrections.class);
+		PerformanceView first = day.performances(1).get(0);
+		CorrectionView proposed = corrections.propose(new ProposeCorrection(first.id(), day.seats().get(0).id(),
+				new CardMarks(100, 100), "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
+		publication.sign(segment, version(segment), Signatory.REFEREE, SmallCompetition.REFEREE);
+		publication.sign(segment, version(segment), Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
+		return day;
+	}
+
+	private int version(SegmentId segment) {
+		return this.context.getBean(Standings.class).result(segment).orElseThrow().version();
+	}
+
+	String createGuard(String table) {
+		return "create trigger " + table + "_stays before update, delete on " + table + " for each row call '"
+				+ AppendOnlyTrigger.class.getName() + "'";
+	}
+
+	String dropGuard(String table) {
+		return "drop trigger " + table + "_stays";
+	}
+
+}
