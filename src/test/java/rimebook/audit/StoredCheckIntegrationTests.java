@@ -28,10 +28,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * What somebody with the keys of the database changes in what is stored, and not in the
- * record, is found. Other tests of this database leave rows that nobody wrote by the
- * service, so only what is new counts.
+ * record, is found. Lines are never deleted, so only what is new counts.
  */
-@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:tampering;DB_CLOSE_DELAY=-1")
+@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:record;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=20000")
 class StoredCheckIntegrationTests {
 
 	@Autowired
