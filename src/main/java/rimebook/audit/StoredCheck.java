@@ -50,9 +50,9 @@ public final class StoredCheck {
 
 	private static final String ATTESTED = """
 			select l.subject, l.subject_id, l.number, l.evidence from record_line l
-			where l.form >= 2 and l.subject in ('performance', 'correction') and l.number = (
-			 select max(s.number) from record_line s where s.form >= 2 and s.subject = l.subject
-			 and s.subject_id = l.subject_id) order by l.number""";
+			join (select max(number) as newest from record_line
+			 where form >= 2 and subject in ('performance', 'correction') group by subject, subject_id) n
+			on n.newest = l.number order by l.number""";
 
 	/** As the newest of {@link #ATTESTED}, for one thing. */
 	private static final String EVIDENCE = """

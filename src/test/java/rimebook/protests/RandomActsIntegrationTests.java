@@ -1,5 +1,6 @@
 package rimebook.protests;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
 import static rimebook.testsupport.SmallCompetition.REFEREE;
 import static rimebook.testsupport.SmallCompetition.SECRETARY;
@@ -7,12 +8,14 @@ import static rimebook.testsupport.SmallCompetition.SECRETARY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.audit.RecordVerification;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
@@ -57,6 +60,19 @@ class RandomActsIntegrationTests {
 			done.add(act + (succeeds(act) ? "" : " refused"));
 			Agreement.check(this.context, this.day, "seed " + seed + ": " + String.join(", ", done));
 		}
+		assertStoredAsTold(done);
+	}
+
+	/** No road through the service leaves something that its own lines deny. */
+	private void assertStoredAsTold(List<String> done) {
+		List<String> ids = Stream
+			.<Object>concat(Stream.<Object>of(this.day.event().id(), this.day.segment(1), this.day.segment(2)),
+					Stream.concat(this.day.performances(1).stream(), this.day.performances(2).stream())
+						.map(PerformanceView::id))
+			.map(Object::toString)
+			.toList();
+		assertThat(this.context.getBean(RecordVerification.class).compareStored().faults()).as(done.toString())
+			.noneMatch((fault) -> ids.stream().anyMatch(fault::contains));
 	}
 
 	private boolean succeeds(Act act) {
