@@ -1,5 +1,9 @@
 package rimebook.audit;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -39,11 +43,20 @@ class RecordOfAnUnopenedDatabaseTests {
 	}
 
 	@Test
-	void theMigrationLeavesItsLinesAsTheyAre() throws SQLException {
+	void theMigrationLeavesItsLinesAsTheyAre() throws Exception {
 		String before = ChainCheck.check(this.database).sentence();
-		run("db/migration/common/V096__audit_actor_ids_and_evidence.sql");
+		assertThat(StoredCheck.isPossible(this.database)).isFalse();
+		run(migration());
+		assertThat(StoredCheck.isPossible(this.database)).isTrue();
 		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
 		assertThat(RecordLines.after(this.database, 0)).extracting(RecordLine::form).containsOnly(1).hasSize(3);
+	}
+
+	private static String migration() throws IOException {
+		try (DirectoryStream<Path> files = Files.newDirectoryStream(Path.of("db", "migration", "common"),
+				"V*__audit_actor_ids_and_evidence.sql")) {
+			return files.iterator().next().toString();
+		}
 	}
 
 	private void run(String file) throws SQLException {
