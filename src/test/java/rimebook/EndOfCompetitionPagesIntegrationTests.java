@@ -109,11 +109,13 @@ class EndOfCompetitionPagesIntegrationTests {
 		Visitor.Page refused = other.open(desk + "/signature?signatory=REFEREE")
 			.submit("main form", Map.of("password", Crew.PASSWORD));
 		assertThat(refused.status()).isEqualTo(422);
-		assertThat(refused.text()).contains("Runa Hale signs as referee in Junior, having that seat; you are The referee-");
+		assertThat(refused.text())
+			.contains("Runa Hale signs as referee in Junior, having that seat; you are The referee-");
 		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
 		String name = Crew.add(this.context, Role.REFEREE);
 		day.seatInstead(SeatKind.REFEREE, Crew.displayName(name));
-		assertThat(Crew.signIn(this.context, name).open(desk).document().select("a[href*=signatory=REFEREE]")).hasSize(1);
+		assertThat(Crew.signIn(this.context, name).open(desk).document().select("a[href*=signatory=REFEREE]"))
+			.hasSize(1);
 	}
 
 	@Test

@@ -89,8 +89,7 @@ class RecordNamesIntegrationTests {
 
 	private void post(SmallCompetition day) {
 		this.context.getBean(ResultPublication.class)
-			.post(day.segment(1),
-					this.context.getBean(Standings.class).result(day.segment(1)).orElseThrow().version(),
+			.post(day.segment(1), this.context.getBean(Standings.class).result(day.segment(1)).orElseThrow().version(),
 					SmallCompetition.ACCOUNTANT);
 	}
 

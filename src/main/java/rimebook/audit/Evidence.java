@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>
  * The columns are named one by one: one that is added later does not change what was
- * attested before. Published versions need none, since their lines tell the digest of
- * the body in words.
+ * attested before. Published versions need none, since their lines tell the digest of the
+ * body in words.
  */
 final class Evidence {
 
@@ -44,7 +44,9 @@ final class Evidence {
 	private Evidence() {
 	}
 
-	/** The digest for a thing, empty where nothing is stored of it, or of another kind. */
+	/**
+	 * The digest for a thing, empty where nothing is stored of it, or of another kind.
+	 */
 	static String of(Connection connection, String subject, String subjectId) throws SQLException {
 		UUID id = identity(subjectId);
 		List<String> rows = new ArrayList<>();

@@ -40,7 +40,9 @@ public record ReadableLine(RecordLine line, String name, ZoneId zone) {
 		return readable(this.line.reason());
 	}
 
-	/** Tell whether something is left out of what was there before, is there now, or why. */
+	/**
+	 * Tell whether something is left out of what was there before, is there now, or why.
+	 */
 	public boolean isShortened() {
 		return !before().equals(this.line.before()) || !after().equals(this.line.after())
 				|| !reason().equals(this.line.reason());

@@ -74,8 +74,8 @@ class RecordAppender {
 		Actor actor = change.actor();
 		return new RecordLine(head.lines() + 1, RecordLine.FORM, now, kept(actor.name()), kept(actor.id()),
 				kept(actor.role()), kept(actor.device()), kept(change.subject()), kept(change.subjectId()),
-				kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason()),
-				evidence, head.digest(), "")
+				kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason()), evidence,
+				head.digest(), "")
 			.sealed();
 	}
 

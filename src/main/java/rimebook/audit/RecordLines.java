@@ -18,8 +18,8 @@ final class RecordLines {
 	/** How many are read at once. */
 	static final int AT_ONCE = 500;
 
-	private static final String AFTER = "select * from record_line where number > ? order by number "
-			+ "fetch first " + AT_ONCE + " rows only";
+	private static final String AFTER = "select * from record_line where number > ? order by number " + "fetch first "
+			+ AT_ONCE + " rows only";
 
 	private RecordLines() {
 	}

@@ -15,10 +15,10 @@ import java.util.HexFormat;
 import java.util.List;
 
 /**
- * Compares what the database holds with what the lines of the record tell of it: the
- * body of each published version with the digest in its line, each signature with the
- * line of who signed, cards and corrections with the newest line that attests them. Needs
- * a connection and nothing else, and the tables of today. It believes the lines;
+ * Compares what the database holds with what the lines of the record tell of it: the body
+ * of each published version with the digest in its line, each signature with the line of
+ * who signed, cards and corrections with the newest line that attests them. Needs a
+ * connection and nothing else, and the tables of today. It believes the lines;
  * {@link ChainCheck} looks at those.
  */
 public final class StoredCheck {
@@ -99,9 +99,8 @@ public final class StoredCheck {
 			.add("Line " + row.getLong(1) + " tells of a published version that is not stored as it was."));
 		long signatures = check.each(SIGNATURES.formatted("referee"), check::signature)
 				+ check.each(SIGNATURES.formatted("accountant"), check::signature);
-		check.each(HALF_SIGNED,
-				(row) -> check.faults.add("The result of segment " + row.getString(1)
-						+ " is stored as official without both signatures."));
+		check.each(HALF_SIGNED, (row) -> check.faults
+			.add("The result of segment " + row.getString(1) + " is stored as official without both signatures."));
 		long things = check.each(ATTESTED, check::attested);
 		long[] unattested = new long[1];
 		check.each(UNATTESTED, (row) -> unattested[0] = row.getLong(1));
@@ -143,8 +142,7 @@ public final class StoredCheck {
 	private static boolean isElsewhen(ResultSet row) throws SQLException {
 		OffsetDateTime signed = row.getObject("signed_at", OffsetDateTime.class);
 		OffsetDateTime written = row.getObject("written_at", OffsetDateTime.class);
-		return signed == null || written == null
-				|| Duration.between(signed, written).abs().compareTo(MOST_LATE) > 0;
+		return signed == null || written == null || Duration.between(signed, written).abs().compareTo(MOST_LATE) > 0;
 	}
 
 	private void attested(ResultSet row) throws SQLException {
@@ -155,7 +153,9 @@ public final class StoredCheck {
 		}
 	}
 
-	/** Somebody may act on it between the two looks, so what differs is looked at anew. */
+	/**
+	 * Somebody may act on it between the two looks, so what differs is looked at anew.
+	 */
 	private boolean isAttested(String subject, String id, String evidence) throws SQLException {
 		String told = evidence;
 		for (int look = 0; look < LOOKS; look++) {

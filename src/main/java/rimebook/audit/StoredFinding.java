@@ -13,9 +13,8 @@ import java.util.List;
  * anything, having been written before lines did
  * @param faults what differs, a sentence each
  */
-public record StoredFinding(long versions, long signatures, long things, long unattested, List<String> faults)
-		implements
-			Serializable {
+public record StoredFinding(long versions, long signatures, long things, long unattested,
+		List<String> faults) implements Serializable {
 
 	/** Many faults have one cause; these are enough to find it. */
 	private static final int SHOWN = 20;
@@ -39,9 +38,8 @@ public record StoredFinding(long versions, long signatures, long things, long un
 		String old = (this.unattested == 0) ? "" : " " + this.unattested
 				+ " performances or corrections are from before lines attested what is stored, and were not compared.";
 		return (agrees()
-				? "What is stored is what the lines tell: " + this.versions + " published versions, "
-						+ this.signatures + " signatures, " + this.things
-						+ " performances and corrections were compared."
+				? "What is stored is what the lines tell: " + this.versions + " published versions, " + this.signatures
+						+ " signatures, " + this.things + " performances and corrections were compared."
 				: "What is stored is not what the lines tell, in " + this.faults.size()
 						+ ((this.faults.size() == 1) ? " place." : " places."))
 				+ old;

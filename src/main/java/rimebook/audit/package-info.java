@@ -10,9 +10,9 @@
  * name, actor's identity, role, device, subject, identity of the subject, action, before,
  * after, reason, evidence, digest of the line before (64 zeros for line 1). Form 1, in
  * which lines were written before there were identities: the same without the form, the
- * actor's identity and the evidence. Each field is written as its length in UTF-8 bytes in decimal digits,
- * a colon, the bytes, a comma ("netstring"), so that no text can pass for another split
- * into fields.
+ * actor's identity and the evidence. Each field is written as its length in UTF-8 bytes
+ * in decimal digits, a colon, the bytes, a comma ("netstring"), so that no text can pass
+ * for another split into fields.
  */
 @ApplicationModule(allowedDependencies = { "shared", "pages" })
 @NullMarked

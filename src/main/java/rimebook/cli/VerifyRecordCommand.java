@@ -93,7 +93,11 @@ final class VerifyRecordCommand implements SubCommand {
 
 	/** As it was kept, with the dots of a shortened one; empty if none is expected. */
 	private static String head(Arguments typed) {
-		String head = typed.option(EXPECT_HEAD).orElse("").strip().toLowerCase(Locale.ROOT).replaceAll("(…|\\.{3})$", "");
+		String head = typed.option(EXPECT_HEAD)
+			.orElse("")
+			.strip()
+			.toLowerCase(Locale.ROOT)
+			.replaceAll("(…|\\.{3})$", "");
 		if (!head.isEmpty() && !ExpectedHead.isOne(head)) {
 			throw new UsageException("the option '" + EXPECT_HEAD
 					+ "' takes a head of the record or its first digits, 12 to 64 of 0-9 and a-f");

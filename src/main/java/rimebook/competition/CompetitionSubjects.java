@@ -11,7 +11,9 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
-/** The names of competitions, events and segments, and of what has the identity of one. */
+/**
+ * The names of competitions, events and segments, and of what has the identity of one.
+ */
 @Component
 @Transactional(readOnly = true)
 class CompetitionSubjects implements SubjectNames {

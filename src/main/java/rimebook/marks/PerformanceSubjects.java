@@ -35,8 +35,8 @@ class PerformanceSubjects implements SubjectNames {
 	}
 
 	private SubjectName name(PerformanceView performance) {
-		return this.whereabouts.of(performance.segment(), "No. " + performance.startNumber() + " "
-				+ this.entries.entry(performance.entry()).team().name());
+		return this.whereabouts.of(performance.segment(),
+				"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name());
 	}
 
 }

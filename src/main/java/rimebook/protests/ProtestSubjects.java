@@ -29,7 +29,8 @@ class ProtestSubjects implements SubjectNames {
 
 	private final Whereabouts whereabouts;
 
-	ProtestSubjects(ProtestRepository protests, Corrections corrections, SegmentRun run, Entries entries, Whereabouts whereabouts) {
+	ProtestSubjects(ProtestRepository protests, Corrections corrections, SegmentRun run, Entries entries,
+			Whereabouts whereabouts) {
 		this.protests = protests;
 		this.corrections = corrections;
 		this.run = run;

@@ -27,8 +27,8 @@ public record SeatedSignatories(EventId event, String name, String referee, Stri
 	public String sentence() {
 		List<String> empty = empty();
 		return empty.isEmpty()
-				? this.referee + " signs as referee and " + this.accountant + " as accountant: they have these seats in "
-						+ this.name + "."
+				? this.referee + " signs as referee and " + this.accountant
+						+ " as accountant: they have these seats in " + this.name + "."
 				: "Nobody sits as " + String.join(" or as ", empty) + " in " + this.name
 						+ ", and a result is signed by those who do. The seat is given on the page of the panel.";
 	}

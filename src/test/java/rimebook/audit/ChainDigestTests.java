@@ -11,7 +11,8 @@ class ChainDigestTests {
 
 	private static final RecordLine LINE = line(1, "", "");
 
-	private static final RecordLine LINE_WITH_ID = line(2, "person:0b9f8f6c-0000-4000-8000-000000000001", "5f".repeat(32));
+	private static final RecordLine LINE_WITH_ID = line(2, "person:0b9f8f6c-0000-4000-8000-000000000001",
+			"5f".repeat(32));
 
 	private static RecordLine line(int form, String actorId, String evidence) {
 		return new RecordLine(1, form, Instant.parse("2026-11-25T14:02:11Z"), "Rune Frost", actorId, "referee",
@@ -35,8 +36,9 @@ class ChainDigestTests {
 	@Test
 	void coversTheIdentityOfTheActorTheEvidenceAndTheForm() {
 		String evidence = LINE_WITH_ID.evidence();
-		assertThat(Stream.of(LINE, LINE_WITH_ID, line(2, "person:other", evidence), line(2, "", ""), line(1, "", evidence),
-				line(2, LINE_WITH_ID.actorId(), ""), line(1, LINE_WITH_ID.actorId(), evidence))
+		assertThat(Stream
+			.of(LINE, LINE_WITH_ID, line(2, "person:other", evidence), line(2, "", ""), line(1, "", evidence),
+					line(2, LINE_WITH_ID.actorId(), ""), line(1, LINE_WITH_ID.actorId(), evidence))
 			.map(ChainDigest::of)).doesNotHaveDuplicates();
 	}
 

@@ -190,8 +190,8 @@ class RecordIntegrationTests {
 				Instant.parse(line.get("time").asString()), line.get("actor").asString(),
 				line.get("actorId").asString(), line.get("role").asString(), line.get("device").asString(),
 				line.get("subject").asString(), line.get("subjectId").asString(), line.get("action").asString(),
-				line.get("before").asString(), line.get("after").asString(), line.get("reason").asString(), line.get("evidence").asString(),
-				line.get("previousDigest").asString(), line.get("digest").asString());
+				line.get("before").asString(), line.get("after").asString(), line.get("reason").asString(),
+				line.get("evidence").asString(), line.get("previousDigest").asString(), line.get("digest").asString());
 	}
 
 	@Test

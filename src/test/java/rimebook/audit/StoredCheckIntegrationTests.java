@@ -81,8 +81,10 @@ class StoredCheckIntegrationTests {
 						"signed by Somebody as referee"),
 				Map.entry("update segment_result set accountant_signature_id = 'person:other'" + signed,
 						"as accountant"),
-				Map.entry("update segment_result set referee_signed_at = timestamp with time zone '2001-01-01 00:00:00+00'"
-						+ signed, "as referee"),
+				Map.entry(
+						"update segment_result set referee_signed_at = timestamp with time zone '2001-01-01 00:00:00+00'"
+								+ signed,
+						"as referee"),
 				Map.entry("update segment_result set accountant_signature = ''" + signed,
 						"official without both signatures"));
 	}

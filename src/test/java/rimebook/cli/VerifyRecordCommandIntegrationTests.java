@@ -57,8 +57,9 @@ class VerifyRecordCommandIntegrationTests {
 
 	private void findsTheHead(String head) {
 		CliRun same = verify("--expect-head", head.toUpperCase(Locale.ROOT));
-		assertThat(same.out()).contains("The expected head is that of line 2: up to there the record is as it was then, "
-				+ "and nothing was written since.");
+		assertThat(same.out())
+			.contains("The expected head is that of line 2: up to there the record is as it was then, "
+					+ "and nothing was written since.");
 		assertThat(same.status()).isZero();
 		assertThat(verify("--expect-head=" + head.substring(0, 12) + "…").status()).isZero();
 		CliRun other = verify("--expect-head", "0123456789abcdef");
@@ -75,7 +76,8 @@ class VerifyRecordCommandIntegrationTests {
 				+ "current_timestamp, 'f', 'b')");
 		CliRun forged = verify();
 		assertThat(forged.out()).contains("What is stored is not what the lines tell, in 2 places.",
-				": its body was changed after it was published.", ": no line of the record tells of it as it is stored.");
+				": its body was changed after it was published.",
+				": no line of the record tells of it as it is stored.");
 		assertThat(forged.status()).isEqualTo(1);
 	}
 

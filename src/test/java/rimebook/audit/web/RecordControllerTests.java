@@ -91,7 +91,8 @@ class RecordControllerTests {
 		Document page = Jsoup.parse(this.mvc.get().uri("/desk/record").exchange().getResponse().getContentAsString());
 		assertThat(page.select(".identities").text()).contains("entry " + ID, "person:r-7", DIGEST);
 		page.select(".identities").remove();
-		assertThat(page.select(".lines").text()).contains("entry withdrawn Icefern, Junior", "withdrawn</b> at /desk/entries/…")
+		assertThat(page.select(".lines").text())
+			.contains("entry withdrawn Icefern, Junior", "withdrawn</b> at /desk/entries/…")
 			.doesNotContain(ID, "person:r-7");
 	}
 
@@ -140,7 +141,8 @@ class RecordControllerTests {
 		assertThat(answer).hasStatus3xxRedirection().hasRedirectedUrl("/desk/record");
 		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
 			.contains("The chain is whole", "What is stored is not what the lines tell, in 1 place.",
-					"<li>Version 1 of result r-1: its body was changed.</li>", "Entries, panels and accounts are not compared");
+					"<li>Version 1 of result r-1: its body was changed.</li>",
+					"Entries, panels and accounts are not compared");
 	}
 
 	@Test
