@@ -62,11 +62,16 @@ public enum SeatKind {
 	/**
 	 * Tell whether one person cannot hold both seats in an event, whichever was taken
 	 * first: who has a card, as judge or substitute, has one only and neither leads nor
-	 * calls; the referee is not the own assistant (common practice).
+	 * calls; the referee is not the own assistant (common practice). Referee and
+	 * accountant sign the same result, and two people have to.
 	 */
 	public boolean excludes(SeatKind other) {
 		return (hasCard() && other.isBusyWithEveryTeam()) || (other.hasCard() && isBusyWithEveryTeam())
-				|| (leads() && other.leads());
+				|| (leads() && other.leads()) || (signs() && other.signs());
+	}
+
+	private boolean signs() {
+		return this == REFEREE || this == ACCOUNTANT;
 	}
 
 	private boolean leads() {
