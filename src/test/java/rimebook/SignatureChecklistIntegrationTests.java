@@ -14,6 +14,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
@@ -237,6 +238,19 @@ class SignatureChecklistIntegrationTests {
 		assertThat(condition("seats").path()).isEqualTo("/desk/panel/" + this.day.event().id());
 		this.day.seatInstead(SeatKind.ACCOUNTANT, ACCOUNTANT.name());
 		sign(Signatory.REFEREE);
+	}
+
+	/** As a panel may be that was made before the two seats excluded each other. */
+	@Test
+	void onePersonInBothSeatsHoldsItBack() {
+		skatedAndPosted();
+		String both = "(select official_id from seat where event_id = ? and kind = 'REFEREE')";
+		UUID event = this.day.event().id().value();
+		this.context.getBean(JdbcTemplate.class)
+			.update("update seat set official_id = " + both + " where event_id = ? and kind = 'ACCOUNTANT'", event,
+					event);
+		assertHeldBack("seats", REFEREE.name() + " sits as referee and as accountant in Junior, and two people sign. "
+				+ "One of the seats is given to somebody else on the page of the panel.");
 	}
 
 	@Test

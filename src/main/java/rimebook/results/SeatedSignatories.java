@@ -23,9 +23,21 @@ public record SeatedSignatories(EventId event, String name, String referee, Stri
 		return !seated.isEmpty() && actor.goesBy(seated);
 	}
 
-	/** Who signs, or which seat is empty, in a sentence. */
+	/**
+	 * Tell whether two people can sign: both seats are taken, and not by one person, as
+	 * panels made before these seats excluded each other may have it.
+	 */
+	boolean areTwo() {
+		return empty().isEmpty() && !this.referee.equals(this.accountant);
+	}
+
+	/** Who signs, or what the seats lack, in a sentence. */
 	public String sentence() {
 		List<String> empty = empty();
+		if (empty.isEmpty() && !areTwo()) {
+			return this.referee + " sits as referee and as accountant in " + this.name
+					+ ", and two people sign. One of the seats is given to somebody else on the page of the panel.";
+		}
 		return empty.isEmpty()
 				? this.referee + " signs as referee and " + this.accountant
 						+ " as accountant: they have these seats in " + this.name + "."

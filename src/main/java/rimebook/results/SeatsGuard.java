@@ -12,7 +12,7 @@ import rimebook.accounts.People;
 import rimebook.competition.SegmentId;
 
 /**
- * Referee and accountant have their seats in the event, and accounts to sign with: an
+ * Two people have the seats of referee and accountant, and accounts to sign with: an
  * official is known to the register by name, so the account has to go by the same.
  */
 @Component
@@ -33,7 +33,7 @@ class SeatsGuard implements SignatureGuard {
 	public List<SignatureCondition> conditions(SegmentId segment) {
 		SeatedSignatories seated = this.signatories.of(segment);
 		String path = "/desk/panel/" + seated.event();
-		if (!seated.empty().isEmpty()) {
+		if (!seated.areTwo()) {
 			return List.of(SignatureCondition.missing("seats", seated.sentence(), path));
 		}
 		String strangers = strangers(seated);

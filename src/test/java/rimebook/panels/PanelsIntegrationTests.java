@@ -366,6 +366,15 @@ class PanelsIntegrationTests {
 	}
 
 	@Test
+	void oneOfficialDoesNotGiveBothSignatures() {
+		OfficialView sten = register("Sten Vik", "");
+		seat(this.junior, SeatKind.REFEREE, 1, sten);
+		assertRefused("official-seated", () -> seat(this.junior, SeatKind.ACCOUNTANT, 1, sten));
+		assertThat(seat(this.adult, SeatKind.ACCOUNTANT, 1, sten).official()).isEqualTo(sten);
+		assertRefused("official-seated", () -> seat(this.adult, SeatKind.REFEREE, 1, sten));
+	}
+
+	@Test
 	void refusesATakenSeatAndASeatThatTheEventHasNot() {
 		seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", ""));
 		OfficialView kai = register("Kai Storm", "");

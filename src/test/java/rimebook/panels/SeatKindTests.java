@@ -20,6 +20,12 @@ class SeatKindTests {
 					SeatKind.DATA_OPERATOR);
 	}
 
+	@Test
+	void whoSignsAsRefereeIsNotTheAccountant() {
+		assertThat(EnumSet.allOf(SeatKind.class)).filteredOn(SeatKind.ACCOUNTANT::excludes)
+			.containsExactlyInAnyOrder(SeatKind.REFEREE, SeatKind.ACCOUNTANT);
+	}
+
 	@ParameterizedTest
 	@EnumSource
 	void seatsExcludeEachOtherBothWays(SeatKind seat) {

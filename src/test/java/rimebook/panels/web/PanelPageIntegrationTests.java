@@ -50,9 +50,9 @@ class PanelPageIntegrationTests {
 			.addEvent(this.day.competition().id(), CompetitionFixtures.anEvent("Senior", 5), SmallCompetition.SECRETARY)
 			.id();
 		Visitor.Page filled = this.referee.open("/desk/panel/" + senior + "?from=" + this.day.event().id());
-		assertThat(filled.text()).contains("4 officials of the panel of Junior are filled in.");
+		assertThat(filled.text()).contains("5 officials of the panel of Junior are filled in.");
 		assertThat(this.panels.ofEvent(senior).seats()).isEmpty();
-		assertThat(filled.submit("#seating", chosenIn(filled)).text()).contains("4 officials have their seats.");
+		assertThat(filled.submit("#seating", chosenIn(filled)).text()).contains("5 officials have their seats.");
 		assertThat(this.panels.missing(senior)).containsExactly("Judge 4", "Judge 5");
 	}
 
