@@ -12,6 +12,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
+import rimebook.audit.RecordQuery;
+import rimebook.audit.RecordReading;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
@@ -87,6 +89,11 @@ class EndOfCompetitionPagesIntegrationTests {
 		Visitor.Page wrong = asked.submit("main form", Map.of("password", "not mine"));
 		assertThat(wrong.status()).isEqualTo(422);
 		assertThat(wrong.text()).contains("That is not your password.");
+		assertThat(this.context.getBean(RecordReading.class).read(new RecordQuery("person", "signature", 1)).lines())
+			.anySatisfy((line) -> {
+				assertThat(line.actor()).isEqualTo(Crew.displayName(name));
+				assertThat(line.after()).isEqualTo("wrong password for a signature, the first time today");
+			});
 		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
 		assertThat(wrong.submit("main form", Map.of("password", Crew.PASSWORD)).text())
 			.contains("You have signed this result.");

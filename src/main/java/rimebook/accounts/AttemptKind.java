@@ -9,6 +9,9 @@ enum AttemptKind {
 	/** A password that was not even tried, since too many had failed. */
 	STOPPED,
 
+	/** A password that a page asked for once more, and that was not the person's. */
+	ASKED_AGAIN,
+
 	/** A page or an act that a person's roles do not open. */
 	REFUSED,
 

@@ -54,6 +54,22 @@ public class DoorRecord {
 		tellStranger(count, (known != null) ? subject : "nobody", "person.sign-in-failed", who, device);
 	}
 
+	/**
+	 * Somebody who is signed in was asked for their password once more and did not know
+	 * it: perhaps another person sits at their desk. Called outside the transaction of
+	 * the act, which comes to nothing.
+	 * @param what what it was asked for, such as "a signature"
+	 * @param actor the person whose desk it is
+	 */
+	@Transactional
+	public void notTheirs(SignedIn person, String what, Actor actor) {
+		AttemptTally.Count count = this.tally.count(AttemptKind.ASKED_AGAIN, person.person().toString());
+		if (count.isWorthALine()) {
+			tell(AuditedChange.of(actor, "person", person.person(), "person.password-wrong")
+				.to("wrong password for " + what + ", " + count.words()));
+		}
+	}
+
 	/** Somebody was stopped from trying passwords, links or the like for a while. */
 	@Transactional
 	public void stopped(String network, String device) {

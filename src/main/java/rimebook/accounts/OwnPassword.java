@@ -3,7 +3,6 @@ package rimebook.accounts;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
@@ -11,7 +10,8 @@ import rimebook.shared.RuleViolationException;
 /**
  * Asks a person who is signed in for their password once more, before an act that is
  * theirs alone, and lets them replace it. How often it may be guessed at is limited at
- * the door.
+ * the door; what did not fit stands on the record, so none of this runs in a transaction
+ * that ends with the refusal.
  */
 @Service
 public class OwnPassword {
@@ -22,19 +22,21 @@ public class OwnPassword {
 
 	private final PasswordEncoder passwords;
 
-	OwnPassword(PersonRepository people, People accounts, PasswordEncoder passwords) {
+	private final DoorRecord record;
+
+	OwnPassword(PersonRepository people, People accounts, PasswordEncoder passwords, DoorRecord record) {
+		this.record = record;
 		this.people = people;
 		this.accounts = accounts;
 		this.passwords = passwords;
 	}
 
 	/**
-	 * Refuse unless that is the person's password.
+	 * Refuse a signature unless that is the person's password.
 	 * @throws RuleViolationException {@code password-wrong} on the field {@code password}
 	 */
-	@Transactional(readOnly = true)
-	public void require(Authentication person, String typed) {
-		if (!(person.getPrincipal() instanceof SignedIn signedIn) || !isRight(signedIn, typed)) {
+	public void require(Authentication person, String typed, Actor self) {
+		if (!isRight(person, typed, "a signature", self)) {
 			throw new RuleViolationException("password-wrong", "password",
 					"That is not your password. Nothing is signed yet; type the one you sign in with.");
 		}
@@ -49,9 +51,9 @@ public class OwnPassword {
 	 * {@code passwords-differ} on {@code again}, or what {@link People#setPassword}
 	 * refuses
 	 */
-	@Transactional
 	public void change(Authentication person, String current, String password, String again, Actor self) {
-		if (!(person.getPrincipal() instanceof SignedIn signedIn) || !isRight(signedIn, current)) {
+		if (!(person.getPrincipal() instanceof SignedIn signedIn)
+				|| !isRight(person, current, "another password", self)) {
 			throw new RuleViolationException("password-wrong", "current",
 					"That is not your password. Nothing is changed; type the one you sign in with now.");
 		}
@@ -62,10 +64,17 @@ public class OwnPassword {
 		this.accounts.choosePassword(signedIn.person(), password, self);
 	}
 
-	private boolean isRight(SignedIn person, String typed) {
-		return this.people.findById(person.person().value())
+	private boolean isRight(Authentication person, String typed, String what, Actor self) {
+		if (!(person.getPrincipal() instanceof SignedIn signedIn)) {
+			return false;
+		}
+		boolean right = this.people.findById(signedIn.person().value())
 			.filter((one) -> this.passwords.matches(typed, one.passwordHash()))
 			.isPresent();
+		if (!right) {
+			this.record.notTheirs(signedIn, what, self);
+		}
+		return right;
 	}
 
 }

@@ -11,12 +11,16 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.Authentication;
 
 import rimebook.shared.Actor;
+import rimebook.shared.RuleViolationException;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 @WholeApplication
 class DoorRecordIntegrationTests {
@@ -25,6 +29,9 @@ class DoorRecordIntegrationTests {
 
 	@Autowired
 	private DoorRecord record;
+
+	@Autowired
+	private OwnPassword own;
 
 	@Autowired
 	private CodeGuessing guessing;
@@ -67,6 +74,31 @@ class DoorRecordIntegrationTests {
 		assertThat(ofPerson()).containsSubsequence(
 				"person.sign-in-failed: password of " + this.person.displayName() + " not known, the first time today",
 				"person.signed-in: signed in", "person.refused: not let in at /desk/people, the first time today");
+	}
+
+	@Test
+	void aWrongPasswordOfWhoIsSignedInIsOnTheRecord() {
+		Actor self = new Actor("person:" + this.person.id(), this.person.displayName(), "announcer", "a tablet");
+		SignedIn signedIn = new SignedIn(this.person, "", false, List.of());
+		Authentication desk = UsernamePasswordAuthenticationToken.authenticated(signedIn, null, List.of());
+		for (int i = 0; i < 3; i++) {
+			assertThatExceptionOfType(RuleViolationException.class)
+				.isThrownBy(() -> this.own.require(desk, "my neighbour's", self));
+		}
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.own.change(desk, "guessed", "kettle drum on lake", "kettle drum on lake", self));
+		this.own.require(desk, PASSWORD, self);
+		assertThat(ofPerson()).filteredOn((line) -> line.startsWith("person.password-wrong"))
+			.containsExactly("person.password-wrong: wrong password for a signature, the first time today",
+					"person.password-wrong: wrong password for a signature, 2 times today");
+		assertThat(this.database.sql("select times from attempt_tally where subject = ?")
+			.param(this.person.id().toString())
+			.query(Integer.class)
+			.single()).isEqualTo(4);
+		assertThat(this.database.sql("select distinct actor_id from record_line where action = ? and subject_id = ?")
+			.params("person.password-wrong", this.person.id().toString())
+			.query(String.class)
+			.list()).containsExactly(self.id());
 	}
 
 	@Test

@@ -136,7 +136,7 @@ class ResultsController {
 	}
 
 	private void sign(SegmentId segment, ActForm form, Authentication person, Actor actor) {
-		this.passwords.require(person, form.getPassword());
+		this.passwords.require(person, form.getPassword(), actor);
 		Signatory signatory = form.getSignatory();
 		if (signatory != null) {
 			this.publication.sign(segment, form.getVersion(), signatory, actor);

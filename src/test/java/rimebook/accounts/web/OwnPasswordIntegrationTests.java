@@ -120,6 +120,7 @@ class OwnPasswordIntegrationTests {
 			tries++;
 		}
 		assertThat(tries).isBetween(9, 12);
+		assertThat(record().split("person.password-wrong", -1)).as("the 1st, 2nd, 5th and 10th").hasSizeBetween(4, 5);
 	}
 
 	private static Visitor.Page change(Visitor visitor, String current, String password, String again) {
