@@ -30,13 +30,17 @@ public class People {
 
 	private final PasswordEncoder passwords;
 
+	private final FormerPasswords former;
+
 	private final Ids ids;
 
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	People(PersonRepository people, PasswordEncoder passwords, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	People(PersonRepository people, PasswordEncoder passwords, FormerPasswords former, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.former = former;
 		this.people = people;
 		this.passwords = passwords;
 		this.ids = ids;
@@ -144,7 +148,8 @@ public class People {
 
 	/**
 	 * Replace one's own password; whoever does so has to sign in again everywhere.
-	 * @throws RuleViolationException as {@link #setPassword}
+	 * @throws RuleViolationException as {@link #setPassword}, {@code password-repeated}
+	 * also for one of the last five of their own
 	 */
 	@Transactional
 	void choosePassword(PersonId id, String password, Actor self) {
@@ -156,12 +161,24 @@ public class People {
 		Person person = find(id);
 		PersonView view = person.view();
 		String checked = PasswordRule.check(password, view.signInName(), view.displayName());
-		if (this.passwords.matches(checked, person.passwordHash())) {
-			throw new RuleViolationException("password-repeated", "password",
-					"That is the password already in use; please choose another.");
+		refuseRepeated(person, checked, temporary);
+		if (!person.hasTemporaryPassword()) {
+			this.former.keep(id, person.passwordHash());
 		}
 		person.usePassword(this.passwords.encode(checked), temporary);
 		this.events.publishEvent(new PersonChanged(view.signInName()));
+	}
+
+	/** A password that has to be replaced first thing is compared with the present one. */
+	private void refuseRepeated(Person person, String password, boolean temporary) {
+		if (this.passwords.matches(password, person.passwordHash())) {
+			throw new RuleViolationException("password-repeated", "password",
+					"That is the password already in use; please choose another.");
+		}
+		if (!temporary && this.former.include(person.id(), password)) {
+			throw new RuleViolationException("password-repeated", "password", "That is one of the last "
+					+ FormerPasswords.KEPT + " passwords of this account; please choose another.");
+		}
 	}
 
 	/**
