@@ -169,7 +169,9 @@ public class People {
 		this.events.publishEvent(new PersonChanged(view.signInName()));
 	}
 
-	/** A password that has to be replaced first thing is compared with the present one. */
+	/**
+	 * A password that has to be replaced first thing is compared with the present one.
+	 */
 	private void refuseRepeated(Person person, String password, boolean temporary) {
 		if (this.passwords.matches(password, person.passwordHash())) {
 			throw new RuleViolationException("password-repeated", "password",
