@@ -11,10 +11,11 @@ import java.util.HexFormat;
  * {@code seed|segment|team|club}, in 64 small hexadecimal digits. Lower tickets start
  * earlier.
  * <p>
- * The names are taken as they stand in the competition, in Unicode normal form C, so that
- * an accented letter typed on another machine gives the same ticket. The club is part of
- * the text because two clubs may send teams of the same name. Anyone can repeat a ticket
- * with a shell:
+ * The names are taken as they stand in the competition at the moment of the draw, in
+ * Unicode normal form C, so that an accented letter typed on another machine gives the
+ * same ticket. The text is kept with the order, since a name may be mended later. The club
+ * is part of the text because two clubs may send teams of the same name. Anyone can repeat
+ * a ticket with a shell:
  *
  * <pre>{@code printf '%s' 'seed|segment|team|club' | sha256sum}</pre>
  *
@@ -29,6 +30,19 @@ public record DrawTicket(String text) {
 	/** Write the ticket of a team in the draw of a segment. */
 	public static DrawTicket of(String seed, String segment, String team, String club) {
 		return new DrawTicket(String.join("|", seed, segment, team, club));
+	}
+
+	/**
+	 * The text that is digested. Public because the migration that keeps the texts of
+	 * earlier draws calls it by name on H2.
+	 */
+	public static String textOf(String seed, String segment, String team, String club) {
+		return of(seed, segment, team, club).text();
+	}
+
+	/** The shell command that repeats the ticket. */
+	public String command() {
+		return "printf '%s' '" + this.text.replace("'", "'\\''") + "' | sha256sum";
 	}
 
 	/** The digest in 64 hexadecimal digits. */

@@ -12,8 +12,14 @@ import rimebook.entries.EntryId;
  * @param entry the entry
  * @param place its place in the standing, {@code null} if it has none
  * @param ticket its ticket in hexadecimal digits
+ * @param digested the text of the ticket
  */
-record Lot(EntryId entry, @Nullable Integer place, String ticket) {
+record Lot(EntryId entry, @Nullable Integer place, String ticket, String digested) {
+
+	/** The lot that a ticket gives. */
+	static Lot of(EntryId entry, @Nullable Integer place, DrawTicket ticket) {
+		return new Lot(entry, place, ticket.hex(), ticket.text());
+	}
 
 	/** By ticket; the same ticket twice means the same names twice, then by identity. */
 	static final Comparator<Lot> BY_TICKET = Comparator.comparing(Lot::ticket)

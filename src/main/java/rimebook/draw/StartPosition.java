@@ -9,10 +9,12 @@ import rimebook.entries.EntryId;
 
 /** A line of a starting order as it is stored. */
 @Embeddable
-record StartPosition(int number, @Column(name = "group_number") int group, UUID entryId, String ticket) {
+record StartPosition(int number, @Column(name = "group_number") int group, UUID entryId, String ticket,
+		String ticketText) {
 
 	StartView view() {
-		return new StartView(this.number, this.group, new EntryId(this.entryId), this.ticket);
+		return new StartView(this.number, this.group, new EntryId(this.entryId), this.ticket,
+				this.ticketText);
 	}
 
 }

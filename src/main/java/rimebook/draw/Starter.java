@@ -9,7 +9,7 @@ record Starter(EntryView entry, @Nullable Integer place) {
 
 	Lot lot(String seed, String segment) {
 		DrawTicket ticket = DrawTicket.of(seed, segment, this.entry.team().name(), this.entry.team().club().name());
-		return new Lot(this.entry.id(), this.place, ticket.hex());
+		return Lot.of(this.entry.id(), this.place, ticket);
 	}
 
 	String inWords() {

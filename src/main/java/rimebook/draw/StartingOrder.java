@@ -67,8 +67,8 @@ class StartingOrder {
 	StartingOrder with(List<List<Lot>> groups) {
 		for (int group = 0; group < groups.size(); group++) {
 			for (Lot lot : groups.get(group)) {
-				this.starts
-					.add(new StartPosition(this.starts.size() + 1, group + 1, lot.entry().value(), lot.ticket()));
+				this.starts.add(new StartPosition(this.starts.size() + 1, group + 1, lot.entry().value(), lot.ticket(),
+						lot.digested()));
 			}
 		}
 		return this;

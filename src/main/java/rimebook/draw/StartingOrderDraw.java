@@ -18,7 +18,8 @@ import rimebook.shared.RimebookException;
  * <p>
  * Each entry gets a {@link DrawTicket}; tickets in ascending order are the starting
  * order, in later segments inside the groups that the standing gives. Who knows the seed
- * and the names can repeat it all.
+ * and the names can repeat it all; the text of each ticket is kept, so that this holds
+ * after a name was mended.
  */
 @Service
 @Transactional(readOnly = true)

@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 
+import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 
 @Entity
@@ -37,6 +38,24 @@ class Club {
 			throw new RuleViolationException("club-town", "town", "The club '" + this.name + "' is known to be from '"
 					+ this.town + "', not '" + town + "'; write that, or name the club apart.");
 		}
+	}
+
+	/** Mend what was written down; teams, entries and drawn places stay with the club. */
+	void change(ChangeClub change) {
+		if (change.version() != this.version) {
+			throw ConflictException.stale("club");
+		}
+		this.name = change.name();
+		this.town = change.town();
+	}
+
+	int version() {
+		return this.version;
+	}
+
+	/** The club in a sentence and on the record. */
+	String inWords() {
+		return this.name + " (" + this.town + ")";
 	}
 
 	UUID id() {

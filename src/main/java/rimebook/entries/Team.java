@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 
+import rimebook.shared.ConflictException;
+
 @Entity
 class Team {
 
@@ -40,6 +42,23 @@ class Team {
 		if (!spokenAs.isEmpty()) {
 			this.spokenAs = spokenAs;
 		}
+	}
+
+	/** Mend what was written down; entries and drawn places stay with the team. */
+	void change(ChangeTeam change) {
+		if (change.version() != this.version) {
+			throw ConflictException.stale("team");
+		}
+		this.name = change.name();
+		this.spokenAs = change.spokenAs();
+	}
+
+	int version() {
+		return this.version;
+	}
+
+	Club club() {
+		return this.club;
 	}
 
 	UUID id() {

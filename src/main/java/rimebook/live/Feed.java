@@ -246,11 +246,12 @@ final class Feed {
 	}
 
 	/** A team in a starting order. */
-	record StartItem(int number, int group, String entry, String team, String club, String status, String ticket) {
+	record StartItem(int number, int group, String entry, String team, String club, String status, String ticket,
+			String digested) {
 
 		static StartItem of(Start start) {
 			return new StartItem(start.number(), start.group(), start.entry(), start.team(), start.club(),
-					start.mark().name(), start.ticket());
+					start.mark().name(), start.ticket(), start.digested());
 		}
 
 		static @Nullable StartItem ofNullable(@Nullable Start start) {

@@ -5,8 +5,10 @@ import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 
 import rimebook.draw.StartingOrderDrawn;
+import rimebook.entries.ClubChanged;
 import rimebook.entries.EntryReinstated;
 import rimebook.entries.EntryWithdrawn;
+import rimebook.entries.TeamChanged;
 import rimebook.results.IceChanged;
 import rimebook.results.VersionPublished;
 
@@ -45,6 +47,16 @@ class PublicationListener {
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(EntryReinstated back) {
+		this.renditions.clear();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(ClubChanged changed) {
+		this.renditions.clear();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(TeamChanged changed) {
 		this.renditions.clear();
 	}
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentView;
+import rimebook.draw.DrawTicket;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.Posting;
 import rimebook.results.ResultState;
@@ -133,9 +134,19 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 		if (this.order == null || this.starts.isEmpty()) {
 			return "";
 		}
-		Start first = this.starts.get(0);
-		String text = String.join("|", this.order.seed(), this.segment.name(), first.team(), first.club());
-		return "printf '%s' '" + text.replace("'", "'\\''") + "' | sha256sum";
+		return this.order.starts().get(0).command();
+	}
+
+	/**
+	 * The text that was digested for a team, where a name was mended since the draw, so
+	 * that the names on the page do not give it; else empty.
+	 */
+	public String drawnAs(Start start) {
+		if (this.order == null) {
+			return "";
+		}
+		String now = DrawTicket.textOf(this.order.seed(), this.segment.name(), start.team(), start.club());
+		return now.equals(start.digested()) ? "" : start.digested();
 	}
 
 	/** How far a segment is. */

@@ -76,7 +76,7 @@ class SegmentReader {
 		Start.Mark unless = entry.isEntered() ? Start.Mark.TO_COME : Start.Mark.WITHDRAWN;
 		Start.Mark mark = marks.getOrDefault(start.entry().toString(), unless);
 		return new Start(start.number(), start.group(), start.entry().toString(), entry.team().name(),
-				entry.team().club().name(), start.ticket(), mark);
+				entry.team().club().name(), start.ticket(), start.digested(), mark);
 	}
 
 	/** A team is done when a published standing says so, never earlier. */

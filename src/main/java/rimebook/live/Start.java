@@ -9,9 +9,11 @@ import java.util.Locale;
  * @param group the warm-up group
  * @param entry the entry's identity
  * @param ticket the digest that decided in the draw
+ * @param digested the text it is the digest of, with the names as they were in the draw
  * @param mark how far the team is
  */
-record Start(int number, int group, String entry, String team, String club, String ticket, Mark mark) {
+record Start(int number, int group, String entry, String team, String club, String ticket,
+		String digested, Mark mark) {
 
 	/** How far a team is. */
 	enum Mark {

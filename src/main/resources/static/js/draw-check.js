@@ -1,4 +1,4 @@
-/* Repeats a draw from the seed and the names on the page and says whether every position agrees. */
+/* Repeats a draw from the seed and the texts on the page and says whether every position agrees. */
 (function () {
 	'use strict';
 
@@ -6,8 +6,13 @@
 	const result = document.getElementById('repeat-result');
 
 	function ticket(row) {
-		const names = [table.dataset.seed, table.dataset.segment, row.dataset.team, row.dataset.club];
-		return sha256(names.join('|').normalize('NFC'));
+		return sha256(row.dataset.digested);
+	}
+
+	/* A text of another draw would agree with its own ticket. */
+	function isOfThisDraw(row) {
+		const beginning = [table.dataset.seed, table.dataset.segment, ''].join('|').normalize('NFC');
+		return row.dataset.digested.startsWith(beginning);
 	}
 
 	/* The lists inside which tickets must ascend: the whole field, or each group of it. */
@@ -33,7 +38,7 @@
 	function repeat() {
 		let wrong = 0;
 		draws().forEach((rows) => rows.forEach((row, at) => {
-			const agrees = ticket(row) === row.dataset.ticket && positionAgrees(rows, at);
+			const agrees = isOfThisDraw(row) && ticket(row) === row.dataset.ticket && positionAgrees(rows, at);
 			verdict(row, agrees);
 			wrong += agrees ? 0 : 1;
 		}));

@@ -161,6 +161,8 @@ final class CrawledPlaces {
 		ids.put("protest", words(the(Protests.class).ofSegment(segment.id()).stream(), ProtestView::id));
 		ids.put("correction", words(the(Corrections.class).ofSegment(segment.id()).stream(), CorrectionView::id));
 		ids.put("seat", words(the(Panels.class).withCard(small.event().id()).stream(), SeatView::id));
+		ids.put("team", words(small.entries().stream().limit(1), (entry) -> entry.team().id()));
+		ids.put("club", words(small.entries().stream().limit(1), (entry) -> entry.team().club().id()));
 		ids.put("official", words(small.seats().stream().limit(1), (seat) -> seat.official().id()));
 		ids.put("person", words(the(People.class).all().stream().limit(1), (person) -> person.id().value()));
 		ids.put("address", List.of("1"));

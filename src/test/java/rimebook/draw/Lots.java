@@ -45,8 +45,8 @@ final class Lots {
 	}
 
 	private static Lot lot(String seed, int number, @Nullable Integer place) {
-		String ticket = DrawTicket.of(seed, "Free Skating", "Team " + number, "Club " + number).hex();
-		return new Lot(new EntryId(new UUID(0, number)), place, ticket);
+		DrawTicket ticket = DrawTicket.of(seed, "Free Skating", "Team " + number, "Club " + number);
+		return Lot.of(new EntryId(new UUID(0, number)), place, ticket);
 	}
 
 }

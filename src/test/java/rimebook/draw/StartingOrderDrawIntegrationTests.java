@@ -20,10 +20,14 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.entries.ChangeClub;
+import rimebook.entries.ChangeTeam;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.entries.Renaming;
+import rimebook.entries.TeamView;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
@@ -46,6 +50,9 @@ class StartingOrderDrawIntegrationTests {
 
 	@Autowired
 	private Entries entries;
+
+	@Autowired
+	private Renaming renaming;
 
 	@Autowired
 	private Outcome outcome;
@@ -116,6 +123,26 @@ class StartingOrderDrawIntegrationTests {
 				.isEqualTo(DrawTicket.of("seed", "Short programme", team, "Harbour Blades").hex());
 		});
 		assertThat(drawn.starts()).extracting(StartView::ticket).isSorted();
+	}
+
+	@Test
+	void aNameMendedAfterTheDrawLeavesEveryTicketToBeRepeated() {
+		move(CompetitionState.ENTRIES_CLOSED);
+		StartingOrderView drawn = drawFirst("seed", "");
+		TeamView team = this.entries.entry(drawn.starts().get(0).entry()).team();
+		this.renaming.change(new ChangeTeam(team.id(), 0, "Mended " + team.name(), ""), REFEREE);
+		this.renaming.change(
+				new ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(), "Mended Club", "Elsewhere"),
+				REFEREE);
+		this.entityManager.flush();
+		this.entityManager.clear();
+		assertThat(this.entries.entry(drawn.starts().get(0).entry()).team().name()).startsWith("Mended");
+		StartingOrderView read = this.draw.ofSegment(this.first).orElseThrow();
+		assertThat(read).isEqualTo(drawn);
+		assertThat(read.starts()).allSatisfy(
+				(start) -> assertThat(new DrawTicket(start.digested()).hex()).isEqualTo(start.ticket()));
+		assertThat(read.starts().get(0).digested())
+			.isEqualTo("seed|Short programme|" + team.name() + "|Harbour Blades");
 	}
 
 	@Test

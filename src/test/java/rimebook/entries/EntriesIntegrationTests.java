@@ -61,6 +61,9 @@ class EntriesIntegrationTests {
 	private Entries entries;
 
 	@Autowired
+	private Renaming renaming;
+
+	@Autowired
 	private EntryImport entryImport;
 
 	@Autowired
@@ -133,6 +136,71 @@ class EntriesIntegrationTests {
 		enter("Lanterns");
 		assertRefused(() -> this.entries.enter(new EnterTeam(this.junior.id(), this.club, "Elsewhere", "X", "", ""),
 				SECRETARY), "club-town");
+	}
+
+	@Test
+	void aClubIsMendedOnceForAllItsTeamsAndOnRecord() {
+		EntryView entry = enter("Lanterns");
+		KnownClub known = this.renaming.club(entry.team().club().id());
+		assertThat(known.teams()).containsExactly("Lanterns");
+		ClubView mended = this.renaming.change(change(known, this.club + "  mended", "Ebbhaven"), SECRETARY);
+		assertThat(mended.name()).isEqualTo(this.club + " mended");
+		assertThat(this.entries.entry(entry.id()).team().club()).isEqualTo(mended);
+		assertThat(this.published.stream(ClubChanged.class)).singleElement()
+			.satisfies((changed) -> assertThat(changed.change()).satisfies((line) -> {
+				assertThat(line.action()).isEqualTo("club.changed");
+				assertThat(line.before()).isEqualTo(this.club + " (Skerrywick)");
+				assertThat(line.after()).isEqualTo(this.club + " mended (Ebbhaven)");
+				assertThat(line.actor()).isEqualTo(SECRETARY);
+			}));
+		assertRefused(() -> this.renaming.change(change(known, this.club, "Skerrywick"), SECRETARY), "stale-version");
+		this.renaming.change(change(this.renaming.club(mended.id()), this.club, "Skerrywick"), SECRETARY);
+		assertThat(this.entries.entry(entry.id()).team()).isEqualTo(entry.team());
+	}
+
+	@Test
+	void aTeamIsMendedAndOnRecord() {
+		EntryView entry = enter("Lanterns");
+		KnownTeam known = this.renaming.team(entry.team().id());
+		this.renaming.change(new ChangeTeam(known.team().id(), known.version(), "Lantern Row", "LAN-tern"), SECRETARY);
+		assertThat(this.entries.entry(entry.id()).team().name()).isEqualTo("Lantern Row");
+		assertThat(this.published.stream(TeamChanged.class)).singleElement()
+			.satisfies((changed) -> assertThat(changed.change()).satisfies((line) -> {
+				assertThat(line.action()).isEqualTo("team.changed");
+				assertThat(line.before()).isEqualTo("Lanterns (" + this.club + ", Skerrywick)");
+				assertThat(line.after())
+					.isEqualTo("Lantern Row (" + this.club + ", Skerrywick, say 'LAN-tern')");
+			}));
+		assertRefused(() -> this.renaming
+			.change(new ChangeTeam(known.team().id(), known.version(), "Lanterns", ""), SECRETARY), "stale-version");
+	}
+
+	@Test
+	void whatIsSavedUnchangedIsNoChange() {
+		KnownTeam team = this.renaming.team(enter("Lanterns").team().id());
+		this.renaming.change(new ChangeTeam(team.team().id(), team.version(), " Lanterns", ""), SECRETARY);
+		KnownClub club = this.renaming.club(team.team().club().id());
+		this.renaming.change(change(club, this.club, "Skerrywick"), SECRETARY);
+		assertThat(this.published.stream(TeamChanged.class)).isEmpty();
+		assertThat(this.published.stream(ClubChanged.class)).isEmpty();
+	}
+
+	@Test
+	void aNameThatAnotherHasIsRefused() {
+		KnownTeam lanterns = this.renaming.team(enter("Lanterns").team().id());
+		enter("Embers");
+		assertRefused(() -> this.renaming
+			.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "EMBERS", ""), SECRETARY), "team-known");
+		this.entries.enter(new EnterTeam(this.junior.id(), "Other " + this.club, "Skerrywick", "Embers", "", ""),
+				SECRETARY);
+		KnownClub club = this.renaming.club(lanterns.team().club().id());
+		assertRefused(() -> this.renaming.change(change(club, "other " + this.club, "Skerrywick"), SECRETARY),
+				"club-known");
+		assertRefused(() -> change(club, "=1+1", "Skerrywick"), "field-formula");
+	}
+
+	private static ChangeClub change(KnownClub known, String name, String town) {
+		return new ChangeClub(known.club().id(), known.version(), name, town);
 	}
 
 	@Test
@@ -326,7 +394,7 @@ class EntriesIntegrationTests {
 
 	@TestConfiguration(proxyBeanMethods = false)
 	@Import({ CompetitionModule.class, Entries.class, EntryImport.class, EntryBook.class, EntryWindow.class,
-			TeamRegister.class })
+			TeamRegister.class, Renaming.class })
 	static class Outside {
 
 		@Bean

@@ -380,10 +380,9 @@ class Stage {
 		StartingOrderView order() {
 			List<StartView> starts = IntStream.range(0, this.order.size()).mapToObj((i) -> {
 				EntryView entry = this.order.get(i);
-				String ticket = DrawTicket
-					.of("a-seed-for-all", this.segment.name(), entry.team().name(), entry.team().club().name())
-					.hex();
-				return new StartView(i + 1, i / 6 + 1, entry.id(), ticket);
+				DrawTicket ticket = DrawTicket.of("a-seed-for-all", this.segment.name(), entry.team().name(),
+						entry.team().club().name());
+				return new StartView(i + 1, i / 6 + 1, entry.id(), ticket.hex(), ticket.text());
 			}).toList();
 			return new StartingOrderView(this.segment.id(), 1, DrawMethod.GROUPS_FROM_STANDING, "a-seed-for-all", 6,
 					NOON, "Somebody", "", starts);

@@ -20,11 +20,11 @@ record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, Z
 	static OrderPage of(StartingOrderView order, String segment, Map<EntryId, EntryView> entries, ZoneId zone) {
 		List<StartRow> rows = order.starts()
 			.stream()
-			.map((start) -> StartRow.of(start, entries.get(start.entry())))
+			.map((start) -> StartRow.of(start, entries.get(start.entry()), order.seed(), segment))
 			.toList();
 		return new OrderPage(order.number(), order.method(), order.seed(), order.groupMaximum(),
 				order.drawnAt().atZone(zone), order.drawnBy(), order.reason(), groups(rows),
-				rows.get(0).command(order.seed(), segment));
+				order.starts().get(0).command());
 	}
 
 	private static List<StartGroup> groups(Collection<StartRow> rows) {

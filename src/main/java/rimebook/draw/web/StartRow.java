@@ -5,25 +5,29 @@ import rimebook.draw.StartView;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 
-/** One line of a starting order as people read it. */
-record StartRow(int number, int group, String team, String club, String ticket, boolean withdrawn) {
+/**
+ * One line of a starting order as people read it.
+ *
+ * @param team the name as it is now
+ * @param digested the text of the ticket, with the names as they were in the draw
+ * @param renamed whether a name was changed since, so that the text is to be shown
+ */
+record StartRow(int number, int group, String team, String club, String ticket, String digested, boolean renamed,
+		boolean withdrawn) {
 
 	private static final int SHORT = 12;
 
-	static StartRow of(StartView start, EntryView entry) {
-		return new StartRow(start.number(), start.group(), entry.team().name(), entry.team().club().name(),
-				start.ticket(), entry.state() == EntryState.WITHDRAWN);
+	static StartRow of(StartView start, EntryView entry, String seed, String segment) {
+		String team = entry.team().name();
+		String club = entry.team().club().name();
+		boolean renamed = !DrawTicket.textOf(seed, segment, team, club).equals(start.digested());
+		return new StartRow(start.number(), start.group(), team, club, start.ticket(), start.digested(), renamed,
+				entry.state() == EntryState.WITHDRAWN);
 	}
 
 	/** The beginning of the ticket; enough to tell a field of any size apart. */
 	public String shortTicket() {
 		return this.ticket.substring(0, SHORT);
-	}
-
-	/** The shell command that repeats the ticket. */
-	String command(String seed, String segment) {
-		String text = DrawTicket.of(seed, segment, this.team, this.club).text();
-		return "printf '%s' '" + text.replace("'", "'\\''") + "' | sha256sum";
 	}
 
 }
