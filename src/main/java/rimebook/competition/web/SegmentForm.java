@@ -27,9 +27,13 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 		return new SegmentForm("", SegmentKind.FREE, "", "10", "10", "1.0");
 	}
 
+	/**
+	 * What is filled in at first, with the lengths that senior teams skate (common
+	 * practice; from memory). The form says so.
+	 */
 	static SegmentForm usual(SegmentKind kind) {
-		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "", "10", "10", "0.5")
-				: new SegmentForm("Free skating", kind, "", "10", "10", "1.0");
+		return (kind == SegmentKind.SHORT) ? new SegmentForm("Short programme", kind, "2:50", "10", "10", "0.5")
+				: new SegmentForm("Free skating", kind, "4:00", "10", "10", "1.0");
 	}
 
 	static SegmentForm of(SegmentView view) {
