@@ -3,6 +3,8 @@ package rimebook.panels;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.springframework.stereotype.Component;
@@ -36,68 +38,98 @@ class ConflictCheck {
 		this.interests = interests;
 	}
 
-	/** What speaks against whoever sits on that seat, if anything does. */
-	Optional<SeatConflict> conflict(Seat seat) {
+	/** Who of those on the seats of an event is bound to one of its teams, as things are now. */
+	List<SeatConflict> conflicts(EventId event, List<Seat> seats) {
+		Field field = field(event);
+		Map<OfficialId, List<Interest>> declared = this.interests
+			.of(seats.stream().map(Seat::official).filter(Objects::nonNull).map(Official::id).toList());
+		return seats.stream().flatMap((seat) -> conflict(seat, field, declared).stream()).toList();
+	}
+
+	private static Optional<SeatConflict> conflict(Seat seat, Field field, Map<OfficialId, List<Interest>> declared) {
 		Official official = seat.official();
-		if (official == null) {
+		if (official == null || !seat.place().kind().isBoundByConflicts()) {
 			return Optional.empty();
 		}
-		List<String> grounds = grounds(seat.event(), seat.place().kind(), official.view());
-		return grounds.isEmpty() ? Optional.empty() : Optional.of(new SeatConflict(seat.id(), grounds));
+		OfficialView view = official.view();
+		List<String> grounds = field.grounds(view, declared.getOrDefault(view.id(), List.of()));
+		return grounds.isEmpty() ? Optional.empty() : Optional
+			.of(new SeatConflict(seat.id(), seat.label(), view.name(), grounds, seat.unsettled(grounds)));
 	}
 
 	/**
 	 * Check a seating.
-	 * @return the override reason to keep, empty where nothing speaks against it
+	 * @return the override to keep, none where nothing speaks against it
 	 * @throws RuleViolationException {@code official-bound} when something does and no
 	 * reason is given
 	 */
-	String overrideFor(SeatOfficial seating, OfficialView official) {
-		List<String> grounds = grounds(seating.event(), seating.kind(), official);
+	Allowance allowanceFor(SeatOfficial seating, OfficialView official) {
+		List<String> grounds = seating.kind().isBoundByConflicts()
+				? field(seating.event()).grounds(official, this.interests.of(official.id())) : List.of();
 		if (!grounds.isEmpty() && seating.overrideReason().isEmpty()) {
 			throw new RuleViolationException("official-bound", "official", official.name() + " is bound to this event: "
 					+ String.join("; ", grounds)
 					+ ". Nobody judges a team they are bound to (Skate Canada rule 2502; own club: common practice); "
 					+ "the rulebook in force decides. Choose somebody else, or give the reason for an override.");
 		}
-		return grounds.isEmpty() ? "" : seating.overrideReason();
+		return grounds.isEmpty() ? Allowance.NONE : new Allowance(seating.overrideReason(), grounds);
 	}
 
-	private List<String> grounds(EventId event, SeatKind kind, OfficialView official) {
-		if (!kind.isBoundByConflicts()) {
-			return List.of();
+	private Field field(EventId event) {
+		return new Field(
+				this.entries.ofEvent(event)
+					.stream()
+					.filter((entry) -> entry.state() == EntryState.ENTERED)
+					.map(EntryView::team)
+					.toList(),
+				this.competitions.competition(this.competitions.event(event).competition()).firstDay());
+	}
+
+	/** The teams of an event and the day by which bonds are counted. */
+	private record Field(List<TeamView> teams, LocalDate firstDay) {
+
+		List<String> grounds(OfficialView official, List<Interest> declared) {
+			List<String> grounds = new ArrayList<>();
+			ownClub(FoldedName.ofClub(official.club())).ifPresent(grounds::add);
+			grounds.addAll(nearlyOwnClub(official.club()));
+			declared.stream().filter((interest) -> interest.bindsOn(this.firstDay)).forEach((interest) -> {
+				if (this.teams.stream().anyMatch((team) -> interest.isOf(team.name()))) {
+					grounds.add(interest.inWords());
+				}
+				else {
+					nearly(interest).ifPresent(grounds::add);
+				}
+			});
+			return grounds;
 		}
-		List<TeamView> teams = this.entries.ofEvent(event)
-			.stream()
-			.filter((entry) -> entry.state() == EntryState.ENTERED)
-			.map(EntryView::team)
-			.toList();
-		List<String> grounds = new ArrayList<>();
-		ownClub(official, teams).ifPresent(grounds::add);
-		grounds.addAll(declared(official, teams, firstDay(event)));
-		return grounds;
-	}
 
-	private LocalDate firstDay(EventId event) {
-		return this.competitions.competition(this.competitions.event(event).competition()).firstDay();
-	}
+		private Optional<String> ownClub(FoldedName own) {
+			List<String> names = this.teams.stream()
+				.filter((team) -> own.isSameAs(FoldedName.ofClub(team.club().name())))
+				.map(TeamView::name)
+				.toList();
+			return names.isEmpty() ? Optional.empty() : Optional.of("own club, " + String.join(", ", names));
+		}
 
-	private static Optional<String> ownClub(OfficialView official, List<TeamView> teams) {
-		ClubName own = new ClubName(official.club());
-		List<String> names = teams.stream()
-			.filter((team) -> own.isSameAs(new ClubName(team.club().name())))
-			.map(TeamView::name)
-			.toList();
-		return names.isEmpty() ? Optional.empty() : Optional.of("own club, " + String.join(", ", names));
-	}
+		/** A near miss is asked about like a bond, since a slip would hide one. */
+		private List<String> nearlyOwnClub(String club) {
+			FoldedName own = FoldedName.ofClub(club);
+			return this.teams.stream()
+				.map((team) -> team.club().name())
+				.distinct()
+				.filter((other) -> own.isNear(FoldedName.ofClub(other)))
+				.map((other) -> "perhaps own club, as '" + club + "' is nearly '" + other + "'")
+				.toList();
+		}
 
-	private List<String> declared(OfficialView official, List<TeamView> teams, LocalDate day) {
-		return this.interests.of(official.id())
-			.stream()
-			.filter((interest) -> interest.bindsOn(day))
-			.filter((interest) -> teams.stream().anyMatch((team) -> interest.isOf(new ClubName(team.name()))))
-			.map(Interest::inWords)
-			.toList();
+		private Optional<String> nearly(Interest interest) {
+			return this.teams.stream()
+				.map(TeamView::name)
+				.filter(interest::isNearly)
+				.findFirst()
+				.map((team) -> interest.inWords() + ", perhaps " + team);
+		}
+
 	}
 
 }

@@ -1,6 +1,9 @@
 package rimebook.panels;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -32,6 +35,18 @@ class DeclaredInterests {
 		return this.interests.findByOfficialIdOrderByTeamAscKindAsc(official.value());
 	}
 
+	/** What each of those officials declared, who declared nothing left out. */
+	Map<OfficialId, List<Interest>> of(Collection<OfficialId> officials) {
+		return this.interests.findByOfficialIdInOrderByTeamAscKindAsc(officials.stream().map(OfficialId::value).toList())
+			.stream()
+			.collect(Collectors.groupingBy(Interest::official));
+	}
+
+	/** Every bond to a team of that name. */
+	List<Interest> to(String team) {
+		return this.interests.findAll().stream().filter((interest) -> interest.isOf(team)).toList();
+	}
+
 	Interest declare(Official official, DeclareInterest declared, Actor actor) {
 		if (this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), declared.kind(), declared.team())) {
 			throw known();
@@ -40,6 +55,13 @@ class DeclaredInterests {
 		store(interest);
 		publish(actor, official, "official.interest-declared", "", interest.inWords());
 		return interest;
+	}
+
+	/** Declare the same bond to another name of the team, unless it is there already. */
+	void alsoTo(String team, Interest interest, Official official, Actor actor) {
+		if (!this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), interest.kind(), team)) {
+			declare(official, new DeclareInterest(official.id(), interest.kind(), team, interest.lastDay()), actor);
+		}
 	}
 
 	/** The same at one moment: the database lets one through. */

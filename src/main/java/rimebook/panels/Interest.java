@@ -46,8 +46,21 @@ class Interest {
 		return this.kind.bindsOn(day, this.lastDay);
 	}
 
-	boolean isOf(ClubName team) {
-		return new ClubName(this.team).isSameAs(team);
+	boolean isOf(String team) {
+		return FoldedName.ofTeam(this.team).isSameAs(FoldedName.ofTeam(team));
+	}
+
+	/** Tell whether the team's name may be a slip for that one. */
+	boolean isNearly(String team) {
+		return FoldedName.ofTeam(this.team).isNear(FoldedName.ofTeam(team));
+	}
+
+	InterestKind kind() {
+		return this.kind;
+	}
+
+	@Nullable LocalDate lastDay() {
+		return this.lastDay;
 	}
 
 	InterestView view() {

@@ -1,5 +1,6 @@
 package rimebook.panels;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
@@ -8,6 +9,8 @@ import org.springframework.data.jpa.repository.JpaRepository;
 interface InterestRepository extends JpaRepository<Interest, UUID> {
 
 	boolean existsByOfficialIdAndKindAndTeam(UUID officialId, InterestKind kind, String team);
+
+	List<Interest> findByOfficialIdInOrderByTeamAscKindAsc(Collection<UUID> officialIds);
 
 	List<Interest> findByOfficialIdOrderByTeamAscKindAsc(UUID officialId);
 

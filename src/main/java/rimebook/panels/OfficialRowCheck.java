@@ -59,9 +59,10 @@ final class OfficialRowCheck {
 		return there != null;
 	}
 
-	/** A column left empty contradicts nothing. */
+	/** A column left empty contradicts nothing, nor does another form of a club's name. */
 	private static boolean says(OfficialView there, DraftOfficial facts) {
-		return (facts.club().isEmpty() || there.club().equals(facts.club()))
+		return (facts.club().isEmpty() || there.club().equals(facts.club())
+				|| FoldedName.ofClub(there.club()).isSameAs(FoldedName.ofClub(facts.club())))
 				&& (facts.qualification().isEmpty() || there.qualification().equals(facts.qualification()));
 	}
 

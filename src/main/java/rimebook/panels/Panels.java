@@ -11,6 +11,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.shared.Actor;
+import rimebook.shared.Required;
 
 /**
  * The register of officials and the panel of every event.
@@ -175,10 +176,23 @@ public class Panels {
 
 	/** Who sits in judgement on a team they are bound to, as things are now. */
 	public List<SeatConflict> conflicts(EventId id) {
-		return this.views.used(this.competitions.event(id))
-			.stream()
-			.flatMap((seat) -> this.conflicts.conflict(seat).stream())
-			.toList();
+		return this.conflicts.conflicts(id, this.views.used(this.competitions.event(id)));
+	}
+
+	/**
+	 * Leave somebody on their seat although a bond became known since they took it, or
+	 * since the last reason was given. Taken back by vacating the seat.
+	 * @param reason why the rulebook in force allows it, up to 500 characters
+	 * @throws rimebook.shared.ConflictException if the version is stale, or
+	 * {@code seat-not-bound}
+	 */
+	@Transactional
+	public SeatView setAside(SeatId id, int version, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		EventView event = this.seating.hold(id);
+		Seat seat = this.seating.find(id);
+		this.seating.allow(event, seat, version, why, actor);
+		return this.views.of(seat);
 	}
 
 	/**

@@ -1,5 +1,6 @@
 package rimebook.panels;
 
+import java.util.List;
 import java.util.UUID;
 
 import jakarta.persistence.Entity;
@@ -36,6 +37,8 @@ class Seat {
 
 	private String overrideReason = "";
 
+	private @Nullable String overrideGrounds;
+
 	@SuppressWarnings("NullAway.Init")
 	protected Seat() {
 	}
@@ -47,14 +50,37 @@ class Seat {
 		this.number = place.number();
 	}
 
-	void take(Official official, String overrideReason) {
+	void take(Official official, Allowance allowance) {
 		Official sitting = this.official;
 		if (sitting != null) {
 			throw new ConflictException("seat-taken", "official",
 					label() + " is taken by " + sitting.view().name() + "; vacate the seat first.");
 		}
 		this.official = official;
-		this.overrideReason = overrideReason;
+		write(allowance);
+	}
+
+	/** Set aside what binds whoever sits here. */
+	void allow(int version, Allowance allowance) {
+		if (version != this.version) {
+			throw ConflictException.stale("seat");
+		}
+		write(allowance);
+	}
+
+	private void write(Allowance allowance) {
+		this.overrideReason = allowance.reason();
+		this.overrideGrounds = String.join("\n", allowance.grounds());
+	}
+
+	/** Those of the bonds that nobody has set aside. */
+	List<String> unsettled(List<String> grounds) {
+		if (this.overrideReason.isEmpty()) {
+			return grounds;
+		}
+		String known = this.overrideGrounds;
+		return (known == null) ? List.of()
+				: grounds.stream().filter((ground) -> !known.lines().toList().contains(ground)).toList();
 	}
 
 	void vacate(int version) {
@@ -65,7 +91,7 @@ class Seat {
 			throw new ConflictException("seat-empty", "Nobody sits on " + label() + "; there is nothing to vacate.");
 		}
 		this.official = null;
-		this.overrideReason = "";
+		write(Allowance.NONE);
 	}
 
 	boolean isAt(SeatPlace place) {

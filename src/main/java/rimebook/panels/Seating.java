@@ -13,6 +13,7 @@ import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
+import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -67,12 +68,26 @@ class Seating {
 		this.rules.checkPlace(event, place);
 		this.rules.checkGuards(event.id(), place.kind());
 		this.rules.checkOtherSeats(this.seats.findByEventId(event.id().value()), place, official);
-		String override = this.conflicts.overrideFor(seating, official.view());
+		Allowance allowance = this.conflicts.allowanceFor(seating, official.view());
 		Seat seat = at(event.id(), place);
-		seat.take(official, override);
+		seat.take(official, allowance);
 		this.seats.flush();
-		publish(actor, seat, "seat.taken", "", inWords(seat, event, official), override);
+		publish(actor, seat, "seat.taken", "", inWords(seat, event, official), allowance.reason());
 		return seat;
+	}
+
+	/** Set aside what binds whoever sits there and was not set aside before. */
+	void allow(EventView event, Seat seat, int version, String reason, Actor actor) {
+		SeatConflict conflict = this.conflicts.conflicts(event.id(), List.of(seat))
+			.stream()
+			.filter(SeatConflict::isUnsettled)
+			.findFirst()
+			.orElseThrow(() -> new ConflictException("seat-not-bound",
+					"Nothing binds whoever sits on " + seat.label() + " that was not set aside already."));
+		seat.allow(version, new Allowance(reason, conflict.grounds()));
+		this.seats.flush();
+		publish(actor, seat, "seat.bond-set-aside", "", seat.label() + ", " + event.name() + ": " + conflict.official()
+				+ ": " + String.join("; ", conflict.grounds()), reason);
 	}
 
 	void vacate(EventView event, Seat seat, int version, Actor actor) {

@@ -24,9 +24,14 @@ import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
+import rimebook.entries.ChangeClub;
+import rimebook.entries.ChangeTeam;
+import rimebook.entries.ClubView;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
+import rimebook.entries.Renaming;
+import rimebook.entries.TeamView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.NotFoundException;
@@ -57,6 +62,12 @@ class PanelsIntegrationTests {
 
 	@Autowired
 	private Entries entries;
+
+	@Autowired
+	private Renaming renaming;
+
+	@Autowired
+	private KnownNames known;
 
 	@Autowired
 	private SeatCodes codes;
@@ -247,8 +258,10 @@ class PanelsIntegrationTests {
 		SeatView seat = this.panels
 			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, kai.id(), "Allowed by the association"), REFEREE);
 		assertThat(seat.overrideReason()).isEqualTo("Allowed by the association");
-		assertThat(this.panels.conflicts(this.junior))
-			.containsExactly(new SeatConflict(seat.id(), List.of("coach or choreographer, lanterns")));
+		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
+			assertThat(conflict.seat()).isEqualTo(seat.id());
+			assertThat(conflict.grounds()).containsExactly("coach or choreographer, lanterns");
+		});
 		seat(this.adult, SeatKind.JUDGE, 1, kai);
 	}
 
@@ -310,8 +323,10 @@ class PanelsIntegrationTests {
 		SeatView seat = this.panels
 			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"), REFEREE);
 		assertThat(seat.overrideReason()).isEqualTo("No other judge could travel");
-		assertThat(this.panels.conflicts(this.junior))
-			.containsExactly(new SeatConflict(seat.id(), List.of("own club, Embers, Lanterns")));
+		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
+			assertThat(conflict.seat()).isEqualTo(seat.id());
+			assertThat(conflict.grounds()).containsExactly("own club, Embers, Lanterns");
+		});
 		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
 			.singleElement()
 			.satisfies((change) -> assertThat(change.reason()).isEqualTo("No other judge could travel"))
@@ -332,8 +347,113 @@ class PanelsIntegrationTests {
 		SeatView seat = seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", "North Sound"));
 		assertThat(this.panels.conflicts(this.junior)).isEmpty();
 		enter(this.junior, "North Sound", "Auroras");
-		assertThat(this.panels.conflicts(this.junior))
-			.containsExactly(new SeatConflict(seat.id(), List.of("own club, Auroras")));
+		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
+			assertThat(conflict.seat()).isEqualTo(seat.id());
+			assertThat(conflict.grounds()).containsExactly("own club, Auroras");
+		});
+	}
+
+	@Test
+	void aBondThatCameAfterTheReasonIsAskedAboutAgain() {
+		OfficialView mara = register("Mara Lind", "Harbour Blades");
+		SeatView seat = this.panels.seat(order(SeatKind.JUDGE, 1, mara, "Nobody else could travel"), REFEREE);
+		assertThat(unsettled()).isEmpty();
+		declare(mara, InterestKind.COACH, "Pale Thaw", null);
+		assertThat(unsettled()).containsExactly("coach or choreographer, Pale Thaw");
+		assertRefused("field-missing", () -> this.panels.setAside(seat.id(), version(seat), " ", REFEREE));
+		assertRefused("stale-version", () -> this.panels.setAside(seat.id(), 99, "Allowed", REFEREE));
+		this.panels.setAside(seat.id(), version(seat), "Allowed by the association", REFEREE);
+		assertThat(unsettled()).isEmpty();
+		assertThat(this.panels.seat(seat.id()).overrideReason()).isEqualTo("Allowed by the association");
+		assertRefused("seat-not-bound", () -> this.panels.setAside(seat.id(), version(seat), "Allowed", REFEREE));
+		assertThat(this.published.stream(AuditedChange.class)
+			.filter((change) -> change.action().equals("seat.bond-set-aside"))).singleElement()
+			.satisfies((change) -> assertThat(change.reason()).isEqualTo("Allowed by the association"))
+			.satisfies((change) -> assertThat(change.after()).contains("Judge 1, Junior: Mara Lind",
+					"coach or choreographer, Pale Thaw"));
+		enter(this.junior, "Harbour Blades", "Auroras");
+		assertThat(unsettled()).containsExactly("own club, Auroras, Embers, Lanterns");
+	}
+
+	@Test
+	void aMendedClubMakesASeatedJudgeBound() {
+		seat(this.junior, SeatKind.JUDGE, 1, register("Sten Vik", "South Quay"));
+		assertThat(unsettled()).isEmpty();
+		rename("North Quay", "South Quay");
+		assertThat(unsettled()).containsExactly("own club, Pale Thaw");
+	}
+
+	@Test
+	void theRegisterFollowsAMendedClubSoThatNoBondIsLost() {
+		OfficialView mara = register("Mara Lind", "harbour blades SC");
+		OfficialView sten = register("Sten Vik", "North Quay");
+		rename("Harbour Blades", "Lantern Wharf");
+		assertThat(this.panels.official(mara.id()).club()).isEqualTo("Lantern Wharf");
+		assertThat(this.panels.official(sten.id())).isEqualTo(sten);
+		assertRefused("official-bound", () -> seat(this.junior, SeatKind.JUDGE, 1, mara));
+	}
+
+	@Test
+	void aBondFollowsAMendedTeam() {
+		OfficialView kai = register("Kai Moor", "");
+		declare(kai, InterestKind.COACH, "Pale Thaw", null);
+		TeamView team = this.entries.ofEvent(this.junior)
+			.stream()
+			.map(EntryView::team)
+			.filter((one) -> one.name().equals("Pale Thaw"))
+			.findFirst()
+			.orElseThrow();
+		this.renaming.change(new ChangeTeam(team.id(), this.renaming.team(team.id()).version(), "Grey Morning", ""),
+				REFEREE);
+		assertThat(this.panels.interests(kai.id())).extracting(InterestView::team)
+			.containsExactly("Grey Morning", "Pale Thaw");
+		assertRefused("official-bound", () -> seat(this.junior, SeatKind.JUDGE, 1, kai));
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "Harbour Blades Skating Club, own club", "S.C. Harbour-Blades, own club",
+			"Harbor Blades, perhaps own club", "Harbour, perhaps own club" })
+	void otherFormsAndNearMissesOfAClubAreAskedAbout(String club, String ground) {
+		OfficialView mara = register("Mara Lind", club);
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, mara))
+			.withMessageContaining("is bound to this event: " + ground);
+		this.panels.seat(order(SeatKind.JUDGE, 1, mara, "It is another club"), REFEREE);
+		assertThat(unsettled()).isEmpty();
+	}
+
+	@Test
+	void aNameThatIsNotInTheListIsComparedWithThoseThatAre() {
+		register("Mara Lind", "Far Cove Skaters");
+		assertThat(this.known.clubs()).contains("Harbour Blades", "North Quay", "Far Cove Skaters")
+			.doesNotContain("");
+		assertThat(this.known.teams()).contains("Embers", "Lanterns", "Pale Thaw");
+		assertThat(this.known.club("club", " HARBOUR BLADES sc", false)).isEqualTo("Harbour Blades");
+		assertThatExceptionOfType(RimebookException.class)
+			.isThrownBy(() -> this.known.club("club", "Harbor Blades", false))
+			.withMessageContaining("'Harbor Blades' is nearly 'Harbour Blades'")
+			.satisfies((refusal) -> assertThat(refusal.field()).isEqualTo("club"));
+		assertThat(this.known.club("club", "Harbor Blades", true)).isEqualTo("Harbor Blades");
+		assertThat(this.known.club("club", "Quite Another", false)).isEqualTo("Quite Another");
+		assertThat(this.known.team("team", "pale thaw", false)).isEqualTo("Pale Thaw");
+		assertRefused("name-near", () -> this.known.team("team", "Pale Thaws", false));
+	}
+
+	private List<String> unsettled() {
+		return this.panels.conflicts(this.junior).stream().flatMap((one) -> one.unsettled().stream()).toList();
+	}
+
+	private int version(SeatView seat) {
+		return this.panels.seat(seat.id()).version();
+	}
+
+	private void rename(String club, String name) {
+		ClubView found = this.entries.clubs()
+			.stream()
+			.filter((one) -> one.name().equals(club))
+			.findFirst()
+			.orElseThrow();
+		this.renaming.change(
+				new ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()), REFEREE);
 	}
 
 	@Test

@@ -8,6 +8,7 @@ import rimebook.marks.PanelChanges;
 import rimebook.marks.SegmentPanel;
 import rimebook.marks.StandView;
 import rimebook.pages.Choice;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
@@ -30,7 +31,10 @@ class PanelForms {
 
 	private final SeatTakeoverQuestions questions;
 
-	PanelForms(PanelChanges changes, SeatGuesses guesses, SeatTakeoverQuestions questions) {
+	private final Panels panels;
+
+	PanelForms(PanelChanges changes, SeatGuesses guesses, SeatTakeoverQuestions questions, Panels panels) {
+		this.panels = panels;
 		this.changes = changes;
 		this.guesses = guesses;
 		this.questions = questions;
@@ -39,6 +43,10 @@ class PanelForms {
 	GuessesPart guesses(StandView view, RinkClock clock) {
 		return GuessesPart.of(view.event().id(), this.guesses.recent(), this.questions.ofEvent(view.event().id()),
 				clock);
+	}
+
+	BoundPart bound(StandView view) {
+		return BoundPart.of(view.event().id(), this.panels.conflicts(view.event().id()));
 	}
 
 	PanelPart part(StandView view, RinkClock clock) {

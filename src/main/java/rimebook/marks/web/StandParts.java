@@ -10,7 +10,7 @@ import org.springframework.ui.Model;
 /** The parts of the stand that follow by themselves. */
 record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
 		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened, PanelPart panel,
-		GuessesPart guesses, SetAsidePart setAside) {
+		GuessesPart guesses, SetAsidePart setAside, BoundPart bound) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
@@ -25,6 +25,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 		model.addAttribute("panel", this.panel);
 		model.addAttribute("guesses", this.guesses);
 		model.addAttribute("setAside", this.setAside);
+		model.addAttribute("bound", this.bound);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -46,6 +47,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 				Map.of("order", this.order, "decision", this.decision, "paper", this.paper, "rulings", this.rulings,
 						"reopened", this.reopened, "panel", this.panel, "guesses", this.guesses));
 		all.put("setAside", this.setAside);
+		all.put("bound", this.bound);
 		if (this.decision.now() != null) {
 			all.putAll(Map.of("clock", this.clock, "seats", this.seats, "told", this.told));
 		}

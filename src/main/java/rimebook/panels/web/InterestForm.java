@@ -8,23 +8,42 @@ import org.jspecify.annotations.Nullable;
 import rimebook.pages.Given;
 import rimebook.panels.DeclareInterest;
 import rimebook.panels.InterestKind;
+import rimebook.panels.KnownNames;
 import rimebook.panels.OfficialId;
 import rimebook.shared.RuleViolationException;
 
 /**
  * What binds an official to a team, as typed.
  *
+ * @param team chosen from those that are known, empty for none of them
+ * @param otherTeam one that is not in the list
+ * @param another whether the person says that it is none of those it is near to
  * @param lastDay year-month-day; empty while it lasts
  */
-record InterestForm(@Nullable String kind, @Nullable String team, @Nullable String lastDay) {
+record InterestForm(@Nullable String kind, @Nullable String team, @Nullable String otherTeam,
+		@Nullable Boolean another, @Nullable String lastDay) {
 
-	static InterestForm empty() {
-		return new InterestForm("", "", "");
+	InterestForm {
+		another = Boolean.TRUE.equals(another);
 	}
 
-	DeclareInterest declared(OfficialId official) {
+	static InterestForm empty() {
+		return new InterestForm("", "", "", false, "");
+	}
+
+	DeclareInterest declared(OfficialId official, KnownNames known) {
 		InterestKind bond = Given.read("kind", this.kind, InterestKind::valueOf, "Please choose what the bond is.");
-		return new DeclareInterest(official, bond, Given.text(this.team), day(Given.text(this.lastDay).strip()));
+		return new DeclareInterest(official, bond, team(known), day(Given.text(this.lastDay).strip()));
+	}
+
+	private String team(KnownNames known) {
+		String chosen = Given.text(this.team).strip();
+		String typed = Given.text(this.otherTeam).strip();
+		if (!chosen.isEmpty() && !typed.isEmpty()) {
+			throw new RuleViolationException("team-twice", "otherTeam",
+					"Choose a team in the list or write one here, not both.");
+		}
+		return known.team("otherTeam", chosen.isEmpty() ? typed : chosen, Boolean.TRUE.equals(this.another));
 	}
 
 	private static @Nullable LocalDate day(String typed) {

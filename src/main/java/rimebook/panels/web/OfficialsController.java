@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -15,10 +17,13 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
+import rimebook.pages.Choice;
+import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.InterestId;
 import rimebook.panels.InterestKind;
+import rimebook.panels.KnownNames;
 import rimebook.panels.OfficialId;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
@@ -35,11 +40,14 @@ class OfficialsController {
 
 	private final Panels panels;
 
-	private final KnownTeams teams;
+	private final KnownNames known;
 
-	OfficialsController(Panels panels, KnownTeams teams) {
+	private final MessageSource messages;
+
+	OfficialsController(Panels panels, KnownNames known, MessageSource messages) {
+		this.messages = messages;
 		this.panels = panels;
-		this.teams = teams;
+		this.known = known;
 	}
 
 	@GetMapping
@@ -54,16 +62,16 @@ class OfficialsController {
 	@GetMapping("/new")
 	String blank(Model model) {
 		model.addAttribute("form", OfficialForm.empty());
-		return FORM;
+		return form(model);
 	}
 
 	@PostMapping
-	String register(@ModelAttribute("form") OfficialForm form, BindingResult errors, Actor actor,
-			RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.panels.register(form.draft(), actor))) {
-			return FORM;
+	String register(@ModelAttribute("form") OfficialForm form, BindingResult errors, Model model,
+			Actor actor, RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.panels.register(form.draft(this.known), actor))) {
+			return form(model);
 		}
-		Notice.give(redirect, "panels.official.registered", form.draft().name());
+		Notice.give(redirect, "panels.official.registered", Given.text(form.name()));
 		return LIST;
 	}
 
@@ -77,11 +85,12 @@ class OfficialsController {
 	@PostMapping("/{id}/interests")
 	String declare(@PathVariable OfficialId id, @ModelAttribute("interest") InterestForm form, BindingResult errors,
 			Model model, Actor actor, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.panels.declare(form.declared(id), actor))) {
+		if (Submission.refused(errors, () -> this.panels.declare(form.declared(id, this.known), actor))) {
 			model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
 			return page(id, model);
 		}
-		Notice.give(redirect, "panels.interests.declared", form.declared(id).team());
+		String team = Given.text(form.team());
+		Notice.give(redirect, "panels.interests.declared", team.isBlank() ? Given.text(form.otherTeam()) : team);
 		return LIST + "/" + id;
 	}
 
@@ -96,18 +105,31 @@ class OfficialsController {
 	private String page(OfficialId id, Model model) {
 		model.addAttribute("interests", this.panels.interests(id));
 		model.addAttribute("kinds", InterestKind.values());
-		model.addAttribute("teams", this.teams.known());
+		model.addAttribute("teams", choices("panels.interests.not-listed", this.known.teams()));
+		return form(model);
+	}
+
+	private String form(Model model) {
+		model.addAttribute("clubs", choices("panels.official.no-club", this.known.clubs()));
 		return FORM;
+	}
+
+	/** The names behind a line that stands for none of them. */
+	private List<Choice> choices(String none, List<String> names) {
+		String words = this.messages.getMessage(none, null, LocaleContextHolder.getLocale());
+		return Stream
+			.concat(Stream.of(new Choice("", words)), names.stream().map((name) -> new Choice(name, name)))
+			.toList();
 	}
 
 	@PostMapping("/{id}")
 	String change(@PathVariable OfficialId id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
 			Model model, Actor actor, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.panels.change(id, form.versionRead(), form.draft(), actor))) {
+		if (Submission.refused(errors, () -> this.panels.change(id, form.versionRead(), form.draft(this.known), actor))) {
 			model.addAttribute("interest", InterestForm.empty());
 			return page(id, model);
 		}
-		Notice.give(redirect, "panels.official.changed", form.draft().name());
+		Notice.give(redirect, "panels.official.changed", Given.text(form.name()));
 		return LIST;
 	}
 

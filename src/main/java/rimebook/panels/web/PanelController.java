@@ -136,6 +136,14 @@ class PanelController {
 		return back(left.event());
 	}
 
+	@PostMapping("/seat/{seat}/bond")
+	String setAside(@PathVariable SeatId seat, @RequestParam int version, @RequestParam String reason, Actor actor,
+			RedirectAttributes redirect) {
+		SeatView kept = this.panels.setAside(seat, version, reason, actor);
+		Notice.give(redirect, "panels.bound.done", kept.label());
+		return back(kept.event());
+	}
+
 	@PostMapping("/seat/{seat}/code")
 	String issueCode(@PathVariable SeatId seat, Actor actor, RedirectAttributes redirect) {
 		SeatView renewed = this.panels.issueCode(seat, actor);

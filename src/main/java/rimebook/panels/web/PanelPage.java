@@ -81,7 +81,7 @@ class PanelPage {
 	private List<SeatRow> rows(PanelView panel, PanelForm form, BindingResult errors) {
 		Map<SeatId, List<String>> conflicts = this.panels.conflicts(panel.event())
 			.stream()
-			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::grounds));
+			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::unsettled));
 		Instant now = this.clock.instant();
 		return this.panels.places(panel.event()).stream().map((place) -> {
 			Optional<SeatView> seat = panel.seats().stream().filter(place::isOf).findFirst();

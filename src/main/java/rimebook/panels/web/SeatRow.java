@@ -16,7 +16,8 @@ import rimebook.panels.SeatView;
  * @param place the place as a form sends it
  * @param missing whether it must be filled and is not
  * @param seat who sits there, {@code null} for a place nobody touched yet
- * @param grounds what binds whoever sits there to a team of the event
+ * @param grounds what binds whoever sits there to a team of the event and was not set
+ * aside
  * @param heard how long ago the tablet spoke, {@code null} if it has not
  * @param choice who was chosen for it and does not sit there yet
  */
@@ -34,6 +35,11 @@ record SeatRow(String place, String label, boolean judge, boolean missing, @Null
 	/** Tell whether somebody sits there. */
 	public boolean taken() {
 		return this.seat != null && this.seat.official() != null;
+	}
+
+	/** Tell whether somebody has to look at who sits there. */
+	public boolean bound() {
+		return taken() && !this.grounds.isEmpty();
 	}
 
 	/** The code in two groups of four, empty until one is issued. */

@@ -14,6 +14,8 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
+import rimebook.entries.Entries;
+import rimebook.entries.EnterTeam;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
@@ -72,6 +74,41 @@ class PanelPageIntegrationTests {
 		assertThat(refused.submit("#seating", again).text()).contains("2 officials have their seats.");
 		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).extracting(SeatView::overrideReason)
 			.contains("Nobody else came.");
+	}
+
+	@Test
+	void pageAndStandSayWhoIsBoundSinceAndTheReasonSettlesIt() {
+		EventId event = this.day.event().id();
+		String panel = "/desk/panel/" + event;
+		String stand = "/desk/stand/" + this.day.segment(1);
+		String club = "Beacon " + UUID.randomUUID();
+		Visitor.Page open = this.referee.open(panel);
+		assertThat(open.submit("#seating", Map.of("official[assistant_referee-1]", official(club))).text())
+			.doesNotContain("Bound to a team of this event");
+		this.context.getBean(Entries.class)
+			.enter(new EnterTeam(event, club, "Skerrywick", "Auroras", "", ""), SmallCompetition.SECRETARY);
+		assertThat(this.referee.open(stand).document().select("#bound").text())
+			.contains("Assistant referee", "own club, Auroras");
+		Visitor.Page bound = this.referee.open(panel);
+		assertThat(bound.text()).contains("Bound to a team of this event", "bound to this event: own club, Auroras");
+		assertThat(bound.submit("form[action$=/bond]", Map.of("reason", "Only at the boards.")).text())
+			.contains("Assistant referee: the bond is set aside.", "Only at the boards.")
+			.doesNotContain("Bound to a team of this event");
+		assertThat(this.referee.open(stand).document().select("#bound").text()).isEmpty();
+	}
+
+	@Test
+	void aClubIsChosenAndANearMissAskedAbout() {
+		String club = "Harbour " + UUID.randomUUID().toString().replace('-', 'x') + " Blades";
+		official(club);
+		Visitor.Page blank = this.referee.open("/desk/officials/new");
+		assertThat(blank.document().select("#club option").eachAttr("value")).contains(club, "");
+		String name = "Official " + UUID.randomUUID();
+		Visitor.Page asked = blank.submit("main form",
+				Map.of("name", name, "otherClub", club.replace("Harbour", "Harbor")));
+		assertThat(asked.status()).isEqualTo(422);
+		assertThat(asked.text()).contains("is nearly '" + club + "'", "It is another club");
+		assertThat(asked.submit("main form", Map.of("another", "true")).text()).contains(name, "Harbor ");
 	}
 
 	private String official(String club) {
