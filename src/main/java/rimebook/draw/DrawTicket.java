@@ -13,9 +13,9 @@ import java.util.HexFormat;
  * <p>
  * The names are taken as they stand in the competition at the moment of the draw, in
  * Unicode normal form C, so that an accented letter typed on another machine gives the
- * same ticket. The text is kept with the order, since a name may be mended later. The club
- * is part of the text because two clubs may send teams of the same name. Anyone can repeat
- * a ticket with a shell:
+ * same ticket. The text is kept with the order, since a name may be mended later. The
+ * club is part of the text because two clubs may send teams of the same name. Anyone can
+ * repeat a ticket with a shell:
  *
  * <pre>{@code printf '%s' 'seed|segment|team|club' | sha256sum}</pre>
  *

@@ -13,8 +13,7 @@ record StartPosition(int number, @Column(name = "group_number") int group, UUID 
 		String ticketText) {
 
 	StartView view() {
-		return new StartView(this.number, this.group, new EntryId(this.entryId), this.ticket,
-				this.ticketText);
+		return new StartView(this.number, this.group, new EntryId(this.entryId), this.ticket, this.ticketText);
 	}
 
 }

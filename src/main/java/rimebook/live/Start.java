@@ -12,8 +12,7 @@ import java.util.Locale;
  * @param digested the text it is the digest of, with the names as they were in the draw
  * @param mark how far the team is
  */
-record Start(int number, int group, String entry, String team, String club, String ticket,
-		String digested, Mark mark) {
+record Start(int number, int group, String entry, String team, String club, String ticket, String digested, Mark mark) {
 
 	/** How far a team is. */
 	enum Mark {

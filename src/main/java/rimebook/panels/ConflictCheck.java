@@ -38,7 +38,10 @@ class ConflictCheck {
 		this.interests = interests;
 	}
 
-	/** Who of those on the seats of an event is bound to one of its teams, as things are now. */
+	/**
+	 * Who of those on the seats of an event is bound to one of its teams, as things are
+	 * now.
+	 */
 	List<SeatConflict> conflicts(EventId event, List<Seat> seats) {
 		Field field = field(event);
 		Map<OfficialId, List<Interest>> declared = this.interests
@@ -53,8 +56,8 @@ class ConflictCheck {
 		}
 		OfficialView view = official.view();
 		List<String> grounds = field.grounds(view, declared.getOrDefault(view.id(), List.of()));
-		return grounds.isEmpty() ? Optional.empty() : Optional
-			.of(new SeatConflict(seat.id(), seat.label(), view.name(), grounds, seat.unsettled(grounds)));
+		return grounds.isEmpty() ? Optional.empty()
+				: Optional.of(new SeatConflict(seat.id(), seat.label(), view.name(), grounds, seat.unsettled(grounds)));
 	}
 
 	/**
@@ -76,13 +79,11 @@ class ConflictCheck {
 	}
 
 	private Field field(EventId event) {
-		return new Field(
-				this.entries.ofEvent(event)
-					.stream()
-					.filter((entry) -> entry.state() == EntryState.ENTERED)
-					.map(EntryView::team)
-					.toList(),
-				this.competitions.competition(this.competitions.event(event).competition()).firstDay());
+		return new Field(this.entries.ofEvent(event)
+			.stream()
+			.filter((entry) -> entry.state() == EntryState.ENTERED)
+			.map(EntryView::team)
+			.toList(), this.competitions.competition(this.competitions.event(event).competition()).firstDay());
 	}
 
 	/** The teams of an event and the day by which bonds are counted. */

@@ -37,7 +37,8 @@ class DeclaredInterests {
 
 	/** What each of those officials declared, who declared nothing left out. */
 	Map<OfficialId, List<Interest>> of(Collection<OfficialId> officials) {
-		return this.interests.findByOfficialIdInOrderByTeamAscKindAsc(officials.stream().map(OfficialId::value).toList())
+		return this.interests
+			.findByOfficialIdInOrderByTeamAscKindAsc(officials.stream().map(OfficialId::value).toList())
 			.stream()
 			.collect(Collectors.groupingBy(Interest::official));
 	}

@@ -90,7 +90,9 @@ final class FoldedName {
 		return (shorter >= TWO_SLIPS) ? 2 : (shorter >= ONE_SLIP) ? 1 : 0;
 	}
 
-	/** How many letters have to be put in, left out or exchanged (Levenshtein distance). */
+	/**
+	 * How many letters have to be put in, left out or exchanged (Levenshtein distance).
+	 */
 	private int slips(FoldedName other) {
 		List<Integer> row = new ArrayList<>();
 		for (int j = 0; j <= other.folded.length(); j++) {

@@ -73,7 +73,8 @@ class NamesFollowed {
 		this.interests.to(changed.before().name())
 			.stream()
 			.filter((interest) -> !interest.isOf(now))
-			.forEach((interest) -> this.interests.alsoTo(now, interest, this.register.find(interest.official()), actor));
+			.forEach(
+					(interest) -> this.interests.alsoTo(now, interest, this.register.find(interest.official()), actor));
 	}
 
 }

@@ -59,7 +59,9 @@ final class OfficialRowCheck {
 		return there != null;
 	}
 
-	/** A column left empty contradicts nothing, nor does another form of a club's name. */
+	/**
+	 * A column left empty contradicts nothing, nor does another form of a club's name.
+	 */
 	private static boolean says(OfficialView there, DraftOfficial facts) {
 		return (facts.club().isEmpty() || there.club().equals(facts.club())
 				|| FoldedName.ofClub(there.club()).isSameAs(FoldedName.ofClub(facts.club())))

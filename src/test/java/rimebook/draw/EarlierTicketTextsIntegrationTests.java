@@ -35,7 +35,7 @@ class EarlierTicketTextsIntegrationTests {
 
 	@Test
 	void getTheTextThatGivesTheirTicketAndStayUnchangeable() {
-		migrate("99");
+		migrate("115");
 		draw();
 		migrate("latest");
 		assertThat(this.sql.sql("select ticket, ticket_text from start_position order by number")
@@ -67,11 +67,12 @@ class EarlierTicketTextsIntegrationTests {
 		write("insert into event (id, version, competition_id, position, slug, name, method, judges, even_panel_reason, "
 				+ "policies) values (?, 0, ?, 1, 'junior', 'Junior', 'MAJORITY', 3, '', '{}')", event, competition);
 		write("insert into segment (id, version, event_id, position, slug, name, kind, factor, programme_seconds, "
-				+ "tolerance_seconds) values (?, 0, ?, 1, 'free', 'Free skating', 'FREE', 100, 240, 10)", segment, event);
+				+ "tolerance_seconds) values (?, 0, ?, 1, 'free', 'Free skating', 'FREE', 100, 240, 10)", segment,
+				event);
 		write("insert into club (id, version, name, town) values (?, 0, 'North Quay', 'Ebbhaven')", club);
 		write("insert into starting_order (id, segment_id, number, method, seed, group_maximum, drawn_at, drawn_by, "
-				+ "reason) values (?, ?, 1, 'WHOLE_FIELD', 'seed', 4, current_timestamp, 'Ines Harrow', '')", this.order,
-				segment);
+				+ "reason) values (?, ?, 1, 'WHOLE_FIELD', 'seed', 4, current_timestamp, 'Ines Harrow', '')",
+				this.order, segment);
 		for (int number = 1; number <= TEAMS.size(); number++) {
 			start(number, event, club);
 		}

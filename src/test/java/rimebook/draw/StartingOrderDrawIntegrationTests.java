@@ -131,16 +131,15 @@ class StartingOrderDrawIntegrationTests {
 		StartingOrderView drawn = drawFirst("seed", "");
 		TeamView team = this.entries.entry(drawn.starts().get(0).entry()).team();
 		this.renaming.change(new ChangeTeam(team.id(), 0, "Mended " + team.name(), ""), REFEREE);
-		this.renaming.change(
-				new ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(), "Mended Club", "Elsewhere"),
-				REFEREE);
+		this.renaming.change(new ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(),
+				"Mended Club", "Elsewhere"), REFEREE);
 		this.entityManager.flush();
 		this.entityManager.clear();
 		assertThat(this.entries.entry(drawn.starts().get(0).entry()).team().name()).startsWith("Mended");
 		StartingOrderView read = this.draw.ofSegment(this.first).orElseThrow();
 		assertThat(read).isEqualTo(drawn);
-		assertThat(read.starts()).allSatisfy(
-				(start) -> assertThat(new DrawTicket(start.digested()).hex()).isEqualTo(start.ticket()));
+		assertThat(read.starts())
+			.allSatisfy((start) -> assertThat(new DrawTicket(start.digested()).hex()).isEqualTo(start.ticket()));
 		assertThat(read.starts().get(0).digested())
 			.isEqualTo("seed|Short programme|" + team.name() + "|Harbour Blades");
 	}

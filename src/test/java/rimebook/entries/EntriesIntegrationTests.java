@@ -168,11 +168,10 @@ class EntriesIntegrationTests {
 			.satisfies((changed) -> assertThat(changed.change()).satisfies((line) -> {
 				assertThat(line.action()).isEqualTo("team.changed");
 				assertThat(line.before()).isEqualTo("Lanterns (" + this.club + ", Skerrywick)");
-				assertThat(line.after())
-					.isEqualTo("Lantern Row (" + this.club + ", Skerrywick, say 'LAN-tern')");
+				assertThat(line.after()).isEqualTo("Lantern Row (" + this.club + ", Skerrywick, say 'LAN-tern')");
 			}));
-		assertRefused(() -> this.renaming
-			.change(new ChangeTeam(known.team().id(), known.version(), "Lanterns", ""), SECRETARY), "stale-version");
+		assertRefused(() -> this.renaming.change(new ChangeTeam(known.team().id(), known.version(), "Lanterns", ""),
+				SECRETARY), "stale-version");
 	}
 
 	@Test
@@ -189,8 +188,8 @@ class EntriesIntegrationTests {
 	void aNameThatAnotherHasIsRefused() {
 		KnownTeam lanterns = this.renaming.team(enter("Lanterns").team().id());
 		enter("Embers");
-		assertRefused(() -> this.renaming
-			.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "EMBERS", ""), SECRETARY), "team-known");
+		assertRefused(() -> this.renaming.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "EMBERS", ""),
+				SECRETARY), "team-known");
 		this.entries.enter(new EnterTeam(this.junior.id(), "Other " + this.club, "Skerrywick", "Embers", "", ""),
 				SECRETARY);
 		KnownClub club = this.renaming.club(lanterns.team().club().id());

@@ -424,8 +424,7 @@ class PanelsIntegrationTests {
 	@Test
 	void aNameThatIsNotInTheListIsComparedWithThoseThatAre() {
 		register("Mara Lind", "Far Cove Skaters");
-		assertThat(this.known.clubs()).contains("Harbour Blades", "North Quay", "Far Cove Skaters")
-			.doesNotContain("");
+		assertThat(this.known.clubs()).contains("Harbour Blades", "North Quay", "Far Cove Skaters").doesNotContain("");
 		assertThat(this.known.teams()).contains("Embers", "Lanterns", "Pale Thaw");
 		assertThat(this.known.club("club", " HARBOUR BLADES sc", false)).isEqualTo("Harbour Blades");
 		assertThatExceptionOfType(RimebookException.class)
@@ -452,8 +451,8 @@ class PanelsIntegrationTests {
 			.filter((one) -> one.name().equals(club))
 			.findFirst()
 			.orElseThrow();
-		this.renaming.change(
-				new ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()), REFEREE);
+		this.renaming.change(new ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()),
+				REFEREE);
 	}
 
 	@Test

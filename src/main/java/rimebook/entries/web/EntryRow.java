@@ -14,14 +14,16 @@ import rimebook.entries.EntryView;
 import rimebook.entries.TeamId;
 
 /** An entry as people read it, times in the zone of the rink. */
-record EntryRow(EntryId id, TeamId teamId, ClubId clubId, String team, String spokenAs, String club, String town, boolean entered, String lateReason,
-		ZonedDateTime enteredAt, @Nullable ZonedDateTime withdrawnAt, String withdrawnReason) {
+record EntryRow(EntryId id, TeamId teamId, ClubId clubId, String team, String spokenAs, String club, String town,
+		boolean entered, String lateReason, ZonedDateTime enteredAt, @Nullable ZonedDateTime withdrawnAt,
+		String withdrawnReason) {
 
 	static EntryRow of(EntryView view, ZoneId zone) {
 		Instant gone = view.withdrawnAt();
-		return new EntryRow(view.id(), view.team().id(), view.team().club().id(), view.team().name(), view.team().spokenAs(), view.team().club().name(),
-				view.team().club().town(), view.isEntered(), view.lateReason(), view.enteredAt().atZone(zone),
-				(gone != null) ? gone.atZone(zone) : null, view.withdrawnReason());
+		return new EntryRow(view.id(), view.team().id(), view.team().club().id(), view.team().name(),
+				view.team().spokenAs(), view.team().club().name(), view.team().club().town(), view.isEntered(),
+				view.lateReason(), view.enteredAt().atZone(zone), (gone != null) ? gone.atZone(zone) : null,
+				view.withdrawnReason());
 	}
 
 	/** Tell whether the text stands somewhere in team, club or town. */

@@ -12,8 +12,7 @@ import rimebook.entries.TeamId;
 record TeamForm(
 		@NotBlank(message = "{entries.form.team.missing}") @Size(max = 120,
 				message = "{entries.form.team.long}") String name,
-		@Size(max = 120, message = "{entries.form.spoken.long}") @Nullable String spokenAs,
-		@Nullable Integer version) {
+		@Size(max = 120, message = "{entries.form.spoken.long}") @Nullable String spokenAs, @Nullable Integer version) {
 
 	static TeamForm of(KnownTeam known) {
 		return new TeamForm(known.team().name(), known.team().spokenAs(), known.version());

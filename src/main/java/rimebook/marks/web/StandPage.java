@@ -103,8 +103,7 @@ class StandPage {
 				this.ice.deductions(view, rink), DecisionPart.of(view),
 				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
 				ReopenedPart.of(view, rink, this.clock.instant()), this.panelForms.part(view, rink),
-				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink),
-				this.panelForms.bound(view));
+				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink), this.panelForms.bound(view));
 	}
 
 	private RulingsPart rulings(StandView view) {

@@ -20,8 +20,8 @@ import rimebook.shared.RuleViolationException;
  * @param another whether the person says that it is none of those it is near to
  * @param lastDay year-month-day; empty while it lasts
  */
-record InterestForm(@Nullable String kind, @Nullable String team, @Nullable String otherTeam,
-		@Nullable Boolean another, @Nullable String lastDay) {
+record InterestForm(@Nullable String kind, @Nullable String team, @Nullable String otherTeam, @Nullable Boolean another,
+		@Nullable String lastDay) {
 
 	InterestForm {
 		another = Boolean.TRUE.equals(another);

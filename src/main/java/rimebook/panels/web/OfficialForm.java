@@ -17,8 +17,8 @@ import rimebook.shared.RuleViolationException;
  * @param otherClub one that is not in the list
  * @param another whether the person says that it is none of those it is near to
  */
-record OfficialForm(@Nullable String name, @Nullable String club, @Nullable String otherClub,
-		@Nullable Boolean another, @Nullable String qualification, @Nullable Integer version) {
+record OfficialForm(@Nullable String name, @Nullable String club, @Nullable String otherClub, @Nullable Boolean another,
+		@Nullable String qualification, @Nullable Integer version) {
 
 	OfficialForm {
 		another = Boolean.TRUE.equals(another);
@@ -29,7 +29,8 @@ record OfficialForm(@Nullable String name, @Nullable String club, @Nullable Stri
 	}
 
 	static OfficialForm of(OfficialView official) {
-		return new OfficialForm(official.name(), official.club(), "", false, official.qualification(), official.version());
+		return new OfficialForm(official.name(), official.club(), "", false, official.qualification(),
+				official.version());
 	}
 
 	DraftOfficial draft(KnownNames known) {

@@ -66,8 +66,8 @@ class OfficialsController {
 	}
 
 	@PostMapping
-	String register(@ModelAttribute("form") OfficialForm form, BindingResult errors, Model model,
-			Actor actor, RedirectAttributes redirect) {
+	String register(@ModelAttribute("form") OfficialForm form, BindingResult errors, Model model, Actor actor,
+			RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.panels.register(form.draft(this.known), actor))) {
 			return form(model);
 		}
@@ -117,15 +117,15 @@ class OfficialsController {
 	/** The names behind a line that stands for none of them. */
 	private List<Choice> choices(String none, List<String> names) {
 		String words = this.messages.getMessage(none, null, LocaleContextHolder.getLocale());
-		return Stream
-			.concat(Stream.of(new Choice("", words)), names.stream().map((name) -> new Choice(name, name)))
+		return Stream.concat(Stream.of(new Choice("", words)), names.stream().map((name) -> new Choice(name, name)))
 			.toList();
 	}
 
 	@PostMapping("/{id}")
 	String change(@PathVariable OfficialId id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
 			Model model, Actor actor, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.panels.change(id, form.versionRead(), form.draft(this.known), actor))) {
+		if (Submission.refused(errors,
+				() -> this.panels.change(id, form.versionRead(), form.draft(this.known), actor))) {
 			model.addAttribute("interest", InterestForm.empty());
 			return page(id, model);
 		}

@@ -87,8 +87,8 @@ class PanelPageIntegrationTests {
 			.doesNotContain("Bound to a team of this event");
 		this.context.getBean(Entries.class)
 			.enter(new EnterTeam(event, club, "Skerrywick", "Auroras", "", ""), SmallCompetition.SECRETARY);
-		assertThat(this.referee.open(stand).document().select("#bound").text())
-			.contains("Assistant referee", "own club, Auroras");
+		assertThat(this.referee.open(stand).document().select("#bound").text()).contains("Assistant referee",
+				"own club, Auroras");
 		Visitor.Page bound = this.referee.open(panel);
 		assertThat(bound.text()).contains("Bound to a team of this event", "bound to this event: own club, Auroras");
 		assertThat(bound.submit("form[action$=/bond]", Map.of("reason", "Only at the boards.")).text())
