@@ -11,7 +11,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -35,6 +34,7 @@ import rimebook.draw.DrawOrder;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryImport;
+import rimebook.entries.RowAnswers;
 import rimebook.entries.EntryView;
 import rimebook.entries.EnterTeam;
 import rimebook.marks.CardReopening;
@@ -137,7 +137,8 @@ class EndOfCompetitionIntegrationTests {
 		day.move(CompetitionState.FINAL);
 		assertThatExceptionOfType(RimebookException.class)
 			.isThrownBy(() -> this.context.getBean(EntryImport.class)
-				.apply(day.competition().id(), "event,club,town,team,spoken_as\nJunior,C,T,N,\n", Set.of(), SECRETARY))
+				.apply(day.competition().id(), "event,club,town,team,spoken_as\nJunior,C,T,N,\n", RowAnswers.NONE,
+						SECRETARY))
 			.withMessageContaining("The competition is final");
 	}
 

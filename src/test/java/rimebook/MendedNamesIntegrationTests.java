@@ -86,7 +86,7 @@ class MendedNamesIntegrationTests {
 		assertThat(teamsOf(this.day.segment(1))).contains("Lantrens " + this.unique)
 			.doesNotContain("Lanterns " + this.unique);
 		this.day.open(2);
-		this.day.skateNext(2);
+		this.day.skateRest(2);
 		assertThat(teamsOf(this.day.segment(2))).contains("Lanterns " + this.unique)
 			.doesNotContain("Lantrens " + this.unique);
 		assertThat(teamsOf(this.day.segment(1))).contains("Lantrens " + this.unique);

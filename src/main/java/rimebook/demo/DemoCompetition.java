@@ -33,6 +33,7 @@ import rimebook.draw.DrawOrder;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryImport;
+import rimebook.entries.RowAnswers;
 import rimebook.marks.MarkSubmission;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
@@ -140,7 +141,7 @@ class DemoCompetition {
 		add(made, "Novice", JudgingMethod.MAJORITY, 5, List.of(free(180)));
 		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
-		this.entryImport.apply(made.id(), DemoFiles.entries(), Set.of(), SECRETARY);
+		this.entryImport.apply(made.id(), DemoFiles.entries(), RowAnswers.NONE, SECRETARY);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		DemoFiles.officials().forEach((official) -> this.panels.register(official, REFEREE));

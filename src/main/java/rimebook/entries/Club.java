@@ -7,6 +7,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 
 import rimebook.shared.ConflictException;
+import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
 
 @Entity
@@ -33,8 +34,21 @@ class Club {
 		this.town = town;
 	}
 
+	/** Tell whether that is its name, in whatever form. */
+	boolean isCalled(String name) {
+		return FoldedName.ofClub(this.name).isSameAs(FoldedName.ofClub(name));
+	}
+
+	/**
+	 * Tell whether it has the name that another club is to get: to the letter, or in a
+	 * form that the other did not answer to before.
+	 */
+	boolean isTaken(String name, String before) {
+		return this.name.equalsIgnoreCase(name) || (isCalled(name) && !isCalled(before));
+	}
+
 	void checkTown(String town) {
-		if (!this.town.equalsIgnoreCase(town)) {
+		if (!FoldedName.isSame(this.town, town)) {
 			throw new RuleViolationException("club-town", "town", "The club '" + this.name + "' is known to be from '"
 					+ this.town + "', not '" + town + "'; write that, or name the club apart.");
 		}

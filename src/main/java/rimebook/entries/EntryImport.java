@@ -38,12 +38,15 @@ public class EntryImport {
 
 	private final EntryBook book;
 
+	private final TeamRegister register;
+
 	private final EntryWindow window;
 
-	EntryImport(Competitions competitions, Entries entries, EntryBook book, EntryWindow window) {
+	EntryImport(Competitions competitions, Entries entries, EntryBook book, TeamRegister register, EntryWindow window) {
 		this.competitions = competitions;
 		this.entries = entries;
 		this.book = book;
+		this.register = register;
 		this.window = window;
 	}
 
@@ -58,37 +61,36 @@ public class EntryImport {
 
 	/**
 	 * Look a file over without writing anything.
+	 * @param others the lines of rows of which the person says that their club or team is
+	 * none of those it is near to
 	 * @throws ConflictException {@code entries-not-open}
 	 * @throws RuleViolationException with a code {@code import-…} if the file cannot be
 	 * read as a whole; what is wrong with single rows stands in the preview
 	 * @throws NotFoundException if there is no such competition
 	 */
-	public ImportPreview preview(CompetitionId id, String csv) {
+	public ImportPreview preview(CompetitionId id, String csv, Set<Integer> others) {
 		this.window.checkOpen(this.competitions.competition(id));
 		ImportFile file = ImportFile.read(csv);
 		RowCheck check = check(id);
-		return new ImportPreview(file.rows().stream().map(check::check).toList(), file.columnsLeftOut());
+		return new ImportPreview(checked(check, file.rows(), others), file.columnsLeftOut());
 	}
 
 	/**
 	 * Enter every row of the file but those set aside, all or none. The rows are looked
 	 * over again, since the lists may have changed after the preview.
-	 * @param linesSetAside the lines of the rows to leave out
 	 * @throws ConflictException {@code entries-not-open}
 	 * @throws RuleViolationException {@code import-rows-bad} if a row that is not set
 	 * aside is bad; {@code import-nothing} if no row is left; else as for
 	 * {@link #preview}
 	 */
 	@Transactional
-	public ImportOutcome apply(CompetitionId id, String csv, Set<Integer> linesSetAside, Actor actor) {
+	public ImportOutcome apply(CompetitionId id, String csv, RowAnswers answers, Actor actor) {
 		CompetitionView competition = this.competitions.holding(id);
 		this.window.checkOpen(competition);
 		List<ImportRow> all = ImportFile.read(csv).rows();
 		RowCheck check = check(id);
-		List<ImportRow> rows = all.stream()
-			.filter((row) -> !linesSetAside.contains(row.line()))
-			.map(check::check)
-			.toList();
+		List<ImportRow> rows = checked(check,
+				all.stream().filter((row) -> !answers.setAside().contains(row.line())).toList(), answers.others());
 		checkRows(rows);
 		rows.forEach((row) -> this.book.enter(competition, order(check.event(row.event()), row), actor));
 		return new ImportOutcome(rows.size(), all.size() - rows.size());
@@ -109,12 +111,16 @@ public class EntryImport {
 		return file.toString();
 	}
 
+	private static List<ImportRow> checked(RowCheck check, List<ImportRow> rows, Set<Integer> others) {
+		return rows.stream().map((row) -> check.check(row, others.contains(row.line()))).toList();
+	}
+
 	private RowCheck check(CompetitionId id) {
 		List<EventView> events = this.competitions.events(id);
 		List<EntryView> entries = events.stream()
 			.flatMap((event) -> this.entries.ofEvent(event.id()).stream())
 			.toList();
-		return new RowCheck(events, this.entries.clubs(), entries, shut(events));
+		return new RowCheck(events, this.register.known(), entries, shut(events));
 	}
 
 	private Map<EventId, String> shut(List<EventView> events) {

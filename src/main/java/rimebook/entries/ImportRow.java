@@ -20,6 +20,15 @@ public record ImportRow(int line, String event, String club, String town, String
 		return this.problems.isEmpty();
 	}
 
+	/** Tell whether only the person's word is missing for it to be entered. */
+	public boolean isAsked() {
+		return !isGood() && this.problems.stream().allMatch(RowProblem::isQuestion);
+	}
+
+	ImportRow as(String club, String town, String team) {
+		return new ImportRow(this.line, this.event, club, town, team, this.spokenAs, this.problems);
+	}
+
 	ImportRow with(List<RowProblem> problems) {
 		return new ImportRow(this.line, this.event, this.club, this.town, this.team, this.spokenAs, problems);
 	}

@@ -55,20 +55,22 @@ public class Renaming {
 	/**
 	 * Change the name or the town of a club. Nothing happens where both are as before.
 	 * @throws ConflictException if the version is stale; {@code club-known} if another
-	 * club has the name
+	 * club has the name, or has it in another form
 	 */
 	@Transactional
 	public ClubView change(ChangeClub change, Actor actor) {
 		Club club = found(change.club());
 		ClubView before = club.view();
 		String was = club.inWords();
-		this.clubs.findFirstByNameIgnoreCaseOrderByName(change.name())
-			.filter((other) -> !other.id().equals(club.id()))
+		this.clubs.findAll()
+			.stream()
+			.filter((other) -> !other.id().equals(club.id()) && other.isTaken(change.name(), before.name()))
+			.findFirst()
 			.ifPresent((other) -> {
-				throw known(change);
+				throw known(other.view());
 			});
 		club.change(change);
-		flush(() -> known(change));
+		flush(() -> known(club.view()));
 		if (!club.view().equals(before)) {
 			this.publisher.publishEvent(new ClubChanged(before, club.view(),
 					AuditedChange.of(actor, "club", before.id(), "club.changed").from(was, club.inWords())));
@@ -80,20 +82,22 @@ public class Renaming {
 	 * Change the name of a team, or how it is said. Nothing happens where both are as
 	 * before.
 	 * @throws ConflictException if the version is stale; {@code team-known} if another
-	 * team of the club has the name
+	 * team of the club has the name, or has it in another form
 	 */
 	@Transactional
 	public TeamView change(ChangeTeam change, Actor actor) {
 		Team team = found(change.team());
 		TeamView before = team.view();
 		String was = team.inWords();
-		this.teams.findFirstByClubAndNameIgnoreCaseOrderByName(team.club(), change.name())
-			.filter((other) -> !other.id().equals(team.id()))
+		this.teams.findByClubOrderByName(team.club())
+			.stream()
+			.filter((other) -> !other.id().equals(team.id()) && other.isTaken(change.name(), before.name()))
+			.findFirst()
 			.ifPresent((other) -> {
-				throw known(change, before);
+				throw known(other.view());
 			});
 		team.change(change);
-		flush(() -> known(change, before));
+		flush(() -> known(team.view()));
 		if (!team.view().equals(before)) {
 			this.publisher.publishEvent(new TeamChanged(before, team.view(),
 					AuditedChange.of(actor, "team", before.id(), "team.changed").from(was, team.inWords())));
@@ -111,14 +115,14 @@ public class Renaming {
 		}
 	}
 
-	private static ConflictException known(ChangeClub change) {
+	private static ConflictException known(ClubView club) {
 		return new ConflictException("club-known", "name",
-				"There is a club '" + change.name() + "' already; two clubs cannot be made one here.");
+				"There is a club '" + club.name() + "' already; two clubs cannot be made one here.");
 	}
 
-	private static ConflictException known(ChangeTeam change, TeamView team) {
+	private static ConflictException known(TeamView team) {
 		return new ConflictException("team-known", "name",
-				team.club().name() + " has a team '" + change.name() + "' already; two teams cannot be made one here.");
+				team.club().name() + " has a team '" + team.name() + "' already; two teams cannot be made one here.");
 	}
 
 	private Club found(ClubId id) {

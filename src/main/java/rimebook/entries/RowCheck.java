@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.shared.FoldedName;
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
 
@@ -20,24 +21,28 @@ final class RowCheck {
 
 	private final Map<String, EventView> events = new HashMap<>();
 
-	private final Map<String, String> towns = new HashMap<>();
+	private final KnownTeams known;
 
 	private final Map<EventId, String> shutEvents;
 
 	/** Event, club and team of what is entered, and where it was seen. */
 	private final Map<String, String> entered = new HashMap<>();
 
-	RowCheck(List<EventView> events, List<ClubView> clubs, List<EntryView> entries, Map<EventId, String> shutEvents) {
+	RowCheck(List<EventView> events, KnownTeams known, List<EntryView> entries, Map<EventId, String> shutEvents) {
+		this.known = known;
 		events.forEach((event) -> this.events.put(key(event.name()), event));
-		clubs.forEach((club) -> this.towns.put(key(club.name()), club.town()));
 		entries.stream()
 			.filter(EntryView::isEntered)
 			.forEach((entry) -> this.entered.put(key(entry), "on the list of the event already"));
 		this.shutEvents = shutEvents;
 	}
 
-	/** The same row with everything that is wrong with it. */
-	ImportRow check(ImportRow row) {
+	/**
+	 * The same row with everything that is wrong with it, or with the names as they are
+	 * written down.
+	 * @param another whether the person says that it is none of those it is near to
+	 */
+	ImportRow check(ImportRow row, boolean another) {
 		List<RowProblem> problems = new ArrayList<>(row.problems());
 		name(row.club(), "club", problems);
 		name(row.town(), "town", problems);
@@ -47,8 +52,19 @@ final class RowCheck {
 		if (problems.isEmpty()) {
 			town(row, problems);
 			duplicate(row, problems);
+			slip(row, another, problems);
+		}
+		if (problems.isEmpty()) {
+			return good(row);
 		}
 		return row.with(problems);
+	}
+
+	private ImportRow good(ImportRow row) {
+		this.known.add(row.club(), row.town(), row.team());
+		this.entered.put(key(row), "in line " + row.line());
+		String club = this.known.club(row.club());
+		return row.as(club, this.known.town(club).orElse(row.town()), this.known.team(club, row.team()));
 	}
 
 	/** The event of that name. */
@@ -92,20 +108,26 @@ final class RowCheck {
 	}
 
 	private void town(ImportRow row, List<RowProblem> problems) {
-		String known = this.towns.putIfAbsent(key(row.club()), row.town());
-		if (known != null && !known.equalsIgnoreCase(row.town())) {
-			problems.add(new RowProblem("town",
+		this.known.town(row.club())
+			.filter((known) -> !FoldedName.isSame(known, row.town()))
+			.ifPresent((known) -> problems.add(new RowProblem("town",
 					"The club '" + row.club() + "' is from '" + known + "' elsewhere, here from '" + row.town() + "'.",
-					"The same town for every team of a club: '" + known + "'."));
-		}
+					"The same town for every team of a club: '" + known + "'.")));
 	}
 
 	private void duplicate(ImportRow row, List<RowProblem> problems) {
-		String seen = this.entered.putIfAbsent(key(row.event(), row.club(), row.team()), "in line " + row.line());
+		String seen = this.entered.get(key(row));
 		if (seen != null) {
 			problems.add(new RowProblem("team", "The team '" + row.team() + "' is " + seen + ".",
 					"Each team once in an event."));
 		}
+	}
+
+	private void slip(ImportRow row, boolean another, List<RowProblem> problems) {
+		this.known.slip(row.club(), row.team())
+			.filter((slip) -> !another)
+			.ifPresent((slip) -> problems.add(new RowProblem(slip.field(), slip.inWords(),
+					"Write '" + slip.near() + "', or say that it is another one.", true)));
 	}
 
 	private String names() {
@@ -124,6 +146,11 @@ final class RowCheck {
 			.findFirst()
 			.orElse("");
 		return key(event, entry.team().club().name(), entry.team().name());
+	}
+
+	private String key(ImportRow row) {
+		String club = this.known.club(row.club());
+		return key(row.event(), club, this.known.team(club, row.team()));
 	}
 
 	private static String key(String... texts) {

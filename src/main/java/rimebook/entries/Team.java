@@ -9,6 +9,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 
 import rimebook.shared.ConflictException;
+import rimebook.shared.FoldedName;
 
 @Entity
 class Team {
@@ -35,6 +36,16 @@ class Team {
 		this.id = id;
 		this.club = club;
 		this.name = name;
+	}
+
+	/** Tell whether that is its name, in whatever form. */
+	boolean isCalled(String name) {
+		return FoldedName.isSame(this.name, name);
+	}
+
+	/** As {@link Club#isTaken} among the teams of a club. */
+	boolean isTaken(String name, String before) {
+		return this.name.equalsIgnoreCase(name) || (isCalled(name) && !isCalled(before));
 	}
 
 	/** Say the name so from now on; an empty text leaves it as it is known. */

@@ -15,6 +15,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
+import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
 
 /**

@@ -10,6 +10,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.shared.FoldedName;
+
 @Entity
 @Table(name = "official_interest")
 class Interest {
@@ -47,12 +49,12 @@ class Interest {
 	}
 
 	boolean isOf(String team) {
-		return FoldedName.ofTeam(this.team).isSameAs(FoldedName.ofTeam(team));
+		return FoldedName.of(this.team).isSameAs(FoldedName.of(team));
 	}
 
 	/** Tell whether the team's name may be a slip for that one. */
 	boolean isNearly(String team) {
-		return FoldedName.ofTeam(this.team).isNear(FoldedName.ofTeam(team));
+		return FoldedName.of(this.team).isNear(FoldedName.of(team));
 	}
 
 	InterestKind kind() {

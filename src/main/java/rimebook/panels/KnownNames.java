@@ -1,7 +1,6 @@
 package rimebook.panels;
 
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 import org.springframework.stereotype.Service;
@@ -10,6 +9,7 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.Competitions;
 import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
+import rimebook.shared.ListedNames;
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
 
@@ -57,34 +57,24 @@ public class KnownNames {
 	 * one
 	 */
 	public String club(String field, String typed, boolean another) {
-		return known(field, Name.optional(field, typed), clubs(), FoldedName::ofClub, another);
+		return known(field, Name.optional(field, typed), ListedNames.ofClubs(clubs()), another);
 	}
 
 	/** As {@link #club} for a team. */
 	public String team(String field, String typed, boolean another) {
-		return known(field, Name.optional(field, typed), teams(), FoldedName::ofTeam, another);
+		return known(field, Name.optional(field, typed), ListedNames.ofTeams(teams()), another);
 	}
 
 	private static List<String> listed(Stream<String> names) {
 		return names.filter((name) -> !name.isEmpty()).distinct().sorted(String.CASE_INSENSITIVE_ORDER).toList();
 	}
 
-	private static String known(String field, String typed, List<String> known, Function<String, FoldedName> folding,
-			boolean another) {
-		FoldedName folded = folding.apply(typed);
-		if (known.contains(typed)) {
-			return typed;
-		}
-		return known.stream().filter((name) -> folding.apply(name).isSameAs(folded)).findFirst().orElseGet(() -> {
-			known.stream()
-				.filter((name) -> !another && folding.apply(name).isNear(folded))
-				.findFirst()
-				.ifPresent((near) -> {
-					throw new RuleViolationException("name-near", field, "'" + typed + "' is nearly '" + near
-							+ "', which is known. Choose that in the list, or say that it is another one.");
-				});
-			return typed;
+	private static String known(String field, String typed, ListedNames known, boolean another) {
+		known.near(typed).filter((near) -> !another).ifPresent((near) -> {
+			throw new RuleViolationException("name-near", field, "'" + typed + "' is nearly '" + near
+					+ "', which is known. Choose that in the list, or say that it is another one.");
 		});
+		return known.same(typed).orElse(typed);
 	}
 
 }

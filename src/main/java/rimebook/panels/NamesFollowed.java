@@ -8,6 +8,7 @@ import rimebook.entries.ClubId;
 import rimebook.entries.Entries;
 import rimebook.entries.TeamChanged;
 import rimebook.shared.Actor;
+import rimebook.shared.FoldedName;
 import rimebook.shared.Name;
 
 /**

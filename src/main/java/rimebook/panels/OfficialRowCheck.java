@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableRow;
 

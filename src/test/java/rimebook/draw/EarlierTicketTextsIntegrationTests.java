@@ -35,7 +35,7 @@ class EarlierTicketTextsIntegrationTests {
 
 	@Test
 	void getTheTextThatGivesTheirTicketAndStayUnchangeable() {
-		migrate("115");
+		migrate("115?");
 		draw();
 		migrate("latest");
 		assertThat(this.sql.sql("select ticket, ticket_text from start_position order by number")

@@ -67,6 +67,9 @@ class EntriesIntegrationTests {
 	private EntryImport entryImport;
 
 	@Autowired
+	private SlipCheck slips;
+
+	@Autowired
 	private Veto veto;
 
 	@Autowired
@@ -122,6 +125,35 @@ class EntriesIntegrationTests {
 		EntryView second = this.entries.enter(
 				new EnterTeam(this.adult.id(), this.club.toUpperCase(), "SKERRYWICK", "LANTERNS", "", ""), SECRETARY);
 		assertThat(second.team()).isEqualTo(first.team());
+	}
+
+	@Test
+	void knowsAClubAndATeamAgainInWhateverForm() {
+		EntryView first = enter("Tarn's Echo");
+		EntryView second = this.entries.enter(new EnterTeam(this.adult.id(), "S.C. " + this.club.replace(" ", "  "),
+				"skerry wick", "TARNS ECHO", "", ""), SECRETARY);
+		assertThat(second.team()).isEqualTo(first.team());
+		assertRefused(() -> this.entries.enter(
+				new EnterTeam(this.adult.id(), this.club + " Skating Club", "Skerrywick", "Tarn\u2019s Echo", "", ""),
+				SECRETARY), "already-entered");
+		assertRefused(() -> this.entries
+			.enter(new EnterTeam(this.junior.id(), this.club + " Skating Club", "Elsewhere", "X", "", ""), SECRETARY),
+				"club-town");
+	}
+
+	@Test
+	void asksAboutALikelySlipInTheNameOfAClubOrATeam() {
+		enter("Lanterns");
+		assertRefused(() -> asked("Beakon" + this.club.substring("Beacon".length()), "Lanterns"), "name-near");
+		assertRefused(() -> asked(this.club + " SC", "Lantrens"), "name-near");
+		assertThat(asked(this.club + " SC", "Lanterns").team()).isEqualTo("Lanterns");
+		assertThat(asked(this.club, "Foghorns").team()).isEqualTo("Foghorns");
+	}
+
+	private EnterTeam asked(String club, String team) {
+		EnterTeam order = new EnterTeam(this.junior.id(), club, "Skerrywick", team, "", "");
+		this.slips.check(order);
+		return order;
 	}
 
 	@Test
@@ -195,6 +227,10 @@ class EntriesIntegrationTests {
 		KnownClub club = this.renaming.club(lanterns.team().club().id());
 		assertRefused(() -> this.renaming.change(change(club, "other " + this.club, "Skerrywick"), SECRETARY),
 				"club-known");
+		assertRefused(() -> this.renaming.change(change(club, "Other " + this.club + " SC", "Skerrywick"), SECRETARY),
+				"club-known");
+		assertRefused(() -> this.renaming
+			.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "Em-bers", ""), SECRETARY), "team-known");
 		assertRefused(() -> change(club, "=1+1", "Skerrywick"), "field-formula");
 	}
 
@@ -287,11 +323,12 @@ class EntriesIntegrationTests {
 	@Test
 	void importsAllOrNothing() {
 		String csv = header() + row("Junior", "Lanterns") + row("Senior", "Embers");
-		assertThat(this.entryImport.preview(this.competition.id(), csv).bad()).extracting(ImportRow::line)
+		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).extracting(ImportRow::line)
 			.containsExactly(3);
-		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, Set.of(), SECRETARY), "import-rows-bad");
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+				"import-rows-bad");
 		assertThat(this.entries.ofEvent(this.junior.id())).isEmpty();
-		assertThat(this.entryImport.apply(this.competition.id(), csv, Set.of(3), SECRETARY))
+		assertThat(this.entryImport.apply(this.competition.id(), csv, new RowAnswers(Set.of(3), Set.of()), SECRETARY))
 			.isEqualTo(new ImportOutcome(1, 1));
 		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(1);
 	}
@@ -299,22 +336,37 @@ class EntriesIntegrationTests {
 	@Test
 	void looksAgainWhenAnImportIsAccepted() {
 		String csv = header() + row("Junior", "Lanterns") + row("Junior", "Embers");
-		assertThat(this.entryImport.preview(this.competition.id(), csv).bad()).isEmpty();
+		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).isEmpty();
 		enter("Embers");
-		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, Set.of(), SECRETARY), "import-rows-bad");
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+				"import-rows-bad");
 		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(1);
+	}
+
+	@Test
+	void importsAnotherOneOnlyOnThePersonsWord() {
+		enter("Lanterns");
+		String csv = header() + row("Junior", "Lantrens");
+		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).singleElement()
+			.satisfies((row) -> assertThat(row.isAsked()).isTrue());
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+				"import-rows-bad");
+		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of(2)).bad()).isEmpty();
+		this.entryImport.apply(this.competition.id(), csv, new RowAnswers(Set.of(), Set.of(2)), SECRETARY);
+		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(2);
 	}
 
 	@Test
 	void importsNothingWhenEveryRowIsSetAside() {
 		assertRefused(() -> this.entryImport.apply(this.competition.id(), header() + row("Junior", "Lanterns"),
-				Set.of(2), SECRETARY), "import-nothing");
+				new RowAnswers(Set.of(2), Set.of()), SECRETARY), "import-nothing");
 	}
 
 	@Test
 	void importsOnlyWhileEntriesAreOpen() {
 		move(CompetitionState.ENTRIES_CLOSED);
-		assertRefused(() -> this.entryImport.preview(this.competition.id(), header() + row("Junior", "Lanterns")),
+		assertRefused(
+				() -> this.entryImport.preview(this.competition.id(), header() + row("Junior", "Lanterns"), Set.of()),
 				"entries-not-open");
 	}
 
@@ -329,7 +381,7 @@ class EntriesIntegrationTests {
 		this.entries.withdraw(gone.id(), gone.version(), "ill", SECRETARY);
 		String exported = this.entryImport.export(this.competition.id());
 		openEntries();
-		this.entryImport.apply(this.competition.id(), exported, Set.of(), SECRETARY);
+		this.entryImport.apply(this.competition.id(), exported, RowAnswers.NONE, SECRETARY);
 		assertThat(this.entryImport.export(this.competition.id())).isEqualTo(exported)
 			.contains("Lañterns")
 			.doesNotContain("Embers");
@@ -341,7 +393,8 @@ class EntriesIntegrationTests {
 		assertRefused(() -> this.entryImport.textOf(new byte[] { 'T', (byte) 0xE4, 'm' }), "import-not-utf8");
 		assertThat(this.entryImport.textOf(("\uFEFFTäm").getBytes(StandardCharsets.UTF_16LE))).isEqualTo("Täm");
 		assertThat(this.entryImport.textOf("Täm".getBytes(StandardCharsets.UTF_16))).isEqualTo("Täm");
-		assertRefused(() -> this.entryImport.preview(this.competition.id(), "x".repeat(EntryImport.LARGEST + 1)),
+		assertRefused(
+				() -> this.entryImport.preview(this.competition.id(), "x".repeat(EntryImport.LARGEST + 1), Set.of()),
 				"import-too-large");
 	}
 
@@ -393,7 +446,7 @@ class EntriesIntegrationTests {
 
 	@TestConfiguration(proxyBeanMethods = false)
 	@Import({ CompetitionModule.class, Entries.class, EntryImport.class, EntryBook.class, EntryWindow.class,
-			TeamRegister.class, Renaming.class })
+			TeamRegister.class, Renaming.class, SlipCheck.class })
 	static class Outside {
 
 		@Bean

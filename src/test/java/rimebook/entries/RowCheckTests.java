@@ -25,67 +25,118 @@ class RowCheckTests {
 
 	private static final ClubView BEACON = new ClubView(new ClubId(UUID.randomUUID()), "Beacon SC", "Skerrywick");
 
-	private final RowCheck check = new RowCheck(List.of(ADULT, JUNIOR), List.of(BEACON),
+	private final RowCheck check = new RowCheck(List.of(ADULT, JUNIOR),
+			new KnownTeams(List.of(BEACON), List.of(team("Lanterns"), team("Embers"))),
 			List.of(entry("Lanterns", EntryState.ENTERED), entry("Embers", EntryState.WITHDRAWN)), Map.of());
 
 	@Test
 	void findsNothingWrongWithAGoodRow() {
-		assertThat(this.check.check(row("junior", "BEACON SC", "skerrywick", "Foghorns")).isGood()).isTrue();
+		assertThat(check(row("junior", "BEACON  club", "skerrywick", "Foghorns")))
+			.isEqualTo(row("junior", "Beacon SC", "Skerrywick", "Foghorns"));
 	}
 
 	@Test
 	void letsAWithdrawnTeamComeBack() {
-		assertThat(this.check.check(row("Junior", "Beacon SC", "Skerrywick", "Embers")).isGood()).isTrue();
+		assertThat(check(row("Junior", "Beacon SC", "Skerrywick", "Embers")).isGood()).isTrue();
 	}
 
 	@Test
 	void listsTheEventsWhereThereIsNoneOfThatName() {
-		assertThat(this.check.check(row("Senior", "A", "B", "C")).problems())
+		assertThat(check(row("Senior", "A", "B", "C")).problems())
 			.containsExactly(new RowProblem("event", "There is no event 'Senior'.", "One of: Junior, Adult."));
 	}
 
 	@Test
 	void saysThatATeamIsEnteredAlready() {
-		assertThat(this.check.check(row("Junior", "Beacon SC", "Skerrywick", "LANTERNS")).problems()).singleElement()
+		assertThat(check(row("Junior", "Beacon SC", "Skerrywick", "LANTERNS")).problems()).singleElement()
 			.satisfies((problem) -> assertThat(problem.wrong()).contains("on the list of the event already"));
 	}
 
 	@Test
 	void saysInWhichLineATeamStandsTwice() {
-		this.check.check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns"));
-		assertThat(this.check.check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns")).problems()).singleElement()
+		check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns"));
+		assertThat(check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns")).problems()).singleElement()
 			.satisfies((problem) -> assertThat(problem.wrong()).contains("in line 2"));
-		assertThat(this.check.check(row("Adult", "Beacon SC", "Skerrywick", "Foghorns")).isGood()).isTrue();
+		assertThat(check(row("Adult", "Beacon SC", "Skerrywick", "Foghorns")).isGood()).isTrue();
 	}
 
 	@Test
 	void wantsOneTownForAClub() {
-		assertThat(this.check.check(row("Junior", "Beacon SC", "Elsewhere", "X")).problems()).singleElement()
+		assertThat(check(row("Junior", "Beacon SC", "Elsewhere", "X")).problems()).singleElement()
 			.satisfies((problem) -> assertThat(problem.expected()).contains("Skerrywick"));
-		this.check.check(row("Junior", "New SC", "Here", "X"));
-		assertThat(this.check.check(row("Junior", "New SC", "There", "Y")).problems()).extracting(RowProblem::column)
+		check(row("Junior", "New SC", "Here", "X"));
+		assertThat(check(row("Junior", "New SC", "There", "Y")).problems()).extracting(RowProblem::column)
 			.containsExactly("town");
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "'',T,A,club", "C,'',A,town", "C,T,'',team", "=1+1,T,A,club", "C,@T,A,town" })
 	void namesTheColumnAtFault(String club, String town, String team, String column) {
-		assertThat(this.check.check(row("Junior", club, town, team)).problems()).extracting(RowProblem::column)
+		assertThat(check(row("Junior", club, town, team)).problems()).extracting(RowProblem::column)
 			.containsExactly(column);
 	}
 
 	@Test
 	void refusesNamesThatAreTooLongOrOfSeveralLines() {
 		ImportRow bad = new ImportRow(2, "Junior", "C".repeat(121), "T", "two\nlines", "s".repeat(121), List.of());
-		assertThat(this.check.check(bad).problems()).extracting(RowProblem::column)
-			.containsExactly("club", "team", "spoken_as");
+		assertThat(check(bad).problems()).extracting(RowProblem::column).containsExactly("club", "team", "spoken_as");
 	}
 
 	@Test
 	void givesTheReasonWhyAnEventIsShut() {
-		RowCheck shut = new RowCheck(List.of(JUNIOR), List.of(), List.of(), Map.of(JUNIOR.id(), "Drawn already."));
-		assertThat(shut.check(row("Junior", "C", "T", "A")).problems()).extracting(RowProblem::wrong)
+		RowCheck shut = new RowCheck(List.of(JUNIOR), new KnownTeams(List.of(), List.of()), List.of(),
+				Map.of(JUNIOR.id(), "Drawn already."));
+		assertThat(shut.check(row("Junior", "C", "T", "A"), false).problems()).extracting(RowProblem::wrong)
 			.containsExactly("Drawn already.");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "BEACON Skating Club,Lanterns", "S.C. Beacon,lan terns", "beacon,Lantern-s" })
+	void knowsClubsAndTeamsAgainWhateverTheirForm(String club, String team) {
+		assertThat(check(row("Junior", club, "Skerry-Wick", team)).problems()).extracting(RowProblem::wrong)
+			.containsExactly("The team '" + team + "' is on the list of the event already.");
+		assertThat(check(row("Junior", club, "Ebbhaven", "X")).problems()).extracting(RowProblem::column)
+			.containsExactly("town");
+	}
+
+	@Test
+	void knowsOneTeamOfTheFileAgain() {
+		assertThat(check(row("Junior", "North Quay SC", "Ebbhaven", "Tarn's Echo")).isGood()).isTrue();
+		assertThat(check(row("Junior", "North Quay", "Ebbhaven", "Tarns Echo")).problems())
+			.extracting(RowProblem::wrong)
+			.containsExactly("The team 'Tarns Echo' is in line 2.");
+	}
+
+	@Test
+	void asksAboutALikelySlipUntilThePersonSaysThatItIsAnother() {
+		ImportRow club = row("Junior", "Becon", "Skerrywick", "Foghorns");
+		assertThat(check(club)).satisfies((asked) -> {
+			assertThat(asked.isAsked()).isTrue();
+			assertThat(asked.problems())
+				.containsExactly(new RowProblem("club", "'Becon' is nearly 'Beacon SC', which is known.",
+						"Write 'Beacon SC', or say that it is another one.", true));
+		});
+		assertThat(this.check.check(club, true).isGood()).isTrue();
+		assertThat(check(row("Adult", "Becon", "Skerrywick", "Foghorns")).isGood()).isTrue();
+		assertThat(check(row("Junior", "Beacon", "Skerrywick", "Lantrens")).problems()).extracting(RowProblem::column)
+			.containsExactly("team");
+		assertThat(check(row("Junior", "Becon", "Skerrywick", "Lantrens")).isGood()).isTrue();
+	}
+
+	@Test
+	void aQuestionDoesNotHideWhatIsWrong() {
+		ImportRow row = check(row("Junior", "Becon", "Skerrywick", ""));
+		assertThat(row.isGood()).isFalse();
+		assertThat(row.isAsked()).isFalse();
+		assertThat(this.check.check(row, true).isGood()).isFalse();
+	}
+
+	private ImportRow check(ImportRow row) {
+		return this.check.check(row, false);
+	}
+
+	private static TeamView team(String name) {
+		return new TeamView(new TeamId(UUID.randomUUID()), name, BEACON, "");
 	}
 
 	private static ImportRow row(String event, String club, String town, String team) {
@@ -93,8 +144,8 @@ class RowCheckTests {
 	}
 
 	private static EntryView entry(String team, EntryState state) {
-		return new EntryView(new EntryId(UUID.randomUUID()), JUNIOR.id(),
-				new TeamView(new TeamId(UUID.randomUUID()), team, BEACON, ""), state, "", Instant.EPOCH, null, "", 0);
+		return new EntryView(new EntryId(UUID.randomUUID()), JUNIOR.id(), team(team), state, "", Instant.EPOCH, null,
+				"", 0);
 	}
 
 	private static EventView event(String name, int position) {

@@ -22,6 +22,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
+import rimebook.entries.SlipCheck;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -35,8 +36,11 @@ class EntriesController {
 
 	private final Entries entries;
 
-	EntriesController(Competitions competitions, Entries entries) {
+	private final SlipCheck slips;
+
+	EntriesController(Competitions competitions, Entries entries, SlipCheck slips) {
 		this.competitions = competitions;
+		this.slips = slips;
 		this.entries = entries;
 	}
 
@@ -55,7 +59,7 @@ class EntriesController {
 	@PostMapping("/{event}")
 	String enter(@PathVariable EventId event, @Valid EntryForm form, BindingResult result, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		if (Submission.refused(result, () -> this.entries.enter(form.order(event), actor))) {
+		if (Submission.refused(result, () -> this.entries.enter(form.order(event, this.slips), actor))) {
 			return page(event, "", model);
 		}
 		Notice.give(redirect, "entries.entered", form.team());

@@ -6,8 +6,14 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventId;
 import rimebook.entries.EnterTeam;
+import rimebook.entries.SlipCheck;
 
-/** What is typed to enter a team. */
+/**
+ * What is typed to enter a team.
+ *
+ * @param another whether the person says that club and team are none of those they are
+ * near to
+ */
 record EntryForm(
 		@NotBlank(message = "{entries.form.team.missing}") @Size(max = 120,
 				message = "{entries.form.team.long}") String team,
@@ -16,19 +22,25 @@ record EntryForm(
 		@NotBlank(message = "{entries.form.town.missing}") @Size(max = 120,
 				message = "{entries.form.town.long}") String town,
 		@Size(max = 120, message = "{entries.form.spoken.long}") @Nullable String spokenAs,
-		@Size(max = 500, message = "{entries.form.late.long}") @Nullable String lateReason) {
+		@Size(max = 500, message = "{entries.form.late.long}") @Nullable String lateReason, @Nullable Boolean another) {
 
 	EntryForm {
 		spokenAs = (spokenAs != null) ? spokenAs : "";
 		lateReason = (lateReason != null) ? lateReason : "";
+		another = Boolean.TRUE.equals(another);
 	}
 
 	static EntryForm empty() {
-		return new EntryForm("", "", "", "", "");
+		return new EntryForm("", "", "", "", "", false);
 	}
 
-	EnterTeam order(EventId event) {
-		return new EnterTeam(event, this.club, this.town, this.team, this.spokenAs, this.lateReason);
+	/** The order, asked about where a name may be a slip. */
+	EnterTeam order(EventId event, SlipCheck slips) {
+		EnterTeam order = new EnterTeam(event, this.club, this.town, this.team, this.spokenAs, this.lateReason);
+		if (!Boolean.TRUE.equals(this.another)) {
+			slips.check(order);
+		}
+		return order;
 	}
 
 }

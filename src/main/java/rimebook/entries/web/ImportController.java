@@ -67,7 +67,7 @@ class ImportController {
 			Model model, RedirectAttributes redirect) {
 		AtomicReference<ImportOutcome> outcome = new AtomicReference<>();
 		if (Submission.refused(result,
-				() -> outcome.set(this.entryImport.apply(competition, form.csv(), form.lines(), actor)))) {
+				() -> outcome.set(this.entryImport.apply(competition, form.csv(), form.answers(), actor)))) {
 			return showOrRefuse(competition, form, model);
 		}
 		Notice.give(redirect, "entries.imported", String.valueOf(outcome.get().entered()),
@@ -99,7 +99,7 @@ class ImportController {
 	}
 
 	private void show(CompetitionId competition, AcceptForm form, Model model) {
-		ImportPreview preview = this.entryImport.preview(competition, form.csv());
+		ImportPreview preview = this.entryImport.preview(competition, form.csv(), form.others());
 		model.addAttribute("preview", preview);
 		model.addAttribute("acceptForm", form);
 	}

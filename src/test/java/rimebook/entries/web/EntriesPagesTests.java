@@ -6,6 +6,7 @@ import static org.mockito.ArgumentMatchers.anyInt;
 import static org.mockito.ArgumentMatchers.eq;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.BDDMockito.then;
+import static org.mockito.BDDMockito.willThrow;
 import static org.mockito.Mockito.never;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,7 +48,9 @@ import rimebook.entries.EntryView;
 import rimebook.entries.ImportOutcome;
 import rimebook.entries.ImportPreview;
 import rimebook.entries.ImportRow;
+import rimebook.entries.RowAnswers;
 import rimebook.entries.RowProblem;
+import rimebook.entries.SlipCheck;
 import rimebook.entries.TeamId;
 import rimebook.entries.TeamView;
 import rimebook.shared.ConflictException;
@@ -80,6 +84,9 @@ class EntriesPagesTests {
 
 	@MockitoBean
 	private EntryImport entryImport;
+
+	@MockitoBean
+	private SlipCheck slips;
 
 	@BeforeEach
 	void oneEvent() {
@@ -184,6 +191,47 @@ class EntriesPagesTests {
 	}
 
 	@Test
+	void asksAboutANameThatMayBeASlip() {
+		willThrow(new RuleViolationException("name-near", "club", "'Becon' is nearly 'Beacon SC', which is known."))
+			.given(this.slips)
+			.check(any());
+		assertThat(enter("Becon")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("&#39;Becon&#39; is nearly &#39;Beacon SC&#39;, which is known.", "club-fault",
+					"name=\"another\"");
+		then(this.entries).should(never()).enter(any(), any());
+		assertThat(enter("Becon", "another")).hasRedirectedUrl(LIST);
+		then(this.entries).should().enter(eq(new EnterTeam(EVENT, "Becon", "Skerrywick", "Embers", "", "")), any());
+	}
+
+	private MockMvcTester.MockMvcRequestBuilder enter(String club, String... ticked) {
+		MockMvcTester.MockMvcRequestBuilder form = this.mvc.post()
+			.uri(LIST)
+			.with(csrf())
+			.param("team", "Embers")
+			.param("club", club)
+			.param("town", "Skerrywick");
+		Stream.of(ticked).forEach((box) -> form.param(box, "true"));
+		return form;
+	}
+
+	@Test
+	void asksAboutRowsThatMayBeSlips() {
+		ImportRow asked = new ImportRow(4, "Junior", "Becon", "Skerrywick", "Foghorns", "",
+				List.of(new RowProblem("club", "'Becon' is nearly 'Beacon SC'.", "Write 'Beacon SC'.", true)));
+		given(this.entryImport.apply(any(), any(), any(), any()))
+			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
+		given(this.entryImport.preview(COMPETITION, "pasted", Set.of(3)))
+			.willReturn(new ImportPreview(List.of(asked), List.of()));
+		assertThat(this.mvc.post().uri(IMPORT + "/accept").with(csrf()).param("csv", "pasted").param("another", "3"))
+			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("type=\"hidden\" name=\"another\" value=\"3\"", "type=\"checkbox\" name=\"another\" value=\"4\"");
+		then(this.entryImport).should()
+			.apply(eq(COMPETITION), eq("pasted"), eq(new RowAnswers(Set.of(), Set.of(3))), any());
+	}
+
+	@Test
 	void withdrawsATeamWithAReason() {
 		assertThat(this.mvc.get().uri(WITHDRAW)).hasStatusOk().bodyText().contains("Withdraw Lanterns");
 		assertThat(this.mvc.post().uri(WITHDRAW).with(csrf()).param("version", "4").param("reason", "Flu"))
@@ -202,7 +250,7 @@ class EntriesPagesTests {
 
 	@Test
 	void looksAFileOverRowByRow() {
-		given(this.entryImport.preview(COMPETITION, "pasted")).willReturn(preview());
+		given(this.entryImport.preview(COMPETITION, "pasted", Set.of())).willReturn(preview());
 		assertThat(this.mvc.get().uri(IMPORT)).hasStatusOk();
 		assertThat(this.mvc.post().uri(IMPORT).multipart().with(csrf()).param("csv", "pasted")).hasStatusOk()
 			.bodyText()
@@ -215,7 +263,7 @@ class EntriesPagesTests {
 	void takesAnUploadedFileFirst() {
 		byte[] upload = "uploaded".getBytes(StandardCharsets.UTF_8);
 		given(this.entryImport.textOf(upload)).willReturn("uploaded");
-		given(this.entryImport.preview(COMPETITION, "uploaded")).willReturn(preview());
+		given(this.entryImport.preview(COMPETITION, "uploaded", Set.of())).willReturn(preview());
 		assertThat(this.mvc.post().uri(IMPORT).multipart().file("file", upload).with(csrf()).param("csv", "pasted"))
 			.hasStatusOk()
 			.bodyText()
@@ -226,7 +274,7 @@ class EntriesPagesTests {
 	void keepsTheTextOfAnUploadedFileThatIsRefused() {
 		byte[] upload = "Level;Club".getBytes(StandardCharsets.UTF_8);
 		given(this.entryImport.textOf(upload)).willReturn("Level;Club");
-		given(this.entryImport.preview(COMPETITION, "Level;Club"))
+		given(this.entryImport.preview(COMPETITION, "Level;Club", Set.of()))
 			.willThrow(new RuleViolationException("import-header", "csv", "The first line lacks town."));
 		assertThat(this.mvc.post().uri(IMPORT).multipart().file("file", upload).with(csrf()).param("csv", ""))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
@@ -236,7 +284,7 @@ class EntriesPagesTests {
 
 	@Test
 	void saysWhyAFileCannotBeRead() {
-		given(this.entryImport.preview(any(), any()))
+		given(this.entryImport.preview(any(), any(), any()))
 			.willThrow(new RuleViolationException("import-header", "csv", "Expected are commas."));
 		assertThat(this.mvc.post().uri(IMPORT).multipart().with(csrf()).param("csv", "event;club"))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
@@ -248,14 +296,15 @@ class EntriesPagesTests {
 	void entersWhatIsNotSetAside() {
 		given(this.entryImport.apply(any(), any(), any(), any())).willReturn(new ImportOutcome(1, 1));
 		assertThat(accept("3")).hasRedirectedUrl("/desk/competitions/" + COMPETITION);
-		then(this.entryImport).should().apply(eq(COMPETITION), eq("pasted"), eq(Set.of(3)), any());
+		then(this.entryImport).should()
+			.apply(eq(COMPETITION), eq("pasted"), eq(new RowAnswers(Set.of(3), Set.of())), any());
 	}
 
 	@Test
 	void showsTheRowsAgainWhenTheyAreRefused() {
 		given(this.entryImport.apply(any(), any(), any(), any()))
 			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
-		given(this.entryImport.preview(COMPETITION, "pasted")).willReturn(preview());
+		given(this.entryImport.preview(COMPETITION, "pasted", Set.of())).willReturn(preview());
 		assertThat(accept("3")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("Mend these lines or set them aside: 4.", "name=\"aside\" value=\"3\" checked=\"checked\"",
@@ -266,7 +315,7 @@ class EntriesPagesTests {
 	void showsTheTextAgainWhenEntriesWereClosedMeanwhile() {
 		ConflictException closed = new ConflictException("entries-not-open", "The competition is entries closed.");
 		given(this.entryImport.apply(any(), any(), any(), any())).willThrow(closed);
-		given(this.entryImport.preview(any(), any())).willThrow(closed);
+		given(this.entryImport.preview(any(), any(), any())).willThrow(closed);
 		assertThat(accept("nonsense")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("The competition is entries closed.", "pasted</textarea>");

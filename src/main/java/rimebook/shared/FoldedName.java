@@ -1,19 +1,19 @@
-package rimebook.panels;
+package rimebook.shared;
 
 import java.text.Normalizer;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
 /**
- * A name of a club or a team for comparing. Two are the same whatever their case, blanks,
- * apostrophes, dots and dashes and the way an accent was typed, clubs also whatever form
- * of a club's name was used ("SC", "Skating Club", nothing). They are near when one of
- * them is likely a slip for the other. The empty name is none, and neither the same as
- * nor near any. What is a form and what is near is ours, no rule of the sport.
+ * A name of a club, a team or a town for comparing. Two are the same whatever their case,
+ * blanks, apostrophes, dots and dashes and the way an accent was typed, clubs also
+ * whatever form of a club's name was used ("SC", "Skating Club", nothing). They are near
+ * when one of them is likely a slip for the other. The empty name is none, and neither
+ * the same as nor near any. What is a form and what is near is ours, no rule of the
+ * sport.
  */
-final class FoldedName {
+public final class FoldedName {
 
 	private static final Set<String> FORMS = Set.of("sc", "fsc", "isc", "ssc", "rc", "club", "ry", "ev", "asbl",
 			"skating club", "figure skating club", "ice skating club", "synchronized skating club",
@@ -33,11 +33,13 @@ final class FoldedName {
 		this.folded = String.join("", words);
 	}
 
-	static FoldedName ofTeam(String name) {
+	/** Fold a name that has no form but its own: of a team, of a town. */
+	public static FoldedName of(String name) {
 		return new FoldedName(words(name));
 	}
 
-	static FoldedName ofClub(String name) {
+	/** Fold the name of a club. */
+	public static FoldedName ofClub(String name) {
 		List<String> words = words(name);
 		for (int from = 1; from < words.size(); from++) {
 			if (FORMS.contains(String.join(" ", words.subList(from, words.size())))) {
@@ -61,7 +63,13 @@ final class FoldedName {
 			.toList();
 	}
 
-	boolean isSameAs(FoldedName other) {
+	/** Tell whether both are one name of a team or a town, however it was written. */
+	public static boolean isSame(String one, String other) {
+		return one.equals(other) || of(one).isSameAs(of(other));
+	}
+
+	/** Tell whether both are one name, however it was written. */
+	public boolean isSameAs(FoldedName other) {
 		return !this.folded.isEmpty() && this.folded.equals(other.folded);
 	}
 
@@ -69,7 +77,7 @@ final class FoldedName {
 	 * Tell whether one is likely meant where the other is written: a slip or two in a
 	 * longer name, or words left out at its end. Other digits are another name.
 	 */
-	boolean isNear(FoldedName other) {
+	public boolean isNear(FoldedName other) {
 		if (this.folded.isEmpty() || other.folded.isEmpty() || isSameAs(other) || !digits().equals(other.digits())) {
 			return false;
 		}
@@ -91,23 +99,26 @@ final class FoldedName {
 	}
 
 	/**
-	 * How many letters have to be put in, left out or exchanged (Levenshtein distance).
+	 * How many letters have to be put in, left out, exchanged, or two neighbours swapped
+	 * (optimal string alignment distance).
 	 */
 	private int slips(FoldedName other) {
-		List<Integer> row = new ArrayList<>();
-		for (int j = 0; j <= other.folded.length(); j++) {
-			row.add(j);
-		}
-		for (int i = 1; i <= this.folded.length(); i++) {
-			int before = row.get(0);
-			row.set(0, i);
-			for (int j = 1; j <= other.folded.length(); j++) {
-				int exchanged = before + ((this.folded.charAt(i - 1) == other.folded.charAt(j - 1)) ? 0 : 1);
-				before = row.get(j);
-				row.set(j, Math.min(exchanged, 1 + Math.min(before, row.get(j - 1))));
+		int[][] slips = new int[this.folded.length() + 1][other.folded.length() + 1];
+		for (int i = 0; i <= this.folded.length(); i++) {
+			for (int j = 0; j <= other.folded.length(); j++) {
+				slips[i][j] = (i == 0 || j == 0) ? i + j : fewest(slips, other, i, j);
 			}
 		}
-		return row.get(other.folded.length());
+		return slips[this.folded.length()][other.folded.length()];
+	}
+
+	private int fewest(int[][] slips, FoldedName other, int i, int j) {
+		char here = this.folded.charAt(i - 1);
+		char there = other.folded.charAt(j - 1);
+		int fewest = Math.min(slips[i - 1][j - 1] + ((here == there) ? 0 : 1),
+				1 + Math.min(slips[i - 1][j], slips[i][j - 1]));
+		boolean swapped = i > 1 && j > 1 && here == other.folded.charAt(j - 2) && there == this.folded.charAt(i - 2);
+		return swapped ? Math.min(fewest, slips[i - 2][j - 2] + 1) : fewest;
 	}
 
 }
