@@ -1,0 +1,179 @@
+package rimebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.SelectOption;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * From nothing to the first team on the ice as one person clicks it. Every click is
+ * written down: one to go into a field, one on a link or button, two for a choice from a
+ * list.
+ */
+@WholeApplication
+@RequiresChromium
+class FirstTeamOnIceBrowserTests {
+
+	private static final int MOST = 60;
+
+	private static final int JUDGES = 7;
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	private final Browser browser = Chromium.browser();
+
+	private final List<String> clicks = new ArrayList<>();
+
+	private final String unique = UUID.randomUUID().toString().substring(0, 8);
+
+	private Page page;
+
+	@AfterEach
+	void closeTheBrowser() {
+		this.browser.contexts().forEach(BrowserContext::close);
+	}
+
+	@Test
+	void takesAtMostSixtyClicks() {
+		signIn();
+		writeDownCompetitionAndEvent();
+		enterTeams();
+		registerOfficials();
+		startTheCompetition();
+		draw();
+		seatThePanel();
+		callTheFirstTeam();
+		System.out.println("From nothing to the first team on the ice: " + this.clicks.size() + " clicks");
+		assertThat(this.clicks).as(String.join("\n", this.clicks)).hasSizeLessThanOrEqualTo(MOST);
+	}
+
+	private void signIn() {
+		this.page = this.browser.newContext().newPage();
+		this.page.setDefaultTimeout(15_000);
+		this.page.navigate("http://localhost:" + this.port + "/sign-in");
+		type("#signInName", Crew.add(this.context, Role.ADMINISTRATOR));
+		type("#password", Crew.PASSWORD);
+		click("main form button");
+		this.page.waitForURL("**/desk");
+	}
+
+	private void writeDownCompetitionAndEvent() {
+		click("main a[href='/desk/competitions']");
+		click("main a[href$='/competitions/new']");
+		type("#name", "Lanternlight " + this.unique);
+		type("#place", "Ebbhaven");
+		type("#rulebook", "Rulebook of the house");
+		click("main form button.main");
+		click("main a[href$='/events/new']");
+		type("#name", "Junior");
+		click("main form button.main");
+		click(".trail a:last-child");
+	}
+
+	private void enterTeams() {
+		move("ENTRIES_OPEN");
+		click("main a[href*='/desk/entries/import/']");
+		type("#csv", "category;club;city;team\nJunior;North Quay;Ebbhaven;Pale Thaw " + this.unique
+				+ "\nJunior;Beacon;Skerrywick;Embers " + this.unique);
+		click("main form button.main");
+		click("main form button.main");
+	}
+
+	private void registerOfficials() {
+		click("a[href='/desk']");
+		click("main a[href='/desk/officials']");
+		click("main a[href='/desk/officials/import']");
+		type("#csv", "judge;club;level\n"
+				+ officials().stream().map((name) -> name + ";;national").collect(Collectors.joining("\n")));
+		click("main form button.main");
+		click("main form button.main");
+		PlaywrightAssertions.assertThat(this.page.locator("main")).containsText(officials().get(JUDGES));
+	}
+
+	private List<String> officials() {
+		return IntStream.rangeClosed(0, JUDGES).mapToObj((number) -> "Official " + number + " " + this.unique).toList();
+	}
+
+	private void startTheCompetition() {
+		click("a[href='/desk/competitions']");
+		click("main a:text('Lanternlight " + this.unique + "')");
+		move("ENTRIES_CLOSED");
+		move("RUNNING");
+	}
+
+	private void draw() {
+		click("main a:text-is('Junior')");
+		click("main a[href^='/desk/draw/'] >> nth=0");
+		click("main form button.main");
+		PlaywrightAssertions.assertThat(this.page.locator("main")).containsText("Pale Thaw " + this.unique);
+		click(".trail a:text-is('Junior')");
+	}
+
+	private void seatThePanel() {
+		click("main a[href^='/desk/panel/'] >> nth=0");
+		choose("referee-1", officials().get(0));
+		IntStream.rangeClosed(1, JUDGES).forEach((judge) -> choose("judge-" + judge, officials().get(judge)));
+		click("button[form=seating]");
+		PlaywrightAssertions.assertThat(this.page.locator("main .state.signed")).isVisible();
+		click(".trail a:text-is('Junior')");
+	}
+
+	private void callTheFirstTeam() {
+		click("main a[href^='/desk/stand/'] >> nth=0");
+		click("form[action$='/open'] button");
+		click("form[action$='/call'] button");
+		PlaywrightAssertions.assertThat(this.page.locator(".clock, #clock").first()).isVisible();
+	}
+
+	private void move(String state) {
+		click("main a[href*='next=" + state + "']");
+		click("main form button.main");
+	}
+
+	private void click(String selector) {
+		this.clicks.add(this.page.title() + ": " + selector);
+		this.page.evaluate("document.documentElement.dataset.before = ''");
+		assertThat(this.page.locator(selector).count()).as(() -> selector + " in " + this.page.innerText("main"))
+			.isPositive();
+		this.page.locator(selector).first().click();
+		this.page.locator("html:not([data-before])").waitFor();
+		this.page.waitForLoadState();
+	}
+
+	private void type(String selector, String text) {
+		this.clicks.add(this.page.title() + ": into " + selector);
+		this.page.fill(selector, text);
+	}
+
+	private void choose(String place, String official) {
+		this.clicks.add(this.page.title() + ": list of " + place);
+		this.clicks.add(this.page.title() + ": " + official);
+		this.page.selectOption("select[name='official[" + place + "]']",
+				new SelectOption().setLabel(official + ", national"));
+	}
+
+}
