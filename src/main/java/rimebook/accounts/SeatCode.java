@@ -24,7 +24,7 @@ class SeatCode {
 
 	private String label;
 
-	private String code;
+	private String codeDigest;
 
 	private Instant issuedAt;
 
@@ -54,17 +54,17 @@ class SeatCode {
 	protected SeatCode() {
 	}
 
-	SeatCode(UUID seat, String label, String code, Instant now) {
+	SeatCode(UUID seat, String label, String codeDigest, Instant now) {
 		this.seatId = seat;
 		this.label = label;
-		this.code = code;
+		this.codeDigest = codeDigest;
 		this.issuedAt = now;
 	}
 
 	/** Replace the code; whatever tablet held the seat no longer does. */
-	void reissue(String label, String code, Instant now) {
+	void reissue(String label, String codeDigest, Instant now) {
 		this.label = label;
-		this.code = code;
+		this.codeDigest = codeDigest;
 		this.issuedAt = now;
 		this.deviceDigest = null;
 		this.device = "";
@@ -143,8 +143,8 @@ class SeatCode {
 		return this.waiting == cards && this.faulty == faulty;
 	}
 
-	String code() {
-		return this.code;
+	Instant issuedAt() {
+		return this.issuedAt;
 	}
 
 	String deviceName() {

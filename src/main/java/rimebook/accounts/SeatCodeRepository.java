@@ -17,17 +17,17 @@ interface SeatCodeRepository extends Repository<SeatCode, UUID> {
 
 	Optional<SeatCode> findById(UUID seat);
 
-	boolean existsByCode(String code);
+	boolean existsByCodeDigest(String digest);
 
 	/** Locks the row, so that of two tablets joining at once one is the newer. */
 	@Lock(LockModeType.PESSIMISTIC_WRITE)
-	Optional<SeatCode> findByCode(String code);
+	Optional<SeatCode> findByCodeDigest(String digest);
 
-	/** Locks the row, as {@link #findByCode}. */
+	/** Locks the row, as {@link #findByCodeDigest}. */
 	@Lock(LockModeType.PESSIMISTIC_WRITE)
 	Optional<SeatCode> findByAskedDigest(String digest);
 
-	/** Locks the row, as {@link #findByCode}. */
+	/** Locks the row, as {@link #findByCodeDigest}. */
 	@Lock(LockModeType.PESSIMISTIC_WRITE)
 	Optional<SeatCode> findBySeatId(UUID seat);
 

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -20,9 +19,9 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * The codes that judges' tablets join with: one a seat, of 8 characters without
- * look-alikes. Whoever types it holds the seat with a signed token of 32 random bytes, of
- * which only the digest is kept; the newest tablet wins and the one before it is shut
- * out, once it is quiet or the referee says yes.
+ * look-alikes, of which only a digest is kept. Whoever types it holds the seat with a
+ * signed token of 32 random bytes, of which only the digest is kept; the newest tablet
+ * wins and the one before it is shut out, once it is quiet or the referee says yes.
  */
 @Service
 public class SeatCodes {
@@ -37,14 +36,20 @@ public class SeatCodes {
 
 	private final SecretTokens tokens;
 
+	private final CodeDigests digests;
+
+	private final ShownCodes shown;
+
 	private final CrewSigns signs;
 
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CrewSigns signs, Clock clock,
-			ApplicationEventPublisher events) {
+	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CodeDigests digests, ShownCodes shown, CrewSigns signs,
+			Clock clock, ApplicationEventPublisher events) {
+		this.digests = digests;
+		this.shown = shown;
 		this.codes = codes;
 		this.tokens = tokens;
 		this.signs = signs;
@@ -62,25 +67,35 @@ public class SeatCodes {
 	 */
 	@Transactional
 	public String issue(UUID seat, String label, Actor actor) {
-		String code = freshCode();
-		Instant now = this.clock.instant();
+		String code = this.tokens.code();
+		String digest = this.digests.of(code);
+		if (this.codes.existsByCodeDigest(digest)) {
+			return issue(seat, label, actor);
+		}
+		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
 		Optional<SeatCode> former = this.codes.findById(seat);
-		former.ifPresentOrElse((known) -> known.reissue(label, code, now),
-				() -> this.codes.save(new SeatCode(seat, label, code, now)));
+		former.ifPresentOrElse((known) -> known.reissue(label, digest, now),
+				() -> this.codes.save(new SeatCode(seat, label, digest, now)));
+		this.shown.show(seat, code, now);
 		this.events.publishEvent(AuditedChange.of(actor, "seat", seat, "seat.code-issued")
 			.from(former.isPresent() ? "an earlier code for " + label : "", "a new code for " + label));
 		return code;
 	}
 
-	private String freshCode() {
-		String code = this.tokens.code();
-		return this.codes.existsByCode(code) ? freshCode() : code;
+	/**
+	 * The code of a seat, to be printed on its slip; empty if none was issued or it is
+	 * shown no longer, since a tablet has joined or it was made on another node, before
+	 * this one started or over a day ago. It is kept as a digest only.
+	 */
+	@Transactional(readOnly = true)
+	public Optional<String> shownCodeOf(UUID seat) {
+		return this.codes.findById(seat).flatMap((code) -> this.shown.find(seat, code.issuedAt()));
 	}
 
-	/** The code of a seat, to be printed on its slip; empty if none was issued. */
+	/** Tell whether a seat has a code, shown or not. */
 	@Transactional(readOnly = true)
-	public Optional<String> codeOf(UUID seat) {
-		return this.codes.findById(seat).map(SeatCode::code);
+	public boolean hasCode(UUID seat) {
+		return this.codes.findById(seat).isPresent();
 	}
 
 	/**
@@ -94,7 +109,7 @@ public class SeatCodes {
 	 */
 	@Transactional
 	public SeatPairing pair(String code, String device, @Nullable SeatGrant held) {
-		SeatCode seat = this.codes.findByCode(normal(code)).orElseThrow(SeatCodes::unknown);
+		SeatCode seat = this.codes.findByCodeDigest(this.digests.of(code)).orElseThrow(SeatCodes::unknown);
 		boolean own = held != null && held.seat().equals(seat.grant().seat());
 		return (!own && seat.isLive(this.clock.instant().minus(SeatTakeovers.ALIVE))) ? ask(seat, device)
 				: pair(seat, device);
@@ -118,6 +133,7 @@ public class SeatCodes {
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.pair(SecretTokens.digest(token), name, this.clock.instant());
+		this.shown.hide(seat.grant().seat());
 		SeatGrant grant = seat.grant();
 		this.events.publishEvent(
 				AuditedChange
@@ -159,10 +175,6 @@ public class SeatCodes {
 	@Transactional(readOnly = true)
 	public SeatDevice deviceOf(UUID seat) {
 		return this.codes.findById(seat).map(SeatCode::device).orElse(SeatDevice.NONE);
-	}
-
-	private static String normal(String code) {
-		return code.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
 	}
 
 	private static RuleViolationException unknown() {

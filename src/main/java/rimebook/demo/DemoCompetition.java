@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
@@ -116,14 +117,19 @@ class DemoCompetition {
 		return this.competitions.all().stream().anyMatch((competition) -> competition.name().equals(NAME));
 	}
 
-	/** The segments that the simulated panel marks, one after the other. */
-	List<SegmentId> underWay() {
-		CompetitionView competition = this.competitions.all()
+	/** Which one it is, once it is there. */
+	CompetitionId id() {
+		return this.competitions.all()
 			.stream()
 			.filter((each) -> each.name().equals(NAME))
 			.findFirst()
-			.orElseThrow();
-		return this.competitions.events(competition.id())
+			.orElseThrow()
+			.id();
+	}
+
+	/** The segments that the simulated panel marks, one after the other. */
+	List<SegmentId> underWay() {
+		return this.competitions.events(id())
 			.stream()
 			.filter((event) -> event.segments().size() > 1)
 			.map((event) -> event.segments().get(1).id())

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -12,17 +14,21 @@ import rimebook.accounts.DraftPerson;
 import rimebook.accounts.OpenHouse;
 import rimebook.accounts.People;
 import rimebook.accounts.Role;
+import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
+import rimebook.shared.RimebookException;
 
 /** The invented people of the demonstration, and how anybody can be one of them. */
 @Component
 @Profile("demo")
 class DemoCrew implements OpenHouse {
+
+	private static final Log log = LogFactory.getLog(DemoCrew.class);
 
 	static final Actor SECRETARY = new Actor("Ines Fjell", "secretary", "demo");
 
@@ -51,7 +57,10 @@ class DemoCrew implements OpenHouse {
 
 	private final Panels panels;
 
-	DemoCrew(People people, Competitions competitions, Panels panels) {
+	private final DemoCodes codes;
+
+	DemoCrew(People people, Competitions competitions, Panels panels, DemoCodes codes) {
+		this.codes = codes;
 		this.people = people;
 		this.competitions = competitions;
 		this.panels = panels;
@@ -61,6 +70,27 @@ class DemoCrew implements OpenHouse {
 	void arrive() {
 		if (this.people.all().isEmpty()) {
 			CREW.forEach((member) -> this.people.add(member.person(), Actor.system()));
+		}
+	}
+
+	/**
+	 * Learn the codes of the seats before anybody joins; they are made anew where an
+	 * earlier start made them.
+	 */
+	void readSlips(CompetitionId competition) {
+		this.competitions.events(competition)
+			.stream()
+			.flatMap((event) -> this.panels.judges(event.id()).stream())
+			.filter(SeatView::hasCode)
+			.forEach(this::readSlip);
+	}
+
+	private void readSlip(SeatView seat) {
+		try {
+			this.codes.orNew(seat);
+		}
+		catch (RimebookException ex) {
+			log.info("The code of " + seat.label() + " stays unknown: " + ex.getMessage());
 		}
 	}
 
@@ -79,8 +109,8 @@ class DemoCrew implements OpenHouse {
 		return this.panels.judges(event.id()).stream().flatMap((seat) -> seat(event, seat).stream()).toList();
 	}
 
-	private static Optional<Offer> seat(EventView event, SeatView seat) {
-		return Optional.ofNullable(seat.code()).map((code) -> new Offer(seat.label() + ", " + event.name(), "", code));
+	private Optional<Offer> seat(EventView event, SeatView seat) {
+		return this.codes.of(seat).map((code) -> new Offer(seat.label() + ", " + event.name(), "", code));
 	}
 
 	private record Member(String duty, DraftPerson person) {

@@ -59,6 +59,7 @@ class DemoRunner implements SmartLifecycle {
 		if (!this.competition.isThere()) {
 			this.competition.build();
 		}
+		this.crew.readSlips(this.competition.id());
 		this.running = true;
 	}
 

@@ -60,8 +60,11 @@ class SimulatedPanel {
 
 	private final SeatTakeoverQuestions questions;
 
+	private final DemoCodes codes;
+
 	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, PointsRehearsal points,
-			SeatTakeoverQuestions questions, Environment environment) {
+			SeatTakeoverQuestions questions, DemoCodes codes, Environment environment) {
+		this.codes = codes;
 		this.demo = demo;
 		this.run = run;
 		this.stand = stand;
@@ -172,10 +175,10 @@ class SimulatedPanel {
 		return tablet;
 	}
 
-	private static void join(PanelTablet tablet, SeatView seat) {
+	private void join(PanelTablet tablet, SeatView seat) {
 		try {
-			if (seat.code() != null) {
-				tablet.pair(seat.code());
+			if (seat.hasCode()) {
+				tablet.pair(this.codes.orNew(seat));
 			}
 		}
 		catch (IOException ex) {

@@ -30,13 +30,13 @@ class JudgeCodes {
 
 	void issueMissing(List<Seat> judges, EventView event, Actor actor) {
 		judges.stream()
-			.filter((seat) -> this.codes.codeOf(seat.id().value()).isEmpty())
+			.filter((seat) -> !this.codes.hasCode(seat.id().value()))
 			.forEach((seat) -> issue(seat, event, actor));
 	}
 
 	/** Void the code that the person who leaves has on paper, if there is one. */
 	void replace(Seat seat, EventView event, Actor actor) {
-		if (this.codes.codeOf(seat.id().value()).isPresent()) {
+		if (this.codes.hasCode(seat.id().value())) {
 			issue(seat, event, actor);
 		}
 	}

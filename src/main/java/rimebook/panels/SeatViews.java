@@ -21,7 +21,8 @@ class SeatViews {
 	}
 
 	SeatView of(Seat seat) {
-		return seat.view(this.codes.codeOf(seat.id().value()).orElse(null), this.codes.deviceOf(seat.id().value()));
+		return seat.view(this.codes.shownCodeOf(seat.id().value()).orElse(null),
+				this.codes.deviceOf(seat.id().value()));
 	}
 
 	void noteTablet(SeatId seat, int cards, boolean faulty) {

@@ -117,11 +117,12 @@ class RemarksSeenIntegrationTests {
 	@Test
 	void cardsThatWaitAreToldUntilAnotherTabletJoins() {
 		this.panels.issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
-		this.codes.pair(seat(0).code(), "a tablet", null);
+		String slip = seat(0).code();
+		this.codes.pair(slip, "a tablet", null);
 		this.panels.noteTablet(seat(0).id(), 2, false);
 		assertThat(this.stand.ofSegment(this.day.segment(1)).now().seats()).extracting(StandView.SeatCard::waiting)
 			.containsExactly(2, 0, 0);
-		this.codes.pair(seat(0).code(), "another tablet", null);
+		this.codes.pair(slip, "another tablet", null);
 		assertThat(seat(0).waiting()).as("the first tablet has the seat until the referee says yes").isEqualTo(2);
 		SeatTakeovers takeovers = this.context.getBean(SeatTakeovers.class);
 		takeovers.open()

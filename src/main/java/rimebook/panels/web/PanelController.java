@@ -131,8 +131,7 @@ class PanelController {
 	@PostMapping("/seat/{seat}/vacate")
 	String vacate(@PathVariable SeatId seat, @RequestParam int version, Actor actor, RedirectAttributes redirect) {
 		SeatView left = this.panels.vacate(seat, version, actor);
-		Notice.give(redirect, (left.code() != null) ? "panels.panel.vacated-code" : "panels.panel.vacated",
-				left.label());
+		Notice.give(redirect, left.hasCode() ? "panels.panel.vacated-code" : "panels.panel.vacated", left.label());
 		return back(left.event());
 	}
 

@@ -42,10 +42,17 @@ record SeatRow(String place, String label, boolean judge, boolean missing, @Null
 		return taken() && !this.grounds.isEmpty();
 	}
 
-	/** The code in two groups of four, empty until one is issued. */
+	/**
+	 * The code in two groups of four, empty until one is issued and once it is hidden.
+	 */
 	public String code() {
 		String code = (this.seat != null) ? this.seat.code() : null;
 		return (code != null) ? inFours(code) : "";
+	}
+
+	/** Tell whether there is a code that is shown no longer. */
+	public boolean hidden() {
+		return this.seat != null && this.seat.hasCode() && this.seat.code() == null;
 	}
 
 	static String inFours(String code) {

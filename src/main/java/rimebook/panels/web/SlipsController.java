@@ -58,6 +58,7 @@ class SlipsController {
 		model.addAttribute("form", form);
 		model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
 		model.addAttribute("withoutCode", withoutCode(event, seats));
+		model.addAttribute("hidden", hidden(seats));
 		model.addAttribute("addresses",
 				this.addresses.all().stream().map((one) -> new Choice(one.base(), one.base())).toList());
 		Submission.refused(errors, () -> fill(model, this.addresses.chosen(form.address()), seats));
@@ -97,10 +98,15 @@ class SlipsController {
 		model.addAttribute("local", address.isLocal());
 	}
 
+	/** The seats whose codes are shown no longer, by label. */
+	private static List<String> hidden(List<SeatView> seats) {
+		return seats.stream().filter((seat) -> seat.hasCode() && seat.code() == null).map(SeatView::label).toList();
+	}
+
 	/** How many seats that need a code have none yet, be they there or not. */
 	private static long withoutCode(EventView event, List<SeatView> seats) {
 		long needed = event.judges() + seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).count();
-		return needed - seats.stream().filter((seat) -> seat.code() != null).count();
+		return needed - seats.stream().filter(SeatView::hasCode).count();
 	}
 
 }

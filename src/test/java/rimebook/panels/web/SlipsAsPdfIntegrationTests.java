@@ -86,6 +86,28 @@ class SlipsAsPdfIntegrationTests {
 		assertThat(table(join(after))).isEqualTo(200);
 	}
 
+	/** Only digests are kept, and a slip that was used once is at its seat. */
+	@Test
+	void aCodeIsShownUntilATabletHasJoined() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		this.panels.issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		SeatView seat = this.panels.judges(day.event().id()).get(0);
+		String page = "/desk/panel/" + day.event().id();
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		assertThat(referee.open(page).text()).contains(SeatRow.inFours(seat.code())).doesNotContain("on its slip only");
+		join(seat.code());
+		Visitor.Page joined = referee.open(page);
+		assertThat(joined.text()).contains("on its slip only").doesNotContain(SeatRow.inFours(seat.code()));
+		Visitor.Page slips = referee.open(page + "/slips");
+		assertThat(slips.document().select(".slip")).hasSize(2);
+		assertThat(slips.text()).contains("No slip any more for Judge 1: a code is kept as a digest");
+		joined.press("form[action$=" + seat.id() + "/code]");
+		assertThat(referee.open(page + "/slips").document().select(".slip")).hasSize(3);
+		try (PDDocument document = slips(day)) {
+			assertThat(new PDFTextStripper().getText(document)).doesNotContain(SeatRow.inFours(seat.code()));
+		}
+	}
+
 	@Test
 	void theSlipsPageLeadsToTheDocument() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);

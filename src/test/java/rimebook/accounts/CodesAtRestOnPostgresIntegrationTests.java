@@ -1,0 +1,8 @@
+package rimebook.accounts;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class CodesAtRestOnPostgresIntegrationTests extends CodesAtRestIntegrationTests {
+
+}
