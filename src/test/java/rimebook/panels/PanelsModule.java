@@ -17,7 +17,7 @@ import rimebook.shared.Ids;
 				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
 @ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false,
 		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
-				pattern = ".*\\.(SeatCodes|SecretTokens|CrewSigns|CodeGuessing|AttemptTally|SeatTakeovers)"))
+				pattern = ".*\\.(SeatCodes|SecretTokens|CrewSigns|CodeDigests|ShownCodes|CodeGuessing|AttemptTally|SeatTakeovers)"))
 class PanelsModule {
 
 	@Bean
