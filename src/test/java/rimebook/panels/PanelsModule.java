@@ -15,9 +15,9 @@ import rimebook.shared.Ids;
 @ComponentScan(basePackages = { "rimebook.competition", "rimebook.entries", "rimebook.panels" },
 		excludeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
 				pattern = { ".*\\.web\\..*", ".*Tests.*", ".*Module" }))
-@ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false,
-		includeFilters = @ComponentScan.Filter(type = FilterType.REGEX,
-				pattern = ".*\\.(SeatCodes|SecretTokens|CrewSigns|CodeDigests|ShownCodes|CodeGuessing|AttemptTally|SeatTakeovers)"))
+@ComponentScan(basePackages = "rimebook.accounts", useDefaultFilters = false, includeFilters = @ComponentScan.Filter(
+		type = FilterType.REGEX,
+		pattern = ".*\\.(SeatCodes|SecretTokens|CrewSigns|CodeDigests|ShownCodes|CodeGuessing|AttemptTally|SeatTakeovers)"))
 class PanelsModule {
 
 	@Bean
