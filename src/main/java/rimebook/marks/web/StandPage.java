@@ -17,6 +17,7 @@ import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
 import rimebook.marks.Stand;
+import rimebook.marks.StandingAfterCards;
 import rimebook.marks.StandView;
 import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
@@ -47,10 +48,13 @@ class StandPage {
 
 	private final Rulings rulings;
 
+	private final StandingAfterCards standings;
+
 	private final Clock clock;
 
 	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			PanelForms panelForms, SkatingAgain skatingAgain, Rulings rulings, Clock clock) {
+			PanelForms panelForms, SkatingAgain skatingAgain, Rulings rulings, StandingAfterCards standings,
+			Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
 		this.steps = steps;
@@ -59,6 +63,7 @@ class StandPage {
 		this.panelForms = panelForms;
 		this.skatingAgain = skatingAgain;
 		this.rulings = rulings;
+		this.standings = standings;
 		this.clock = clock;
 	}
 
@@ -103,7 +108,8 @@ class StandPage {
 				this.ice.deductions(view, rink), DecisionPart.of(view),
 				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
 				ReopenedPart.of(view, rink, this.clock.instant()), this.panelForms.part(view, rink),
-				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink), this.panelForms.bound(view));
+				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink), this.panelForms.bound(view),
+				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));
 	}
 
 	private RulingsPart rulings(StandView view) {

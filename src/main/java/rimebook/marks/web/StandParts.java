@@ -10,7 +10,7 @@ import org.springframework.ui.Model;
 /** The parts of the stand that follow by themselves. */
 record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
 		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened, PanelPart panel,
-		GuessesPart guesses, SetAsidePart setAside, BoundPart bound) {
+		GuessesPart guesses, SetAsidePart setAside, BoundPart bound, StandingPart standing) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.order);
@@ -26,6 +26,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 		model.addAttribute("guesses", this.guesses);
 		model.addAttribute("setAside", this.setAside);
 		model.addAttribute("bound", this.bound);
+		model.addAttribute("standingNow", this.standing);
 		model.addAttribute("onIce", StandPage.onIce(this.decision));
 	}
 
@@ -48,6 +49,7 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 						"reopened", this.reopened, "panel", this.panel, "guesses", this.guesses));
 		all.put("setAside", this.setAside);
 		all.put("bound", this.bound);
+		all.put("standing", this.standing);
 		if (this.decision.now() != null) {
 			all.putAll(Map.of("clock", this.clock, "seats", this.seats, "told", this.told));
 		}

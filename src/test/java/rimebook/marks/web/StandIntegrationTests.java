@@ -91,6 +91,19 @@ class StandIntegrationTests {
 	}
 
 	@Test
+	void standingThatTheClosedCardsMadeStandsBesideTheNextCall() {
+		this.day.open(1);
+		assertThat(stand().document().select("#standing-now h2")).isEmpty();
+		this.day.skateNext(1);
+		Visitor.Page before = stand();
+		assertThat(before.document().select("#standing-now").text()).contains("Standing after 1 of 3 teams", "new");
+		this.day.skateNext(1);
+		assertThat(live(before).body()).contains("Standing after 2 of 3 teams");
+		assertThat(stand().document().select("#standing-now li")).hasSize(2);
+		assertThat(stand().document().select("#standing-now li.new")).hasSize(1);
+	}
+
+	@Test
 	void callIsTakenBackUntilTheFirstCardIsIn() {
 		this.day.open(1);
 		Visitor.Page called = stand().press("form[action$=/call]");
