@@ -47,7 +47,7 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 	}
 
 	private Phase phaseOfResult() {
-		if (this.version == null) {
+		if (this.version == null || (skated() == 0 && !this.version.standing().isComplete())) {
 			return (this.order == null) ? Phase.NOT_DRAWN : (this.result == null) ? Phase.DRAWN : Phase.STARTED;
 		}
 		if (this.version.state() == ResultState.OFFICIAL) {
@@ -69,7 +69,8 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 	}
 
 	public int starters() {
-		return (this.version != null) ? this.version.standing().starters() : this.starts.size();
+		return (this.version != null) ? this.version.standing().starters()
+				: (int) this.starts.stream().filter((start) -> !start.isGap()).count();
 	}
 
 	/** The team that leads, {@code null} before anybody has a place. */

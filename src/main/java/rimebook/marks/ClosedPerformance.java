@@ -24,4 +24,17 @@ public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber
 		cards = List.copyOf(cards);
 	}
 
+	/**
+	 * Tell whether the team is counted among those that started; one that withdrew is
+	 * counted nowhere.
+	 */
+	public boolean hasStarted() {
+		return this.status != EntryStatus.WITHDRAWN;
+	}
+
+	/** How many of these have started. */
+	public static int started(List<ClosedPerformance> closed) {
+		return (int) closed.stream().filter(ClosedPerformance::hasStarted).count();
+	}
+
 }

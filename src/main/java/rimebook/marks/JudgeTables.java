@@ -105,11 +105,15 @@ public class JudgeTables {
 			.findFirst()
 			.map((performance) -> reopened(performance, seat, event))
 			.orElse(null);
-		int done = (int) all.stream().filter((performance) -> performance.status().isDone()).count();
+		List<PerformanceStatus> started = all.stream()
+			.map(Performance::status)
+			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
+			.toList();
+		int done = (int) started.stream().filter(PerformanceStatus::isDone).count();
 		if (event.isJudgedByPoints()) {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
-					List.of(), done, all.size(), event.method(),
+					List.of(), done, started.size(), event.method(),
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
 					event.policies().zeroMark(), ended(segment, all), this.corrections.of(seat.id()));
 		}
@@ -122,7 +126,7 @@ public class JudgeTables {
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
-				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, all.size(),
+				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, started.size(),
 				event.method(), null, reopened, told, event.policies().zeroMark(), ended(segment, all),
 				this.corrections.of(seat.id()));
 	}

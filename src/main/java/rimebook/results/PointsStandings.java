@@ -58,8 +58,8 @@ class PointsStandings {
 			.map((row) -> row(row, rules, teams, numbers.get(row.entry()), previous.get(row.entry())))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
-				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(), closed.size(),
-				starters, "", "", List.of(), rows);
+				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(),
+				ClosedPerformance.started(closed), starters, "", "", List.of(), rows);
 	}
 
 	/** What each place of the segment takes, for whoever skates next. */

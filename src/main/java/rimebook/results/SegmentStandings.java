@@ -43,7 +43,7 @@ class SegmentStandings {
 
 	/**
 	 * Tabulate the closed cards.
-	 * @param starters how many teams are in the starting order
+	 * @param starters how many teams of the starting order did not withdraw
 	 * @param before the version before, or {@code null}
 	 */
 	Standing compose(CompetitionView competition, EventView event, SegmentView segment, List<ClosedPerformance> closed,
@@ -63,8 +63,8 @@ class SegmentStandings {
 					PreviousPlaces.of(before)))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
-				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), closed.size(), starters,
-				RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
+				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), ClosedPerformance.started(closed),
+				starters, RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
 	}
 
 	static EntryCards cards(ClosedPerformance performance) {

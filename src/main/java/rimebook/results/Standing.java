@@ -23,8 +23,8 @@ import rimebook.marks.CountedPanel;
  * @param ruleSet the judging method and chosen policies in words
  * @param method {@code MAJORITY}, {@code ONE_BY_ONE} or {@code POINTS}
  * @param judges how many judges count
- * @param skated how many of the starters are done
- * @param starters how many teams are in the starting order, gaps included
+ * @param skated how many of the starters are done, with or without marks
+ * @param starters how many teams of the starting order did not withdraw
  * @param firstMark what the first mark is called, empty for the whole event and in points
  * judging
  * @param secondMark what the second mark is called, empty where the first is

@@ -86,7 +86,8 @@ class StandingDrafts {
 		CountedPanel panel = this.cards.panel(id);
 		EventView counted = event.countedBy(panel.judges().size());
 		Standing segment = this.segmentStandings
-			.compose(competition, counted, event.segment(id), closed, closed.size() + toSkate.size(), before)
+			.compose(competition, counted, event.segment(id), closed,
+					ClosedPerformance.started(closed) + toSkate.size(), before)
 			.with(panel);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);

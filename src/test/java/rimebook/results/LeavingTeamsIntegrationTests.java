@@ -107,6 +107,11 @@ class LeavingTeamsIntegrationTests {
 			String team = day.entries().get(1).id().toString();
 			withdraw(day, team);
 			this.run.open(day.segment(segment), REFEREE);
+			day.skateNext(segment);
+			assertThat(this.standings.latest(day.segment(segment)).orElseThrow().standing())
+				.as("who withdrew is counted neither among those that skated nor among those still to skate")
+				.satisfies((standing) -> assertThat(standing.skated()).isEqualTo(1))
+				.satisfies((standing) -> assertThat(standing.starters()).isEqualTo(3));
 			Agreement.check(this.context, day, "withdrawn after draw " + segment);
 			day.skateRest(segment);
 			assertOut(day, team, "WITHDRAWN");
