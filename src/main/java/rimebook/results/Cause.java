@@ -18,6 +18,18 @@ public enum Cause {
 	/** The referee opened an official result again. */
 	REOPENED,
 	/** A segment of the event was cancelled, or brought back. */
-	CANCELLED
+	CANCELLED;
+
+	/**
+	 * How a note begins that tells of this; empty where notes have no beginning of their
+	 * own.
+	 */
+	String lead() {
+		return switch (this) {
+			case CORRECTED -> "Corrected: ";
+			case REOPENED -> "Opened again: ";
+			default -> "";
+		};
+	}
 
 }

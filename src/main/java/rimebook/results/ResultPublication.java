@@ -108,7 +108,7 @@ public class ResultPublication {
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
 		this.events.publishEvent(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
-		this.update.publish(segment, Cause.REOPENED, "Opened again: " + why, actor);
+		this.update.publish(segment, Cause.REOPENED, Cause.REOPENED.lead() + why, actor);
 	}
 
 	private static AuditedChange line(Actor actor, SegmentId segment, String action) {

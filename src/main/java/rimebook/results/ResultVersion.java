@@ -14,4 +14,11 @@ import java.util.UUID;
  */
 public record ResultVersion(Scope scope, UUID scopeId, int number, ResultState state, Cause cause, String note,
 		Instant publishedAt, String fingerprint, Standing standing) {
+
+	/** The note for where the cause is said beside it, without saying it once more. */
+	public String noteBesideCause() {
+		String lead = this.cause.lead();
+		return this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note;
+	}
+
 }

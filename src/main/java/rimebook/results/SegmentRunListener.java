@@ -123,8 +123,8 @@ class SegmentRunListener {
 			result.takesTheIce(corrected.entry());
 		}
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(corrected.segment(), Cause.CORRECTED, "Corrected: " + team + ", " + corrected.words() + ".",
-				corrected.change().actor());
+		this.update.publish(corrected.segment(), Cause.CORRECTED,
+				Cause.CORRECTED.lead() + team + ", " + corrected.words() + ".", corrected.change().actor());
 		this.events.publishEvent(new IceChanged(corrected.segment()));
 	}
 
@@ -138,7 +138,7 @@ class SegmentRunListener {
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();
 		this.update.publish(corrected.segment(), Cause.CORRECTED,
-				"Corrected: " + team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
+				Cause.CORRECTED.lead() + team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
 	}
 
 }

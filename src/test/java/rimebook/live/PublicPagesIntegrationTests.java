@@ -169,7 +169,9 @@ class PublicPagesIntegrationTests {
 	void correctionStandsOnTop() {
 		this.stage.free().correct("Corrected: judge 3, second mark of Alder, 5.1 became 5.4.");
 		this.visitor.watch(this.stage);
-		assertThat(this.visitor.get(FREE).body()).contains("class=\"revised\"", "5.1 became 5.4");
+		assertThat(this.visitor.get(FREE).body()).contains("class=\"revised\"", "5.1 became 5.4")
+			.as("the cause is said once")
+			.doesNotContain("Corrected: judge 3");
 	}
 
 	@Test
