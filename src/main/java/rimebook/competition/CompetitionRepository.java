@@ -1,10 +1,12 @@
 package rimebook.competition;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
 import jakarta.persistence.LockModeType;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
@@ -12,6 +14,9 @@ import org.springframework.data.jpa.repository.Query;
 interface CompetitionRepository extends JpaRepository<Competition, UUID> {
 
 	List<Competition> findAllByOrderByFirstDayDescNameAsc();
+
+	/** The newest, since identities are in the order of time. */
+	List<Competition> findByStateInOrderByIdDesc(Collection<CompetitionState> states, Limit most);
 
 	Optional<Competition> findBySlug(String slug);
 

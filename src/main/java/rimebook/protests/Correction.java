@@ -145,7 +145,7 @@ class Correction {
 			throw new ConflictException("correction-decided",
 					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
 		}
-		if (by.isNotedAs(this.proposedById, this.proposedBy)) {
+		if (isProposedBy(by)) {
 			throw new ConflictException("two-names-needed",
 					"A correction is decided by somebody other than " + this.proposedBy + ", who proposed it.");
 		}
@@ -176,6 +176,10 @@ class Correction {
 
 	private boolean changesMarks() {
 		return this.line.isEmpty();
+	}
+
+	boolean isProposedBy(Actor person) {
+		return person.isNotedAs(this.proposedById, this.proposedBy);
 	}
 
 	CorrectionView view() {

@@ -42,4 +42,14 @@ record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> reade
 		return new PathRule(this.pattern, this.open, this.writers, everyone);
 	}
 
+	/** Tell whether somebody with these roles may read. */
+	boolean isReadBy(Set<Role> held) {
+		return this.open || held.stream().anyMatch(this.readers::contains);
+	}
+
+	/** Tell whether somebody with these roles may read and change nothing. */
+	boolean isReadOnlyFor(Set<Role> held) {
+		return !this.open && isReadBy(held) && held.stream().noneMatch(this.writers::contains);
+	}
+
 }

@@ -113,6 +113,14 @@ final class PathRules {
 			.orElseGet(() -> held.stream().sorted().findFirst().orElseThrow());
 	}
 
+	/**
+	 * The line that decides about a routed path.
+	 * @throws java.util.NoSuchElementException if none fits
+	 */
+	static PathRule of(String path) {
+		return TABLE.stream().filter((rule) -> fits(rule, path)).findFirst().orElseThrow();
+	}
+
 	/** Tell whether some line of the table fits the routed path. */
 	static boolean know(String path) {
 		return TABLE.stream().anyMatch((rule) -> fits(rule, path));

@@ -1,5 +1,7 @@
 package rimebook.web;
 
+import java.util.List;
+
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
@@ -8,6 +10,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.servlet.ModelAndView;
 
+import rimebook.accounts.Role;
 import rimebook.accounts.SignedIn;
 
 /**
@@ -34,7 +37,16 @@ class SignedInInterceptor implements HandlerInterceptor {
 		Authentication signedIn = SecurityContextHolder.getContext().getAuthentication();
 		if (page != null && isShown(page) && signedIn != null && signedIn.getPrincipal() instanceof SignedIn person) {
 			page.addObject("signedInAs", person.displayName());
+			PathRule rule = PathRules.of(RoutedPath.of(request));
+			if (rule.isReadOnlyFor(WaitingWork.roles(signedIn))) {
+				page.addObject("changedBy", others(rule));
+			}
 		}
+	}
+
+	/** Who else may change something on a page, without the administrator. */
+	private static List<Role> others(PathRule rule) {
+		return rule.writers().stream().filter((role) -> role != Role.ADMINISTRATOR).sorted().toList();
 	}
 
 	private static boolean isShown(ModelAndView page) {

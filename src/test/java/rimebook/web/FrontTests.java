@@ -4,6 +4,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.security.test.context.support.WithMockUser;
@@ -14,6 +15,7 @@ import rimebook.pages.DeskEntry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 @PageTest({ DeskController.class, ProblemsController.class, ErrorPageController.class })
+@Import(WaitingWork.class)
 class FrontTests {
 
 	@Autowired

@@ -1,0 +1,42 @@
+package rimebook.draw.web;
+
+import java.util.stream.Stream;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.UnderWay;
+import rimebook.competition.UnderWay.DaySegment;
+import rimebook.draw.DrawOffer;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.pages.Waiting;
+import rimebook.pages.WaitingList;
+import rimebook.shared.Actor;
+
+/** The segments that can be drawn and are not. */
+@Component
+class DrawsWaiting implements WaitingList {
+
+	private final UnderWay underWay;
+
+	private final StartingOrderDraw draw;
+
+	DrawsWaiting(UnderWay underWay, StartingOrderDraw draw) {
+		this.underWay = underWay;
+		this.draw = draw;
+	}
+
+	@Override
+	public Stream<Waiting> waiting(Actor viewer) {
+		return this.underWay.segments(CompetitionState.ENTRIES_CLOSED, CompetitionState.RUNNING)
+			.filter((held) -> this.draw.ofSegment(held.segment().id()).isEmpty())
+			.flatMap(this::line);
+	}
+
+	private Stream<Waiting> line(DaySegment held) {
+		DrawOffer offer = this.draw.offer(held.segment().id());
+		return (offer.refusal() != null) ? Stream.empty() : Stream.of(new Waiting(40, "draw.waiting.draw",
+				offer.field(), held.where(), held.competition().name(), "/desk/draw/" + held.segment().id()));
+	}
+
+}
