@@ -154,15 +154,15 @@ class PointsRulesTests {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
-			fall,Fall,steps                     | fall,Fall,per item                   | deduction-steps 4:1
-			fall,Fall,steps                     | fall,Fall,each                       | not-a-choice 4:3
-			one fall,1,1.00                     | one fall,3,1.00                      | deduction-steps 4:1
-			one fall,1,1.00                     | one fall,0,1.00                      | deduction-steps 4:1
-			one fall,1,1.00                     | one fall,x,1.00                      | not-whole 4:5
-			one fall,1,1.00                     | one fall,1,-1.00                     | deduction-steps 4:1
-			one fall,1,1.00                     | one fall,1,1000.01                   | deduction-steps 4:1
-			late-start,Late start,per item,late starts,1 | late-start,Late,per item,x,2 | deduction-steps 7:1
-			late-start,Late start,per item,late starts,1 | ,Late,per item,x,1           | deduction-item-missing 7:1
+			fall,Fall,steps                     | fall,Fall,per item                   | deduction-steps 5:1
+			fall,Fall,steps                     | fall,Fall,each                       | not-a-choice 5:3
+			one fall,1,1.00                     | one fall,3,1.00                      | deduction-steps 5:1
+			one fall,1,1.00                     | one fall,0,1.00                      | deduction-steps 5:1
+			one fall,1,1.00                     | one fall,x,1.00                      | not-whole 5:5
+			one fall,1,1.00                     | one fall,1,-1.00                     | deduction-steps 5:1
+			one fall,1,1.00                     | one fall,1,1000.01                   | deduction-steps 5:1
+			late-start,Late start,per item,late starts,1 | late-start,Late,per item,x,2 | deduction-steps 8:1
+			late-start,Late start,per item,late starts,1 | ,Late,per item,x,1           | deduction-item-missing 8:1
 			""")
 	void refusesBadDeductionsAtTheirPlace(String before, String after, String refusal) {
 		RuleTexts texts = new RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(),
