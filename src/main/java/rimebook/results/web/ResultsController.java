@@ -60,19 +60,10 @@ class ResultsController {
 		this.checks = checks;
 	}
 
-	/** Who signs, and whether that is who looks, stands on every look of the page. */
-	@ModelAttribute
-	void whoSigns(@PathVariable SegmentId segment, Actor actor, Model model) {
-		SeatedSignatories seated = this.signatories.of(segment);
-		model.addAttribute("whoSigns", seated.sentence());
-		model.addAttribute("signsAsReferee", seated.maySign(Signatory.REFEREE, actor));
-		model.addAttribute("signsAsAccountant", seated.maySign(Signatory.ACCOUNTANT, actor));
-	}
-
 	@GetMapping
 	String show(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
-			Model model) {
-		form.setVersion(page(segment, person, model));
+			Actor actor, Model model) {
+		form.setVersion(page(segment, person, actor, model));
 		return PAGE;
 	}
 
@@ -90,14 +81,23 @@ class ResultsController {
 		return "results/checks :: checks";
 	}
 
-	private int page(SegmentId segment, Authentication person, Model model) {
+	private int page(SegmentId segment, Authentication person, Actor actor, Model model) {
 		ResultsPage page = this.pages.of(segment);
 		int version = (page.result() != null) ? page.result().version() : 0;
 		model.addAttribute("page", page);
 		model.addAttribute("fromMemory", this.ruleSets.fromMemory(page.event()));
 		model.addAttribute("segment", segment);
 		this.checks.into(segment, version, person, model);
+		whoSigns(segment, actor, model);
 		return version;
+	}
+
+	/** Who signs, and whether that is who looks. */
+	private void whoSigns(SegmentId segment, Actor actor, Model model) {
+		SeatedSignatories seated = this.signatories.of(segment);
+		model.addAttribute("whoSigns", seated.sentence());
+		model.addAttribute("signsAsReferee", seated.maySign(Signatory.REFEREE, actor));
+		model.addAttribute("signsAsAccountant", seated.maySign(Signatory.ACCOUNTANT, actor));
 	}
 
 	@PostMapping("/posting")
@@ -105,14 +105,14 @@ class ResultsController {
 			RedirectAttributes redirect, Authentication person, Actor actor) {
 		return answer(segment,
 				Submission.refused(result, () -> this.publication.post(segment, form.getVersion(), actor)),
-				"results.desk.posted", model, redirect, person);
+				"results.desk.posted", model, redirect, person, actor);
 	}
 
 	/** Asks once, saying what follows, and for the password of the one who signs. */
 	@GetMapping("/signature")
 	String signature(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
-			Model model) {
-		int version = page(segment, person, model);
+			Actor actor, Model model) {
+		int version = page(segment, person, actor, model);
 		form.setVersion((form.getVersion() > 0) ? form.getVersion() : version);
 		return SIGNATURE;
 	}
@@ -128,7 +128,7 @@ class ResultsController {
 			throw new AccessDeniedException("Signing as " + signatory + " needs that role.");
 		}
 		if (Submission.refused(result, () -> sign(segment, form, person, actor))) {
-			page(segment, person, model);
+			page(segment, person, actor, model);
 			return SIGNATURE;
 		}
 		Notice.give(redirect, "results.desk.signed");
@@ -152,13 +152,13 @@ class ResultsController {
 		return answer(segment,
 				Submission.refused(result,
 						() -> this.publication.reopen(segment, form.getVersion(), form.getReason(), actor)),
-				"results.desk.reopened", model, redirect, person);
+				"results.desk.reopened", model, redirect, person, actor);
 	}
 
 	private String answer(SegmentId segment, boolean refused, String done, Model model, RedirectAttributes redirect,
-			Authentication person) {
+			Authentication person, Actor actor) {
 		if (refused) {
-			page(segment, person, model);
+			page(segment, person, actor, model);
 			return PAGE;
 		}
 		Notice.give(redirect, done);
