@@ -9,6 +9,11 @@ import rimebook.results.SignatureCondition;
  */
 record CheckLine(SignatureCondition condition, boolean mayOpen) {
 
+	/** Whether nothing is left to do about it. */
+	boolean isMet() {
+		return this.condition.state() == SignatureCondition.State.MET;
+	}
+
 	/** The last part of the message key of its word. */
 	public String state() {
 		return this.condition.state().name();

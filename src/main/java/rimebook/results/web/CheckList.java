@@ -1,6 +1,7 @@
 package rimebook.results.web;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.access.WebInvocationPrivilegeEvaluator;
@@ -8,6 +9,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.competition.SegmentId;
+import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.results.SignatureChecklist;
 import rimebook.results.SignatureCondition;
@@ -36,9 +38,14 @@ class CheckList {
 	 */
 	String into(SegmentId segment, int version, Authentication person, Model model) {
 		List<CheckLine> lines = this.checklist.of(segment).stream().map((one) -> line(one, person)).toList();
-		boolean older = this.standings.result(segment).map(SegmentResultView::version).orElse(0) != version;
+		Optional<SegmentResultView> result = this.standings.result(segment);
+		boolean older = result.map(SegmentResultView::version).orElse(0) != version;
+		int met = (int) lines.stream().filter(CheckLine::isMet).count();
 		String print = Integer.toHexString((lines + " " + older).hashCode());
 		model.addAttribute("checks", lines);
+		model.addAttribute("met", met);
+		model.addAttribute("lacking", met < lines.size());
+		model.addAttribute("official", result.filter((one) -> one.state() == SegmentResultState.OFFICIAL).isPresent());
 		model.addAttribute("held", lines.stream().anyMatch((line) -> line.condition().holdsBack()));
 		model.addAttribute("older", older);
 		model.addAttribute("seenVersion", version);
