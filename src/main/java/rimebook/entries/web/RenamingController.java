@@ -12,6 +12,8 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.entries.ClubId;
+import rimebook.entries.KnownClub;
+import rimebook.entries.KnownTeam;
 import rimebook.entries.Renaming;
 import rimebook.entries.TeamId;
 import rimebook.pages.Notice;
@@ -31,44 +33,40 @@ class RenamingController {
 
 	@GetMapping("/club/{club}")
 	String club(@PathVariable ClubId club, Model model) {
-		model.addAttribute("form", ClubForm.of(this.renaming.club(club)));
-		return clubPage(club, model);
+		KnownClub known = this.renaming.club(club);
+		model.addAttribute("form", ClubForm.of(known));
+		return page("club", known, model);
 	}
 
 	@PostMapping("/club/{club}")
 	String change(@PathVariable ClubId club, @Valid @ModelAttribute("form") ClubForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.renaming.change(form.order(club), actor))) {
-			return clubPage(club, model);
-		}
-		Notice.give(redirect, "entries.club.changed", form.name());
-		return "redirect:/desk/entries/club/" + club;
+		boolean refused = Submission.refused(errors, () -> this.renaming.change(form.order(club), actor));
+		return refused ? page("club", this.renaming.club(club), model) : changed("club", club, form.name(), redirect);
 	}
 
 	@GetMapping("/team/{team}")
 	String team(@PathVariable TeamId team, Model model) {
-		model.addAttribute("form", TeamForm.of(this.renaming.team(team)));
-		return teamPage(team, model);
+		KnownTeam known = this.renaming.team(team);
+		model.addAttribute("form", TeamForm.of(known));
+		return page("team", known, model);
 	}
 
 	@PostMapping("/team/{team}")
 	String change(@PathVariable TeamId team, @Valid @ModelAttribute("form") TeamForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.renaming.change(form.order(team), actor))) {
-			return teamPage(team, model);
-		}
-		Notice.give(redirect, "entries.team.changed", form.name());
-		return "redirect:/desk/entries/team/" + team;
+		boolean refused = Submission.refused(errors, () -> this.renaming.change(form.order(team), actor));
+		return refused ? page("team", this.renaming.team(team), model) : changed("team", team, form.name(), redirect);
 	}
 
-	private String clubPage(ClubId club, Model model) {
-		model.addAttribute("known", this.renaming.club(club));
-		return "entries/club";
+	private static String page(String kind, Record known, Model model) {
+		model.addAttribute("known", known);
+		return "entries/" + kind;
 	}
 
-	private String teamPage(TeamId team, Model model) {
-		model.addAttribute("known", this.renaming.team(team));
-		return "entries/team";
+	private static String changed(String kind, Record id, String name, RedirectAttributes redirect) {
+		Notice.give(redirect, "entries." + kind + ".changed", name);
+		return "redirect:/desk/entries/" + kind + "/" + id;
 	}
 
 }
