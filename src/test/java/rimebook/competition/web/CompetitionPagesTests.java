@@ -1,5 +1,6 @@
 package rimebook.competition.web;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyInt;
@@ -13,7 +14,9 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -65,6 +68,8 @@ class CompetitionPagesTests {
 
 	private static final String PAGE = "/desk/competitions/" + ID;
 
+	private static final String EVENT_PAGE = PAGE + "/events/" + EVENT;
+
 	@Autowired
 	private MockMvcTester mvc;
 
@@ -75,6 +80,7 @@ class CompetitionPagesTests {
 	void oneCompetition() {
 		given(this.competitions.competition(ID)).willReturn(competition(CompetitionState.PLANNED));
 		given(this.competitions.event(EVENT)).willReturn(event());
+		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
 	}
 
 	@Test
@@ -120,41 +126,22 @@ class CompetitionPagesTests {
 
 	@Test
 	void aSignatureWaitsUnlessTheBoxIsLeftOut() {
-		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
 		assertThat(this.mvc.get().uri(PAGE + "/events/new")).hasStatusOk()
 			.bodyText()
 			.containsPattern("name=\"signatureWaits\"[^>]*checked");
-		assertThat(this.mvc.post()
-			.uri(PAGE + "/events/new")
-			.with(csrf())
-			.param("name", "Junior")
-			.param("method", "MAJORITY")
-			.param("judges", "7")
-			.param("first.name", "Short programme")
-			.param("first.kind", "SHORT")
-			.param("first.length", "2:40")
-			.param("first.tolerance", "10")
-			.param("first.factor", "0.5")
-			.param("_signatureWaits", "on")).hasStatus3xxRedirection();
+		Map<String, String> typed = anEvent();
+		typed.remove("signatureWaits");
+		typed.put("_signatureWaits", "on");
+		assertThat(post(PAGE + "/events/new", typed)).hasStatus3xxRedirection();
 		then(this.competitions).should()
 			.addEvent(eq(ID), assertArg((draft) -> assertThat(draft.signatureWaits()).isFalse()), any());
 	}
 
 	@Test
 	void aSegmentWithoutAShortestIsTypedByLeavingItEmpty() {
-		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
-		assertThat(this.mvc.post()
-			.uri(PAGE + "/events/new")
-			.with(csrf())
-			.param("name", "Junior")
-			.param("method", "MAJORITY")
-			.param("judges", "7")
-			.param("first.name", "Short programme")
-			.param("first.kind", "SHORT")
-			.param("first.length", "2:50")
-			.param("first.tolerance", "0")
-			.param("first.shorter", "")
-			.param("first.factor", "0.5")).hasStatus3xxRedirection();
+		Map<String, String> typed = anEvent();
+		typed.putAll(Map.of("first.length", "2:50", "first.tolerance", "0", "first.shorter", ""));
+		assertThat(post(PAGE + "/events/new", typed)).hasStatus3xxRedirection();
 		then(this.competitions).should()
 			.addEvent(eq(ID),
 					assertArg((draft) -> assertThat(draft.segments())
@@ -192,29 +179,15 @@ class CompetitionPagesTests {
 	@Test
 	void writesDownACompetition() {
 		given(this.competitions.create(any(), any())).willReturn(competition(CompetitionState.PLANNED));
-		assertThat(this.mvc.post()
-			.uri("/desk/competitions/new")
-			.with(csrf())
-			.param("name", "Frostlight Trophy")
-			.param("place", "Skerrywick")
-			.param("zone", "Europe/Helsinki")
-			.param("firstDay", "2027-02-13")
-			.param("lastDay", "2027-02-14")
-			.param("rulebook", "Rulebook 2026/27")).hasRedirectedUrl(PAGE);
+		assertThat(post("/desk/competitions/new", aCompetition())).hasRedirectedUrl(PAGE);
 		then(this.competitions).should().create(eq(CompetitionFixtures.aCompetition("Frostlight Trophy")), any());
 	}
 
 	@Test
 	void keepsWhatWasTypedAndSaysWhatIsWrong() {
-		assertThat(this.mvc.post()
-			.uri("/desk/competitions/new")
-			.with(csrf())
-			.param("name", " ")
-			.param("place", "P".repeat(121))
-			.param("zone", "Mars/Olympus")
-			.param("firstDay", "13.02.2027")
-			.param("lastDay", "")
-			.param("rulebook", "Our rulebook")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+		Map<String, String> typed = Map.of("name", " ", "place", "P".repeat(121), "zone", "Mars/Olympus", "firstDay",
+				"13.02.2027", "lastDay", "", "rulebook", "Our rulebook");
+		assertThat(post("/desk/competitions/new", typed)).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.containsSubsequence("Please give the competition a name.", "at most 120 characters fit",
 					"Please choose the time zone from the list", "First day: please give it as year-month-day",
@@ -227,16 +200,9 @@ class CompetitionPagesTests {
 	void showsAStaleChangeOnTheForm() {
 		given(this.competitions.change(any(), anyInt(), any(), any()))
 			.willThrow(ConflictException.stale("competition"));
-		assertThat(this.mvc.post()
-			.uri(PAGE + "/edit")
-			.with(csrf())
-			.param("version", "2")
-			.param("name", "Another name")
-			.param("place", "Skerrywick")
-			.param("zone", "UTC")
-			.param("firstDay", "2027-02-13")
-			.param("lastDay", "2027-02-14")
-			.param("rulebook", "R")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+		Map<String, String> typed = aCompetition();
+		typed.putAll(Map.of("version", "2", "name", "Another name"));
+		assertThat(post(PAGE + "/edit", typed)).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("Somebody else changed this competition", "value=\"Another name\"");
 	}
@@ -258,8 +224,7 @@ class CompetitionPagesTests {
 
 	@Test
 	void addsAnEvent() {
-		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
-		assertThat(post("/events/new", "7", "", "2:40", "0.5")).hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		assertThat(post("/events/new", "7", "", "2:40", "0.5")).hasRedirectedUrl(EVENT_PAGE);
 		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "",
 				List.of(CompetitionFixtures.aShort()));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
@@ -288,7 +253,7 @@ class CompetitionPagesTests {
 	@Test
 	void takesAnEvenPanelWithItsReason() {
 		assertThat(post("/events/" + EVENT + "/edit", "4", "A judge fell ill", "2:40", "0.5"))
-			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+			.hasRedirectedUrl(EVENT_PAGE);
 		then(this.competitions).should()
 			.changeEvent(eq(EVENT), eq(5),
 					assertArg((draft) -> assertThat(draft.evenPanelReason()).isEqualTo("A judge fell ill")), any());
@@ -304,7 +269,7 @@ class CompetitionPagesTests {
 
 	@Test
 	void opensTheFormWithWhatIsThere() {
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/edit")).hasStatusOk()
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/edit")).hasStatusOk()
 			.bodyText()
 			.contains("value=\"Short programme\"", "value=\"2:40\"", "value=\"0.5\"");
 	}
@@ -312,17 +277,16 @@ class CompetitionPagesTests {
 	@Test
 	void copiesAnEvent() {
 		given(this.competitions.copyEvent(any(), any(), any())).willReturn(event());
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/copy")).hasStatusOk();
-		assertThat(this.mvc.post().uri(PAGE + "/events/" + EVENT + "/copy").with(csrf()).param("name", "Senior"))
-			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/copy")).hasStatusOk();
+		assertThat(this.mvc.post().uri(EVENT_PAGE + "/copy").with(csrf()).param("name", "Senior"))
+			.hasRedirectedUrl(EVENT_PAGE);
 		then(this.competitions).should().copyEvent(eq(EVENT), eq("Senior"), any());
 	}
 
 	@Test
 	void takesAnEvenPanelForPointsWithoutAReason() {
-		given(this.competitions.addEvent(any(), any(), any())).willReturn(event());
 		assertThat(post("/events/new", "POINTS", "8", "", "2:40", "1.0").param("points", "synchronized-2025-26/senior"))
-			.hasRedirectedUrl(PAGE + "/events/" + EVENT);
+			.hasRedirectedUrl(EVENT_PAGE);
 		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), SENIOR,
 				List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10)));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
@@ -343,10 +307,10 @@ class CompetitionPagesTests {
 	@Test
 	void showsTheRuleSetWithWhatIsFromMemory() {
 		given(this.competitions.event(EVENT)).willReturn(pointsEvent());
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT)).hasStatusOk()
+		assertThat(this.mvc.get().uri(EVENT_PAGE)).hasStatusOk()
 			.bodyText()
-			.contains(PAGE + "/events/" + EVENT + "/rules", "figures of this rule set were written down from memory");
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules")).hasStatusOk()
+			.contains(EVENT_PAGE + "/rules", "figures of this rule set were written down from memory");
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/rules")).hasStatusOk()
 			.bodyText()
 			.contains("× 2.67", "from memory, look it up", "look up the factor in the Technical Rules", "2.00 from 2",
 					"the higher total of the elements", "no hold element");
@@ -355,25 +319,24 @@ class CompetitionPagesTests {
 	@Test
 	void findsACodeByItsWords() {
 		given(this.competitions.event(EVENT)).willReturn(pointsEvent());
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules/values?search=move level 4 downgraded"))
-			.hasStatusOk()
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/rules/values?search=move level 4 downgraded")).hasStatusOk()
 			.bodyText()
 			.contains("ME4&lt;", "6.75")
 			.doesNotContain("TwE");
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules/values?search=quadruple")).hasStatusOk()
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/rules/values?search=quadruple")).hasStatusOk()
 			.bodyText()
 			.contains("No code fits quadruple.");
 	}
 
 	@Test
 	void aPlacementEventHasNoRuleSetOfPoints() {
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT + "/rules")).hasStatus(HttpStatus.NOT_FOUND);
+		assertThat(this.mvc.get().uri(EVENT_PAGE + "/rules")).hasStatus(HttpStatus.NOT_FOUND);
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "entries, true", "panel, true", "draw, true", "stand, false", "results, false", "protests, true" })
 	void leadsASecretaryWhereASecretaryMayGo(String door, boolean open) {
-		assertThat(this.mvc.get().uri(PAGE + "/events/" + EVENT)).hasStatusOk()
+		assertThat(this.mvc.get().uri(EVENT_PAGE)).hasStatusOk()
 			.bodyText()
 			.satisfies((text) -> assertThat(text.contains("\"/desk/" + door + "/")).isEqualTo(open));
 	}
@@ -385,22 +348,31 @@ class CompetitionPagesTests {
 
 	private MockMvcTester.MockMvcRequestBuilder post(String path, String method, String judges, String reason,
 			String length, String factor) {
-		return this.mvc.post()
-			.uri(PAGE + path)
-			.with(csrf())
-			.param("method", method)
-			.param("signatureWaits", "true")
-			.param("version", "5")
-			.param("name", "Junior")
-			.param("judges", judges)
-			.param("evenPanelReason", reason)
-			.param("first.name", "Short programme")
-			.param("first.kind", "SHORT")
-			.param("first.length", length)
-			.param("first.tolerance", "10")
-			.param("first.factor", factor)
-			.param("second.name", "")
-			.param("second.length", "");
+		Map<String, String> typed = anEvent();
+		typed.putAll(Map.of("method", method, "judges", judges, "evenPanelReason", reason, "first.length", length,
+				"first.factor", factor));
+		return post(PAGE + path, typed);
+	}
+
+	private MockMvcTester.MockMvcRequestBuilder post(String uri, Map<String, String> typed) {
+		MockMvcTester.MockMvcRequestBuilder request = this.mvc.post().uri(uri).with(csrf());
+		typed.forEach((name, value) -> request.param(name, value));
+		return request;
+	}
+
+	/** What a browser sends of the form of an event; to be changed. */
+	private static Map<String, String> anEvent() {
+		return new HashMap<>(Map.ofEntries(entry("method", "MAJORITY"), entry("signatureWaits", "true"),
+				entry("version", "5"), entry("name", "Junior"), entry("judges", "7"), entry("evenPanelReason", ""),
+				entry("first.name", "Short programme"), entry("first.kind", "SHORT"), entry("first.length", "2:40"),
+				entry("first.tolerance", "10"), entry("first.factor", "0.5"), entry("second.name", ""),
+				entry("second.length", "")));
+	}
+
+	/** What a browser sends of the form of a competition; to be changed. */
+	private static Map<String, String> aCompetition() {
+		return new HashMap<>(Map.of("name", "Frostlight Trophy", "place", "Skerrywick", "zone", "Europe/Helsinki",
+				"firstDay", "2027-02-13", "lastDay", "2027-02-14", "rulebook", "Rulebook 2026/27"));
 	}
 
 	private static CompetitionView competition(CompetitionState state) {
