@@ -89,9 +89,30 @@ class PanelChangesIntegrationTests {
 	private final Map<String, CardMarks> ofSubstitute = new HashMap<>();
 
 	private void begin(int teams, int judges) {
-		this.day = SmallCompetition.running(this.context, teams, judges);
-		this.substitute = this.day.seatSubstitute();
-		this.segment = this.day.open(1);
+		begin(SmallCompetition.running(this.context, teams, judges));
+	}
+
+	private void begin(SmallCompetition running) {
+		this.day = running;
+		this.substitute = running.seatSubstitute();
+		this.segment = running.open(1);
+	}
+
+	/** All three judges gave both teams their marks, the substitute only the first. */
+	private void substituteMissesTheSecondOf(int teams) {
+		begin(teams, 3);
+		skate(true);
+		skate(false);
+	}
+
+	/** The second team was closed without the second of three judges. */
+	private PerformanceView judgeTwoMissesTheSecondOfThree() {
+		begin(3, 3);
+		skate(false);
+		PerformanceView second = this.day.callNext(1);
+		sendWithout(second, 2);
+		closeWithout(second, 2);
+		return second;
 	}
 
 	@Test
@@ -107,9 +128,7 @@ class PanelChangesIntegrationTests {
 
 	@Test
 	void cardsOfASubstituteAreTakenNeverCountedAndNeverWaitedFor() {
-		begin(2, 3);
-		skate(true);
-		skate(false);
+		substituteMissesTheSecondOf(2);
 		assertThat(this.run.performances(this.segment))
 			.allMatch((performance) -> performance.status() == PerformanceStatus.CLOSED);
 		assertThat(placesPublished()).isEqualTo(places(drawn(), usual()));
@@ -135,8 +154,7 @@ class PanelChangesIntegrationTests {
 		assertThat(this.tables.tableOf(seat(2).id()).panel()).contains("not yours");
 		assertThat(this.tables.tableOf(this.substitute.id()).panel()).contains("in place of those of Judge 2");
 		PerformanceView next = this.day.callNext(1);
-		send(next, seat(1));
-		send(next, seat(3));
+		sendWithout(next, 2);
 		refused("cards-missing", "Substitute judge", () -> this.day.close(next));
 		this.day.send(next, this.substitute, 1, new CardMarks(510, 510));
 		this.day.close(next);
@@ -146,9 +164,7 @@ class PanelChangesIntegrationTests {
 
 	@Test
 	void aSubstituteWithoutEveryCardTakesOverNothing() {
-		begin(3, 3);
-		skate(true);
-		skate(false);
+		substituteMissesTheSecondOf(3);
 		String team = this.run.performances(this.segment).get(1).startNumber() + " ";
 		refused("substitute-cards-missing", "No. " + team, () -> takeOver(2));
 		refused("substitute-cards-missing", "No tablet has joined", () -> takeOver(2));
@@ -158,9 +174,7 @@ class PanelChangesIntegrationTests {
 
 	@Test
 	void missingCardsOfTheSubstituteAreKeyedInFromPaperAlthoughTheTeamIsClosed() {
-		begin(3, 3);
-		skate(true);
-		skate(false);
+		substituteMissesTheSecondOf(3);
 		PerformanceView second = this.run.performances(this.segment).get(1);
 		assertThat(stand()).contains("Substitute judge, No. " + second.startNumber(), "Key it in");
 		refused("card-closed", "closed", () -> key(second, seat(1), new CardMarks(500, 500), KEYER));
@@ -187,7 +201,7 @@ class PanelChangesIntegrationTests {
 		takeOver(1);
 		refused("substitute-taken", "left out by a rule", () -> takeOver(2));
 		PerformanceView second = this.day.callNext(1);
-		this.day.seats().stream().filter((seat) -> seat.number() > 2).forEach((seat) -> send(second, seat));
+		sendWithout(second, 1, 2);
 		this.day.send(second, this.substitute, 1, new CardMarks(510, 510));
 		closeWithout(second, 2);
 		assertThat(latest().standing().judgeNumbers()).containsExactly(1, 3, 4, 5);
@@ -196,12 +210,7 @@ class PanelChangesIntegrationTests {
 
 	@Test
 	void aJudgeLeftOutReturnsByARuleAlsoAfterLaterCardsWereClosed() {
-		begin(3, 3);
-		skate(false);
-		PerformanceView second = this.day.callNext(1);
-		send(second, seat(1));
-		send(second, seat(3));
-		closeWithout(second, 2);
+		judgeTwoMissesTheSecondOfThree();
 		skateWithout(2);
 		refused("change-settled", "by a rule: name it", this::judgeTwoComesBack);
 		refused("judge-cards-missing", "No. 2", () -> judgeTwoReturns("14.7"));
@@ -249,9 +258,7 @@ class PanelChangesIntegrationTests {
 
 	/** One team with each judge's one grade, the last the substitute's; its points. */
 	private int skateByPoints(int... grades) {
-		this.day = PointsCompetition.running(this.context, 2, 3);
-		this.substitute = this.day.seatSubstitute();
-		this.segment = this.day.open(1);
+		begin(PointsCompetition.running(this.context, 2, 3));
 		PerformanceView performance = this.day.callNext(1);
 		new CalledElements(this.context, performance).call("I4+pi3", "ME4");
 		CalledListView list = this.context.getBean(ElementCalls.class).ofPerformance(performance.id()).orElseThrow();
@@ -319,12 +326,7 @@ class PanelChangesIntegrationTests {
 
 	@Test
 	void aJudgeLeftOutComesBackOnlyWithEveryCard() {
-		begin(3, 3);
-		skate(false);
-		PerformanceView second = this.day.callNext(1);
-		send(second, seat(1));
-		send(second, seat(3));
-		closeWithout(second, 2);
+		PerformanceView second = judgeTwoMissesTheSecondOfThree();
 		refused("judge-cards-missing", "No. 2", this::judgeTwoComesBack);
 		this.reopening.reopen(second.id(), this.day.now(second).version(), "The card turned up",
 				SmallCompetition.REFEREE);
@@ -377,8 +379,16 @@ class PanelChangesIntegrationTests {
 
 	private void skateWithout(int judge) {
 		PerformanceView performance = this.day.callNext(1);
-		this.day.seats().stream().filter((seat) -> seat.number() != judge).forEach((seat) -> send(performance, seat));
+		sendWithout(performance, judge);
 		this.day.close(performance);
+	}
+
+	private void sendWithout(PerformanceView performance, Integer... judges) {
+		Set<Integer> silent = Set.of(judges);
+		this.day.seats()
+			.stream()
+			.filter((seat) -> !silent.contains(seat.number()))
+			.forEach((seat) -> send(performance, seat));
 	}
 
 	private CardMarks send(PerformanceView performance, SeatView seat) {
