@@ -1,6 +1,5 @@
 package rimebook.panels.web;
 
-import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -35,14 +34,12 @@ class OfficialsFileController {
 	@GetMapping
 	String blank(Model model) {
 		model.addAttribute("form", OfficialsFile.of(""));
-		model.addAttribute("text", "");
 		return FORM;
 	}
 
 	@PostMapping
 	String lookOver(@ModelAttribute("form") OfficialsFile form, BindingResult errors, Model model) {
 		AtomicReference<String> text = new AtomicReference<>("");
-		model.addAttribute("text", Objects.requireNonNullElse(form.csv(), ""));
 		if (Submission.refused(errors, () -> text.set(form.text()))) {
 			return FORM;
 		}
@@ -65,8 +62,10 @@ class OfficialsFileController {
 	 */
 	private String preview(String text, OfficialsFile form, Model model) {
 		model.addAttribute("text", text);
-		BindingResult reading = new BeanPropertyBindingResult(form, "form");
+		OfficialsFile again = OfficialsFile.of(text);
+		BindingResult reading = new BeanPropertyBindingResult(again, "form");
 		if (Submission.refused(reading, () -> model.addAttribute("preview", this.officials.preview(text)))) {
+			model.addAttribute("form", again);
 			model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", reading);
 			return FORM;
 		}

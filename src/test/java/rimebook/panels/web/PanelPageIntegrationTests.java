@@ -77,6 +77,18 @@ class PanelPageIntegrationTests {
 	}
 
 	@Test
+	void officialsWithoutAHeaderStayInTheFormAndBadOnesInTheTextToMend() {
+		String headless = "Mara Lind,Beacon Skating Club,national";
+		Visitor.Page refused = this.referee.open("/desk/officials/import").submit("main form", Map.of("csv", headless));
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.document().select("#csv").val()).isEqualTo(headless);
+		String nameless = "name,club,qualification\n,Beacon Skating Club,national";
+		Visitor.Page preview = refused.submit("main form", Map.of("csv", nameless));
+		assertThat(preview.text()).contains("1 row to mend or to set aside", "line 2");
+		assertThat(preview.document().select("details[open] #csv").val()).isEqualTo(nameless);
+	}
+
+	@Test
 	void pageAndStandSayWhoIsBoundSinceAndTheReasonSettlesIt() {
 		EventId event = this.day.event().id();
 		String panel = "/desk/panel/" + event;
