@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.ApplicationEventPublisher;
@@ -34,15 +36,18 @@ public class Cancellations {
 
 	private final ObjectProvider<CancellationGuard> guards;
 
+	private final EntityManager entityManager;
+
 	private final Clock clock;
 
 	private final ApplicationEventPublisher publisher;
 
 	Cancellations(Competitions competitions, EventRepository events, ObjectProvider<CancellationGuard> guards,
-			Clock clock, ApplicationEventPublisher publisher) {
+			EntityManager entityManager, Clock clock, ApplicationEventPublisher publisher) {
 		this.competitions = competitions;
 		this.events = events;
 		this.guards = guards;
+		this.entityManager = entityManager;
 		this.clock = clock;
 		this.publisher = publisher;
 	}
@@ -184,7 +189,11 @@ public class Cancellations {
 		return this.clock.instant();
 	}
 
+	/** The event counts as changed where only one of its segments is. */
 	private EventView changed(Event event, @Nullable SegmentId segment, String reason, AuditedChange change) {
+		if (segment != null) {
+			this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
+		}
 		this.events.flush();
 		EventView now = event.view();
 		this.publisher.publishEvent(

@@ -1,5 +1,6 @@
 package rimebook.draw;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -76,6 +77,11 @@ public class StartingOrderDraw {
 	/** Every order that was ever drawn for the segment, the one in force first. */
 	public List<StartingOrderView> everDrawn(SegmentId segment) {
 		return this.orders.findBySegmentIdOrderByNumberDesc(segment.value()).stream().map(StartingOrder::view).toList();
+	}
+
+	/** How many orders were ever drawn for these segments, repeated draws included. */
+	public int timesDrawn(Collection<SegmentId> segments) {
+		return this.orders.countBySegmentIdIn(segments.stream().map(SegmentId::value).toList());
 	}
 
 	/**

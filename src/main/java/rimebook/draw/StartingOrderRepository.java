@@ -1,5 +1,6 @@
 package rimebook.draw;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -11,6 +12,8 @@ interface StartingOrderRepository extends JpaRepository<StartingOrder, UUID> {
 	Optional<StartingOrder> findFirstBySegmentIdOrderByNumberDesc(UUID segmentId);
 
 	List<StartingOrder> findBySegmentIdOrderByNumberDesc(UUID segmentId);
+
+	int countBySegmentIdIn(Collection<UUID> segmentIds);
 
 	boolean existsBySegmentId(UUID segmentId);
 

@@ -1,5 +1,6 @@
 package rimebook.entries;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -131,6 +132,14 @@ public class Entries {
 	/** All entries of an event, withdrawn ones among them, by team name. */
 	public List<EntryView> ofEvent(EventId event) {
 		return this.entries.findByEventIdIn(Set.of(event.value())).stream().map(Entry::view).sorted(BY_TEAM).toList();
+	}
+
+	/**
+	 * A number that goes up with every change of the entries of these events, the names
+	 * of their teams and clubs included; 0 where nobody is entered.
+	 */
+	public int changes(Collection<EventId> events) {
+		return Math.toIntExact(this.entries.changes(events.stream().map(EventId::value).toList()));
 	}
 
 	/**

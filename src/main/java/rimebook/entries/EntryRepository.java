@@ -16,6 +16,11 @@ interface EntryRepository extends JpaRepository<Entry, UUID> {
 
 	Optional<Entry> findByEventIdAndTeam(UUID eventId, Team team);
 
+	@Query("""
+			select coalesce(sum(e.version + t.version + c.version + 1), 0)
+			from Entry e join e.team t join t.club c where e.eventId in :events""")
+	long changes(Collection<UUID> events);
+
 	@Query("select e.eventId from Entry e where e.id = :entry")
 	Optional<UUID> eventOf(UUID entry);
 

@@ -15,14 +15,13 @@ import rimebook.competition.SegmentView;
  * Everything of a competition that can change while people watch, at one moment. Two
  * equal moments have the same pages.
  *
- * @param competition the competition's own version
- * @param events the versions of its events
+ * @param plan changes with the competition and its events, what is cancelled among them,
+ * with entries, names and drawn orders
  * @param segments where each segment stands, by the segment's identity, in order
  */
-record Moment(int competition, List<Integer> events, Map<String, SegmentMoment> segments) {
+record Moment(int plan, Map<String, SegmentMoment> segments) {
 
 	Moment {
-		events = List.copyOf(events);
 		segments = Collections.unmodifiableMap(new LinkedHashMap<>(segments));
 	}
 
@@ -55,7 +54,7 @@ record Moment(int competition, List<Integer> events, Map<String, SegmentMoment> 
 	 * Where one segment stands.
 	 *
 	 * @param segment its identity
-	 * @param count goes up with every change, 0 before the segment is opened
+	 * @param count changes with everything its pages show, the plan included
 	 * @param version the number of its newest published standing, {@code null} for none
 	 * @param onIce the entry on the ice, {@code null} for none
 	 */

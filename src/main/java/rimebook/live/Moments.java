@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,8 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
@@ -23,10 +26,16 @@ class Moments {
 
 	private final Published published;
 
+	private final Entries entries;
+
+	private final StartingOrderDraw draw;
+
 	private final Standings standings;
 
-	Moments(Published published, Standings standings) {
+	Moments(Published published, Entries entries, StartingOrderDraw draw, Standings standings) {
 		this.published = published;
+		this.entries = entries;
+		this.draw = draw;
 		this.standings = standings;
 	}
 
@@ -38,19 +47,33 @@ class Moments {
 	Moment read(String slug, @Nullable Moment before) {
 		CompetitionView competition = this.published.competition(slug);
 		List<EventView> events = this.published.events(competition);
+		List<SegmentId> ids = events.stream()
+			.map(EventView::segments)
+			.flatMap(List::stream)
+			.map(SegmentView::id)
+			.toList();
+		int plan = plan(competition, events, ids);
 		Map<String, Moment.SegmentMoment> segments = new LinkedHashMap<>();
-		for (EventView event : events) {
-			for (SegmentView segment : event.segments()) {
-				String id = segment.id().toString();
-				segments.put(id, read(segment.id(), (before != null) ? before.segments().get(id) : null));
-			}
+		for (SegmentId id : ids) {
+			String segment = id.toString();
+			segments.put(segment, read(id, plan, (before != null) ? before.segments().get(segment) : null));
 		}
-		return new Moment(competition.version(), events.stream().map(EventView::version).toList(), segments);
+		return new Moment(plan, segments);
 	}
 
-	private Moment.SegmentMoment read(SegmentId segment, Moment.@Nullable SegmentMoment before) {
+	/**
+	 * A number that no two plans share: everything in it only ever grows, but for events
+	 * and segments that are removed, on which nothing hung.
+	 */
+	private int plan(CompetitionView competition, List<EventView> events, Collection<SegmentId> segments) {
+		int versions = events.stream().mapToInt(EventView::version).sum();
+		int entries = this.entries.changes(events.stream().map(EventView::id).toList());
+		return competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments);
+	}
+
+	private Moment.SegmentMoment read(SegmentId segment, int plan, Moment.@Nullable SegmentMoment before) {
 		Optional<SegmentResultView> result = this.standings.result(segment);
-		int count = result.map((view) -> view.version() + 1).orElse(0);
+		int count = plan + result.map((view) -> view.version() + 1).orElse(0);
 		if (before != null && before.count() == count) {
 			return before;
 		}

@@ -4,6 +4,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 
+import rimebook.competition.CancellationChanged;
 import rimebook.draw.StartingOrderDrawn;
 import rimebook.entries.ClubChanged;
 import rimebook.entries.EntryReinstated;
@@ -18,11 +19,8 @@ class PublicationListener {
 
 	private final Pulse pulse;
 
-	private final Renditions renditions;
-
-	PublicationListener(Pulse pulse, Renditions renditions) {
+	PublicationListener(Pulse pulse) {
 		this.pulse = pulse;
-		this.renditions = renditions;
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
@@ -36,28 +34,33 @@ class PublicationListener {
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(CancellationChanged changed) {
+		this.pulse.quicken();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(StartingOrderDrawn drawn) {
-		this.renditions.clear();
+		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(EntryWithdrawn withdrawn) {
-		this.renditions.clear();
+		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(EntryReinstated back) {
-		this.renditions.clear();
+		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(ClubChanged changed) {
-		this.renditions.clear();
+		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(TeamChanged changed) {
-		this.renditions.clear();
+		this.pulse.quicken();
 	}
 
 }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param scope always {@code segment}
  * @param id the segment's identity
- * @param moment goes up with every change of the segment
+ * @param moment changes with everything the pages of the segment show
  * @param version the number of its newest standing, {@code null} for none
  * @param onIce the entry on the ice, {@code null} for none
  */

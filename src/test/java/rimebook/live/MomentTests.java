@@ -13,20 +13,19 @@ class MomentTests {
 
 	private static final Moment.SegmentMoment FREE = new Moment.SegmentMoment("f", 1, null, "e1");
 
-	private final Moment before = new Moment(0, List.of(1), Map.of("s", SHORT, "f", FREE));
+	private final Moment before = new Moment(0, Map.of("s", SHORT, "f", FREE));
 
 	@Test
 	void tellsOnlyWhatMoved() {
-		Moment after = new Moment(0, List.of(1), Map.of("s", SHORT, "f", new Moment.SegmentMoment("f", 2, 1, null)));
+		Moment after = new Moment(0, Map.of("s", SHORT, "f", new Moment.SegmentMoment("f", 2, 1, null)));
 		assertThat(after.since(this.before)).extracting(Signal::id).containsExactly("f");
 		assertThat(this.before.since(this.before)).isEmpty();
 		assertThat(this.before.all()).hasSize(2);
 	}
 
 	@Test
-	void differsWhenFactsOfTheCompetitionDo() {
-		assertThat(new Moment(1, List.of(1), this.before.segments())).isNotEqualTo(this.before);
-		assertThat(new Moment(0, List.of(2), this.before.segments())).isNotEqualTo(this.before);
+	void differsWhenThePlanDoes() {
+		assertThat(new Moment(1, this.before.segments())).isNotEqualTo(this.before);
 	}
 
 	@Test

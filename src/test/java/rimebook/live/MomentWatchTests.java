@@ -105,7 +105,7 @@ class MomentWatchTests {
 	}
 
 	private static Moment moment(int count) {
-		return new Moment(0, List.of(1), Map.of("f", new Moment.SegmentMoment("f", count, count, null)));
+		return new Moment(0, Map.of("f", new Moment.SegmentMoment("f", count, count, null)));
 	}
 
 }

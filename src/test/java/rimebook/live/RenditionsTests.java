@@ -113,7 +113,7 @@ class RenditionsTests {
 	}
 
 	private void stands(int version) {
-		given(this.watch.current("cup")).willReturn(new Moment(version, List.of(), Map.of()));
+		given(this.watch.current("cup")).willReturn(new Moment(version, Map.of()));
 	}
 
 	private static void await(CountDownLatch latch) {

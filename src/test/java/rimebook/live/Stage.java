@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -82,6 +83,8 @@ class Stage {
 			Duration.ofSeconds(15), Duration.ofSeconds(30), Duration.ofMinutes(30), 4, 3, Duration.ofSeconds(5), 2000,
 			Duration.ofSeconds(35));
 
+	private static final AtomicInteger STAGES = new AtomicInteger();
+
 	private static final List<String> TEAMS = List.of("Alder", "Birch & Bramble", "Cedar", "Dogwood", "Elm Avenue",
 			"Fir Needles of the Upper Valley", "Gorse", "Hazel", "Ivy", "Juniper", "Katsura", "Larch");
 
@@ -102,6 +105,9 @@ class Stage {
 	final Map<SegmentId, Run> runs = new HashMap<>();
 
 	final List<ResultVersion> eventVersions = new CopyOnWriteArrayList<>();
+
+	/** Two stages, shown one after the other, never stand at the same count. */
+	private final int begin = 1000 * STAGES.incrementAndGet();
 
 	private final List<EntryView> entries = IntStream.range(0, TEAMS.size()).mapToObj(Stage::entry).toList();
 
@@ -390,8 +396,9 @@ class Stage {
 
 		Optional<SegmentResultView> result() {
 			Instant posted = (this.state == SegmentResultState.OFFICIAL) ? NOON : null;
-			return (this.count == 0) ? Optional.empty() : Optional.of(new SegmentResultView(this.segment.id(),
-					this.state, this.onIce, false, posted, "Poster", "Referee", null, "Accountant", null, this.count));
+			return (this.count == 0) ? Optional.empty()
+					: Optional.of(new SegmentResultView(this.segment.id(), this.state, this.onIce, false, posted,
+							"Poster", "Referee", null, "Accountant", null, Stage.this.begin + this.count));
 		}
 
 		Optional<ResultVersion> version(int number) {
