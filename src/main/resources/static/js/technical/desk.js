@@ -55,7 +55,7 @@ async function send(act) {
 	}
 	const inList = part("called").contains(document.activeElement);
 	part("refused").hidden = true;
-	show(html);
+	drawn(html);
 	refused = [409, 422].includes(answer.status) ? [act, ...outgoing.clear()] : [];
 	if (refused.length > 0) {
 		part("refused").querySelector(".own").textContent = refused.map(({ words }) => words).join("; ");
@@ -115,7 +115,7 @@ async function look() {
 			heard = Date.now();
 		}
 		if (answer.status === 200 && before === sent && !outgoing.busy) {
-			show(await answer.text());
+			drawn(await answer.text());
 		}
 	}
 	catch {
@@ -123,6 +123,18 @@ async function look() {
 	}
 	part("no-contact").hidden = Date.now() - heard < LONGEST_SILENCE;
 	setTimeout(look, LOOK_EVERY);
+}
+
+/* What cannot be shown is said, and keeps nothing from being looked for or sent. */
+function drawn(html) {
+	try {
+		show(html);
+		part("fault").hidden = true;
+	}
+	catch (fault) {
+		part("fault").hidden = false;
+		console.error(fault);
+	}
 }
 
 function show(html) {

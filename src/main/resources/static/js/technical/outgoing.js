@@ -58,18 +58,23 @@ export class Outgoing {
 		this.#told(this.#waiting.length);
 	}
 
+	/* Whatever goes wrong in between, the next that is called goes out again. */
 	async #work() {
 		this.#busy = true;
-		while (this.#waiting.length > 0) {
-			if (await this.#send(this.#waiting[0])) {
-				this.#waiting.shift();
+		try {
+			while (this.#waiting.length > 0) {
+				if (await this.#send(this.#waiting[0])) {
+					this.#waiting.shift();
+				}
+				else {
+					await new Promise((resolve) => setTimeout(resolve, TRY_AGAIN));
+				}
+				this.#changed();
 			}
-			else {
-				await new Promise((resolve) => setTimeout(resolve, TRY_AGAIN));
-			}
-			this.#changed();
 		}
-		this.#busy = false;
+		finally {
+			this.#busy = false;
+		}
 	}
 
 }

@@ -4,7 +4,7 @@ const NAMES = ["ice", "plan", "called", "deducted"];
 export const part = (id) => document.getElementById(id);
 
 export function prints() {
-	return NAMES.map((name) => [name, part(name).dataset.print]);
+	return NAMES.map((name) => [name, part(name)?.dataset.print ?? ""]);
 }
 
 /* Put newer parts in their places; the focus stays with what it was on. */

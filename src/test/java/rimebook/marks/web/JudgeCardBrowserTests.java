@@ -158,6 +158,22 @@ class JudgeCardBrowserTests {
 	}
 
 	@Test
+	void aMarkBelowTheUsualRangeIsAskedAboutForTheFirstTeamToo() {
+		SmallCompetition fresh = SmallCompetition.running(this.context, 2, 3);
+		this.context.getBean(Panels.class).issueCodes(fresh.event().id(), SmallCompetition.REFEREE);
+		fresh.open(1);
+		fresh.callNext(1);
+		Page card = this.tablets.joined(fresh.seats().get(0).code());
+		touch(card, "0", "6", "0", "8");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText(new String[] {
+				"Required elements 0.6: marks below 1.0 are rare.", "Presentation 0.8: marks below 1.0 are rare." });
+		card.click("#odd button[value=send]");
+		expectTruth(card, "received");
+		assertThat(this.tables.tableOf(fresh.seats().get(0).id()).cards()).hasSize(1);
+	}
+
+	@Test
 	void aMarkFarFromAllOfTheJudgesOwnIsAskedAboutBeforeItIsSent() {
 		CardMarks earlier = closedMarks();
 		Page card = this.tablets.joined(this.code);

@@ -9,6 +9,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -19,6 +20,7 @@ import rimebook.accounts.Role;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Complaints;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
@@ -30,6 +32,8 @@ import rimebook.testsupport.WholeApplication;
 class PaperKeyingBrowserTests {
 
 	private final Browser browser = Chromium.browser();
+
+	private final Complaints complaints = new Complaints();
 
 	@Autowired
 	private ApplicationContext context;
@@ -46,6 +50,11 @@ class PaperKeyingBrowserTests {
 		this.day = SmallCompetition.running(this.context, 2, 3);
 		this.keying = "/desk/keying/" + this.day.open(1);
 		this.day.callNext(1);
+	}
+
+	@AfterEach
+	void noScriptFailed() {
+		this.complaints.expectNoFault();
 	}
 
 	@Test
@@ -140,6 +149,7 @@ class PaperKeyingBrowserTests {
 	}
 
 	private Page signedIn(BrowserContext crew, Role role) {
+		this.complaints.listenTo(crew);
 		Page page = crew.newPage();
 		page.navigate(address("/sign-in"));
 		page.locator("#signInName").fill(Crew.add(this.context, role));

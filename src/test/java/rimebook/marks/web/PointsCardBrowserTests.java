@@ -242,6 +242,26 @@ class PointsCardBrowserTests {
 	}
 
 	@Test
+	void componentsOutOfTheUsualRangeOrFarFromTheJudgesOwnAreAskedAbout() {
+		this.called.call("ME4");
+		Page card = this.tablets.joined(this.seat.code());
+		click(card, "grade", "2");
+		click(card, "whole", "1", "5", "6");
+		click(card, "step", "-1/Composition");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText("Composition 0.75: marks below 1.00 are rare.");
+		card.click("#odd button[value=send]");
+		expectTruth(card, "received");
+		new CalledElements(this.context, skateOn(card)).call("ME4");
+		click(card, "grade", "2");
+		click(card, "whole", "4", "8", "6");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li"))
+			.hasText(new String[] { "Composition 4.00: your mark of the earlier team is 0.75.",
+					"Presentation 8.00: your mark of the earlier team is 5.00." });
+	}
+
+	@Test
 	void cardWhoseAnswerWasLostIsRepeatedUnderOneIdentityAndCountsOnce() {
 		Page card = filled();
 		List<String> sent = new CopyOnWriteArrayList<>();
@@ -409,11 +429,7 @@ class PointsCardBrowserTests {
 		Page card = filled();
 		card.click("#send");
 		expectTruth(card, "received");
-		this.context.getBean(SegmentRun.class)
-			.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED,
-					"torn costume", SmallCompetition.REFEREE);
-		this.day.callNext(1);
-		assertThat(card.locator("#number")).hasText("2");
+		skateOn(card);
 		assertThat(card.locator("#earlier-cards li")).hasCount(1);
 		BrowserContext tablet = card.context();
 		tablet.setOffline(true);
@@ -521,6 +537,16 @@ class PointsCardBrowserTests {
 	}
 
 	/** A tablet with a card of two elements that is whole and not sent yet. */
+	/** The team does not finish, and the next one is called. */
+	private PerformanceView skateOn(Page card) {
+		this.context.getBean(SegmentRun.class)
+			.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED,
+					"torn costume", SmallCompetition.REFEREE);
+		PerformanceView next = this.day.callNext(1);
+		assertThat(card.locator("#number")).hasText("2");
+		return next;
+	}
+
 	private Page filled() {
 		this.called.call("I4+pi3", "ME4");
 		Page card = this.tablets.joined(this.seat.code());

@@ -1,7 +1,6 @@
 package rimebook.marks.web;
 
 import java.util.List;
-import java.util.concurrent.CopyOnWriteArrayList;
 
 import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.AfterEach;
@@ -47,8 +46,6 @@ class TabletFaultsBrowserTests {
 	private final PerformanceClock clock;
 
 	private final Reskates reskates;
-
-	private final List<String> errors = new CopyOnWriteArrayList<>();
 
 	private Tablets tablets;
 
@@ -105,7 +102,7 @@ class TabletFaultsBrowserTests {
 		touch(pair, "5", "6", "5", "7");
 		pair.click("#send");
 		assertThat(pair.locator("#truth")).hasAttribute("data-state", "received");
-		assertThat(this.errors).isEmpty();
+		assertThat(this.tablets.complaints()).isEmpty();
 	}
 
 	/** Every touch of the clock and every kind of remark. */
@@ -162,7 +159,8 @@ class TabletFaultsBrowserTests {
 		card.click("#send");
 		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
 		assertThat(seat(day).card()).isEqualTo("5.6 / 5.7");
-		assertThat(this.errors).isNotEmpty();
+		assertThat(this.tablets.complaints()).isNotEmpty();
+		this.tablets.complaints().clear();
 		card.reload();
 		assertThat(card.locator("#contact")).hasText("In contact");
 		await().untilAsserted(() -> assertThat(seat(day).faulty()).isFalse());
@@ -180,6 +178,7 @@ class TabletFaultsBrowserTests {
 		card.click("#send");
 		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
 		assertThat(card.locator("#fault")).isVisible();
+		this.tablets.complaints().clear();
 	}
 
 	@Test
@@ -192,7 +191,7 @@ class TabletFaultsBrowserTests {
 		card.reload();
 		assertThat(card.locator("#remarks li")).containsText("remark-LATER one skater");
 		assertThat(card.locator("#fault")).isHidden();
-		assertThat(this.errors).isEmpty();
+		assertThat(this.tablets.complaints()).isEmpty();
 	}
 
 	private SmallCompetition running(SmallCompetition day) {
@@ -204,12 +203,6 @@ class TabletFaultsBrowserTests {
 	/** The first judge's tablet; what its page complains about is written down. */
 	private Page watched(SmallCompetition day) {
 		Page card = this.tablets.screen(768, 1024);
-		card.onPageError(this.errors::add);
-		card.onConsoleMessage((message) -> {
-			if (message.type().equals("error")) {
-				this.errors.add(message.text());
-			}
-		});
 		Tablets.join(card, day.seats().get(0).code());
 		return card;
 	}

@@ -20,11 +20,15 @@ import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.SeatTakeovers;
 import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Complaints;
 import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** Browsers of the rink: each screen has its own cookies and its own storage. */
+/**
+ * Browsers of the rink: each screen has its own cookies and its own storage. None of
+ * their scripts may fail; a test that lets one fail says so.
+ */
 final class Tablets implements AutoCloseable {
 
 	/** A tablet out of contact tries again after 15 seconds at the latest. */
@@ -39,6 +43,8 @@ final class Tablets implements AutoCloseable {
 
 	private final List<BrowserContext> ofProfile = new ArrayList<>();
 
+	private final Complaints complaints = new Complaints();
+
 	Tablets(int port) {
 		PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_RETRY);
 		this.service = "http://localhost:" + port;
@@ -46,18 +52,16 @@ final class Tablets implements AutoCloseable {
 
 	/** An empty screen of that size in CSS pixels. */
 	Page screen(int width, int height) {
-		return this.browser
-			.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height))
-			.newPage();
+		return opened(new Browser.NewContextOptions().setViewportSize(width, height));
 	}
 
 	/** An empty screen of that size that is touched. */
 	Page touchScreen(int width, int height) {
-		return this.browser
-			.newContext(new Browser.NewContextOptions().setBaseURL(this.service)
-				.setViewportSize(width, height)
-				.setHasTouch(true))
-			.newPage();
+		return opened(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(true));
+	}
+
+	private Page opened(Browser.NewContextOptions options) {
+		return this.complaints.listenTo(this.browser.newContext(options.setBaseURL(this.service))).newPage();
 	}
 
 	/** A browser of its own whose memory lies in that folder and outlives it. */
@@ -70,7 +74,7 @@ final class Tablets implements AutoCloseable {
 						.setViewportSize(1280, 800)
 						.setHasTouch(true));
 		this.ofProfile.add(own);
-		return own;
+		return this.complaints.listenTo(own);
 	}
 
 	/** A tablet upright that has taken the seat of the code and shows its card. */
@@ -172,10 +176,16 @@ final class Tablets implements AutoCloseable {
 		assertThat(found).as(page.url()).isEmpty();
 	}
 
+	/** What consoles complained about so far; emptied by a test that made them. */
+	List<String> complaints() {
+		return this.complaints.all();
+	}
+
 	@Override
 	public void close() {
 		this.browser.contexts().forEach(Tablets::close);
 		this.ofProfile.forEach(Tablets::close);
+		this.complaints.expectNoFault();
 	}
 
 	private static void close(BrowserContext context) {

@@ -228,6 +228,20 @@ class TechnicalDeskBrowserTests {
 	}
 
 	@Test
+	void whatThePageCannotShowIsSaidAndCallsGoOutAllTheSame() {
+		Page desk = desk(1024, 768);
+		desk.evaluate("document.getElementById('deducted').remove()");
+		assertThat(desk.locator("#fault")).isVisible();
+		Tablets.expectAccessible(desk);
+		type(desk, "ME4");
+		type(desk, "AC1");
+		expectCodes(desk, "ME4", "AC1");
+		assertThat(desk.locator("#no-contact")).isHidden();
+		assertThat(calls()).containsExactly("ME4", "AC1");
+		this.screens.complaints().clear();
+	}
+
+	@Test
 	void whatTheTableDoesNotHaveIsSaidAndTheListStays() {
 		Page desk = desk(1024, 768);
 		type(desk, "TwE3");
