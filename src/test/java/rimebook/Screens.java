@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CopyOnWriteArrayList;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
@@ -17,6 +16,7 @@ import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 
 import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Complaints;
 import rimebook.testsupport.Crew;
 
 /**
@@ -33,7 +33,7 @@ final class Screens {
 
 	private final Map<String, Screen> screens = new LinkedHashMap<>();
 
-	private final List<String> complaints = new CopyOnWriteArrayList<>();
+	private final Complaints complaints = new Complaints();
 
 	private final List<String> lines = new ArrayList<>();
 
@@ -47,14 +47,14 @@ final class Screens {
 
 	/** A screen that shows that page to whoever passes by. */
 	Page open(String name, String path, String told) {
-		Page page = page(name, 1440, 900);
+		Page page = page(1440, 900);
 		page.navigate(path);
 		return kept(name, page, told);
 	}
 
 	/** A desk at which somebody has signed in; it is told of by itself, if at all. */
 	Page signedIn(String name, String signInName) {
-		Page page = page(name, 1440, 900);
+		Page page = page(1440, 900);
 		page.navigate("/sign-in");
 		page.fill("[name=signInName]", signInName);
 		page.fill("[name=password]", Crew.PASSWORD);
@@ -65,7 +65,7 @@ final class Screens {
 
 	/** A tablet that took the seat of the code. */
 	Page tablet(String name, String code, String told) {
-		Page page = page(name, 768, 1024);
+		Page page = page(768, 1024);
 		page.navigate("/judge");
 		page.fill("[name=code]", code);
 		page.locator("[name=code]").press("Enter");
@@ -79,22 +79,12 @@ final class Screens {
 		return page;
 	}
 
-	private Page page(String name, int width, int height) {
-		Page page = this.browser
-			.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height))
+	private Page page(int width, int height) {
+		Page page = this.complaints
+			.listenTo(this.browser
+				.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height)))
 			.newPage();
 		page.setDefaultTimeout(15_000);
-		page.onPageError((error) -> this.complaints.add(name + ": " + error));
-		page.onConsoleMessage((message) -> {
-			if (message.type().equals("error")) {
-				this.complaints.add(name + ": " + message.text());
-			}
-		});
-		page.onResponse((response) -> {
-			if (response.status() >= 500) {
-				this.complaints.add(name + ": " + response.status() + " for " + response.url());
-			}
-		});
 		return page;
 	}
 
@@ -134,7 +124,7 @@ final class Screens {
 
 	/** What went wrong on any page so far, in the order in which it did. */
 	List<String> complaints() {
-		return this.complaints;
+		return this.complaints.all();
 	}
 
 	/** Draw every screen as it is now into a folder. */

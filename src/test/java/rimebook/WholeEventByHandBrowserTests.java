@@ -32,6 +32,7 @@ import rimebook.competition.JudgingMethod;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
 import rimebook.testsupport.Chromium;
+import rimebook.testsupport.Complaints;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
@@ -55,6 +56,8 @@ class WholeEventByHandBrowserTests {
 
 	@LocalServerPort
 	private int port;
+
+	private final Complaints complaints = new Complaints();
 
 	private final Browser browser = Chromium.browser();
 
@@ -87,6 +90,7 @@ class WholeEventByHandBrowserTests {
 	@AfterEach
 	void closeTheBrowsers() {
 		this.browser.contexts().forEach(BrowserContext::close);
+		this.complaints.expectNoFault();
 	}
 
 	@Test
@@ -232,7 +236,7 @@ class WholeEventByHandBrowserTests {
 	}
 
 	private Page page() {
-		Page page = this.browser.newContext().newPage();
+		Page page = this.complaints.listenTo(this.browser.newContext()).newPage();
 		page.setDefaultTimeout(15_000);
 		return page;
 	}
