@@ -56,15 +56,22 @@ final class StatesOfADay {
 		states.put("substitute", StatesOfADay::takeOver);
 		states.put("judge left out", StatesOfADay::leaveOut);
 		states.put("all done", CrawledDay::skateAll);
+		states.put("posted", StatesOfADay::post);
 		states.put("official", CrawledDay::makeOfficial);
 		states.put("opened again", StatesOfADay::openAgain);
 		states.put("back from final", StatesOfADay::backFromFinal);
+		states.put("final", StatesOfADay::finish);
 		states.put("archived", (day) -> finish(day).small.move(CompetitionState.ARCHIVED));
 		return states;
 	}
 
 	private static void codes(CrawledDay day) {
 		day.the(Panels.class).issueCodes(day.small.event().id(), SmallCompetition.REFEREE);
+	}
+
+	private static void post(CrawledDay day) {
+		day.skateAll();
+		day.post();
 	}
 
 	private static void drawn(CrawledDay day) {
