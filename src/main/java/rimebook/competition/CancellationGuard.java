@@ -30,8 +30,8 @@ public interface CancellationGuard {
 
 	/**
 	 * Say what hangs on them, or nothing if they may be removed without a trace but the
-	 * record.
-	 * @param segments those that would be removed: one, or all of the event
+	 * record. Asked also where an event is changed to one without them.
+	 * @param segments those that would be removed: some, or all of the event
 	 */
 	default Optional<String> againstRemoving(EventView event, List<SegmentView> segments) {
 		return Optional.empty();

@@ -36,6 +36,8 @@ public class Cancellations {
 
 	private final ObjectProvider<CancellationGuard> guards;
 
+	private final MoveRules rules;
+
 	private final EntityManager entityManager;
 
 	private final Clock clock;
@@ -43,10 +45,11 @@ public class Cancellations {
 	private final ApplicationEventPublisher publisher;
 
 	Cancellations(Competitions competitions, EventRepository events, ObjectProvider<CancellationGuard> guards,
-			EntityManager entityManager, Clock clock, ApplicationEventPublisher publisher) {
+			MoveRules rules, EntityManager entityManager, Clock clock, ApplicationEventPublisher publisher) {
 		this.competitions = competitions;
 		this.events = events;
 		this.guards = guards;
+		this.rules = rules;
 		this.entityManager = entityManager;
 		this.clock = clock;
 		this.publisher = publisher;
@@ -125,7 +128,7 @@ public class Cancellations {
 	public void remove(EventId id, Actor actor) {
 		Event event = held(id);
 		EventView before = event.view();
-		askBeforeRemoving(before, before.segments());
+		this.rules.checkRemoval(before, before.segments());
 		this.events.delete(event);
 		this.events.flush();
 		this.publisher.publishEvent(line(actor, "event", id, "event.removed").from(before.inWords(), ""));
@@ -143,24 +146,14 @@ public class Cancellations {
 			throw new RuleViolationException("last-segment",
 					segment.name() + " is the only segment; remove the event " + before.name() + " instead.");
 		}
-		askBeforeRemoving(before, List.of(segment));
+		this.rules.checkRemoval(before, List.of(segment));
 		return this.competitions.changeEvent(before.id(), before.version(), before.draftWithout(id), actor);
 	}
 
-	private void askBeforeRemoving(EventView event, List<SegmentView> segments) {
-		refusal((guard) -> guard.againstRemoving(event, segments)).ifPresent((why) -> {
-			throw new ConflictException("removal-refused", why);
-		});
-	}
-
 	private void ask(Function<CancellationGuard, Optional<String>> question) {
-		refusal(question).ifPresent((why) -> {
+		this.guards.orderedStream().flatMap((guard) -> question.apply(guard).stream()).findFirst().ifPresent((why) -> {
 			throw new ConflictException("cancellation-refused", why);
 		});
-	}
-
-	private Optional<String> refusal(Function<CancellationGuard, Optional<String>> question) {
-		return this.guards.orderedStream().flatMap((guard) -> question.apply(guard).stream()).findFirst();
 	}
 
 	private static void requireTakesPlace(String name, boolean cancelled) {

@@ -174,7 +174,8 @@ public class Competitions {
 	 * Change an event. A segment keeps its identity while its name stays, or when it
 	 * takes the place of one that fell away.
 	 * @throws ConflictException if the version is stale, the competition is final, or
-	 * {@code event-change} if another module refuses it, with the reason
+	 * {@code event-change} if another module refuses it, with the reason, or
+	 * {@code removal-refused} with what hangs on a segment that would fall away
 	 * @throws RuleViolationException {@code event-name-taken}, or
 	 * {@code rule-set-does-not-fit} if the rule set is not known here or has no factors
 	 * for a segment
@@ -184,6 +185,7 @@ public class Competitions {
 		Event event = holdEvent(id);
 		event.checkVersion(version);
 		this.rules.checkChange(id);
+		this.rules.checkRemoval(event.view(), event.fallingAway(facts.segments()));
 		this.ruleSets.check(facts);
 		checkName(facts.name(), others(event));
 		String before = event.inWords();

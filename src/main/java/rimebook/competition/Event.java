@@ -116,9 +116,8 @@ class Event {
 	 * so that links to it stay good.
 	 */
 	private void writeSegments(List<DraftSegment> drafts, Ids ids) {
-		List<String> slugs = drafts.stream().map((draft) -> Slug.of(draft.name(), "segment")).toList();
-		List<Segment> spare = new ArrayList<>(
-				this.segments.stream().filter((segment) -> slugs.stream().noneMatch(segment::hasSlug)).toList());
+		List<String> slugs = slugs(drafts);
+		List<Segment> spare = new ArrayList<>(unnamed(slugs));
 		for (int i = 0; i < drafts.size(); i++) {
 			String slug = slugs.get(i);
 			Segment segment = this.segments.stream()
@@ -129,6 +128,23 @@ class Event {
 		}
 		this.segments.removeAll(spare);
 		this.segments.sort(Comparator.comparingInt(Segment::position));
+	}
+
+	/** The segments that would be gone if these were written. */
+	List<SegmentView> fallingAway(List<DraftSegment> drafts) {
+		List<String> slugs = slugs(drafts);
+		long taken = slugs.stream()
+			.filter((slug) -> this.segments.stream().noneMatch((one) -> one.hasSlug(slug)))
+			.count();
+		return unnamed(slugs).stream().skip(taken).map(Segment::view).toList();
+	}
+
+	private static List<String> slugs(List<DraftSegment> drafts) {
+		return drafts.stream().map((draft) -> Slug.of(draft.name(), "segment")).toList();
+	}
+
+	private List<Segment> unnamed(List<String> slugs) {
+		return this.segments.stream().filter((segment) -> slugs.stream().noneMatch(segment::hasSlug)).toList();
 	}
 
 	private Segment added(Ids ids) {

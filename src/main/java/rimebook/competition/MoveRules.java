@@ -16,9 +16,13 @@ class MoveRules {
 
 	private final ObjectProvider<EventChangeGuard> changeGuards;
 
-	MoveRules(ObjectProvider<CompetitionMoveGuard> moveGuards, ObjectProvider<EventChangeGuard> changeGuards) {
+	private final ObjectProvider<CancellationGuard> cancellationGuards;
+
+	MoveRules(ObjectProvider<CompetitionMoveGuard> moveGuards, ObjectProvider<EventChangeGuard> changeGuards,
+			ObjectProvider<CancellationGuard> cancellationGuards) {
 		this.moveGuards = moveGuards;
 		this.changeGuards = changeGuards;
+		this.cancellationGuards = cancellationGuards;
 	}
 
 	List<CompetitionMove> moves(CompetitionView competition) {
@@ -46,6 +50,16 @@ class MoveRules {
 			.findFirst()
 			.ifPresent((refusal) -> {
 				throw new ConflictException("event-change", refusal);
+			});
+	}
+
+	/** Refuse to let segments go on which something hangs, by which act ever. */
+	void checkRemoval(EventView event, List<SegmentView> segments) {
+		this.cancellationGuards.orderedStream()
+			.flatMap((guard) -> guard.againstRemoving(event, segments).stream())
+			.findFirst()
+			.ifPresent((refusal) -> {
+				throw new ConflictException("removal-refused", refusal);
 			});
 	}
 

@@ -1,5 +1,6 @@
 package rimebook.rulings;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,5 +24,7 @@ interface QuestionRepository extends Repository<Question, UUID> {
 	List<Question> findByCompetitionOrderByAskedAtDesc(UUID competition);
 
 	List<Question> findByEntryOrderByAskedAt(UUID entry);
+
+	List<Question> findBySegmentInOrderByAskedAt(Collection<UUID> segments);
 
 }

@@ -69,6 +69,8 @@ public class Rulings {
 	@Transactional
 	public QuestionView ask(AskQuestion asked, Actor actor) {
 		EntryView entry = this.entries.entry(asked.entry());
+		// Whoever removes the segment meanwhile waits, or is seen here.
+		this.competitions.holding(entry.event());
 		EventView event = this.competitions.event(entry.event());
 		this.stillOpen.require(event.id());
 		checkFits(asked, entry, event);
@@ -171,7 +173,10 @@ public class Rulings {
 			.toList();
 	}
 
-	/** A question about a segment that the event no longer has is about all. */
+	/**
+	 * A question about a segment that the event no longer has is about all; none has come
+	 * to be so since {@link RulingsHangOnIt} keeps the segment.
+	 */
 	private QuestionView view(Question question, List<Ruling> given) {
 		EntryView entry = this.entries.entry(question.entry());
 		EventView event = this.competitions.event(entry.event());

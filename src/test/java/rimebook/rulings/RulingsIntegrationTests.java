@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.util.List;
 import java.util.Map;
 
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -15,10 +16,15 @@ import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
+import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.EventView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -101,6 +107,35 @@ class RulingsIntegrationTests {
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(2))).hasSize(1);
 		assertThat(question.segmentName()).isEqualTo(this.day.event().segments().get(1).name());
+	}
+
+	@Test
+	void aSegmentOnWhichARulingHangsIsNeitherRemovedNorDropped() {
+		QuestionView question = this.rulings.ask(new AskQuestion(this.team.id(), this.day.segment(2),
+				RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
+		assertSegmentStays(2);
+		this.rulings.rule(given(question, 0, Verdict.NOT_ALLOWED, "", ""), REFEREE);
+		assertSegmentStays(2);
+		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
+		this.context.getBean(Cancellations.class).remove(this.day.segment(1), SECRETARY);
+		assertThat(this.rulings.question(question.id()).segmentName()).isEqualTo("Free skating");
+	}
+
+	private void assertSegmentStays(int position) {
+		EventView event = this.day.event();
+		String name = event.segments().get(position - 1).name();
+		DraftEvent all = event.draft();
+		DraftEvent without = new DraftEvent(all.name(), all.method(), all.judges(), all.evenPanelReason(),
+				all.segments().stream().filter((segment) -> !segment.name().equals(name)).toList());
+		for (ThrowingCallable act : List.<ThrowingCallable>of(
+				() -> this.context.getBean(Cancellations.class).remove(this.day.segment(position), SECRETARY),
+				() -> this.context.getBean(Competitions.class)
+					.changeEvent(event.id(), event.version(), without, SECRETARY))) {
+			assertThatExceptionOfType(ConflictException.class).isThrownBy(act)
+				.withMessage("%s asked the referee about %s (element), so %s stays on record. Cancel it instead.",
+						this.team.team().name(), name, name)
+				.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("removal-refused"));
+		}
 	}
 
 	@Test
