@@ -15,8 +15,12 @@ public enum InterruptionCause {
 	/** Boot, blade, costume or prop. */
 	EQUIPMENT("equipment", true);
 
+	/** From memory, as the stand says. */
 	private static final int LONGEST_OWN = 3 * 60;
 
+	/**
+	 * ISU rule 964, paragraph 2, by the Referees Handbook, Synchronized Skating, 2020.
+	 */
 	private static final int LONGEST_WITHOUT_WARM_UP = 10 * 60;
 
 	private final String words;

@@ -25,7 +25,10 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 
 	private static final String RESTART = "restart";
 
-	/** Beyond these seconds the team went on within the allowance of three minutes. */
+	/**
+	 * Beyond these seconds the team went on within the allowance of three minutes. From
+	 * memory, after single skating, so whatever rests on it says so on the page.
+	 */
 	private static final int LONGEST_BY_STEPS = 40;
 
 	/** The unit of the time begins with the seconds of one step. */
@@ -66,9 +69,9 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	private Optional<ClockProposal> interruption(ClockFinding finding) {
 		Optional<DeductionRule> restart = rule(RESTART);
 		if (finding.seconds() > LONGEST_BY_STEPS && restart.isPresent()) {
-			return Optional.of(proposal(finding, restart.get(), 1));
+			return Optional.of(proposal(finding, restart.get(), 1).markedFromMemory());
 		}
-		return rule(INTERRUPTION).map((rule) -> proposal(finding, rule, finding.seconds()));
+		return rule(INTERRUPTION).map((rule) -> proposal(finding, rule, finding.seconds()).markedFromMemory());
 	}
 
 	private Optional<DeductionRule> rule(String item) {

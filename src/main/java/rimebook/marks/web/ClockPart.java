@@ -33,6 +33,10 @@ record ClockPart(String performance, int touches, ClockState state, int run, @Nu
 		List<ClockProposal> proposals) implements LivePart {
 
 	/** Deficient music is reported within the first half minute. */
+	/**
+	 * Until then deficient music is a reason to begin anew: ISU rule 551 as of May 2011
+	 * and ISU Referees Handbook, Synchronized Skating, 2020.
+	 */
 	private static final int EARLY = 30;
 
 	static final ClockPart NONE = new ClockPart("", 0, ClockState.WAITING, 1, null, ClockFace.BLANK, null, null, false,

@@ -19,8 +19,18 @@ import rimebook.marks.StandView;
 @Component
 class ClockProposals {
 
-	/** 0.1 from both marks for each ten seconds or part of it. */
+	/**
+	 * 0.1 from both marks for each ten seconds or part of it: US Figure Skating, rules
+	 * about programme timing, editions of 2006 and 2012. A published amount, so no notice
+	 * is marked as from memory.
+	 */
 	private static final int SECONDS_EACH = 10;
+
+	/**
+	 * No mark loses more than it can have, 6.0 (US Figure Skating, "The 6.0 System": 0 to
+	 * 6.0 in tenths), however long a clock was forgotten. In tenths.
+	 */
+	private static final int MOST = 60;
 
 	private final MessageSource messages;
 
@@ -39,7 +49,7 @@ class ClockProposals {
 	}
 
 	private ClockProposal notice(ClockFinding finding) {
-		int tenths = finding.steps(SECONDS_EACH);
+		int tenths = Math.min(finding.steps(SECONDS_EACH), MOST);
 		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
 				LocaleContextHolder.getLocale());

@@ -10,8 +10,10 @@ import rimebook.tabulation.SegmentKind;
 
 /**
  * Remarks that are often needed; they fill the form and can still be changed. Some name
- * what the judges deduct: falls and elements of the short programme by ISU Communication
- * 1122, time and costume as in US rules of the 6.0 years. The rulebook in force decides.
+ * what the judges deduct, each a published amount: falls and elements of the short
+ * programme (0.1 to 0.6) by ISU Communication 1122 (2001), time by US Figure Skating,
+ * rules about programme timing (2006 and 2012), costume by US Figure Skating, general
+ * deductions (2006), rule 3554. None is from memory. The rulebook in force decides.
  */
 enum QuickRemark {
 

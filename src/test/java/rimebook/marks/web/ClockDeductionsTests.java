@@ -13,7 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import rimebook.marks.ClockFinding;
 import rimebook.marks.NotedDeduction;
+import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.Provenance;
+import rimebook.tabulation.points.RuleSource;
 import rimebook.tabulation.points.RuleTexts;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -64,15 +67,32 @@ class ClockDeductionsTests {
 			.containsExactly(tuple("interruption", 30), tuple("time", 3));
 	}
 
+	/** The amounts may have been looked up; the forty seconds between them were not. */
+	@Test
+	void interruptionIsFromMemoryWhateverItsTableSays() {
+		PointsRules checked = with(this.rules.deductions()
+			.stream()
+			.map((rule) -> new DeductionRule(rule.item(), rule.name(), rule.basis(), rule.unit(), rule.steps(),
+					rule.most(), new RuleSource(Provenance.PUBLISHED, "Rulebook 2025, rule 1")))
+			.toList());
+		assertThat(new ClockDeductions(checked, List.of()).of(List.of(finding(ClockFinding.Fault.INTERRUPTION, 40),
+				finding(ClockFinding.Fault.INTERRUPTION, 41), finding(ClockFinding.Fault.TOO_LONG, 9))))
+			.extracting(ClockProposal::item, ClockProposal::fromMemory)
+			.containsExactly(tuple("interruption", true), tuple("restart", true), tuple("time", false));
+	}
+
 	@Test
 	void whatTheTableDoesNotHaveIsNotProposed() {
-		PointsRules without = new PointsRules(this.rules.id(), this.rules.title(), this.rules.values(),
-				this.rules.trimFrom(), this.rules.tieBreaks(), this.rules.flooredAtZero(),
-				this.rules.disqualifiedPlaces(), this.rules.components(), List.of(), this.rules.elements(),
-				this.rules.settings());
+		PointsRules without = with(List.of());
 		assertThat(new ClockDeductions(without, List.of()).of(List.of(finding(ClockFinding.Fault.TOO_LONG, 9),
 				finding(ClockFinding.Fault.LATE_START, 70), finding(ClockFinding.Fault.INTERRUPTION, 50))))
 			.isEmpty();
+	}
+
+	private PointsRules with(List<DeductionRule> deductions) {
+		return new PointsRules(this.rules.id(), this.rules.title(), this.rules.values(), this.rules.trimFrom(),
+				this.rules.tieBreaks(), this.rules.flooredAtZero(), this.rules.disqualifiedPlaces(),
+				this.rules.components(), deductions, this.rules.elements(), this.rules.settings());
 	}
 
 	private List<ClockProposal> of(List<NotedDeduction> noted, ClockFinding... findings) {
