@@ -59,6 +59,11 @@ public class CrewSigns {
 		return token + "." + signature(token);
 	}
 
+	/** What nobody without the key can make from the text, always the same. */
+	String secretOf(String text) {
+		return signature("secret:" + text);
+	}
+
 	/** Tell whether this service made the sign, and it has not ended. */
 	public boolean isGenuine(String sign) {
 		int dot = sign.lastIndexOf('.');

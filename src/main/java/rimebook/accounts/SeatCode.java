@@ -120,6 +120,12 @@ class SeatCode {
 		return this.askedAt != null && !this.askedRefused && this.askedAt.equals(moment);
 	}
 
+	/** Tell whether that tablet asked after a time and waits for an answer. */
+	boolean isAskedBy(String digest, Instant then) {
+		return digest.equals(this.askedDigest) && this.askedAt != null && !this.askedRefused
+				&& this.askedAt.isAfter(then);
+	}
+
 	SeatQuestion question() {
 		return new SeatQuestion(this.seatId, this.label, this.askedDevice, Objects.requireNonNull(this.askedAt),
 				this.device, this.lastHeardAt);

@@ -109,14 +109,47 @@ public class SeatCodes {
 	 */
 	@Transactional
 	public SeatPairing pair(String code, String device, @Nullable SeatGrant held) {
-		SeatCode seat = this.codes.findByCodeDigest(this.digests.of(code)).orElseThrow(SeatCodes::unknown);
-		boolean own = held != null && held.seat().equals(seat.grant().seat());
-		return (!own && seat.isLive(this.clock.instant().minus(SeatTakeovers.ALIVE))) ? ask(seat, device)
-				: pair(seat, device);
+		return pair(code, device, held, null);
 	}
 
-	private SeatPairing ask(SeatCode seat, String device) {
-		String token = this.signs.signed(this.tokens.token());
+	/**
+	 * As {@link #pair(String, String, SeatGrant)}; the same request sent again gets the
+	 * same token, and nothing is done a second time.
+	 * @param request what the request is known by, made at random; {@code null} for one
+	 * that is only sent once
+	 */
+	@Transactional
+	public SeatPairing pair(String code, String device, @Nullable SeatGrant held, @Nullable UUID request) {
+		String digest = this.digests.of(code);
+		SeatCode seat = this.codes.findByCodeDigest(digest).orElseThrow(SeatCodes::unknown);
+		String token = token(digest, request);
+		Optional<SeatPairing> before = before(seat, token);
+		if (before.isPresent()) {
+			return before.get();
+		}
+		boolean own = held != null && held.seat().equals(seat.grant().seat());
+		return (!own && seat.isLive(this.clock.instant().minus(SeatTakeovers.ALIVE))) ? ask(seat, token, device)
+				: pair(seat, token, device);
+	}
+
+	/**
+	 * Of a request that may come twice the token is made from it with the service's key,
+	 * since no token is kept from which the first answer could be given again.
+	 */
+	private String token(String digest, @Nullable UUID request) {
+		return this.signs
+			.signed((request != null) ? this.signs.secretOf("seat:" + digest + ":" + request) : this.tokens.token());
+	}
+
+	/** What this very request led to before, while that still holds. */
+	private Optional<SeatPairing> before(SeatCode seat, String token) {
+		String digest = SecretTokens.digest(token);
+		boolean held = seat.isHeldBy(digest);
+		boolean waits = seat.isAskedBy(digest, this.clock.instant().minus(SeatTakeovers.KEPT));
+		return (held || waits) ? Optional.of(new SeatPairing(seat.grant(), token, !held)) : Optional.empty();
+	}
+
+	private SeatPairing ask(SeatCode seat, String token, String device) {
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.ask(SecretTokens.digest(token), name, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
 		SeatGrant grant = seat.grant();
@@ -128,8 +161,7 @@ public class SeatCodes {
 		return new SeatPairing(grant, token, true);
 	}
 
-	private SeatPairing pair(SeatCode seat, String device) {
-		String token = this.signs.signed(this.tokens.token());
+	private SeatPairing pair(SeatCode seat, String token, String device) {
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.pair(SecretTokens.digest(token), name, this.clock.instant());

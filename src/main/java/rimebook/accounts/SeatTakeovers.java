@@ -26,7 +26,7 @@ public class SeatTakeovers {
 	static final Duration ALIVE = Duration.ofMinutes(1);
 
 	/** A question older than this is nobody's any more. */
-	private static final Duration KEPT = Duration.ofMinutes(10);
+	static final Duration KEPT = Duration.ofMinutes(10);
 
 	private final SeatCodeRepository codes;
 

@@ -76,7 +76,7 @@ class JoinController {
 
 	private SeatPairing pair(JoinForm form, Device device, @Nullable Object who) {
 		SeatGrant held = (who instanceof SeatPrincipal tablet) ? tablet.seat() : null;
-		return this.seats.pair(Required.text("code", form.code(), 40), device.description(), held);
+		return this.seats.pair(Required.text("code", form.code(), 40), device.description(), held, form.request());
 	}
 
 	/** A tablet that waits for the referee's word looks again every few seconds. */

@@ -33,14 +33,21 @@ class SeatPairingApiController {
 
 	@PostMapping(path = "/api/seat-pairings", consumes = MediaType.APPLICATION_JSON_VALUE)
 	ResponseEntity<PairingResponse> pair(@Valid @RequestBody PairingRequest request, Device device) {
-		SeatPairing pairing = this.seats.pair(request.given(), device.description(), null);
+		SeatPairing pairing = this.seats.pair(request.given(), device.description(), null, request.request());
 		return ResponseEntity.status(pairing.waiting() ? HttpStatus.ACCEPTED : HttpStatus.OK)
 			.body(PairingResponse.of(pairing));
 	}
 
-	/** The code of the seat slip. */
-	record PairingRequest(@NotBlank(message = "is missing; give the 8 letters and digits of the seat slip") @Size(
-			max = 40, message = "is too long; give the 8 letters and digits of the seat slip") @Nullable String code) {
+	/**
+	 * The code of the seat slip.
+	 *
+	 * @param request made at random by the program, {@code null} for none: the same code
+	 * sent again with it is answered alike and done once
+	 */
+	record PairingRequest(
+			@NotBlank(message = "is missing; give the 8 letters and digits of the seat slip") @Size(max = 40,
+					message = "is too long; give the 8 letters and digits of the seat slip") @Nullable String code,
+			@Nullable UUID request) {
 
 		String given() {
 			return (this.code != null) ? this.code : "";

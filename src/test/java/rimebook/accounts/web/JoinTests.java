@@ -48,9 +48,10 @@ class JoinTests {
 
 	@BeforeEach
 	void oneSeatHasACode() {
-		given(this.seats.pair(anyString(), anyString(), any()))
+		given(this.seats.pair(anyString(), anyString(), any(), any()))
 			.willThrow(new RuleViolationException("seat-code-unknown", "code", "No seat has this code."));
-		given(this.seats.pair(eq("ABCD 2345"), anyString(), any())).willReturn(new SeatPairing(SEAT, "a-token", false));
+		given(this.seats.pair(eq("ABCD 2345"), anyString(), any(), any()))
+			.willReturn(new SeatPairing(SEAT, "a-token", false));
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
 		given(this.seats.grantOf("a-token")).willReturn(Optional.of(SEAT));
 	}
@@ -82,7 +83,7 @@ class JoinTests {
 
 	@Test
 	void aSecondTabletWaitsForTheRefereesWord() {
-		given(this.seats.pair(eq("SECOND"), anyString(), any()))
+		given(this.seats.pair(eq("SECOND"), anyString(), any(), any()))
 			.willReturn(new SeatPairing(SEAT, "another-token", true));
 		MvcTestResult asked = post("SECOND");
 		assertThat(asked).hasRedirectedUrl("/judge/waiting");
@@ -104,7 +105,7 @@ class JoinTests {
 
 	@Test
 	void aProgramThatWaitsIsToldByTheStatus() {
-		given(this.seats.pair(eq("SECOND"), anyString(), any()))
+		given(this.seats.pair(eq("SECOND"), anyString(), any(), any()))
 			.willReturn(new SeatPairing(SEAT, "another-token", true));
 		assertThat(pair("{\"code\":\"SECOND\"}")).hasStatus(HttpStatus.ACCEPTED);
 	}
@@ -124,7 +125,7 @@ class JoinTests {
 		assertThat(post(" ")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("The field &#39;code&#39; is empty");
-		then(this.seats).should(never()).pair(anyString(), anyString(), any());
+		then(this.seats).should(never()).pair(anyString(), anyString(), any(), any());
 	}
 
 	private MvcTestResult post(String code) {
@@ -168,7 +169,7 @@ class JoinTests {
 			.uri("/api/seat-pairings")
 			.contentType(MediaType.APPLICATION_FORM_URLENCODED)
 			.content("code=ABCD2345")).hasStatus(HttpStatus.UNSUPPORTED_MEDIA_TYPE);
-		then(this.seats).should(never()).pair(anyString(), anyString(), any());
+		then(this.seats).should(never()).pair(anyString(), anyString(), any(), any());
 	}
 
 	private MvcTestResult pair(String body) {
