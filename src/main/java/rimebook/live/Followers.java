@@ -12,6 +12,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.pages.Network;
+
 /**
  * All open connections, by competition. There are never more than the settings allow, in
  * all and from one address; who comes then polls.
@@ -45,7 +47,7 @@ class Followers {
 	 * @return nobody if there are as many as there may be
 	 */
 	Optional<Follower> join(String slug, String address, Line line) {
-		String group = AddressGroup.of(address);
+		String group = Network.of(address);
 		if (!takePlace(group)) {
 			return Optional.empty();
 		}

@@ -21,6 +21,7 @@ import rimebook.accounts.CodeDoor;
 import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignInName;
+import rimebook.pages.Network;
 import rimebook.web.AttemptLimits.Attempt;
 
 /** Slows down whoever guesses at passwords, seat codes or the set-up link. */

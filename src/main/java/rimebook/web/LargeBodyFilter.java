@@ -30,7 +30,7 @@ class LargeBodyFilter extends HttpFilter {
 	}
 
 	private static boolean isLarge(HttpServletRequest request) {
-		boolean form = !request.getRequestURI().startsWith(request.getContextPath() + "/api/");
+		boolean form = !RoutedPath.isOfPrograms(RoutedPath.of(request));
 		boolean file = request.getContentType() != null && request.getContentType().startsWith("multipart/");
 		return form && (file || request.getContentLengthLong() > DoorValve.SMALL
 				|| request.getHeader("Transfer-Encoding") != null);

@@ -15,6 +15,7 @@ import org.springframework.security.web.savedrequest.RequestCache;
 
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignedIn;
+import rimebook.pages.Network;
 
 /**
  * Notes how a sign-in ended, and leads on: to the page asked for, or back to the form.

@@ -1,4 +1,4 @@
-package rimebook.web;
+package rimebook.pages;
 
 import java.net.Inet6Address;
 import java.net.InetAddress;
@@ -12,7 +12,7 @@ import jakarta.servlet.http.HttpServletRequest;
  * its address anew as often as it likes, within the 64 bits that its network leaves it
  * (RFC 8981), so there the network is what counts.
  */
-final class Network {
+public final class Network {
 
 	private static final int PREFIX_BYTES = 8;
 
@@ -20,17 +20,18 @@ final class Network {
 	}
 
 	/** The address, or for IPv6 its network: {@code 2001:db8:0:1:0:0:0:0/64}. */
-	static String of(HttpServletRequest request) {
+	public static String of(HttpServletRequest request) {
 		return of(request.getRemoteAddr());
 	}
 
-	static String of(String address) {
+	/** The same for an address as it is written. */
+	public static String of(String address) {
 		if (!address.contains(":")) {
 			return address;
 		}
 		try {
-			return (InetAddress.getByName(address) instanceof Inet6Address long6) ? prefix(long6)
-					: InetAddress.getByName(address).getHostAddress();
+			InetAddress read = InetAddress.getByName(address.replaceFirst("%.*", ""));
+			return (read instanceof Inet6Address long6) ? prefix(long6) : read.getHostAddress();
 		}
 		catch (UnknownHostException ex) {
 			return address;

@@ -1,4 +1,4 @@
-package rimebook.web;
+package rimebook.pages;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,7 +15,10 @@ class NetworkTests {
 			2001:db8:0:1:a:b:c:d,      2001:db8:0:1:0:0:0:0/64
 			2001:db8:0:1::7,           2001:db8:0:1:0:0:0:0/64
 			2001:db8:0:2::7,           2001:db8:0:2:0:0:0:0/64
+			2001:db8::1:2:3:4:5,       2001:db8:0:1:0:0:0:0/64
+			2001:DB8:0:1::7,           2001:db8:0:1:0:0:0:0/64
 			fe80::1%1,                 fe80:0:0:0:0:0:0:0/64
+			fe80::1%nowhere0,          fe80:0:0:0:0:0:0:0/64
 			""")
 	void devicesOfOneNetworkAreCountedTogether(String address, String network) {
 		assertThat(Network.of(address)).isEqualTo(network);
