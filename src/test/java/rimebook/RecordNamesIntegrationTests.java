@@ -87,6 +87,22 @@ class RecordNamesIntegrationTests {
 		assertThat(read.zone()).isEqualTo(this.names.zone());
 	}
 
+	/** Helsinki is two hours ahead in winter and three in summer. */
+	@Test
+	void momentsInsideTextsAreToldByTheRinksClock() {
+		SmallCompetition day = SmallCompetition.running(this.context, 1, 3);
+		RecordLine line = new RecordLine(1, 2, Instant.EPOCH, "Rune Frost", "person:1", "referee", "test", "event",
+				day.event().id().toString(), "protest.confirmed",
+				"handed in at 2027-02-13T22:30:05.123Z, as Bo Tally wrote down", "from 2027-07-01T10:00:00Z on",
+				"no moment: 2027-99-13T22:30:05Z", "", "", "");
+		ReadableLine read = this.names.of(List.of(line)).get(0);
+		assertThat(read.before()).isEqualTo("handed in at 14 February 2027, 00:30:05 EET, as Bo Tally wrote down");
+		assertThat(read.after()).isEqualTo("from 1 July 2027, 13:00:00 EEST on");
+		assertThat(read.reason()).isEqualTo("no moment: 2027-99-13T22:30:05Z");
+		assertThat(read.isShortened()).isTrue();
+		assertThat(read.line().before()).contains("2027-02-13T22:30:05.123Z");
+	}
+
 	private void post(SmallCompetition day) {
 		this.context.getBean(ResultPublication.class)
 			.post(day.segment(1), this.context.getBean(Standings.class).result(day.segment(1)).orElseThrow().version(),
