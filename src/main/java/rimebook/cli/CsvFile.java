@@ -3,7 +3,9 @@ package rimebook.cli;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -70,20 +72,46 @@ record CsvFile(String name, List<String> header, long headerLine, List<Row> rows
 	 */
 	static String text(String name) {
 		try {
-			String text = StandardCharsets.UTF_8.newDecoder()
-				.decode(ByteBuffer.wrap(Files.readAllBytes(Path.of(name))))
-				.toString();
+			String text = decoded(name, Files.readAllBytes(Path.of(name)));
 			return text.startsWith("\uFEFF") ? text.substring(1) : text;
 		}
 		catch (NoSuchFileException | InvalidPathException ex) {
 			throw InputException.of(name, "there is no such file");
 		}
-		catch (CharacterCodingException ex) {
-			throw InputException.of(name, "the file is not UTF-8 text; expected CSV in UTF-8");
-		}
 		catch (IOException ex) {
 			throw InputException.of(name, "the file cannot be read");
 		}
+	}
+
+	private static String decoded(String name, byte[] bytes) {
+		CharBuffer text = CharBuffer.allocate(bytes.length);
+		ByteBuffer left = ByteBuffer.wrap(bytes);
+		CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+		CoderResult end = decoder.decode(left, text, true);
+		text.flip();
+		if (end.isError()) {
+			throw notText(name, text.toString(), Byte.toUnsignedInt(left.get(left.position())));
+		}
+		return text.toString();
+	}
+
+	/**
+	 * Say where the first byte stands that is no text.
+	 * @param before what could be read up to it
+	 */
+	private static InputException notText(String name, String before, int wrong) {
+		long line = 1;
+		int column = 1;
+		boolean quoted = false;
+		for (int i = 0; i < before.length(); i++) {
+			char sign = before.charAt(i);
+			boolean ends = sign == '\n' || (sign == '\r' && !before.startsWith("\n", i + 1));
+			quoted ^= sign == '"';
+			line += ends ? 1 : 0;
+			column = (ends && !quoted) ? 1 : column + ((sign == ',' && !quoted) ? 1 : 0);
+		}
+		return InputException.at(name, line, column,
+				"the file is not UTF-8 text (byte %02X); expected CSV in UTF-8".formatted(wrong));
 	}
 
 	private static List<Row> rows(String text) {

@@ -275,8 +275,28 @@ class TabulateCommandTests {
 			.isEqualTo(new CliRun(2, "", this.folder + ": the file cannot be read\n"));
 		Path latin = Files.write(this.folder.resolve("latin.csv"),
 				"entry,J1\nÉtoile,1\n".getBytes(StandardCharsets.ISO_8859_1));
+		assertThat(CliRun.of("tabulate", "--method", "majority", latin.toString())).isEqualTo(new CliRun(2, "",
+				latin + ":line 2, column 1: the file is not UTF-8 text (byte C9); expected CSV in UTF-8\n"));
+	}
+
+	/** ISO 8859-1; what is written as % is a byte that cannot stand in UTF-8. */
+	@ParameterizedTest
+	@CsvSource({ "%, 1, 1", "'entry,J%', 1, 2", "'entry,J1\\n%,1', 2, 1", "'entry,J1\\r\\nA,1\\r\\nB,%', 3, 2",
+			"'entry,J1\\rA,%', 2, 2", "'entry,J1\\n\\nA,%', 3, 2", "'entry,J1\\n\"A, B\",%', 2, 2",
+			"'entry,J1\\n\"A\\nB\",%', 3, 2" })
+	void theFirstByteThatIsNoTextIsFound(String content, int line, int column) throws IOException {
+		String typed = content.replace("\\n", "\n").replace("\\r", "\r").replace('%', 'É') + ",É";
+		Path latin = Files.write(this.folder.resolve("latin.csv"), typed.getBytes(StandardCharsets.ISO_8859_1));
 		assertThat(CliRun.of("tabulate", "--method", "majority", latin.toString()))
-			.isEqualTo(new CliRun(2, "", latin + ": the file is not UTF-8 text; expected CSV in UTF-8\n"));
+			.isEqualTo(new CliRun(2, "", latin + ":line " + line + ", column " + column
+					+ ": the file is not UTF-8 text (byte C9); expected CSV in UTF-8\n"));
+	}
+
+	@Test
+	void aCharacterThatIsCutOffAtTheEndIsFound() throws IOException {
+		Path cut = Files.write(this.folder.resolve("cut.csv"), new byte[] { 'a', ',', 'b', (byte) 0xC3 });
+		assertThat(CliRun.of("tabulate", "--method", "majority", cut.toString()).err())
+			.isEqualTo(cut + ":line 1, column 2: the file is not UTF-8 text (byte C3); expected CSV in UTF-8\n");
 	}
 
 	@Test
