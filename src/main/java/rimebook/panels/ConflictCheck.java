@@ -73,7 +73,7 @@ class ConflictCheck {
 		if (!grounds.isEmpty() && seating.overrideReason().isEmpty()) {
 			throw new RuleViolationException("official-bound", "official", official.name() + " is bound to this event: "
 					+ String.join("; ", grounds)
-					+ ". Nobody judges a team they are bound to (Skate Canada rule 2502; own club: common practice); "
+					+ ". Nobody judges a team they are bound to (Skate Canada rule 2502, as on info.skatecanada.ca, edition not stated there; own club: common practice); "
 					+ "the rulebook in force decides. Choose somebody else, or give the reason for an override.");
 		}
 		return grounds.isEmpty() ? Allowance.NONE : new Allowance(seating.overrideReason(), grounds);

@@ -235,7 +235,8 @@ class PanelsIntegrationTests {
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, mara))
 			.withMessageContaining("Embers, Lanterns")
 			.withMessageContaining("Mara Lind is bound to this event: own club")
-			.withMessageContaining("rulebook in force decides")
+			.withMessageContaining("(Skate Canada rule 2502, as on info.skatecanada.ca, edition not stated there; "
+					+ "own club: common practice); the rulebook in force decides")
 			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("official-bound"));
 		assertThat(this.panels.ofEvent(this.junior).missing()).contains("Judge 1");
 	}

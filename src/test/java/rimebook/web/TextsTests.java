@@ -104,6 +104,18 @@ class TextsTests {
 		assertThat(wrong).isEmpty();
 	}
 
+	/** A number alone is that of many rulebooks. */
+	@Test
+	void aRuleIsNamedWithWhosItIsAndItsEdition() throws IOException {
+		Pattern numbered = Pattern.compile("\\brule \\d+");
+		List<String> rules = new ArrayList<>();
+		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+			text(file).lines().filter((line) -> numbered.matcher(line).find()).forEach(rules::add);
+		}
+		assertThat(rules).isNotEmpty()
+			.allMatch((line) -> line.matches(".*\\b(ISU|Skate Canada|US Figure Skating) rule \\d+.*\\b20\\d\\d\\b.*"));
+	}
+
 	private static Resource[] templates() throws IOException {
 		return FILES.getResources("classpath:templates/**/*.html");
 	}
