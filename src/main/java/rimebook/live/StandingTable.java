@@ -87,6 +87,12 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 			return figure(this.row, code);
 		}
 
+		/** The same as a number, for words that differ by it. */
+		public @Nullable BigDecimal number(String code) {
+			String value = figure(code);
+			return (value != null) ? new BigDecimal(value) : null;
+		}
+
 		/** The key of the words for its majority; nothing is better than 1st. */
 		public String majorityKey() {
 			return "1".equals(figure("majority-place")) ? "live.decided.majority.first" : "live.decided.majority";

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.time.Instant;
@@ -50,7 +51,7 @@ class WordsTests {
 	void everyTextCanBeFilledIn(String language) {
 		Properties texts = texts(language);
 		texts.stringPropertyNames()
-			.forEach((key) -> assertThat(MessageFormat.format(texts.getProperty(key), 1, 2, 3)).as(key)
+			.forEach((key) -> assertThat(MessageFormat.format(texts.getProperty(key), 1, 2, 3, 4)).as(key)
 				.doesNotContain("{")
 				.isNotBlank());
 	}
@@ -63,6 +64,16 @@ class WordsTests {
 		assertThat(MessageFormat.format(texts.getProperty("live.standing.after"), 1, 3)).isEqualTo(after);
 		assertThat(MessageFormat.format(texts.getProperty("live.standing.all"), 1)).isEqualTo(all);
 		assertThat(MessageFormat.format(texts.getProperty("live.standing.all"), 3)).contains("3");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "0, 0, '0 voittoa, 0 tuomariääntä'", "0.5, 5, '0,5 voittoa, 5 tuomariääntä'",
+			"1, 1, '1 voitto, 1 tuomariääni'", "1.5, 8, '1,5 voittoa, 8 tuomariääntä'",
+			"11, 81, '11 voittoa, 81 tuomariääntä'" })
+	void oneWinAndOneJudgeAreSpokenOfAsOneInFinnish(BigDecimal wins, BigDecimal judges, String decided) {
+		assertThat(MessageFormat.format(texts("_fi").getProperty("live.decided.wins"), FINNISH.figure(wins.toString()),
+				judges.toString(), wins, judges))
+			.isEqualTo(decided);
 	}
 
 	@Test
