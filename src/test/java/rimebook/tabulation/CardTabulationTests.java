@@ -56,6 +56,10 @@ class CardTabulationTests {
 				+ "behind B, whose majority was for 1st; ahead of C, whose majority was for 4th or better.");
 	}
 
+	/**
+	 * The mean is a setting from memory: published places do not exclude it, Washington
+	 * Post, 23 February 1980, has 1,1,3.
+	 */
 	@Test
 	void threeLevelCardsShareTheMeanOfThreeOrdinals() {
 		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withSharedOrdinals(SharedOrdinals.MEAN),
@@ -104,6 +108,10 @@ class CardTabulationTests {
 		assertThat(standing.row("B").orElseThrow().why()).isEqualTo("No place: disqualified.");
 	}
 
+	/**
+	 * Who is disqualified is in no result, and whether the place is left is a setting:
+	 * from memory. A shared place leaves the next one out: common practice.
+	 */
 	@Test
 	void placeLevelWithADisqualifiedTeamIsNotCalledShared() {
 		SegmentStanding standing = PlacementTabulation.ofCards(FREE, List.of(skated("A", HIGH), skated("B", HIGH),

@@ -103,6 +103,12 @@ class CombinationTests {
 					"No place yet: nothing skated so far.");
 	}
 
+	/**
+	 * Whoever did not reach the last segment follows those who did, in the order of the
+	 * last one skated: published results of Worlds 1997 to 2000, iceskatingintnl.com. 20,
+	 * 30 and 50 per cent: goldenskate.com, March 2004. The order by the total so far is a
+	 * setting from memory.
+	 */
 	@Test
 	void incompleteTeamsOfThreeSegmentsGoByTheSegmentReached() {
 		CombinationRules rules = CombinationRules.ofFactors(20, 30, 50);
@@ -128,6 +134,11 @@ class CombinationTests {
 			.containsExactly("1 A", "2 B", "3 E", "4 D", "5 C");
 	}
 
+	/**
+	 * No place for who withdrew, and no earlier place moves up: results of Worlds 1997,
+	 * men, and Worlds 2000, pairs, iceskatingintnl.com. Not finished and disqualified
+	 * alike: from memory.
+	 */
 	@Test
 	void teamsThatLeaveKeepNoPlaceAndMoveNobodyInEarlierSegments() {
 		EventStanding standing = combine(EntryPlaces.of("A", 4, 1), EntryPlaces.of("B", 2, 2),

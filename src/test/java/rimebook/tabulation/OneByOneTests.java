@@ -101,6 +101,10 @@ class OneByOneTests {
 		assertThat(OneByOneTable.of(rules, standing).cell("A", "B")).isEqualTo(new OneByOneTable.Cell(wins, 2));
 	}
 
+	/**
+	 * A setting, since no rule text was found for an even comparison; half a win is from
+	 * memory. The sentence is our own.
+	 */
 	@Test
 	void rivalWithHalfAWinIsSaidSo() {
 		SegmentStanding standing = tabulate(RULES.withEqualJudgesInFavour(EqualJudgesInFavour.HALF_EACH),

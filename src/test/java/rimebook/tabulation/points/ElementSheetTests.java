@@ -101,6 +101,10 @@ class ElementSheetTests {
 		assertThat(sheet.authorise().judged().get(0)).isEqualTo(JudgedElement.of(1, code, 1, 2, 3));
 	}
 
+	/**
+	 * No value, no grades: Technical Handbook for Synchronized Skating 2018-19. That they
+	 * are kept and asked about when it comes back is common practice.
+	 */
 	@Test
 	void losingTheValueVoidsTheGradesAndRegainingItAsksToConfirm() {
 		ElementSheet without = submitted(GRADED).change(1, "ME4", ElementWorth.NO_VALUE);
@@ -141,6 +145,11 @@ class ElementSheetTests {
 		assertThat(sheet.restore(3).elements().get(2).state()).isEqualTo(ElementState.CALLED);
 	}
 
+	/**
+	 * The majority of the technical panel decides what is reviewed: ISU, Synchronized
+	 * Skating, ISU Judging System. Then the controller authorises the list: Skate Canada,
+	 * definition of the technical controller. The states themselves are common practice.
+	 */
 	@Test
 	void aReviewMustBeDecidedFirst() {
 		ElementSheet sheet = submitted(GRADED).review(2);
@@ -194,6 +203,10 @@ class ElementSheetTests {
 			.hasMessageContaining("for 2 elements;");
 	}
 
+	/**
+	 * An absent mark is none, never 0: recomputed from published protocols. That a judge
+	 * may leave the panel of one team is common practice.
+	 */
 	@Test
 	void anAbsentJudgeIsAskedNothingAndCountsNothing() {
 		ElementSheet sheet = GRADED.submit(1).submit(2).submit(3).call("AC2", ElementWorth.COUNTS).without(2);
@@ -208,6 +221,7 @@ class ElementSheetTests {
 				JudgedElement.of(2, "PB3", -1, null, 1), JudgedElement.of(3, "AC2", 1, null, 1));
 	}
 
+	/** Common practice, as for any absent judge. */
 	@Test
 	void aJudgeWhoLeavesAfterSubmittingIsNoLongerListed() {
 		assertThat(submitted(GRADED).without(3).submitted()).containsExactlyInAnyOrder(1, 2);

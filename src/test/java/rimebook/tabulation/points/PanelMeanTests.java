@@ -52,6 +52,11 @@ class PanelMeanTests {
 		assertThat(mean.sum()).isEqualTo(new Points(900));
 	}
 
+	/**
+	 * One highest and one lowest are left out, whatever others are equal to them: Skate
+	 * Canada, article 105, paragraphs 1.4 and 1.5 (before 2018), and STARSkate CPC
+	 * Calculation Principles 2005-2006.
+	 */
 	@Test
 	void dropsOneCopyOnlyOfEqualMarks() {
 		PanelMean mean = mean(300, 300, 300, 300, 300);
@@ -76,6 +81,10 @@ class PanelMeanTests {
 		assertThat(mean(425).working()).isEqualTo("4.25; 4.25 / 1 = 4.25, rounded 4.25");
 	}
 
+	/**
+	 * From five marks on: Skate Canada, article 105, paragraph 1.5 (before 2018). Other
+	 * thresholds are a setting, since rules of other years may differ: common practice.
+	 */
 	@Test
 	void thresholdIsARule() {
 		assertThat(PanelMean.of(marks(100, 200, 600), 3).mean()).isEqualTo(new Points(200));

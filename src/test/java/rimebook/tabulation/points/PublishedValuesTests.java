@@ -41,6 +41,10 @@ class PublishedValuesTests {
 			.allSatisfy((code) -> assertThat(PublishedRules.RULES.nameOf(code)).isNotEqualTo(code).contains("level"));
 	}
 
+	/**
+	 * ISU Communication 2693, 2 April 2025: base values of GL and ME with one and two
+	 * downgrades.
+	 */
 	@Test
 	void aDowngradeTakesAQuarterAndThreeQuartersOfAPoint() {
 		this.values.values().forEach((code, value) -> {
