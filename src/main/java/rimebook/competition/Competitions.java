@@ -185,7 +185,10 @@ public class Competitions {
 		Event event = holdEvent(id);
 		event.checkVersion(version);
 		this.rules.checkChange(id);
-		this.rules.checkRemoval(event.view(), event.fallingAway(facts.segments()));
+		List<SegmentView> gone = event.fallingAway(facts.segments());
+		if (!gone.isEmpty()) {
+			this.rules.checkRemoval(event.view(), gone);
+		}
 		this.ruleSets.check(facts);
 		checkName(facts.name(), others(event));
 		String before = event.inWords();
