@@ -96,6 +96,9 @@ public final class Crowd {
 	private void run(int pollers, int streams, int seconds) throws Exception {
 		prepare();
 		this.service.start();
+		Thread crew = new Thread(this::judge, "crew");
+		crew.setDaemon(true);
+		crew.start();
 		try {
 			measure("nobody follows", 0, 0, 10);
 			measure(pollers + " pages poll, " + streams + " have a stream", pollers, streams, seconds);
@@ -122,12 +125,7 @@ public final class Crowd {
 		gather(crowd, pollers, streams);
 		crowd.runUntil(System.nanoTime() + ((pollers > 0) ? 20 : 1) * 1_000_000_000L);
 		forget();
-		Thread crew = new Thread(this::judge, "crew");
-		crew.setDaemon(true);
-		crew.start();
 		crowd.runUntil(System.nanoTime() + seconds * 1_000_000_000L);
-		crew.interrupt();
-		crew.join();
 		System.out.printf(
 				"%s, %d s: %d polls and %d fetches answered, %d turned away, %d signals, %d streams open,"
 						+ " %d connections broke%n",

@@ -23,7 +23,6 @@ import java.util.concurrent.TimeUnit;
 
 import org.springframework.context.ConfigurableApplicationContext;
 
-import rimebook.accounts.SeatCodes;
 import rimebook.marks.PerformanceView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
@@ -98,8 +97,7 @@ public final class PowerCuts {
 			PerformanceView onIce = day.callNext(1);
 			context.getBean(Panels.class).issueCodes(day.event().id(), SmallCompetition.REFEREE);
 			for (SeatView seat : day.seats()) {
-				String code = context.getBean(SeatCodes.class).codeOf(seat.id().value()).orElseThrow();
-				this.tablets.add(new Tablet(onIce.id().toString(), seat.id().toString(), code));
+				this.tablets.add(new Tablet(onIce.id().toString(), seat.id().toString(), seat.code()));
 			}
 		}
 		this.service.start();
