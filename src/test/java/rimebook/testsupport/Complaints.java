@@ -2,6 +2,7 @@ package rimebook.testsupport;
 
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Pattern;
 
 import com.microsoft.playwright.BrowserContext;
 
@@ -12,8 +13,9 @@ import static org.assertj.core.api.Assertions.assertThat;
  */
 public final class Complaints {
 
-	/** The browser's own word on an answer or a connection that a test provoked. */
-	private static final String ANSWER = "Failed to load resource";
+	/** What is said of an answer or a lost connection that a test provoked. */
+	private static final Pattern ANSWER = Pattern
+		.compile("Failed to load resource|htmx:(afterRequest|sendError|responseError|timeout)$");
 
 	private final List<String> heard = new CopyOnWriteArrayList<>();
 
@@ -35,7 +37,7 @@ public final class Complaints {
 
 	/** Expect that no script failed, whatever the service answered. */
 	public void expectNoFault() {
-		assertThat(this.heard).filteredOn((each) -> !each.contains(ANSWER)).isEmpty();
+		assertThat(this.heard).filteredOn(ANSWER.asPredicate().negate()).isEmpty();
 	}
 
 }

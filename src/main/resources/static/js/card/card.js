@@ -103,9 +103,9 @@ export class Card {
 		}
 	}
 
-	/* Whether the referee ended it without marks. */
+	/* Whether the referee ended it without marks; nobody knows before the first look was answered. */
 	isEnded(performance) {
-		return (this.table.ended ?? []).includes(performance);
+		return (this.table?.ended ?? []).includes(performance);
 	}
 
 	/* The performance that was before the judge last, if the referee ended it without marks. */

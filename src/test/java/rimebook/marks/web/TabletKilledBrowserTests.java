@@ -127,14 +127,14 @@ class TabletKilledBrowserTests {
 	}
 
 	private static String words(int round) {
-		int tenths = 1 + round % 59;
+		int tenths = 10 + round % 50;
 		return tenths / 10 + "." + tenths % 10;
 	}
 
 	private List<Integer> expected() {
 		return IntStream.rangeClosed(1, KILLS)
 			.filter((round) -> isSent(round) || round == KILLS)
-			.mapToObj((round) -> 10 * (1 + round % 59))
+			.mapToObj((round) -> 10 * (10 + round % 50))
 			.toList();
 	}
 
