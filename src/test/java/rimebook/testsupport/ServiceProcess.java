@@ -1,5 +1,6 @@
 package rimebook.testsupport;
 
+import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -106,6 +107,22 @@ public final class ServiceProcess implements AutoCloseable {
 	public void kill() throws InterruptedException {
 		if (this.process != null) {
 			this.process.destroyForcibly().waitFor();
+		}
+	}
+
+	/** Bytes of its heap that are in use after a full collection. */
+	public long heapInUse() throws IOException {
+		if (this.process == null) {
+			throw new IllegalStateException("The service is not up");
+		}
+		Process asked = new ProcessBuilder("jcmd", Long.toString(this.process.pid()), "GC.class_histogram").start();
+		try (BufferedReader lines = asked.inputReader()) {
+			return lines.lines()
+				.filter((line) -> line.startsWith("Total"))
+				.map((line) -> line.trim().split("\\s+"))
+				.mapToLong((words) -> Long.parseLong(words[2]))
+				.findFirst()
+				.orElseThrow();
 		}
 	}
 
