@@ -54,6 +54,13 @@
 	document.addEventListener("input", (event) => event.target.form?.dataset.draft && keep(event.target.form));
 	document.addEventListener("submit", (event) => event.target.dataset.draft && sessionStorage.removeItem(key(event.target)));
 	document.body.addEventListener("htmx:oobAfterSwap", restoreNew);
+
+	/* A question that was opened stays open while the part around it is renewed, unless it is about another team. */
+	document.body.addEventListener("htmx:oobBeforeSwap", ({ detail: { target, fragment } }) => {
+		for (const open of target.querySelectorAll("details[open][data-question]")) {
+			fragment.querySelector(`details[data-question="${open.dataset.question}"]`)?.setAttribute("open", "");
+		}
+	});
 	restoreNew();
 
 	document.addEventListener("click", (event) => {

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
@@ -44,6 +46,23 @@ class PointsCommandTests {
 		assertThat(run.err()).isEqualTo("note: without option '--segment' equal totals share the place\n");
 		assertThat(run.out()).contains("\n1,Harbour Lights,64.13,", "\n1,\"Ice, Snow\",64.13,", "\n3,Glacier,");
 		assertThat(run.status()).isZero();
+	}
+
+	/**
+	 * As many as no event has: each place is still explained, in a sentence that ends.
+	 */
+	@Test
+	void twentyThousandLevelEntriesAreToldInShort() {
+		CliRun run = tabulate(level("entry,number,code,J1,J2", "1,X1,1,-1"),
+				level("entry,component,factor,J1,J2", "Timing,2,5.00,5.25"), null, VALUES);
+		assertThat(run.status()).isZero();
+		assertThat(run.out()).hasLineCount(20_001).contains("E10009 and 19989 others").hasSizeLessThan(20_000 * 250);
+	}
+
+	private static String level(String header, String each) {
+		return IntStream.range(10_000, 30_000)
+			.mapToObj((number) -> "E" + number + "," + each)
+			.collect(Collectors.joining("\n", header + "\n", "\n"));
 	}
 
 	@Test

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -110,14 +111,32 @@ class TabulateCommandTests {
 	 */
 	@Test
 	void twentyThousandLevelEntriesAreToldInShort() {
-		StringBuilder file = new StringBuilder("entry,J1,J2,J3\n");
-		IntStream.range(0, 20_000).forEach((i) -> file.append("E").append(10_000 + i).append(",1,1,1\n"));
-		CliRun run = tabulate(file.toString(), "--method", "majority");
+		CliRun run = tabulate(levelEntries("J1,J2,J3", "1,1,1"), "--method", "majority");
 		assertThat(run.status()).isZero();
 		assertThat(run.out()).hasLineCount(20_001)
 			.contains("\n1,E29999,1,3,3,3,\"1st, shared with E10000, E10001, E10002, E10003, E10004, E10005, E10006, "
 					+ "E10007, E10008, E10009 and 19989 others on equal figures: ")
 			.hasSizeLessThan(20_000 * 250);
+	}
+
+	@Test
+	void twentyThousandLevelEntriesAreToldInShortOneByOneToo() {
+		CliRun run = tabulate(levelEntries("J1,J2,J3", "1,1,1"), "--method", "one-by-one");
+		assertThat(run.status()).isZero();
+		assertThat(run.out()).hasLineCount(20_001).contains("E10009 and 19989 others").hasSizeLessThan(20_000 * 250);
+	}
+
+	@Test
+	void twentyThousandLevelTotalsAreToldInShort() {
+		CliRun run = tabulate(levelEntries("place1,place2", "1,1"), "--factors", "0.5,1", "--combine");
+		assertThat(run.status()).isZero();
+		assertThat(run.out()).hasLineCount(20_001).contains("E10009 and 19989 others").hasSizeLessThan(20_000 * 250);
+	}
+
+	private static String levelEntries(String columns, String each) {
+		return IntStream.range(10_000, 30_000)
+			.mapToObj((number) -> "E" + number + "," + each)
+			.collect(Collectors.joining("\n", "entry," + columns + "\n", "\n"));
 	}
 
 	@Test

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -56,6 +57,13 @@ final class CrawledPlaces {
 	private static DraftEvent placement() {
 		List<DraftSegment> free = List.of(CompetitionFixtures.aFree());
 		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", free).signedAtOnce();
+	}
+
+	/** Both ways of judging in one of the states of a day. */
+	List<CrawledPlace> in(String state) {
+		METHODS.forEach((method, draft) -> add(method + ", " + state, draft, 2,
+				Objects.requireNonNull(StatesOfADay.all().get(state))));
+		return this.places;
 	}
 
 	List<CrawledPlace> build() {

@@ -13,11 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ConcurrentSkipListSet;
-import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,8 +31,6 @@ import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
-import org.springframework.web.bind.annotation.RequestMethod;
-import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
 import rimebook.accounts.Role;
@@ -50,27 +46,6 @@ import rimebook.testsupport.Crew;
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:routes;DB_CLOSE_DELAY=-1")
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
 class PagesCrawlIntegrationTests {
-
-	/** Never ends, so it has tests of its own. */
-	private static final Set<String> STREAMS = Set.of("/follow/{competition}/signals");
-
-	/** Shows what went wrong with another page, not one of its own. */
-	private static final Set<String> NOT_PAGES = Set.of("/error", "/actuator");
-
-	/**
-	 * What a variable is where its name does not say it, and what a page has to be asked.
-	 */
-	private static final Map<String, String> NAMED = Map.of("/desk/competitions/{competition}/state",
-			"/desk/competitions/{competition}/state?next={next}", "/desk/officials/{id}", "/desk/officials/{official}",
-			"/desk/people/{id}", "/desk/people/{person}", "/desk/people/{id}/password",
-			"/desk/people/{person}/password", "/problems/{code}", "/problems/stale-version", "/set-up/{token}",
-			"/set-up/no-such-token");
-
-	/** Further looks of a page that are behind a question mark. */
-	private static final Map<String, List<String>> LOOKS = Map.of("/desk/stand/{segment}",
-			List.of("?end={performance}", "?open=absent", "?open=reopen", "?open=call"), "/desk/keying/{segment}",
-			List.of("?performance={performance}"), "/desk/rulings", List.of("?competition={competition}"),
-			"/desk/keying/{segment}/cards/{address}", List.of("?performance={performance}"));
 
 	/** Documents that say in a sentence why there is none yet. */
 	private static final Set<String> WITH_REASON = Set.of("/desk/keying/{segment}/blank-cards.pdf");
@@ -99,10 +74,10 @@ class PagesCrawlIntegrationTests {
 
 	@Test
 	void noPageFailsForAnybodyInAnyState() {
-		List<String> patterns = patterns();
+		List<String> patterns = CrawledPages.patterns(this.mappings);
 		Map<String, RequestPostProcessor> people = people();
 		patterns.stream()
-			.filter((pattern) -> !isOfAPlace(pattern))
+			.filter((pattern) -> !CrawledPages.isOfAPlace(pattern))
 			.forEach((pattern) -> people
 				.forEach((who, identity) -> look(pattern, pattern, who, identity, "nothing there yet")));
 		List<CrawledPlace> places = new CrawledPlaces(this.context).build();
@@ -114,7 +89,7 @@ class PagesCrawlIntegrationTests {
 
 	/** Where a page can differ: everywhere, once for each state of an event, or once. */
 	private static List<CrawledPlace> placesOf(String pattern, List<CrawledPlace> places) {
-		if (!isOfAPlace(pattern)) {
+		if (!CrawledPages.isOfAPlace(pattern)) {
 			return places.subList(0, 1);
 		}
 		// Documents on paper are slow, and data shows what the public pages show.
@@ -126,11 +101,6 @@ class PagesCrawlIntegrationTests {
 		return places.stream().filter((place) -> seen.add(place.event())).toList();
 	}
 
-	/** The page of a tablet is about its own seat, whatever the address. */
-	private static boolean isOfAPlace(String pattern) {
-		return CrawledPlace.hasVariable(pattern) || pattern.matches("(/api)?/judge/.*");
-	}
-
 	/**
 	 * Ask everybody where the page first is, and in every other state those in turn to
 	 * whom it is open.
@@ -140,7 +110,7 @@ class PagesCrawlIntegrationTests {
 		int turn = 0;
 		for (CrawledPlace place : places) {
 			Map<String, RequestPostProcessor> askers = askers(people, place);
-			for (String look : looks(pattern)) {
+			for (String look : CrawledPages.looks(pattern)) {
 				for (String address : place.addresses(look)) {
 					List<String> asked = List.copyOf((readers.isEmpty() || WHOLE) ? askers.keySet()
 							: Set.of(List.copyOf(readers).get(turn++ % readers.size())));
@@ -151,29 +121,6 @@ class PagesCrawlIntegrationTests {
 				}
 			}
 		}
-	}
-
-	private static List<String> looks(String pattern) {
-		return Stream
-			.concat(Stream.of(pattern), LOOKS.getOrDefault(pattern, List.of()).stream().map((look) -> pattern + look))
-			.toList();
-	}
-
-	private List<String> patterns() {
-		Set<String> patterns = new TreeSet<>();
-		this.mappings.forEach((mapping) -> mapping.getHandlerMethods()
-			.keySet()
-			.stream()
-			.filter(PagesCrawlIntegrationTests::isRead)
-			.forEach((info) -> patterns.addAll(info.getPatternValues())));
-		patterns.removeIf((pattern) -> STREAMS.contains(pattern) || NOT_PAGES.stream().anyMatch(pattern::startsWith));
-		assertThat(patterns).hasSizeGreaterThan(70);
-		return patterns.stream().map((pattern) -> NAMED.getOrDefault(pattern, pattern)).toList();
-	}
-
-	private static boolean isRead(RequestMappingInfo info) {
-		Set<RequestMethod> methods = info.getMethodsCondition().getMethods();
-		return methods.isEmpty() || methods.contains(RequestMethod.GET);
 	}
 
 	private Map<String, RequestPostProcessor> people() {

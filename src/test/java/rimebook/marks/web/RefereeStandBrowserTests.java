@@ -11,6 +11,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
 import rimebook.marks.PerformanceView;
+import rimebook.panels.SeatView;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
@@ -63,6 +64,28 @@ class RefereeStandBrowserTests {
 		stand.click("#close");
 		assertThat(stand.locator(".notice")).hasText("The cards are closed and the standing is out.");
 		Tablets.expectAccessible(stand);
+	}
+
+	@Test
+	void theQuestionBeforeClosingStaysOpenWhileThePartAroundItChanges() {
+		SeatView substitute = this.day.seatSubstitute();
+		SegmentId segment = this.day.open(1);
+		PerformanceView skating = this.day.callNext(1);
+		for (int judge = 1; judge <= 3; judge++) {
+			send(skating, judge);
+		}
+		Page stand = stand(segment);
+		stand.click("#close-ask");
+		stand.focus("#close");
+		assertThat(stand.locator("#spare-missing")).isVisible();
+		this.day.send(skating, substitute, 1, new CardMarks(500, 510));
+		assertThat(stand.locator("#spare-missing")).hasCount(0);
+		assertThat(stand.locator("#close")).isVisible();
+		assertThat(stand.locator("#close")).isFocused();
+		stand.keyboard().press("Enter");
+		assertThat(stand.locator(".notice")).hasText("The cards are closed and the standing is out.");
+		this.day.callNext(1);
+		assertThat(stand.locator("#close-missing")).isVisible();
 	}
 
 	@Test

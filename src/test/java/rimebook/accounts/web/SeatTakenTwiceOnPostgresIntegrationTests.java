@@ -1,0 +1,8 @@
+package rimebook.accounts.web;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class SeatTakenTwiceOnPostgresIntegrationTests extends SeatTakenTwiceIntegrationTests {
+
+}
