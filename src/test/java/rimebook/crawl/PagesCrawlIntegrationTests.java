@@ -53,7 +53,7 @@ class PagesCrawlIntegrationTests {
 	/** What a page may answer: itself, nothing new, elsewhere, or a refusal. */
 	private static final Set<Integer> ANSWERS = Set.of(200, 204, 301, 302, 303, 401, 403, 404);
 
-	/** Everybody in every state, not in turns: ten times as long. */
+	/** Everything in every state, not in turns and once for each: twice as long. */
 	private static final boolean WHOLE = "whole".equals(System.getProperty("rimebook.crawl"));
 
 	/** Pages that answer nothing but a refusal: nobody has such a link. */
@@ -92,18 +92,22 @@ class PagesCrawlIntegrationTests {
 		if (!CrawledPages.isOfAPlace(pattern)) {
 			return places.subList(0, 1);
 		}
-		// Documents on paper are slow, and data shows what the public pages show.
 		boolean ofTheEvent = pattern.startsWith("/desk/") && !pattern.contains("{segment}");
-		if (WHOLE || !(ofTheEvent || pattern.endsWith(".pdf") || pattern.startsWith("/api/public/"))) {
+		if (WHOLE || !(ofTheEvent || isSlow(pattern))) {
 			return places;
 		}
 		Set<String> seen = new HashSet<>();
 		return places.stream().filter((place) -> seen.add(place.event())).toList();
 	}
 
+	/** Documents on paper are slow, and data shows what the public pages show. */
+	private static boolean isSlow(String pattern) {
+		return pattern.endsWith(".pdf") || pattern.startsWith("/api/public/");
+	}
+
 	/**
-	 * Ask everybody where the page first is, and in every other state those in turn to
-	 * whom it is open.
+	 * Ask everybody everywhere; what is slow, in every state but the first, only those in
+	 * turn to whom it is open.
 	 */
 	private void walk(String pattern, List<CrawledPlace> places, Map<String, RequestPostProcessor> people) {
 		Set<String> readers = new LinkedHashSet<>();
@@ -112,7 +116,7 @@ class PagesCrawlIntegrationTests {
 			Map<String, RequestPostProcessor> askers = askers(people, place);
 			for (String look : CrawledPages.looks(pattern)) {
 				for (String address : place.addresses(look)) {
-					List<String> asked = List.copyOf((readers.isEmpty() || WHOLE) ? askers.keySet()
+					List<String> asked = List.copyOf((readers.isEmpty() || WHOLE || !isSlow(pattern)) ? askers.keySet()
 							: Set.of(List.copyOf(readers).get(turn++ % readers.size())));
 					asked.stream()
 						.filter((who) -> look(pattern, address, who, Objects.requireNonNull(askers.get(who)),

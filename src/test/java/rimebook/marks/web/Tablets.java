@@ -39,13 +39,19 @@ final class Tablets implements AutoCloseable {
 
 	private final String service;
 
-	private final Browser browser = Chromium.browser();
+	private final Browser browser;
 
 	private final List<BrowserContext> ofProfile = new ArrayList<>();
 
 	private final Complaints complaints = new Complaints();
 
 	Tablets(int port) {
+		this(port, Chromium.browser());
+	}
+
+	/** Tablets with a browser that was told something of its own. */
+	Tablets(int port, Browser browser) {
+		this.browser = browser;
 		PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_RETRY);
 		this.service = "http://localhost:" + port;
 	}
