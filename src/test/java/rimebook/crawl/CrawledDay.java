@@ -109,7 +109,7 @@ final class CrawledDay {
 
 	/** Call, judge and close the next team. */
 	PerformanceView skate() {
-		PerformanceView performance = sent(call(), 3);
+		PerformanceView performance = sent(call(), this.small.seats().size());
 		if (isPoints()) {
 			authorise(performance);
 		}

@@ -1,0 +1,137 @@
+package rimebook.crawl;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.SegmentView;
+import rimebook.entries.ChangeTeam;
+import rimebook.entries.EntryView;
+import rimebook.entries.KnownTeam;
+import rimebook.entries.Renaming;
+import rimebook.testsupport.Chromium;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * What a results desk prints of public pages and hangs on a wall: no sheet that says
+ * nothing, no number in two pieces, names as long as any.
+ */
+@WholeApplication
+@RequiresChromium
+class PrintedPagesBrowserTests {
+
+	private static final String LONG = "The Northern Lanterns of Lake Everwinter Skating Society, Second Team";
+
+	/** Between the margins of a sheet of A4, in CSS pixels. */
+	private static final int WIDTH = 680;
+
+	/** Texts that are one number, or marks with a stroke between, and take two lines. */
+	private static final String BROKEN = """
+			() => {
+				const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+				const broken = [];
+				while (texts.nextNode()) {
+					const range = document.createRange();
+					range.selectNodeContents(texts.currentNode);
+					const tops = new Set([...range.getClientRects()].map((line) => Math.round(line.top)));
+					if (/^\\s*[-+−]?[\\d.,/ ]+\\s*$/.test(texts.currentNode.data) && tops.size > 1) {
+						broken.push(texts.currentNode.data.trim());
+					}
+				}
+				return broken;
+			}""";
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	@ParameterizedTest
+	@EnumSource(names = { "MAJORITY", "POINTS" })
+	void everySheetSaysSomethingAndNoNumberIsBroken(JudgingMethod method) throws IOException {
+		SmallCompetition small = posted(method);
+		String event = "/follow/" + small.competition().slug() + "/" + small.event().slug();
+		List<String> paths = Stream
+			.concat(Stream.of(event),
+					small.event()
+						.segments()
+						.stream()
+						.map(SegmentView::slug)
+						.flatMap((segment) -> Stream.of(event + "/" + segment, event + "/" + segment + "/order")))
+			.toList();
+		try (Page page = Chromium.browser().newPage(new Browser.NewPageOptions().setViewportSize(WIDTH, 960))) {
+			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+			for (String path : paths) {
+				page.navigate("http://localhost:" + this.port + path);
+				page.screenshot(new Page.ScreenshotOptions()
+					.setPath(Path.of("target/screens",
+							"print-" + method + path.substring(event.length()).replace('/', '-') + ".png"))
+					.setFullPage(true));
+				assertThat((List<?>) page.evaluate(BROKEN)).as(path).isEmpty();
+				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path).isEqualTo(WIDTH);
+				List<String> sheets = sheets(page.pdf(new Page.PdfOptions().setFormat("A4")));
+				assertThat(sheets).as(path).hasSizeLessThan(4).noneMatch(String::isBlank);
+				assertThat(sheets.get(0).replaceAll("\\s+", " ")).as(path)
+					.contains(LONG, "Club 2", small.event().name());
+			}
+		}
+	}
+
+	private SmallCompetition posted(JudgingMethod method) {
+		boolean points = method == JudgingMethod.POINTS;
+		SmallCompetition small = SmallCompetition.running(this.context, 12,
+				points ? CompetitionFixtures.aPointsEvent("Senior", 5) : CompetitionFixtures.anEvent("Junior", 9));
+		EntryView entry = small.entries().get(0);
+		Renaming renaming = this.context.getBean(Renaming.class);
+		KnownTeam known = renaming.team(entry.team().id());
+		renaming.change(new ChangeTeam(entry.team().id(), known.version(), LONG + " " + method, ""),
+				SmallCompetition.SECRETARY);
+		CrawledDay day = new CrawledDay(small, this.context);
+		if (points) {
+			day.skateAll();
+		}
+		else {
+			small.open(1);
+			small.skateRest(1);
+			small.open(2);
+			small.skateRest(2);
+		}
+		day.post();
+		return small;
+	}
+
+	private static List<String> sheets(byte[] pdf) throws IOException {
+		List<String> sheets = new ArrayList<>();
+		try (PDDocument document = Loader.loadPDF(pdf)) {
+			for (int number = 1; number <= document.getNumberOfPages(); number++) {
+				PDFTextStripper text = new PDFTextStripper();
+				text.setStartPage(number);
+				text.setEndPage(number);
+				sheets.add(text.getText(document));
+			}
+		}
+		return sheets;
+	}
+
+}
