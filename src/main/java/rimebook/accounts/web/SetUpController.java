@@ -43,6 +43,7 @@ class SetUpController {
 			return "accounts/set-up";
 		}
 		Notice.give(redirect, "accounts.set-up.done");
+		redirect.addFlashAttribute("signInName", form.signInName());
 		return "redirect:/sign-in";
 	}
 
