@@ -20,8 +20,11 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.competition.CompetitionFixtures;
+import rimebook.marks.PerformanceView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
@@ -42,11 +45,11 @@ class TabletKilledBrowserTests {
 
 	private static final int AFTERWARDS = 200;
 
-	private final SmallCompetition day;
-
-	private final SeatView seat;
+	private final ApplicationContext context;
 
 	private final JdbcClient database;
+
+	private SeatView seat;
 
 	@TempDir
 	private Path profile;
@@ -57,12 +60,8 @@ class TabletKilledBrowserTests {
 	private int port;
 
 	TabletKilledBrowserTests(@Autowired ApplicationContext context) {
-		this.day = SmallCompetition.running(context, 2, 3);
-		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
-		this.seat = this.day.seats().get(0);
+		this.context = context;
 		this.database = context.getBean(JdbcClient.class);
-		this.day.open(1);
-		this.day.callNext(1);
 	}
 
 	@AfterEach
@@ -72,42 +71,62 @@ class TabletKilledBrowserTests {
 
 	@Test
 	void nothingThatWasSaidToBeKeptIsLost() {
+		onTheIce(SmallCompetition.running(this.context, 2, 3));
+		killAndLook(new TwoMarks());
+		assertThat(received("select first_mark from card_submission where seat_id = ? order by sequence"))
+			.containsExactlyElementsOf(sent().mapToObj((round) -> 10 * (10 + round % 50)).toList());
+	}
+
+	@Test
+	void nothingOfACardWithGradesIsLost() {
+		PerformanceView skating = onTheIce(
+				SmallCompetition.running(this.context, 2, CompetitionFixtures.aPointsEvent("Senior", 3)));
+		new CalledElements(this.context, skating).call("I4+pi3", "ME4");
+		killAndLook(new Grades());
+		assertThat(received("select sequence from points_card where seat_id = ? order by sequence"))
+			.hasSameSizeAs(sent().boxed().toList());
+	}
+
+	private PerformanceView onTheIce(SmallCompetition day) {
+		this.context.getBean(Panels.class).issueCodes(day.event().id(), SmallCompetition.REFEREE);
+		this.seat = day.seats().get(0);
+		day.open(1);
+		return day.callNext(1);
+	}
+
+	private void killAndLook(Marks marks) {
 		this.tablets = new Tablets(this.port);
 		BrowserContext joining = this.tablets.ofProfile(this.profile);
 		Tablets.join(joining.newPage(), this.seat.code());
 		joining.close();
 		for (int round = 1; round <= KILLS; round++) {
-			markAndKill(round);
+			markAndKill(round, marks);
 		}
 		Page card = this.tablets.ofProfile(this.profile).newPage();
 		card.navigate("/judge/card");
-		expectMarks(card, KILLS);
+		expectMarks(card, KILLS, marks);
 		if (!isSent(KILLS)) {
 			card.click("#send");
 		}
 		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
-		assertThat(received()).containsExactlyElementsOf(expected());
 	}
 
 	/** Every second round the card is sent, in the others it is still being typed. */
-	private void markAndKill(int round) {
+	private void markAndKill(int round, Marks marks) {
 		BrowserContext browser = this.tablets.ofProfile(this.profile);
-		browser.route("**/api/cards/*", Route::abort);
+		browser.route(Pattern.compile("/api/(points-)?cards/"), Route::abort);
 		Page card = browser.newPage();
 		card.navigate("/judge/card");
 		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
 		if (round > 1) {
-			expectMarks(card, round - 1);
+			expectMarks(card, round - 1, marks);
 		}
-		for (String mark : List.of("first", "second")) {
-			card.click("#" + mark);
-			card.keyboard().type(words(round));
-		}
+		marks.give(card, round);
 		if (isSent(round)) {
 			card.click("#send");
 			assertThat(card.locator("#truth")).hasAttribute("data-state", "kept");
 		}
-		expectMarks(card, round);
+		expectMarks(card, round, marks);
 		assertThat(card.locator(".card")).hasAttribute("data-kept", "true");
 		card.waitForTimeout(AFTERWARDS);
 		kill();
@@ -118,31 +137,20 @@ class TabletKilledBrowserTests {
 		return round % 2 == 0;
 	}
 
-	private static void expectMarks(Page card, int round) {
-		assertThat(card.locator("#first .typed")).hasText(words(round));
-		assertThat(card.locator("#second .typed")).hasText(words(round));
+	private static void expectMarks(Page card, int round, Marks marks) {
+		marks.expect(card, round);
 		if (isSent(round)) {
 			assertThat(card.locator("#truth")).hasAttribute("data-state", Pattern.compile("kept|received"));
 		}
 	}
 
-	private static String words(int round) {
-		int tenths = 10 + round % 50;
-		return tenths / 10 + "." + tenths % 10;
+	/** The rounds whose marks were sent, the last one at the end if not before. */
+	private static IntStream sent() {
+		return IntStream.rangeClosed(1, KILLS).filter((round) -> isSent(round) || round == KILLS);
 	}
 
-	private List<Integer> expected() {
-		return IntStream.rangeClosed(1, KILLS)
-			.filter((round) -> isSent(round) || round == KILLS)
-			.mapToObj((round) -> 10 * (10 + round % 50))
-			.toList();
-	}
-
-	private List<Integer> received() {
-		return this.database.sql("select first_mark from card_submission where seat_id = ? order by sequence")
-			.param(this.seat.id().value())
-			.query(Integer.class)
-			.list();
+	private List<Integer> received(String query) {
+		return this.database.sql(query).param(this.seat.id().value()).query(Integer.class).list();
 	}
 
 	/** SIGKILL for the browser of this profile and all its processes. */
@@ -173,6 +181,66 @@ class TabletKilledBrowserTests {
 		catch (PlaywrightException gone) {
 			// As it should be.
 		}
+	}
+
+	/** What a judge gives in a round, other marks each time. */
+	private interface Marks {
+
+		void give(Page card, int round);
+
+		void expect(Page card, int round);
+
+	}
+
+	private static final class TwoMarks implements Marks {
+
+		@Override
+		public void give(Page card, int round) {
+			for (String mark : List.of("first", "second")) {
+				card.click("#" + mark);
+				card.keyboard().type(words(round));
+			}
+		}
+
+		@Override
+		public void expect(Page card, int round) {
+			assertThat(card.locator("#first .typed")).hasText(words(round));
+			assertThat(card.locator("#second .typed")).hasText(words(round));
+		}
+
+		private static String words(int round) {
+			int tenths = 10 + round % 50;
+			return tenths / 10 + "." + tenths % 10;
+		}
+
+	}
+
+	private static final class Grades implements Marks {
+
+		@Override
+		public void give(Page card, int round) {
+			card.click("#elements li:nth-child(1) button");
+			card.click("[data-grade='" + grade(round) + "']");
+			if (round == 1) {
+				card.click("[data-grade='3']");
+				for (String component : List.of("Composition", "Presentation", "Skating Skills")) {
+					card.click("[data-line='component/" + component + "']");
+					card.click("[data-whole='7']");
+				}
+			}
+		}
+
+		@Override
+		public void expect(Page card, int round) {
+			assertThat(card.locator("#elements li:nth-child(1) .line-given")).hasText("+" + grade(round));
+			assertThat(card.locator("#elements li:nth-child(2) .line-given")).hasText("+3");
+			assertThat(card.locator("#components .line-given")).hasText(new String[] { "7.00", "7.00", "7.00" });
+		}
+
+		private static int grade(int round) {
+			return 1 + round % 5;
+		}
+
 	}
 
 }
