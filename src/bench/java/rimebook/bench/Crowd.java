@@ -36,12 +36,12 @@ import rimebook.testsupport.Visitor;
  *
  * <p>
  * Arguments: {@code h2} or {@code postgres}, then the numbers of polling pages (20000),
- * of streams (2000) and of seconds (60). Each page needs an open file here and in the
+ * of streams (2000) and of seconds (180). Each page needs an open file here and in the
  * service: {@code ulimit -n}.
  */
 public final class Crowd {
 
-	private static final int TEAMS = 20;
+	private static final int TEAMS = 60;
 
 	private static final int JUDGES = 5;
 
@@ -90,7 +90,7 @@ public final class Crowd {
 		boolean postgres = arguments.length > 0 && arguments[0].equals("postgres");
 		int pollers = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 20_000;
 		int streams = (arguments.length > 2) ? Integer.parseInt(arguments[2]) : 2000;
-		int seconds = (arguments.length > 3) ? Integer.parseInt(arguments[3]) : 60;
+		int seconds = (arguments.length > 3) ? Integer.parseInt(arguments[3]) : 180;
 		new Crowd(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2()).run(pollers, streams,
 				Math.min(seconds, 600));
 		System.exit(0);
