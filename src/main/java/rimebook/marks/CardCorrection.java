@@ -76,7 +76,7 @@ public class CardCorrection {
 		if (!old.marks().equals(expected)) {
 			throw ConflictException.stale("card");
 		}
-		this.cards.requireMarksTaken(performance.segment(), corrected);
+		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
 		this.submissions.save(new CardSubmission(this.ids.next(), id, seat, old.sequence() + 1, corrected,
 				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ": ";
@@ -88,7 +88,7 @@ public class CardCorrection {
 	}
 
 	private CardSubmission newest(Performance performance, SeatId seat) {
-		this.cards.requirePlacement(performance.segment());
+		this.cards.requirePlacement(this.cards.eventOf(performance.segment()));
 		if (!performance.isClosed()) {
 			throw new ConflictException("card-not-closed",
 					"The cards of start number " + performance.startNumber() + " are not closed.");

@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
@@ -33,7 +34,12 @@ class CountingPanels {
 	}
 
 	CountingPanel of(SegmentId segment) {
-		List<SeatView> seats = this.panels.withCard(this.competitions.eventOf(segment).id());
+		return of(this.competitions.eventOf(segment), segment);
+	}
+
+	/** The same for whoever has read the event already. */
+	CountingPanel of(EventView event, SegmentId segment) {
+		List<SeatView> seats = this.panels.withCard(event.id());
 		return new CountingPanel(seats.stream().filter((seat) -> seat.kind() == SeatKind.JUDGE).toList(),
 				seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).toList(),
 				this.changes.findBySegmentOrderBySequence(segment.value()));

@@ -1,12 +1,14 @@
 package rimebook.marks;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
@@ -66,7 +68,12 @@ public class MarkSubmission {
 		if (sent.isPresent()) {
 			return repeated(sent.get(), card, seat);
 		}
-		return keep(card, performance, countingSeat(performance, seat), actor);
+		EventView event = this.cards.eventOf(performance.segment());
+		SeatView sender = sender(event, performance, seat);
+		this.cards.requirePlacement(event);
+		OpenPerformances.requireOnIce(performance);
+		this.cards.requireMarksTaken(event, card.marks());
+		return keep(card, performance, sender, actor);
 	}
 
 	private static Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
@@ -77,10 +84,8 @@ public class MarkSubmission {
 	}
 
 	private Acknowledgement keep(SubmitCard card, Performance performance, SeatView seat, Actor actor) {
-		this.cards.requirePlacement(performance.segment());
-		OpenPerformances.requireOnIce(performance);
-		this.cards.requireMarksTaken(performance.segment(), card.marks());
-		Optional<CardSubmission> before = Optional.ofNullable(this.cards.newestOf(performance.id()).get(seat.id()));
+		Optional<CardSubmission> before = Optional
+			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
 		requireNewer(card, before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),
 				CardOrigin.JUDGE, this.clock.instant());
@@ -96,8 +101,8 @@ public class MarkSubmission {
 		}
 	}
 
-	private SeatView countingSeat(Performance performance, SeatId id) {
-		return this.cards.senders(performance.segment())
+	private SeatView sender(EventView event, Performance performance, SeatId id) {
+		return this.cards.senders(event, performance.segment())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
 			.findFirst()

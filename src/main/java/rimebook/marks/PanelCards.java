@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
@@ -54,6 +55,11 @@ class PanelCards implements CardBook {
 		return this.panels.of(segment).senders();
 	}
 
+	/** The same for whoever has read the event already. */
+	List<SeatView> senders(EventView event, SegmentId segment) {
+		return this.panels.of(event, segment).senders();
+	}
+
 	@Override
 	public boolean anySentFor(PerformanceId performance) {
 		return this.submissions.existsByPerformance(performance.value()) || this.keyings.any(performance);
@@ -85,9 +91,14 @@ class PanelCards implements CardBook {
 		return newest;
 	}
 
+	/** The event of a segment, for those who ask it several things. */
+	EventView eventOf(SegmentId segment) {
+		return this.competitions.eventOf(segment);
+	}
+
 	/** Refuse a card of two marks for an event that has none. */
-	void requirePlacement(SegmentId segment) {
-		if (this.competitions.eventOf(segment).isJudgedByPoints()) {
+	void requirePlacement(EventView event) {
+		if (event.isJudgedByPoints()) {
 			throw new RuleViolationException("points-card-expected",
 					"This event is judged by points; a card holds grades and components, not two marks.");
 		}
@@ -98,8 +109,8 @@ class PanelCards implements CardBook {
 	 * tabulated with it.
 	 * @throws RuleViolationException {@code zero-mark} on the field of the mark
 	 */
-	void requireMarksTaken(SegmentId segment, CardMarks marks) {
-		if (this.competitions.eventOf(segment).policies().zeroMark() != ZeroMark.REFUSE) {
+	void requireMarksTaken(EventView event, CardMarks marks) {
+		if (event.policies().zeroMark() != ZeroMark.REFUSE) {
 			return;
 		}
 		CardLine zero = (marks.first() == 0) ? CardLine.FIRST : CardLine.SECOND;

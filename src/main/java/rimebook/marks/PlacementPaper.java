@@ -59,7 +59,7 @@ class PlacementPaper implements PaperCards {
 						"The field '" + line.key() + "' needs a mark from 0.0 to 6.0 in steps of 0.1.");
 			}
 		}
-		this.cards.requireMarksTaken(performance.segment(), card.marks());
+		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), card.marks());
 	}
 
 	@Override
