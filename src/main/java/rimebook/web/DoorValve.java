@@ -34,8 +34,9 @@ class DoorValve extends ValveBase {
 	/** The largest body of a form that anybody may send, such as that for signing in. */
 	static final int OF_A_STRANGER = 8 * 1024;
 
-	private static final List<String> PUBLIC = List.of("/follow/", "/api/public/", "/api/openapi/", "/problems/",
-			"/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
+	private static final List<String> PUBLIC = List.of("/follow/", "/api/public/", "/api/openapi/", "/problems/");
+
+	private static final List<String> FILES = List.of("/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
 
 	private static final List<String> FOR_STRANGERS = List.of("/sign-in", "/set-up", "/judge", "/api/seat-pairings");
 
@@ -46,6 +47,8 @@ class DoorValve extends ValveBase {
 	private static final int MOST_LARGE_OF_STRANGERS = 4;
 
 	private final Semaphore visitors;
+
+	private final Semaphore files;
 
 	private final Semaphore newcomers;
 
@@ -67,6 +70,7 @@ class DoorValve extends ValveBase {
 		super(true);
 		this.crew = crew;
 		this.visitors = new Semaphore(settings.visitors());
+		this.files = new Semaphore(settings.files());
 		this.newcomers = new Semaphore(settings.newcomers());
 		this.arrivals = new Arrivals(settings.bodies(), settings.patience());
 		this.arrivalsOfStrangers = new Arrivals(settings.bodies(), settings.patience());
@@ -122,6 +126,9 @@ class DoorValve extends ValveBase {
 	private @Nullable Semaphore places(String path, Request request) {
 		if ("/".equals(path) || fits(path, PUBLIC)) {
 			return this.visitors;
+		}
+		if (fits(path, FILES)) {
+			return this.files;
 		}
 		return this.crew.test(request) ? null : this.newcomers;
 	}

@@ -39,7 +39,7 @@ class DoorTests {
 	private final int crewPort = freePort();
 
 	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
-			new DoorSettings(this.crewPort, 400, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()),
+			new DoorSettings(this.crewPort, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()),
 			(request) -> SEAT.equals(request.getHeader("Authorization")));
 
 	private WebServer server;
@@ -114,6 +114,23 @@ class DoorTests {
 		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
 		assertThat(get("/follow/cup").headers().firstValue("Retry-After")).isPresent();
 		assertThat(get("/sign-in").statusCode()).isEqualTo(503);
+		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
+	}
+
+	/** Whose page is there gets its style sheet too. */
+	@Test
+	void filesHavePlacesOfTheirOwn() throws Exception {
+		for (int i = 0; i < 20; i++) {
+			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+		}
+		TimeUnit.MILLISECONDS.sleep(200);
+		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
+		assertThat(get("/css/rimebook.css").statusCode()).isEqualTo(200);
+		for (int i = 0; i < 20; i++) {
+			say("GET /css/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+		}
+		TimeUnit.MILLISECONDS.sleep(200);
+		assertThat(get("/css/rimebook.css").statusCode()).isEqualTo(503);
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}
 

@@ -82,7 +82,7 @@ class ProxiesTests {
 	}
 
 	private static DoorSettings settings(List<String> proxies) {
-		return new DoorSettings(0, 400, 8, 8, 16, 4, Duration.ofSeconds(2), proxies);
+		return new DoorSettings(0, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), proxies);
 	}
 
 	private static String believed(List<String> proxies, String headers) throws IOException {
