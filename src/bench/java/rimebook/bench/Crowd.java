@@ -31,7 +31,8 @@ import rimebook.testsupport.Visitor;
  * Whether the crew waits behind a crowd. The service has 512 MiB of heap; pages with a
  * stream and pages that poll follow one segment from this process, on the same machine
  * and its cores, and fetch what moved as the script of a page does. Meanwhile a referee
- * calls and closes, and five judges send. Everything stays on this machine's loopback
+ * calls and closes a team every twenty seconds, which all of them then fetch, and nine judges
+ * send and change their cards all that time. Everything stays on this machine's loopback
  * addresses and ends after the time given.
  *
  * <p>
@@ -43,7 +44,16 @@ public final class Crowd {
 
 	private static final int TEAMS = 60;
 
-	private static final int JUDGES = 5;
+	private static final int JUDGES = 9;
+
+	/** How often each judge changes a card; more than anybody does. */
+	private static final int VERSIONS = 8;
+
+	/** From one close to the next, in milliseconds: the demo’s pace, more than ten times life’s. */
+	private static final int PACE = 20_000;
+
+	/** The same in the first minute, by which a service on its way for hours is made up. */
+	private static final int WARMING_PACE = 2000;
 
 	private static final Pattern WAIT = Pattern.compile("Rink-Wait: (\\d+)");
 
@@ -79,6 +89,8 @@ public final class Crowd {
 
 	private int signals;
 
+	private volatile int pace = WARMING_PACE;
+
 	private volatile boolean over;
 
 	private Crowd(List<String> database) {
@@ -104,7 +116,9 @@ public final class Crowd {
 		crew.start();
 		stepBack();
 		try {
-			measure("nobody follows", 0, 0, 30);
+			measure("nobody follows, cold", 0, 0, 60);
+			this.pace = PACE;
+			measure("nobody follows", 0, 0, 60);
 			weigh(streams);
 			measure(pollers + " pages poll, " + streams + " have a stream", pollers, streams, seconds);
 		}
@@ -286,20 +300,20 @@ public final class Crowd {
 		}
 	}
 
-	/** Twenty versions of each card, then the next team. */
+	/** Some versions of each card, then the next team. */
 	private void skate(HttpClient http, Visitor stand, List<String> tokens) throws Exception {
 		String path = "/desk/stand/" + this.segment;
 		stand.open(path).press("form[action$='/call']");
 		String performance = text(http, "GET", "/api/judge/table", "", tokens.get(0))
 			.replaceAll("(?s).*\"now\":\\{\"performance\":\"([^\"]+)\".*", "$1");
-		for (int sequence = 1; sequence <= 20; sequence++) {
+		for (int sequence = 1; sequence <= VERSIONS; sequence++) {
 			for (String token : tokens) {
 				String body = "{\"performance\":\"%s\",\"sequence\":%d,\"first\":5.%d,\"second\":4.%d}"
 					.formatted(performance, sequence, this.random.nextInt(10), this.random.nextInt(10));
 				long start = System.nanoTime();
 				text(http, "PUT", "/api/cards/" + UUID.randomUUID(), body, token);
 				this.acknowledged.add(System.nanoTime() - start);
-				Thread.sleep(50);
+				Thread.sleep(Math.max(0, this.pace / VERSIONS / JUDGES - (System.nanoTime() - start) / 1_000_000));
 			}
 		}
 		Visitor.Page ready = stand.open(path);
