@@ -1,6 +1,7 @@
 package rimebook.accounts;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -16,6 +17,8 @@ interface SeatCodeRepository extends Repository<SeatCode, UUID> {
 	SeatCode save(SeatCode code);
 
 	Optional<SeatCode> findById(UUID seat);
+
+	List<SeatCode> findBySeatIdIn(Collection<UUID> seats);
 
 	boolean existsByCodeDigest(String digest);
 

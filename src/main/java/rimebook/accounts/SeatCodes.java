@@ -4,6 +4,9 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -83,13 +86,19 @@ public class SeatCodes {
 	}
 
 	/**
-	 * The code of a seat, to be printed on its slip; empty if none was issued or it is
-	 * shown no longer, since a tablet has joined or it was made on another node, before
-	 * this one started or over a day ago. It is kept as a digest only.
+	 * How tablets come to these seats, each seat with an answer. One question to the
+	 * database for all of them, since every card asks for its panel.
 	 */
 	@Transactional(readOnly = true)
-	public Optional<String> shownCodeOf(UUID seat) {
-		return this.codes.findById(seat).flatMap((code) -> this.shown.find(seat, code.issuedAt()));
+	public Map<UUID, SeatAccess> accessTo(Collection<UUID> seats) {
+		Map<UUID, SeatAccess> access = new HashMap<>();
+		seats.forEach((seat) -> access.put(seat, SeatAccess.NONE));
+		this.codes.findBySeatIdIn(seats).forEach((code) -> access.put(code.grant().seat(), access(code)));
+		return access;
+	}
+
+	private SeatAccess access(SeatCode code) {
+		return new SeatAccess(this.shown.find(code.grant().seat(), code.issuedAt()).orElse(null), code.device());
 	}
 
 	/** Tell whether a seat has a code, shown or not. */
@@ -201,12 +210,6 @@ public class SeatCodes {
 		this.codes.findById(seat)
 			.filter((code) -> !code.hasTold(waiting, faulty))
 			.ifPresent((code) -> this.codes.told(seat, waiting, faulty));
-	}
-
-	/** The tablet that holds a seat; all empty if none does. */
-	@Transactional(readOnly = true)
-	public SeatDevice deviceOf(UUID seat) {
-		return this.codes.findById(seat).map(SeatCode::device).orElse(SeatDevice.NONE);
 	}
 
 	private static RuleViolationException unknown() {

@@ -39,7 +39,7 @@ class CountingPanels {
 
 	/** The same for whoever has read the event already. */
 	CountingPanel of(EventView event, SegmentId segment) {
-		List<SeatView> seats = this.panels.withCard(event.id());
+		List<SeatView> seats = this.panels.withCard(event);
 		return new CountingPanel(seats.stream().filter((seat) -> seat.kind() == SeatKind.JUDGE).toList(),
 				seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).toList(),
 				this.changes.findBySegmentOrderBySequence(segment.value()));

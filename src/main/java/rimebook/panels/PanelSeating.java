@@ -55,7 +55,7 @@ public class PanelSeating {
 			TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
 			return new SeatedPanel(List.of(), refused);
 		}
-		return new SeatedPanel(seats.stream().map(this.views::of).toList(), refused);
+		return new SeatedPanel(this.views.of(seats), refused);
 	}
 
 	private Seat take(EventView event, SeatOfficial order, Actor actor) {

@@ -134,11 +134,10 @@ public class Panels {
 
 	/** The judges' seats of an event that exist, by number, taken or not. */
 	public List<SeatView> judges(EventId event) {
-		return this.views.used(this.competitions.event(event))
+		return this.views.of(this.views.used(this.competitions.event(event))
 			.stream()
 			.filter((seat) -> seat.place().kind() == SeatKind.JUDGE)
-			.map(this.views::of)
-			.toList();
+			.toList());
 	}
 
 	/**
@@ -146,12 +145,16 @@ public class Panels {
 	 * substitute once somebody sits there.
 	 */
 	public List<SeatView> withCard(EventId event) {
-		return this.views.used(this.competitions.event(event))
+		return withCard(this.competitions.event(event));
+	}
+
+	/** The same for whoever has read the event already. */
+	public List<SeatView> withCard(EventView event) {
+		return this.views.of(this.views.used(event)
 			.stream()
 			.filter((seat) -> seat.place().kind() == SeatKind.JUDGE
 					|| (seat.place().kind().hasCard() && seat.isTaken()))
-			.map(this.views::of)
-			.toList();
+			.toList());
 	}
 
 	/**

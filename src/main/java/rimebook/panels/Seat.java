@@ -12,6 +12,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.accounts.SeatAccess;
 import rimebook.accounts.SeatDevice;
 import rimebook.competition.EventId;
 import rimebook.shared.ConflictException;
@@ -126,9 +127,10 @@ class Seat {
 		return this.official;
 	}
 
-	SeatView view(@Nullable String code, SeatDevice device) {
+	SeatView view(SeatAccess access) {
+		SeatDevice device = access.device();
 		return new SeatView(id(), event(), this.kind, this.number,
-				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), code,
+				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), access.shownCode(),
 				device.pairedAt(), device.lastHeardAt(), device.waiting(), device.faulty(), this.version,
 				device.issuedAt());
 	}

@@ -1,9 +1,13 @@
 package rimebook.panels;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.accounts.SeatAccess;
 import rimebook.accounts.SeatCodes;
 import rimebook.competition.EventView;
 
@@ -21,8 +25,12 @@ class SeatViews {
 	}
 
 	SeatView of(Seat seat) {
-		return seat.view(this.codes.shownCodeOf(seat.id().value()).orElse(null),
-				this.codes.deviceOf(seat.id().value()));
+		return of(List.of(seat)).get(0);
+	}
+
+	List<SeatView> of(List<Seat> some) {
+		Map<UUID, SeatAccess> access = this.codes.accessTo(some.stream().map((seat) -> seat.id().value()).toList());
+		return some.stream().map((seat) -> seat.view(Objects.requireNonNull(access.get(seat.id().value())))).toList();
 	}
 
 	void noteTablet(SeatId seat, int cards, boolean faulty) {
@@ -31,7 +39,7 @@ class SeatViews {
 
 	PanelView panel(EventView event) {
 		List<Seat> used = used(event);
-		return new PanelView(event.id(), used.stream().map(this::of).toList(), missing(event, used));
+		return new PanelView(event.id(), of(used), missing(event, used));
 	}
 
 	/** The labels of the places that must be filled and are not. */

@@ -1,6 +1,8 @@
 package rimebook.accounts;
 
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import jakarta.persistence.EntityManager;
 import java.time.ZoneOffset;
@@ -204,7 +206,7 @@ class AccountsIntegrationTests {
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-question-gone"));
 		assertThat(this.seatCodes.grantOf(first.token())).isEmpty();
 		assertThat(this.seatCodes.grantOf(second.token())).contains(new SeatGrant(seat, "Judge 3, Adult"));
-		assertThat(this.seatCodes.deviceOf(seat).device()).isEqualTo("tablet two");
+		assertThat(access(seat).device().device()).isEqualTo("tablet two");
 		assertThat(second.toString()).doesNotContain(second.token());
 	}
 
@@ -264,15 +266,19 @@ class AccountsIntegrationTests {
 		String former = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		SeatPairing pairing = this.seatCodes.pair(former, "tablet", null);
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		assertThat(this.seatCodes.shownCodeOf(seat)).contains(code);
+		assertThat(access(seat).shownCode()).isEqualTo(code);
 		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
-		SeatDevice device = this.seatCodes.deviceOf(seat);
+		SeatDevice device = access(seat).device();
 		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, false, device.issuedAt()));
 		assertThat(device.issuedAt()).isNotNull();
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.seatCodes.pair(former, "tablet", null))
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-code-unknown"))
 			.satisfies((ex) -> assertThat(ex.field()).isEqualTo("code"));
+	}
+
+	private SeatAccess access(UUID seat) {
+		return Objects.requireNonNull(this.seatCodes.accessTo(List.of(seat)).get(seat));
 	}
 
 	@Test

@@ -7,7 +7,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 
+import jakarta.persistence.EntityManagerFactory;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
 
 import org.springframework.beans.factory.annotation.Autowired;
@@ -45,6 +49,9 @@ class MarkSubmissionIntegrationTests {
 	@Autowired
 	private JudgeTables tables;
 
+	@Autowired
+	private EntityManagerFactory entities;
+
 	@Test
 	void sameCardSentTwiceIsOneRowAndOneAnswer() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
@@ -54,6 +61,31 @@ class MarkSubmissionIntegrationTests {
 		Acknowledgement first = day.send(card, day.seats().get(0));
 		assertThat(day.send(card, day.seats().get(0))).isEqualTo(first);
 		assertThat(rows(performance)).isOne();
+	}
+
+	@Test
+	void aCardAsksTheDatabaseAsOftenInALargePanelAsInASmallOne() {
+		assertThat(leastQuestions(9)).isEqualTo(leastQuestions(3)).isPositive();
+	}
+
+	/** The least of several, since others may ask at the same time. */
+	private long leastQuestions(int judges) {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, judges);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SeatView seat = day.seats().get(0);
+		Statistics statistics = this.entities.unwrap(SessionFactory.class).getStatistics();
+		statistics.setStatisticsEnabled(true);
+		try {
+			return IntStream.rangeClosed(1, 5).mapToLong((sequence) -> {
+				long before = statistics.getPrepareStatementCount();
+				day.send(performance, seat, sequence, CARD);
+				return statistics.getPrepareStatementCount() - before;
+			}).min().orElseThrow();
+		}
+		finally {
+			statistics.setStatisticsEnabled(false);
+		}
 	}
 
 	@Test
