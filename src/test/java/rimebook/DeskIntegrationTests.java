@@ -13,7 +13,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
-import rimebook.marks.KeyedCard;
+import rimebook.marks.MarkLine;
 import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.SegmentRun;
@@ -94,7 +94,7 @@ class DeskIntegrationTests {
 		assertThat(mine(Role.REFEREE)).containsExactly(first("On the ice, 3 missing before the cards can be closed"));
 		assertThat(mine(Role.ANNOUNCER)).containsExactly(first("To announce, 1 team still waiting"));
 		this.context.getBean(PaperKeying.class)
-			.key(performance.id(), this.day.seats().get(0).id(), KeyedCard.of(new CardMarks(400, 400)), REFEREE);
+			.key(performance.id(), this.day.seats().get(0).id(), MarkLine.card(new CardMarks(400, 400)), REFEREE);
 		assertThat(mine(Role.ACCOUNTANT)).containsExactly(first("1 paper card to key in or settle"));
 		assertThat(others(Role.ACCOUNTANT))
 			.containsExactly(first("To announce, 1 team still waiting") + " for Announcer");

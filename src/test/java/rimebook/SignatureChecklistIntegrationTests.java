@@ -22,7 +22,7 @@ import rimebook.competition.SegmentId;
 import rimebook.marks.CallElements;
 import rimebook.marks.CalledListView;
 import rimebook.marks.ElementCalls;
-import rimebook.marks.KeyedCard;
+import rimebook.marks.MarkLine;
 import rimebook.marks.ListAuthorisations;
 import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceView;
@@ -108,7 +108,7 @@ class SignatureChecklistIntegrationTests {
 		PerformanceView last = this.day.callNext(1);
 		this.day.sendAll(last);
 		this.context.getBean(PaperKeying.class)
-			.key(last.id(), this.day.seats().get(0).id(), KeyedCard.of(new CardMarks(100, 100)), ACCOUNTANT);
+			.key(last.id(), this.day.seats().get(0).id(), MarkLine.card(new CardMarks(100, 100)), ACCOUNTANT);
 		postedUnseen();
 		assertThat(condition("keyings")).satisfies((keyings) -> {
 			assertThat(keyings.state()).isEqualTo(State.MISSING);

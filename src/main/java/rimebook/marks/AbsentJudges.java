@@ -34,7 +34,7 @@ public class AbsentJudges {
 
 	private final CardBooks books;
 
-	private final ClockBook clocks;
+	private final SkatingClock clocks;
 
 	private final Competitions competitions;
 
@@ -45,7 +45,7 @@ public class AbsentJudges {
 	private final ApplicationEventPublisher events;
 
 	AbsentJudges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
-			ClockBook clocks, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			SkatingClock clocks, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.segments = segments;
 		this.panels = panels;
 		this.changes = changes;
@@ -75,14 +75,14 @@ public class AbsentJudges {
 		CountingPanel panel = this.panels.of(performance.segment());
 		List<SeatView> absent = absent(closing, panel, performance);
 		leaveOut(absent, panel, performance, rule, why, actor);
-		this.clocks.requireAtRest(performance);
+		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		performance.close(this.clock.instant());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
 		this.events.publishEvent(new CardsClosed(performance.id(), performance.segment(), words(performance, panel),
 				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
 					.from(before,
-							this.books.of(performance.segment()).inWords(performance) + "; without " + without + " ("
+							this.books.of(performance.segment()).inWords(performance.view()) + "; without " + without + " ("
 									+ rule + ")")
 					.because(why)));
 	}
@@ -93,7 +93,7 @@ public class AbsentJudges {
 		if (absent.isEmpty()) {
 			throw new RuleViolationException("absent-missing", "absent", "Say whose card will not come.");
 		}
-		absent.stream().filter((seat) -> book.missing(performance, seat).isEmpty()).findFirst().ifPresent((seat) -> {
+		absent.stream().filter((seat) -> book.missing(performance.view(), seat).isEmpty()).findFirst().ifPresent((seat) -> {
 			throw new RuleViolationException("card-is-there", "absent",
 					"The card of " + seat.label() + " is there and counts.");
 		});
@@ -101,7 +101,7 @@ public class AbsentJudges {
 			throw new RuleViolationException("panel-empty", "absent",
 					"Without any card there is nothing to close; end the performance instead.");
 		}
-		List<String> missing = book.missingWithout(performance, absent);
+		List<String> missing = book.missingWithout(performance.view(), absent);
 		if (!missing.isEmpty()) {
 			throw PerformanceRefusals.seatsMissing(missing);
 		}

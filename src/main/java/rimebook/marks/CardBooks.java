@@ -1,8 +1,11 @@
 package rimebook.marks;
 
+import java.util.List;
+
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 
 /** Finds the cards of a segment by the way in which its event is judged. */
@@ -11,18 +14,20 @@ class CardBooks {
 
 	private final Competitions competitions;
 
-	private final PanelCards placement;
+	private final List<CardBook> books;
 
-	private final PointsBook points;
-
-	CardBooks(Competitions competitions, PanelCards placement, PointsBook points) {
+	CardBooks(Competitions competitions, List<CardBook> books) {
 		this.competitions = competitions;
-		this.placement = placement;
-		this.points = points;
+		this.books = books;
 	}
 
 	CardBook of(SegmentId segment) {
-		return this.competitions.eventOf(segment).isJudgedByPoints() ? this.points : this.placement;
+		return of(this.competitions.eventOf(segment));
+	}
+
+	/** The same for whoever has read the event already. */
+	CardBook of(EventView event) {
+		return this.books.stream().filter((book) -> book.isFor(event)).findFirst().orElseThrow();
 	}
 
 }

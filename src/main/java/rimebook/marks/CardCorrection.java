@@ -23,7 +23,7 @@ import rimebook.tabulation.CardMarks;
 @Service
 public class CardCorrection {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final CardSubmissionRepository submissions;
 
@@ -37,7 +37,7 @@ public class CardCorrection {
 
 	private final ApplicationEventPublisher events;
 
-	CardCorrection(PerformanceRepository performances, CardSubmissionRepository submissions, PanelCards cards,
+	CardCorrection(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
 			Panels panels, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.submissions = submissions;
@@ -54,7 +54,7 @@ public class CardCorrection {
 	 */
 	@Transactional(readOnly = true)
 	public CardView closedCard(PerformanceId performance, SeatId seat) {
-		return newest(find(this.performances.findById(performance.value()), performance), seat).view();
+		return newest(this.performances.findClosed(performance), seat).view();
 	}
 
 	/**
@@ -71,7 +71,7 @@ public class CardCorrection {
 	@Transactional
 	public void correct(PerformanceId id, SeatId seat, CardMarks expected, CardMarks corrected, String reason,
 			Actor actor) {
-		Performance performance = find(this.performances.findLockedById(id.value()), id);
+		PerformanceView performance = this.performances.holdClosed(id);
 		CardSubmission old = newest(performance, seat);
 		if (!old.marks().equals(expected)) {
 			throw ConflictException.stale("card");
@@ -87,18 +87,10 @@ public class CardCorrection {
 					.because(reason)));
 	}
 
-	private CardSubmission newest(Performance performance, SeatId seat) {
+	private CardSubmission newest(PerformanceView performance, SeatId seat) {
 		this.cards.requirePlacement(this.cards.eventOf(performance.segment()));
-		if (!performance.isClosed()) {
-			throw new ConflictException("card-not-closed",
-					"The cards of start number " + performance.startNumber() + " are not closed.");
-		}
 		return Optional.ofNullable(this.cards.newestOf(performance.id()).get(seat))
 			.orElseThrow(() -> NotFoundException.of("card", seat));
-	}
-
-	private static Performance find(Optional<Performance> performance, PerformanceId id) {
-		return performance.orElseThrow(() -> NotFoundException.of("performance", id));
 	}
 
 }

@@ -72,7 +72,7 @@ class CardSubmission extends PerformanceLine {
 	}
 
 	HeldCard held() {
-		return new HeldCard(KeyedCard.of(marks()), this.sequence, this.origin, this.receivedAt, true);
+		return new HeldCard(MarkLine.card(marks()), this.sequence, this.origin, this.receivedAt, true);
 	}
 
 	CardView view() {

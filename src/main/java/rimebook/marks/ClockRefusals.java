@@ -11,36 +11,36 @@ final class ClockRefusals {
 	private ClockRefusals() {
 	}
 
-	static ConflictException notOnIce(Performance performance) {
+	static ConflictException notOnIce(PerformanceView performance) {
 		return new ConflictException("clock-closed", clockOf(performance) + " can be touched only while it is on the "
 				+ "ice; it is " + PerformanceRefusals.words(performance.status()) + ".");
 	}
 
-	static ConflictException touchedMeanwhile(Performance performance, ClockView clock) {
+	static ConflictException touchedMeanwhile(PerformanceView performance, ClockView clock) {
 		return new ConflictException("stale-version",
 				"Somebody else touched the clock of start number " + performance.startNumber() + " meanwhile: it is "
 						+ clock.state().words()
 						+ " now. Nothing was changed; look at it, then repeat what is still needed.");
 	}
 
-	static ConflictException notFromHere(Performance performance, ClockView clock, ClockAct act) {
+	static ConflictException notFromHere(PerformanceView performance, ClockView clock, ClockAct act) {
 		return new ConflictException("clock-state",
 				clockOf(performance) + " is " + clock.state().words() + "; from there it cannot be "
 						+ ((act == ClockAct.RESKATE) ? "set back for a re-skate" : act.words()) + ".");
 	}
 
-	static ConflictException nothingToTakeBack(Performance performance) {
+	static ConflictException nothingToTakeBack(PerformanceView performance) {
 		return new ConflictException("clock-state",
 				clockOf(performance) + " was not touched yet; there is nothing to take back.");
 	}
 
-	static ConflictException touchGone(Performance performance) {
+	static ConflictException touchGone(PerformanceView performance) {
 		return new ConflictException("stale-version", clockOf(performance)
 				+ " was touched meanwhile, and what it had found no longer stands. Nothing was changed.");
 	}
 
 	/** Whoever takes a touch back is asked first what goes with it. */
-	static ConflictException takesAlong(Performance performance, List<String> along) {
+	static ConflictException takesAlong(PerformanceView performance, List<String> along) {
 		return new ConflictException("clock-takes-along",
 				along.isEmpty()
 						? "What was to be taken back with the touch is no longer there. Nothing was changed; "
@@ -49,12 +49,12 @@ final class ClockRefusals {
 								+ String.join("; ", along) + ". Nothing was changed; look at it, then confirm.");
 	}
 
-	static ConflictException underWay(Performance performance) {
+	static ConflictException underWay(PerformanceView performance) {
 		return new ConflictException("clock-running", clockOf(performance)
 				+ " has not been stopped. Stop it, take its start back, or end the performance; then close the cards.");
 	}
 
-	static ConflictException hasStarted(Performance performance) {
+	static ConflictException hasStarted(PerformanceView performance) {
 		return new ConflictException("clock-started",
 				clockOf(performance) + " was started. Take its start back first; then the call can be taken back.");
 	}
@@ -69,7 +69,7 @@ final class ClockRefusals {
 				"The programme was skated to its end; of a re-skate then only the whole second skate can count.");
 	}
 
-	private static String clockOf(Performance performance) {
+	private static String clockOf(PerformanceView performance) {
 		return "The clock of start number " + performance.startNumber();
 	}
 

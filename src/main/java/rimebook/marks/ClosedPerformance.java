@@ -12,16 +12,20 @@ import rimebook.tabulation.EntryStatus;
  * A performance from which nothing more is expected.
  *
  * @param status whether it has marks that count, or why not
- * @param cards one a counting seat in the order of the seats; empty without marks. A team
- * disqualified after its cards were closed keeps them
- * @param sheet what its score is made of in points judging; {@code null} without marks
- * and in placement judging
+ * @param marks what was closed, {@code null} for nothing. A team disqualified after its
+ * cards were closed keeps them
  */
 public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber, EntryStatus status,
-		List<CardMarks> cards, @Nullable PointsSheet sheet) {
+		@Nullable ClosedMarks marks) {
 
-	public ClosedPerformance {
-		cards = List.copyOf(cards);
+	/** The cards of two marks; empty without marks and in points judging. */
+	public List<CardMarks> cards() {
+		return (this.marks instanceof PanelMarks panel) ? panel.cards() : List.of();
+	}
+
+	/** What its score is made of; {@code null} without marks and in placement judging. */
+	public @Nullable PointsSheet sheet() {
+		return (this.marks instanceof PointsSheet sheet) ? sheet : null;
 	}
 
 	/**

@@ -34,13 +34,13 @@ public class DeductionNotes {
 
 	private static final int HIGHEST_COUNT = 1000;
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final DeductionListRepository lists;
 
 	private final PointsBook book;
 
-	private final ClockBook clocks;
+	private final SkatingClock clocks;
 
 	private final Ids ids;
 
@@ -48,7 +48,7 @@ public class DeductionNotes {
 
 	private final ApplicationEventPublisher events;
 
-	DeductionNotes(OpenPerformances performances, DeductionListRepository lists, PointsBook book, ClockBook clocks,
+	DeductionNotes(PerformanceRegister performances, DeductionListRepository lists, PointsBook book, SkatingClock clocks,
 			Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.lists = lists;
@@ -74,7 +74,7 @@ public class DeductionNotes {
 	@Transactional
 	public DeductionListView note(NoteDeductions note, Actor actor) {
 		Required.number("sequence", note.sequence(), 1, MOST_CHANGES);
-		Performance performance = this.performances.hold(note.performance());
+		PerformanceView performance = this.performances.hold(note.performance());
 		check(note.items(), this.book.ruleSet(performance.segment()));
 		Optional<DeductionList> before = this.book.deductions(performance.id());
 		if (before.isPresent() && before.get().sequence() >= note.sequence()) {
@@ -109,7 +109,7 @@ public class DeductionNotes {
 	@Transactional
 	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
 			@Nullable Instant touch, Actor actor) {
-		Performance performance = this.performances.hold(id);
+		PerformanceView performance = this.performances.hold(id);
 		check("", item, this.book.ruleSet(performance.segment()));
 		this.clocks.requireFound(performance, touch);
 		Optional<DeductionList> before = seen(id, seen);
@@ -127,7 +127,7 @@ public class DeductionNotes {
 	 */
 	@Transactional
 	public DeductionListView remove(PerformanceId id, int seen, int place, Actor actor) {
-		Performance performance = this.performances.hold(id);
+		PerformanceView performance = this.performances.hold(id);
 		Optional<DeductionList> before = seen(id, seen);
 		List<NotedDeduction> items = new ArrayList<>(items(before));
 		if (place < 0 || place >= items.size()) {
@@ -138,7 +138,7 @@ public class DeductionNotes {
 	}
 
 	/** Take out what was deducted for touches of the clock that count no longer. */
-	void takeOut(Performance performance, Set<Instant> touches, Actor actor) {
+	void takeOut(PerformanceView performance, Set<Instant> touches, Actor actor) {
 		Optional<DeductionList> before = this.book.deductions(performance.id());
 		List<NotedDeduction> left = items(before).stream().filter((item) -> !item.isTakenFor(touches)).toList();
 		if (left.size() < items(before).size()) {
@@ -158,9 +158,9 @@ public class DeductionNotes {
 		return list.map(DeductionList::items).orElse(List.of());
 	}
 
-	private DeductionListView write(Performance performance, Optional<DeductionList> before, int sequence,
+	private DeductionListView write(PerformanceView performance, Optional<DeductionList> before, int sequence,
 			List<NotedDeduction> items, Actor actor) {
-		OpenPerformances.requireOnIce(performance);
+		PerformanceRegister.requireOnIce(performance);
 		DeductionList list = new DeductionList(this.ids.next(), performance.id(), sequence, items, CardOrigin.KEYED,
 				actor.name(), this.clock.instant());
 		this.lists.save(list);

@@ -24,7 +24,7 @@ public class ElementCalls {
 
 	private static final int MOST_CHANGES = 1000;
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final CalledListRepository lists;
 
@@ -36,7 +36,7 @@ public class ElementCalls {
 
 	private final ApplicationEventPublisher events;
 
-	ElementCalls(OpenPerformances performances, CalledListRepository lists, PointsBook book, Ids ids, Clock clock,
+	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, Ids ids, Clock clock,
 			ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.lists = lists;
@@ -62,14 +62,14 @@ public class ElementCalls {
 	@Transactional
 	public CalledListView call(CallElements calls, Actor actor) {
 		Required.number("sequence", calls.sequence(), 1, MOST_CHANGES);
-		Performance performance = this.performances.hold(calls.performance());
+		PerformanceView performance = this.performances.hold(calls.performance());
 		Optional<CalledList> before = this.book.list(performance.id());
 		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.ids)
 			.elements(calls.calls(), this.book.lists(performance.id()).everCalled());
 		if (before.isPresent() && before.get().sequence() >= calls.sequence()) {
 			return repeated(before.get(), calls, elements);
 		}
-		OpenPerformances.requireOnIce(performance);
+		PerformanceRegister.requireOnIce(performance);
 		CalledList list = new CalledList(this.ids.next(), performance.id(), calls.sequence(), elements,
 				CardOrigin.KEYED, actor.name(), this.clock.instant());
 		this.lists.save(list);
@@ -80,7 +80,7 @@ public class ElementCalls {
 	}
 
 	/** The controller's word stands for the list before; this one is open again. */
-	private void reopened(Performance performance, AuthorisedListView word, Actor actor) {
+	private void reopened(PerformanceView performance, AuthorisedListView word, Actor actor) {
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
 			.from("authorised by " + word.inWords(), "open"));
 	}

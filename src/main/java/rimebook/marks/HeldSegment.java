@@ -121,6 +121,7 @@ record HeldSegment(Performance performance, List<Performance> others) {
 
 		private ConflictException setAside(PerformanceId id) {
 			return this.performances.findById(id.value())
+				.map(Performance::view)
 				.map(PerformanceRefusals::setAside)
 				.orElseThrow(() -> NotFoundException.of("performance", id));
 		}

@@ -53,15 +53,7 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 * @param team the team's name
 	 * @param remarks what the referee tells the panel, oldest first
 	 */
-	public record Now(PerformanceId performance, int startNumber, String team, String club, List<Notice> remarks) {
-	}
-
-	/**
-	 * A remark of the referee.
-	 *
-	 * @param seen whether this seat has said that it has seen it
-	 */
-	public record Notice(RemarkView remark, boolean seen) {
+	public record Now(PerformanceId performance, int startNumber, String team, String club, List<RemarkToSeat> remarks) {
 	}
 
 	/**

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -29,13 +28,13 @@ import rimebook.tabulation.SegmentKind;
 @Service
 public class JudgeTables {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final RemarksSeen remarks;
 
-	private final PanelCards cards;
+	private final OwnCards cards;
 
-	private final OwnCorrections corrections;
+	private final CardBooks books;
 
 	private final PointsTasks tasks;
 
@@ -47,13 +46,13 @@ public class JudgeTables {
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRepository performances, RemarksSeen remarks, PanelCards cards, OwnCorrections corrections,
+	JudgeTables(PerformanceRegister performances, RemarksSeen remarks, OwnCards cards, CardBooks books,
 			PointsTasks tasks, Panels panels, CountingPanels countingPanels, Competitions competitions,
 			Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
 		this.cards = cards;
-		this.corrections = corrections;
+		this.books = books;
 		this.tasks = tasks;
 		this.panels = panels;
 		this.countingPanels = countingPanels;
@@ -89,24 +88,24 @@ public class JudgeTables {
 	private Optional<SegmentView> underWay(EventView event) {
 		return event.segments()
 			.stream()
-			.filter((segment) -> this.performances.existsBySegment(segment.id().value()))
+			.filter((segment) -> this.performances.isOpened(segment.id()))
 			.reduce((earlier, later) -> later);
 	}
 
-	private List<Performance> performances(SegmentView segment) {
-		return this.performances.findBySegmentOrderByStartNumber(segment.id().value());
+	private List<PerformanceView> performances(SegmentView segment) {
+		return this.performances.ofSegment(segment.id());
 	}
 
-	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<Performance> all) {
+	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<PerformanceView> all) {
 		String told = this.countingPanels.of(segment.id()).told(seat.id());
-		Optional<Performance> onIce = all.stream().filter(Performance::isOnIce).findFirst();
+		Optional<PerformanceView> onIce = all.stream().filter(PerformanceView::isOnIce).findFirst();
 		JudgeTable.Reopened reopened = all.stream()
-			.filter(Performance::isReopened)
+			.filter(PerformanceView::isReopened)
 			.findFirst()
 			.map((performance) -> reopened(performance, seat, event))
 			.orElse(null);
 		List<PerformanceStatus> started = all.stream()
-			.map(Performance::status)
+			.map(PerformanceView::status)
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
 		int done = (int) started.stream().filter(PerformanceStatus::isDone).count();
@@ -115,38 +114,47 @@ public class JudgeTables {
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
 					List.of(), done, started.size(), event.method(),
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
-					event.policies().zeroMark(), ended(segment, all), this.corrections.of(seat.id()));
+					event.policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
 		}
-		Map<UUID, CardSubmission> own = this.cards.newestOf(seat.id(), all);
+		Map<PerformanceId, CardView> own = this.cards.of(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
 		List<JudgeTable.OwnCard> cards = all.stream()
-			.filter((performance) -> own.containsKey(performance.id().value()))
-			.sorted(Comparator.comparing(Performance::startNumber))
-			.map((performance) -> ownCard(performance, own.get(performance.id().value()), teams))
+			.filter((performance) -> own.containsKey(performance.id()))
+			.sorted(Comparator.comparing(PerformanceView::startNumber))
+			.map((performance) -> ownCard(performance, own.get(performance.id()), teams))
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, started.size(),
 				event.method(), null, reopened, told, event.policies().zeroMark(), ended(segment, all),
-				this.corrections.of(seat.id()));
+				corrected(seat.id(), event));
 	}
 
-	private List<PerformanceId> ended(SegmentView segment, List<Performance> all) {
+	/** What officials changed in the seat's closed cards of the event. */
+	private List<JudgeTable.Corrected> corrected(SeatId seat, EventView event) {
+		return this.books.of(event).corrected(seat).stream().map(this::corrected).toList();
+	}
+
+	private JudgeTable.Corrected corrected(CorrectedCard card) {
+		PerformanceView performance = this.performances.find(card.performance());
+		SegmentView segment = this.competitions.eventOf(performance.segment()).segment(performance.segment());
+		return new JudgeTable.Corrected(card.id(), performance.startNumber(), segment.name(), card.before(),
+				card.after());
+	}
+
+	private List<PerformanceId> ended(SegmentView segment, List<PerformanceView> all) {
 		Stream<PerformanceId> withoutMarks = all.stream()
 			.filter((performance) -> performance.status().isEndedWithoutMarks())
-			.map(Performance::id);
-		return Stream
-			.concat(withoutMarks,
-					this.performances.findIdsSetAside(segment.id().value()).stream().map(PerformanceId::new))
-			.toList();
+			.map(PerformanceView::id);
+		return Stream.concat(withoutMarks, this.performances.setAside(segment.id()).stream()).toList();
 	}
 
-	private JudgeTable.Reopened reopened(Performance performance, SeatView seat, EventView event) {
+	private JudgeTable.Reopened reopened(PerformanceView performance, SeatView seat, EventView event) {
 		return new JudgeTable.Reopened(now(performance, seat.id()),
 				event.isJudgedByPoints() ? this.tasks.of(performance, seat.id()) : null);
 	}
 
-	private JudgeTable.Now now(Performance performance, SeatId seat) {
+	private JudgeTable.Now now(PerformanceView performance, SeatId seat) {
 		EntryView entry = this.entries.entry(performance.entry());
 		return new JudgeTable.Now(performance.id(), performance.startNumber(), entry.team().name(),
 				entry.team().club().name(), this.remarks.toldTo(seat, performance.id()));
@@ -159,10 +167,10 @@ public class JudgeTables {
 			.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
 	}
 
-	private static JudgeTable.OwnCard ownCard(Performance performance, CardSubmission card,
+	private static JudgeTable.OwnCard ownCard(PerformanceView performance, CardView card,
 			Map<EntryId, String> teams) {
 		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(), teams.get(performance.entry()),
-				card.marks().first(), card.marks().second(), card.sequence(), card.acknowledged().receivedAt(),
+				card.marks().first(), card.marks().second(), card.sequence(), card.receivedAt(),
 				!performance.takesCards());
 	}
 

@@ -22,7 +22,7 @@ import rimebook.shared.Ids;
 @Service
 public class LateDeductions {
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final DeductionsSeenRepository seen;
 
@@ -34,7 +34,7 @@ public class LateDeductions {
 
 	private final ApplicationEventPublisher events;
 
-	LateDeductions(OpenPerformances performances, DeductionsSeenRepository seen, PointsBook book, Ids ids, Clock clock,
+	LateDeductions(PerformanceRegister performances, DeductionsSeenRepository seen, PointsBook book, Ids ids, Clock clock,
 			ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.seen = seen;
@@ -64,7 +64,7 @@ public class LateDeductions {
 	 */
 	@Transactional
 	public void see(PerformanceId id, int sequence, Actor actor) {
-		OpenPerformances.requireOnIce(this.performances.hold(id));
+		PerformanceRegister.requireOnIce(this.performances.hold(id));
 		if (newest(id) != sequence) {
 			throw new ConflictException("deductions-changed",
 					"The deductions were changed meanwhile; look at them as they are now.");

@@ -25,7 +25,7 @@ import rimebook.shared.RuleViolationException;
 @Service
 public class ListAuthorisations {
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final ListAuthorisationRepository authorisations;
 
@@ -39,7 +39,7 @@ public class ListAuthorisations {
 
 	private final ApplicationEventPublisher events;
 
-	ListAuthorisations(OpenPerformances performances, ListAuthorisationRepository authorisations, PointsBook book,
+	ListAuthorisations(PerformanceRegister performances, ListAuthorisationRepository authorisations, PointsBook book,
 			LateDeductions late, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.authorisations = authorisations;
@@ -79,8 +79,8 @@ public class ListAuthorisations {
 	}
 
 	private AuthorisedListView keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
-		Performance performance = this.performances.hold(id);
-		OpenPerformances.requireOnIce(performance);
+		PerformanceView performance = this.performances.hold(id);
+		PerformanceRegister.requireOnIce(performance);
 		CalledList list = this.book.list(id)
 			.filter((newest) -> !newest.elements().isEmpty())
 			.orElseThrow(() -> new RuleViolationException("elements-not-called",

@@ -27,7 +27,7 @@ public class MarkSubmission {
 
 	private static final int MOST_CHANGES = 1000;
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final CardSubmissionRepository submissions;
 
@@ -39,7 +39,7 @@ public class MarkSubmission {
 
 	private final ApplicationEventPublisher events;
 
-	MarkSubmission(PerformanceRepository performances, CardSubmissionRepository submissions, PanelCards cards,
+	MarkSubmission(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
 			Panels panels, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.submissions = submissions;
@@ -62,8 +62,7 @@ public class MarkSubmission {
 	@Transactional
 	public Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
 		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
-		Performance performance = this.performances.findLockedById(card.performance().value())
-			.orElseThrow(() -> NotFoundException.of("performance", card.performance()));
+		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<CardSubmission> sent = this.submissions.findById(card.id());
 		if (sent.isPresent()) {
 			return repeated(sent.get(), card, seat);
@@ -71,7 +70,7 @@ public class MarkSubmission {
 		EventView event = this.cards.eventOf(performance.segment());
 		SeatView sender = sender(event, performance, seat);
 		this.cards.requirePlacement(event);
-		OpenPerformances.requireOnIce(performance);
+		PerformanceRegister.requireOnIce(performance);
 		this.cards.requireMarksTaken(event, card.marks());
 		return keep(card, performance, sender, actor);
 	}
@@ -83,7 +82,7 @@ public class MarkSubmission {
 		return sent.acknowledged();
 	}
 
-	private Acknowledgement keep(SubmitCard card, Performance performance, SeatView seat, Actor actor) {
+	private Acknowledgement keep(SubmitCard card, PerformanceView performance, SeatView seat, Actor actor) {
 		Optional<CardSubmission> before = Optional
 			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
 		requireNewer(card, before);
@@ -101,7 +100,7 @@ public class MarkSubmission {
 		}
 	}
 
-	private SeatView sender(EventView event, Performance performance, SeatId id) {
+	private SeatView sender(EventView event, PerformanceView performance, SeatId id) {
 		return this.cards.senders(event, performance.segment())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))

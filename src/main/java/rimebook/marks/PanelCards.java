@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.ZeroMark;
@@ -61,6 +63,11 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
+	public boolean isFor(EventView event) {
+		return !event.isJudgedByPoints();
+	}
+
+	@Override
 	public boolean anySentFor(PerformanceId performance) {
 		return this.submissions.existsByPerformance(performance.value()) || this.keyings.any(performance);
 	}
@@ -83,7 +90,7 @@ class PanelCards implements CardBook {
 	 * The newest card of one seat for each of these performances; no other seat's is
 	 * read.
 	 */
-	Map<UUID, CardSubmission> newestOf(SeatId seat, Collection<Performance> performances) {
+	Map<UUID, CardSubmission> newestOf(SeatId seat, Collection<PerformanceView> performances) {
 		Map<UUID, CardSubmission> newest = new HashMap<>();
 		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
 		this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(), ids)
@@ -113,7 +120,7 @@ class PanelCards implements CardBook {
 		if (event.policies().zeroMark() != ZeroMark.REFUSE) {
 			return;
 		}
-		CardLine zero = (marks.first() == 0) ? CardLine.FIRST : CardLine.SECOND;
+		CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
 		if (marks.first() == 0 || marks.second() == 0) {
 			throw new RuleViolationException("zero-mark", zero.key(),
 					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest "
@@ -122,7 +129,7 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public Map<SeatId, SentCard> sentFor(Performance performance) {
+	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
 		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
 		newestOf(performance.id()).forEach((seat, card) -> sent.put(seat,
 				new SentCard(MarkWords.of(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
@@ -130,22 +137,22 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(Performance performance) {
+	public List<String> missing(PerformanceView performance) {
 		return missing(performance, seats(performance.segment()));
 	}
 
 	@Override
-	public List<String> missing(Performance performance, SeatView seat) {
+	public List<String> missing(PerformanceView performance, SeatView seat) {
 		return missing(performance, List.of(seat));
 	}
 
 	@Override
-	public List<String> missingWithout(Performance performance, List<SeatView> absent) {
+	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
 		return missing(performance,
 				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
 	}
 
-	private List<String> missing(Performance performance, List<SeatView> seats) {
+	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		boolean zeroRefused = this.competitions.eventOf(performance.segment()).policies().zeroMark() == ZeroMark.REFUSE;
@@ -157,7 +164,7 @@ class PanelCards implements CardBook {
 	}
 
 	/** A 0.0 from before it was refused on arrival cannot be tabulated. */
-	private Optional<String> zero(SeatView seat, @Nullable CardSubmission card, Performance performance) {
+	private Optional<String> zero(SeatView seat, @Nullable CardSubmission card, PerformanceView performance) {
 		return Optional.ofNullable(card)
 			.map(CardSubmission::marks)
 			.filter((marks) -> marks.first() == 0 || marks.second() == 0)
@@ -173,7 +180,7 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<String> soFar(Performance performance) {
+	public List<String> soFar(PerformanceView performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		return senders(performance.segment()).stream()
 			.filter((seat) -> cards.containsKey(seat.id()))
@@ -183,11 +190,57 @@ class PanelCards implements CardBook {
 
 	/** The cards in words for the record, in the order of the seats. */
 	@Override
-	public String inWords(Performance performance) {
+	public String inWords(PerformanceView performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		return seats(performance.segment()).stream()
 			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
 			.collect(Collectors.joining("; "));
+	}
+
+	@Override
+	public Map<PerformanceId, PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
+			@Nullable SupposedChange supposed) {
+		List<SeatView> seats = seats(segment);
+		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
+				performances.stream().map((performance) -> performance.id().value()).toList());
+		Map<PerformanceId, PanelMarks> closed = new HashMap<>();
+		newest.forEach((id, cards) -> {
+			PerformanceId performance = new PerformanceId(id);
+			closed.put(performance,
+					new PanelMarks(seats.stream()
+						.map((seat) -> supposed(supposed, performance, seat)
+								.orElseGet(() -> Objects.requireNonNull(cards.get(seat.id())).marks()))
+						.toList()));
+		});
+		return closed;
+	}
+
+	private static Optional<CardMarks> supposed(@Nullable SupposedChange supposed, PerformanceId performance,
+			SeatView seat) {
+		return (supposed instanceof SupposedCard card && card.performance().equals(performance)
+				&& card.seat().equals(seat.id())) ? Optional.of(card.marks()) : Optional.empty();
+	}
+
+	@Override
+	public List<CorrectedCard> corrected(SeatId seat) {
+		List<CardSubmission> corrected = this.submissions.findBySeatAndOrigin(seat.value(), CardOrigin.CORRECTION);
+		if (corrected.isEmpty()) {
+			return List.of();
+		}
+		List<CardSubmission> versions = this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(),
+				corrected.stream().map(CardSubmission::performance).distinct().toList());
+		return corrected.stream()
+			.map((card) -> new CorrectedCard(card.getId(), new PerformanceId(card.performance()),
+					MarkWords.of(before(card, versions).marks()), MarkWords.of(card.marks())))
+			.toList();
+	}
+
+	private static CardSubmission before(CardSubmission card, List<CardSubmission> versions) {
+		return versions.stream()
+			.filter((older) -> older.performance().equals(card.performance())
+					&& older.sequence() == card.sequence() - 1)
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
 	}
 
 }

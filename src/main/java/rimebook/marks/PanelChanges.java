@@ -183,7 +183,7 @@ public class PanelChanges {
 		return all.stream()
 			.filter(Performance::hasClosedCards)
 			.filter((performance) -> !performance.takesCards())
-			.filter((performance) -> !this.books.of(performance.segment()).missing(performance, seat).isEmpty())
+			.filter((performance) -> !this.books.of(performance.segment()).missing(performance.view(), seat).isEmpty())
 			.map((performance) -> new SegmentPanel.Lacking(seat, performance.id(),
 					"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name()));
 	}

@@ -11,6 +11,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
 import rimebook.panels.SeatId;
@@ -29,15 +30,13 @@ import rimebook.shared.NotFoundException;
 @Service
 public class PaperKeying {
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final PaperKeyings keyings;
 
 	private final CardKeyingRepository written;
 
-	private final PlacementPaper placement;
-
-	private final PointsPaper points;
+	private final List<PaperCards> papers;
 
 	private final CountingPanels panels;
 
@@ -53,14 +52,13 @@ public class PaperKeying {
 
 	private final ApplicationEventPublisher events;
 
-	PaperKeying(OpenPerformances performances, PaperKeyings keyings, CardKeyingRepository written,
-			PlacementPaper placement, PointsPaper points, CountingPanels panels, CardBooks books, StillOpen stillOpen,
+	PaperKeying(PerformanceRegister performances, PaperKeyings keyings, CardKeyingRepository written,
+			List<PaperCards> papers, CountingPanels panels, CardBooks books, StillOpen stillOpen,
 			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.keyings = keyings;
 		this.written = written;
-		this.placement = placement;
-		this.points = points;
+		this.papers = papers;
 		this.panels = panels;
 		this.books = books;
 		this.stillOpen = stillOpen;
@@ -105,12 +103,12 @@ public class PaperKeying {
 			this.stillOpen.require(sheet.performance().segment());
 		}
 		else {
-			OpenPerformances.requireOnIce(sheet.performance());
+			PerformanceRegister.requireOnIce(sheet.performance());
 		}
 		sheet.paper().require(sheet.performance(), card);
 	}
 
-	private boolean isAddedLater(Performance performance, SeatView seat) {
+	private boolean isAddedLater(PerformanceView performance, SeatView seat) {
 		SegmentId segment = performance.segment();
 		return performance.hasClosedCards() && !performance.takesCards()
 				&& this.panels.of(segment).seats().stream().noneMatch((each) -> each.id().equals(seat.id()))
@@ -199,7 +197,7 @@ public class PaperKeying {
 	/** The lines that a card of this performance has now; none before it is called. */
 	@Transactional(readOnly = true)
 	public List<CardLine> lines(PerformanceId id) {
-		Performance performance = this.performances.find(id);
+		PerformanceView performance = this.performances.find(id);
 		return paper(performance).lines(performance);
 	}
 
@@ -223,7 +221,7 @@ public class PaperKeying {
 					"That performance is not judged by this seat."));
 	}
 
-	private List<Sheet> sheets(Performance performance) {
+	private List<Sheet> sheets(PerformanceView performance) {
 		PaperCards paper = paper(performance);
 		Map<SeatId, HeldCard> held = paper.held(performance);
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
@@ -234,8 +232,9 @@ public class PaperKeying {
 			.toList();
 	}
 
-	private PaperCards paper(Performance performance) {
-		return this.competitions.eventOf(performance.segment()).isJudgedByPoints() ? this.points : this.placement;
+	private PaperCards paper(PerformanceView performance) {
+		EventView event = this.competitions.eventOf(performance.segment());
+		return this.papers.stream().filter((paper) -> paper.isFor(event)).findFirst().orElseThrow();
 	}
 
 	private static AuditedChange line(Sheet sheet, String action, Actor actor) {
@@ -243,7 +242,7 @@ public class PaperKeying {
 	}
 
 	/** One seat's card of one performance with all that is known of it. */
-	private record Sheet(Performance performance, PaperCards paper, SeatView seat, @Nullable HeldCard held,
+	private record Sheet(PerformanceView performance, PaperCards paper, SeatView seat, @Nullable HeldCard held,
 			PaperState state, List<CardKeying> keyings) {
 
 		String label() {

@@ -18,7 +18,6 @@ import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
-import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
 /**
@@ -32,7 +31,7 @@ public class PerformanceClock {
 
 	private static final int LONGEST_POINT = 200;
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final ClockBook book;
 
@@ -50,7 +49,7 @@ public class PerformanceClock {
 
 	private final StillOpen stillOpen;
 
-	PerformanceClock(PerformanceRepository performances, ClockBook book, SegmentRun run, Reskates reskates,
+	PerformanceClock(PerformanceRegister performances, ClockBook book, SegmentRun run, Reskates reskates,
 			ClockConsequences consequences, Ids ids, Clock clock, ApplicationEventPublisher events,
 			StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
@@ -114,9 +113,9 @@ public class PerformanceClock {
 		if (marking == null) {
 			throw ClockRefusals.markingMissing();
 		}
-		Performance performance = touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
+		PerformanceView performance = touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
 		if (marking == ReskateMarking.RESKATED_ONLY) {
-			this.reskates.begin(performance, actor);
+			this.reskates.begin(performance.id(), actor);
 		}
 	}
 
@@ -138,30 +137,27 @@ public class PerformanceClock {
 	 */
 	@Transactional
 	public void takeBack(PerformanceId id, int seen, int along, Actor actor) {
-		Set<Instant> found = this.book.of(locked(id)).foundByLast();
-		Performance performance = touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
+		Set<Instant> found = this.book.of(this.performances.hold(id)).foundByLast();
+		PerformanceView performance = touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
 		this.consequences.takeBack(performance, found, along, actor);
 	}
 
 	/** Name what would be taken back together with the newest act that counts. */
 	@Transactional(readOnly = true)
 	public List<String> takenAlong(PerformanceId id) {
-		Performance performance = this.performances.findById(id.value())
-			.orElseThrow(() -> NotFoundException.of("performance", id));
+		PerformanceView performance = this.performances.find(id);
 		return this.consequences.words(performance, this.book.of(performance).foundByLast());
 	}
 
 	/** Return the clock of a performance. */
 	@Transactional(readOnly = true)
 	public ClockView ofPerformance(PerformanceId id) {
-		return this.performances.findById(id.value())
-			.map(this.book::of)
-			.orElseThrow(() -> NotFoundException.of("performance", id));
+		return this.book.of(this.performances.find(id));
 	}
 
-	private Performance touch(PerformanceId id, int seen, Touch touch, Actor actor) {
+	private PerformanceView touch(PerformanceId id, int seen, Touch touch, Actor actor) {
 		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
-		Performance performance = locked(id);
+		PerformanceView performance = this.performances.hold(id);
 		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch);
@@ -174,10 +170,6 @@ public class PerformanceClock {
 		return performance;
 	}
 
-	private Performance locked(PerformanceId id) {
-		return this.performances.findLockedById(id.value()).orElseThrow(() -> NotFoundException.of("performance", id));
-	}
-
 	private static AuditedChange line(ClockTapView tap, ClockView before, ClockView after, Actor actor,
 			PerformanceId id) {
 		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -186,7 +178,7 @@ public class PerformanceClock {
 			.because(reason(tap));
 	}
 
-	private static void requirePossible(Performance performance, ClockView clock, int seen, Touch touch) {
+	private static void requirePossible(PerformanceView performance, ClockView clock, int seen, Touch touch) {
 		ClockAct act = touch.act();
 		if (!performance.isOnIce()) {
 			throw ClockRefusals.notOnIce(performance);

@@ -54,7 +54,7 @@ final class PerformanceRefusals {
 						+ performance.startNumber() + ". A mistyped mark can now only be corrected by two officials.");
 	}
 
-	static ConflictException setAside(Performance performance) {
+	static ConflictException setAside(PerformanceView performance) {
 		return new ConflictException("performance-set-aside", "This skate of start number " + performance.startNumber()
 				+ " does not count: the team skates again from the beginning. What was sent for it stays on record and is never closed.");
 	}
@@ -74,7 +74,7 @@ final class PerformanceRefusals {
 				"Start number " + performance.startNumber() + " does not skate again; there is nothing to take back.");
 	}
 
-	static ConflictException notTakingCards(Performance performance) {
+	static ConflictException notTakingCards(PerformanceView performance) {
 		if (performance.status() == PerformanceStatus.SET_ASIDE) {
 			return setAside(performance);
 		}

@@ -25,6 +25,31 @@ public record PerformanceView(PerformanceId id, SegmentId segment, EntryId entry
 		PerformanceStatus status, String statusReason, @Nullable Instant calledAt, @Nullable Instant closedAt,
 		int version, int skate, boolean postponed, String callReason) {
 
+	/** Tell whether its team skates now, or is about to. */
+	public boolean isOnIce() {
+		return this.status == PerformanceStatus.ON_ICE;
+	}
+
+	/** Tell whether its cards were opened again and are not closed yet. */
+	public boolean isReopened() {
+		return this.status == PerformanceStatus.REOPENED;
+	}
+
+	/** Tell whether its cards are closed and count. */
+	public boolean isClosed() {
+		return this.status == PerformanceStatus.CLOSED;
+	}
+
+	/** Tell whether judges may send and change their cards. */
+	public boolean takesCards() {
+		return this.status.takesCards();
+	}
+
+	/** Tell whether cards were closed, even if the team was disqualified afterwards. */
+	public boolean hasClosedCards() {
+		return this.closedAt != null;
+	}
+
 	/** Tell whether the whole programme is skated again. */
 	public boolean isAgain() {
 		return this.skate > 1;

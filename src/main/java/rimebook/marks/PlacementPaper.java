@@ -7,6 +7,7 @@ import java.util.Map;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Ids;
@@ -15,8 +16,6 @@ import rimebook.shared.RuleViolationException;
 /** Paper cards of two marks. */
 @Component
 class PlacementPaper implements PaperCards {
-
-	private static final List<CardLine> LINES = List.of(CardLine.FIRST, CardLine.SECOND);
 
 	private final PanelCards cards;
 
@@ -34,43 +33,48 @@ class PlacementPaper implements PaperCards {
 	}
 
 	@Override
-	public List<SeatView> seats(Performance performance) {
+	public boolean isFor(EventView event) {
+		return !event.isJudgedByPoints();
+	}
+
+	@Override
+	public List<SeatView> seats(PerformanceView performance) {
 		return this.cards.senders(performance.segment());
 	}
 
 	@Override
-	public List<CardLine> lines(Performance performance) {
-		return LINES;
+	public List<CardLine> lines(PerformanceView performance) {
+		return MarkLine.BOTH;
 	}
 
 	@Override
-	public Map<SeatId, HeldCard> held(Performance performance) {
+	public Map<SeatId, HeldCard> held(PerformanceView performance) {
 		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
 		this.cards.newestOf(performance.id()).forEach((seat, card) -> held.put(seat, card.held()));
 		return held;
 	}
 
 	@Override
-	public void require(Performance performance, KeyedCard card) {
-		for (CardLine line : LINES) {
+	public void require(PerformanceView performance, KeyedCard card) {
+		for (CardLine line : MarkLine.BOTH) {
 			Integer value = card.value(line);
 			if (value == null || line.read(line.words(value)).isEmpty()) {
 				throw new RuleViolationException("mark-not-valid", line.key(),
 						"The field '" + line.key() + "' needs a mark from 0.0 to 6.0 in steps of 0.1.");
 			}
 		}
-		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), card.marks());
+		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), MarkLine.marks(card));
 	}
 
 	@Override
-	public void keep(Performance performance, SeatId seat, int sequence, KeyedCard card) {
-		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, sequence, card.marks(),
+	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
+		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, sequence, MarkLine.marks(card),
 				CardOrigin.KEYED, this.clock.instant()));
 	}
 
 	@Override
-	public String words(Performance performance, KeyedCard card) {
-		return MarkWords.of(card.marks());
+	public String words(PerformanceView performance, KeyedCard card) {
+		return MarkWords.of(MarkLine.marks(card));
 	}
 
 }

@@ -1,17 +1,13 @@
 package rimebook.marks;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
@@ -20,13 +16,12 @@ import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.SegmentRules;
 
 /** What was sent for performances judged by points: of everything the newest counts. */
 @Component
-class PointsBook implements CardBook {
+class PointsBook {
 
 	private final CalledListRepository lists;
 
@@ -44,11 +39,9 @@ class PointsBook implements CardBook {
 
 	private final RuleSets ruleSets;
 
-	private final PaperKeyings keyings;
-
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
 			ListAuthorisationRepository authorisations, DeductionsSeenRepository deductionsSeen, CountingPanels panels,
-			Competitions competitions, RuleSets ruleSets, PaperKeyings keyings) {
+			Competitions competitions, RuleSets ruleSets) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
@@ -57,7 +50,6 @@ class PointsBook implements CardBook {
 		this.panels = panels;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
-		this.keyings = keyings;
 	}
 
 	/**
@@ -166,137 +158,29 @@ class PointsBook implements CardBook {
 		return newest;
 	}
 
-	@Override
-	public boolean anySentFor(PerformanceId performance) {
+	/** Tell whether anything was sent for a performance. */
+	boolean anySentFor(PerformanceId performance) {
 		return this.lists.existsByPerformance(performance.value())
 				|| this.cards.existsByPerformance(performance.value())
-				|| this.deductions.existsByPerformance(performance.value()) || this.keyings.any(performance);
+				|| this.deductions.existsByPerformance(performance.value());
 	}
 
-	@Override
-	public Map<SeatId, SentCard> sentFor(Performance performance) {
-		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
-		cards(performance.id()).forEach((seat, card) -> sent.put(seat,
-				new SentCard(words(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
-		return sent;
+	/** The cards of a seat that two officials corrected. */
+	List<PointsCard> corrected(SeatId seat) {
+		return this.cards.findBySeatAndOrigin(seat.value(), CardOrigin.CORRECTION);
 	}
 
-	private static String words(PointsMarks marks) {
-		return marks.grades().size() + ((marks.grades().size() == 1) ? " grade" : " grades");
+	/** Every version of a seat's cards of these performances, the oldest first. */
+	List<PointsCard> versions(SeatId seat, Collection<UUID> performances) {
+		return this.cards.findBySeatAndPerformanceInOrderBySequence(seat.value(), performances);
 	}
 
-	@Override
-	public List<String> missing(Performance performance) {
-		return missing(performance, seats(performance.segment()));
-	}
-
-	@Override
-	public List<String> missingWithout(Performance performance, List<SeatView> absent) {
-		return missing(performance,
-				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
-	}
-
-	@Override
-	public List<String> missing(Performance performance, SeatView seat) {
-		return missing(seat, cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
-				lists(performance.id()), rules(performance.segment()).components());
-	}
-
-	private List<String> missing(Performance performance, List<SeatView> seats) {
-		CalledLists lists = lists(performance.id());
-		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
-		List<String> missing = new ArrayList<>();
-		if (list.isEmpty()) {
-			missing.add("the called elements");
-		}
-		Map<SeatId, PointsCard> sent = cards(performance.id());
-		List<ComponentRule> components = rules(performance.segment()).components();
-		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		for (SeatView seat : seats) {
-			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
-		}
-		list.ifPresent((called) -> missing.addAll(unsettled(called)));
-		return missing;
-	}
-
-	private static List<String> missing(SeatView seat, @Nullable PointsCard card, PaperKeyings.OfPerformance keyed,
-			CalledLists lists, List<ComponentRule> components) {
-		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
-		if (paper.isUnsettled()) {
-			return List.of(seat.label() + paper.inBrackets());
-		}
-		Optional<CalledListView> list = lists.newest().map(CalledList::view);
-		List<String> missing = new ArrayList<>();
-		lack(card, list, components).ifPresent((lack) -> missing.add(seat.label() + lack));
-		lists.toConfirm(card)
-			.forEach((element) -> missing
-				.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
-		lists.takenOut(card)
-			.forEach((element) -> missing.add(seat.label() + ": confirm that " + element.label() + " was taken out"));
-		return missing;
-	}
-
-	/** What keeps the list from counting: open reviews, else the controller's word. */
-	private List<String> unsettled(CalledList list) {
-		List<String> reviews = list.elements()
+	/** Every element that was ever called for these performances, the oldest first. */
+	List<CalledElement> everCalled(Collection<UUID> performances) {
+		return this.lists.findByPerformanceInOrderBySequence(performances)
 			.stream()
-			.filter(CalledElement::review)
-			.map((element) -> "the review of " + element.label())
+			.flatMap((list) -> list.elements().stream())
 			.toList();
-		if (!reviews.isEmpty()) {
-			return reviews;
-		}
-		return list.isCorrected() || authorisation(list).isPresent() ? List.of()
-				: List.of("the technical controller's authorisation");
-	}
-
-	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */
-	private static Optional<String> lack(@Nullable PointsCard card, Optional<CalledListView> list,
-			List<ComponentRule> components) {
-		if (card == null) {
-			return Optional.of("");
-		}
-		List<String> lacks = new ArrayList<>();
-		list.map(CalledListView::counting)
-			.orElse(List.of())
-			.stream()
-			.filter((element) -> card.marks().grade(element) == null)
-			.forEach((element) -> lacks.add("element " + element.number()));
-		components.stream()
-			.filter((component) -> card.marks().component(component.name()) == null)
-			.forEach((component) -> lacks.add(component.name()));
-		return lacks.isEmpty() ? Optional.empty() : Optional.of(" (" + String.join(", ", lacks) + ")");
-	}
-
-	@Override
-	public List<String> soFar(Performance performance) {
-		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
-		List<String> lines = new ArrayList<>();
-		if (!elements.isEmpty()) {
-			lines.add("Elements: " + CalledList.words(elements));
-		}
-		Map<SeatId, PointsCard> sent = cards(performance.id());
-		senders(performance.segment()).stream()
-			.filter((seat) -> sent.containsKey(seat.id()))
-			.forEach((seat) -> lines.add(seat.label() + ": " + PointsWords.of(sent.get(seat.id()).marks(), elements)));
-		deductions(performance.id()).filter((list) -> !list.items().isEmpty())
-			.ifPresent((list) -> lines.add("Deductions: " + list.inWords()));
-		return lines;
-	}
-
-	@Override
-	public String inWords(Performance performance) {
-		List<CalledElement> elements = list(performance.id()).map(CalledList::elements).orElse(List.of());
-		Map<SeatId, PointsCard> sent = cards(performance.id());
-		CountingPanel panel = panel(performance.segment());
-		String cards = panel.seats()
-			.stream()
-			.map((seat) -> seat.label() + ": "
-					+ (panel.isExcused(performance.id(), seat.id()) ? "absent"
-							: PointsWords.of(Objects.requireNonNull(sent.get(seat.id())).marks(), elements)))
-			.collect(Collectors.joining("\n"));
-		return "Elements: " + CalledList.words(elements) + "\n" + cards + "\nDeductions: "
-				+ deductions(performance.id()).map(DeductionList::inWords).orElse("none");
 	}
 
 }

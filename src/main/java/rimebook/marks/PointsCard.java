@@ -83,7 +83,7 @@ class PointsCard extends PerformanceLine {
 	}
 
 	HeldCard held(CalledLists lists) {
-		return new HeldCard(KeyedCard.of(this.marks), this.sequence, this.origin, this.receivedAt,
+		return new HeldCard(GradedLine.card(this.marks), this.sequence, this.origin, this.receivedAt,
 				lists.isConfirmed(this));
 	}
 

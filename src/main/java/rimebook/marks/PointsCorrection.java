@@ -27,7 +27,7 @@ import rimebook.shared.RuleViolationException;
 @Service
 public class PointsCorrection {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final PointsCardRepository cards;
 
@@ -41,7 +41,7 @@ public class PointsCorrection {
 
 	private final ApplicationEventPublisher events;
 
-	PointsCorrection(PerformanceRepository performances, PointsCardRepository cards, PointsBook book, Panels panels,
+	PointsCorrection(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Panels panels,
 			Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.cards = cards;
@@ -60,7 +60,7 @@ public class PointsCorrection {
 	 */
 	@Transactional(readOnly = true)
 	public int closedValue(PerformanceId performance, SeatId seat, PointsLine line) {
-		PointsCard card = newest(found(this.performances.findById(performance.value()), performance), seat);
+		PointsCard card = newest(this.performances.findClosed(performance), seat);
 		return value(card.marks(), list(performance), line);
 	}
 
@@ -70,7 +70,7 @@ public class PointsCorrection {
 	 */
 	@Transactional(readOnly = true)
 	public void check(PerformanceId performance, SeatId seat, PointsLine line, int value) {
-		Performance found = found(this.performances.findById(performance.value()), performance);
+		PerformanceView found = this.performances.findClosed(performance);
 		PointsMarks marks = changed(newest(found, seat).marks(), list(performance), line, value);
 		try {
 			check(found).require(marks);
@@ -92,7 +92,7 @@ public class PointsCorrection {
 	@Transactional
 	public void correct(PerformanceId id, SeatId seat, PointsLine line, int expected, int corrected, String reason,
 			Actor actor) {
-		Performance performance = found(this.performances.findLockedById(id.value()), id);
+		PerformanceView performance = this.performances.holdClosed(id);
 		PointsCard old = newest(performance, seat);
 		CalledListView list = list(id);
 		if (value(old.marks(), list, line) != expected) {
@@ -139,7 +139,7 @@ public class PointsCorrection {
 			.orElseThrow(PointsLine::unknown);
 	}
 
-	private PointsCardCheck check(Performance performance) {
+	private PointsCardCheck check(PerformanceView performance) {
 		return new PointsCardCheck(this.book.rules(performance.segment()), Optional.of(list(performance.id())));
 	}
 
@@ -149,16 +149,8 @@ public class PointsCorrection {
 			.orElseThrow(() -> NotFoundException.of("list", performance));
 	}
 
-	private PointsCard newest(Performance performance, SeatId seat) {
-		if (!performance.isClosed()) {
-			throw new ConflictException("card-not-closed",
-					"The cards of start number " + performance.startNumber() + " are not closed.");
-		}
+	private PointsCard newest(PerformanceView performance, SeatId seat) {
 		return this.book.card(performance.id(), seat).orElseThrow(() -> NotFoundException.of("card", seat));
-	}
-
-	private static Performance found(Optional<Performance> performance, PerformanceId id) {
-		return performance.orElseThrow(() -> NotFoundException.of("performance", id));
 	}
 
 }

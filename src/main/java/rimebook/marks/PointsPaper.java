@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Ids;
@@ -34,12 +35,17 @@ class PointsPaper implements PaperCards {
 	}
 
 	@Override
-	public List<SeatView> seats(Performance performance) {
+	public boolean isFor(EventView event) {
+		return event.isJudgedByPoints();
+	}
+
+	@Override
+	public List<SeatView> seats(PerformanceView performance) {
 		return this.book.senders(performance.segment());
 	}
 
 	@Override
-	public List<CardLine> lines(Performance performance) {
+	public List<CardLine> lines(PerformanceView performance) {
 		Optional<CalledList> list = this.book.list(performance.id()).filter((called) -> !called.elements().isEmpty());
 		if (list.isEmpty()) {
 			return List.of();
@@ -47,13 +53,13 @@ class PointsPaper implements PaperCards {
 		SegmentRules rules = this.book.rules(performance.segment());
 		int most = rules.values().grades().most();
 		List<CardLine> lines = new ArrayList<>();
-		list.get().view().counting().forEach((element) -> lines.add(CardLine.of(element, most)));
-		rules.components().forEach((component) -> lines.add(CardLine.ofComponent(component.name())));
+		list.get().view().counting().forEach((element) -> lines.add(GradedLine.of(element, most)));
+		rules.components().forEach((component) -> lines.add(GradedLine.ofComponent(component.name())));
 		return lines;
 	}
 
 	@Override
-	public Map<SeatId, HeldCard> held(Performance performance) {
+	public Map<SeatId, HeldCard> held(PerformanceView performance) {
 		CalledLists lists = this.book.lists(performance.id());
 		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
 		this.book.cards(performance.id()).forEach((seat, card) -> held.put(seat, card.held(lists)));
@@ -61,22 +67,22 @@ class PointsPaper implements PaperCards {
 	}
 
 	@Override
-	public void require(Performance performance, KeyedCard card) {
+	public void require(PerformanceView performance, KeyedCard card) {
 		new PointsCardCheck(this.book.rules(performance.segment()),
 				this.book.list(performance.id()).map(CalledList::view))
-			.require(card.pointsMarks());
+			.require(GradedLine.marks(card));
 	}
 
 	@Override
-	public void keep(Performance performance, SeatId seat, int sequence, KeyedCard card) {
+	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
 		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, sequence,
-				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), card.pointsMarks(),
+				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), GradedLine.marks(card),
 				CardOrigin.KEYED, this.clock.instant()));
 	}
 
 	@Override
-	public String words(Performance performance, KeyedCard card) {
-		return PointsWords.of(card.pointsMarks(),
+	public String words(PerformanceView performance, KeyedCard card) {
+		return PointsWords.of(GradedLine.marks(card),
 				this.book.list(performance.id()).map(CalledList::elements).orElse(List.of()));
 	}
 

@@ -14,7 +14,8 @@ import rimebook.tabulation.points.JudgedElement;
  * @param components with the mark of each counting seat
  * @param deductions with their points by the rule set
  */
-public record PointsSheet(List<JudgedElement> elements, List<JudgedComponent> components, List<Deduction> deductions) {
+public record PointsSheet(List<JudgedElement> elements, List<JudgedComponent> components, List<Deduction> deductions)
+		implements ClosedMarks {
 
 	public PointsSheet {
 		elements = List.copyOf(elements);

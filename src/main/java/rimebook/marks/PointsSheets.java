@@ -31,7 +31,7 @@ class PointsSheets {
 	}
 
 	/** The sheet of each performance that was closed, by its identity. */
-	Reading of(SegmentId segment, Collection<Performance> closed) {
+	Reading of(SegmentId segment, Collection<PerformanceView> closed) {
 		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
 		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.panel(segment),
 				this.book.newestLists(ids), marks(this.book.newestCards(ids)), this.book.newestDeductions(ids));
@@ -51,8 +51,18 @@ class PointsSheets {
 	record Reading(PointsRules rules, List<ComponentRule> components, CountingPanel panel, Map<UUID, CalledList> lists,
 			Map<UUID, Map<SeatId, PointsMarks>> cards, Map<UUID, DeductionList> deductions) {
 
+		/** Read as if that stood there instead; what is none of this judging changes nothing. */
+		void suppose(SupposedChange supposed) {
+			if (supposed instanceof SupposedLine value) {
+				suppose(value.performance(), value.seat(), value.line(), value.value());
+			}
+			else if (supposed instanceof SupposedPlace place) {
+				suppose(place.performance(), place.line(), place.corrected());
+			}
+		}
+
 		/** Read one line of one card as if it held another value. */
-		void suppose(PerformanceId performance, SeatId seat, PointsLine line, int value) {
+		private void suppose(PerformanceId performance, SeatId seat, PointsLine line, int value) {
 			CalledList list = this.lists.get(performance.value());
 			Map<SeatId, PointsMarks> panel = this.cards.get(performance.value());
 			if (list != null && panel != null) {
@@ -62,7 +72,7 @@ class PointsSheets {
 		}
 
 		/** Read the elements or deductions as if something else stood in one place. */
-		void suppose(PerformanceId performance, SheetLine line, String corrected) {
+		private void suppose(PerformanceId performance, SheetLine line, String corrected) {
 			if (line.element()) {
 				this.lists.computeIfPresent(performance.value(), (id, list) -> list.supposing(line, corrected));
 			}

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -29,7 +28,7 @@ public class PointsSubmission {
 
 	private static final int MOST_CHANGES = 1000;
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final PointsCardRepository cards;
 
@@ -39,7 +38,7 @@ public class PointsSubmission {
 
 	private final ApplicationEventPublisher events;
 
-	PointsSubmission(OpenPerformances performances, PointsCardRepository cards, PointsBook book, Clock clock,
+	PointsSubmission(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Clock clock,
 			ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.cards = cards;
@@ -63,7 +62,7 @@ public class PointsSubmission {
 	@Transactional
 	public Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
 		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
-		Performance performance = this.performances.hold(card.performance());
+		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<PointsCard> sent = this.cards.findById(card.id());
 		if (sent.isPresent()) {
 			return repeated(sent.get(), card, seat);
@@ -79,10 +78,10 @@ public class PointsSubmission {
 		return sent.acknowledged();
 	}
 
-	private Acknowledgement keep(SubmitPointsCard card, Performance performance, SeatView seat, Actor actor) {
+	private Acknowledgement keep(SubmitPointsCard card, PerformanceView performance, SeatView seat, Actor actor) {
 		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
 		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
-		OpenPerformances.requireOnIce(performance);
+		PerformanceRegister.requireOnIce(performance);
 		check.require(card.marks());
 		Optional<PointsCard> before = newest(performance.id(), seat.id());
 		requireNewer(card, before);
@@ -100,7 +99,7 @@ public class PointsSubmission {
 		}
 	}
 
-	private SeatView countingSeat(Performance performance, SeatId id) {
+	private SeatView countingSeat(PerformanceView performance, SeatId id) {
 		return this.book.senders(performance.segment())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))

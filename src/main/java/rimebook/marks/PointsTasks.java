@@ -27,7 +27,7 @@ class PointsTasks {
 		this.entries = entries;
 	}
 
-	PointsTask of(Performance performance, SeatId seat) {
+	PointsTask of(PerformanceView performance, SeatId seat) {
 		PointsRules rules = this.book.ruleSet(performance.segment());
 		CalledLists lists = this.book.lists(performance.id());
 		Optional<PointsCard> card = this.book.card(performance.id(), seat);
@@ -54,7 +54,7 @@ class PointsTasks {
 	}
 
 	/** The seat's newest card of each of these performances that has one. */
-	List<OwnPointsCard> cardsOf(SeatId seat, List<Performance> performances) {
+	List<OwnPointsCard> cardsOf(SeatId seat, List<PerformanceView> performances) {
 		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
 		Map<UUID, PointsCard> own = this.book.cards(ids, seat);
 		Map<UUID, CalledList> lists = this.book.newestLists(own.keySet());
@@ -65,7 +65,7 @@ class PointsTasks {
 			.toList();
 	}
 
-	private OwnPointsCard card(Performance performance, PointsCard card, @Nullable CalledList list) {
+	private OwnPointsCard card(PerformanceView performance, PointsCard card, @Nullable CalledList list) {
 		List<OwnPointsCard.Graded> graded = (list == null) ? List.of()
 				: list.view()
 					.counting()

@@ -30,7 +30,7 @@ public class RemarksSeen {
 
 	private final RemarkSeenRepository seen;
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final Panels panels;
 
@@ -42,7 +42,7 @@ public class RemarksSeen {
 
 	private final ApplicationEventPublisher events;
 
-	RemarksSeen(RemarkRepository remarks, RemarkSeenRepository seen, OpenPerformances performances, Panels panels,
+	RemarksSeen(RemarkRepository remarks, RemarkSeenRepository seen, PerformanceRegister performances, Panels panels,
 			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.remarks = remarks;
 		this.seen = seen;
@@ -62,7 +62,7 @@ public class RemarksSeen {
 	@Transactional
 	public SeenRemark see(UUID id, SeatId seat, Actor actor) {
 		Remark remark = this.remarks.findById(id).orElseThrow(() -> NotFoundException.of("remark", id));
-		Performance performance = this.performances.hold(new PerformanceId(remark.performance()));
+		PerformanceView performance = this.performances.hold(new PerformanceId(remark.performance()));
 		SeatView own = judge(performance, seat);
 		return this.seen.findByRemarkAndSeat(id, seat.value())
 			.map(RemarkSeen::seen)
@@ -77,7 +77,7 @@ public class RemarksSeen {
 		return kept.seen();
 	}
 
-	private SeatView judge(Performance performance, SeatId id) {
+	private SeatView judge(PerformanceView performance, SeatId id) {
 		return this.panels.withCard(this.competitions.eventOf(performance.segment()).id())
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
@@ -87,21 +87,21 @@ public class RemarksSeen {
 	}
 
 	/** The remarks on a performance as one seat has them, oldest first. */
-	List<JudgeTable.Notice> toldTo(SeatId seat, PerformanceId performance) {
+	List<RemarkToSeat> toldTo(SeatId seat, PerformanceId performance) {
 		Set<UUID> known = this.seen.findByPerformanceAndSeat(performance.value(), seat.value())
 			.stream()
 			.map(RemarkSeen::remark)
 			.collect(Collectors.toSet());
 		return views(performance).stream()
-			.map((remark) -> new JudgeTable.Notice(remark, known.contains(remark.id())))
+			.map((remark) -> new RemarkToSeat(remark, known.contains(remark.id())))
 			.toList();
 	}
 
 	/** The remarks on a performance with the seats that have not seen them. */
-	List<StandView.Told> told(PerformanceId performance, List<SeatView> seats) {
+	List<RemarkToPanel> told(PerformanceId performance, List<SeatView> seats) {
 		List<RemarkSeen> all = this.seen.findByPerformance(performance.value());
 		return views(performance).stream()
-			.map((remark) -> new StandView.Told(remark, notYet(remark, seats, all), seats.size()))
+			.map((remark) -> new RemarkToPanel(remark, notYet(remark, seats, all), seats.size()))
 			.toList();
 	}
 

@@ -1,8 +1,6 @@
 package rimebook.marks;
 
 import java.time.Clock;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
 
@@ -32,7 +30,7 @@ public class Reskates {
 
 	private final CardBooks books;
 
-	private final ClockBook clocks;
+	private final SkatingClock clocks;
 
 	private final SegmentRun run;
 
@@ -42,7 +40,7 @@ public class Reskates {
 
 	private final ApplicationEventPublisher events;
 
-	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, ClockBook clocks,
+	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, SkatingClock clocks,
 			SegmentRun run, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.segments = segments;
@@ -55,14 +53,16 @@ public class Reskates {
 	}
 
 	/** Set the skate on the ice aside and put the whole re-skate in its place. */
-	void begin(Performance first, Actor actor) {
+	void begin(PerformanceId id, Actor actor) {
+		Performance first = this.performances.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
 		String marking = ReskateMarking.RESKATED_ONLY.words();
 		first.setAside("Re-skate: " + marking);
 		int skate = this.performances.countBySegmentAndEntry(first.segment().value(), first.entry().value()) + 1;
 		Performance again = Performance.again(this.ids.next(), first, skate, this.clock.instant());
 		this.performances.save(again);
 		this.events.publishEvent(line(first, "performance.set-aside", actor)
-			.from(String.join("\n", this.books.of(first.segment()).soFar(first)), "set aside; skated again")
+			.from(String.join("\n", this.books.of(first.segment()).soFar(first.view())), "set aside; skated again")
 			.because(marking));
 		this.run.note(again.id(), RemarkKind.ICE, "Re-skate from the beginning: " + marking, actor);
 	}
@@ -86,7 +86,7 @@ public class Reskates {
 			.orElseThrow(() -> NotFoundException.of("performance", firstId));
 		again.setAside("The re-skate was taken back.");
 		first.countAgain();
-		untouchClock(first, actor);
+		this.clocks.takeBackReskate(first.view(), actor);
 		this.run.note(first.id(), RemarkKind.ICE, "Taken back: re-skate; this card counts again", actor);
 		this.events.publishEvent(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
 	}
@@ -95,16 +95,7 @@ public class Reskates {
 		if (this.books.of(performance.segment()).anySentFor(performance.id())) {
 			throw PerformanceRefusals.cardsAlreadySent(performance);
 		}
-		this.clocks.requireUntouched(performance);
-	}
-
-	private void untouchClock(Performance first, Actor actor) {
-		ClockView before = this.clocks.of(first);
-		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
-		this.clocks.add(new ClockTap(this.ids.next(), first.id(), new ClockTapView(before.touches() + 1,
-				ClockAct.TAKE_BACK, null, null, ClockAct.RESKATE.words(), actor.name(), now)));
-		this.events.publishEvent(new ClockTouched(first.id(), first.segment(), before.state(),
-				this.clocks.of(first).state(), line(first, "clock.take-back", actor).because("re-skate")));
+		this.clocks.requireUntouched(performance.view());
 	}
 
 	/**
@@ -119,7 +110,7 @@ public class Reskates {
 	public void letWait(PerformanceId id, int version, String reason, Actor actor) {
 		Performance performance = this.segments.of(id, version).performance();
 		String why = Required.text("waitReason", reason, 500);
-		if (!performance.isOnIce() || !this.clocks.of(performance).canWait()) {
+		if (!performance.isOnIce() || !this.clocks.canWait(performance.view())) {
 			throw PerformanceRefusals.cannotWait(performance);
 		}
 		performance.postpone(why);
@@ -136,7 +127,7 @@ public class Reskates {
 		return this.performances.findSetAside(segment.value())
 			.stream()
 			.map((one) -> new SetAside(one.startNumber(), one.entry(), one.skate(), one.statusReason(),
-					Objects.requireNonNull(one.view().calledAt()), this.books.of(segment).soFar(one)))
+					Objects.requireNonNull(one.view().calledAt()), this.books.of(segment).soFar(one.view())))
 			.toList();
 	}
 

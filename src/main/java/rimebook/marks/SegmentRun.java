@@ -35,7 +35,7 @@ public class SegmentRun {
 
 	private final CardBooks books;
 
-	private final ClockBook clocks;
+	private final SkatingClock clocks;
 
 	private final EndedEntries entries;
 
@@ -48,7 +48,7 @@ public class SegmentRun {
 	private final StillOpen stillOpen;
 
 	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
-			SegmentOpening opening, CardBooks books, ClockBook clocks, EndedEntries entries, Ids ids, Clock clock,
+			SegmentOpening opening, CardBooks books, SkatingClock clocks, EndedEntries entries, Ids ids, Clock clock,
 			ApplicationEventPublisher events, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
@@ -120,7 +120,7 @@ public class SegmentRun {
 		if (this.books.of(performance.segment()).anySentFor(id)) {
 			throw PerformanceRefusals.cardsAlreadySent(performance);
 		}
-		this.clocks.requireUntouched(performance);
+		this.clocks.requireUntouched(performance.view());
 		performance.takeBack();
 		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
@@ -147,7 +147,7 @@ public class SegmentRun {
 	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
 		Performance performance = locked(id);
 		String words = Required.text("text", text, 500);
-		this.clocks.requireFound(performance, touch);
+		this.clocks.requireFound(performance.view(), touch);
 		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
 		this.remarks.save(remark);
 		this.events.publishEvent(line(actor, performance, "performance.remark").to(remark.inWords()));
@@ -168,13 +168,13 @@ public class SegmentRun {
 		held.requireNoneReopened();
 		Performance performance = held.performance();
 		CardBook cards = this.books.of(performance.segment());
-		cards.requireComplete(performance);
-		this.clocks.requireAtRest(performance);
+		cards.requireComplete(performance.view());
+		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.clock.instant());
 		this.events.publishEvent(new CardsClosed(id, performance.segment(), words,
-				line(actor, performance, "cards.closed").from(before, cards.inWords(performance))));
+				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view()))));
 	}
 
 	private static String reopenedWords(Performance performance) {

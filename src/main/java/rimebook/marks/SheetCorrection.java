@@ -3,7 +3,6 @@ package rimebook.marks;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -28,7 +27,7 @@ import rimebook.tabulation.points.ElementWorth;
 @Service
 public class SheetCorrection {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final CalledListRepository lists;
 
@@ -42,7 +41,7 @@ public class SheetCorrection {
 
 	private final ApplicationEventPublisher events;
 
-	SheetCorrection(PerformanceRepository performances, CalledListRepository lists, DeductionListRepository deductions,
+	SheetCorrection(PerformanceRegister performances, CalledListRepository lists, DeductionListRepository deductions,
 			PointsBook book, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.lists = lists;
@@ -60,7 +59,7 @@ public class SheetCorrection {
 	 */
 	@Transactional(readOnly = true)
 	public String closedText(PerformanceId performance, SheetLine line) {
-		return text(closed(this.performances.findById(performance.value()), performance), line);
+		return text(this.performances.findClosed(performance), line);
 	}
 
 	/**
@@ -71,7 +70,7 @@ public class SheetCorrection {
 	 */
 	@Transactional(readOnly = true)
 	public void check(PerformanceId performance, SheetLine line, String corrected) {
-		check(closed(this.performances.findById(performance.value()), performance), line, corrected);
+		check(this.performances.findClosed(performance), line, corrected);
 	}
 
 	/**
@@ -86,7 +85,7 @@ public class SheetCorrection {
 	@Transactional
 	public void correct(PerformanceId id, SheetLine line, String expected, String corrected, String reason,
 			Actor actor) {
-		Performance performance = closed(this.performances.findLockedById(id.value()), id);
+		PerformanceView performance = this.performances.holdClosed(id);
 		if (!text(performance, line).equals(expected)) {
 			throw ConflictException.stale(line.element() ? "list of elements" : "list of deductions");
 		}
@@ -106,26 +105,26 @@ public class SheetCorrection {
 					.because(reason)));
 	}
 
-	private void correctElements(Performance performance, SheetLine line, String corrected, Actor actor) {
+	private void correctElements(PerformanceView performance, SheetLine line, String corrected, Actor actor) {
 		CalledList old = list(performance);
 		this.lists.save(new CalledList(this.ids.next(), performance.id(), old.sequence() + 1,
 				SheetEdits.elements(old.elements(), line, corrected, this.ids.next()), CardOrigin.CORRECTION,
 				actor.name(), this.clock.instant()));
 	}
 
-	private void correctDeductions(Performance performance, SheetLine line, String corrected, Actor actor) {
+	private void correctDeductions(PerformanceView performance, SheetLine line, String corrected, Actor actor) {
 		int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
 		this.deductions.save(new DeductionList(this.ids.next(), performance.id(), before + 1,
 				SheetEdits.deductions(items(performance), line, corrected, actor.name(), this.clock.instant()),
 				CardOrigin.CORRECTION, actor.name(), this.clock.instant()));
 	}
 
-	private String text(Performance performance, SheetLine line) {
+	private String text(PerformanceView performance, SheetLine line) {
 		return line.element() ? SheetEdits.text(list(performance).elements(), line)
 				: SheetEdits.noted(items(performance), line);
 	}
 
-	private void check(Performance performance, SheetLine line, String corrected) {
+	private void check(PerformanceView performance, SheetLine line, String corrected) {
 		if (!line.element()) {
 			checkDeduction(performance, corrected);
 			return;
@@ -141,7 +140,7 @@ public class SheetCorrection {
 		}
 	}
 
-	private void checkElement(Performance performance, CalledElement element) {
+	private void checkElement(PerformanceView performance, CalledElement element) {
 		if (element.worth() != ElementWorth.COUNTS) {
 			return;
 		}
@@ -157,7 +156,7 @@ public class SheetCorrection {
 		}
 	}
 
-	private List<String> withoutGrade(Performance performance, CalledElement element) {
+	private List<String> withoutGrade(PerformanceView performance, CalledElement element) {
 		Map<SeatId, PointsCard> cards = this.book.cards(performance.id());
 		return this.book.seats(performance.segment())
 			.stream()
@@ -167,7 +166,7 @@ public class SheetCorrection {
 			.toList();
 	}
 
-	private void checkDeduction(Performance performance, String corrected) {
+	private void checkDeduction(PerformanceView performance, String corrected) {
 		if (corrected.isEmpty()) {
 			return;
 		}
@@ -179,21 +178,12 @@ public class SheetCorrection {
 		Required.number("count", SheetLine.count(corrected), 1, 1000);
 	}
 
-	private CalledList list(Performance performance) {
+	private CalledList list(PerformanceView performance) {
 		return this.book.list(performance.id()).orElseThrow(() -> NotFoundException.of("list", performance.id()));
 	}
 
-	private List<NotedDeduction> items(Performance performance) {
+	private List<NotedDeduction> items(PerformanceView performance) {
 		return this.book.deductions(performance.id()).map(DeductionList::items).orElseGet(() -> List.of());
-	}
-
-	private static Performance closed(Optional<Performance> found, PerformanceId id) {
-		Performance performance = found.orElseThrow(() -> NotFoundException.of("performance", id));
-		if (!performance.isClosed()) {
-			throw new ConflictException("card-not-closed",
-					"The cards of start number " + performance.startNumber() + " are not closed.");
-		}
-		return performance;
 	}
 
 }

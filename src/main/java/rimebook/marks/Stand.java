@@ -20,13 +20,13 @@ import rimebook.panels.SeatView;
 @Service
 public class Stand {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final RemarksSeen remarks;
 
 	private final CardBooks books;
 
-	private final ClockBook clocks;
+	private final PerformanceClock clocks;
 
 	private final CountingPanels panels;
 
@@ -34,7 +34,7 @@ public class Stand {
 
 	private final Entries entries;
 
-	Stand(PerformanceRepository performances, RemarksSeen remarks, CardBooks books, ClockBook clocks,
+	Stand(PerformanceRegister performances, RemarksSeen remarks, CardBooks books, PerformanceClock clocks,
 			CountingPanels panels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
@@ -49,12 +49,12 @@ public class Stand {
 	@Transactional(readOnly = true)
 	public StandView ofSegment(SegmentId id) {
 		EventView event = this.competitions.eventOf(id);
-		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(id.value());
+		List<PerformanceView> all = this.performances.ofSegment(id);
 		List<StandView.Row> order = all.stream().map(this::row).toList();
 		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, Performance::isOnIce),
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, PerformanceView::isOnIce),
 				order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
-				first(all, Performance::isReopened));
+				first(all, PerformanceView::isReopened));
 	}
 
 	/**
@@ -63,25 +63,25 @@ public class Stand {
 	 */
 	@Transactional(readOnly = true)
 	public StandView.@Nullable Now closed(SegmentId segment, String performance) {
-		return first(this.performances.findBySegmentOrderByStartNumber(segment.value()),
+		return first(this.performances.ofSegment(segment),
 				(one) -> one.id().toString().equals(performance) && one.hasClosedCards() && !one.takesCards());
 	}
 
-	private StandView.@Nullable Now first(List<Performance> all, Predicate<Performance> wanted) {
+	private StandView.@Nullable Now first(List<PerformanceView> all, Predicate<PerformanceView> wanted) {
 		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
 	}
 
-	private StandView.Row row(Performance performance) {
+	private StandView.Row row(PerformanceView performance) {
 		TeamView team = this.entries.entry(performance.entry()).team();
-		return new StandView.Row(performance.view(), team.name(), team.spokenAs(), team.club().name());
+		return new StandView.Row(performance, team.name(), team.spokenAs(), team.club().name());
 	}
 
-	private StandView.Now now(Performance performance) {
+	private StandView.Now now(PerformanceView performance) {
 		CardBook book = this.books.of(performance.segment());
 		Map<SeatId, SentCard> sent = book.sentFor(performance);
 		CountingPanel panel = this.panels.of(performance.segment());
 		List<SeatView> seats = panel.senders();
-		ClockView clock = this.clocks.of(performance);
+		ClockView clock = this.clocks.ofPerformance(performance.id());
 		return new StandView.Now(row(performance),
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
 				book.missing(performance), spare(performance, panel, book),
@@ -89,7 +89,7 @@ public class Stand {
 				this.remarks.told(performance.id(), panel.seats()), clock);
 	}
 
-	private static List<String> spare(Performance performance, CountingPanel panel, CardBook book) {
+	private static List<String> spare(PerformanceView performance, CountingPanel panel, CardBook book) {
 		return panel.substitutes()
 			.stream()
 			.filter((seat) -> panel.replacedBy(seat.id()).isEmpty())

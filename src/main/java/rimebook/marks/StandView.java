@@ -38,22 +38,13 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * @param clock the clock of the performance
 	 */
 	public record Now(Row row, List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent,
-			List<Told> remarks, ClockView clock) {
+			List<RemarkToPanel> remarks, ClockView clock) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {
 			return this.missing.isEmpty() && !this.clock.state().isUnderWay();
 		}
 
-	}
-
-	/**
-	 * What the panel was told.
-	 *
-	 * @param notYet the labels of the seats that have not said that they saw it
-	 * @param seats how many seats count
-	 */
-	public record Told(RemarkView remark, List<String> notYet, int seats) {
 	}
 
 	/**

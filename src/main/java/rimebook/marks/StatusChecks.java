@@ -19,11 +19,11 @@ class StatusChecks {
 
 	private final CardBooks books;
 
-	private final ClockBook clocks;
+	private final SkatingClock clocks;
 
 	private final Competitions competitions;
 
-	StatusChecks(PerformanceRepository performances, CardBooks books, ClockBook clocks, Competitions competitions) {
+	StatusChecks(PerformanceRepository performances, CardBooks books, SkatingClock clocks, Competitions competitions) {
 		this.performances = performances;
 		this.books = books;
 		this.clocks = clocks;
@@ -75,7 +75,7 @@ class StatusChecks {
 			return PerformanceStatus.CLOSED;
 		}
 		boolean begun = performance.wasCalled() && (this.books.of(performance.segment()).anySentFor(performance.id())
-				|| this.clocks.of(performance).last() != null);
+				|| this.clocks.isTouched(performance.view()));
 		return begun ? PerformanceStatus.ON_ICE : PerformanceStatus.WAITING;
 	}
 

@@ -23,11 +23,11 @@ public class TechnicalDesk {
 
 	private final DeductionNotes deductions;
 
-	private final OpenPerformances performances;
+	private final PerformanceRegister performances;
 
 	private final PointsBook book;
 
-	TechnicalDesk(ElementCalls calls, DeductionNotes deductions, OpenPerformances performances, PointsBook book) {
+	TechnicalDesk(ElementCalls calls, DeductionNotes deductions, PerformanceRegister performances, PointsBook book) {
 		this.calls = calls;
 		this.deductions = deductions;
 		this.performances = performances;
@@ -45,7 +45,7 @@ public class TechnicalDesk {
 	 */
 	@Transactional
 	public CalledListView edit(EditList edit, Actor actor) {
-		Performance performance = this.performances.hold(edit.performance());
+		PerformanceView performance = this.performances.hold(edit.performance());
 		List<CalledElement> seen = version(edit.performance(), edit.seen());
 		List<CalledElement> before = version(edit.performance(), Math.max(0, edit.seen() - 1));
 		List<CallElements.Call> next = new ListEdits(seen, before, this.book.rules(performance.segment()).values())
@@ -53,7 +53,7 @@ public class TechnicalDesk {
 		if (isDone(edit, next)) {
 			return newest(edit);
 		}
-		OpenPerformances.requireOnIce(performance);
+		PerformanceRegister.requireOnIce(performance);
 		if (next.equals(seen.stream().map(ListEdits::call).toList())) {
 			return newest(edit);
 		}
@@ -139,7 +139,7 @@ public class TechnicalDesk {
 			.isPresent()) {
 			return this.deductions.ofPerformance(note.performance()).orElseThrow();
 		}
-		OpenPerformances.requireOnIce(this.performances.hold(note.performance()));
+		PerformanceRegister.requireOnIce(this.performances.hold(note.performance()));
 		return this.deductions.note(note, actor);
 	}
 

@@ -21,6 +21,9 @@ import rimebook.marks.PerformanceView;
 import rimebook.marks.PointsLine;
 import rimebook.marks.SheetLine;
 import rimebook.marks.StatusCorrection;
+import rimebook.marks.SupposedCard;
+import rimebook.marks.SupposedLine;
+import rimebook.marks.SupposedPlace;
 import rimebook.panels.SeatId;
 import rimebook.tabulation.CardMarks;
 
@@ -46,7 +49,7 @@ public class ResultPreview {
 	/** Return every team's place now and as it would be with these marks on one card. */
 	@Transactional(readOnly = true)
 	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, CardMarks marks) {
-		return effect(segment, this.cards.ofSegmentIf(segment, performance, seat, marks));
+		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedCard(performance, seat, marks)));
 	}
 
 	/**
@@ -56,7 +59,7 @@ public class ResultPreview {
 	@Transactional(readOnly = true)
 	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, PointsLine line,
 			int value) {
-		return effect(segment, this.cards.ofSegmentIf(segment, performance, seat, line, value));
+		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedLine(performance, seat, line, value)));
 	}
 
 	/**
@@ -65,7 +68,7 @@ public class ResultPreview {
 	 */
 	@Transactional(readOnly = true)
 	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SheetLine line, String corrected) {
-		return effect(segment, this.cards.ofSegmentIf(segment, performance, line, corrected));
+		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedPlace(performance, line, corrected)));
 	}
 
 	/**

@@ -12,7 +12,7 @@ import rimebook.competition.Competitions;
 import rimebook.marks.AbsentJudges;
 import rimebook.marks.CloseWithout;
 import rimebook.marks.InterruptionCause;
-import rimebook.marks.KeyedCard;
+import rimebook.marks.MarkLine;
 import rimebook.marks.PanelChanges;
 import rimebook.marks.PaperKeying;
 import rimebook.marks.PerformanceStatus;
@@ -157,7 +157,7 @@ final class StatesOfADay {
 
 	private static void keyDifferently(CrawledDay day, PerformanceView performance) {
 		day.the(PaperKeying.class)
-			.key(performance.id(), day.small.seats().get(0).id(), KeyedCard.of(new CardMarks(500, 510)),
+			.key(performance.id(), day.small.seats().get(0).id(), MarkLine.card(new CardMarks(500, 510)),
 					SmallCompetition.ACCOUNTANT);
 	}
 

@@ -14,23 +14,23 @@ import rimebook.tabulation.points.ElementWorth;
 
 class CardLineTests {
 
-	private static final CardLine GRADE = CardLine
+	private static final CardLine GRADE = GradedLine
 		.of(new CalledElement(new UUID(1, 2), 3, "ME4", ElementWorth.COUNTS, null, false), 5);
 
-	private static final CardLine COMPONENT = CardLine.ofComponent("Composition");
+	private static final CardLine COMPONENT = GradedLine.ofComponent("Composition");
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', value = { "5.6 | 560", "5,6 | 560", "56 | 560", " 5.6 | 560", "5 | 500", "06 | 60",
 			"0.0 | 0", "60 | 600", "6.0 | 600" })
 	void aMarkIsReadWithOrWithoutItsPoint(String typed, int hundredths) {
-		assertThat(CardLine.FIRST.read(typed)).hasValue(hundredths);
-		assertThat(CardLine.SECOND.read(typed)).hasValue(hundredths);
+		assertThat(MarkLine.FIRST.read(typed)).hasValue(hundredths);
+		assertThat(MarkLine.SECOND.read(typed)).hasValue(hundredths);
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = { "", " ", "6.1", "61", "7", "5.65", "-1", "5.", ".6", "560", "x", "5 6" })
 	void whatIsNoMarkIsNotRead(String typed) {
-		assertThat(CardLine.FIRST.read(typed)).isEqualTo(OptionalInt.empty());
+		assertThat(MarkLine.FIRST.read(typed)).isEqualTo(OptionalInt.empty());
 	}
 
 	@Test
@@ -46,7 +46,7 @@ class CardLineTests {
 
 	@Test
 	void valuesAreWrittenAsTheyAreReadBack() {
-		assertThat(CardLine.FIRST.words(560)).isEqualTo("5.6");
+		assertThat(MarkLine.FIRST.words(560)).isEqualTo("5.6");
 		assertThat(GRADE.words(2)).isEqualTo("+2");
 		assertThat(COMPONENT.words(725)).isEqualTo("7.25");
 	}

@@ -165,7 +165,7 @@ class MarkSubmissionIntegrationTests {
 		PaperKeying paper = this.context.getBean(PaperKeying.class);
 		assertZeroRefused("first", () -> day.send(performance, seat, 1, new CardMarks(0, 200)));
 		assertZeroRefused("second", () -> day.send(performance, seat, 1, new CardMarks(200, 0)));
-		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), KeyedCard.of(new CardMarks(200, 0)),
+		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), MarkLine.card(new CardMarks(200, 0)),
 				SmallCompetition.REFEREE));
 		assertThat(rows(performance)).isZero();
 		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(ZeroMark.REFUSE);

@@ -229,7 +229,7 @@ class PanelChangesIntegrationTests {
 	}
 
 	private void key(PerformanceView performance, SeatView seat, CardMarks marks, Actor actor) {
-		this.context.getBean(PaperKeying.class).key(performance.id(), seat.id(), KeyedCard.of(marks), actor);
+		this.context.getBean(PaperKeying.class).key(performance.id(), seat.id(), MarkLine.card(marks), actor);
 	}
 
 	@Test

@@ -78,7 +78,7 @@ class PaperKeyingIntegrationTests {
 		SeatPaper received = key(MARKS, BO);
 		assertThat(received.stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
 		assertThat(received.origin()).isEqualTo(CardOrigin.KEYED);
-		assertThat(received.received()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(received.received()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(missing()).containsExactly("Judge 1", "Judge 3");
 		assertThat(this.keying.unsettled(this.day.segment(1))).isEmpty();
 	}
@@ -88,7 +88,7 @@ class PaperKeyingIntegrationTests {
 		key(MARKS, ANN);
 		assertThat(paper(BO).voices()).isEmpty();
 		assertThat(paper(BO).own()).isNull();
-		assertThat(paper(ANN).own()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(paper(ANN).own()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(lines("card.keyed")).containsExactly("Judge 2: keyed once; second keying missing");
 		assertThat(everyWord()).doesNotContain("5.6");
 	}
@@ -108,13 +108,13 @@ class PaperKeyingIntegrationTests {
 		SeatPaper differ = key(OTHERS, BO);
 		assertThat(differ.stage()).isEqualTo(SeatPaper.Stage.DIFFER);
 		assertThat(differ.voices()).extracting(SeatPaper.Voice::marks)
-			.containsExactly(KeyedCard.of(MARKS), KeyedCard.of(OTHERS));
+			.containsExactly(MarkLine.card(MARKS), MarkLine.card(OTHERS));
 		assertThat(missing()).contains("Judge 2 (keyings differ)");
 		assertThat(everyWord()).doesNotContain("5.6", "5.3");
 		assertRefused("keyings-differ", () -> key(MARKS, CY));
-		this.keying.settle(this.performance.id(), this.seat.id(), differ.sight(), KeyedCard.of(MARKS), CY);
+		this.keying.settle(this.performance.id(), this.seat.id(), differ.sight(), MarkLine.card(MARKS), CY);
 		assertThat(paper(CY).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
-		assertThat(paper(CY).received()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(paper(CY).received()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(rows()).as("both keyings stay").isEqualTo(3);
 		assertThat(lines("card.settled")).containsExactly("Judge 2: 5.6 / 5.7");
 		assertThat(this.database.sql("select before_text from record_line where subject_id = ? and action = ?")
@@ -134,7 +134,7 @@ class PaperKeyingIntegrationTests {
 		assertThat(cards()).isZero();
 		assertThat(everyWord()).doesNotContain("5.6", "5.3");
 		assertThat(settle(third, BO).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(third));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(third));
 	}
 
 	@Test
@@ -142,13 +142,13 @@ class PaperKeyingIntegrationTests {
 		this.day.send(this.performance, this.seat, 1, OTHERS);
 		key(MARKS, ANN);
 		assertThat(settle(MARKS, ANN).stage()).isEqualTo(SeatPaper.Stage.DIFFER);
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(OTHERS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(OTHERS));
 		assertThat(settle(MARKS, BO).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(MARKS));
 	}
 
 	private SeatPaper settle(CardMarks marks, Actor who) {
-		return this.keying.settle(this.performance.id(), this.seat.id(), paper(who).sight(), KeyedCard.of(marks), who);
+		return this.keying.settle(this.performance.id(), this.seat.id(), paper(who).sight(), MarkLine.card(marks), who);
 	}
 
 	@Test
@@ -157,12 +157,12 @@ class PaperKeyingIntegrationTests {
 		SeatPaper differ = key(OTHERS, BO);
 		this.day.send(this.performance, this.seat, 1, new CardMarks(400, 400));
 		assertRefused("stale-version", () -> this.keying.settle(this.performance.id(), this.seat.id(), differ.sight(),
-				KeyedCard.of(MARKS), CY));
+				MarkLine.card(MARKS), CY));
 		SeatPaper now = paper(CY);
 		assertThat(now.voices()).extracting(SeatPaper.Voice::by).containsExactly("Ann Keyer", "Bo Keyer", "");
-		this.keying.settle(this.performance.id(), this.seat.id(), now.sight(), KeyedCard.of(OTHERS), CY);
+		this.keying.settle(this.performance.id(), this.seat.id(), now.sight(), MarkLine.card(OTHERS), CY);
 		assertRefused("nothing-to-settle", () -> this.keying.settle(this.performance.id(), this.seat.id(),
-				paper(CY).sight(), KeyedCard.of(MARKS), CY));
+				paper(CY).sight(), MarkLine.card(MARKS), CY));
 		assertThat(paper(CY).origin()).isEqualTo(CardOrigin.KEYED);
 	}
 
@@ -175,7 +175,7 @@ class PaperKeyingIntegrationTests {
 		this.day.send(this.performance, this.day.seats().get(2), 1, MARKS);
 		assertThat(missing()).containsExactly("Judge 2 (keyed otherwise than the tablet sent it)");
 		assertRefused("cards-missing", () -> this.day.close(this.performance));
-		this.keying.settle(this.performance.id(), this.seat.id(), paper(BO).sight(), KeyedCard.of(OTHERS), BO);
+		this.keying.settle(this.performance.id(), this.seat.id(), paper(BO).sight(), MarkLine.card(OTHERS), BO);
 		assertThat(paper(BO).origin()).as("the tablet's card counts as it was sent").isEqualTo(CardOrigin.JUDGE);
 		this.day.close(this.performance);
 	}
@@ -185,7 +185,7 @@ class PaperKeyingIntegrationTests {
 		this.day.send(this.performance, this.seat, 1, OTHERS);
 		assertThat(key(MARKS, ANN).isAgainstTablet()).isTrue();
 		assertRefused("keyings-differ", () -> key(MARKS, BO));
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(OTHERS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(OTHERS));
 	}
 
 	@Test
@@ -201,10 +201,10 @@ class PaperKeyingIntegrationTests {
 		key(MARKS, ANN);
 		key(MARKS, BO);
 		key(OTHERS, BO);
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(missing()).contains("Judge 2 (keyed once, by Bo Keyer; second keying missing)");
 		key(OTHERS, ANN);
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(OTHERS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(OTHERS));
 		assertThat(cards()).isEqualTo(2);
 	}
 
@@ -236,7 +236,7 @@ class PaperKeyingIntegrationTests {
 		assertThat(difference.document().select(".keyed-team").text()).contains("cards opened again");
 		Visitor.Page settled = difference.submit("main form", Map.of("lines[0].typed", "5.6", "lines[1].typed", "5.7"));
 		assertThat(settled.text()).contains("The card of Judge 2 is settled and received.", "cards opened again");
-		assertThat(paper(ANN).received()).isEqualTo(KeyedCard.of(MARKS));
+		assertThat(paper(ANN).received()).isEqualTo(MarkLine.card(MARKS));
 	}
 
 	@Test
@@ -296,7 +296,7 @@ class PaperKeyingIntegrationTests {
 	}
 
 	private SeatPaper key(CardMarks marks, Actor who) {
-		return this.keying.key(this.performance.id(), this.seat.id(), KeyedCard.of(marks), who);
+		return this.keying.key(this.performance.id(), this.seat.id(), MarkLine.card(marks), who);
 	}
 
 	private SeatPaper paper(Actor viewer) {

@@ -17,9 +17,9 @@ import rimebook.tabulation.CardMarks;
 /** How far a card has come, told from rows alone. */
 class PaperStateTests {
 
-	private static final KeyedCard FIVE_SIX = KeyedCard.of(new CardMarks(560, 570));
+	private static final KeyedCard FIVE_SIX = MarkLine.card(new CardMarks(560, 570));
 
-	private static final KeyedCard FIVE_EIGHT = KeyedCard.of(new CardMarks(580, 570));
+	private static final KeyedCard FIVE_EIGHT = MarkLine.card(new CardMarks(580, 570));
 
 	private final List<CardKeying> rows = new ArrayList<>();
 

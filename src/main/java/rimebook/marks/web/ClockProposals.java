@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.marks.ClockFinding;
 import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkToPanel;
 import rimebook.marks.RemarkView;
 import rimebook.marks.StandView;
 
@@ -61,7 +62,7 @@ class ClockProposals {
 	private static boolean isTold(ClockProposal proposal, StandView.Now onIce) {
 		return onIce.remarks()
 			.stream()
-			.map(StandView.Told::remark)
+			.map(RemarkToPanel::remark)
 			.filter((remark) -> remark.kind() == RemarkKind.TIME)
 			.anyMatch((remark) -> tells(remark, proposal, onIce));
 	}

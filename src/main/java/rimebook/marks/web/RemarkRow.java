@@ -1,6 +1,7 @@
 package rimebook.marks.web;
 
 import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkToPanel;
 import rimebook.marks.RemarkView;
 import rimebook.marks.StandView;
 
@@ -13,7 +14,7 @@ import rimebook.marks.StandView;
  */
 record RemarkRow(RemarkKind kind, String text, String notedBy, String time, int seen, int seats, String notYet) {
 
-	static RemarkRow of(StandView.Told told, RinkClock clock) {
+	static RemarkRow of(RemarkToPanel told, RinkClock clock) {
 		RemarkView remark = told.remark();
 		return new RemarkRow(remark.kind(), remark.text(), remark.notedBy(), clock.time(remark.notedAt()),
 				told.seats() - told.notYet().size(), told.seats(), String.join(", ", told.notYet()));

@@ -16,6 +16,7 @@ import rimebook.marks.PointsTask;
 import rimebook.marks.ReceivedPointsCard;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkToSeat;
 import rimebook.marks.RemarkView;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
@@ -76,7 +77,7 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	/** What the referee tells the panel. */
 	record Remark(UUID id, RemarkKind kind, String text, Instant notedAt, boolean seen) {
 
-		static Remark of(JudgeTable.Notice notice) {
+		static Remark of(RemarkToSeat notice) {
 			RemarkView remark = notice.remark();
 			return new Remark(remark.id(), remark.kind(), remark.text(), remark.notedAt(), notice.seen());
 		}

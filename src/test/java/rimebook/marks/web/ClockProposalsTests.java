@@ -20,6 +20,7 @@ import rimebook.marks.PerformanceStatus;
 import rimebook.marks.PerformanceView;
 import rimebook.marks.ProgrammeWindow;
 import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkToPanel;
 import rimebook.marks.RemarkView;
 import rimebook.marks.StandView;
 
@@ -96,13 +97,13 @@ class ClockProposalsTests {
 				interruptions, ClockAct.STOP, new ProgrammeWindow(240, 10, 10), List.of());
 	}
 
-	private static StandView.Told told(String text, Instant touch) {
-		return new StandView.Told(
+	private static RemarkToPanel told(String text, Instant touch) {
+		return new RemarkToPanel(
 				new RemarkView(new UUID(1, 3), RemarkKind.TIME, text, "Runa Hale", CALLED.plusSeconds(900), touch),
 				List.of(), 3);
 	}
 
-	private static StandView.Now now(ClockView clock, List<StandView.Told> told) {
+	private static StandView.Now now(ClockView clock, List<RemarkToPanel> told) {
 		PerformanceView performance = new PerformanceView(new PerformanceId(new UUID(1, 1)),
 				new SegmentId(new UUID(1, 2)), new EntryId(new UUID(1, 4)), 1, 1, PerformanceStatus.ON_ICE, "", CALLED,
 				null, 1, 1, false, "");

@@ -35,6 +35,7 @@ import rimebook.marks.MarkSubmission;
 import rimebook.marks.PerformanceId;
 import rimebook.marks.ReceivedCard;
 import rimebook.marks.RemarkKind;
+import rimebook.marks.RemarkToSeat;
 import rimebook.marks.RemarkView;
 import rimebook.marks.RemarksSeen;
 import rimebook.marks.SeenRemark;
@@ -91,7 +92,7 @@ class JudgeApiTests {
 	@Test
 	void tableShowsMarksWithOneDecimal() {
 		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
-				List.of(new JudgeTable.Notice(
+				List.of(new RemarkToSeat(
 						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null), true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);

@@ -1,0 +1,11 @@
+package rimebook.marks;
+
+/**
+ * A place of a list where another element or deduction would stand.
+ *
+ * @param line which place
+ * @param corrected what would stand there, as in {@link SheetLine}
+ */
+public record SupposedPlace(PerformanceId performance, SheetLine line, String corrected) implements SupposedChange {
+
+}
