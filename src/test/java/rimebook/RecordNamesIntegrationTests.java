@@ -20,7 +20,7 @@ import rimebook.audit.RecordNames;
 import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
 import rimebook.audit.RecordReading;
-import rimebook.marks.PerformanceView;
+import rimebook.performances.PerformanceView;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;

@@ -23,9 +23,9 @@ import java.util.concurrent.TimeUnit;
 
 import org.springframework.context.ConfigurableApplicationContext;
 
-import rimebook.marks.PerformanceView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceView;
 import rimebook.testsupport.PostgresDatabase;
 import rimebook.testsupport.ServiceProcess;
 import rimebook.testsupport.SmallCompetition;

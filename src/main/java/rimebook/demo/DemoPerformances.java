@@ -9,9 +9,9 @@ import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVRecord;
 
-import rimebook.marks.CallElements;
-import rimebook.marks.NoteDeductions;
-import rimebook.marks.PointsTask;
+import rimebook.points.CallElements;
+import rimebook.points.NoteDeductions;
+import rimebook.points.PointsTask;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.Points;
 

@@ -7,7 +7,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.SegmentRun;
 import rimebook.rulings.AskQuestion;
 import rimebook.rulings.GiveRuling;
 import rimebook.rulings.QuestionView;

@@ -14,8 +14,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PointsMarks;
+import rimebook.performances.PerformanceId;
+import rimebook.points.PointsMarks;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
 

@@ -17,14 +17,14 @@ import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
-import rimebook.marks.Stand;
-import rimebook.marks.StandView;
+import rimebook.desks.Stand;
+import rimebook.desks.StandView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.shared.RimebookException;
 
 /**

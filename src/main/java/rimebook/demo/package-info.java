@@ -2,8 +2,9 @@
  * Profile {@code demo} only: fills an invented competition through the public facades and
  * lets a simulated panel mark it through the same HTTP interface as tablets.
  */
-@ApplicationModule(allowedDependencies = { "protests", "results", "marks", "panels", "draw", "rulings", "entries",
-		"competition", "accounts", "tabulation", "tabulation :: points", "pages", "shared" })
+@ApplicationModule(allowedDependencies = { "protests", "results", "desks", "performances", "placement", "points",
+		"panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation", "tabulation :: points",
+		"pages", "shared" })
 @NullMarked
 package rimebook.demo;
 

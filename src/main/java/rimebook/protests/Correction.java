@@ -12,11 +12,11 @@ import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PointsLine;
-import rimebook.marks.SheetLine;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceStatus;
+import rimebook.points.PointsLine;
+import rimebook.points.SheetLine;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;

@@ -6,9 +6,9 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.MarkWords;
-import rimebook.marks.PerformanceId;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.placement.MarkWords;
 import rimebook.tabulation.CardMarks;
 
 /**

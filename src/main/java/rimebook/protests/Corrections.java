@@ -11,17 +11,21 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
-import rimebook.marks.CardCorrection;
-import rimebook.marks.CardView;
-import rimebook.marks.MarkWords;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.PointsCorrection;
-import rimebook.marks.SegmentRun;
-import rimebook.marks.SheetCorrection;
-import rimebook.marks.StatusCorrection;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
+import rimebook.performances.StatusCorrection;
+import rimebook.performances.SupposedChange;
+import rimebook.placement.CardCorrection;
+import rimebook.placement.CardView;
+import rimebook.placement.MarkWords;
+import rimebook.placement.SupposedCard;
+import rimebook.points.PointsCorrection;
+import rimebook.points.SheetCorrection;
+import rimebook.points.SupposedLine;
+import rimebook.points.SupposedPlace;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
@@ -103,7 +107,8 @@ public class Corrections {
 			throw new RuleViolationException("nothing-to-correct", "first",
 					"The card already holds " + MarkWords.of(card.marks()) + "; there is nothing to correct.");
 		}
-		this.preview.ifCorrected(performance.segment(), proposal.performance(), proposal.seat(), proposal.corrected());
+		this.preview.ifCorrected(performance.segment(),
+				new SupposedCard(proposal.performance(), proposal.seat(), proposal.corrected()));
 		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
 				actor, this.clock.instant());
 		return proposed(correction, reason, actor);
@@ -257,16 +262,17 @@ public class Corrections {
 		if (status != null) {
 			return this.preview.ifStatus(this.run.performance(view.performance()), status.corrected());
 		}
-		PointsChange change = view.change();
+		return this.preview.ifCorrected(view.segment(), supposed(view));
+	}
+
+	private static SupposedChange supposed(CorrectionView view) {
 		SheetChange sheet = view.sheet();
 		if (sheet != null) {
-			return this.preview.ifCorrected(view.segment(), view.performance(), sheet.line(), sheet.corrected());
+			return new SupposedPlace(view.performance(), sheet.line(), sheet.corrected());
 		}
-		return (change != null)
-				? this.preview.ifCorrected(view.segment(), view.performance(), seat(view), change.line(),
-						change.corrected())
-				: this.preview.ifCorrected(view.segment(), view.performance(), seat(view),
-						Objects.requireNonNull(view.corrected()));
+		PointsChange change = view.change();
+		return (change != null) ? new SupposedLine(view.performance(), seat(view), change.line(), change.corrected())
+				: new SupposedCard(view.performance(), seat(view), Objects.requireNonNull(view.corrected()));
 	}
 
 	private static SeatId seat(CorrectionView view) {

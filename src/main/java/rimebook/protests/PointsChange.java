@@ -1,6 +1,6 @@
 package rimebook.protests;
 
-import rimebook.marks.PointsLine;
+import rimebook.points.PointsLine;
 
 /**
  * What a correction changes in points judging.

@@ -2,8 +2,8 @@ package rimebook.protests;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.PerformanceId;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
 import rimebook.tabulation.CardMarks;
 
 /**

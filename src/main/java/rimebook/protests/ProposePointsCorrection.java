@@ -2,9 +2,9 @@ package rimebook.protests;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PointsLine;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.points.PointsLine;
 
 /**
  * What one official asks another to approve in points judging: one grade or one mark.

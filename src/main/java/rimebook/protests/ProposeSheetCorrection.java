@@ -2,8 +2,8 @@ package rimebook.protests;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.PerformanceId;
-import rimebook.marks.SheetLine;
+import rimebook.performances.PerformanceId;
+import rimebook.points.SheetLine;
 
 /**
  * What one official asks another to approve: another element or deduction in one place.

@@ -2,8 +2,8 @@ package rimebook.protests;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PerformanceStatus;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceStatus;
 
 /**
  * What one official asks another to approve: that a team came through a segment otherwise

@@ -10,7 +10,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.Whereabouts;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.SegmentRun;
 import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 

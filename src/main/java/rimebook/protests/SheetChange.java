@@ -1,6 +1,6 @@
 package rimebook.protests;
 
-import rimebook.marks.SheetLine;
+import rimebook.points.SheetLine;
 
 /**
  * What a correction changes in the called elements or the deductions.

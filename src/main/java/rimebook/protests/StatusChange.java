@@ -1,6 +1,6 @@
 package rimebook.protests;
 
-import rimebook.marks.PerformanceStatus;
+import rimebook.performances.PerformanceStatus;
 
 /**
  * What a correction changes in how a team came through a segment.

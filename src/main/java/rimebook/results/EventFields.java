@@ -12,8 +12,8 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 
 /** Looks up who has left an event, and who is still to skate. */
 @Component

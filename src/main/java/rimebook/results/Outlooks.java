@@ -19,7 +19,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
-import rimebook.marks.ClosedPerformance;
+import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;

@@ -13,19 +13,11 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
-import rimebook.marks.ClosedCards;
-import rimebook.marks.ClosedPerformance;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.PointsLine;
-import rimebook.marks.SheetLine;
-import rimebook.marks.StatusCorrection;
-import rimebook.marks.SupposedCard;
-import rimebook.marks.SupposedLine;
-import rimebook.marks.SupposedPlace;
-import rimebook.panels.SeatId;
-import rimebook.tabulation.CardMarks;
+import rimebook.performances.ClosedCards;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.StatusCorrection;
+import rimebook.performances.SupposedChange;
 
 /** Shows what a correction would do to every place, writing nothing. */
 @Service
@@ -46,29 +38,10 @@ public class ResultPreview {
 		this.statuses = statuses;
 	}
 
-	/** Return every team's place now and as it would be with these marks on one card. */
+	/** Return every team's place now and as it would be with something else on a card. */
 	@Transactional(readOnly = true)
-	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, CardMarks marks) {
-		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedCard(performance, seat, marks)));
-	}
-
-	/**
-	 * The same in points judging, with another value in one line of one card.
-	 * @param value the grade, or the mark in hundredths
-	 */
-	@Transactional(readOnly = true)
-	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SeatId seat, PointsLine line,
-			int value) {
-		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedLine(performance, seat, line, value)));
-	}
-
-	/**
-	 * The same with another element or deduction in one place.
-	 * @param corrected what would stand there, as in {@link SheetLine}
-	 */
-	@Transactional(readOnly = true)
-	public ResultEffect ifCorrected(SegmentId segment, PerformanceId performance, SheetLine line, String corrected) {
-		return effect(segment, this.cards.ofSegmentIf(segment, new SupposedPlace(performance, line, corrected)));
+	public ResultEffect ifCorrected(SegmentId segment, SupposedChange supposed) {
+		return effect(this.drafts.of(segment, this.cards.ofSegmentIf(segment, supposed)));
 	}
 
 	/**
@@ -87,10 +60,6 @@ public class ResultPreview {
 				supposed == PerformanceStatus.WITHDRAWN, this.statuses.following(performance.id()));
 		return effect(this.drafts.of(performance.segment(),
 				this.cards.ofSegmentIf(performance.segment(), performance.id(), supposed), toSkate, supposition));
-	}
-
-	private ResultEffect effect(SegmentId segment, List<ClosedPerformance> closed) {
-		return effect(this.drafts.of(segment, closed));
 	}
 
 	private static ResultEffect effect(StandingDrafts.Draft draft) {

@@ -2,20 +2,18 @@ package rimebook.results;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.marks.ListAuthorisations;
-import rimebook.marks.PaperKeying;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.LooseEnd;
+import rimebook.performances.LooseEnds;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 
 /** Everybody has skated, every card is closed, and nothing behind it is open. */
 @Component
@@ -24,17 +22,11 @@ class RunGuard implements SignatureGuard {
 
 	private final SegmentRun run;
 
-	private final PaperKeying keying;
+	private final List<LooseEnds> ends;
 
-	private final ListAuthorisations authorisations;
-
-	private final Competitions competitions;
-
-	RunGuard(SegmentRun run, PaperKeying keying, ListAuthorisations authorisations, Competitions competitions) {
+	RunGuard(SegmentRun run, List<LooseEnds> ends) {
 		this.run = run;
-		this.keying = keying;
-		this.authorisations = authorisations;
-		this.competitions = competitions;
+		this.ends = ends;
 	}
 
 	@Override
@@ -44,10 +36,9 @@ class RunGuard implements SignatureGuard {
 		List<SignatureCondition> conditions = new ArrayList<>();
 		conditions.add(performances(all, "/desk/stand/" + segment));
 		conditions.add(cards(all, "/desk/stand/" + segment));
-		conditions.add(keyings(segment));
-		if (this.competitions.eventOf(segment).isJudgedByPoints()) {
-			conditions.add(lists(all, "/desk/keying/" + segment));
-		}
+		this.ends.stream()
+			.flatMap((each) -> each.of(segment).stream())
+			.forEach((end) -> conditions.add(condition(end, "/desk/keying/" + segment)));
 		return conditions;
 	}
 
@@ -69,26 +60,9 @@ class RunGuard implements SignatureGuard {
 			.missing("cards", "The cards of " + open + " are open; the referee closes them at the stand.", path);
 	}
 
-	private SignatureCondition keyings(SegmentId segment) {
-		String path = "/desk/keying/" + segment;
-		List<String> unsettled = this.keying.unsettled(segment);
-		return unsettled.isEmpty()
-				? SignatureCondition.met("keyings", "Nothing that was keyed in from paper waits.", path)
-				: SignatureCondition.missing("keyings", String.join(". ", unsettled) + ".", path);
-	}
-
-	private SignatureCondition lists(List<PerformanceView> all, String path) {
-		Optional<PerformanceView> open = all.stream()
-			.filter((performance) -> performance.status() == PerformanceStatus.CLOSED)
-			.filter((performance) -> this.authorisations.ofPerformance(performance.id()).isEmpty())
-			.findFirst();
-		return open
-			.map((performance) -> SignatureCondition.missing("lists",
-					"The called elements of No. " + performance.startNumber()
-							+ " are not authorised by the technical controller.",
-					path))
-			.orElseGet(() -> SignatureCondition.met("lists", "The called elements of every closed card are authorised.",
-					path));
+	private static SignatureCondition condition(LooseEnd end, String path) {
+		return end.open().isEmpty() ? SignatureCondition.met(end.name(), end.settled(), path)
+				: SignatureCondition.missing(end.name(), String.join(". ", end.open()) + ".", path);
 	}
 
 }

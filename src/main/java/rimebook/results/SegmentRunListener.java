@@ -9,19 +9,19 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.marks.CallTakenBack;
-import rimebook.marks.CardCorrected;
-import rimebook.marks.CardsClosed;
-import rimebook.marks.CardsReopened;
-import rimebook.marks.ClockTouched;
-import rimebook.marks.PanelChanged;
-import rimebook.marks.PerformanceCalled;
-import rimebook.marks.PerformanceEnded;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.SegmentOpened;
-import rimebook.marks.SegmentRun;
-import rimebook.marks.StatusCorrected;
+import rimebook.performances.CallTakenBack;
+import rimebook.performances.CardCorrected;
+import rimebook.performances.CardsClosed;
+import rimebook.performances.CardsReopened;
+import rimebook.performances.PanelChanged;
+import rimebook.performances.PerformanceCalled;
+import rimebook.performances.PerformanceEnded;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.ProgrammeBroken;
+import rimebook.performances.SegmentOpened;
+import rimebook.performances.SegmentRun;
+import rimebook.performances.StatusCorrected;
 import rimebook.shared.Actor;
 
 /**
@@ -66,11 +66,9 @@ class SegmentRunListener {
 
 	/** Public is only that the team is broken off, never why. */
 	@EventListener
-	void on(ClockTouched touched) {
-		if (touched.isBreak()) {
-			this.update.locked(touched.segment()).interrupted(touched.isInterrupted());
-			this.events.publishEvent(new IceChanged(touched.segment()));
-		}
+	void on(ProgrammeBroken broken) {
+		this.update.locked(broken.segment()).interrupted(broken.interrupted());
+		this.events.publishEvent(new IceChanged(broken.segment()));
 	}
 
 	@EventListener

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.marks.ClosedPerformance;
+import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;

@@ -9,8 +9,8 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
 import rimebook.entries.WithdrawalGuard;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 
 /**
  * A team that has nothing left to skate is not withdrawn in passing: what counts of it is

@@ -9,7 +9,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
-import rimebook.marks.CountedPanel;
+import rimebook.performances.CountedPanel;
 
 /**
  * A standing with everything a reader needs to check it; the body of a published version.

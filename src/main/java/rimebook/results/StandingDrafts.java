@@ -14,9 +14,9 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
-import rimebook.marks.ClosedCards;
-import rimebook.marks.ClosedPerformance;
-import rimebook.marks.CountedPanel;
+import rimebook.performances.ClosedCards;
+import rimebook.performances.ClosedPerformance;
+import rimebook.performances.CountedPanel;
 import rimebook.tabulation.TabulationException;
 
 /** Composes the next standing of a segment and of its event, writing nothing. */

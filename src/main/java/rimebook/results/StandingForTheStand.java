@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.StandingAfterCards;
+import rimebook.performances.StandingAfterCards;
 
 /** Tells the referee what the cards just closed have made. */
 @Component

@@ -3,7 +3,7 @@
  * segment from provisional to official: a closed card without its standing cannot exist,
  * since both are written in one transaction.
  */
-@ApplicationModule(allowedDependencies = { "accounts", "marks", "panels", "draw", "entries", "competition",
+@ApplicationModule(allowedDependencies = { "accounts", "performances", "panels", "draw", "entries", "competition",
 		"tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared" })
 @NullMarked
 package rimebook.results;

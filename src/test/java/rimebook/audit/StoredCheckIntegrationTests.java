@@ -13,7 +13,7 @@ import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.PerformanceView;
+import rimebook.performances.PerformanceView;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeCorrection;

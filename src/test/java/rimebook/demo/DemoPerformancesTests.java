@@ -15,8 +15,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 import rimebook.competition.RuleSets;
-import rimebook.marks.CallElements;
-import rimebook.marks.PointsTask;
+import rimebook.points.CallElements;
+import rimebook.points.PointsTask;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.GradeRange;

@@ -12,9 +12,9 @@ import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 import rimebook.results.Standings;

@@ -5,10 +5,10 @@ import java.util.List;
 
 import org.springframework.context.ApplicationContext;
 
-import rimebook.marks.CallElements;
-import rimebook.marks.CalledListView;
-import rimebook.marks.ElementCalls;
-import rimebook.marks.PerformanceView;
+import rimebook.performances.PerformanceView;
+import rimebook.points.CallElements;
+import rimebook.points.CalledListView;
+import rimebook.points.ElementCalls;
 import rimebook.tabulation.points.ElementWorth;
 
 /** The technical desk of one performance: calls elements, changes and takes out. */

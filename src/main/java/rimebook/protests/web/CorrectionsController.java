@@ -15,13 +15,13 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.MarkWords;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PointsLine;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.placement.MarkWords;
+import rimebook.points.PointsLine;
 import rimebook.protests.CorrectionId;
 import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;

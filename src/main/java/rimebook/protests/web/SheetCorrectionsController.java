@@ -13,11 +13,11 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.SheetLine;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.performances.PerformanceId;
+import rimebook.points.SheetLine;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeSheetCorrection;
 import rimebook.protests.ProtestId;

@@ -8,11 +8,11 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
-import rimebook.marks.PerformanceStatus;
-import rimebook.marks.PerformanceView;
-import rimebook.marks.SegmentRun;
-import rimebook.marks.StatusCorrection;
 import rimebook.pages.Choice;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
+import rimebook.performances.StatusCorrection;
 
 /** Whose way through a segment can be set otherwise, and to what. */
 @Component

@@ -13,15 +13,15 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.SegmentId;
-import rimebook.marks.PerformanceId;
-import rimebook.marks.PerformanceStatus;
 import rimebook.pages.Given;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceStatus;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeStatusCorrection;
 import rimebook.protests.ProtestId;
-import rimebook.pages.Notice;
-import rimebook.pages.Submission;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 

@@ -1,0 +1,107 @@
+package rimebook.clock;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.ProgrammeBroken;
+import rimebook.performances.SkatingClock;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+
+/** The clocks of all performances, read from their touches. */
+@Component
+class ClockBook implements SkatingClock {
+
+	private final ClockTapRepository taps;
+
+	private final Competitions competitions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	ClockBook(ClockTapRepository taps, Competitions competitions, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.taps = taps;
+		this.competitions = competitions;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	ClockView of(PerformanceView performance) {
+		SegmentView segment = this.competitions.eventOf(performance.segment()).segment(performance.segment());
+		return ClockReading.of(
+				this.taps.findByPerformanceOrderBySequence(performance.id().value())
+					.stream()
+					.map(ClockTap::view)
+					.toList(),
+				performance.isAgain() ? null : performance.calledAt(), performance.skate(),
+				new ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds(), segment.shorterSeconds()));
+	}
+
+	void add(ClockTap tap) {
+		this.taps.save(tap);
+	}
+
+	@Override
+	public boolean isTouched(PerformanceView performance) {
+		return of(performance).last() != null;
+	}
+
+	@Override
+	public boolean canWait(PerformanceView performance) {
+		return of(performance).canWait();
+	}
+
+	@Override
+	public void requireFound(PerformanceView performance, @Nullable Instant touch) {
+		if (touch != null && of(performance).findings().stream().noneMatch((one) -> one.since().equals(touch))) {
+			throw ClockRefusals.touchGone(performance);
+		}
+	}
+
+	@Override
+	public void requireAtRest(PerformanceView performance) {
+		if (of(performance).state().isUnderWay()) {
+			throw ClockRefusals.underWay(performance);
+		}
+	}
+
+	@Override
+	public void requireUntouched(PerformanceView performance) {
+		if (isTouched(performance)) {
+			throw ClockRefusals.hasStarted(performance);
+		}
+	}
+
+	@Override
+	public void takeBackReskate(PerformanceView first, Actor actor) {
+		ClockView before = of(first);
+		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		add(new ClockTap(this.ids.next(), first.id(), new ClockTapView(before.touches() + 1, ClockAct.TAKE_BACK, null,
+				null, ClockAct.RESKATE.words(), actor.name(), now)));
+		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
+				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
+	}
+
+	/** Say that the clock was touched; what became of the programme is told apart. */
+	void tell(ClockTouched touched) {
+		this.events.publishEvent(touched);
+		if (touched.isBreak()) {
+			this.events.publishEvent(new ProgrammeBroken(touched.segment(), touched.isInterrupted()));
+		}
+	}
+
+}

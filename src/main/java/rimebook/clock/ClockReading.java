@@ -1,0 +1,107 @@
+package rimebook.clock;
+
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.performances.ReskateMarking;
+
+/** Reads the clock from its touches: the same touches always give the same clock. */
+final class ClockReading {
+
+	private final Deque<ClockTapView> counting = new ArrayDeque<>();
+
+	private final List<ClockView.Interruption> interruptions = new ArrayList<>();
+
+	private ClockState state = ClockState.WAITING;
+
+	private int run;
+
+	private @Nullable ReskateMarking marking;
+
+	private @Nullable Instant startedAt;
+
+	private @Nullable Instant stoppedAt;
+
+	private ClockReading(int skate) {
+		this.run = skate;
+		this.marking = (skate > 1) ? ReskateMarking.RESKATED_ONLY : null;
+	}
+
+	/**
+	 * Read the clock.
+	 * @param taps every touch, oldest first
+	 * @param calledAt when the team was called; {@code null} where that sets no limit
+	 * @param skate 1, and one more for each time that the whole programme is skated again
+	 */
+	static ClockView of(List<ClockTapView> taps, @Nullable Instant calledAt, int skate, ProgrammeWindow window) {
+		ClockReading reading = new ClockReading(skate);
+		taps.forEach(reading::sort);
+		reading.counting.forEach(reading::apply);
+		ClockTapView last = reading.counting.peekLast();
+		return new ClockView(taps.size(), reading.state, skate, reading.run, reading.marking, calledAt,
+				reading.startedAt, reading.stoppedAt, reading.interruptions, (last != null) ? last.act() : null, window,
+				taps);
+	}
+
+	private void sort(ClockTapView tap) {
+		if (tap.act() == ClockAct.TAKE_BACK) {
+			this.counting.pollLast();
+		}
+		else {
+			this.counting.addLast(tap);
+		}
+	}
+
+	private void apply(ClockTapView tap) {
+		switch (tap.act()) {
+			case START -> start(tap.notedAt());
+			case STOP -> stop(tap.notedAt());
+			case INTERRUPT -> interrupt(tap);
+			case RESUME -> resume(tap.notedAt());
+			case RESKATE -> reskate(tap);
+			case TAKE_BACK -> throw new IllegalStateException("taken back twice");
+		}
+	}
+
+	private void start(Instant at) {
+		this.startedAt = at;
+		this.state = ClockState.RUNNING;
+	}
+
+	private void stop(Instant at) {
+		this.stoppedAt = at;
+		this.state = ClockState.STOPPED;
+	}
+
+	private void interrupt(ClockTapView tap) {
+		InterruptionCause cause = (tap.cause() != null) ? tap.cause() : InterruptionCause.RINK;
+		Instant from = (this.state == ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
+		this.interruptions.add(new ClockView.Interruption(cause, from, null));
+		this.state = ClockState.INTERRUPTED;
+	}
+
+	private void resume(Instant at) {
+		ClockView.Interruption pause = removeLast();
+		this.interruptions.add(new ClockView.Interruption(pause.cause(), pause.from(), at));
+		this.state = ClockState.RUNNING;
+	}
+
+	private ClockView.Interruption removeLast() {
+		return this.interruptions.remove(this.interruptions.size() - 1);
+	}
+
+	private void reskate(ClockTapView tap) {
+		this.run++;
+		this.marking = tap.marking();
+		this.startedAt = null;
+		this.stoppedAt = null;
+		this.interruptions.clear();
+		this.state = ClockState.WAITING;
+	}
+
+}

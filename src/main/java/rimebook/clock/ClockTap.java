@@ -1,0 +1,61 @@
+package rimebook.clock;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
+import rimebook.performances.ReskateMarking;
+
+/**
+ * One touch of the clock: written once and never changed. What was a slip is taken back
+ * by a further one.
+ */
+@Entity
+@Immutable
+class ClockTap extends PerformanceLine {
+
+	private int sequence;
+
+	@Enumerated(EnumType.STRING)
+	private ClockAct act;
+
+	@Enumerated(EnumType.STRING)
+	private @Nullable InterruptionCause cause;
+
+	@Enumerated(EnumType.STRING)
+	private @Nullable ReskateMarking marking;
+
+	private String words;
+
+	private String notedBy;
+
+	private Instant notedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected ClockTap() {
+	}
+
+	ClockTap(UUID id, PerformanceId performance, ClockTapView tap) {
+		super(id, performance);
+		this.sequence = tap.sequence();
+		this.act = tap.act();
+		this.cause = tap.cause();
+		this.marking = tap.marking();
+		this.words = tap.words();
+		this.notedBy = tap.notedBy();
+		this.notedAt = tap.notedAt();
+	}
+
+	ClockTapView view() {
+		return new ClockTapView(this.sequence, this.act, this.cause, this.marking, this.words, this.notedBy,
+				this.notedAt);
+	}
+
+}

@@ -1,0 +1,27 @@
+package rimebook.clock;
+
+import rimebook.competition.SegmentId;
+import rimebook.performances.PerformanceId;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
+
+/**
+ * The clock of the performance on the ice was touched.
+ *
+ * @param before how it stood before
+ * @param after how it stands now
+ */
+public record ClockTouched(PerformanceId performance, SegmentId segment, ClockState before, ClockState after,
+		AuditedChange change) implements AuditedEvent {
+
+	/** Tell whether the team was broken off by it, or is no longer. */
+	public boolean isBreak() {
+		return isInterrupted() != (this.before == ClockState.INTERRUPTED);
+	}
+
+	/** Tell whether the team is broken off now. */
+	public boolean isInterrupted() {
+		return this.after == ClockState.INTERRUPTED;
+	}
+
+}

@@ -1,0 +1,154 @@
+package rimebook.clock;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.performances.ReskateMarking;
+
+/**
+ * The clock of a performance. It rests on the instants of its touches alone, so every
+ * page, every node and a service that was started again read the same time from it. Times
+ * are read in whole seconds, as a clock shows them: what has begun but is not full does
+ * not count.
+ *
+ * @param touches how often it was touched, to be given back with every act on it
+ * @param skate 1, and one more for each time that the whole programme is skated again
+ * @param run the same, and one more for each re-skate of which the beginning stays
+ * @param marking what the judges mark in this run; {@code null} in the first
+ * @param calledAt when the team was called, UTC
+ * @param startedAt the first movement of this run, or {@code null}
+ * @param stoppedAt the complete stop of this run, or {@code null}
+ * @param interruptions those of this run, oldest first
+ * @param last the newest act that counts, which can be taken back, or {@code null}
+ * @param log every touch, oldest first
+ */
+public record ClockView(int touches, ClockState state, int skate, int run, @Nullable ReskateMarking marking,
+		@Nullable Instant calledAt, @Nullable Instant startedAt, @Nullable Instant stoppedAt,
+		List<Interruption> interruptions, @Nullable ClockAct last, ProgrammeWindow window, List<ClockTapView> log) {
+
+	/** The seconds from the announcement of the name to the first movement. */
+	public static final int START_WITHIN = 60;
+
+	/** The seconds that an interruption may last without counting as one. */
+	public static final int UNCOUNTED_PAUSE = 10;
+
+	public ClockView {
+		interruptions = List.copyOf(interruptions);
+		log = List.copyOf(log);
+	}
+
+	/**
+	 * One interruption.
+	 *
+	 * @param from the referee's signal, UTC
+	 * @param to when the team went on, {@code null} while it has not
+	 */
+	public record Interruption(InterruptionCause cause, Instant from, @Nullable Instant to) {
+
+		/** How long it lasted, or has lasted until now. */
+		public Duration length(Instant now) {
+			return Duration.between(this.from, (this.to != null) ? this.to : now);
+		}
+
+	}
+
+	/** The skated time until now: the running time without interruptions. */
+	public Duration skated(Instant now) {
+		if (this.startedAt == null) {
+			return Duration.ZERO;
+		}
+		Instant end = (this.stoppedAt != null) ? this.stoppedAt : now;
+		return this.interruptions.stream()
+			.map((pause) -> pause.length(now))
+			.reduce(Duration.between(this.startedAt, end), Duration::minus);
+	}
+
+	/**
+	 * The moment from which the skated time counts as if it had never been interrupted:
+	 * while the clock runs, the time since then is the skated time.
+	 * @throws IllegalStateException before the start
+	 */
+	public Instant countsFrom() {
+		if (this.startedAt == null) {
+			throw new IllegalStateException("The clock was not started.");
+		}
+		Instant from = this.startedAt;
+		for (Interruption pause : this.interruptions) {
+			from = (pause.to() != null) ? from.plus(Duration.between(pause.from(), pause.to())) : from;
+		}
+		return from;
+	}
+
+	/** The interruption that goes on, or {@code null}. */
+	public @Nullable Interruption pause() {
+		return (this.state == ClockState.INTERRUPTED) ? this.interruptions.get(this.interruptions.size() - 1) : null;
+	}
+
+	/** Tell whether the team went on once already after a cause of its own. */
+	public boolean hasContinued() {
+		return this.interruptions.stream().anyMatch((pause) -> pause.cause().isOwn() && pause.to() != null);
+	}
+
+	/** Tell whether the team can wait while others skate. */
+	public boolean canWait() {
+		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.run > 1);
+	}
+
+	/** What may cost the team something, in the order in which it was known. */
+	public List<ClockFinding> findings() {
+		List<ClockFinding> findings = new ArrayList<>();
+		if (this.run == 1 && this.calledAt != null && this.startedAt != null) {
+			int after = seconds(Duration.between(this.calledAt, this.startedAt));
+			add(findings, ClockFinding.Fault.LATE_START, (after > START_WITHIN) ? after : 0, this.startedAt);
+		}
+		for (Interruption pause : this.interruptions) {
+			if (pause.cause().isOwn() && pause.to() != null) {
+				int length = seconds(pause.length(pause.to()));
+				add(findings, ClockFinding.Fault.INTERRUPTION, (length > UNCOUNTED_PAUSE) ? length : 0, pause.to());
+			}
+		}
+		if (this.stoppedAt != null) {
+			int skated = seconds(skated(this.stoppedAt));
+			add(findings, ClockFinding.Fault.TOO_LONG, this.window.over(skated), this.stoppedAt);
+			add(findings, ClockFinding.Fault.TOO_SHORT, this.window.lacking(skated), this.stoppedAt);
+		}
+		return findings;
+	}
+
+	/**
+	 * The touches on which something was found that would not be if the newest act were
+	 * taken back, each by its moment.
+	 */
+	Set<Instant> foundByLast() {
+		if (this.last == null) {
+			return Set.of();
+		}
+		List<ClockTapView> touched = new ArrayList<>(this.log);
+		touched.add(new ClockTapView(this.touches + 1, ClockAct.TAKE_BACK, null, null, "", "", Instant.EPOCH));
+		Set<Instant> found = moments(findings());
+		found.removeAll(moments(ClockReading.of(touched, this.calledAt, this.skate, this.window).findings()));
+		return found;
+	}
+
+	private static Set<Instant> moments(List<ClockFinding> findings) {
+		return findings.stream().map(ClockFinding::since).collect(Collectors.toCollection(HashSet::new));
+	}
+
+	private static void add(List<ClockFinding> findings, ClockFinding.Fault fault, int seconds, Instant since) {
+		if (seconds > 0) {
+			findings.add(new ClockFinding(fault, seconds, since));
+		}
+	}
+
+	private static int seconds(Duration duration) {
+		return (int) duration.toSeconds();
+	}
+
+}

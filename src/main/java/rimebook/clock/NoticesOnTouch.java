@@ -1,0 +1,54 @@
+package rimebook.clock;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+
+import rimebook.performances.PerformanceView;
+import rimebook.performances.RemarkKind;
+import rimebook.performances.RemarkView;
+import rimebook.performances.SegmentRun;
+import rimebook.shared.Actor;
+
+/** What the panel was told because of the clock; it is told that it no longer holds. */
+@Component
+@Order(NoticesOnTouch.AFTER_DEDUCTIONS)
+class NoticesOnTouch implements RestsOnTouch {
+
+	static final int AFTER_DEDUCTIONS = 2;
+
+	private static final int LONGEST_QUOTE = 480;
+
+	private final SegmentRun run;
+
+	NoticesOnTouch(SegmentRun run) {
+		this.run = run;
+	}
+
+	@Override
+	public List<String> words(PerformanceView performance, Set<Instant> touches) {
+		return told(performance, touches).stream().map(RemarkView::text).toList();
+	}
+
+	@Override
+	public void takeBack(PerformanceView performance, Set<Instant> touches, Actor actor) {
+		told(performance, touches)
+			.forEach((remark) -> this.run.note(performance.id(), RemarkKind.ICE, takenBack(remark), actor));
+	}
+
+	private List<RemarkView> told(PerformanceView performance, Set<Instant> touches) {
+		return this.run.remarks(performance.id())
+			.stream()
+			.filter((remark) -> remark.touch() != null && touches.contains(remark.touch()))
+			.toList();
+	}
+
+	private static String takenBack(RemarkView remark) {
+		String text = remark.text();
+		return "Taken back: " + text.substring(0, Math.min(text.length(), LONGEST_QUOTE));
+	}
+
+}

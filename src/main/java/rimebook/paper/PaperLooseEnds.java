@@ -1,0 +1,29 @@
+package rimebook.paper;
+
+import java.util.Optional;
+
+import org.springframework.core.annotation.Order;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.SegmentId;
+import rimebook.performances.LooseEnd;
+import rimebook.performances.LooseEnds;
+
+/** What was keyed in from paper and waits. */
+@Component
+@Order(1)
+class PaperLooseEnds implements LooseEnds {
+
+	private final PaperKeying keying;
+
+	PaperLooseEnds(PaperKeying keying) {
+		this.keying = keying;
+	}
+
+	@Override
+	public Optional<LooseEnd> of(SegmentId segment) {
+		return Optional
+			.of(new LooseEnd("keyings", "Nothing that was keyed in from paper waits.", this.keying.unsettled(segment)));
+	}
+
+}

@@ -1,0 +1,87 @@
+package rimebook.paper;
+
+import java.time.Instant;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.panels.SeatView;
+import rimebook.performances.CardOrigin;
+
+/**
+ * How far a seat's paper card has come, as one person may see it.
+ *
+ * @param by who keyed what waits, the judge's tablet as an empty name
+ * @param mine whether what waits, or a part of it, was keyed by this person
+ * @param voices what each of them says is on the paper; empty unless they differ, so that
+ * nobody sees what another keyed before keying it too
+ * @param own what this person keyed last, {@code null} for nothing
+ * @param received the card that counts, {@code null} while there is none
+ * @param origin where that card came from
+ * @param receivedAt when, UTC
+ * @param sight give it back when settling, so that nothing is overlooked
+ */
+public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean mine, List<Voice> voices,
+		@Nullable KeyedCard own, @Nullable KeyedCard received, @Nullable CardOrigin origin,
+		@Nullable Instant receivedAt, Sight sight) {
+
+	public SeatPaper {
+		by = List.copyOf(by);
+		voices = List.copyOf(voices);
+	}
+
+	/** The card of a seat while nobody is on the ice. */
+	public static SeatPaper untouched(SeatView seat) {
+		return new SeatPaper(seat, Stage.MISSING, List.of(), false, List.of(), null, null, null, null, new Sight(0, 0));
+	}
+
+	/** How far a card has come. */
+	public enum Stage {
+
+		/** Neither keyed nor received. */
+		MISSING,
+
+		/** Keyed by one person; somebody else has to key it too. */
+		ONCE,
+
+		/** What was keyed or sent differs; somebody settles it with the paper. */
+		DIFFER,
+
+		/** Received, and nothing that was keyed speaks against it. */
+		RECEIVED
+
+	}
+
+	/**
+	 * What one person, or the tablet, says is on the paper.
+	 *
+	 * @param by the person, empty for the judge's tablet
+	 */
+	public record Voice(String by, KeyedCard marks, Instant at) {
+
+		static Voice of(PaperState.Voice voice) {
+			return new Voice(voice.by(), voice.marks(), voice.at());
+		}
+
+	}
+
+	/**
+	 * What there was when somebody looked.
+	 *
+	 * @param keyings how many keyings of this card
+	 * @param card the version of the card that counted, 0 for none
+	 */
+	public record Sight(int keyings, int card) {
+	}
+
+	/** Tell whether this person's own keying is the one that waits for a second. */
+	public boolean waitsForOthers() {
+		return this.stage == Stage.ONCE && this.mine;
+	}
+
+	/** Tell whether the tablet's card is one of those that differ. */
+	public boolean isAgainstTablet() {
+		return this.stage == Stage.DIFFER && this.by.contains("");
+	}
+
+}

@@ -1,0 +1,140 @@
+package rimebook.performances;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Closes cards although a judge's is missing. In placement judging the seat is then left
+ * out of the whole segment with all its cards, since a panel is never mixed; in points
+ * judging its marks of that performance are absent, and each mean is over those given.
+ */
+@Service
+public class AbsentJudges {
+
+	private final HeldSegment.Source segments;
+
+	private final CountingPanels panels;
+
+	private final PanelChangeRepository changes;
+
+	private final CardBooks books;
+
+	private final SkatingClock clocks;
+
+	private final Competitions competitions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	AbsentJudges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
+			SkatingClock clocks, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.segments = segments;
+		this.panels = panels;
+		this.changes = changes;
+		this.books = books;
+		this.clocks = clocks;
+		this.competitions = competitions;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Close the cards of a performance without those of the absent judges; its standing
+	 * is published in the same transaction and says so.
+	 * @throws RuleViolationException naming the field: {@code absent-missing} if no seat
+	 * is named, {@code card-is-there} for a seat whose card is there; {@code panel-empty}
+	 * if no card would be left; {@code cards-missing} while something else is missing
+	 * @throws ConflictException as {@link SegmentRun#close}
+	 */
+	@Transactional
+	public void close(CloseWithout closing, Actor actor) {
+		HeldSegment held = this.segments.of(closing.performance(), closing.version());
+		held.requireNoneReopened();
+		Performance performance = held.performance();
+		String rule = Required.text("rule", closing.rule(), 120);
+		String why = Required.text("reason", closing.reason(), 500);
+		CountingPanel panel = this.panels.of(performance.segment());
+		List<SeatView> absent = absent(closing, panel, performance);
+		leaveOut(absent, panel, performance, rule, why, actor);
+		this.clocks.requireAtRest(performance.view());
+		String before = PerformanceRefusals.words(performance.status());
+		performance.close(this.clock.instant());
+		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
+		this.events.publishEvent(new CardsClosed(performance.id(), performance.segment(), words(performance, panel),
+				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
+					.from(before,
+							this.books.of(performance.segment()).inWords(performance.view()) + "; without " + without
+									+ " (" + rule + ")")
+					.because(why)));
+	}
+
+	private List<SeatView> absent(CloseWithout closing, CountingPanel panel, Performance performance) {
+		CardBook book = this.books.of(performance.segment());
+		List<SeatView> absent = panel.seats().stream().filter((seat) -> closing.absent().contains(seat.id())).toList();
+		if (absent.isEmpty()) {
+			throw new RuleViolationException("absent-missing", "absent", "Say whose card will not come.");
+		}
+		absent.stream()
+			.filter((seat) -> book.missing(performance.view(), seat).isEmpty())
+			.findFirst()
+			.ifPresent((seat) -> {
+				throw new RuleViolationException("card-is-there", "absent",
+						"The card of " + seat.label() + " is there and counts.");
+			});
+		if (absent.size() == panel.seats().size()) {
+			throw new RuleViolationException("panel-empty", "absent",
+					"Without any card there is nothing to close; end the performance instead.");
+		}
+		List<String> missing = book.missingWithout(performance.view(), absent);
+		if (!missing.isEmpty()) {
+			throw PerformanceRefusals.seatsMissing(missing);
+		}
+		return absent;
+	}
+
+	private void leaveOut(List<SeatView> absent, CountingPanel panel, Performance performance, String rule, String why,
+			Actor actor) {
+		SegmentId segment = performance.segment();
+		boolean points = this.competitions.eventOf(segment).isJudgedByPoints();
+		int sequence = PanelChanges.next(panel);
+		for (SeatView seat : absent) {
+			// In points judging one card is absent, whoever's it is; else the whole seat.
+			SeatView about = points ? seat : panel.replacedBy(seat.id()).orElse(seat);
+			this.changes.save(new PanelChange(this.ids.next(), segment, sequence,
+					points ? PanelChangeKind.EXCUSED : PanelChangeKind.LEFT_OUT, about.id(), why, actor,
+					this.clock.instant())
+				.about(performance.id(), rule));
+			sequence++;
+		}
+	}
+
+	/** What the new standing says: the changes that were just made. */
+	private String words(Performance performance, CountingPanel before) {
+		CountingPanel after = this.panels.of(performance.segment());
+		return after.standing()
+			.stream()
+			.filter((change) -> change.sequence() >= PanelChanges.next(before))
+			.map((change) -> this.panels.words(change, after))
+			.collect(Collectors.joining(" "));
+	}
+
+}

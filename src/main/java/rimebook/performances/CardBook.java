@@ -1,0 +1,63 @@
+package rimebook.performances;
+
+import java.util.List;
+import java.util.Map;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+
+/**
+ * The cards of a performance, whichever way it is judged: what the run of a segment needs
+ * to know of them.
+ */
+public interface CardBook {
+
+	/** Tell whether it holds the cards of events that are judged like this one. */
+	boolean isFor(EventView event);
+
+	/** Tell whether anything was sent for a performance. */
+	boolean anySentFor(PerformanceId performance);
+
+	/** The newest card of each seat. */
+	Map<SeatId, SentCard> sentFor(PerformanceView performance);
+
+	/** What is missing before the cards can be closed, in words; empty when complete. */
+	List<String> missing(PerformanceView performance);
+
+	/** What one seat's card lacks, in words; empty when it is whole. */
+	List<String> missing(PerformanceView performance, SeatView seat);
+
+	/** What is missing although those seats are absent. */
+	List<String> missingWithout(PerformanceView performance, List<SeatView> absent);
+
+	/** All that was sent and noted, whole or not, one sentence a card or list. */
+	List<String> soFar(PerformanceView performance);
+
+	/** All that counts in words, for the record. */
+	String inWords(PerformanceView performance);
+
+	/**
+	 * The closed marks of some performances of a segment.
+	 * @param supposed what would stand there instead, {@code null} for nothing else
+	 */
+	Map<PerformanceId, ? extends ClosedMarks> closed(SegmentId segment, List<PerformanceView> performances,
+			@Nullable SupposedChange supposed);
+
+	/**
+	 * What two officials corrected on the cards of a seat, in all segments of its event.
+	 */
+	List<CorrectedCard> corrected(SeatId seat);
+
+	/** Refuse to close while something is missing. */
+	default void requireComplete(PerformanceView performance) {
+		List<String> missing = missing(performance);
+		if (!missing.isEmpty()) {
+			throw PerformanceRefusals.seatsMissing(missing);
+		}
+	}
+
+}

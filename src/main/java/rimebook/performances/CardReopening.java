@@ -1,0 +1,114 @@
+package rimebook.performances;
+
+import java.time.Clock;
+import java.util.List;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+
+/**
+ * Opens the closed cards of a performance again, for a judge who noticed a slip before
+ * anything was built upon it. Closing them once more is {@link SegmentRun#close}.
+ */
+@Service
+public class CardReopening {
+
+	private final HeldSegment.Source segments;
+
+	private final PerformanceRepository performances;
+
+	private final CardBooks books;
+
+	private final CountingPanels panels;
+
+	private final PanelChangeRepository changes;
+
+	private final Competitions competitions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	CardReopening(HeldSegment.Source segments, PerformanceRepository performances, CardBooks books,
+			CountingPanels panels, PanelChangeRepository changes, Competitions competitions, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.segments = segments;
+		this.performances = performances;
+		this.books = books;
+		this.panels = panels;
+		this.changes = changes;
+		this.competitions = competitions;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Open the cards of a performance again. Its judges may change them, also while the
+	 * next team is on the ice; the published standing stays until they are closed again,
+	 * and no other cards of the segment are closed before.
+	 * @param version the version of the performance the referee was looking at
+	 * @param reason why, up to 500 characters
+	 * @throws ConflictException if the cards are not closed; {@code later-cards-closed}
+	 * or {@code later-segment-open} once something was built upon them;
+	 * {@code result-official} once the result is signed
+	 */
+	@Transactional
+	public void reopen(PerformanceId id, int version, String reason, Actor actor) {
+		HeldSegment held = this.segments.of(id, version);
+		Performance performance = held.performance();
+		String why = Required.text("reason", reason, 500);
+		held.requireLastClosed();
+		requireNoLaterSegment(performance);
+		performance.reopen(why);
+		String closed = this.books.of(performance.segment()).inWords(performance.view());
+		expectExcused(performance, why, actor);
+		this.events.publishEvent(new CardsReopened(id, performance.segment(),
+				AuditedChange.of(actor, "performance", id, "cards.reopened").from(closed, "open again").because(why)));
+	}
+
+	/** A card that was closed without is expected once more. */
+	private void expectExcused(Performance performance, String why, Actor actor) {
+		CountingPanel panel = this.panels.of(performance.segment());
+		int sequence = PanelChanges.next(panel);
+		for (PanelChange change : panel.standing()) {
+			if (change.kind() == PanelChangeKind.EXCUSED && change.isOf(performance.id())) {
+				this.changes
+					.save(new PanelChange(this.ids.next(), performance.segment(), sequence, PanelChangeKind.EXCUSE_OVER,
+							change.seat(), why, actor, this.clock.instant())
+						.about(performance.id(), ""));
+				sequence++;
+			}
+		}
+	}
+
+	private void requireNoLaterSegment(Performance performance) {
+		laterSegments(performance.segment()).stream()
+			.filter((later) -> this.performances.existsBySegment(later.id().value()))
+			.findFirst()
+			.ifPresent((later) -> {
+				throw new ConflictException("later-segment-open", "The segment " + later.name()
+						+ " is open and was drawn from this standing. A mark can now only be corrected by two officials.");
+			});
+	}
+
+	private List<SegmentView> laterSegments(SegmentId segment) {
+		EventView event = this.competitions.eventOf(segment);
+		int position = event.segment(segment).position();
+		return event.segments().stream().filter((other) -> other.position() > position).toList();
+	}
+
+}

@@ -1,0 +1,98 @@
+package rimebook.performances;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatView;
+import rimebook.tabulation.EntryStatus;
+
+/** What the tabulation of a segment starts from: closed cards only, nothing else. */
+@Service
+public class ClosedCards {
+
+	private final PerformanceRegister performances;
+
+	private final CardBooks books;
+
+	private final CountingPanels panels;
+
+	ClosedCards(PerformanceRegister performances, CardBooks books, CountingPanels panels) {
+		this.performances = performances;
+		this.books = books;
+		this.panels = panels;
+	}
+
+	/** List the performances of a segment that are done, by starting number. */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegment(SegmentId segment) {
+		return ofSegment(segment, PerformanceView::status, null);
+	}
+
+	/**
+	 * List them as they would be if one performance had another status.
+	 * @param performance whose
+	 * @param supposed how it would have come through
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance,
+			PerformanceStatus supposed) {
+		return ofSegment(segment, (one) -> one.id().equals(performance) ? supposed : one.status(), null);
+	}
+
+	/** List them as they would be if something else stood on one card or list. */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, SupposedChange supposed) {
+		return ofSegment(segment, PerformanceView::status, supposed);
+	}
+
+	/** Tell whose cards count in a segment. */
+	@Transactional(readOnly = true)
+	public CountedPanel panel(SegmentId segment) {
+		return this.panels.counted(segment);
+	}
+
+	/** The seats whose cards count in a segment, in the order of the judges' numbers. */
+	@Transactional(readOnly = true)
+	public List<SeatView> seats(SegmentId segment) {
+		return this.panels.of(segment).seats();
+	}
+
+	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
+			@Nullable SupposedChange supposed) {
+		List<PerformanceView> done = this.performances.ofSegment(segment)
+			.stream()
+			.filter((performance) -> status.apply(performance).isDone())
+			.toList();
+		List<PerformanceView> marked = done.stream()
+			.filter((performance) -> hasMarks(performance, status.apply(performance)))
+			.toList();
+		Map<PerformanceId, ? extends ClosedMarks> marks = this.books.of(segment).closed(segment, marked, supposed);
+		return done.stream()
+			.map((performance) -> new ClosedPerformance(performance.id(), performance.entry(),
+					performance.startNumber(), status(status.apply(performance)), marks.get(performance.id())))
+			.toList();
+	}
+
+	/** What was closed stays with a team that was disqualified afterwards. */
+	private static boolean hasMarks(PerformanceView performance, PerformanceStatus status) {
+		return performance.hasClosedCards()
+				&& (status == PerformanceStatus.CLOSED || status == PerformanceStatus.DISQUALIFIED);
+	}
+
+	private static EntryStatus status(PerformanceStatus status) {
+		return switch (status) {
+			case CLOSED -> EntryStatus.SKATED;
+			case WITHDRAWN -> EntryStatus.WITHDRAWN;
+			case NOT_FINISHED -> EntryStatus.NOT_FINISHED;
+			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
+			case WAITING, ON_ICE, REOPENED, SET_ASIDE -> throw new IllegalStateException("Not done: " + status);
+		};
+	}
+
+}

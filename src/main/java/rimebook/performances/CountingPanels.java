@@ -1,0 +1,83 @@
+package rimebook.performances;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
+import rimebook.panels.SeatView;
+
+/** Reads whose cards count in a segment. */
+@Component
+public class CountingPanels {
+
+	private final PanelChangeRepository changes;
+
+	private final PerformanceRepository performances;
+
+	private final Panels panels;
+
+	private final Competitions competitions;
+
+	CountingPanels(PanelChangeRepository changes, PerformanceRepository performances, Panels panels,
+			Competitions competitions) {
+		this.changes = changes;
+		this.performances = performances;
+		this.panels = panels;
+		this.competitions = competitions;
+	}
+
+	public CountingPanel of(SegmentId segment) {
+		return of(this.competitions.eventOf(segment), segment);
+	}
+
+	/** The same for whoever has read the event already. */
+	public CountingPanel of(EventView event, SegmentId segment) {
+		List<SeatView> seats = this.panels.withCard(event);
+		return new CountingPanel(seats.stream().filter((seat) -> seat.kind() == SeatKind.JUDGE).toList(),
+				seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).toList(),
+				this.changes.findBySegmentOrderBySequence(segment.value()));
+	}
+
+	/** The same in numbers and sentences, for the standing. */
+	CountedPanel counted(SegmentId segment) {
+		CountingPanel panel = of(segment);
+		List<Integer> judges = panel.judges()
+			.stream()
+			.filter((judge) -> panel.counting(judge).isPresent())
+			.map(SeatView::number)
+			.toList();
+		List<String> notes = new ArrayList<>();
+		panel.standing().forEach((change) -> notes.add(words(change, panel)));
+		if (judges.size() < panel.judges().size() && judges.size() % 2 == 0) {
+			notes.add(judges.size() + " judges count, an even number.");
+		}
+		return new CountedPanel(judges, notes);
+	}
+
+	/** A change that holds in one sentence. */
+	String words(PanelChange change, CountingPanel panel) {
+		String judge = panel.label(change.seat());
+		return switch (change.kind()) {
+			case SUBSTITUTED -> "The substitute has taken over the seat of " + judge
+					+ ": the substitute’s cards count for the whole segment. " + change.reason();
+			case LEFT_OUT -> judge + " is left out of the whole segment (" + change.rule() + "). " + change.reason();
+			case EXCUSED -> "No. " + startNumber(change) + " was closed without the card of " + judge + " ("
+					+ change.rule() + "): its marks are absent. " + change.reason();
+			case SEAT_BACK, EXCUSE_OVER -> "";
+		};
+	}
+
+	private int startNumber(PanelChange change) {
+		return this.performances.findById(Objects.requireNonNull(change.performance()).value())
+			.map(Performance::startNumber)
+			.orElse(0);
+	}
+
+}

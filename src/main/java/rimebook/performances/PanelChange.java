@@ -1,0 +1,150 @@
+package rimebook.performances;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Transient;
+import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Persistable;
+
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.shared.Actor;
+
+/** One change of a segment's panel: written once, never changed. */
+@Entity
+@Immutable
+class PanelChange implements Persistable<UUID> {
+
+	@Id
+	private UUID id;
+
+	@Column(name = "segment_id")
+	private UUID segment;
+
+	private int sequence;
+
+	@Enumerated(EnumType.STRING)
+	private PanelChangeKind kind;
+
+	@Column(name = "seat_id")
+	private UUID seat;
+
+	@Column(name = "substitute_id")
+	private @Nullable UUID substitute;
+
+	@Column(name = "performance_id")
+	private @Nullable UUID performance;
+
+	private String rule = "";
+
+	private String reason;
+
+	private String madeBy;
+
+	private Instant madeAt;
+
+	@Transient
+	private boolean fresh;
+
+	@SuppressWarnings("NullAway.Init")
+	protected PanelChange() {
+	}
+
+	PanelChange(UUID id, SegmentId segment, int sequence, PanelChangeKind kind, SeatId seat, String reason, Actor actor,
+			Instant now) {
+		this.id = id;
+		this.segment = segment.value();
+		this.sequence = sequence;
+		this.kind = kind;
+		this.seat = seat.value();
+		this.reason = reason;
+		this.madeBy = actor.name();
+		this.madeAt = now;
+		this.fresh = true;
+	}
+
+	/** Say whose cards count instead. */
+	PanelChange by(SeatId substitute) {
+		this.substitute = substitute.value();
+		return this;
+	}
+
+	/** Say which card it is about, and by which rule. */
+	PanelChange about(PerformanceId performance, String rule) {
+		this.performance = performance.value();
+		this.rule = rule;
+		return this;
+	}
+
+	/** Say by which rule; empty where none was needed. */
+	PanelChange byRule(String rule) {
+		this.rule = rule;
+		return this;
+	}
+
+	@Override
+	public UUID getId() {
+		return this.id;
+	}
+
+	@Override
+	public boolean isNew() {
+		return this.fresh;
+	}
+
+	SegmentId segment() {
+		return new SegmentId(this.segment);
+	}
+
+	int sequence() {
+		return this.sequence;
+	}
+
+	PanelChangeKind kind() {
+		return this.kind;
+	}
+
+	boolean isOf(SeatId seat) {
+		return this.seat.equals(seat.value());
+	}
+
+	boolean isOf(PerformanceId performance) {
+		return performance.value().equals(this.performance);
+	}
+
+	SeatId seat() {
+		return new SeatId(this.seat);
+	}
+
+	@Nullable SeatId substitute() {
+		return (this.substitute != null) ? new SeatId(this.substitute) : null;
+	}
+
+	@Nullable PerformanceId performance() {
+		return (this.performance != null) ? new PerformanceId(this.performance) : null;
+	}
+
+	String rule() {
+		return this.rule;
+	}
+
+	String reason() {
+		return this.reason;
+	}
+
+	String madeBy() {
+		return this.madeBy;
+	}
+
+	Instant madeAt() {
+		return this.madeAt;
+	}
+
+}

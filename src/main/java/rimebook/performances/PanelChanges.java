@@ -1,0 +1,252 @@
+package rimebook.performances;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * Lets a substitute take over a judge's seat. From then on all cards of the substitute of
+ * that segment count in place of that judge's, those given before as well; the two are
+ * never mixed (from memory; the rulebook in force and its officials decide).
+ */
+@Service
+public class PanelChanges {
+
+	private final HeldSegment.Source segments;
+
+	private final CountingPanels panels;
+
+	private final PanelChangeRepository changes;
+
+	private final CardBooks books;
+
+	private final Entries entries;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	PanelChanges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
+			Entries entries, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.segments = segments;
+		this.panels = panels;
+		this.changes = changes;
+		this.books = books;
+		this.entries = entries;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Let the substitute take over a judge's seat for the segment; a new standing says
+	 * so.
+	 * @param judge whose seat
+	 * @param reason why, up to 500 characters
+	 * @throws RuleViolationException {@code substitute-missing} where nobody sits on the
+	 * substitute's seat; {@code substitute-cards-missing} with the names of the teams
+	 * that the substitute has no card for, until these are keyed in from paper
+	 * @throws ConflictException {@code substitute-taken} if the substitute has taken over
+	 * a seat already; {@code cards-reopened} while cards are open again
+	 */
+	@Transactional
+	public void takeOver(SegmentId segment, SeatId judge, String reason, Actor actor) {
+		List<Performance> all = this.segments.all(segment);
+		CountingPanel panel = this.panels.of(segment);
+		SeatView seat = seat(panel, judge);
+		String why = Required.text("reason", reason, 500);
+		SeatView substitute = substitute(panel);
+		requireCards(all, substitute, "substitute-cards-missing",
+				"The substitute cannot take over the seat of " + seat.label());
+		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChangeKind.SUBSTITUTED, judge,
+				why, actor, this.clock.instant())
+			.by(substitute.id());
+		keep(change, "seat.taken-over", named(seat), named(substitute) + " for " + seat.label(), actor);
+	}
+
+	/**
+	 * Take back what was said about a judge's seat before the next cards are closed.
+	 * @throws ConflictException as with a rule
+	 * @throws RuleViolationException as with a rule
+	 */
+	@Transactional
+	public void takeBack(SegmentId segment, SeatId judge, String reason, Actor actor) {
+		takeBack(segment, judge, "", reason, actor);
+	}
+
+	/**
+	 * Take back what was said about a judge's seat: its own cards count again, for the
+	 * whole segment.
+	 * @param rule by which a judge who was left out returns although cards were closed
+	 * since, up to 120 characters; may be empty before that
+	 * @throws ConflictException {@code change-settled} once cards were closed upon it,
+	 * unless a judge who was left out returns by a rule; {@code change-unknown} if
+	 * nothing was said about the seat
+	 * @throws RuleViolationException {@code judge-cards-missing} with the names of the
+	 * teams that this judge has no card for, until these are keyed in from paper
+	 */
+	@Transactional
+	public void takeBack(SegmentId segment, SeatId judge, String rule, String reason, Actor actor) {
+		List<Performance> all = this.segments.all(segment);
+		CountingPanel panel = this.panels.of(segment);
+		SeatView seat = seat(panel, judge);
+		String why = Required.text("reason", reason, 500);
+		PanelChange standing = Optional.ofNullable(panel.change(judge))
+			.filter((change) -> change.kind() != PanelChangeKind.SEAT_BACK)
+			.orElseThrow(() -> new ConflictException("change-unknown",
+					"The cards of " + seat.label() + " count already; there is nothing to take back."));
+		String by = Required.optional("takeBackRule", rule, 120);
+		if (!canTakeBack(standing, all) && (!canReturn(standing) || by.isEmpty())) {
+			throw settled(standing, seat);
+		}
+		requireCards(all, seat, "judge-cards-missing", "The seat cannot go back to " + seat.label());
+		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChangeKind.SEAT_BACK, judge,
+				why, actor, this.clock.instant())
+			.byRule(by);
+		keep(change, "seat.taken-back", this.panels.words(standing, panel), named(seat), actor);
+	}
+
+	/** A seat that was left out has no other cards in its place. */
+	private static boolean canReturn(PanelChange standing) {
+		return standing.kind() == PanelChangeKind.LEFT_OUT;
+	}
+
+	private static ConflictException settled(PanelChange standing, SeatView seat) {
+		String way = canReturn(standing) ? " A judge who was left out may return by a rule: name it." : "";
+		return new ConflictException("change-settled", "Cards were closed since then; what was decided about "
+				+ seat.label() + " stays for this segment." + way);
+	}
+
+	private void keep(PanelChange change, String action, String before, String after, Actor actor) {
+		SegmentId segment = change.segment();
+		this.changes.save(change);
+		CountingPanel panel = this.panels.of(segment);
+		String words = (change.kind() == PanelChangeKind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
+				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
+				: this.panels.words(change, panel);
+		this.events.publishEvent(new PanelChanged(segment, words,
+				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
+	}
+
+	private static String inBrackets(String rule) {
+		return rule.isEmpty() ? "" : " (" + rule + ")";
+	}
+
+	private SeatView substitute(CountingPanel panel) {
+		SeatView substitute = panel.substitutes()
+			.stream()
+			.filter((seat) -> seat.official() != null)
+			.findFirst()
+			.orElseThrow(() -> new RuleViolationException("substitute-missing",
+					"Nobody sits on the substitute’s seat; give it on the page of the panel."));
+		panel.replacedBy(substitute.id()).ifPresent((other) -> {
+			throw new ConflictException("substitute-taken",
+					"The substitute has taken over the seat of " + other.label()
+							+ " in this segment already. A second judge who cannot go on is left out by a rule "
+							+ "when the next cards are closed.");
+		});
+		return substitute;
+	}
+
+	private void requireCards(List<Performance> all, SeatView seat, String code, String sentence) {
+		List<String> lacking = lacking(all, seat).map(SegmentPanel.Lacking::team).toList();
+		if (!lacking.isEmpty()) {
+			String tablet = (seat.pairedAt() == null) ? " No tablet has joined that seat." : "";
+			throw new RuleViolationException(code,
+					sentence + " yet: cards are never mixed, and " + seat.label() + " has none for "
+							+ String.join(", ", lacking) + "." + tablet
+							+ " Ask for the missing cards on paper, have them keyed in, then repeat.");
+		}
+	}
+
+	/** The closed cards that a seat has not given, oldest number first. */
+	private Stream<SegmentPanel.Lacking> lacking(List<Performance> all, SeatView seat) {
+		return all.stream()
+			.filter(Performance::hasClosedCards)
+			.filter((performance) -> !performance.takesCards())
+			.filter((performance) -> !this.books.of(performance.segment()).missing(performance.view(), seat).isEmpty())
+			.map((performance) -> new SegmentPanel.Lacking(seat, performance.id(),
+					"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name()));
+	}
+
+	/** The missing cards of whoever could take over a seat, or return to one. */
+	private List<SegmentPanel.Lacking> lacking(List<Performance> all, CountingPanel panel) {
+		return panel.senders()
+			.stream()
+			.filter((seat) -> seat.official() != null && !panel.seats().contains(seat))
+			.filter((seat) -> panel.judge(seat.id()).isEmpty() || isLeftOut(panel, seat))
+			.flatMap((seat) -> lacking(all, seat))
+			.toList();
+	}
+
+	private static boolean isLeftOut(CountingPanel panel, SeatView seat) {
+		PanelChange change = panel.change(seat.id());
+		return change != null && canReturn(change);
+	}
+
+	/** Return the panel of a segment as the referee decides about it. */
+	@Transactional(readOnly = true)
+	public SegmentPanel ofSegment(SegmentId segment) {
+		CountingPanel panel = this.panels.of(segment);
+		SeatView substitute = panel.substitutes()
+			.stream()
+			.filter((seat) -> seat.official() != null)
+			.findFirst()
+			.orElse(null);
+		String takenOver = (substitute != null) ? panel.replacedBy(substitute.id()).map(SeatView::label).orElse("")
+				: "";
+		List<Performance> all = this.segments.look(segment);
+		return new SegmentPanel(panel.seats(),
+				panel.judges()
+					.stream()
+					.filter((judge) -> panel.counting(judge).filter((seat) -> seat.id().equals(judge.id())).isPresent())
+					.toList(),
+				substitute, takenOver,
+				panel.standing()
+					.stream()
+					.map((change) -> new SegmentPanel.Change(change.seat(), panel.label(change.seat()),
+							this.panels.words(change, panel), change.madeBy(), change.madeAt(),
+							change.kind().isAboutWholeSegment() && canTakeBack(change, all), canReturn(change)))
+					.toList(),
+				lacking(all, panel));
+	}
+
+	/** Nothing may be built upon it: no card that was closed after it. */
+	private static boolean canTakeBack(PanelChange change, List<Performance> all) {
+		return all.stream()
+			.filter((performance) -> !change.isOf(performance.id()))
+			.noneMatch((performance) -> performance.wasClosedAfter(change.madeAt()));
+	}
+
+	private static SeatView seat(CountingPanel panel, SeatId judge) {
+		return panel.judge(judge).orElseThrow(() -> NotFoundException.of("seat", judge));
+	}
+
+	static int next(CountingPanel panel) {
+		return panel.changes().stream().mapToInt(PanelChange::sequence).max().orElse(0) + 1;
+	}
+
+	private static String named(SeatView seat) {
+		return (seat.official() != null) ? seat.label() + " (" + seat.official().name() + ")" : seat.label();
+	}
+
+}

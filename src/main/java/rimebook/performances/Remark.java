@@ -1,0 +1,54 @@
+package rimebook.performances;
+
+import java.time.Instant;
+import java.util.Locale;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.shared.Actor;
+
+/** A remark of the referee to the panel: written once. */
+@Entity
+@Immutable
+class Remark extends PerformanceLine {
+
+	@Enumerated(EnumType.STRING)
+	private RemarkKind kind;
+
+	private String text;
+
+	private String notedBy;
+
+	private Instant notedAt;
+
+	private @Nullable Instant touch;
+
+	@SuppressWarnings("NullAway.Init")
+	protected Remark() {
+	}
+
+	Remark(UUID id, PerformanceId performance, RemarkKind kind, String text, Actor actor, Instant now,
+			@Nullable Instant touch) {
+		super(id, performance);
+		this.kind = kind;
+		this.text = text;
+		this.notedBy = actor.name();
+		this.notedAt = now;
+		this.touch = touch;
+	}
+
+	/** As on the record: "fall: one skater". */
+	String inWords() {
+		return this.kind.name().toLowerCase(Locale.ROOT) + ": " + this.text;
+	}
+
+	RemarkView view() {
+		return new RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt, this.touch);
+	}
+
+}

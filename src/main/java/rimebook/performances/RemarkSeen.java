@@ -1,0 +1,48 @@
+package rimebook.performances;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import org.hibernate.annotations.Immutable;
+
+import rimebook.panels.SeatId;
+
+/** That a seat has seen a remark: written once. */
+@Entity
+@Immutable
+class RemarkSeen extends PerformanceLine {
+
+	@Column(name = "remark_id")
+	private UUID remark;
+
+	@Column(name = "seat_id")
+	private UUID seat;
+
+	private Instant seenAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected RemarkSeen() {
+	}
+
+	RemarkSeen(UUID id, Remark remark, SeatId seat, Instant now) {
+		super(id, new PerformanceId(remark.performance()));
+		this.remark = remark.getId();
+		this.seat = seat.value();
+		this.seenAt = now;
+	}
+
+	UUID remark() {
+		return this.remark;
+	}
+
+	SeatId seat() {
+		return new SeatId(this.seat);
+	}
+
+	SeenRemark seen() {
+		return new SeenRemark(this.remark, this.seenAt);
+	}
+
+}

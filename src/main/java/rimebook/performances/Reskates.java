@@ -1,0 +1,138 @@
+package rimebook.performances;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+
+/**
+ * A programme that is skated again. Where only the re-skate counts it is a performance of
+ * its own under the same starting number: nothing that was sent or noted for the first
+ * skate can be closed, sent again or counted by accident, and all of it stays on record.
+ * A team that skates again, or is interrupted, may wait while others skate.
+ */
+@Service
+public class Reskates {
+
+	private final PerformanceRepository performances;
+
+	private final HeldSegment.Source segments;
+
+	private final CardBooks books;
+
+	private final SkatingClock clocks;
+
+	private final SegmentRun run;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, SkatingClock clocks,
+			SegmentRun run, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.segments = segments;
+		this.books = books;
+		this.clocks = clocks;
+		this.run = run;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/** Set the skate on the ice aside and put the whole re-skate in its place. */
+	public void begin(PerformanceId id, Actor actor) {
+		Performance first = this.performances.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+		String marking = ReskateMarking.RESKATED_ONLY.words();
+		first.setAside("Re-skate: " + marking);
+		int skate = this.performances.countBySegmentAndEntry(first.segment().value(), first.entry().value()) + 1;
+		Performance again = Performance.again(this.ids.next(), first, skate, this.clock.instant());
+		this.performances.save(again);
+		this.events.publishEvent(line(first, "performance.set-aside", actor)
+			.from(String.join("\n", this.books.of(first.segment()).soFar(first.view())), "set aside; skated again")
+			.because(marking));
+		this.run.note(again.id(), RemarkKind.ICE, "Re-skate from the beginning: " + marking, actor);
+	}
+
+	/**
+	 * Take the order of a whole re-skate back: what was set aside counts again, and its
+	 * clock stands as before the order.
+	 * @param version the version of the re-skate that the referee was looking at
+	 * @throws rimebook.shared.ConflictException if it is not on the ice, is no re-skate,
+	 * its clock was started or something was sent for it
+	 */
+	@Transactional
+	public void takeBack(PerformanceId id, int version, Actor actor) {
+		Performance again = this.segments.of(id, version).performance();
+		PerformanceId firstId = again.againFor();
+		if (firstId == null || !again.isOnIce()) {
+			throw PerformanceRefusals.notSkatingAgain(again);
+		}
+		requireUntouched(again);
+		Performance first = this.performances.findLockedById(firstId.value())
+			.orElseThrow(() -> NotFoundException.of("performance", firstId));
+		again.setAside("The re-skate was taken back.");
+		first.countAgain();
+		this.clocks.takeBackReskate(first.view(), actor);
+		this.run.note(first.id(), RemarkKind.ICE, "Taken back: re-skate; this card counts again", actor);
+		this.events.publishEvent(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
+	}
+
+	private void requireUntouched(Performance performance) {
+		if (this.books.of(performance.segment()).anySentFor(performance.id())) {
+			throw PerformanceRefusals.cardsAlreadySent(performance);
+		}
+		this.clocks.requireUntouched(performance.view());
+	}
+
+	/**
+	 * Let other teams skate first. What was marked, called and deducted so far stays with
+	 * the performance; it goes on when it is called again.
+	 * @param version the version of the performance that the referee was looking at
+	 * @param reason why, up to 500 characters
+	 * @throws rimebook.shared.ConflictException unless the team is on the ice, and
+	 * interrupted or about to skate again
+	 */
+	@Transactional
+	public void letWait(PerformanceId id, int version, String reason, Actor actor) {
+		Performance performance = this.segments.of(id, version).performance();
+		String why = Required.text("waitReason", reason, 500);
+		if (!performance.isOnIce() || !this.clocks.canWait(performance.view())) {
+			throw PerformanceRefusals.cannotWait(performance);
+		}
+		performance.postpone(why);
+		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
+				line(performance, "performance.waits", actor).from("on the ice", "waiting while others skate")
+					.because(why)));
+	}
+
+	/**
+	 * List the skates of a segment that do not count, with all that was sent and noted.
+	 */
+	@Transactional(readOnly = true)
+	public List<SetAside> ofSegment(SegmentId segment) {
+		return this.performances.findSetAside(segment.value())
+			.stream()
+			.map((one) -> new SetAside(one.startNumber(), one.entry(), one.skate(), one.statusReason(),
+					Objects.requireNonNull(one.view().calledAt()), this.books.of(segment).soFar(one.view())))
+			.toList();
+	}
+
+	private static AuditedChange line(Performance performance, String action, Actor actor) {
+		return AuditedChange.of(actor, "performance", performance.id(), action);
+	}
+
+}

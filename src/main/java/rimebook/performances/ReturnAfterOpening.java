@@ -1,0 +1,51 @@
+package rimebook.performances;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.SegmentView;
+import rimebook.entries.EntryView;
+import rimebook.entries.ReturnGuard;
+
+/**
+ * Once a segment is open, a withdrawal that left a gap in it is taken back by two
+ * officials, and nobody comes into an order that was drawn without them.
+ */
+@Component
+class ReturnAfterOpening implements ReturnGuard {
+
+	private final PerformanceRepository performances;
+
+	private final Competitions competitions;
+
+	ReturnAfterOpening(PerformanceRepository performances, Competitions competitions) {
+		this.performances = performances;
+		this.competitions = competitions;
+	}
+
+	@Override
+	public Optional<String> refusal(EntryView entry) {
+		return this.competitions.event(entry.event())
+			.segments()
+			.stream()
+			.flatMap((segment) -> refusal(entry, segment).stream())
+			.findFirst();
+	}
+
+	private Optional<String> refusal(EntryView entry, SegmentView segment) {
+		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.id().value());
+		Optional<Performance> own = all.stream().filter((one) -> one.entry().equals(entry.id())).findFirst();
+		if (!all.isEmpty() && own.isEmpty()) {
+			return Optional.of(segment.name() + " is open and was drawn without " + entry.team().name()
+					+ ", so the team can no longer come back into this event.");
+		}
+		return own.filter((performance) -> performance.status() == PerformanceStatus.WITHDRAWN)
+			.map((performance) -> "Start number " + performance.startNumber() + " of " + segment.name()
+					+ " is withdrawn, and that segment is open. Two officials take it back as a correction, "
+					+ "on the page of protests and corrections; the number stays.");
+	}
+
+}

@@ -1,0 +1,52 @@
+package rimebook.performances;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.competition.SegmentId;
+import rimebook.draw.DrawGuard;
+import rimebook.panels.PanelGuard;
+
+/** What can no longer change once a segment is open. */
+@Component
+class RunningSegmentGuards implements DrawGuard, PanelGuard {
+
+	private final PerformanceRepository performances;
+
+	private final Competitions competitions;
+
+	RunningSegmentGuards(PerformanceRepository performances, Competitions competitions) {
+		this.performances = performances;
+		this.competitions = competitions;
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public Optional<String> refusal(SegmentId segment) {
+		return this.performances.existsBySegment(segment.value())
+				? Optional.of("The segment is open; its starting order stays as it was drawn.") : Optional.empty();
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public Optional<String> refusal(EventId event) {
+		return this.competitions.event(event)
+			.segments()
+			.stream()
+			.filter((segment) -> !segment.isCancelled() && isUnderWay(segment.id()))
+			.findFirst()
+			.map((segment) -> "The segment " + segment.name()
+					+ " is under way; the panel stays as it is until its last card is closed.");
+	}
+
+	private boolean isUnderWay(SegmentId segment) {
+		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.value());
+		return all.stream().anyMatch((performance) -> !performance.status().isDone());
+	}
+
+}

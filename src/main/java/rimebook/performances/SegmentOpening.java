@@ -1,0 +1,126 @@
+package rimebook.performances;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.CompetitionState;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
+import rimebook.competition.StillOpen;
+import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryState;
+import rimebook.panels.PanelView;
+import rimebook.panels.Panels;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.RuleViolationException;
+
+/** What must be true before the first team can be called. */
+@Component
+class SegmentOpening {
+
+	private final PerformanceRepository performances;
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	private final StartingOrderDraw draw;
+
+	private final Panels panels;
+
+	private final Ids ids;
+
+	private final StillOpen stillOpen;
+
+	SegmentOpening(PerformanceRepository performances, Competitions competitions, Entries entries,
+			StartingOrderDraw draw, Panels panels, Ids ids, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
+		this.performances = performances;
+		this.competitions = competitions;
+		this.entries = entries;
+		this.draw = draw;
+		this.panels = panels;
+		this.ids = ids;
+	}
+
+	List<Performance> open(SegmentId segment) {
+		this.competitions.holding(this.competitions.eventOf(segment).id());
+		if (this.performances.existsBySegment(segment.value())) {
+			throw new ConflictException("segment-open", "This segment is open already.");
+		}
+		EventView event = this.competitions.eventOf(segment);
+		this.stillOpen.require(segment);
+		requireRunning(event);
+		requirePanel(event);
+		requireEarlierSegmentsDone(event, segment);
+		requireNobodyLeftOut(segment);
+		return order(segment).starts().stream().map((start) -> performance(segment, start)).toList();
+	}
+
+	private void requireRunning(EventView event) {
+		if (this.competitions.competition(event.competition()).state() != CompetitionState.RUNNING) {
+			throw new RuleViolationException("competition-not-running",
+					"The competition is not running yet. Close entries and start it first.");
+		}
+	}
+
+	private void requirePanel(EventView event) {
+		PanelView panel = this.panels.ofEvent(event.id());
+		if (!panel.isComplete()) {
+			throw new RuleViolationException("panel-incomplete",
+					"The panel is not complete. Still empty: " + String.join(", ", panel.missing()) + ".");
+		}
+	}
+
+	private void requireEarlierSegmentsDone(EventView event, SegmentId segment) {
+		for (SegmentView earlier : event.previousSegments(segment)) {
+			if (!isDone(earlier.id())) {
+				throw new RuleViolationException("earlier-segment-open",
+						"The segment " + earlier.name() + " of this event is not finished yet.");
+			}
+		}
+	}
+
+	private boolean isDone(SegmentId segment) {
+		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.value());
+		return !all.isEmpty() && all.stream().allMatch((performance) -> performance.status().isDone());
+	}
+
+	/** A withdrawal may have been taken back since the draw. */
+	private void requireNobodyLeftOut(SegmentId segment) {
+		List<String> without = this.draw.leftOut(segment);
+		if (!without.isEmpty()) {
+			throw new RuleViolationException("order-incomplete",
+					"The starting order was drawn without " + String.join(", ", without)
+							+ ", back in the event since. Draw it again, giving that as the reason.");
+		}
+	}
+
+	private StartingOrderView order(SegmentId segment) {
+		return this.draw.ofSegment(segment)
+			.orElseThrow(() -> new RuleViolationException("order-missing",
+					"No starting order has been drawn for this segment yet."));
+	}
+
+	private Performance performance(SegmentId segment, StartView start) {
+		Performance performance = new Performance(this.ids.next(), segment, start);
+		if (this.entries.entry(start.entry()).state() == EntryState.WITHDRAWN) {
+			performance.endWith(start.entry().value(), PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");
+			return performance;
+		}
+		this.performances.findByEntry(start.entry().value())
+			.stream()
+			.filter((earlier) -> earlier.status().isEndedWithoutMarks())
+			.findFirst()
+			.ifPresent(performance::endAfter);
+		return performance;
+	}
+
+}

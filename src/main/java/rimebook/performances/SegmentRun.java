@@ -1,0 +1,262 @@
+package rimebook.performances;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+
+/**
+ * What the referee does with a segment: opens it, calls teams, notes remarks for the
+ * panel, closes cards, ends performances that cannot be marked.
+ */
+@Service
+public class SegmentRun {
+
+	private final PerformanceRepository performances;
+
+	private final RemarkRepository remarks;
+
+	private final HeldSegment.Source segments;
+
+	private final SegmentOpening opening;
+
+	private final CardBooks books;
+
+	private final SkatingClock clocks;
+
+	private final EndedEntries entries;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	private final StillOpen stillOpen;
+
+	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
+			SegmentOpening opening, CardBooks books, SkatingClock clocks, EndedEntries entries, Ids ids, Clock clock,
+			ApplicationEventPublisher events, StillOpen stillOpen) {
+		this.stillOpen = stillOpen;
+		this.performances = performances;
+		this.remarks = remarks;
+		this.segments = segments;
+		this.opening = opening;
+		this.books = books;
+		this.clocks = clocks;
+		this.entries = entries;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Open a segment: from here on its order and panel are fixed and teams can be called.
+	 * @throws rimebook.shared.RuleViolationException if the competition is not running,
+	 * no order is drawn, the panel is incomplete or an earlier segment is not finished
+	 * @throws rimebook.shared.ConflictException if the segment is open already
+	 */
+	@Transactional
+	public void open(SegmentId segment, Actor actor) {
+		List<Performance> opened = this.opening.open(segment);
+		opened.forEach(this.performances::save);
+		this.events.publishEvent(new SegmentOpened(segment,
+				AuditedChange.of(actor, "segment", segment, "segment.opened").to(opened.size() + " performances")));
+	}
+
+	/**
+	 * Call the team that comes next on the ice; as
+	 * {@link #call(PerformanceId, int, String, Actor)} without a reason.
+	 */
+	@Transactional
+	public void call(PerformanceId id, int version, Actor actor) {
+		call(id, version, "", actor);
+	}
+
+	/**
+	 * Call a team on the ice. One performance of a segment is on the ice at a time.
+	 * @param version the version of the performance the referee was looking at
+	 * @param reason why it is called although another comes next, up to 500 characters;
+	 * empty for the one that comes next and for one that waited by the referee's word
+	 * @throws rimebook.shared.RuleViolationException {@code call-reason-missing} if
+	 * another team comes next
+	 * @throws rimebook.shared.ConflictException if another one is still on the ice, or
+	 * this one has been called, closed or ended
+	 */
+	@Transactional
+	public void call(PerformanceId id, int version, String reason, Actor actor) {
+		HeldSegment held = this.segments.of(id, version);
+		String why = Required.optional("callReason", reason, 500);
+		held.requireIceFree();
+		held.requireInOrder(why);
+		Performance performance = held.performance();
+		performance.call(this.clock.instant(), why);
+		this.events.publishEvent(new PerformanceCalled(id, performance.segment(), performance.entry(),
+				line(actor, performance, why.isEmpty() ? "performance.called" : "performance.called-out-of-order")
+					.to("on the ice")
+					.because(why)));
+	}
+
+	/**
+	 * Take back a call that was a slip.
+	 * @throws rimebook.shared.ConflictException once a card was sent or the clock started
+	 */
+	@Transactional
+	public void takeBack(PerformanceId id, int version, Actor actor) {
+		Performance performance = locked(id, version);
+		if (this.books.of(performance.segment()).anySentFor(id)) {
+			throw PerformanceRefusals.cardsAlreadySent(performance);
+		}
+		this.clocks.requireUntouched(performance.view());
+		performance.takeBack();
+		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
+				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
+	}
+
+	/**
+	 * Note something for the panel, such as a fall. Every judge's card shows it.
+	 * @param text up to 500 characters
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
+		note(id, kind, text, null, actor);
+	}
+
+	/**
+	 * Note a remark on what the clock found; it is taken back with the touch that it
+	 * rests on.
+	 * @param text up to 500 characters
+	 * @param touch which touch, by the time of the finding; {@code null} for none
+	 * @throws rimebook.shared.ConflictException {@code stale-version} if that touch was
+	 * taken back meanwhile
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
+		Performance performance = locked(id);
+		String words = Required.text("text", text, 500);
+		this.clocks.requireFound(performance.view(), touch);
+		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
+		this.remarks.save(remark);
+		this.events.publishEvent(line(actor, performance, "performance.remark").to(remark.inWords()));
+	}
+
+	/**
+	 * Close the cards of the performance on the ice, or of one whose cards were opened
+	 * again: its standing is published in the same transaction.
+	 * @throws rimebook.shared.RuleViolationException if a seat's card is missing, or in
+	 * points judging the called elements or a grade; it names what is missing
+	 * @throws rimebook.shared.ConflictException if the clock was started and not stopped
+	 * @throws rimebook.shared.ConflictException {@code another-reopened} while the cards
+	 * of another team are open again
+	 */
+	@Transactional
+	public void close(PerformanceId id, int version, Actor actor) {
+		HeldSegment held = this.segments.of(id, version);
+		held.requireNoneReopened();
+		Performance performance = held.performance();
+		CardBook cards = this.books.of(performance.segment());
+		cards.requireComplete(performance.view());
+		this.clocks.requireAtRest(performance.view());
+		String before = PerformanceRefusals.words(performance.status());
+		String words = performance.isReopened() ? reopenedWords(performance) : "";
+		performance.close(this.clock.instant());
+		this.events.publishEvent(new CardsClosed(id, performance.segment(), words,
+				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view()))));
+	}
+
+	private static String reopenedWords(Performance performance) {
+		return "The cards of start number " + performance.startNumber() + " were opened and closed again: "
+				+ performance.statusReason();
+	}
+
+	/**
+	 * End a performance without marks that count. A team that is withdrawn has withdrawn
+	 * from the event.
+	 * @param how withdrawn, not finished or disqualified
+	 * @param reason why, up to 500 characters
+	 * @throws rimebook.shared.ConflictException {@code status-needs-two} once its cards
+	 * were closed, {@code performance-state} if it has ended already
+	 */
+	@Transactional
+	public void end(PerformanceId id, int version, PerformanceStatus how, String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		this.entries.hold(id);
+		Performance performance = locked(id, version);
+		requireMarksNotClosed(performance);
+		String before = PerformanceRefusals.words(performance.status());
+		performance.end(how, why);
+		this.events.publishEvent(new PerformanceEnded(id, performance.segment(), how,
+				line(actor, performance, "performance.ended").from(before, PerformanceRefusals.words(how))
+					.because(why)));
+		this.entries.follow(performance.entry(), how, why, actor);
+	}
+
+	private static void requireMarksNotClosed(Performance performance) {
+		if (performance.isClosed() || performance.isReopened()) {
+			throw PerformanceRefusals.needsTwo(performance);
+		}
+	}
+
+	/** The team that comes next; empty where none waits. */
+	@Transactional(readOnly = true)
+	public Optional<PerformanceView> next(SegmentId segment) {
+		return RunningOrder.next(performances(segment));
+	}
+
+	/**
+	 * List the performances of an opened segment by starting number; empty before. What
+	 * is set aside is not among them.
+	 */
+	@Transactional(readOnly = true)
+	public List<PerformanceView> performances(SegmentId segment) {
+		return this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.map(Performance::view)
+			.toList();
+	}
+
+	/** Return one performance. */
+	@Transactional(readOnly = true)
+	public PerformanceView performance(PerformanceId id) {
+		return this.performances.findById(id.value())
+			.map(Performance::view)
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/** List the remarks on a performance, oldest first. */
+	@Transactional(readOnly = true)
+	public List<RemarkView> remarks(PerformanceId id) {
+		return this.remarks.findByPerformanceOrderByNotedAt(id.value()).stream().map(Remark::view).toList();
+	}
+
+	private Performance locked(PerformanceId id, int version) {
+		Performance performance = locked(id);
+		performance.requireVersion(version);
+		return performance;
+	}
+
+	private Performance locked(PerformanceId id) {
+		Performance performance = this.performances.findLockedById(id.value())
+			.orElseThrow(() -> NotFoundException.of("performance", id));
+		this.stillOpen.require(performance.segment());
+		return performance;
+	}
+
+	private static AuditedChange line(Actor actor, Performance performance, String action) {
+		return AuditedChange.of(actor, "performance", performance.id(), action);
+	}
+
+}

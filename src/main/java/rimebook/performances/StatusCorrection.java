@@ -1,0 +1,152 @@
+package rimebook.performances;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.SegmentId;
+import rimebook.entries.EntryReinstated;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+
+/**
+ * Sets afterwards how a performance came through: that marks do not count after all, that
+ * they do, that a team still skates which was ended wrongly. Who may ask for it and who
+ * approves it is decided by protests. The entry and later performances of the team
+ * follow.
+ */
+@Service
+public class StatusCorrection {
+
+	private final PerformanceRepository performances;
+
+	private final StatusChecks checks;
+
+	private final EndedEntries entries;
+
+	private final ApplicationEventPublisher events;
+
+	StatusCorrection(PerformanceRepository performances, StatusChecks checks, EndedEntries entries,
+			ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.checks = checks;
+		this.entries = entries;
+		this.events = events;
+	}
+
+	/** What a performance could be set to now; empty while it simply goes on. */
+	@Transactional(readOnly = true)
+	public List<PerformanceStatus> offers(PerformanceId id) {
+		Performance performance = found(this.performances.findById(id.value()), id);
+		return Stream.of(PerformanceStatus.values())
+			.filter((next) -> this.checks.refusal(performance, next).isEmpty())
+			.toList();
+	}
+
+	/**
+	 * The other segments in which the team does not start because of this performance, or
+	 * because it has withdrawn: there it would wait again.
+	 */
+	@Transactional(readOnly = true)
+	public Set<SegmentId> following(PerformanceId id) {
+		Performance performance = found(this.performances.findById(id.value()), id);
+		UUID entry = performance.entry().value();
+		return this.performances.findByEntry(entry)
+			.stream()
+			.filter((other) -> other != performance)
+			.filter((other) -> other.endedWith(id.value()) || other.endedWith(entry))
+			.map(Performance::segment)
+			.collect(Collectors.toSet());
+	}
+
+	/** Why a performance cannot be set from the one status to the other now. */
+	@Transactional(readOnly = true)
+	public Optional<String> refusal(PerformanceId id, PerformanceStatus expected, PerformanceStatus next) {
+		Performance performance = found(this.performances.findById(id.value()), id);
+		return ((performance.status() == expected) ? this.checks.refusal(performance, next)
+				: Optional.of(ConflictException.stale("performance")))
+			.map(ConflictException::getMessage);
+	}
+
+	/**
+	 * Check that a performance could be set to that status.
+	 * @return its status now
+	 * @throws ConflictException saying what stands against it
+	 */
+	@Transactional(readOnly = true)
+	public PerformanceStatus check(PerformanceId id, PerformanceStatus next) {
+		Performance performance = found(this.performances.findById(id.value()), id);
+		this.checks.require(performance, next);
+		return performance.status();
+	}
+
+	/**
+	 * Take hold of the competition until the transaction ends; to be done before any
+	 * other row is held.
+	 */
+	@Transactional
+	public void hold(PerformanceId id) {
+		this.entries.hold(id);
+	}
+
+	/**
+	 * Set how a performance came through.
+	 * @param expected the status that the correction was decided on
+	 * @param reason why, for the record
+	 * @param names who proposed and who approved it, in words
+	 * @param actor who approved it
+	 * @throws ConflictException as for {@link #check}, and if its status is no longer the
+	 * expected one
+	 */
+	@Transactional
+	public void correct(PerformanceId id, PerformanceStatus expected, PerformanceStatus next, String reason,
+			String names, Actor actor) {
+		Performance performance = found(this.performances.findLockedById(id.value()), id);
+		if (performance.status() != expected) {
+			throw ConflictException.stale("performance");
+		}
+		this.checks.require(performance, next);
+		StatusCorrected corrected = StatusCorrected.of(performance, next,
+				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(reason));
+		Optional<EntryReinstated> back = this.entries.followBack(performance.entry(), expected, reason, actor);
+		this.events.publishEvent(corrected.by(names));
+		laterFollow(performance, next, corrected.change());
+		this.entries.follow(performance.entry(), next, reason, actor);
+		back.ifPresent(this.events::publishEvent);
+	}
+
+	/** What was ended because of this one waits again, or ends as this one did. */
+	private void laterFollow(Performance performance, PerformanceStatus next, AuditedChange cause) {
+		UUID id = performance.id().value();
+		this.performances.findByEntry(performance.entry().value()).forEach((other) -> {
+			if (other.endedWith(id)) {
+				this.events.publishEvent(StatusCorrected.followed(other, PerformanceStatus.WAITING, cause));
+			}
+			if (next.isEndedWithoutMarks() && other.status() == PerformanceStatus.WAITING && other != performance) {
+				endAfter(performance, other, cause);
+			}
+		});
+	}
+
+	private void endAfter(Performance performance, Performance other, AuditedChange cause) {
+		other.endAfter(performance);
+		this.events.publishEvent(new PerformanceEnded(other.id(), other.segment(), other.status(),
+				AuditedChange.of(cause.actor(), "performance", other.id(), "performance.ended")
+					.from("waiting", PerformanceRefusals.words(other.status()))
+					.because(cause.reason())));
+	}
+
+	private static Performance found(Optional<Performance> performance, PerformanceId id) {
+		return performance.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+}

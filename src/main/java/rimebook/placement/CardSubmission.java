@@ -1,0 +1,87 @@
+package rimebook.placement;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.hibernate.annotations.Immutable;
+
+import rimebook.panels.SeatId;
+import rimebook.paper.HeldCard;
+import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
+import rimebook.tabulation.CardMarks;
+
+/** One version of one judge's card: written once, never changed. */
+@Entity
+@Immutable
+class CardSubmission extends PerformanceLine {
+
+	@Column(name = "seat_id")
+	private UUID seat;
+
+	private int sequence;
+
+	private int firstMark;
+
+	private int secondMark;
+
+	@Enumerated(EnumType.STRING)
+	private CardOrigin origin;
+
+	private Instant receivedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected CardSubmission() {
+	}
+
+	CardSubmission(UUID id, PerformanceId performance, SeatId seat, int sequence, CardMarks marks, CardOrigin origin,
+			Instant receivedAt) {
+		super(id, performance);
+		this.seat = seat.value();
+		this.sequence = sequence;
+		this.firstMark = marks.first();
+		this.secondMark = marks.second();
+		this.origin = origin;
+		this.receivedAt = receivedAt;
+	}
+
+	/** Tell whether this row is just what the seat sends again. */
+	boolean isSameAs(SubmitCard card, SeatId seat) {
+		return isOf(card.performance(), seat) && this.sequence == card.sequence() && marks().equals(card.marks());
+	}
+
+	boolean isOf(PerformanceId performance, SeatId seat) {
+		return performance().equals(performance.value()) && this.seat.equals(seat.value());
+	}
+
+	SeatId seat() {
+		return new SeatId(this.seat);
+	}
+
+	int sequence() {
+		return this.sequence;
+	}
+
+	CardMarks marks() {
+		return new CardMarks(this.firstMark, this.secondMark);
+	}
+
+	Acknowledgement acknowledged() {
+		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
+	}
+
+	HeldCard held() {
+		return new HeldCard(MarkLine.card(marks()), this.sequence, this.origin, this.receivedAt, true);
+	}
+
+	CardView view() {
+		return new CardView(seat(), marks(), this.sequence, this.receivedAt, this.origin == CardOrigin.CORRECTION);
+	}
+
+}

@@ -1,0 +1,128 @@
+package rimebook.placement;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.EventView;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.CardReceived;
+import rimebook.performances.CardRefusals;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+
+/**
+ * Takes judges' cards. A card is acknowledged only after its row is committed; the same
+ * card sent again gets the same answer; the same identity with other content is refused.
+ */
+@Service
+public class MarkSubmission {
+
+	private static final int MOST_CHANGES = 1000;
+
+	private final PerformanceRegister performances;
+
+	private final CardSubmissionRepository submissions;
+
+	private final PanelCards cards;
+
+	private final Panels panels;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	MarkSubmission(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
+			Panels panels, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.submissions = submissions;
+		this.cards = cards;
+		this.panels = panels;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Take a card of a seat, or a changed one.
+	 * @return the word that it is kept; for a repetition the first answer again
+	 * @throws ConflictException {@code card-content-differs} if the identity was used for
+	 * another card, {@code card-sequence-taken} if the seat has sent that change already,
+	 * {@code card-closed} or {@code performance-not-open} if marks are not taken now
+	 * @throws rimebook.shared.RuleViolationException {@code zero-mark} for 0.0 where it
+	 * means "not skated"
+	 * @throws NotFoundException if there is no such performance for this seat
+	 */
+	@Transactional
+	public Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
+		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
+		PerformanceView performance = this.performances.hold(card.performance());
+		Optional<CardSubmission> sent = this.submissions.findById(card.id());
+		if (sent.isPresent()) {
+			return repeated(sent.get(), card, seat);
+		}
+		EventView event = this.cards.eventOf(performance.segment());
+		SeatView sender = sender(event, performance, seat);
+		this.cards.requirePlacement(event);
+		PerformanceRegister.requireOnIce(performance);
+		this.cards.requireMarksTaken(event, card.marks());
+		return keep(card, performance, sender, actor);
+	}
+
+	private static Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
+		if (!sent.isSameAs(card, seat)) {
+			throw CardRefusals.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedCard.of(sent) : null);
+		}
+		return sent.acknowledged();
+	}
+
+	private Acknowledgement keep(SubmitCard card, PerformanceView performance, SeatView seat, Actor actor) {
+		Optional<CardSubmission> before = Optional
+			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
+		requireNewer(card, before);
+		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),
+				CardOrigin.JUDGE, this.clock.instant());
+		this.submissions.save(kept);
+		this.events
+			.publishEvent(new CardReceived(performance.id(), performance.segment(), line(kept, before, seat, actor)));
+		return kept.acknowledged();
+	}
+
+	private static void requireNewer(SubmitCard card, Optional<CardSubmission> before) {
+		if (before.isPresent() && card.sequence() <= before.get().sequence()) {
+			throw CardRefusals.sequenceTaken(before.get().sequence(), ReceivedCard.of(before.get()));
+		}
+	}
+
+	private SeatView sender(EventView event, PerformanceView performance, SeatId id) {
+		return this.cards.senders(event, performance.segment())
+			.stream()
+			.filter((seat) -> seat.id().equals(id))
+			.findFirst()
+			.orElseThrow(() -> new NotFoundException("performance-not-of-seat",
+					"That performance is not judged by " + this.panels.seat(id).label() + "."));
+	}
+
+	private static AuditedChange line(CardSubmission card, Optional<CardSubmission> before, SeatView seat,
+			Actor actor) {
+		return AuditedChange.of(actor, "performance", card.performance(), "card.received")
+			.from(before.map((old) -> words(seat, old)).orElse(""), words(seat, card));
+	}
+
+	private static String words(SeatView seat, CardSubmission card) {
+		return seat.label() + ": " + MarkWords.of(card.marks());
+	}
+
+}

@@ -1,0 +1,31 @@
+package rimebook.placement;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceView;
+
+/** The cards of two marks that one seat has given; another seat’s are never read. */
+@Component
+public class OwnCards {
+
+	private final PanelCards cards;
+
+	OwnCards(PanelCards cards) {
+		this.cards = cards;
+	}
+
+	/** The newest card of the seat for each of these performances that has one. */
+	public Map<PerformanceId, CardView> of(SeatId seat, List<PerformanceView> performances) {
+		Map<PerformanceId, CardView> own = new HashMap<>();
+		this.cards.newestOf(seat, performances)
+			.forEach((performance, card) -> own.put(new PerformanceId(performance), card.view()));
+		return own;
+	}
+
+}

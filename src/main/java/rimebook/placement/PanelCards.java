@@ -1,0 +1,258 @@
+package rimebook.placement;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.paper.CardLine;
+import rimebook.paper.PaperKeyings;
+import rimebook.paper.PaperState;
+import rimebook.performances.CardBook;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.CorrectedCard;
+import rimebook.performances.CountingPanels;
+import rimebook.performances.PanelMarks;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SentCard;
+import rimebook.performances.SupposedChange;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.ZeroMark;
+
+/** The cards of a panel: for each performance and seat the newest version counts. */
+@Component
+class PanelCards implements CardBook {
+
+	private final CardSubmissionRepository submissions;
+
+	private final CountingPanels panels;
+
+	private final Competitions competitions;
+
+	private final PaperKeyings keyings;
+
+	private final Entries entries;
+
+	PanelCards(CardSubmissionRepository submissions, CountingPanels panels, Competitions competitions,
+			PaperKeyings keyings, Entries entries) {
+		this.submissions = submissions;
+		this.panels = panels;
+		this.competitions = competitions;
+		this.keyings = keyings;
+		this.entries = entries;
+	}
+
+	/** The counting seats of the segment in the order of the judges' numbers. */
+	List<SeatView> seats(SegmentId segment) {
+		return this.panels.of(segment).seats();
+	}
+
+	/** Every seat whose cards are taken, counting or not. */
+	List<SeatView> senders(SegmentId segment) {
+		return this.panels.of(segment).senders();
+	}
+
+	/** The same for whoever has read the event already. */
+	List<SeatView> senders(EventView event, SegmentId segment) {
+		return this.panels.of(event, segment).senders();
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return !event.isJudgedByPoints();
+	}
+
+	@Override
+	public boolean anySentFor(PerformanceId performance) {
+		return this.submissions.existsByPerformance(performance.value()) || this.keyings.any(performance);
+	}
+
+	/** The newest card of each seat. */
+	Map<SeatId, CardSubmission> newestOf(PerformanceId performance) {
+		return newestOf(List.of(performance.value())).getOrDefault(performance.value(), Map.of());
+	}
+
+	/** The newest card of each seat for several performances, in one query. */
+	Map<UUID, Map<SeatId, CardSubmission>> newestOf(Collection<UUID> performances) {
+		Map<UUID, Map<SeatId, CardSubmission>> newest = new HashMap<>();
+		for (CardSubmission card : this.submissions.findByPerformanceInOrderBySequence(performances)) {
+			newest.computeIfAbsent(card.performance(), (id) -> new LinkedHashMap<>()).put(card.seat(), card);
+		}
+		return newest;
+	}
+
+	/**
+	 * The newest card of one seat for each of these performances; no other seat's is
+	 * read.
+	 */
+	Map<UUID, CardSubmission> newestOf(SeatId seat, Collection<PerformanceView> performances) {
+		Map<UUID, CardSubmission> newest = new HashMap<>();
+		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
+		this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(), ids)
+			.forEach((card) -> newest.put(card.performance(), card));
+		return newest;
+	}
+
+	/** The event of a segment, for those who ask it several things. */
+	EventView eventOf(SegmentId segment) {
+		return this.competitions.eventOf(segment);
+	}
+
+	/** Refuse a card of two marks for an event that has none. */
+	void requirePlacement(EventView event) {
+		if (event.isJudgedByPoints()) {
+			throw new RuleViolationException("points-card-expected",
+					"This event is judged by points; a card holds grades and components, not two marks.");
+		}
+	}
+
+	/**
+	 * Refuse a mark of 0.0 where the event takes it for "not skated": nothing could be
+	 * tabulated with it.
+	 * @throws RuleViolationException {@code zero-mark} on the field of the mark
+	 */
+	void requireMarksTaken(EventView event, CardMarks marks) {
+		if (event.policies().zeroMark() != ZeroMark.REFUSE) {
+			return;
+		}
+		CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
+		if (marks.first() == 0 || marks.second() == 0) {
+			throw new RuleViolationException("zero-mark", zero.key(),
+					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest "
+							+ "mark is 0.1. A team that could not finish gets no marks; the referee ends its performance.");
+		}
+	}
+
+	@Override
+	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+		newestOf(performance.id()).forEach((seat, card) -> sent.put(seat,
+				new SentCard(MarkWords.of(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+		return sent;
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance) {
+		return missing(performance, seats(performance.segment()));
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance, SeatView seat) {
+		return missing(performance, List.of(seat));
+	}
+
+	@Override
+	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
+		return missing(performance,
+				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
+	}
+
+	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
+		boolean zeroRefused = this.competitions.eventOf(performance.segment()).policies().zeroMark() == ZeroMark.REFUSE;
+		return seats.stream()
+			.flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed)
+				.or(() -> zeroRefused ? zero(seat, cards.get(seat.id()), performance) : Optional.empty())
+				.stream())
+			.toList();
+	}
+
+	/** A 0.0 from before it was refused on arrival cannot be tabulated. */
+	private Optional<String> zero(SeatView seat, @Nullable CardSubmission card, PerformanceView performance) {
+		return Optional.ofNullable(card)
+			.map(CardSubmission::marks)
+			.filter((marks) -> marks.first() == 0 || marks.second() == 0)
+			.map((marks) -> seat.label() + " for " + this.entries.entry(performance.entry()).team().name()
+					+ ": another mark than 0.0, which this event refuses (" + MarkWords.of(marks) + ")");
+	}
+
+	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,
+			PaperKeyings.OfPerformance keyed) {
+		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held() : null);
+		return (card == null || paper.isUnsettled()) ? Optional.of(seat.label() + paper.inBrackets())
+				: Optional.empty();
+	}
+
+	@Override
+	public List<String> soFar(PerformanceView performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		return senders(performance.segment()).stream()
+			.filter((seat) -> cards.containsKey(seat.id()))
+			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.toList();
+	}
+
+	/** The cards in words for the record, in the order of the seats. */
+	@Override
+	public String inWords(PerformanceView performance) {
+		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
+		return seats(performance.segment()).stream()
+			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.collect(Collectors.joining("; "));
+	}
+
+	@Override
+	public Map<PerformanceId, PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
+			@Nullable SupposedChange supposed) {
+		List<SeatView> seats = seats(segment);
+		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
+				performances.stream().map((performance) -> performance.id().value()).toList());
+		Map<PerformanceId, PanelMarks> closed = new HashMap<>();
+		newest.forEach((id, cards) -> {
+			PerformanceId performance = new PerformanceId(id);
+			closed.put(performance,
+					new PanelMarks(seats.stream()
+						.map((seat) -> supposed(supposed, performance, seat)
+							.orElseGet(() -> Objects.requireNonNull(cards.get(seat.id())).marks()))
+						.toList()));
+		});
+		return closed;
+	}
+
+	private static Optional<CardMarks> supposed(@Nullable SupposedChange supposed, PerformanceId performance,
+			SeatView seat) {
+		return (supposed instanceof SupposedCard card && card.performance().equals(performance)
+				&& card.seat().equals(seat.id())) ? Optional.of(card.marks()) : Optional.empty();
+	}
+
+	@Override
+	public List<CorrectedCard> corrected(SeatId seat) {
+		List<CardSubmission> corrected = this.submissions.findBySeatAndOrigin(seat.value(), CardOrigin.CORRECTION);
+		if (corrected.isEmpty()) {
+			return List.of();
+		}
+		List<CardSubmission> versions = this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(),
+				corrected.stream().map(CardSubmission::performance).distinct().toList());
+		return corrected.stream()
+			.map((card) -> new CorrectedCard(card.getId(), new PerformanceId(card.performance()),
+					MarkWords.of(before(card, versions).marks()), MarkWords.of(card.marks())))
+			.toList();
+	}
+
+	private static CardSubmission before(CardSubmission card, List<CardSubmission> versions) {
+		return versions.stream()
+			.filter((older) -> older.performance().equals(card.performance())
+					&& older.sequence() == card.sequence() - 1)
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
+	}
+
+}

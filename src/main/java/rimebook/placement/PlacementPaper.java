@@ -1,0 +1,86 @@
+package rimebook.placement;
+
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.paper.CardLine;
+import rimebook.paper.HeldCard;
+import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.Ids;
+import rimebook.shared.RuleViolationException;
+
+/** Paper cards of two marks. */
+@Component
+class PlacementPaper implements PaperCards {
+
+	private final PanelCards cards;
+
+	private final CardSubmissionRepository submissions;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	PlacementPaper(PanelCards cards, CardSubmissionRepository submissions, Ids ids, Clock clock) {
+		this.cards = cards;
+		this.submissions = submissions;
+		this.ids = ids;
+		this.clock = clock;
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return !event.isJudgedByPoints();
+	}
+
+	@Override
+	public List<SeatView> seats(PerformanceView performance) {
+		return this.cards.senders(performance.segment());
+	}
+
+	@Override
+	public List<CardLine> lines(PerformanceView performance) {
+		return MarkLine.BOTH;
+	}
+
+	@Override
+	public Map<SeatId, HeldCard> held(PerformanceView performance) {
+		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+		this.cards.newestOf(performance.id()).forEach((seat, card) -> held.put(seat, card.held()));
+		return held;
+	}
+
+	@Override
+	public void require(PerformanceView performance, KeyedCard card) {
+		for (CardLine line : MarkLine.BOTH) {
+			Integer value = card.value(line);
+			if (value == null || line.read(line.words(value)).isEmpty()) {
+				throw new RuleViolationException("mark-not-valid", line.key(),
+						"The field '" + line.key() + "' needs a mark from 0.0 to 6.0 in steps of 0.1.");
+			}
+		}
+		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), MarkLine.marks(card));
+	}
+
+	@Override
+	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
+		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, sequence,
+				MarkLine.marks(card), CardOrigin.KEYED, this.clock.instant()));
+	}
+
+	@Override
+	public String words(PerformanceView performance, KeyedCard card) {
+		return MarkWords.of(MarkLine.marks(card));
+	}
+
+}

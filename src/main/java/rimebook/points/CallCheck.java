@@ -1,0 +1,77 @@
+package rimebook.points;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.IntStream;
+
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.ValueTable;
+
+/** Makes a numbered list of what was called, refusing what the table does not have. */
+final class CallCheck {
+
+	/** Far more than any programme has. */
+	static final int MOST_ELEMENTS = 40;
+
+	private static final int LONGEST_CODE = 20;
+
+	private static final int HIGHEST_BASE = 100_000;
+
+	private final ValueTable values;
+
+	private final Ids ids;
+
+	CallCheck(ValueTable values, Ids ids) {
+		this.values = values;
+		this.ids = ids;
+	}
+
+	/**
+	 * Make the list.
+	 * @param ever the identities of all elements called so far, so that one which was
+	 * taken out can come back with its grades
+	 */
+	List<CalledElement> elements(List<CallElements.Call> calls, Set<UUID> ever) {
+		if ((calls.isEmpty() && ever.isEmpty()) || calls.size() > MOST_ELEMENTS) {
+			throw new RuleViolationException("elements-number", "calls",
+					"A list has 1 to " + MOST_ELEMENTS + " elements, not " + calls.size() + ".");
+		}
+		Set<UUID> known = new HashSet<>(ever);
+		List<CalledElement> elements = new ArrayList<>();
+		for (CallElements.Call call : calls) {
+			elements.add(element(call, elements.size(), known));
+		}
+		return elements;
+	}
+
+	private CalledElement element(CallElements.Call call, int index, Set<UUID> known) {
+		String field = "calls[" + index + "]";
+		String code = Required.text(field + ".code", call.code(), LONGEST_CODE);
+		if (call.worth() == ElementWorth.COUNTS && this.values.find(code).isEmpty()) {
+			throw new RuleViolationException("unknown-code", field + ".code", "The table of values has no code '" + code
+					+ "'; call one of its codes, or an element without value.");
+		}
+		if (call.base() != null) {
+			Required.number(field + ".base", call.base(), 0, HIGHEST_BASE);
+		}
+		if (call.element() != null && !known.remove(call.element())) {
+			throw new RuleViolationException("element-unknown", field + ".element",
+					"Element " + (index + 1) + " was never called for this performance, or stands in the list twice.");
+		}
+		return new CalledElement((call.element() != null) ? call.element() : this.ids.next(), index + 1, code,
+				call.worth(), call.base(), call.review());
+	}
+
+	/** Tell whether two lists say the same, whatever the identities of new elements. */
+	static boolean areSame(List<CalledElement> one, List<CalledElement> other) {
+		return one.size() == other.size()
+				&& IntStream.range(0, one.size()).allMatch((i) -> one.get(i).inWords().equals(other.get(i).inWords()));
+	}
+
+}

@@ -1,0 +1,73 @@
+package rimebook.points;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+import jakarta.persistence.Convert;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.hibernate.annotations.Immutable;
+
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
+
+/** One version of the deductions of a performance: written once, never changed. */
+@Entity
+@Immutable
+class DeductionList extends PerformanceLine {
+
+	private int sequence;
+
+	@Convert(converter = PointsJson.Deductions.class)
+	private List<NotedDeduction> items;
+
+	@Enumerated(EnumType.STRING)
+	private CardOrigin origin;
+
+	private String notedBy;
+
+	private Instant receivedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected DeductionList() {
+	}
+
+	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items, CardOrigin origin,
+			String notedBy, Instant receivedAt) {
+		super(id, performance);
+		this.sequence = sequence;
+		this.items = List.copyOf(items);
+		this.origin = origin;
+		this.notedBy = notedBy;
+		this.receivedAt = receivedAt;
+	}
+
+	/** A list with another deduction in one place; never to be kept. */
+	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items, SheetLine line,
+			String corrected) {
+		return new DeductionList(performance.value(), performance, 1,
+				SheetEdits.deductions(items, line, corrected, "", null), CardOrigin.CORRECTION, "", Instant.EPOCH);
+	}
+
+	int sequence() {
+		return this.sequence;
+	}
+
+	List<NotedDeduction> items() {
+		return this.items;
+	}
+
+	DeductionListView view() {
+		return new DeductionListView(this.sequence, this.items, this.receivedAt);
+	}
+
+	String inWords() {
+		return this.items.isEmpty() ? "none"
+				: this.items.stream().map((item) -> item.item() + " " + item.count()).collect(Collectors.joining("; "));
+	}
+
+}

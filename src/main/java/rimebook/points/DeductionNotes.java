@@ -1,0 +1,239 @@
+package rimebook.points;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.clock.ClockFinding;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SkatingClock;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.points.PointsRules;
+
+/**
+ * Takes the deductions of a performance on the ice, item by item from the table of its
+ * rule set. Each list is a new version of the one before.
+ */
+@Service
+public class DeductionNotes {
+
+	private static final int MOST_CHANGES = 1000;
+
+	private static final int MOST_ITEMS = 50;
+
+	private static final int HIGHEST_COUNT = 1000;
+
+	private final PerformanceRegister performances;
+
+	private final DeductionListRepository lists;
+
+	private final PointsBook book;
+
+	private final SkatingClock clocks;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	DeductionNotes(PerformanceRegister performances, DeductionListRepository lists, PointsBook book,
+			SkatingClock clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.lists = lists;
+		this.book = book;
+		this.clocks = clocks;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Take the deductions of a performance.
+	 * @return the list as it counts now; for a repetition of the newest one the first
+	 * answer again
+	 * @throws RuleViolationException naming the field, such as {@code items[0].count}: an
+	 * item that the table does not have, a count out of range
+	 * @throws ConflictException {@code list-sequence-taken} if somebody else sent that
+	 * change already, {@code card-closed} or {@code performance-not-open} if nothing is
+	 * taken now
+	 * @throws rimebook.shared.NotFoundException if there is no such performance, or its
+	 * event is not judged by points
+	 */
+	@Transactional
+	public DeductionListView note(NoteDeductions note, Actor actor) {
+		Required.number("sequence", note.sequence(), 1, MOST_CHANGES);
+		PerformanceView performance = this.performances.hold(note.performance());
+		check(note.items(), this.book.ruleSet(performance.segment()));
+		Optional<DeductionList> before = this.book.deductions(performance.id());
+		if (before.isPresent() && before.get().sequence() >= note.sequence()) {
+			return repeated(before.get(), note);
+		}
+		List<NotedDeduction> items = noted(note.items(), items(before), actor);
+		return write(performance, before, note.sequence(), items, actor);
+	}
+
+	/**
+	 * Add one deduction to those of a performance.
+	 * @param seen the version of the list that was looked at, 0 before the first
+	 * @param noter who noted it
+	 * @throws RuleViolationException naming the field: {@code item} that the table does
+	 * not have, {@code count} out of range
+	 * @throws ConflictException as for {@link #note}
+	 * @throws rimebook.shared.NotFoundException as for {@link #note}
+	 */
+	@Transactional
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
+			Actor actor) {
+		return add(id, seen, item, noter, null, actor);
+	}
+
+	/**
+	 * Add one deduction for what the clock found; it goes with the touch that it rests
+	 * on.
+	 * @param touch which touch, as {@link ClockFinding#since}; {@code null} for none
+	 * @throws ConflictException as for {@link #note}, {@code stale-version} if that touch
+	 * was taken back meanwhile
+	 */
+	@Transactional
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
+			@Nullable Instant touch, Actor actor) {
+		PerformanceView performance = this.performances.hold(id);
+		check("", item, this.book.ruleSet(performance.segment()));
+		this.clocks.requireFound(performance, touch);
+		Optional<DeductionList> before = seen(id, seen);
+		List<NotedDeduction> items = new ArrayList<>(items(before));
+		requireRoom(items.size() + 1);
+		items.add(noted(item, noter.words(actor.name()), touch));
+		return write(performance, before, seen + 1, items, actor);
+	}
+
+	/**
+	 * Take one deduction out again.
+	 * @param seen the version of the list that was looked at
+	 * @param place where it stands in that list, from 0
+	 * @throws ConflictException as for {@link #note}, also if nothing stands there
+	 */
+	@Transactional
+	public DeductionListView remove(PerformanceId id, int seen, int place, Actor actor) {
+		PerformanceView performance = this.performances.hold(id);
+		Optional<DeductionList> before = seen(id, seen);
+		List<NotedDeduction> items = new ArrayList<>(items(before));
+		if (place < 0 || place >= items.size()) {
+			throw changedMeanwhile();
+		}
+		items.remove(place);
+		return write(performance, before, seen + 1, items, actor);
+	}
+
+	/** Take out what was deducted for touches of the clock that count no longer. */
+	void takeOut(PerformanceView performance, Set<Instant> touches, Actor actor) {
+		Optional<DeductionList> before = this.book.deductions(performance.id());
+		List<NotedDeduction> left = items(before).stream().filter((item) -> !item.isTakenFor(touches)).toList();
+		if (left.size() < items(before).size()) {
+			write(performance, before, before.orElseThrow().sequence() + 1, left, actor);
+		}
+	}
+
+	private Optional<DeductionList> seen(PerformanceId id, int seen) {
+		Optional<DeductionList> newest = this.book.deductions(id);
+		if (newest.map(DeductionList::sequence).orElse(0) != seen) {
+			throw changedMeanwhile();
+		}
+		return newest;
+	}
+
+	private static List<NotedDeduction> items(Optional<DeductionList> list) {
+		return list.map(DeductionList::items).orElse(List.of());
+	}
+
+	private DeductionListView write(PerformanceView performance, Optional<DeductionList> before, int sequence,
+			List<NotedDeduction> items, Actor actor) {
+		PerformanceRegister.requireOnIce(performance);
+		DeductionList list = new DeductionList(this.ids.next(), performance.id(), sequence, items, CardOrigin.KEYED,
+				actor.name(), this.clock.instant());
+		this.lists.save(list);
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
+			.from(before.map(DeductionList::inWords).orElse(""), list.inWords()));
+		return list.view();
+	}
+
+	private NotedDeduction noted(NoteDeductions.Item item, String by, @Nullable Instant touch) {
+		return new NotedDeduction(item.item(), item.count(), by, this.clock.instant().truncatedTo(ChronoUnit.MILLIS),
+				touch);
+	}
+
+	private static void check(List<NoteDeductions.Item> items, PointsRules rules) {
+		requireRoom(items.size());
+		for (int i = 0; i < items.size(); i++) {
+			check("items[" + i + "].", items.get(i), rules);
+		}
+	}
+
+	private static void requireRoom(int items) {
+		if (items > MOST_ITEMS) {
+			throw new RuleViolationException("too-many-deductions", "items",
+					"A performance has at most " + MOST_ITEMS + " deductions, not " + items + ".");
+		}
+	}
+
+	private static void check(String field, NoteDeductions.Item item, PointsRules rules) {
+		if (rules.deduction(item.item()).isEmpty()) {
+			throw new RuleViolationException("unknown-deduction", field + "item",
+					"The rule set has no deduction '" + item.item() + "'; choose one of its table.");
+		}
+		Required.number(field + "count", item.count(), 1, HIGHEST_COUNT);
+	}
+
+	private static DeductionListView repeated(DeductionList sent, NoteDeductions note) {
+		boolean same = sent.sequence() == note.sequence() && sent.items().size() == note.items().size();
+		for (int i = 0; same && i < note.items().size(); i++) {
+			same = sent.items().get(i).isSameAs(note.items().get(i));
+		}
+		if (!same) {
+			throw changedMeanwhile();
+		}
+		return sent.view();
+	}
+
+	private static ConflictException changedMeanwhile() {
+		return new ConflictException("list-sequence-taken",
+				"Other deductions were received meanwhile; nothing was changed. Look at them, then repeat what is still needed.");
+	}
+
+	/** Whoever noted an item first stays named beside it. */
+	private List<NotedDeduction> noted(List<NoteDeductions.Item> items, List<NotedDeduction> before, Actor actor) {
+		List<NotedDeduction> known = new ArrayList<>(before);
+		List<NotedDeduction> noted = new ArrayList<>();
+		for (NoteDeductions.Item item : items) {
+			Optional<NotedDeduction> old = known.stream().filter((each) -> each.isSameAs(item)).findFirst();
+			old.ifPresent(known::remove);
+			noted.add(old.orElseGet(() -> noted(item, actor.name(), null)));
+		}
+		return noted;
+	}
+
+	/** Return the deductions noted for a performance; empty before the first list. */
+	@Transactional(readOnly = true)
+	public Optional<DeductionListView> ofPerformance(PerformanceId performance) {
+		return this.book.deductions(performance).map(DeductionList::view);
+	}
+
+}

@@ -1,0 +1,106 @@
+package rimebook.points;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+
+/**
+ * Takes the elements as they are called for a performance on the ice. Each list is a new
+ * version of the one before; the grades of an element stay with it as long as it keeps
+ * its identity.
+ */
+@Service
+public class ElementCalls {
+
+	private static final int MOST_CHANGES = 1000;
+
+	private final PerformanceRegister performances;
+
+	private final CalledListRepository lists;
+
+	private final PointsBook book;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, Ids ids, Clock clock,
+			ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.lists = lists;
+		this.book = book;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Take a list of elements.
+	 * @return the list as it counts now; for a repetition of the newest one the first
+	 * answer again
+	 * @throws rimebook.shared.RuleViolationException naming the field, such as
+	 * {@code calls[2].code}: a code that the table of values does not have, a base value
+	 * out of range, no element at all
+	 * @throws ConflictException {@code list-sequence-taken} if somebody else sent that
+	 * change already, {@code card-closed} or {@code performance-not-open} if calls are
+	 * not taken now
+	 * @throws rimebook.shared.NotFoundException if there is no such performance, or its
+	 * event is not judged by points
+	 */
+	@Transactional
+	public CalledListView call(CallElements calls, Actor actor) {
+		Required.number("sequence", calls.sequence(), 1, MOST_CHANGES);
+		PerformanceView performance = this.performances.hold(calls.performance());
+		Optional<CalledList> before = this.book.list(performance.id());
+		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.ids)
+			.elements(calls.calls(), this.book.lists(performance.id()).everCalled());
+		if (before.isPresent() && before.get().sequence() >= calls.sequence()) {
+			return repeated(before.get(), calls, elements);
+		}
+		PerformanceRegister.requireOnIce(performance);
+		CalledList list = new CalledList(this.ids.next(), performance.id(), calls.sequence(), elements,
+				CardOrigin.KEYED, actor.name(), this.clock.instant());
+		this.lists.save(list);
+		before.flatMap(this.book::authorisation).ifPresent((word) -> reopened(performance, word, actor));
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.called")
+			.from(before.map(CalledList::inWords).orElse(""), list.inWords()));
+		return list.view();
+	}
+
+	/** The controller's word stands for the list before; this one is open again. */
+	private void reopened(PerformanceView performance, AuthorisedListView word, Actor actor) {
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
+			.from("authorised by " + word.inWords(), "open"));
+	}
+
+	private static CalledListView repeated(CalledList sent, CallElements calls, List<CalledElement> elements) {
+		if (sent.sequence() != calls.sequence() || !CallCheck.areSame(sent.elements(), elements)) {
+			throw new ConflictException("list-sequence-taken",
+					"Another list of elements was received meanwhile; nothing was changed. Look at it, then repeat what is still needed.");
+		}
+		return sent.view();
+	}
+
+	/** Return the elements called for a performance; empty before the first list. */
+	@Transactional(readOnly = true)
+	public Optional<CalledListView> ofPerformance(PerformanceId performance) {
+		return this.book.list(performance).map(CalledList::view);
+	}
+
+}

@@ -1,0 +1,249 @@
+package rimebook.points;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.paper.PaperKeyings;
+import rimebook.paper.PaperState;
+import rimebook.performances.CardBook;
+import rimebook.performances.CorrectedCard;
+import rimebook.performances.CountingPanel;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.PointsSheet;
+import rimebook.performances.SentCard;
+import rimebook.performances.SupposedChange;
+import rimebook.shared.NotFoundException;
+import rimebook.tabulation.points.ComponentRule;
+
+/** The cards of points judging as the run of a segment asks for them. */
+@Component
+class GradedCards implements CardBook {
+
+	private final PointsBook book;
+
+	private final PointsSheets sheets;
+
+	private final PaperKeyings keyings;
+
+	GradedCards(PointsBook book, PointsSheets sheets, PaperKeyings keyings) {
+		this.book = book;
+		this.sheets = sheets;
+		this.keyings = keyings;
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return event.isJudgedByPoints();
+	}
+
+	@Override
+	public boolean anySentFor(PerformanceId performance) {
+		return this.book.anySentFor(performance) || this.keyings.any(performance);
+	}
+
+	@Override
+	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+		this.book.cards(performance.id())
+			.forEach((seat, card) -> sent.put(seat,
+					new SentCard(words(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+		return sent;
+	}
+
+	private static String words(PointsMarks marks) {
+		return marks.grades().size() + ((marks.grades().size() == 1) ? " grade" : " grades");
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance) {
+		return missing(performance, this.book.seats(performance.segment()));
+	}
+
+	@Override
+	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
+		return missing(performance,
+				this.book.seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance, SeatView seat) {
+		return missing(seat, this.book.cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
+				this.book.lists(performance.id()), this.book.rules(performance.segment()).components());
+	}
+
+	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+		CalledLists lists = this.book.lists(performance.id());
+		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
+		List<String> missing = new ArrayList<>();
+		if (list.isEmpty()) {
+			missing.add("the called elements");
+		}
+		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
+		List<ComponentRule> components = this.book.rules(performance.segment()).components();
+		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
+		for (SeatView seat : seats) {
+			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
+		}
+		list.ifPresent((called) -> missing.addAll(unsettled(called)));
+		return missing;
+	}
+
+	private static List<String> missing(SeatView seat, @Nullable PointsCard card, PaperKeyings.OfPerformance keyed,
+			CalledLists lists, List<ComponentRule> components) {
+		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
+		if (paper.isUnsettled()) {
+			return List.of(seat.label() + paper.inBrackets());
+		}
+		Optional<CalledListView> list = lists.newest().map(CalledList::view);
+		List<String> missing = new ArrayList<>();
+		lack(card, list, components).ifPresent((lack) -> missing.add(seat.label() + lack));
+		lists.toConfirm(card)
+			.forEach((element) -> missing
+				.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
+		lists.takenOut(card)
+			.forEach((element) -> missing.add(seat.label() + ": confirm that " + element.label() + " was taken out"));
+		return missing;
+	}
+
+	/** What keeps the list from counting: open reviews, else the controller's word. */
+	private List<String> unsettled(CalledList list) {
+		List<String> reviews = list.elements()
+			.stream()
+			.filter(CalledElement::review)
+			.map((element) -> "the review of " + element.label())
+			.toList();
+		if (!reviews.isEmpty()) {
+			return reviews;
+		}
+		return list.isCorrected() || this.book.authorisation(list).isPresent() ? List.of()
+				: List.of("the technical controller's authorisation");
+	}
+
+	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */
+	private static Optional<String> lack(@Nullable PointsCard card, Optional<CalledListView> list,
+			List<ComponentRule> components) {
+		if (card == null) {
+			return Optional.of("");
+		}
+		List<String> lacks = new ArrayList<>();
+		list.map(CalledListView::counting)
+			.orElse(List.of())
+			.stream()
+			.filter((element) -> card.marks().grade(element) == null)
+			.forEach((element) -> lacks.add("element " + element.number()));
+		components.stream()
+			.filter((component) -> card.marks().component(component.name()) == null)
+			.forEach((component) -> lacks.add(component.name()));
+		return lacks.isEmpty() ? Optional.empty() : Optional.of(" (" + String.join(", ", lacks) + ")");
+	}
+
+	@Override
+	public List<String> soFar(PerformanceView performance) {
+		List<CalledElement> elements = this.book.list(performance.id()).map(CalledList::elements).orElse(List.of());
+		List<String> lines = new ArrayList<>();
+		if (!elements.isEmpty()) {
+			lines.add("Elements: " + CalledList.words(elements));
+		}
+		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
+		this.book.senders(performance.segment())
+			.stream()
+			.filter((seat) -> sent.containsKey(seat.id()))
+			.forEach((seat) -> lines.add(seat.label() + ": " + PointsWords.of(sent.get(seat.id()).marks(), elements)));
+		this.book.deductions(performance.id())
+			.filter((list) -> !list.items().isEmpty())
+			.ifPresent((list) -> lines.add("Deductions: " + list.inWords()));
+		return lines;
+	}
+
+	@Override
+	public String inWords(PerformanceView performance) {
+		List<CalledElement> elements = this.book.list(performance.id()).map(CalledList::elements).orElse(List.of());
+		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
+		CountingPanel panel = this.book.panel(performance.segment());
+		String cards = panel.seats()
+			.stream()
+			.map((seat) -> seat.label() + ": "
+					+ (panel.isExcused(performance.id(), seat.id()) ? "absent"
+							: PointsWords.of(Objects.requireNonNull(sent.get(seat.id())).marks(), elements)))
+			.collect(Collectors.joining("\n"));
+		return "Elements: " + CalledList.words(elements) + "\n" + cards + "\nDeductions: "
+				+ this.book.deductions(performance.id()).map(DeductionList::inWords).orElse("none");
+	}
+
+	@Override
+	public Map<PerformanceId, PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
+			@Nullable SupposedChange supposed) {
+		PointsSheets.Reading reading = this.sheets.of(segment, performances);
+		if (supposed != null) {
+			reading.suppose(supposed);
+		}
+		Map<PerformanceId, PointsSheet> closed = new HashMap<>();
+		performances.forEach((performance) -> closed.put(performance.id(), reading.sheet(performance.id())));
+		return closed;
+	}
+
+	@Override
+	public List<CorrectedCard> corrected(SeatId seat) {
+		List<PointsCard> corrected = this.book.corrected(seat);
+		if (corrected.isEmpty()) {
+			return List.of();
+		}
+		List<UUID> performances = corrected.stream().map(PointsCard::performance).distinct().toList();
+		List<PointsCard> versions = this.book.versions(seat, performances);
+		List<CalledElement> elements = this.book.everCalled(performances);
+		return corrected.stream().map((card) -> {
+			PointsMarks before = before(card, versions).marks();
+			return new CorrectedCard(card.getId(), new PerformanceId(card.performance()),
+					words(before, card.marks(), elements), words(card.marks(), before, elements));
+		}).toList();
+	}
+
+	private static PointsCard before(PointsCard card, List<PointsCard> versions) {
+		return versions.stream()
+			.filter((older) -> older.performance().equals(card.performance())
+					&& older.sequence() == card.sequence() - 1)
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
+	}
+
+	/** The lines of a card in which it differs from the other. */
+	private static String words(PointsMarks marks, PointsMarks other, List<CalledElement> elements) {
+		Stream<String> grades = marks.grades()
+			.entrySet()
+			.stream()
+			.filter((grade) -> !Objects.equals(other.grades().get(grade.getKey()), grade.getValue()))
+			.map((grade) -> label(grade.getKey(), elements) + " " + PointsWords.grade(grade.getValue()));
+		Stream<String> components = marks.components()
+			.entrySet()
+			.stream()
+			.filter((mark) -> !Objects.equals(other.component(mark.getKey()), mark.getValue()))
+			.map((mark) -> mark.getKey() + " " + PointsWords.of(mark.getValue()));
+		return Stream.concat(grades, components).collect(Collectors.joining(", "));
+	}
+
+	/** The element as it was called last. */
+	private static String label(UUID element, List<CalledElement> elements) {
+		return elements.stream()
+			.filter((called) -> called.id().equals(element))
+			.reduce((earlier, later) -> later)
+			.map((called) -> called.number() + " " + called.code())
+			.orElse("");
+	}
+
+}

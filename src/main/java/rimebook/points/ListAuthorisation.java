@@ -1,0 +1,53 @@
+package rimebook.points;
+
+import java.time.Instant;
+import java.util.UUID;
+
+import jakarta.persistence.Entity;
+import org.hibernate.annotations.Immutable;
+
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
+
+/**
+ * The technical controller's word for one version of the called elements: written once,
+ * never changed. A later version has none until it is authorised itself.
+ */
+@Entity
+@Immutable
+class ListAuthorisation extends PerformanceLine {
+
+	private int sequence;
+
+	private String controller;
+
+	private String confirmedBy;
+
+	private boolean onPaper;
+
+	private Instant receivedAt;
+
+	@SuppressWarnings("NullAway.Init")
+	protected ListAuthorisation() {
+	}
+
+	ListAuthorisation(UUID id, PerformanceId performance, int sequence, String controller, String confirmedBy,
+			boolean onPaper, Instant receivedAt) {
+		super(id, performance);
+		this.sequence = sequence;
+		this.controller = controller;
+		this.confirmedBy = confirmedBy;
+		this.onPaper = onPaper;
+		this.receivedAt = receivedAt;
+	}
+
+	int sequence() {
+		return this.sequence;
+	}
+
+	AuthorisedListView view(int deductionsSeen) {
+		return new AuthorisedListView(this.sequence, this.controller, this.confirmedBy, this.onPaper, this.receivedAt,
+				deductionsSeen);
+	}
+
+}

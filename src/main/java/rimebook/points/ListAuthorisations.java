@@ -1,0 +1,133 @@
+package rimebook.points;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
+import rimebook.shared.Ids;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * The technical controller authorises the called elements once every review is settled.
+ * The word stands for that version of the list only; points are computed from an
+ * authorised list and whole cards, so nothing is closed before.
+ */
+@Service
+public class ListAuthorisations {
+
+	private final PerformanceRegister performances;
+
+	private final ListAuthorisationRepository authorisations;
+
+	private final PointsBook book;
+
+	private final LateDeductions late;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	ListAuthorisations(PerformanceRegister performances, ListAuthorisationRepository authorisations, PointsBook book,
+			LateDeductions late, Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.performances = performances;
+		this.authorisations = authorisations;
+		this.book = book;
+		this.late = late;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Authorise a version of the called elements at the technical desk.
+	 * @param sequence the version that was read back
+	 * @param actor the technical controller
+	 * @return the word as it stands; for a repetition the first one again, which then
+	 * covers the deductions noted since
+	 * @throws RuleViolationException {@code elements-not-called}, or {@code review-open}
+	 * naming the element
+	 * @throws ConflictException {@code list-changed} if that version is no longer the
+	 * newest, {@code card-closed} or {@code performance-not-open}
+	 * @throws NotFoundException if there is no such performance
+	 */
+	@Transactional
+	public AuthorisedListView authorise(PerformanceId performance, int sequence, Actor actor) {
+		return keep(performance, sequence, actor.name(), false, actor);
+	}
+
+	/**
+	 * Take the controller's signature on paper for a version of the called elements;
+	 * errors as for {@link #authorise}.
+	 * @param controller the name that signed
+	 * @param actor who has the paper in hand
+	 */
+	@Transactional
+	public AuthorisedListView confirmPaper(PerformanceId performance, int sequence, String controller, Actor actor) {
+		return keep(performance, sequence, Required.text("controller", controller, 120), true, actor);
+	}
+
+	private AuthorisedListView keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
+		PerformanceView performance = this.performances.hold(id);
+		PerformanceRegister.requireOnIce(performance);
+		CalledList list = this.book.list(id)
+			.filter((newest) -> !newest.elements().isEmpty())
+			.orElseThrow(() -> new RuleViolationException("elements-not-called",
+					"No elements are called for this performance yet; there is nothing to authorise."));
+		requireCurrent(list, sequence);
+		requireSettled(list.elements());
+		if (this.book.authorisation(list).isEmpty()) {
+			write(list, controller, onPaper, actor);
+		}
+		this.late.note(id, controller, actor);
+		return this.book.authorisation(list).orElseThrow();
+	}
+
+	private void write(CalledList list, String controller, boolean onPaper, Actor actor) {
+		PerformanceId performance = new PerformanceId(list.performance());
+		ListAuthorisation authorisation = new ListAuthorisation(this.ids.next(), performance, list.sequence(),
+				controller, actor.name(), onPaper, this.clock.instant());
+		this.authorisations.save(authorisation);
+		this.events.publishEvent(AuditedChange.of(actor, "performance", performance, "elements.authorised")
+			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));
+	}
+
+	private static void requireCurrent(CalledList list, int sequence) {
+		if (list.sequence() != sequence) {
+			throw new ConflictException("list-changed",
+					"The list of elements was changed meanwhile; nothing was authorised. Read it back again.");
+		}
+	}
+
+	private static void requireSettled(List<CalledElement> elements) {
+		String open = elements.stream()
+			.filter(CalledElement::review)
+			.map(CalledElement::label)
+			.collect(Collectors.joining(", "));
+		if (!open.isEmpty()) {
+			throw new RuleViolationException("review-open",
+					"Still under review: " + open + ". Settle each review before the list is authorised.");
+		}
+	}
+
+	/** Return the word for the newest list; empty while that one is open. */
+	@Transactional(readOnly = true)
+	public Optional<AuthorisedListView> ofPerformance(PerformanceId performance) {
+		return this.book.list(performance).flatMap(this.book::authorisation);
+	}
+
+}

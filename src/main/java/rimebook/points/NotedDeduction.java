@@ -1,0 +1,32 @@
+package rimebook.points;
+
+import java.time.Instant;
+import java.util.Set;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.clock.ClockFinding;
+
+/**
+ * A deduction from the table of the rule set.
+ *
+ * @param item its short name in the table
+ * @param count how many, or how much, in the unit of the item
+ * @param notedBy who noted it
+ * @param notedAt when, UTC; {@code null} where it was noted before that was kept
+ * @param touch the touch of the clock that it was taken for, as
+ * {@link ClockFinding#since}, UTC; {@code null} for whatever the clock did not find
+ */
+public record NotedDeduction(String item, int count, String notedBy, @Nullable Instant notedAt,
+		@Nullable Instant touch) {
+
+	/** Tell whether it was taken for one of these touches of the clock. */
+	boolean isTakenFor(Set<Instant> touches) {
+		return this.touch != null && touches.contains(this.touch);
+	}
+
+	boolean isSameAs(NoteDeductions.Item other) {
+		return this.item.equals(other.item()) && this.count == other.count();
+	}
+
+}

@@ -1,0 +1,95 @@
+package rimebook.points;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.paper.CardLine;
+import rimebook.paper.HeldCard;
+import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
+import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.Ids;
+import rimebook.tabulation.points.SegmentRules;
+
+/** Paper cards of points judging: a grade for each element called, each component. */
+@Component
+class PointsPaper implements PaperCards {
+
+	private final PointsBook book;
+
+	private final PointsCardRepository cards;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	PointsPaper(PointsBook book, PointsCardRepository cards, Ids ids, Clock clock) {
+		this.book = book;
+		this.cards = cards;
+		this.ids = ids;
+		this.clock = clock;
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return event.isJudgedByPoints();
+	}
+
+	@Override
+	public List<SeatView> seats(PerformanceView performance) {
+		return this.book.senders(performance.segment());
+	}
+
+	@Override
+	public List<CardLine> lines(PerformanceView performance) {
+		Optional<CalledList> list = this.book.list(performance.id()).filter((called) -> !called.elements().isEmpty());
+		if (list.isEmpty()) {
+			return List.of();
+		}
+		SegmentRules rules = this.book.rules(performance.segment());
+		int most = rules.values().grades().most();
+		List<CardLine> lines = new ArrayList<>();
+		list.get().view().counting().forEach((element) -> lines.add(GradedLine.of(element, most)));
+		rules.components().forEach((component) -> lines.add(GradedLine.ofComponent(component.name())));
+		return lines;
+	}
+
+	@Override
+	public Map<SeatId, HeldCard> held(PerformanceView performance) {
+		CalledLists lists = this.book.lists(performance.id());
+		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+		this.book.cards(performance.id()).forEach((seat, card) -> held.put(seat, card.held(lists)));
+		return held;
+	}
+
+	@Override
+	public void require(PerformanceView performance, KeyedCard card) {
+		new PointsCardCheck(this.book.rules(performance.segment()),
+				this.book.list(performance.id()).map(CalledList::view))
+			.require(GradedLine.marks(card));
+	}
+
+	@Override
+	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
+		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, sequence,
+				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), GradedLine.marks(card),
+				CardOrigin.KEYED, this.clock.instant()));
+	}
+
+	@Override
+	public String words(PerformanceView performance, KeyedCard card) {
+		return PointsWords.of(GradedLine.marks(card),
+				this.book.list(performance.id()).map(CalledList::elements).orElse(List.of()));
+	}
+
+}

@@ -1,0 +1,140 @@
+package rimebook.points;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.performances.CountingPanel;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.PointsSheet;
+import rimebook.performances.SupposedChange;
+import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.JudgedComponent;
+import rimebook.tabulation.points.JudgedElement;
+import rimebook.tabulation.points.Points;
+import rimebook.tabulation.points.PointsRules;
+
+/** Puts together what the scores of closed performances are made of. */
+@Component
+class PointsSheets {
+
+	private final PointsBook book;
+
+	PointsSheets(PointsBook book) {
+		this.book = book;
+	}
+
+	/** The sheet of each performance that was closed, by its identity. */
+	Reading of(SegmentId segment, Collection<PerformanceView> closed) {
+		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
+		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.panel(segment),
+				this.book.newestLists(ids), marks(this.book.newestCards(ids)), this.book.newestDeductions(ids));
+	}
+
+	private static Map<UUID, Map<SeatId, PointsMarks>> marks(Map<UUID, Map<SeatId, PointsCard>> cards) {
+		Map<UUID, Map<SeatId, PointsMarks>> marks = new HashMap<>();
+		cards.forEach((performance, sent) -> {
+			Map<SeatId, PointsMarks> panel = new HashMap<>();
+			sent.forEach((seat, card) -> panel.put(seat, card.marks()));
+			marks.put(performance, panel);
+		});
+		return marks;
+	}
+
+	/** Everything that was read for some performances at once. */
+	record Reading(PointsRules rules, List<ComponentRule> components, CountingPanel panel, Map<UUID, CalledList> lists,
+			Map<UUID, Map<SeatId, PointsMarks>> cards, Map<UUID, DeductionList> deductions) {
+
+		/**
+		 * Read as if that stood there instead; what is none of this judging changes
+		 * nothing.
+		 */
+		void suppose(SupposedChange supposed) {
+			if (supposed instanceof SupposedLine value) {
+				suppose(value.performance(), value.seat(), value.line(), value.value());
+			}
+			else if (supposed instanceof SupposedPlace place) {
+				suppose(place.performance(), place.line(), place.corrected());
+			}
+		}
+
+		/** Read one line of one card as if it held another value. */
+		private void suppose(PerformanceId performance, SeatId seat, PointsLine line, int value) {
+			CalledList list = this.lists.get(performance.value());
+			Map<SeatId, PointsMarks> panel = this.cards.get(performance.value());
+			if (list != null && panel != null) {
+				panel.computeIfPresent(seat,
+						(whose, marks) -> PointsCorrection.changed(marks, list.view(), line, value));
+			}
+		}
+
+		/** Read the elements or deductions as if something else stood in one place. */
+		private void suppose(PerformanceId performance, SheetLine line, String corrected) {
+			if (line.element()) {
+				this.lists.computeIfPresent(performance.value(), (id, list) -> list.supposing(line, corrected));
+			}
+			else {
+				DeductionList noted = this.deductions.get(performance.value());
+				this.deductions.put(performance.value(), DeductionList.supposing(performance,
+						(noted != null) ? noted.items() : List.of(), line, corrected));
+			}
+		}
+
+		PointsSheet sheet(PerformanceId performance) {
+			List<Optional<PointsMarks>> panel = panel(performance);
+			return new PointsSheet(
+					this.lists.get(performance.value())
+						.elements()
+						.stream()
+						.map((element) -> judged(element, panel))
+						.toList(),
+					this.components.stream().map((component) -> judged(component, panel)).toList(),
+					Optional.ofNullable(this.deductions.get(performance.value()))
+						.map(DeductionList::items)
+						.orElse(List.of())
+						.stream()
+						.map(this::deduction)
+						.toList());
+		}
+
+		private List<Optional<PointsMarks>> panel(PerformanceId performance) {
+			Map<SeatId, PointsMarks> sent = this.cards.getOrDefault(performance.value(), Map.of());
+			return this.panel.seats()
+				.stream()
+				.map((seat) -> Optional.ofNullable(sent.get(seat.id()))
+					.filter((marks) -> !this.panel.isExcused(performance, seat.id())))
+				.toList();
+		}
+
+		private static JudgedElement judged(CalledElement element, List<Optional<PointsMarks>> panel) {
+			List<@Nullable Integer> grades = new ArrayList<>();
+			panel.forEach((marks) -> grades.add(marks.map((given) -> given.grade(element)).orElse(null)));
+			return new JudgedElement(element.number(), element.code(), element.worth(),
+					(element.base() != null) ? new Points(element.base()) : null, grades);
+		}
+
+		private static JudgedComponent judged(ComponentRule component, List<Optional<PointsMarks>> panel) {
+			List<@Nullable Points> given = new ArrayList<>();
+			panel.forEach((marks) -> given
+				.add(marks.map((card) -> card.component(component.name())).map(Points::new).orElse(null)));
+			return new JudgedComponent(component.name(), given);
+		}
+
+		private Deduction deduction(NotedDeduction noted) {
+			return this.rules.deduction(noted.item()).orElseThrow().take(noted.count(), noted.notedBy());
+		}
+
+	}
+
+}

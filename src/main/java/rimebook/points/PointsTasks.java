@@ -1,0 +1,81 @@
+package rimebook.points;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.entries.Entries;
+import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceView;
+import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.PointsRules;
+
+/** Lays out what one seat has to give; another seat's marks are never read for it. */
+@Component
+public class PointsTasks {
+
+	private final PointsBook book;
+
+	private final Entries entries;
+
+	PointsTasks(PointsBook book, Entries entries) {
+		this.book = book;
+		this.entries = entries;
+	}
+
+	public PointsTask of(PerformanceView performance, SeatId seat) {
+		PointsRules rules = this.book.ruleSet(performance.segment());
+		CalledLists lists = this.book.lists(performance.id());
+		Optional<PointsCard> card = this.book.card(performance.id(), seat);
+		List<CalledElement> toConfirm = lists.toConfirm(card.orElse(null));
+		List<PointsTask.Element> elements = lists.newest()
+			.map(CalledList::elements)
+			.orElse(List.of())
+			.stream()
+			.map((element) -> element(element, rules, toConfirm.contains(element)))
+			.toList();
+		List<PointsTask.TakenOut> takenOut = lists.takenOut(card.orElse(null))
+			.stream()
+			.map((element) -> new PointsTask.TakenOut(element.id(), element.number(), element.code()))
+			.toList();
+		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
+				this.book.rules(performance.segment()).components().stream().map(ComponentRule::name).toList(),
+				rules.values().grades().most(), lists.newest().flatMap(this.book::authorisation).isPresent(),
+				card.map(PointsCard::own).orElse(null));
+	}
+
+	private static PointsTask.Element element(CalledElement element, PointsRules rules, boolean confirm) {
+		return new PointsTask.Element(element.id(), element.number(), element.code(), element.element(),
+				rules.nameOf(element.code()), element.counts(), element.review(), confirm);
+	}
+
+	/** The seat's newest card of each of these performances that has one. */
+	public List<OwnPointsCard> cardsOf(SeatId seat, List<PerformanceView> performances) {
+		List<UUID> ids = performances.stream().map((performance) -> performance.id().value()).toList();
+		Map<UUID, PointsCard> own = this.book.cards(ids, seat);
+		Map<UUID, CalledList> lists = this.book.newestLists(own.keySet());
+		return performances.stream()
+			.filter((performance) -> own.containsKey(performance.id().value()))
+			.map((performance) -> card(performance, own.get(performance.id().value()),
+					lists.get(performance.id().value())))
+			.toList();
+	}
+
+	private OwnPointsCard card(PerformanceView performance, PointsCard card, @Nullable CalledList list) {
+		List<OwnPointsCard.Graded> graded = (list == null) ? List.of()
+				: list.view()
+					.counting()
+					.stream()
+					.map((element) -> new OwnPointsCard.Graded(element.id(), element.number(), element.code(),
+							element.element(), card.marks().grade(element)))
+					.toList();
+		return new OwnPointsCard(performance.id(), performance.startNumber(),
+				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());
+	}
+
+}

@@ -1,0 +1,221 @@
+package rimebook.clock;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import rimebook.performances.ReskateMarking;
+
+/** The clock's arithmetic; seconds are counted from the call. */
+class ClockReadingTests {
+
+	private static final Instant CALLED = Instant.parse("2027-02-13T13:00:00Z");
+
+	private static final ProgrammeWindow FOUR_MINUTES = new ProgrammeWindow(240, 10, 10);
+
+	private final List<ClockTapView> taps = new ArrayList<>();
+
+	@Test
+	void beforeTheFirstMovementNothingIsSkated() {
+		ClockView clock = clock();
+		assertThat(clock.state()).isEqualTo(ClockState.WAITING);
+		assertThat(clock.skated(at(59))).isZero();
+		assertThat(clock.last()).isNull();
+		assertThat(clock.findings()).isEmpty();
+	}
+
+	@Test
+	void timeRunsFromTheFirstMovementToTheCompleteStop() {
+		tap(ClockAct.START, 40);
+		assertThat(clock().skated(at(100))).hasSeconds(60);
+		assertThat(clock().countsFrom()).isEqualTo(at(40));
+		tap(ClockAct.STOP, 280);
+		assertThat(clock().state()).isEqualTo(ClockState.STOPPED);
+		assertThat(clock().skated(at(999))).hasSeconds(240);
+	}
+
+	@Test
+	void interruptionsAreNoTimeOfTheProgramme() {
+		tap(ClockAct.START, 10);
+		interrupt(InterruptionCause.INJURY, 70);
+		assertThat(clock().skated(at(100))).hasSeconds(60);
+		assertThat(clock().pause().length(at(100))).hasSeconds(30);
+		tap(ClockAct.RESUME, 112);
+		assertThat(clock().pause()).isNull();
+		assertThat(clock().countsFrom()).isEqualTo(at(52));
+		assertThat(clock().skated(at(113))).hasSeconds(61);
+		interrupt(InterruptionCause.MUSIC, 132);
+		tap(ClockAct.RESUME, 232);
+		tap(ClockAct.STOP, 400);
+		assertThat(clock().skated(at(0))).hasSeconds(390 - 42 - 100);
+	}
+
+	@Test
+	void whatWasASlipIsAsIfItHadNotBeen() {
+		tap(ClockAct.START, 10);
+		tap(ClockAct.STOP, 20);
+		tap(ClockAct.TAKE_BACK, 25);
+		assertThat(clock().state()).isEqualTo(ClockState.RUNNING);
+		assertThat(clock().skated(at(30))).hasSeconds(20);
+		interrupt(InterruptionCause.RINK, 31);
+		tap(ClockAct.TAKE_BACK, 40);
+		assertThat(clock().interruptions()).isEmpty();
+		assertThat(clock().skated(at(50))).hasSeconds(40);
+		tap(ClockAct.TAKE_BACK, 55);
+		assertThat(clock().state()).isEqualTo(ClockState.WAITING);
+		assertThat(clock().last()).isNull();
+		assertThat(clock().touches()).isEqualTo(6);
+		assertThat(clock().log()).hasSize(6);
+	}
+
+	@Test
+	void goingOnThatIsTakenBackLetsTheInterruptionGoOnFromItsBeginning() {
+		tap(ClockAct.START, 0);
+		interrupt(InterruptionCause.EQUIPMENT, 60);
+		tap(ClockAct.RESUME, 80);
+		tap(ClockAct.TAKE_BACK, 85);
+		assertThat(clock().state()).isEqualTo(ClockState.INTERRUPTED);
+		assertThat(clock().pause().length(at(90))).hasSeconds(30);
+		assertThat(clock().skated(at(90))).hasSeconds(60);
+	}
+
+	@Test
+	void anotherCauseLeavesTheTimeOfTheInterruptionAsItIs() {
+		tap(ClockAct.START, 0);
+		interrupt(InterruptionCause.RINK, 60);
+		interrupt(InterruptionCause.INJURY, 75);
+		assertThat(clock().interruptions()).hasSize(1);
+		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.INJURY);
+		assertThat(clock().pause().length(at(90))).hasSeconds(30);
+		tap(ClockAct.TAKE_BACK, 91);
+		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.RINK);
+		assertThat(clock().pause().length(at(100))).hasSeconds(40);
+	}
+
+	@Test
+	void reskateStartsTheTimeAnewAndSaysWhatIsMarked() {
+		tap(ClockAct.START, 70);
+		interrupt(InterruptionCause.RINK, 130);
+		reskate(ReskateMarking.RESKATED_ONLY, 700);
+		assertThat(clock().state()).isEqualTo(ClockState.WAITING);
+		assertThat(clock().run()).isEqualTo(2);
+		assertThat(clock().marking()).isEqualTo(ReskateMarking.RESKATED_ONLY);
+		assertThat(clock().skated(at(710))).isZero();
+		assertThat(clock().findings()).as("neither the late start nor the interruption of the first run").isEmpty();
+		tap(ClockAct.START, 800);
+		tap(ClockAct.STOP, 1040);
+		assertThat(clock().skated(at(0))).hasSeconds(240);
+		tap(ClockAct.TAKE_BACK, 1041);
+		tap(ClockAct.TAKE_BACK, 1042);
+		tap(ClockAct.TAKE_BACK, 1043);
+		assertThat(clock().state()).isEqualTo(ClockState.INTERRUPTED);
+		assertThat(clock().run()).isEqualTo(1);
+		assertThat(clock().skated(at(2000))).hasSeconds(60);
+	}
+
+	@ParameterizedTest(name = "{0} ms skated: {1} s short, {2} s long")
+	@CsvSource({ "229999, 1, 0", "230000, 0, 0", "240000, 0, 0", "250000, 0, 0", "250999, 0, 0", "251000, 0, 1",
+			"262500, 0, 12", "0, 230, 0" })
+	void wholeSecondsOutsideTheWindowAreFound(int millis, int lacking, int over) {
+		tap(ClockAct.START, 0);
+		tap(ClockAct.STOP, CALLED.plusMillis(millis));
+		List<ClockFinding> findings = clock().findings();
+		if (lacking + over == 0) {
+			assertThat(findings).isEmpty();
+		}
+		else {
+			assertThat(findings).extracting(ClockFinding::fault, ClockFinding::seconds)
+				.containsExactly((over > 0) ? tuple(ClockFinding.Fault.TOO_LONG, over)
+						: tuple(ClockFinding.Fault.TOO_SHORT, lacking));
+		}
+	}
+
+	@Test
+	void withALongestAloneNoProgrammeIsTooShort() {
+		ProgrammeWindow longest = new ProgrammeWindow(170, 0, null);
+		assertThat(longest.lacking(1)).isZero();
+		assertThat(longest.over(173)).isEqualTo(3);
+		ProgrammeWindow apart = new ProgrammeWindow(240, 10, 30);
+		assertThat(apart.lacking(209)).isOne();
+		assertThat(apart.over(252)).isEqualTo(2);
+	}
+
+	@Test
+	void startLaterThanAMinuteAfterTheCallIsLate() {
+		tap(ClockAct.START, CALLED.plusMillis(60_999));
+		assertThat(clock().findings()).isEmpty();
+		this.taps.clear();
+		tap(ClockAct.START, 61);
+		assertThat(clock().findings()).extracting(ClockFinding::fault, ClockFinding::seconds)
+			.containsExactly(tuple(ClockFinding.Fault.LATE_START, 61));
+	}
+
+	@Test
+	void onlyALongerInterruptionByTheTeamsOwnCauseIsFound() {
+		tap(ClockAct.START, 0);
+		interrupt(InterruptionCause.MUSIC, 10);
+		tap(ClockAct.RESUME, 100);
+		interrupt(InterruptionCause.INJURY, 110);
+		tap(ClockAct.RESUME, 120);
+		assertThat(clock().findings()).isEmpty();
+		assertThat(clock().hasContinued()).isTrue();
+		interrupt(InterruptionCause.EQUIPMENT, 130);
+		tap(ClockAct.RESUME, 141);
+		assertThat(clock().findings()).extracting(ClockFinding::fault, ClockFinding::seconds, ClockFinding::since)
+			.containsExactly(tuple(ClockFinding.Fault.INTERRUPTION, 11, at(141)));
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "1, 10, 1", "10, 10, 1", "11, 10, 2", "20, 10, 2", "5, 5, 1", "6, 5, 2" })
+	void aStepThatHasBegunCountsWhole(int seconds, int step, int steps) {
+		assertThat(new ClockFinding(ClockFinding.Fault.TOO_LONG, seconds, CALLED).steps(step)).isEqualTo(steps);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "WAITING, START", "RUNNING, STOP INTERRUPT", "INTERRUPTED, INTERRUPT RESUME RESKATE",
+			"STOPPED, RESKATE" })
+	void onlyWhatFitsTheStateIsPossible(ClockState state, String possible) {
+		for (ClockAct act : ClockAct.values()) {
+			assertThat(state.allows(act)).as(act.name())
+				.isEqualTo(act == ClockAct.TAKE_BACK || List.of(possible.split(" ")).contains(act.name()));
+		}
+	}
+
+	private ClockView clock() {
+		return ClockReading.of(this.taps, CALLED, 1, FOUR_MINUTES);
+	}
+
+	private static Instant at(int seconds) {
+		return CALLED.plus(Duration.ofSeconds(seconds));
+	}
+
+	private void interrupt(InterruptionCause cause, int seconds) {
+		add(ClockAct.INTERRUPT, cause, null, at(seconds));
+	}
+
+	private void reskate(ReskateMarking marking, int seconds) {
+		add(ClockAct.RESKATE, null, marking, at(seconds));
+	}
+
+	private void tap(ClockAct act, int seconds) {
+		tap(act, at(seconds));
+	}
+
+	private void tap(ClockAct act, Instant at) {
+		add(act, null, null, at);
+	}
+
+	private void add(ClockAct act, @Nullable InterruptionCause cause, @Nullable ReskateMarking marking, Instant at) {
+		this.taps.add(new ClockTapView(this.taps.size() + 1, act, cause, marking, "", "Runa Hale", at));
+	}
+
+}

@@ -1,0 +1,8 @@
+package rimebook.clock;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class PerformanceClockOnPostgresIntegrationTests extends PerformanceClockIntegrationTests {
+
+}

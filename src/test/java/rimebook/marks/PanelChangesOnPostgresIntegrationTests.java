@@ -1,8 +1,0 @@
-package rimebook.marks;
-
-import rimebook.testsupport.OnPostgres;
-
-@OnPostgres
-class PanelChangesOnPostgresIntegrationTests extends PanelChangesIntegrationTests {
-
-}

@@ -1,0 +1,8 @@
+package rimebook.paper;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class PaperKeyingOnPostgresIntegrationTests extends PaperKeyingIntegrationTests {
+
+}

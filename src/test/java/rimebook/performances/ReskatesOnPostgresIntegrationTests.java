@@ -1,0 +1,8 @@
+package rimebook.performances;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class ReskatesOnPostgresIntegrationTests extends ReskatesIntegrationTests {
+
+}

@@ -1,0 +1,283 @@
+package rimebook.placement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+
+import jakarta.persistence.EntityManagerFactory;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
+import org.junit.jupiter.api.Test;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.desks.JudgeTables;
+import rimebook.panels.SeatView;
+import rimebook.paper.PaperKeying;
+import rimebook.performances.Acknowledgement;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.shared.ConflictException;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RimebookException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.CardMarks;
+import rimebook.tabulation.ZeroMark;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+@WholeApplication
+class MarkSubmissionIntegrationTests {
+
+	private static final CardMarks CARD = new CardMarks(560, 570);
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Autowired
+	private JudgeTables tables;
+
+	@Autowired
+	private EntityManagerFactory entities;
+
+	@Test
+	void sameCardSentTwiceIsOneRowAndOneAnswer() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SubmitCard card = new SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
+		Acknowledgement first = day.send(card, day.seats().get(0));
+		assertThat(day.send(card, day.seats().get(0))).isEqualTo(first);
+		assertThat(rows(performance)).isOne();
+	}
+
+	@Test
+	void aCardAsksTheDatabaseAsOftenInALargePanelAsInASmallOne() {
+		assertThat(leastQuestions(9)).isEqualTo(leastQuestions(3)).isPositive();
+	}
+
+	/** The least of several, since others may ask at the same time. */
+	private long leastQuestions(int judges) {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, judges);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SeatView seat = day.seats().get(0);
+		Statistics statistics = this.entities.unwrap(SessionFactory.class).getStatistics();
+		statistics.setStatisticsEnabled(true);
+		try {
+			return IntStream.rangeClosed(1, 5).mapToLong((sequence) -> {
+				long before = statistics.getPrepareStatementCount();
+				day.send(performance, seat, sequence, CARD);
+				return statistics.getPrepareStatementCount() - before;
+			}).min().orElseThrow();
+		}
+		finally {
+			statistics.setStatisticsEnabled(false);
+		}
+	}
+
+	@Test
+	void sameCardIsAcknowledgedEvenAfterItsCardsWereClosed() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SubmitCard card = new SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
+		Acknowledgement first = day.send(card, day.seats().get(0));
+		day.send(performance, day.seats().get(1), 1, CARD);
+		day.send(performance, day.seats().get(2), 1, CARD);
+		day.close(performance);
+		assertThat(day.send(card, day.seats().get(0))).isEqualTo(first);
+	}
+
+	@Test
+	void sameIdentityWithOtherContentIsRefusedAndChangesNothing() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		UUID id = UUID.randomUUID();
+		day.send(new SubmitCard(id, performance.id(), 1, CARD), day.seats().get(0));
+		assertRefused("card-content-differs",
+				() -> day.send(new SubmitCard(id, performance.id(), 1, new CardMarks(560, 580)), day.seats().get(0)));
+		assertRefused("card-content-differs",
+				() -> day.send(new SubmitCard(id, performance.id(), 1, CARD), day.seats().get(1)));
+		assertThat(rows(performance)).isOne();
+	}
+
+	@Test
+	void laterSequenceReplacesTheCardAndEarlierOneIsRefused() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SeatView seat = day.seats().get(0);
+		day.send(performance, seat, 1, CARD);
+		day.send(performance, seat, 2, new CardMarks(500, 510));
+		assertRefused("card-sequence-taken", () -> day.send(performance, seat, 2, CARD));
+		assertRefused("card-sequence-taken", () -> day.send(performance, seat, 1, CARD));
+		assertThat(this.tables.tableOf(seat.id()).cards()).singleElement()
+			.satisfies((card) -> assertThat(card.first()).isEqualTo(500));
+	}
+
+	@Test
+	void cardsAreTakenOnlyWhileTheTeamIsOnTheIce() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView waiting = day.performances(1).get(0);
+		assertRefused("performance-not-open", () -> day.send(waiting, day.seats().get(0), 1, CARD));
+		PerformanceView performance = day.callNext(1);
+		day.sendAll(performance);
+		day.close(performance);
+		assertRefused("card-closed", () -> day.send(performance, day.seats().get(0), 2, CARD));
+	}
+
+	@Test
+	void seatOfAnotherPanelHasNoCardHere() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		SmallCompetition other = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> day.send(performance, other.seats().get(0), 1, CARD));
+		assertThat(rows(performance)).isZero();
+	}
+
+	/**
+	 * No card that could not be tabulated is taken, from whatever it came; the reading of
+	 * 0.0 is a policy of the event.
+	 */
+	@Test
+	void zeroIsRefusedFromTabletAndPaperWhereItMeansNotSkated() {
+		SmallCompetition day = whereZeroMeansNotSkated();
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		SeatView seat = day.seats().get(0);
+		PaperKeying paper = this.context.getBean(PaperKeying.class);
+		assertZeroRefused("first", () -> day.send(performance, seat, 1, new CardMarks(0, 200)));
+		assertZeroRefused("second", () -> day.send(performance, seat, 1, new CardMarks(200, 0)));
+		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), MarkLine.card(new CardMarks(200, 0)),
+				SmallCompetition.REFEREE));
+		assertThat(rows(performance)).isZero();
+		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(ZeroMark.REFUSE);
+		day.send(performance, seat, 1, new CardMarks(10, 10));
+		day.send(performance, day.seats().get(1), 1, CARD);
+		day.send(performance, day.seats().get(2), 1, CARD);
+		day.close(performance);
+		CardCorrection correction = this.context.getBean(CardCorrection.class);
+		assertZeroRefused("first", () -> correction.correct(performance.id(), seat.id(), new CardMarks(10, 10),
+				new CardMarks(0, 10), "misread", SmallCompetition.REFEREE));
+	}
+
+	private SmallCompetition whereZeroMeansNotSkated() {
+		JudgingPolicies usual = JudgingPolicies.usual();
+		JudgingPolicies policies = new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
+				usual.equalJudgesInFavour(), ZeroMark.REFUSE, usual.disqualifiedPlaces());
+		return SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
+				policies, null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+	}
+
+	private static void assertZeroRefused(String field, Runnable act) {
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(act::run).satisfies((refusal) -> {
+			assertThat(refusal.code()).isEqualTo("zero-mark");
+			assertThat(refusal.field()).isEqualTo(field);
+		});
+	}
+
+	@Test
+	void sequenceOutOfRangeIsRefusedByName() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		for (int sequence : new int[] { 0, -1, 1001 }) {
+			assertThatExceptionOfType(RuleViolationException.class)
+				.isThrownBy(() -> day.send(performance, day.seats().get(0), sequence, CARD))
+				.satisfies((refusal) -> assertThat(refusal.field()).isEqualTo("sequence"));
+		}
+	}
+
+	@Test
+	void seatSeesItsOwnCardsOnly() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		day.send(performance, day.seats().get(1), 1, CARD);
+		assertThat(this.tables.tableOf(day.seats().get(0).id()).cards()).isEmpty();
+		assertThat(this.tables.tableOf(day.seats().get(1).id()).cards()).hasSize(1);
+	}
+
+	@Test
+	void closingNamesTheSeatsThatAreMissing() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		PerformanceView performance = day.callNext(1);
+		day.send(performance, day.seats().get(1), 1, CARD);
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> day.close(performance))
+			.withMessageContaining("Judge 1")
+			.withMessageContaining("Judge 3")
+			.satisfies((refusal) -> assertThat(refusal.getMessage()).doesNotContain("Judge 2"));
+		assertThat(day.now(performance).status()).isEqualTo(PerformanceStatus.ON_ICE);
+	}
+
+	@Test
+	void cardSentWhileTheRefereeClosesIsEitherCountedOrRefusedNeverLost() throws Exception {
+		SmallCompetition day = SmallCompetition.running(this.context, 20, 3);
+		day.open(1);
+		ExecutorService both = Executors.newFixedThreadPool(2);
+		for (int round = 0; round < 20; round++) {
+			PerformanceView performance = day.callNext(1);
+			day.sendAll(performance);
+			SeatView seat = day.seats().get(0);
+			List<Future<Boolean>> race = new ArrayList<>();
+			race.add(both.submit(succeeds(() -> day.send(performance, seat, 2, CARD))));
+			race.add(both.submit(succeeds(() -> {
+				day.close(performance);
+				return null;
+			})));
+			boolean sent = race.get(0).get();
+			assertThat(race.get(1).get()).isTrue();
+			assertThat(rows(performance)).isEqualTo(sent ? 4 : 3);
+		}
+		both.shutdown();
+	}
+
+	private static Callable<Boolean> succeeds(Callable<?> act) {
+		return () -> {
+			try {
+				act.call();
+				return true;
+			}
+			catch (RimebookException ex) {
+				assertThat(ex.code()).isEqualTo("card-closed");
+				return false;
+			}
+		};
+	}
+
+	private long rows(PerformanceView performance) {
+		return this.database.sql("select count(*) from card_submission where performance_id = ?")
+			.param(performance.id().value())
+			.query(Long.class)
+			.single();
+	}
+
+	private static void assertRefused(String code, Runnable act) {
+		assertThatExceptionOfType(ConflictException.class).isThrownBy(act::run)
+			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo(code));
+	}
+
+}

@@ -1,0 +1,8 @@
+package rimebook.placement;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class MarkSubmissionOnPostgresIntegrationTests extends MarkSubmissionIntegrationTests {
+
+}

@@ -1,0 +1,8 @@
+package rimebook.points;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class PointsCardOnPostgresIntegrationTests extends PointsCardIntegrationTests {
+
+}
