@@ -23,8 +23,8 @@ import static org.assertj.core.api.Assertions.assertThat;
  */
 class ReferenceFlipsTests {
 
-	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "../shared/reference"),
-			"placement", "not-to-be-committed");
+	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "reference"), "placement",
+			"not-to-be-committed");
 
 	private final Map<String, Integer> counts = new TreeMap<>();
 

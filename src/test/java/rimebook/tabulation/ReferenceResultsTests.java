@@ -18,8 +18,8 @@ import static org.assertj.core.api.Assertions.assertThat;
  */
 class ReferenceResultsTests {
 
-	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "../shared/reference"),
-			"placement", "not-to-be-committed");
+	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "reference"), "placement",
+			"not-to-be-committed");
 
 	@Test
 	void everyPublishedSegmentPlaceIsReproduced() throws IOException {

@@ -28,8 +28,8 @@ import static org.assertj.core.api.Assertions.within;
  */
 class ReferenceScoresTests {
 
-	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "../shared/reference"),
-			"points", "not-to-be-committed");
+	private static final Path FOLDER = Path.of(System.getProperty("rimebook.reference", "reference"), "points",
+			"not-to-be-committed");
 
 	private final Map<String, Integer> checked = new TreeMap<>();
 
