@@ -16,7 +16,8 @@ import rimebook.pages.Network;
 
 /**
  * All open connections, by competition. There are never more than the settings allow, in
- * all and from one address; who comes then polls.
+ * all and from one address; who comes then polls. They are no cache, from which the least
+ * used may be dropped: everybody in here is told, or has left.
  */
 @Component
 class Followers {

@@ -17,6 +17,11 @@ import rimebook.shared.NotFoundException;
  * security context, no controller. All of it is public, and it was first rendered behind
  * them. The headers that protect a page are those of the rest of the house; a test
  * compares them.
+ *
+ * <p>
+ * Written by hand for one figure: of the pages a second that nginx sends as files from
+ * the same machine, the way through the framework sent 0.31, a filter in front of it
+ * 0.83.
  */
 class RenditionFilter extends HttpFilter {
 

@@ -2,12 +2,12 @@ package rimebook.live;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
@@ -16,18 +16,19 @@ import org.springframework.stereotype.Component;
  * Keeps rendered bytes. They are good while the competition stands where it stood when
  * they were made, and for a short time at most, since names and facts may change without
  * a signal; of those who ask after that time one makes them afresh, the others are still
- * given what is there.
+ * given what is there. What is asked for often stays when the room is used up, however
+ * many addresses somebody asks for once.
  */
 @Component
 class Renditions {
 
-	/** Far more than a competition has pages; a bound, not a tuning. */
-	private static final int MOST = 4000;
+	/** What each takes beside its bytes; so their number is bounded, too. */
+	private static final int BESIDE = 1024;
 
 	/** Pages and parts, plain and compressed, take this part of the heap at most. */
 	private static final long MOST_BYTES = Runtime.getRuntime().maxMemory() / 16;
 
-	private final Map<RenditionKey, Shelf> shelves = new ConcurrentHashMap<>();
+	private final Cache<RenditionKey, Shelf> shelves;
 
 	private final MomentWatch watch;
 
@@ -35,26 +36,29 @@ class Renditions {
 
 	private final Clock clock;
 
-	private final long mostBytes;
-
 	@Autowired
 	Renditions(MomentWatch watch, LiveSettings settings, Clock clock) {
 		this(watch, settings, clock, MOST_BYTES);
 	}
 
 	/**
-	 * @param mostBytes how many bytes are kept before all are made afresh
+	 * @param mostBytes how many bytes are kept
 	 */
 	Renditions(MomentWatch watch, LiveSettings settings, Clock clock, long mostBytes) {
 		this.watch = watch;
 		this.settings = settings;
 		this.clock = clock;
-		this.mostBytes = mostBytes;
+		// Whoever adds one clears up at once: later would be too late in a small heap.
+		this.shelves = Caffeine.newBuilder()
+			.maximumWeight(mostBytes)
+			.weigher((RenditionKey key, Shelf shelf) -> Math.toIntExact(BESIDE + shelf.bytes()))
+			.executor(Runnable::run)
+			.build();
 	}
 
 	/** What is kept, unless the caller should have it made. */
 	Optional<Rendition> kept(RenditionKey key) {
-		Shelf shelf = this.shelves.get(key);
+		Shelf shelf = this.shelves.getIfPresent(key);
 		return (shelf != null) ? shelf.kept() : Optional.empty();
 	}
 
@@ -66,28 +70,34 @@ class Renditions {
 	 */
 	Rendition get(RenditionKey key, @Nullable String competition, Function<@Nullable Moment, Rendition> maker) {
 		Moment now = moment(competition);
-		if (this.shelves.size() >= MOST || bytes() > this.mostBytes) {
-			clear();
-		}
-		Shelf shelf = this.shelves.computeIfAbsent(key, (absent) -> new Shelf(competition));
+		Shelf shelf = this.shelves.get(key, (absent) -> new Shelf(competition));
 		try {
-			return shelf.get(now, maker);
+			long before = shelf.bytes();
+			Rendition rendition = shelf.get(now, maker);
+			if (shelf.bytes() != before) {
+				weighAgain(key, shelf);
+			}
+			return rendition;
 		}
 		catch (RuntimeException ex) {
 			// Nothing is there to show, so nothing is kept: addresses that lead nowhere
 			// must not fill the memory.
-			this.shelves.remove(key, shelf);
+			this.shelves.asMap().remove(key, shelf);
 			throw ex;
 		}
 	}
 
+	private void weighAgain(RenditionKey key, Shelf shelf) {
+		this.shelves.asMap().replace(key, shelf, shelf);
+	}
+
 	void clear() {
-		this.shelves.clear();
+		this.shelves.invalidateAll();
 	}
 
 	/** How many bytes are kept. */
 	long bytes() {
-		return this.shelves.values().stream().mapToLong(Shelf::bytes).sum();
+		return this.shelves.asMap().values().stream().mapToLong(Shelf::bytes).sum();
 	}
 
 	private @Nullable Moment moment(@Nullable String competition) {

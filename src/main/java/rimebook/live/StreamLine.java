@@ -14,6 +14,12 @@ import org.jspecify.annotations.Nullable;
  * A connection taken over from the server once the head of the answer is sent. The server
  * takes back the buffers of request and answer, which are most of what an open connection
  * costs, and only says when bytes may be written or the other side has hung up.
+ *
+ * <p>
+ * Written by hand for one figure: as an asynchronous request of the framework a stream
+ * held about 100 KiB, and 3,540 of them ended a service with 512 MiB of heap; taken over
+ * it holds less than the 24 KiB by which {@link LiveSettings} counts places. The
+ * benchmark Crowd weighs it.
  */
 final class StreamLine implements Line, InternalHttpUpgradeHandler {
 

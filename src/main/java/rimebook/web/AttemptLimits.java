@@ -3,36 +3,38 @@ package rimebook.web;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.Expiry;
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
 
 /**
  * How often something may fail within a time. Each attempt takes a token, each success
- * gives it back, so that only failures count, however many come at once.
+ * gives it back, so that only failures count, however many come at once. What was left
+ * alone for as long as its failures count is forgotten, since it would allow everything
+ * again; should somebody come from more places than are kept, those that fail often are
+ * kept.
  */
 class AttemptLimits {
 
-	private static final int MOST_KEPT = 20_000;
+	static final int MOST_KEPT = 20_000;
 
-	private final Map<String, Bucket> buckets = new LinkedHashMap<>(16, 0.75f, true) {
-
-		private static final long serialVersionUID = 1L;
-
-		@Override
-		protected boolean removeEldestEntry(Map.Entry<String, Bucket> eldest) {
-			return size() > MOST_KEPT;
-		}
-
-	};
+	private final Cache<String, Counted> counts;
 
 	private final TimeMeter time;
 
 	AttemptLimits(Clock clock) {
-		this.time = new ClockMeter(clock);
+		ClockMeter meter = new ClockMeter(clock);
+		this.time = meter;
+		this.counts = Caffeine.newBuilder()
+			.maximumSize(MOST_KEPT)
+			.expireAfter(Expiry.accessing((String key, Counted counted) -> counted.within()))
+			.ticker(meter::currentTimeNanos)
+			.executor(Runnable::run)
+			.build();
 	}
 
 	/**
@@ -48,8 +50,14 @@ class AttemptLimits {
 		bucket(attempt).addTokens(1);
 	}
 
-	private synchronized Bucket bucket(Attempt attempt) {
-		return this.buckets.computeIfAbsent(attempt.key(), (key) -> fresh(attempt));
+	/** How many are kept. */
+	long kept() {
+		this.counts.cleanUp();
+		return this.counts.estimatedSize();
+	}
+
+	private Bucket bucket(Attempt attempt) {
+		return this.counts.get(attempt.key(), (key) -> new Counted(fresh(attempt), attempt.within())).bucket();
 	}
 
 	private Bucket fresh(Attempt attempt) {
@@ -84,6 +92,9 @@ class AttemptLimits {
 			return new Attempt(key, most, Duration.ofHours(1));
 		}
 
+	}
+
+	private record Counted(Bucket bucket, Duration within) {
 	}
 
 	private record ClockMeter(Clock clock) implements TimeMeter {

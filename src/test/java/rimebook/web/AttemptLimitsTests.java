@@ -48,6 +48,29 @@ class AttemptLimitsTests {
 		assertThat(Attempt.perMinute("sign-in 192.0.2.1 " + "a".repeat(4_000_000), 3).key()).hasSize(200);
 	}
 
+	@Test
+	void whoeverFailsIsNotForgottenWhileMoreFailThanAreKept() {
+		for (int other = 0; other < 5 * AttemptLimits.MOST_KEPT; other++) {
+			this.limits.take(Attempt.perMinute("other " + other, 3));
+			if (other % 1000 < 3) {
+				this.limits.take(ONE);
+			}
+		}
+		assertThat(this.limits.take(ONE)).isPositive();
+		assertThat(this.limits.kept()).isLessThanOrEqualTo(AttemptLimits.MOST_KEPT);
+	}
+
+	@Test
+	void whatWouldAllowEverythingAgainIsForgotten() {
+		takeThree();
+		this.limits.take(Attempt.perHour("long", 3));
+		this.clock.now = this.clock.now.plusSeconds(59);
+		assertThat(this.limits.kept()).isEqualTo(2);
+		this.clock.now = this.clock.now.plusSeconds(2);
+		assertThat(this.limits.kept()).isEqualTo(1);
+		takeThree();
+	}
+
 	private void takeThree() {
 		for (int i = 0; i < 3; i++) {
 			assertThat(this.limits.take(ONE)).isZero();
