@@ -5,148 +5,146 @@
  */
 import { keepContact } from "./follow/contact.js";
 
-{
-	const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
-	const known = {};
-	let tries = 0;
-	let within = 0;
-	let anew = "";
+const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
+const known = {};
+let tries = 0;
+let within = 0;
+let anew = "";
 
-	const live = () => document.getElementById("live");
-	const seen = () => JSON.parse(live().dataset.seen);
-	const isBehind = () => Object.entries(seen()).some(([id, moment]) => known[id] !== undefined && known[id] !== moment);
+const live = () => document.getElementById("live");
+const seen = () => JSON.parse(live().dataset.seen);
+const isBehind = () => Object.entries(seen()).some(([id, moment]) => known[id] !== undefined && known[id] !== moment);
 
-	function fetchAgain(delay) {
-		window.setTimeout(() => isBehind() && htmx.trigger(live(), "refetch"), delay);
+function fetchAgain(delay) {
+	window.setTimeout(() => isBehind() && htmx.trigger(live(), "refetch"), delay);
+}
+
+function moved(signal) {
+	known[signal.id] = signal.moment;
+	if (isBehind()) {
+		tries = 0;
+		fetchAgain(within * Math.random());
 	}
+}
 
-	function moved(signal) {
-		known[signal.id] = signal.moment;
-		if (isBehind()) {
-			tries = 0;
-			fetchAgain(within * Math.random());
-		}
+document.addEventListener("htmx:configRequest", (event) => {
+	const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
+	event.detail.parameters.moment = moments + (tries ? "-" + tries : "") + anew;
+});
+
+/*
+ * What the reader opened stays open, focus stays where it was, what is being read stays where it is on the
+ * screen, and a row that moved is seen to move. While something is selected nothing is exchanged at all.
+ */
+let before = null;
+
+document.addEventListener("htmx:beforeSwap", (event) => {
+	if (event.detail.target !== live()) {
+		return;
 	}
-
-	document.addEventListener("htmx:configRequest", (event) => {
-		const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
-		event.detail.parameters.moment = moments + (tries ? "-" + tries : "") + anew;
-	});
-
-	/*
-	 * What the reader opened stays open, focus stays where it was, what is being read stays where it is on the
-	 * screen, and a row that moved is seen to move. While something is selected nothing is exchanged at all.
-	 */
-	let before = null;
-
-	document.addEventListener("htmx:beforeSwap", (event) => {
-		if (event.detail.target !== live()) {
-			return;
-		}
-		if (isSelecting()) {
-			event.detail.shouldSwap = false;
-			held(true);
-			return;
-		}
-		before = {
-			read: rowInView(),
-			open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
-			focus: focusPath(document.activeElement),
-			tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
-			heard: live().dataset.heard,
-		};
-	});
-
-	document.addEventListener("htmx:afterSwap", () => {
-		if (!before) {
-			return;
-		}
-		before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
-		before.focus?.()?.focus({ preventScroll: true });
-		keepInView(before.read);
-		move(before.tops);
-		if (live().dataset.heard && live().dataset.heard !== before.heard) {
-			document.getElementById("heard").textContent = live().dataset.heard;
-		}
-		before = null;
-		if (isBehind() && tries < 20) {
-			tries++;
-			fetchAgain(1000);
-		}
-	});
-
-	const held = (isHeld) => document.getElementById("held").toggleAttribute("hidden", !isHeld);
-
-	function isSelecting() {
-		const selection = window.getSelection();
-		return !selection.isCollapsed && live().contains(selection.anchorNode);
+	if (isSelecting()) {
+		event.detail.shouldSwap = false;
+		held(true);
+		return;
 	}
+	before = {
+		read: rowInView(),
+		open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
+		focus: focusPath(document.activeElement),
+		tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
+		heard: live().dataset.heard,
+	};
+});
 
-	document.addEventListener("selectionchange", () => {
-		if (!document.getElementById("held").hidden && !isSelecting()) {
-			held(false);
-			fetchAgain(0);
-		}
-	});
-
-	/* The row that is being read: opened and in sight, or with the focus, or the first in sight after scrolling. */
-	function rowInView() {
-		const rows = [...live().querySelectorAll("tbody[id]")].filter((row) => row.getBoundingClientRect().bottom > 0 && row.getBoundingClientRect().top < window.innerHeight);
-		const row = rows.find((each) => each.querySelector("details[open]")) ?? rows.find((each) => each.contains(document.activeElement)) ?? (window.scrollY > 0 ? rows[0] : undefined);
-		return row && { id: row.id, top: row.getBoundingClientRect().top };
+document.addEventListener("htmx:afterSwap", () => {
+	if (!before) {
+		return;
 	}
-
-	function keepInView(read) {
-		const row = read && document.getElementById(read.id);
-		if (row) {
-			window.scrollBy({ top: row.getBoundingClientRect().top - read.top, behavior: "instant" });
-		}
+	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
+	before.focus?.()?.focus({ preventScroll: true });
+	keepInView(before.read);
+	move(before.tops);
+	if (live().dataset.heard && live().dataset.heard !== before.heard) {
+		document.getElementById("heard").textContent = live().dataset.heard;
 	}
-
-	function focusPath(element) {
-		if (!element || !live().contains(element)) {
-			return null;
-		}
-		const details = element.closest("details[id]");
-		if (details) {
-			return () => document.getElementById(details.id)?.querySelector("summary");
-		}
-		const href = element.getAttribute("href");
-		return href ? () => live().querySelector('a[href="' + CSS.escape(href) + '"]') : null;
+	before = null;
+	if (isBehind() && tries < 20) {
+		tries++;
+		fetchAgain(1000);
 	}
+});
 
-	function move(tops) {
-		if (calm.matches) {
-			return;
-		}
-		live().querySelectorAll("tbody[id]").forEach((row) => {
-			const top = tops.get(row.id);
-			const by = top === undefined ? 0 : top - row.getBoundingClientRect().top;
-			if (by) {
-				row.animate([{ transform: "translateY(" + by + "px)" }, { transform: "none" }], { duration: 280, easing: "ease-out" });
-			}
-			else if (top === undefined) {
-				row.animate([{ opacity: 0 }, { opacity: 1 }], { duration: 280 });
-			}
-		});
+const held = (isHeld) => document.getElementById("held").toggleAttribute("hidden", !isHeld);
+
+function isSelecting() {
+	const selection = window.getSelection();
+	return !selection.isCollapsed && live().contains(selection.anchorNode);
+}
+
+document.addEventListener("selectionchange", () => {
+	if (!document.getElementById("held").hidden && !isSelecting()) {
+		held(false);
+		fetchAgain(0);
 	}
+});
 
-	/* Say so when the connection is gone, and no longer than it is. */
-	const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
-	const failures = ["htmx:sendError", "htmx:responseError", "htmx:timeout"];
-	failures.forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000 + 2000 * Math.random())));
+/* The row that is being read: opened and in sight, or with the focus, or the first in sight after scrolling. */
+function rowInView() {
+	const rows = [...live().querySelectorAll("tbody[id]")].filter((row) => row.getBoundingClientRect().bottom > 0 && row.getBoundingClientRect().top < window.innerHeight);
+	const row = rows.find((each) => each.querySelector("details[open]")) ?? rows.find((each) => each.contains(document.activeElement)) ?? (window.scrollY > 0 ? rows[0] : undefined);
+	return row && { id: row.id, top: row.getBoundingClientRect().top };
+}
 
-	const following = document.getElementById("following");
-	keepContact({
-		signals: following.dataset.signals,
-		moments: following.dataset.signals.replace(/signals$/, "moments"),
-		quiet: Number(following.dataset.quiet),
-		moved,
-		adrift,
-		alive: (milliseconds) => (within = milliseconds),
-		silent: () => {
-			anew = "~" + Date.now();
-			htmx.trigger(live(), "refetch");
-		},
+function keepInView(read) {
+	const row = read && document.getElementById(read.id);
+	if (row) {
+		window.scrollBy({ top: row.getBoundingClientRect().top - read.top, behavior: "instant" });
+	}
+}
+
+function focusPath(element) {
+	if (!element || !live().contains(element)) {
+		return null;
+	}
+	const details = element.closest("details[id]");
+	if (details) {
+		return () => document.getElementById(details.id)?.querySelector("summary");
+	}
+	const href = element.getAttribute("href");
+	return href ? () => live().querySelector('a[href="' + CSS.escape(href) + '"]') : null;
+}
+
+function move(tops) {
+	if (calm.matches) {
+		return;
+	}
+	live().querySelectorAll("tbody[id]").forEach((row) => {
+		const top = tops.get(row.id);
+		const by = top === undefined ? 0 : top - row.getBoundingClientRect().top;
+		if (by) {
+			row.animate([{ transform: "translateY(" + by + "px)" }, { transform: "none" }], { duration: 280, easing: "ease-out" });
+		}
+		else if (top === undefined) {
+			row.animate([{ opacity: 0 }, { opacity: 1 }], { duration: 280 });
+		}
 	});
 }
+
+/* Say so when the connection is gone, and no longer than it is. */
+const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
+const failures = ["htmx:sendError", "htmx:responseError", "htmx:timeout"];
+failures.forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000 + 2000 * Math.random())));
+
+const following = document.getElementById("following");
+keepContact({
+	signals: following.dataset.signals,
+	moments: following.dataset.signals.replace(/signals$/, "moments"),
+	quiet: Number(following.dataset.quiet),
+	moved,
+	adrift,
+	alive: (milliseconds) => (within = milliseconds),
+	silent: () => {
+		anew = "~" + Date.now();
+		htmx.trigger(live(), "refetch");
+	},
+});
