@@ -23,3 +23,6 @@ export function replace(html) {
 }
 
 export const rows = () => Array.from(document.querySelectorAll("#called .row"));
+
+/* The called list as the page shows it. */
+export const called = () => ({ sequence: part("called").dataset.sequence, rows: rows().map((row) => row.dataset) });
