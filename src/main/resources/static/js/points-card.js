@@ -58,7 +58,12 @@ function act(change, isTyped = false) {
 
 function follow() {
 	const there = document.querySelector(`[data-line="${CSS.escape(card.lineAt()?.key ?? "")}"]`) ?? part("send");
-	there.disabled ? document.activeElement.blur() : there.focus();
+	if (there.disabled) {
+		document.activeElement.blur();
+	}
+	else {
+		there.focus();
+	}
 }
 
 /* The line of what was done since, or taken back. */
@@ -80,7 +85,9 @@ function onKey(event) {
 	const key = KEYS[event.key] ?? event.key;
 	if (/^([0-9.+-]|erase)$/.test(key)) {
 		event.preventDefault();
-		event.repeat || act(() => typeKey(card, key), true);
+		if (!event.repeat) {
+			act(() => typeKey(card, key), true);
+		}
 	}
 	else if (MOVES[key]) {
 		event.preventDefault();
@@ -88,7 +95,9 @@ function onKey(event) {
 	}
 	else if (key === "Enter") {
 		event.preventDefault();
-		event.repeat || act(() => enter(card) || send(), true);
+		if (!event.repeat) {
+			act(() => enter(card) || send(), true);
+		}
 	}
 }
 

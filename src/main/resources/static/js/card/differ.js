@@ -41,7 +41,12 @@ export function onDiffering(card, refresh) {
 	part("differ").addEventListener("click", (event) => {
 		const choice = event.target.closest("button")?.dataset.choice;
 		if (choice) {
-			choice === "mine" ? card.chooseMine() : card.chooseReceived();
+			if (choice === "mine") {
+				card.chooseMine();
+			}
+			else {
+				card.chooseReceived();
+			}
 			refresh();
 		}
 	});

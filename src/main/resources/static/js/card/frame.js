@@ -78,11 +78,11 @@ function drawReopened(card) {
 
 function drawNotices(card) {
 	const all = card.view() === "marking" ? card.notices() : [];
-	const open = all.filter((notice) => !notice.seen);
-	const shown = [...open, ...all.filter((notice) => notice.seen)];
+	const open = all.filter(({ seen }) => !seen);
+	const shown = [...open, ...all.filter(({ seen }) => seen)];
 	const boxes = open.length + (part("reopened").hidden ? 0 : 1);
 	state(document.querySelector(".notices"), boxes > WITH_ROOM ? "many" : "few");
-	sync(part("remarks"), shown.map((notice) => ({ ...notice, key: notice.id })), notice, markSeen);
+	sync(part("remarks"), shown.map((one) => ({ ...one, key: one.id })), notice, markSeen);
 }
 
 function notice({ id, kind, text }) {

@@ -66,7 +66,9 @@ export function keepLooking(card, outbox, every, refresh) {
 	setInterval(check, CHECK_EVERY);
 	document.addEventListener("visibilitychange", () => {
 		check();
-		document.hidden || look();
+		if (!document.hidden) {
+			look();
+		}
 	});
 	window.addEventListener("online", look);
 	card.shelf.onChange = () => attempt("drawing", refresh);

@@ -10,19 +10,19 @@ export function word(name, ...values) {
 	return pattern.replace(/\{(\d)\}/g, (place, index) => values[index]);
 }
 
-export function say(element, text) {
-	if (element.textContent !== text) {
-		element.textContent = text;
+export function say(place, text) {
+	if (place.textContent !== text) {
+		place.textContent = text;
 	}
 }
 
-export function show(element, shown) {
-	element.hidden = !shown;
+export function show(place, shown) {
+	place.hidden = !shown;
 }
 
-export function state(element, name) {
-	if (element.dataset.state !== name) {
-		element.dataset.state = name;
+export function state(place, name) {
+	if (place.dataset.state !== name) {
+		place.dataset.state = name;
 	}
 }
 
@@ -53,9 +53,9 @@ export function sync(list, items, make, update) {
 	items.forEach((item, index) => update(list.children[index], item));
 }
 
-function keyed(element, key) {
-	element.dataset.key = key;
-	return element;
+function keyed(made, key) {
+	made.dataset.key = key;
+	return made;
 }
 
 export function element(name, className, text) {

@@ -77,7 +77,7 @@ async function ask(path, request, patience = LOOK_PATIENCE) {
 		const response = await fetch(path, { ...request, headers, cache: "no-store", signal: stop.signal });
 		return { status: response.status, body: await response.json() };
 	}
-	catch (unreachable) {
+	catch {
 		return { status: 0 };
 	}
 	finally {

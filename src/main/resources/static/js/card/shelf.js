@@ -22,7 +22,7 @@ async function opened() {
 		await within(moveOldIn(found));
 		return found;
 	}
-	catch (closed) {
+	catch {
 		return undefined;
 	}
 }
@@ -64,7 +64,12 @@ function written(found, key, text) {
 	return new Promise((resolve, reject) => {
 		const change = found.transaction(STORE, "readwrite", { durability: "strict" });
 		const shelf = change.objectStore(STORE);
-		text === undefined ? shelf.delete(key) : shelf.put(text, key);
+		if (text === undefined) {
+			shelf.delete(key);
+		}
+		else {
+			shelf.put(text, key);
+		}
 		change.oncomplete = () => resolve();
 		change.onabort = () => reject(change.error);
 	});
@@ -72,7 +77,7 @@ function written(found, key, text) {
 
 /* What an earlier version of this page kept elsewhere; taken away there when it is safe here. */
 async function moveOldIn(found) {
-	for (const key of Object.keys(localStorage).filter((key) => key.startsWith("rimebook/"))) {
+	for (const key of Object.keys(localStorage).filter((one) => one.startsWith("rimebook/"))) {
 		if (!memory.has(key)) {
 			memory.set(key, localStorage.getItem(key));
 			await written(found, key, memory.get(key));
@@ -100,7 +105,7 @@ export class Shelf {
 		try {
 			return memory.has(this.prefix + name) ? JSON.parse(memory.get(this.prefix + name)) : otherwise;
 		}
-		catch (unreadable) {
+		catch {
 			return otherwise;
 		}
 	}
@@ -123,7 +128,12 @@ export class Shelf {
 	}
 
 	remember(key, text) {
-		text === undefined ? memory.delete(key) : memory.set(key, text);
+		if (text === undefined) {
+			memory.delete(key);
+		}
+		else {
+			memory.set(key, text);
+		}
 	}
 
 	settle(name, turn) {

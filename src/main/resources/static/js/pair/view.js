@@ -64,8 +64,8 @@ function atHand(card) {
 	return given ? [{ first: given.first, second: given.second, startNumber, team, atHand: true }] : [];
 }
 
-function ownRow({ card, place }) {
-	return { place, startNumber: card.startNumber, team: card.team, marks: marks(card), total: figure(total(card)), atHand: card.atHand };
+function ownRow({ card, place: taken }) {
+	return { place: taken, startNumber: card.startNumber, team: card.team, marks: marks(card), total: figure(total(card)), atHand: card.atHand };
 }
 
 function drawOwnRow(row) {

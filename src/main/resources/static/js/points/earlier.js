@@ -1,6 +1,6 @@
 /* The judge's own cards of earlier teams of the segment, to be looked up; kept on the tablet for a look without contact. */
 import { fetchOwnCards } from "../card/service.js";
-import { element, fill, part, show, word } from "../card/page.js";
+import { element, fill, part, show } from "../card/page.js";
 import { fromNumber, signed } from "./marks.js";
 
 export async function fetchEarlier(card, refresh) {

@@ -18,8 +18,8 @@ export function signed(grade) {
 }
 
 /* The mark of a whole number that is touched; below 1 it is the lowest mark there is. */
-export function wholeMark(whole) {
-	return whole === "0" ? "0.25" : whole + ".00";
+export function wholeMark(figure) {
+	return figure === "0" ? "0.25" : figure + ".00";
 }
 
 /* Answers the text after a typed "0" to "9", "." or "erase", or why the key was refused. */

@@ -61,12 +61,12 @@ function drawPlace(item, line, typed) {
 	say(inside.querySelector(".line-flag"), flag(line));
 }
 
-function flag({ kind, state, element }) {
+function flag({ kind, state: standing, element: called }) {
 	if (kind === "void") {
 		return word("points-flag-void");
 	}
 	if (kind === "gone") {
 		return word("points-flag-gone");
 	}
-	return state === "confirm" ? word("points-flag-changed") : element.review ? word("points-flag-review") : "";
+	return standing === "confirm" ? word("points-flag-changed") : called.review ? word("points-flag-review") : "";
 }

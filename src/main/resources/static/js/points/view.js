@@ -61,19 +61,19 @@ function nothingAt(card) {
 	return elements(card.task()).length === 0 ? word("points-none-called") : word("points-none-open");
 }
 
-function confirmation({ kind, grade, element }) {
-	return kind === "gone" ? word("points-leave-out", nameOf(element)) : word("points-confirm", signed(grade), element.code);
+function confirmation({ kind, grade, element: called }) {
+	return kind === "gone" ? word("points-leave-out", nameOf(called)) : word("points-confirm", signed(grade), called.code);
 }
 
-function changes({ kind, state, was, grade, element }) {
+function changes({ kind, state: standing, was, grade, element: called }) {
 	const told = [];
 	if (kind === "gone") {
 		told.push(word("points-out", signed(grade)));
 	}
-	else if (state === "confirm") {
+	else if (standing === "confirm") {
 		told.push(was ? word("points-was", was) : word("points-changed"));
 	}
-	if (element.review) {
+	if (called.review) {
 		told.push(word("points-review"));
 	}
 	return told.join(", ");
@@ -82,7 +82,7 @@ function changes({ kind, state, was, grade, element }) {
 /* Who looks at an element that has its grade hears here of those that wait; nothing moves. */
 function openElsewhere(card, at) {
 	const open = lines(card.typed, card.task()).filter((line) => line.element && line.key !== at.key && line.state !== "given");
-	return open.length > 0 ? word("points-open", open.map(({ element }) => nameOf(element)).join(", ")) : "";
+	return open.length > 0 ? word("points-open", open.map((line) => nameOf(line.element)).join(", ")) : "";
 }
 
 function nameOf({ number, code }) {

@@ -80,7 +80,7 @@ sendWithoutLeaving();
 
 /* Whoever acts by keyboard stays at the clock, but never on the button that came in the place of the last. */
 let within = false;
-document.body.addEventListener("htmx:oobBeforeSwap", () => (within ||= document.activeElement?.closest("#clock") != null));
+document.body.addEventListener("htmx:oobBeforeSwap", () => (within ||= Boolean(document.activeElement?.closest("#clock"))));
 
 document.body.addEventListener("htmx:oobAfterSwap", () => {
 	if (within && document.activeElement === document.body) {
