@@ -38,6 +38,7 @@ class DrawCheckBrowserTests {
 	DrawCheckBrowserTests(@Autowired ApplicationContext context) {
 		this.context = context;
 		this.day = SmallCompetition.running(context, 6, 3);
+		this.day.draw(1);
 	}
 
 	@BeforeEach
