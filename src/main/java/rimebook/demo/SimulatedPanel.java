@@ -17,8 +17,6 @@ import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
-import rimebook.desks.Stand;
-import rimebook.desks.StandView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatTakeoverQuestions;
@@ -26,6 +24,8 @@ import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.RimebookException;
+import rimebook.stand.Stand;
+import rimebook.stand.StandView;
 
 /**
  * A referee who calls and closes, and a panel whose tablets send their cards over HTTP.

@@ -2,7 +2,7 @@
  * Profile {@code demo} only: fills an invented competition through the public facades and
  * lets a simulated panel mark it through the same HTTP interface as tablets.
  */
-@ApplicationModule(allowedDependencies = { "protests", "results", "desks", "performances", "placement", "points",
+@ApplicationModule(allowedDependencies = { "protests", "results", "stand", "performances", "placement", "points",
 		"panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation", "tabulation :: points",
 		"pages", "shared" })
 @NullMarked

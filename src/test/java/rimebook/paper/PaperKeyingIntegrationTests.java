@@ -19,8 +19,6 @@ import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
-import rimebook.desks.Stand;
-import rimebook.desks.StandView;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.CardReopening;
@@ -30,6 +28,8 @@ import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
+import rimebook.stand.Stand;
+import rimebook.stand.StandView;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;

@@ -10,14 +10,14 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
-import rimebook.desks.JudgeTable;
-import rimebook.desks.JudgeTables;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
 import rimebook.shared.RimebookException;
+import rimebook.tablets.JudgeTable;
+import rimebook.tablets.JudgeTables;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;

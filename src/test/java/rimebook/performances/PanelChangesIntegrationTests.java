@@ -17,7 +17,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
-import rimebook.desks.JudgeTables;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
@@ -34,6 +33,7 @@ import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
+import rimebook.tablets.JudgeTables;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;

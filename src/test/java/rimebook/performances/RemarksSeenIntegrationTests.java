@@ -14,14 +14,14 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatTakeovers;
-import rimebook.desks.JudgeTables;
-import rimebook.desks.Stand;
-import rimebook.desks.StandView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.stand.Stand;
+import rimebook.stand.StandView;
+import rimebook.tablets.JudgeTables;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 

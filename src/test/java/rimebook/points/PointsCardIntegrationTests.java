@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
-import rimebook.desks.JudgeTables;
-import rimebook.desks.Stand;
 import rimebook.panels.SeatView;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
+import rimebook.stand.Stand;
+import rimebook.tablets.JudgeTables;
 import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;

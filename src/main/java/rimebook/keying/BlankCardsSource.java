@@ -1,0 +1,121 @@
+package rimebook.keying;
+
+import java.time.Clock;
+import java.time.ZonedDateTime;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.RuleSets;
+import rimebook.competition.SegmentId;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryState;
+import rimebook.entries.EntryView;
+import rimebook.entries.PlannedElements;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatKind;
+import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
+import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.points.ComponentRule;
+
+/** Gathers what stands on the blank cards of a segment. */
+@Component
+class BlankCardsSource {
+
+	private final Competitions competitions;
+
+	private final RuleSets ruleSets;
+
+	private final Panels panels;
+
+	private final SegmentRun run;
+
+	private final StartingOrderDraw draw;
+
+	private final Entries entries;
+
+	private final PlannedElements plans;
+
+	private final Clock clock;
+
+	BlankCardsSource(Competitions competitions, RuleSets ruleSets, Panels panels, SegmentRun run,
+			StartingOrderDraw draw, Entries entries, PlannedElements plans, Clock clock) {
+		this.competitions = competitions;
+		this.ruleSets = ruleSets;
+		this.panels = panels;
+		this.run = run;
+		this.draw = draw;
+		this.entries = entries;
+		this.plans = plans;
+		this.clock = clock;
+	}
+
+	/**
+	 * Gather them.
+	 * @param seat the number of the one seat wanted, {@code null} for all
+	 * @param team the starting number of the one team wanted, {@code null} for all
+	 * @throws RuleViolationException {@code order-not-drawn}
+	 * @throws NotFoundException if there is no such seat or team
+	 */
+	@Transactional(readOnly = true)
+	public BlankCards of(SegmentId segment, @Nullable Integer seat, @Nullable Integer team) {
+		EventView event = this.competitions.eventOf(segment);
+		CompetitionView competition = this.competitions.competition(event.competition());
+		List<SeatView> seats = this.panels.withCard(event.id())
+			.stream()
+			.filter((one) -> seat == null || (one.kind() == SeatKind.JUDGE && one.number() == seat))
+			.toList();
+		List<BlankCards.Start> starts = starts(segment).stream()
+			.filter((one) -> team == null || one.number() == team)
+			.toList();
+		if (seats.isEmpty() || starts.isEmpty()) {
+			throw NotFoundException.of("card", seats.isEmpty() ? "of seat " + seat : "of No. " + team);
+		}
+		return new BlankCards(competition, event, event.segment(segment),
+				ZonedDateTime.ofInstant(this.clock.instant(), competition.zone()), seats, starts,
+				event.isJudgedByPoints() ? components(event, segment) : List.of());
+	}
+
+	private List<String> components(EventView event, SegmentId segment) {
+		return this.ruleSets.of(event, event.segment(segment)).components().stream().map(ComponentRule::name).toList();
+	}
+
+	/** From the performances once the segment is open, before that from the draw. */
+	private List<BlankCards.Start> starts(SegmentId segment) {
+		List<PerformanceView> performances = this.run.performances(segment);
+		if (!performances.isEmpty()) {
+			return performances.stream()
+				.map((one) -> start(one.startNumber(), one.entry(), segment, skates(one.status())))
+				.toList();
+		}
+		return this.draw.ofSegment(segment)
+			.orElseThrow(() -> new RuleViolationException("order-not-drawn",
+					"The starting order of this segment is not drawn yet; the cards are printed with it."))
+			.starts()
+			.stream()
+			.map((one) -> start(one.number(), one.entry(), segment, true))
+			.toList();
+	}
+
+	private static boolean skates(PerformanceStatus status) {
+		return status != PerformanceStatus.WITHDRAWN && status != PerformanceStatus.DISQUALIFIED;
+	}
+
+	private BlankCards.Start start(int number, EntryId id, SegmentId segment, boolean skates) {
+		EntryView entry = this.entries.entry(id);
+		return new BlankCards.Start(number, entry.team().name(), entry.team().club().name(),
+				skates && entry.state() == EntryState.ENTERED, this.plans.of(id, segment).codes());
+	}
+
+}

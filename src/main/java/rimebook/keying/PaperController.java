@@ -1,0 +1,142 @@
+package rimebook.keying;
+
+import java.util.Optional;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.pages.Notice;
+import rimebook.pages.Submission;
+import rimebook.paper.PaperKeying;
+import rimebook.paper.SeatPaper;
+import rimebook.shared.Actor;
+
+/**
+ * The judges' paper cards at the keying desk: two people key each card in, and what
+ * differs is settled with the paper in the hand.
+ */
+@Controller
+@RequestMapping("/desk/keying/{segment}")
+class PaperController {
+
+	private static final String CARD = "marks/keying-card";
+
+	private static final String SETTLE = "marks/keying-settle";
+
+	private static final String PAGE = "page";
+
+	private final KeyingPages pages;
+
+	private final PaperKeying keying;
+
+	PaperController(KeyingPages pages, PaperKeying keying) {
+		this.pages = pages;
+		this.keying = keying;
+	}
+
+	@ModelAttribute(PAGE)
+	KeyingPage page(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String performance,
+			@RequestParam(defaultValue = "") String closed, Actor actor) {
+		return closed.isEmpty() ? this.pages.of(segment, performance, actor)
+				: this.pages.ofClosed(segment, closed, actor);
+	}
+
+	@GetMapping
+	String show() {
+		return "marks/keying";
+	}
+
+	@GetMapping("/cards/{address}")
+	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
+			Model model) {
+		SeatPaper paper = page.paper(address);
+		if (paper.stage() == SeatPaper.Stage.DIFFER) {
+			return settlePage(page, address);
+		}
+		model.addAttribute("paper", paper);
+		model.addAttribute("form", PaperForm.of(page, paper));
+		return CARD;
+	}
+
+	@PostMapping("/cards/{address}")
+	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
+			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		SeatPaper paper = page.paper(address);
+		if (form.isAbout(page, errors)) {
+			form.fitted(page).check(page, errors);
+		}
+		SeatPaper[] keyed = new SeatPaper[1];
+		if (Submission.refused(errors, () -> keyed[0] = this.keying.key(form.performanceGiven(), paper.seat().id(),
+				form.marks(page), actor))) {
+			form.fitted(page);
+			model.addAttribute("paper", paper);
+			return CARD;
+		}
+		return next(keyed[0], page, actor, redirect);
+	}
+
+	private String next(SeatPaper keyed, KeyingPage before, Actor actor, RedirectAttributes redirect) {
+		KeyingPage page = before.isClosed() ? before
+				: this.pages.of(before.segment().id(), before.performance(), actor);
+		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
+			return settlePage(page, page.address(keyed.seat()));
+		}
+		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
+		Optional<SeatPaper> next = page.isClosed() ? Optional.empty() : page.nextToKey(keyed);
+		return next.map((paper) -> cardPage(page, page.address(paper.seat()))).orElse(back(page));
+	}
+
+	@GetMapping("/cards/{address}/settle")
+	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
+			Model model) {
+		SeatPaper paper = page.paper(address);
+		if (paper.stage() != SeatPaper.Stage.DIFFER) {
+			return back(page);
+		}
+		model.addAttribute("paper", paper);
+		model.addAttribute("form", PaperForm.toSettle(page, paper));
+		return SETTLE;
+	}
+
+	@PostMapping("/cards/{address}/settle")
+	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
+			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		SeatPaper paper = page.paper(address);
+		if (form.isAbout(page, errors)) {
+			form.fitted(page).check(page, errors);
+		}
+		SeatPaper[] settled = new SeatPaper[1];
+		if (Submission.refused(errors, () -> settled[0] = this.keying.settle(form.performanceGiven(), paper.seat().id(),
+				form.sight(), form.marks(page), actor))) {
+			form.fitted(page);
+			model.addAttribute("paper", paper);
+			return SETTLE;
+		}
+		Notice.give(redirect, "marks.keying.settled." + settled[0].stage(), paper.seat().label());
+		return back(page);
+	}
+
+	private static String settlePage(KeyingPage page, String card) {
+		return cardPage(page, card + "/settle");
+	}
+
+	private static String cardPage(KeyingPage page, String card) {
+		return "redirect:/desk/keying/" + page.segment().id() + "/cards/" + card + page.query();
+	}
+
+	private static String back(KeyingPage page) {
+		return "redirect:/desk/keying/" + page.segment().id() + page.query();
+	}
+
+}

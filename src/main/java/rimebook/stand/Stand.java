@@ -1,0 +1,132 @@
+package rimebook.stand;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.clock.ClockView;
+import rimebook.clock.PerformanceClock;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.TeamView;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.performances.CardBook;
+import rimebook.performances.CardBooks;
+import rimebook.performances.CountingPanel;
+import rimebook.performances.CountingPanels;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.RemarksSeen;
+import rimebook.performances.RunningOrder;
+import rimebook.performances.SentCard;
+
+/** The referee's look at a segment: order, ice, panel. */
+@Service
+public class Stand {
+
+	private final PerformanceRegister performances;
+
+	private final RemarksSeen remarks;
+
+	private final CardBooks books;
+
+	private final PerformanceClock clocks;
+
+	private final CountingPanels panels;
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	Stand(PerformanceRegister performances, RemarksSeen remarks, CardBooks books, PerformanceClock clocks,
+			CountingPanels panels, Competitions competitions, Entries entries) {
+		this.performances = performances;
+		this.remarks = remarks;
+		this.books = books;
+		this.clocks = clocks;
+		this.panels = panels;
+		this.competitions = competitions;
+		this.entries = entries;
+	}
+
+	/** Return the segment as the referee sees it now. */
+	@Transactional(readOnly = true)
+	public StandView ofSegment(SegmentId id) {
+		EventView event = this.competitions.eventOf(id);
+		List<PerformanceView> all = this.performances.ofSegment(id);
+		List<StandView.Row> order = all.stream().map(this::row).toList();
+		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, PerformanceView::isOnIce),
+				order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
+				first(all, PerformanceView::isReopened));
+	}
+
+	/**
+	 * Return a performance whose cards are closed, for a card that is added from paper;
+	 * {@code null} for one that takes cards, or has none.
+	 */
+	@Transactional(readOnly = true)
+	public StandView.@Nullable Now closed(SegmentId segment, String performance) {
+		return first(this.performances.ofSegment(segment),
+				(one) -> one.id().toString().equals(performance) && one.hasClosedCards() && !one.takesCards());
+	}
+
+	private StandView.@Nullable Now first(List<PerformanceView> all, Predicate<PerformanceView> wanted) {
+		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
+	}
+
+	private StandView.Row row(PerformanceView performance) {
+		TeamView team = this.entries.entry(performance.entry()).team();
+		return new StandView.Row(performance, team.name(), team.spokenAs(), team.club().name());
+	}
+
+	private StandView.Now now(PerformanceView performance) {
+		CardBook book = this.books.of(performance.segment());
+		Map<SeatId, SentCard> sent = book.sentFor(performance);
+		CountingPanel panel = this.panels.of(performance.segment());
+		List<SeatView> seats = panel.senders();
+		ClockView clock = this.clocks.ofPerformance(performance.id());
+		return new StandView.Now(row(performance),
+				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
+				book.missing(performance), spare(performance, panel, book),
+				book.anySentFor(performance.id()) || clock.last() != null,
+				this.remarks.told(performance.id(), panel.seats()), clock);
+	}
+
+	private static List<String> spare(PerformanceView performance, CountingPanel panel, CardBook book) {
+		return panel.substitutes()
+			.stream()
+			.filter((seat) -> panel.replacedBy(seat.id()).isEmpty())
+			.flatMap((seat) -> book.missing(performance, seat).stream())
+			.toList();
+	}
+
+	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card, StandView.Standing standing) {
+		String official = (seat.official() != null) ? seat.official().name() : "";
+		if (card == null) {
+			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),
+					seat.waiting(), seat.faulty(), standing);
+		}
+		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
+				seat.pairedAt(), seat.lastHeardAt(), seat.waiting(), seat.faulty(), standing);
+	}
+
+	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {
+		if (panel.judge(seat.id()).isEmpty()) {
+			return panel.replacedBy(seat.id()).isPresent() ? StandView.Standing.TAKEN_OVER
+					: StandView.Standing.SUBSTITUTE;
+		}
+		return panel.counting(seat)
+			.map((counting) -> counting.id().equals(seat.id()) ? StandView.Standing.COUNTS
+					: StandView.Standing.REPLACED)
+			.orElse(StandView.Standing.LEFT_OUT);
+	}
+
+}

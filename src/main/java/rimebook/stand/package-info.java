@@ -1,0 +1,11 @@
+/**
+ * The referee’s look at a segment, and what the desks share of it: order, ice, panel, the
+ * segments that run now.
+ */
+@ApplicationModule(allowedDependencies = { "clock", "points", "paper", "performances", "panels", "draw", "rulings",
+		"entries", "competition", "tabulation", "tabulation :: points", "pages", "shared" })
+@NullMarked
+package rimebook.stand;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

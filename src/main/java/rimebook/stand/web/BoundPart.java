@@ -1,0 +1,24 @@
+package rimebook.stand.web;
+
+import java.util.List;
+
+import rimebook.competition.EventId;
+import rimebook.panels.SeatConflict;
+
+/** Who sits in judgement on a team they are bound to, and nobody has set it aside. */
+record BoundPart(EventId event, List<Bound> seats) implements LivePart {
+
+	static BoundPart of(EventId event, List<SeatConflict> conflicts) {
+		return new BoundPart(event,
+				conflicts.stream()
+					.filter(SeatConflict::isUnsettled)
+					.map((conflict) -> new Bound(conflict.label(), conflict.official(),
+							String.join("; ", conflict.unsettled())))
+					.toList());
+	}
+
+	/** One seat, and what binds whoever sits there. */
+	record Bound(String seat, String official, String grounds) {
+	}
+
+}

@@ -1,0 +1,56 @@
+package rimebook.stand.web;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.stand.StandView;
+
+/**
+ * What waits for the referee now.
+ *
+ * @param now the performance on the ice, or {@code null}
+ * @param next the one to call next, or {@code null}
+ * @param seats how many seats count
+ * @param missing what is missing before the cards can be closed
+ * @param spare what is missing of the substitute's card, which closing does not wait for
+ * @param anySent whether anything was sent for the performance
+ * @param byPoints whether elements and components are judged
+ * @param underWay whether the clock was started and not stopped
+ * @param finished whether every performance of the segment is done
+ */
+record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, int seats, List<String> missing,
+		List<String> spare, boolean anySent, boolean byPoints, boolean underWay, boolean finished) implements LivePart {
+
+	static DecisionPart of(StandView stand) {
+		StandView.Now onIce = stand.now();
+		if (onIce == null) {
+			return new DecisionPart(null, stand.next(), 0, List.of(), List.of(), false, false, false,
+					stand.isFinished());
+		}
+		return new DecisionPart(onIce.row(), stand.next(),
+				(int) onIce.seats().stream().filter(StandView.SeatCard::counts).count(), onIce.missing(), onIce.spare(),
+				onIce.anySent(), stand.event().isJudgedByPoints(), onIce.clock().state().isUnderWay(), false);
+	}
+
+	/** What is missing in one line. */
+	public String missingInWords() {
+		return String.join(", ", this.missing);
+	}
+
+	/** What is missing of the substitute's card in one line; empty for nothing. */
+	public String spareInWords() {
+		return String.join(", ", this.spare);
+	}
+
+	/** Tell whether the cards can be closed. */
+	public boolean canClose() {
+		return this.now != null && this.missing.isEmpty() && !this.underWay;
+	}
+
+	/** Tell whether the call can still be taken back: nothing was sent. */
+	public boolean canTakeBack() {
+		return this.now != null && !this.anySent && !this.now.performance().isAgain();
+	}
+
+}

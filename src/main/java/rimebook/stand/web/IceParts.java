@@ -1,0 +1,90 @@
+package rimebook.stand.web;
+
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+
+import rimebook.clock.PerformanceClock;
+import rimebook.competition.RuleSets;
+import rimebook.pages.RinkClock;
+import rimebook.performances.PerformanceId;
+import rimebook.points.DeductionListView;
+import rimebook.points.DeductionNoter;
+import rimebook.points.DeductionNotes;
+import rimebook.points.LateDeductions;
+import rimebook.points.NotedDeduction;
+import rimebook.stand.DeductionRow;
+import rimebook.stand.StandView;
+
+/** Lays out the clock and the deductions of the performance on the ice. */
+@Component
+class IceParts {
+
+	static final String DEDUCT = "deduct";
+
+	private final ClockProposals proposals;
+
+	private final DeductionNotes deductions;
+
+	private final LateDeductions late;
+
+	private final PerformanceClock clocks;
+
+	private final RuleSets ruleSets;
+
+	IceParts(ClockProposals proposals, DeductionNotes deductions, LateDeductions late, PerformanceClock clocks,
+			RuleSets ruleSets) {
+		this.proposals = proposals;
+		this.deductions = deductions;
+		this.late = late;
+		this.clocks = clocks;
+		this.ruleSets = ruleSets;
+	}
+
+	ClockPart clock(StandView view, RinkClock rink) {
+		StandView.Now onIce = view.now();
+		return (onIce == null) ? ClockPart.NONE : ClockPart.of(onIce,
+				this.clocks.takenAlong(onIce.row().performance().id()), proposals(view, onIce), rink);
+	}
+
+	private List<ClockProposal> proposals(StandView view, StandView.Now onIce) {
+		if (!view.event().isJudgedByPoints()) {
+			return this.proposals.notices(onIce);
+		}
+		DeductionListView list = list(onIce);
+		List<NotedDeduction> noted = (list != null) ? list.deductions() : List.of();
+		return new ClockDeductions(this.ruleSets.of(view.event()), noted).of(onIce.clock().findings());
+	}
+
+	DeductionsPart deductions(StandView view, RinkClock rink) {
+		StandView.Now onIce = view.now();
+		if (onIce == null || !view.event().isJudgedByPoints()) {
+			return DeductionsPart.NONE;
+		}
+		PerformanceId performance = onIce.row().performance().id();
+		return DeductionsPart.of(performance.toString(), list(onIce), this.ruleSets.of(view.event()), rink,
+				this.late.ofPerformance(performance).isPresent());
+	}
+
+	private @Nullable DeductionListView list(StandView.Now onIce) {
+		return this.deductions.ofPerformance(onIce.row().performance().id()).orElse(null);
+	}
+
+	/**
+	 * What the forms beside the parts offer; one that was refused is shown as it was
+	 * typed.
+	 */
+	void forms(StandView view, Model model) {
+		if (view.event().isJudgedByPoints()) {
+			model.addAttribute("items",
+					this.ruleSets.of(view.event()).deductions().stream().map(DeductionRow::choice).toList());
+			model.addAttribute("noters", DeductionNoter.values());
+		}
+		if (!model.containsAttribute(DEDUCT)) {
+			model.addAttribute(DEDUCT, DeductForm.EMPTY);
+		}
+	}
+
+}

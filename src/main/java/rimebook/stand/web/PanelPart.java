@@ -1,0 +1,22 @@
+package rimebook.stand.web;
+
+import java.util.List;
+
+import rimebook.pages.RinkClock;
+import rimebook.performances.SegmentPanel;
+
+/** How the panel of the segment differs from the one that was drawn. */
+record PanelPart(List<Difference> differences) implements LivePart {
+
+	static PanelPart of(SegmentPanel panel, RinkClock clock) {
+		return new PanelPart(panel.changes()
+			.stream()
+			.map((change) -> new Difference(change.words(), change.by(), clock.time(change.at())))
+			.toList());
+	}
+
+	/** One difference, who decided it and when. */
+	record Difference(String words, String by, String at) {
+	}
+
+}

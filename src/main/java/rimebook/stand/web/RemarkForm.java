@@ -1,0 +1,38 @@
+package rimebook.stand.web;
+
+import java.time.Instant;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.pages.Given;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.RemarkKind;
+
+/** A remark to the panel as it is typed. */
+record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text, @Nullable String touch) {
+
+	static RemarkForm about(String performance) {
+		return new RemarkForm(performance, RemarkKind.FALL.name(), "", "");
+	}
+
+	/** The same performance with a prepared remark. */
+	RemarkForm filled(QuickRemark quick, String words) {
+		return new RemarkForm(this.performance, quick.kind().name(), words, "");
+	}
+
+	PerformanceId performanceGiven() {
+		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
+	}
+
+	RemarkKind kindGiven() {
+		return Given.read("kind", this.kind, RemarkKind::valueOf, "Please choose what kind of remark it is.");
+	}
+
+	/**
+	 * The touch of the clock that it tells of; none for what is not about the time.
+	 */
+	@Nullable Instant touchGiven() {
+		return RemarkKind.TIME.name().equals(this.kind) ? Touched.read(this.touch) : null;
+	}
+
+}

@@ -1,0 +1,126 @@
+package rimebook.stand.web;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+
+import rimebook.clock.ClockState;
+import rimebook.clock.ClockView;
+import rimebook.clock.PerformanceClock;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
+import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryState;
+import rimebook.entries.EntryView;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.RunningOrder;
+import rimebook.performances.SegmentRun;
+import rimebook.rulings.Rulings;
+
+/**
+ * The running order as the announcer needs it. It is made from names, states and rulings
+ * alone: marks are never read for it, so none can be on it.
+ */
+@Component
+class RunningSheet {
+
+	private final Competitions competitions;
+
+	private final StartingOrderDraw draw;
+
+	private final Entries entries;
+
+	private final SegmentRun run;
+
+	private final PerformanceClock clock;
+
+	private final Rulings rulings;
+
+	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run,
+			PerformanceClock clock, Rulings rulings) {
+		this.competitions = competitions;
+		this.draw = draw;
+		this.entries = entries;
+		this.run = run;
+		this.clock = clock;
+		this.rulings = rulings;
+	}
+
+	void into(SegmentId segment, Model model) {
+		EventView event = this.competitions.eventOf(segment);
+		model.addAttribute("event", event);
+		model.addAttribute("segment", event.segment(segment));
+		model.addAttribute("competition", this.competitions.competition(event.competition()));
+		List<SheetRow> rows = rows(segment);
+		model.addAttribute("rows", rows);
+		String ice = ice(segment);
+		model.addAttribute("ice", ice);
+		model.addAttribute("print", Integer.toHexString((rows + ice).hashCode()));
+	}
+
+	/**
+	 * The last part of the message key for the team on the ice: how its skating stands.
+	 */
+	private String ice(SegmentId segment) {
+		return this.run.performances(segment)
+			.stream()
+			.filter((performance) -> performance.status() == PerformanceStatus.ON_ICE)
+			.findFirst()
+			.map((performance) -> ice(this.clock.ofPerformance(performance.id())))
+			.orElse("now");
+	}
+
+	private static String ice(ClockView clock) {
+		if (clock.state() == ClockState.INTERRUPTED) {
+			return "interrupted";
+		}
+		return (clock.run() > 1 && clock.state() == ClockState.WAITING) ? "reskate" : "now";
+	}
+
+	/** From the performances once the segment is open, before that from the draw. */
+	private List<SheetRow> rows(SegmentId segment) {
+		List<PerformanceView> performances = this.run.performances(segment);
+		if (performances.isEmpty()) {
+			List<SheetRow> drawn = drawn(segment);
+			return SheetRow.withNext(drawn,
+					drawn.stream().filter(SheetRow::isWaiting).findFirst().map(SheetRow::number).orElse(0));
+		}
+		return SheetRow.withNext(performances.stream().map(this::performed).toList(),
+				RunningOrder.next(performances).map(PerformanceView::startNumber).orElse(0));
+	}
+
+	private List<SheetRow> drawn(SegmentId segment) {
+		return this.draw.ofSegment(segment)
+			.stream()
+			.flatMap((order) -> order.starts().stream())
+			.map((start) -> drawn(start, segment))
+			.toList();
+	}
+
+	private SheetRow drawn(StartView start, SegmentId segment) {
+		EntryView entry = this.entries.entry(start.entry());
+		return SheetRow.of(start.number(), start.group(), entry,
+				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting",
+				this.rulings.ofEntry(start.entry(), segment));
+	}
+
+	private SheetRow performed(PerformanceView performance) {
+		return SheetRow.of(performance.startNumber(), performance.group(), this.entries.entry(performance.entry()),
+				mark(performance), this.rulings.ofEntry(performance.entry(), performance.segment()));
+	}
+
+	/** Who was never called and is not waiting will not skate. */
+	private static String mark(PerformanceView performance) {
+		return switch (performance.status()) {
+			case WAITING -> "waiting";
+			case ON_ICE -> "now";
+			default -> (performance.calledAt() != null) ? "done" : "gap";
+		};
+	}
+
+}

@@ -1,0 +1,40 @@
+package rimebook.tablets;
+
+import java.util.UUID;
+
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.performances.RemarkKind;
+
+/** The judge's card: one page for the whole day; everything that moves comes as JSON. */
+@Controller
+class CardController {
+
+	private final Panels panels;
+
+	private final Competitions competitions;
+
+	CardController(Panels panels, Competitions competitions) {
+		this.panels = panels;
+		this.competitions = competitions;
+	}
+
+	@GetMapping("/judge/card")
+	String card(@OwnSeat UUID id, Model model) {
+		SeatView seat = this.panels.seat(new SeatId(id));
+		EventView event = this.competitions.event(seat.event());
+		model.addAttribute("seat", seat);
+		model.addAttribute("event", event);
+		model.addAttribute("remarkKinds", RemarkKind.values());
+		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
+		return event.isJudgedByPoints() ? "marks/card-points" : "marks/card";
+	}
+
+}

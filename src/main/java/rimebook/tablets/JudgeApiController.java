@@ -1,0 +1,97 @@
+package rimebook.tablets;
+
+import java.math.BigDecimal;
+import java.util.UUID;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.NotNull;
+import org.springframework.http.CacheControl;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+import rimebook.panels.Panels;
+import rimebook.panels.SeatId;
+import rimebook.performances.Acknowledgement;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.RemarksSeen;
+import rimebook.performances.SeenRemark;
+import rimebook.placement.MarkSubmission;
+import rimebook.placement.MarkWords;
+import rimebook.placement.SubmitCard;
+import rimebook.shared.Actor;
+import rimebook.tabulation.CardMarks;
+
+/**
+ * What tablets speak. {@code PUT} with an identity made by the device can be repeated
+ * until it is answered: the same card again gets the same answer.
+ */
+@RestController
+class JudgeApiController {
+
+	private final JudgeTables tables;
+
+	private final MarkSubmission submission;
+
+	private final RemarksSeen remarks;
+
+	private final Panels panels;
+
+	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarksSeen remarks, Panels panels) {
+		this.tables = tables;
+		this.submission = submission;
+		this.remarks = remarks;
+		this.panels = panels;
+	}
+
+	/**
+	 * What the seat may see; also the tablet's sign of life.
+	 * @param waiting how many cards wait on the tablet; left out by a program that keeps
+	 * none
+	 * @param fault whether the tablet's page could not show everything
+	 */
+	@GetMapping("/api/judge/table")
+	ResponseEntity<TableResponse> table(@OwnSeat UUID seat, @RequestParam(defaultValue = "0") int waiting,
+			@RequestParam(defaultValue = "false") boolean fault) {
+		this.panels.noteTablet(new SeatId(seat), waiting, fault);
+		return ResponseEntity.ok()
+			.cacheControl(CacheControl.noStore())
+			.body(TableResponse.of(this.tables.tableOf(new SeatId(seat))));
+	}
+
+	@PutMapping(path = "/api/cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
+	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
+		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+	}
+
+	/** The judge has seen a remark of the referee; can be repeated until answered. */
+	@PutMapping("/api/judge/remarks/{id}/seen")
+	SeenRemark seen(@PathVariable UUID id, @OwnSeat UUID seat, Actor actor) {
+		return this.remarks.see(id, new SeatId(seat), actor);
+	}
+
+	/**
+	 * A card as it is sent. Wrappers, so that a missing field is named and not taken for
+	 * a zero.
+	 */
+	record CardRequest(
+			@NotNull(message = "is missing; give the identity of the performance on the ice") UUID performance,
+			@NotNull(message = "is missing; give 1 for the first card, one more for each change") @Digits(integer = 4,
+					fraction = 0, message = "must be a whole number from 1 to 1000") BigDecimal sequence,
+			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal first,
+			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal second) {
+
+		SubmitCard as(UUID id) {
+			CardMarks marks = new CardMarks(MarkWords.read("first", this.first), MarkWords.read("second", this.second));
+			return new SubmitCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(), marks);
+		}
+
+	}
+
+}

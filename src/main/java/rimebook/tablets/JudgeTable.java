@@ -1,0 +1,93 @@
+package rimebook.tablets;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.JudgingMethod;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.RemarkToSeat;
+import rimebook.points.PointsTask;
+import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.ZeroMark;
+
+/**
+ * All that one seat may see: the performance to mark and the seat's own earlier cards.
+ *
+ * @param seat the seat's label
+ * @param event the event's name
+ * @param segment the segment's name, empty while none is open
+ * @param kind what the segment asks for, {@code null} while none is open
+ * @param secondLook which of two equal totals is better on this judge's own card
+ * @param now the performance on the ice, or {@code null} between two
+ * @param cards the seat's cards of the segment, in the order skated
+ * @param skated how many performances of the segment are done
+ * @param starters how many performances the segment has
+ * @param method how the event is judged
+ * @param points what the seat has to give the performance on the ice in points judging;
+ * {@code null} between two and in placement judging
+ * @param reopened the performance whose closed cards were opened again, to be sent like
+ * those of the performance on the ice; {@code null} while there is none
+ * @param panel what the referee decided about this seat, as a sentence; {@code null}
+ * where it counts as drawn
+ * @param zeroMark what a mark of 0.0 means in placement judging
+ * @param ended the performances of the segment that the referee ended without marks, and
+ * those set aside
+ * @param corrected what officials changed in the seat's closed cards of the event
+ */
+public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
+		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
+		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
+		List<PerformanceId> ended, List<Corrected> corrected) {
+
+	/** As the full form, for placement judging. */
+	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
+			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
+		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
+				null, ZeroMark.COUNT, List.of(), List.of());
+	}
+
+	/**
+	 * The performance on the ice.
+	 *
+	 * @param team the team's name
+	 * @param remarks what the referee tells the panel, oldest first
+	 */
+	public record Now(PerformanceId performance, int startNumber, String team, String club,
+			List<RemarkToSeat> remarks) {
+	}
+
+	/**
+	 * A performance whose closed cards were opened again.
+	 *
+	 * @param performance as one on the ice
+	 * @param points what the seat has to give it in points judging, with its own card;
+	 * {@code null} in placement judging, where the card is among the seat's cards
+	 */
+	public record Reopened(Now performance, @Nullable PointsTask points) {
+	}
+
+	/**
+	 * A correction of a closed card of this seat, by two officials.
+	 *
+	 * @param id the identity of the version that counts since
+	 * @param segment the segment's name
+	 * @param before what the judge gave, in words: both marks, or the lines that differ
+	 * @param after what counts since
+	 */
+	public record Corrected(UUID id, int startNumber, String segment, String before, String after) {
+	}
+
+	/**
+	 * A card of this seat; marks in hundredths.
+	 *
+	 * @param closed whether it can no longer be changed
+	 */
+	public record OwnCard(PerformanceId performance, int startNumber, String team, int first, int second, int sequence,
+			Instant receivedAt, boolean closed) {
+	}
+
+}

@@ -1,0 +1,117 @@
+package rimebook.tablets;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.NotNull;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.CacheControl;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+import rimebook.panels.SeatId;
+import rimebook.performances.Acknowledgement;
+import rimebook.performances.PerformanceId;
+import rimebook.points.OwnPointsCard;
+import rimebook.points.PointsMarks;
+import rimebook.points.PointsSubmission;
+import rimebook.points.ReceivedPointsCard;
+import rimebook.points.SubmitPointsCard;
+import rimebook.shared.Actor;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * What tablets speak in points judging. {@code PUT} with an identity made by the device
+ * can be repeated until it is answered: the same card again gets the same answer.
+ */
+@RestController
+class PointsApiController {
+
+	private final PointsSubmission submission;
+
+	private final JudgeTables tables;
+
+	PointsApiController(PointsSubmission submission, JudgeTables tables) {
+		this.submission = submission;
+		this.tables = tables;
+	}
+
+	/**
+	 * The seat's own cards of the segment, to look up earlier teams. Apart from the
+	 * table, which is asked for several times a second and stays small.
+	 */
+	@GetMapping("/api/judge/cards")
+	ResponseEntity<List<OwnCardResponse>> cards(@OwnSeat UUID seat) {
+		return ResponseEntity.ok()
+			.cacheControl(CacheControl.noStore())
+			.body(this.tables.pointsCardsOf(new SeatId(seat)).stream().map(OwnCardResponse::of).toList());
+	}
+
+	@PutMapping(path = "/api/points-cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
+	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
+		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+	}
+
+	/** An own card; the marks of components have two decimals. */
+	record OwnCardResponse(UUID performance, int startNumber, String team, boolean closed,
+			List<OwnPointsCard.Graded> elements, Map<String, BigDecimal> components, int sequence, Instant receivedAt) {
+
+		static OwnCardResponse of(OwnPointsCard own) {
+			ReceivedPointsCard card = ReceivedPointsCard.of(own.card());
+			return new OwnCardResponse(own.performance().value(), own.startNumber(), own.team(), own.closed(),
+					own.elements(), card.components(), card.sequence(), card.receivedAt());
+		}
+
+	}
+
+	/**
+	 * A card as it is sent: grades by the identity of the element, marks by the name of
+	 * the component. Decimals, so that nothing is cut off unseen.
+	 */
+	record CardRequest(
+			@NotNull(message = "is missing; give the identity of the performance on the ice") UUID performance,
+			@NotNull(message = "is missing; give 1 for the first card, one more for each change") @Digits(integer = 4,
+					fraction = 0, message = "must be a whole number from 1 to 1000") BigDecimal sequence,
+			@NotNull(
+					message = "is missing; give a grade for each called element") Map<UUID, @Nullable BigDecimal> grades,
+			@NotNull(
+					message = "is missing; give a mark for each component") Map<String, @Nullable BigDecimal> components,
+			@Nullable @Digits(integer = 4, fraction = 0,
+					message = "must be the number of a list of called elements") BigDecimal listSequence) {
+
+		SubmitPointsCard as(UUID id) {
+			Map<UUID, Integer> grades = new LinkedHashMap<>();
+			this.grades.forEach((element, grade) -> grades.put(element,
+					whole("grades[" + element + "]", grade, 0, "a grade is a whole number from -5 to +5")));
+			Map<String, Integer> components = new LinkedHashMap<>();
+			this.components.forEach((name, mark) -> components.put(name,
+					whole("components[" + name + "]", mark, 2, "a mark is 0.25 to 10.00 in steps of 0.25")));
+			return new SubmitPointsCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(),
+					new PointsMarks(grades, components),
+					(this.listSequence != null) ? this.listSequence.intValueExact() : null);
+		}
+
+		/** Read a decimal in units of its last place. */
+		private static int whole(String field, @Nullable BigDecimal number, int places, String expected) {
+			if (number == null || number.precision() - number.scale() > 4
+					|| number.stripTrailingZeros().scale() > places) {
+				throw new RuleViolationException("mark-not-valid", field,
+						"The field '" + field + "' does not have the expected form; " + expected + ".");
+			}
+			return number.movePointRight(places).intValueExact();
+		}
+
+	}
+
+}

@@ -1,0 +1,134 @@
+package rimebook.technical;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Supplier;
+
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+import rimebook.competition.SegmentId;
+import rimebook.pages.Notice;
+import rimebook.performances.PerformanceId;
+import rimebook.points.EditList;
+import rimebook.points.LateDeductions;
+import rimebook.points.ListAct;
+import rimebook.points.ListAuthorisations;
+import rimebook.points.ListChange;
+import rimebook.points.TechnicalDesk;
+import rimebook.shared.Actor;
+import rimebook.shared.ConflictException;
+import rimebook.shared.RuleViolationException;
+
+/**
+ * What the technical desk does. Each act is answered with the parts of the page as they
+ * are then and, where it was refused, with the reason; where somebody else was first,
+ * with what the other did.
+ */
+@Controller
+@RequestMapping("/desk/technical/{segment}")
+class TechnicalActionController {
+
+	private final TechnicalDesk desk;
+
+	private final ListAuthorisations authorisations;
+
+	private final LateDeductions late;
+
+	private final TechnicalPages pages;
+
+	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, LateDeductions late,
+			TechnicalPages pages) {
+		this.desk = desk;
+		this.authorisations = authorisations;
+		this.late = late;
+		this.pages = pages;
+	}
+
+	@PostMapping("/list")
+	String edit(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
+			@RequestParam ListAct act, @RequestParam(required = false) @Nullable UUID element,
+			@RequestParam(defaultValue = "") String value, @RequestParam Map<String, String> seen, Actor actor,
+			Model model, HttpServletResponse response) {
+		return answer(segment, seen, model, response,
+				() -> this.desk.edit(new EditList(performance, sequence, act, element, value), actor),
+				() -> this.desk.since(performance, sequence));
+	}
+
+	@PostMapping("/deductions")
+	String deduct(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
+			@RequestParam QuickDeduction quick, @RequestParam Map<String, String> seen, Actor actor, Model model,
+			HttpServletResponse response) {
+		return answer(segment, seen, model, response,
+				() -> this.desk.deduct(performance, sequence, quick.item(), quick.count(), actor), List::of);
+	}
+
+	@PostMapping("/deductions/back")
+	String takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance,
+			@RequestParam int sequence, @RequestParam int index, @RequestParam Map<String, String> seen, Actor actor,
+			Model model, HttpServletResponse response) {
+		return answer(segment, seen, model, response, () -> this.desk.takeBack(performance, sequence, index, actor),
+				List::of);
+	}
+
+	/** The controller has seen what was noted after the list was authorised. */
+	@PostMapping("/deductions/seen")
+	String see(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
+			@RequestParam Map<String, String> seen, Actor actor, Model model, HttpServletResponse response) {
+		return answer(segment, seen, model, response, () -> this.late.see(performance, sequence, actor), List::of);
+	}
+
+	private String answer(SegmentId segment, Map<String, String> seen, Model model, HttpServletResponse response,
+			Runnable act, Supplier<List<ListChange>> others) {
+		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+		try {
+			act.run();
+		}
+		catch (RuleViolationException ex) {
+			refused(HttpStatus.UNPROCESSABLE_CONTENT, Objects.toString(ex.getMessage()), List.of(), model, response);
+		}
+		catch (ConflictException ex) {
+			boolean overtaken = ex.code().equals("list-sequence-taken");
+			refused(HttpStatus.CONFLICT, Objects.toString(ex.getMessage()), overtaken ? others.get() : List.of(), model,
+					response);
+			model.addAttribute("overtaken", overtaken);
+		}
+		TechnicalParts parts = this.pages.parts(segment);
+		parts.into(model);
+		model.addAttribute("changed", parts.changed(seen));
+		return "marks/technical-live";
+	}
+
+	private static void refused(HttpStatus status, String sentence, List<ListChange> others, Model model,
+			HttpServletResponse response) {
+		response.setStatus(status.value());
+		model.addAttribute("refusal", sentence);
+		model.addAttribute("others", others);
+	}
+
+	@PostMapping("/authorisation")
+	String authorise(@PathVariable SegmentId segment, @RequestParam PerformanceId performance,
+			@RequestParam int sequence, Actor actor, RedirectAttributes redirect) {
+		try {
+			this.authorisations.authorise(performance, sequence, actor);
+			Notice.give(redirect, "marks.technical.authorised");
+			return "redirect:/desk/technical/" + segment;
+		}
+		catch (RuleViolationException | ConflictException ex) {
+			redirect.addFlashAttribute("refusal", ex.getMessage());
+			return "redirect:/desk/technical/" + segment + "/read-back";
+		}
+	}
+
+}

@@ -1,0 +1,30 @@
+package rimebook.technical;
+
+import java.util.UUID;
+
+import rimebook.points.CalledElement;
+import rimebook.points.CodeOptions;
+import rimebook.tabulation.points.ElementWorth;
+
+/**
+ * One called element at the technical desk.
+ *
+ * @param name the code in words
+ * @param worth whether it counts
+ * @param base its base value with two decimals, empty where it has none
+ * @param options what its code can become
+ */
+record TechnicalRow(UUID id, int number, String code, String name, ElementWorth worth, String base, boolean review,
+		CodeOptions options) {
+
+	static TechnicalRow of(CalledElement element, String name, String base, CodeOptions options) {
+		return new TechnicalRow(element.id(), element.number(), element.code(), name, element.worth(), base,
+				element.review(), options);
+	}
+
+	/** Tell whether judges have to grade it. */
+	public boolean counts() {
+		return this.worth == ElementWorth.COUNTS;
+	}
+
+}

@@ -1,0 +1,135 @@
+package rimebook.stand.web;
+
+import java.nio.file.Path;
+
+import com.microsoft.playwright.Page;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.clock.InterruptionCause;
+import rimebook.clock.PerformanceClock;
+import rimebook.competition.SegmentId;
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.ReskateMarking;
+import rimebook.testsupport.CalledElements;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.PointsCompetition;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Tablets;
+import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+/**
+ * What the stand, the tablets, the technical desk and the announcer see of a programme
+ * that is skated again; each is drawn into {@code target/screens}.
+ */
+@WholeApplication
+@RequiresChromium
+class ReskateAtTheStandBrowserTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	private Tablets screens;
+
+	@BeforeEach
+	void bringTheScreens() {
+		this.screens = new Tablets(this.port);
+	}
+
+	@AfterEach
+	void putTheScreensAway() {
+		this.screens.close();
+	}
+
+	@Test
+	void everyOpenScreenFollowsAReskateThatWaitsWhileOthersSkate() {
+		SmallCompetition day = SmallCompetition.running(this.context, 3, 3);
+		SegmentId segment = day.open(1);
+		PerformanceView first = day.callNext(1);
+		day.sendAll(first);
+		Page tablet = this.screens.joined(code(day.seats().get(1)));
+		Page sheet = signedIn(Role.ANNOUNCER, "/desk/sheet/" + segment);
+		interrupt(first);
+		Page stand = signedIn(Role.REFEREE, "/desk/stand/" + segment);
+		stand.click("summary:has-text('Skate again from the beginning')");
+		stand.check("[name=marking][value=RESKATED_ONLY]");
+		stand.click("form[action$='/clock/reskate'] button[type=submit]");
+		assertThat(stand.locator("#set-aside")).containsText("Judge 2: ");
+		assertThat(stand.locator("#close-missing")).containsText("3 of 3 cards are missing");
+		assertThat(tablet.locator("#remarks")).containsText("mark only the re-skated programme");
+		draw(stand, "reskate-stand", 1440, 1024);
+		draw(tablet, "reskate-tablet", 768);
+		stand.click("a[href='#let-wait']");
+		stand.fill("#waitReason", "A rest after the fall");
+		stand.click("#let-wait button[type=submit]");
+		assertThat(stand.locator("#order li").first()).containsText("A rest after the fall");
+		draw(stand, "reskate-waits-stand", 1440, 1024);
+		stand.click("#call-3");
+		stand.fill("#callReason", "No. 2 waits for its bus");
+		Tablets.expectAccessible(stand);
+		draw(stand, "call-other-stand", 1440, 1024);
+		stand.click("#call-other button[type=submit]");
+		assertThat(stand.locator("#order li").last()).containsText("No. 2 waits for its bus");
+		assertThat(tablet.locator("#number")).hasText("3");
+		assertThat(sheet.locator("li.now .number")).hasText("3");
+		draw(stand, "called-out-of-order-stand", 1440, 1024);
+		draw(tablet, "called-out-of-order-tablet", 768);
+		Tablets.expectAccessible(stand);
+	}
+
+	@Test
+	void technicalDeskBeginsAnEmptyListForTheReskate() {
+		SmallCompetition day = PointsCompetition.running(this.context, 2, 3);
+		SegmentId segment = day.open(1);
+		PerformanceView first = day.callNext(1);
+		new CalledElements(this.context, first).call("I4+pi3", "ME4");
+		Page desk = signedIn(Role.TECHNICAL, "/desk/technical/" + segment);
+		desk.setViewportSize(1280, 800);
+		assertThat(desk.locator("#called .row")).hasCount(2);
+		interrupt(first);
+		this.context.getBean(PerformanceClock.class)
+			.reskate(first.id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+		assertThat(desk.locator("#called .row")).hasCount(0);
+		draw(desk, "reskate-technical", 1280);
+		Tablets.expectAccessible(desk);
+	}
+
+	private void interrupt(PerformanceView performance) {
+		PerformanceClock clock = this.context.getBean(PerformanceClock.class);
+		clock.start(performance.id(), 0, SmallCompetition.REFEREE);
+		clock.interrupt(performance.id(), 1, InterruptionCause.RINK, SmallCompetition.REFEREE);
+	}
+
+	private Page signedIn(Role role, String address) {
+		Page page = this.screens.signedIn(Crew.add(this.context, role), Crew.PASSWORD);
+		page.navigate(address);
+		return page;
+	}
+
+	private String code(SeatView seat) {
+		return this.context.getBean(Panels.class).issueCode(seat.id(), SmallCompetition.REFEREE).code();
+	}
+
+	private static void draw(Page page, String name, int... widths) {
+		for (int width : widths) {
+			page.setViewportSize(width, (width == 768) ? 1024 : 800);
+			page.screenshot(new Page.ScreenshotOptions().setFullPage(width != 768)
+				.setPath(Path.of("target", "screens", name + "-" + width + ".png")));
+		}
+	}
+
+}

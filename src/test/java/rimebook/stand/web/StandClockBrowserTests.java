@@ -1,0 +1,227 @@
+package rimebook.stand.web;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+import com.microsoft.playwright.Page;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.clock.ClockAct;
+import rimebook.clock.ClockFixtures;
+import rimebook.clock.ClockState;
+import rimebook.clock.InterruptionCause;
+import rimebook.clock.PerformanceClock;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.DraftEvent;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingPolicies;
+import rimebook.competition.PointsChoice;
+import rimebook.competition.SegmentView;
+import rimebook.performances.PerformanceView;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Tablets;
+import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+@WholeApplication
+@RequiresChromium
+class StandClockBrowserTests {
+
+	private static final Pattern RUNNING = Pattern.compile("\\d+:\\d\\d");
+
+	@Autowired
+	private ApplicationContext context;
+
+	@LocalServerPort
+	private int port;
+
+	private SmallCompetition day;
+
+	private PerformanceView onIce;
+
+	private Tablets screens;
+
+	@BeforeEach
+	void bringTheScreens() {
+		this.screens = new Tablets(this.port);
+	}
+
+	@AfterEach
+	void putTheScreensAway() {
+		this.screens.close();
+	}
+
+	@Test
+	void aProgrammeIsInterruptedGoesOnAndIsStoppedWhileANoticeIsTyped() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		Page stand = stand();
+		Page second = stand();
+		stand.fill("#remark-form [name=text]", "cape lost at the red line");
+		stand.click("#clock-start");
+		assertThat(second.locator("#clock-stop")).isVisible();
+		stand.click("#interruption summary");
+		assertThat(stand.locator("#interruption .caution")).containsText("Is a skater hurt?");
+		Tablets.expectAccessible(stand);
+		stand.click("#cause-INJURY");
+		assertThat(stand.locator("#clock .dial.pause")).isVisible();
+		assertThat(second.locator("#clock .dial.pause")).containsText("Interrupted: Injury; limit 3:00");
+		assertThat(second.locator("#told")).containsText("Interrupted: injury");
+		Tablets.expectAccessible(stand);
+		stand.fill("#point", "the second block");
+		send(1);
+		assertThat(stand.locator(".seat-list li.in")).hasCount(1);
+		assertThat(stand.locator("#point")).hasValue("the second block");
+		stand.click("#clock-resume");
+		assertThat(second.locator("#clock-stop")).isVisible();
+		stand.click("#clock-stop");
+		assertThat(stand.locator("#clock .words")).containsText("too short");
+		assertThat(second.locator("#clock-take-back")).hasText("Take back the stop");
+		assertThat(stand.locator("#remark-form [name=text]")).hasValue("cape lost at the red line");
+		Tablets.expectAccessible(stand);
+	}
+
+	@Test
+	void everyPageShowsTheSameRunningTimeAlsoAfterAReload() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 75);
+		Page stand = stand();
+		Page second = stand();
+		assertThat(Math.abs(shown(stand) - shown(second))).isLessThanOrEqualTo(1);
+		assertThat(shown(stand)).isBetween(75, 75 + 30);
+		int before = shown(stand);
+		stand.waitForTimeout(1500);
+		assertThat(shown(stand)).isBetween(before + 1, before + 5);
+		stand.reload();
+		assertThat(Math.abs(shown(stand) - shown(second))).isLessThanOrEqualTo(1);
+	}
+
+	@Test
+	void theTimeSaysByItselfWhenItIsInsideAndWhenItIsTooLong() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		SegmentView segment = this.day.event().segments().get(0);
+		int least = segment.programmeSeconds() - segment.toleranceSeconds();
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, least - 4);
+		Page stand = stand();
+		assertThat(stand.locator("#clock .words .state:visible")).hasText("inside the time");
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockAct.TAKE_BACK, 0)
+			.touched(ClockAct.START, segment.programmeSeconds() + segment.toleranceSeconds() + 3);
+		assertThat(stand.locator("#clock .words .state:visible")).hasText("too long");
+		assertThat(stand.locator("#clock .outside")).hasText(Pattern.compile("by 0:\\d\\d"));
+	}
+
+	@Test
+	void timeOverIsTakenAsADeductionWithOnePress() {
+		call(SmallCompetition.running(this.context, 2,
+				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
+						new PointsChoice("synchronized-2025-26", "senior"),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
+		SegmentView segment = this.day.event().segments().get(0);
+		int most = segment.programmeSeconds() + segment.toleranceSeconds();
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, most + 7);
+		Page stand = stand();
+		Page second = stand();
+		second.click("#deduct summary");
+		second.selectOption("#item", "fall");
+		second.fill("#count", "3");
+		stand.click("#clock-stop");
+		assertThat(stand.locator(".proposals .accept")).isVisible();
+		Tablets.expectAccessible(stand);
+		String proposed = stand.textContent(".proposals .accept");
+		assertThat(proposed).startsWith("Deduct Time violation: -");
+		stand.click(".proposals .accept");
+		assertThat(stand.locator("#deductions li")).containsText(proposed.substring("Deduct ".length()));
+		assertThat(second.locator("#deductions li")).containsText(proposed.substring("Deduct ".length()));
+		assertThat(second.locator("#count")).hasValue("3");
+		second.click("#deduct-send");
+		assertThat(second.locator("#deductions li")).hasCount(2);
+		Tablets.expectAccessible(second);
+		stand.setViewportSize(390, 844);
+		assertThat((Integer) stand.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(390);
+	}
+
+	@Test
+	void theKeysOfTheClockDoNothingWhileSomethingIsTyped() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		Page stand = stand();
+		stand.focus("#remark-form [name=text]");
+		stand.keyboard().press("F8");
+		assertThat(stand.locator("#clock-start kbd")).isVisible();
+		stand.locator("h1").click();
+		stand.waitForTimeout(300);
+		assertThat(clock()).isEqualTo(ClockState.WAITING);
+		stand.keyboard().press("F8");
+		assertThat(stand.locator("#clock-stop")).isVisible();
+		stand.keyboard().press("F9");
+		assertThat(stand.locator("#cause-INJURY")).isVisible();
+		assertThat(clock()).isEqualTo(ClockState.RUNNING);
+	}
+
+	@Test
+	void whoIsSecondIsToldOnThePageWhatTheFirstHasDone() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		Page stand = stand();
+		stand.route("**/live**", (route) -> route.abort());
+		this.context.getBean(PerformanceClock.class).start(this.onIce.id(), 0, SmallCompetition.REFEREE);
+		stand.click("#clock-start");
+		assertThat(stand.locator("#not-sent")).containsText("Somebody else touched the clock");
+		assertThat(stand.locator("#not-sent")).containsText("it is running now");
+		stand.unroute("**/live**");
+		assertThat(stand.locator("#clock-stop")).isVisible();
+	}
+
+	@Test
+	void aTouchThatCannotBeSentLeavesThePageAsItIsAndIsMadeAgainByHand() {
+		call(SmallCompetition.running(this.context, 3, 3));
+		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60).interrupted(InterruptionCause.RINK, 20);
+		Page stand = stand();
+		stand.fill("#point", "the second block");
+		stand.context().setOffline(true);
+		stand.click("#clock-resume");
+		assertThat(stand.locator("#not-sent")).isVisible();
+		assertThat(stand.locator("#point")).hasValue("the second block");
+		assertThat(clock()).isEqualTo(ClockState.INTERRUPTED);
+		stand.context().setOffline(false);
+		stand.click("#clock-resume");
+		assertThat(stand.locator("#told")).containsText("Resumed at the point of the second block");
+		assertThat(stand.locator("#not-sent")).isHidden();
+	}
+
+	private void call(SmallCompetition competition) {
+		this.day = competition;
+		this.day.open(1);
+		this.onIce = this.day.callNext(1);
+	}
+
+	private ClockState clock() {
+		return this.context.getBean(PerformanceClock.class).ofPerformance(this.onIce.id()).state();
+	}
+
+	private Page stand() {
+		Page stand = this.screens.signedIn(Crew.add(this.context, Role.REFEREE), Crew.PASSWORD);
+		stand.navigate("/desk/stand/" + this.day.segment(1));
+		return stand;
+	}
+
+	private static int shown(Page stand) {
+		assertThat(stand.locator("#clock .time")).hasText(RUNNING);
+		String[] time = stand.textContent("#clock .time").split(":");
+		return Integer.parseInt(time[0]) * 60 + Integer.parseInt(time[1]);
+	}
+
+	private void send(int judge) {
+		this.day.send(this.onIce, this.day.seats().get(judge - 1), 1, new CardMarks(500, 510));
+	}
+
+}

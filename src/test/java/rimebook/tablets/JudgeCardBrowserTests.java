@@ -1,0 +1,715 @@
+package rimebook.tablets;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.panels.Panels;
+import rimebook.performances.CardReopening;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.RemarkKind;
+import rimebook.performances.SegmentRun;
+import rimebook.placement.CardCorrection;
+import rimebook.placement.MarkWords;
+import rimebook.stand.Stand;
+import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Tablets;
+import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+@WholeApplication
+@RequiresChromium
+class JudgeCardBrowserTests {
+
+	private static final String CARDS = "**/api/cards/*";
+
+	private static final String TABLE = "**/api/judge/table*";
+
+	private final SmallCompetition day;
+
+	private final JudgeTables tables;
+
+	private final SegmentRun run;
+
+	private final Stand stand;
+
+	private final CardReopening reopening;
+
+	private final ApplicationContext context;
+
+	private final CardCorrection corrections;
+
+	private final String code;
+
+	private final PerformanceView closed;
+
+	private final PerformanceView skating;
+
+	private Tablets tablets;
+
+	@LocalServerPort
+	private int port;
+
+	JudgeCardBrowserTests(@Autowired ApplicationContext context) {
+		this.context = context;
+		this.day = SmallCompetition.running(context, 3, 3);
+		this.tables = context.getBean(JudgeTables.class);
+		this.run = context.getBean(SegmentRun.class);
+		this.stand = context.getBean(Stand.class);
+		this.reopening = context.getBean(CardReopening.class);
+		this.corrections = context.getBean(CardCorrection.class);
+		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		this.code = this.day.seats().get(0).code();
+		this.day.open(1);
+		this.day.skateNext(1);
+		this.closed = this.day.performances(1).get(0);
+		this.skating = this.day.callNext(1);
+	}
+
+	@BeforeEach
+	void bringTheTablets() {
+		this.tablets = new Tablets(this.port);
+	}
+
+	@AfterEach
+	void putTheTabletsAway() {
+		this.tablets.close();
+	}
+
+	@Test
+	void fiveTouchesWithoutThePointGiveAndSendTwoMarks() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		assertThat(card.locator("#second .typed")).hasText("5.7");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void theKeysOfAKeyboardDoTheSame() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		card.keyboard().type("5,6");
+		card.keyboard().type("60");
+		card.keyboard().press("Enter");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/60 1");
+	}
+
+	@Test
+	void aMarkAboveSixIsRefusedAtTheKeyAndChangesNothing() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "6", "1");
+		assertThat(card.locator("#key-refusal")).hasText("A mark is 0.0 to 6.0");
+		assertThat(card.locator("#first .typed")).hasText("6.");
+		assertThat(card.locator("#send")).isDisabled();
+	}
+
+	@Test
+	void aZeroIsAskedForTwice() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "0", "0", "4", "0");
+		card.click("#send");
+		assertThat(card.locator("#zero")).isVisible();
+		Tablets.expectAccessible(card);
+		card.click("#zero button[value=back]");
+		assertThat(card.locator("#zero")).isHidden();
+		assertThat(ownMarks()).isEmpty();
+		card.click("#send");
+		card.click("#zero button[value=send]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("0/40 1");
+	}
+
+	@Test
+	void oddMarksAreAskedAboutOnceAndThenBelieved() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "2", "6", "5", "7");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li").first()).hasText("The two marks are far apart: 2.6 and 5.7.");
+		Tablets.expectAccessible(card);
+		card.keyboard().press("Enter");
+		assertThat(card.locator("#odd")).isHidden();
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		assertThat(ownMarks()).isEmpty();
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("26/57 1");
+	}
+
+	@Test
+	void aMarkBelowTheUsualRangeIsAskedAboutForTheFirstTeamToo() {
+		SmallCompetition fresh = SmallCompetition.running(this.context, 2, 3);
+		this.context.getBean(Panels.class).issueCodes(fresh.event().id(), SmallCompetition.REFEREE);
+		fresh.open(1);
+		fresh.callNext(1);
+		Page card = this.tablets.joined(fresh.seats().get(0).code());
+		touch(card, "0", "6", "0", "8");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText(new String[] {
+				"Required elements 0.6: marks below 1.0 are rare.", "Presentation 0.8: marks below 1.0 are rare." });
+		card.click("#odd button[value=send]");
+		expectTruth(card, "received");
+		assertThat(this.tables.tableOf(fresh.seats().get(0).id()).cards()).hasSize(1);
+	}
+
+	@Test
+	void aMarkFarFromAllOfTheJudgesOwnIsAskedAboutBeforeItIsSent() {
+		CardMarks earlier = closedMarks();
+		Page card = this.tablets.joined(this.code);
+		touch(card, "1", "2", "1", "3");
+		card.click("#send");
+		assertThat(card.locator("#odd-marks li")).hasText(new String[] {
+				"Required elements 1.2: your mark of the earlier team is " + figure(earlier.first()) + ".",
+				"Presentation 1.3: your mark of the earlier team is " + figure(earlier.second()) + "." });
+		card.click("#odd button[value=send]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("12/13 1");
+	}
+
+	@Test
+	void aCorrectionOfAClosedCardIsToldWithBothValuesUntilTheJudgeUnderstood() {
+		CardMarks given = closedMarks();
+		CardMarks corrected = new CardMarks(given.first() + 10, given.second());
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		this.corrections.correct(this.closed.id(), this.day.seats().get(0).id(), given, corrected, "misread",
+				SmallCompetition.REFEREE);
+		assertThat(card.locator("#refusals li span")).hasText(
+				"No. 1, Short programme: after closing two officials corrected your card from %s / %s to %s / %s. Ask the referee if you want to know why."
+					.formatted(figure(given.first()), figure(given.second()), figure(corrected.first()),
+							figure(corrected.second())));
+		Tablets.expectAccessible(card);
+		Page other = this.tablets.joined(this.day.seats().get(1).code());
+		expectMarking(other);
+		assertThat(other.locator("#refusals")).isHidden();
+		card.reload();
+		card.click("#refusals button");
+		assertThat(card.locator("#refusals")).isHidden();
+		card.reload();
+		expectMarking(card);
+		assertThat(card.locator("#own")).containsText(figure(corrected.first()));
+		assertThat(card.locator("#refusals")).isHidden();
+	}
+
+	private CardMarks closedMarks() {
+		return this.tables.tableOf(this.day.seats().get(0).id())
+			.cards()
+			.stream()
+			.map((card) -> new CardMarks(card.first(), card.second()))
+			.findFirst()
+			.orElseThrow();
+	}
+
+	private static String figure(int hundredths) {
+		return MarkWords.decimal(hundredths).toString();
+	}
+
+	@Test
+	void zeroIsRefusedAtTheKeyWhereItMeansNotSkated() {
+		Page card = this.tablets.joined(this.code);
+		Tablets.tell(card, (table) -> table.replace("\"zeroMark\":\"COUNT\"", "\"zeroMark\":\"REFUSE\""));
+		card.reload();
+		touch(card, "0", "0");
+		assertThat(card.locator("#key-refusal")).hasText("0.0 means “not skated”: the lowest mark is 0.1");
+		touch(card, "1", "4", "0");
+		assertThat(card.locator("#first .typed")).hasText("0.1");
+		assertThat(card.locator("#send")).isEnabled();
+	}
+
+	@Test
+	void aCardWithoutContactIsKeptOverAReloadUnderOneIdentity() {
+		Page card = this.tablets.joined(this.code);
+		List<String> asked = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			asked.add(route.request().url());
+			route.abort();
+		});
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.reload();
+		expectTruth(card, "kept");
+		assertThat(ownMarks()).isEmpty();
+		card.unroute(CARDS);
+		card.onRequest((request) -> asked.add(request.url()));
+		expectTruth(card, "received");
+		assertThat(asked.stream().filter((url) -> url.contains("/api/cards/")).distinct()).hasSize(1);
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void aCardWhoseAnswerWasLostIsRepeatedAndCountsOnce() {
+		Page card = this.tablets.joined(this.code);
+		List<String> sent = losingTheFirstAnswer(card);
+		touch(card, "5", "6", "5", "7");
+		card.route(TABLE, Route::abort);
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(sent).hasSize(2);
+		assertThat(sent.stream().distinct()).hasSize(1);
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void aCardWhoseAnswerWasLostIsReceivedAsSoonAsTheTableHasIt() {
+		Page card = this.tablets.joined(this.code);
+		List<String> sent = losingTheFirstAnswer(card);
+		touch(card, "5", "6", "5", "7");
+		card.route(CARDS, (route) -> {
+			if (sent.isEmpty()) {
+				route.fallback();
+			}
+			else {
+				route.abort();
+			}
+		});
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(sent).hasSize(1);
+		card.waitForResponse(CARDS, () -> card.unroute(CARDS));
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	/** Let the service have each card, but lose its first answer. */
+	private static List<String> losingTheFirstAnswer(Page card) {
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			sent.add(route.request().url());
+			loseFirst(route, sent.size());
+		});
+		return sent;
+	}
+
+	private static void loseFirst(Route route, int attempt) {
+		if (attempt == 1) {
+			assertThat(route.fetch().status()).isEqualTo(200);
+			route.abort();
+		}
+		else {
+			route.resume();
+		}
+	}
+
+	/** As after a server that was restored from a copy made before the card came. */
+	@Test
+	void aReceivedCardThatTheServiceLacksIsOfferedAgainUnderItsIdentity() {
+		Page card = this.tablets.joined(this.code);
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.route(CARDS, (route) -> {
+			sent.add(route.request().url());
+			if (sent.size() == 1) {
+				route.fulfill(new Route.FulfillOptions().setContentType("application/json")
+					.setBody("{\"receivedAt\":\"2027-02-13T10:00:00Z\"}"));
+			}
+			else {
+				route.resume();
+			}
+		});
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		await().pollInSameThread().untilAsserted(() -> {
+			card.waitForTimeout(50);
+			assertThat(ownMarks()).containsExactly("56/57 1");
+		});
+		expectTruth(card, "received");
+		assertThat(sent).hasSize(2);
+		assertThat(sent.stream().distinct()).hasSize(1);
+	}
+
+	@Test
+	void aCardThatTheServiceSetAsideIsNotOfferedForEver() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		Tablets.tell(card, (table) -> table.replaceFirst("\"cards\":\\[\\{[^\\]]*\\]", "\"cards\":[]"));
+		expectTruth(card, "being-typed");
+		assertThat(card.locator("#send")).isEnabled();
+		card.unroute(TABLE);
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void anAnswerThatTakesNineSecondsEndsAsReceived() {
+		Page card = this.tablets.screen(768, 1024);
+		card.clock().install();
+		Tablets.join(card, this.code);
+		List<Route> held = new CopyOnWriteArrayList<>();
+		List<String> failed = new CopyOnWriteArrayList<>();
+		card.onRequestFailed((request) -> failed.add(request.url()));
+		touch(card, "5", "6", "5", "7");
+		card.route(CARDS, held::add);
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.waitForCondition(() -> held.size() == 1);
+		card.clock().fastForward(9_000);
+		card.waitForCondition(() -> held.size() == 2);
+		held.get(0).fulfill(new Route.FulfillOptions().setResponse(held.get(0).fetch()));
+		expectTruth(card, "received");
+		assertThat(failed).noneMatch((url) -> url.contains("/api/cards/"));
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	@Test
+	void inContactIsNoOlderThanFiveSeconds() {
+		Page card = this.tablets.screen(768, 1024);
+		card.clock().install();
+		Tablets.join(card, this.code);
+		assertThat(card.locator("#contact")).hasText("In contact");
+		List<Route> held = new CopyOnWriteArrayList<>();
+		card.route(TABLE, held::add);
+		card.clock().fastForward(2_000);
+		card.waitForCondition(() -> !held.isEmpty());
+		card.clock().fastForward(5_000);
+		assertThat(card.locator("#contact")).hasText("No contact, trying again");
+		card.unroute(TABLE);
+		held.forEach(Route::resume);
+		assertThat(card.locator("#contact")).hasText("In contact");
+	}
+
+	@Test
+	void aTeamThatWasEndedIsNotCalledClosed() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		this.run.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED, "injury",
+				SmallCompetition.REFEREE);
+		expectTruth(card, "ended");
+		assertThat(card.locator("#truth")).hasText("No. 2 was ended by the referee: no marks count for it");
+		card.reload();
+		expectTruth(card, "ended");
+	}
+
+	@Test
+	void eraseTakesBackTheDigitThatWasTypedLast() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "erase");
+		assertThat(card.locator("#first .typed")).hasText("5.");
+		touch(card, "7", "5", "8");
+		card.click("#first");
+		touch(card, "4", "2", "erase");
+		assertThat(card.locator("#first .typed")).hasText("4.");
+		assertThat(card.locator("#second .typed")).hasText("5.8");
+	}
+
+	@Test
+	void aChangeIsTheNextCardOfTheSameTeam() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		card.click("#second");
+		touch(card, "5", "8");
+		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/58 2");
+	}
+
+	@Test
+	void whatIsHalfTypedIsThereAfterAReload() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5");
+		card.reload();
+		expectMarking(card);
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		assertThat(card.locator("#second .typed")).hasText("5.");
+		touch(card, "7");
+		card.click("#send");
+		expectTruth(card, "received");
+	}
+
+	@Test
+	void theNewerTabletHasTheSeatAndTheOlderIsTold() {
+		Page older = this.tablets.joined(this.code);
+		older.route(CARDS, Route::abort);
+		touch(older, "5", "6", "5", "7");
+		older.click("#send");
+		expectTruth(older, "kept");
+		Page newer = this.tablets.takingOver(this.code, this.context);
+		expectMarking(newer);
+		assertThat(older.locator("h1")).hasText("This tablet no longer has the seat");
+		assertThat(older.locator("#refusals")).containsText("is kept here and has not been received");
+		Tablets.expectAccessible(older);
+		older.unroute(CARDS);
+		Tablets.takeOver(older, this.code, this.context);
+		expectTruth(older, "received");
+		assertThat(newer.locator("h1")).hasText("This tablet no longer has the seat");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ CARDS + ", " + TABLE, TABLE + ", " + CARDS })
+	void aCardThatCameTooLateIsToldOnceWhateverIsHeardFirst(String first, String second) {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		card.route(CARDS, Route::abort);
+		card.click("#second");
+		touch(card, "5", "8");
+		card.click("#send");
+		expectTruth(card, "kept");
+		card.route(TABLE, Route::abort);
+		closeWithTheOthersCards();
+		card.unroute(first);
+		assertThat(first.equals(CARDS) ? card.locator("#refusals li") : card.locator("[data-state=waiting]"))
+			.isVisible();
+		card.unroute(second);
+		assertThat(card.locator("[data-state=waiting]")).isVisible();
+		assertThat(card.locator("#refusals li")).containsText(new String[] { "was not taken" });
+		card.click("#refusals button");
+		assertThat(card.locator("#refusals")).isHidden();
+		assertThat(ownMarks()).containsExactly("56/57 1");
+	}
+
+	private void closeWithTheOthersCards() {
+		this.day.send(this.skating, this.day.seats().get(1), 1, new CardMarks(500, 500));
+		this.day.send(this.skating, this.day.seats().get(2), 1, new CardMarks(500, 500));
+		this.day.close(this.skating);
+	}
+
+	@Test
+	void aRemarkStandsAboveTheKeysUntilItIsSeenAndIsHeardOfLater() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		note("one skater");
+		Locator remark = card.locator("#remarks li");
+		assertThat(remark).hasAttribute("data-state", "open");
+		Tablets.expectAccessible(card);
+		card.context().setOffline(true);
+		card.click("#remarks button");
+		assertThat(remark).hasAttribute("data-state", "seen");
+		assertThat(card.locator("#remarks button")).isHidden();
+		assertThat(notYet()).contains("Judge 1");
+		card.context().setOffline(false);
+		await().untilAsserted(() -> assertThat(notYet()).doesNotContain("Judge 1"));
+		card.reload();
+		assertThat(remark).hasAttribute("data-state", "seen");
+	}
+
+	@Test
+	void twoVersionsOfACardAreShownAndTheJudgeSendsThisTabletsAsAChange() {
+		Page card = keptBesideAnother();
+		assertThat(card.locator("#differ-rows tr").first()).hasText("Required elements5.65.0");
+		assertThat(card.locator("#differ-received")).containsText("Received at ");
+		Tablets.expectAccessible(card);
+		card.click("[data-choice=mine]");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/57 2");
+		assertThat(card.locator("#refusals")).isHidden();
+	}
+
+	@Test
+	void theJudgeKeepsTheVersionThatWasReceived() {
+		Page card = keptBesideAnother();
+		card.click("[data-choice=received]");
+		expectTruth(card, "received");
+		assertThat(card.locator("#first .typed")).hasText("5.0");
+		assertThat(ownMarks()).containsExactly("50/51 1");
+		card.reload();
+		expectTruth(card, "received");
+		assertThat(card.locator("#differ")).isHidden();
+	}
+
+	@Test
+	void twoVersionsThatSayTheSameAreOne() {
+		Page card = this.tablets.joined(this.code);
+		card.route(CARDS, Route::abort);
+		touch(card, "5", "0", "5", "1");
+		card.click("#send");
+		expectTruth(card, "kept");
+		this.day.send(this.skating, this.day.seats().get(0), 1, new CardMarks(500, 510));
+		card.unroute(CARDS);
+		expectTruth(card, "received");
+		assertThat(card.locator("#differ")).isHidden();
+		assertThat(ownMarks()).containsExactly("50/51 1");
+	}
+
+	/**
+	 * A tablet whose card met another one that came first, say from a tablet before it.
+	 */
+	private Page keptBesideAnother() {
+		Page card = this.tablets.joined(this.code);
+		card.route(CARDS, Route::abort);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "kept");
+		this.day.send(this.skating, this.day.seats().get(0), 1, new CardMarks(500, 510));
+		card.unroute(CARDS);
+		assertThat(card.locator("#differ")).isVisible();
+		return card;
+	}
+
+	private void note(String text) {
+		this.run.note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+	}
+
+	private List<String> notYet() {
+		return this.stand.ofSegment(this.day.segment(1)).now().remarks().get(0).notYet();
+	}
+
+	@Test
+	void aCardThatWasOpenedAgainIsChangedBesideTheTeamOnTheIce() {
+		Page card = this.tablets.joined(this.code);
+		touch(card, "5", "6", "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+		closeWithTheOthersCards();
+		PerformanceView next = this.day.callNext(1);
+		assertThat(card.locator("#number")).hasText("3");
+		touch(card, "4");
+		this.reopening.reopen(this.skating.id(), this.day.now(this.skating).version(), "a mark mistyped",
+				SmallCompetition.REFEREE);
+		assertThat(card.locator("#reopened-text")).hasText("No. 2 was opened again");
+		assertThat(card.locator("#number")).hasText("3");
+		Tablets.expectAccessible(card);
+		card.click("#turn");
+		assertThat(card.locator("#number")).hasText("2");
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		card.click("#second");
+		touch(card, "5", "8");
+		card.reload();
+		assertThat(card.locator("#second .typed")).hasText("5.8");
+		card.click("#send");
+		expectTruth(card, "received");
+		assertThat(ownMarks()).containsExactly("56/58 2");
+		card.click("#turn");
+		assertThat(card.locator("#number")).hasText("3");
+		assertThat(card.locator("#first .typed")).hasText("4.");
+		card.click("#turn");
+		this.day.close(this.skating);
+		assertThat(card.locator("#number")).hasText(String.valueOf(next.startNumber()));
+		assertThat(card.locator("#reopened")).isHidden();
+	}
+
+	@Test
+	void aStorageThatIsFullIsSaid() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		card.evaluate(
+				"() => { IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }; }");
+		touch(card, "5", "6");
+		assertThat(card.locator("#not-lasting")).isVisible();
+		assertThat(card.locator("#first .typed")).hasText("5.6");
+		touch(card, "5", "7");
+		card.click("#send");
+		expectTruth(card, "received");
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "768, 1024", "1024, 768", "1280, 800", "820, 900" })
+	void aTabletShowsAllOfTheCardWithKeysOfFourteenMillimetres(int width, int height) {
+		Page card = this.tablets.joined(this.code);
+		note("one skater fell at the second intersection");
+		note("5 s too long");
+		card.setViewportSize(width, height);
+		Tablets.tell(card, Tablets::withALongName);
+		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
+		touch(card, "5", "6", "5", "7");
+		Tablets.expectAllInSight(card, "#keys button");
+		Tablets.tell(card, Tablets::withOneOpenedAgain);
+		assertThat(card.locator("#reopened")).isVisible();
+		Tablets.expectAllInSight(card, "#keys button");
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void threeNoticesStandAboveTheKeysAtOnceOnEveryTablet() {
+		Page card = this.tablets.joined(this.code);
+		note("one skater fell at the second intersection");
+		note("5 s too long");
+		note("a ribbon lies on the ice");
+		Tablets.tell(card, Tablets::withALongName);
+		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(3);
+		for (int[] size : new int[][] { { 768, 1024 }, { 1024, 768 }, { 1280, 800 }, { 820, 900 } }) {
+			card.setViewportSize(size[0], size[1]);
+			Tablets.expectAllInSight(card, "#keys button");
+		}
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void aPhoneNeedsNoScrollingSideways() {
+		Page card = this.tablets.joined(this.code);
+		for (int width : List.of(320, 390)) {
+			card.setViewportSize(width, 844);
+			expectMarking(card);
+			assertThat(page(card, "scrollWidth")).isLessThanOrEqualTo(width);
+		}
+		Tablets.expectAccessible(card);
+	}
+
+	@Test
+	void theJoinPageIsAccessibleAlsoWithAWrongCode() {
+		Page page = this.tablets.screen(390, 844);
+		page.navigate("/judge");
+		Tablets.expectAccessible(page);
+		page.fill("#code", "WRONG");
+		page.click("button[type=submit]");
+		assertThat(page.locator("#code")).hasValue("WRONG");
+		assertThat(page.locator("#code-fault")).isVisible();
+		Tablets.expectAccessible(page);
+	}
+
+	private static int page(Page page, String size) {
+		return (Integer) page.evaluate("document.documentElement." + size);
+	}
+
+	private static void touch(Page card, String... keys) {
+		expectMarking(card);
+		for (String key : keys) {
+			card.click("[data-key='" + key + "']");
+		}
+	}
+
+	private static void expectMarking(Page card) {
+		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
+	}
+
+	private static void expectTruth(Page card, String truth) {
+		assertThat(card.locator("#truth")).hasAttribute("data-state", truth);
+	}
+
+	/**
+	 * What the service holds of this seat for the team on the ice: marks in tenths and
+	 * sequence.
+	 */
+	private List<String> ownMarks() {
+		return this.tables.tableOf(this.day.seats().get(0).id())
+			.cards()
+			.stream()
+			.filter((card) -> card.performance().equals(this.skating.id()))
+			.map(JudgeCardBrowserTests::inTenths)
+			.toList();
+	}
+
+	private static String inTenths(JudgeTable.OwnCard card) {
+		return card.first() / 10 + "/" + card.second() / 10 + " " + card.sequence();
+	}
+
+}
