@@ -9,6 +9,7 @@ import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
@@ -49,10 +50,10 @@ class ExceptionAdvice {
 		return RoutedPath.isOfPrograms(RoutedPath.of(path, request)) ? program(refusal, path) : ErrorPage.of(refusal);
 	}
 
-	private static ResponseEntity<Problem> program(Refusal refusal, String path) {
+	private static ResponseEntity<ProblemDetail> program(Refusal refusal, String path) {
 		return ResponseEntity.status(refusal.status())
 			.contentType(MediaType.APPLICATION_PROBLEM_JSON)
-			.body(Problem.of(refusal, path));
+			.body(ProblemWriter.problem(refusal, path));
 	}
 
 	static Refusal bug(@Nullable Throwable thrown) {
