@@ -1,83 +1,99 @@
 package rimebook.cli;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
 /**
- * Arguments taken apart: options with a value ({@code --name value} or
- * {@code --name=value}), switches without one, each at most once, and the rest.
+ * What was typed behind the name of a command: options, with a value
+ * ({@code --name value} or {@code --name=value}) or without, each at most once, and the
+ * rest.
  */
 final class Arguments {
 
-	private final Map<String, String> options = new LinkedHashMap<>();
+	private final ParseResult typed;
 
-	private final List<String> rest = new ArrayList<>();
-
-	/**
-	 * Take arguments apart.
-	 * @param args as typed
-	 * @param known names of the options, with their dashes
-	 * @throws UsageException for an unknown option, one without value, or one given twice
-	 */
-	Arguments(List<String> args, Set<String> known) {
-		this(args, known, "");
+	private Arguments(ParseResult typed) {
+		this.typed = typed;
 	}
 
 	/**
-	 * Take arguments apart, where one of them decides which others there are.
-	 * @param beside said behind an unknown option
+	 * Take arguments apart. Options that the command does not have are refused by
+	 * {@link #within}, since one of the others may decide which there are.
+	 * @throws UsageException for an option without value, or one given twice
 	 */
-	Arguments(List<String> args, Set<String> known, String beside) {
-		this(args, known, Set.of(), beside);
+	static Arguments of(CommandSpec command, List<String> args) {
+		try {
+			return new Arguments(new picocli.CommandLine(flat(command)).parseArgs(args.toArray(String[]::new)));
+		}
+		catch (OverwrittenOptionException ex) {
+			throw new UsageException("option '" + name(ex.getOverwritten()) + "' is given twice");
+		}
+		catch (MissingParameterException ex) {
+			throw new UsageException("option '" + name(ex.getMissing().get(0)) + "' needs a value");
+		}
+		catch (ParameterException ex) {
+			throw new UsageException(String.valueOf(ex.getMessage()));
+		}
 	}
 
 	/**
-	 * Take arguments apart, where some options have no value.
-	 * @param switches names of the options without a value
+	 * Groups are for the help; within them picocli takes an option any number of times.
 	 */
-	Arguments(List<String> args, Set<String> known, Set<String> switches, String beside) {
-		for (int i = 0; i < args.size(); i++) {
-			String argument = args.get(i);
-			int sign = argument.indexOf('=');
-			String name = (sign > 0) ? argument.substring(0, sign) : argument;
-			if (!argument.startsWith("-")) {
-				this.rest.add(argument);
-			}
-			else if (switches.contains(argument)) {
-				add(name, "");
-			}
-			else if (!known.contains(name)) {
-				throw new UsageException("there is no option '" + name + "'" + beside);
-			}
-			else {
-				add(name, (sign > 0) ? argument.substring(sign + 1) : valueAt(args, ++i, name));
-			}
-		}
+	private static CommandSpec flat(CommandSpec command) {
+		CommandSpec flat = CommandSpec.create().name(command.name());
+		command.options().forEach((option) -> flat.addOption(OptionSpec.builder(option).build()));
+		command.positionalParameters()
+			.forEach((files) -> flat.addPositional(PositionalParamSpec.builder(files).build()));
+		flat.parser().unmatchedArgumentsAllowed(true).posixClusteredShortOptionsAllowed(false).expandAtFiles(false);
+		return flat;
 	}
 
-	private static String valueAt(List<String> args, int index, String name) {
-		if (index >= args.size()) {
-			throw new UsageException("option '" + name + "' needs a value");
-		}
-		return args.get(index);
+	private static String name(ArgSpec option) {
+		return ((OptionSpec) option).longestName();
 	}
 
-	private void add(String name, String value) {
-		if (this.options.put(name, value) != null) {
-			throw new UsageException("option '" + name + "' is given twice");
-		}
+	/**
+	 * These arguments, if there is none but those allowed here.
+	 * @param allowed names of the options, with their dashes
+	 * @param beside said behind another option
+	 * @throws UsageException for another option
+	 */
+	Arguments within(Set<String> allowed, String beside) {
+		this.typed.unmatched().stream().findFirst().ifPresent((argument) -> {
+			throw unknown(argument.split("=", 2)[0], beside);
+		});
+		this.typed.matchedOptions()
+			.stream()
+			.map(OptionSpec::longestName)
+			.filter((name) -> !allowed.contains(name))
+			.findFirst()
+			.ifPresent((name) -> {
+				throw unknown(name, beside);
+			});
+		return this;
+	}
+
+	private static UsageException unknown(String name, String beside) {
+		return new UsageException("there is no option '" + name + "'" + beside);
 	}
 
 	Optional<String> option(String name) {
-		return Optional.ofNullable(this.options.get(name));
+		return has(name) ? Optional.ofNullable(this.typed.matchedOptionValue(name, null)) : Optional.empty();
 	}
 
 	boolean has(String name) {
-		return this.options.containsKey(name);
+		return this.typed.hasMatchedOption(name);
 	}
 
 	/** Return what the word given for an option stands for. */
@@ -94,13 +110,14 @@ final class Arguments {
 
 	/** Refuse options that mean nothing beside another one. */
 	void without(Set<String> unwanted, String beside) {
-		unwanted.stream().sorted().filter(this.options::containsKey).findFirst().ifPresent((name) -> {
+		unwanted.stream().sorted().filter(this::has).findFirst().ifPresent((name) -> {
 			throw new UsageException("option '" + name + "' does not go with " + beside);
 		});
 	}
 
+	/** What is no option: names of files. */
 	List<String> rest() {
-		return List.copyOf(this.rest);
+		return this.typed.matchedPositionalValue(0, List.of());
 	}
 
 }

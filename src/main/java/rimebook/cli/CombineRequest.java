@@ -13,7 +13,7 @@ import rimebook.tabulation.IncompleteOrder;
 /** The result of an event from a file of segment places. */
 record CombineRequest(String file, CombinationRules rules, OutputFormat format) {
 
-	private static final String COMBINE = "--combine";
+	static final String COMBINE = "--combine";
 
 	static final String FACTORS = "--factors";
 
@@ -21,8 +21,8 @@ record CombineRequest(String file, CombinationRules rules, OutputFormat format) 
 
 	private static final Pattern FACTOR = Pattern.compile("\\d{1,3}(\\.\\d{1,2})?");
 
-	static CombineRequest of(List<String> args) {
-		Arguments arguments = new Arguments(args, Set.of(COMBINE, FACTORS, INCOMPLETE, OutputFormat.OPTION),
+	static CombineRequest of(Arguments typed) {
+		Arguments arguments = typed.within(Set.of(COMBINE, FACTORS, INCOMPLETE, OutputFormat.OPTION),
 				" beside '--combine'");
 		if (!arguments.rest().isEmpty()) {
 			throw new UsageException("'" + arguments.rest().get(0) + "' is one file too many beside '--combine'");

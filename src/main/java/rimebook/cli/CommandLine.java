@@ -5,6 +5,10 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
+
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * The commands that the jar understands in place of starting the service. Commands write
@@ -43,8 +47,9 @@ public final class CommandLine {
 	 * @return the commands
 	 */
 	public static CommandLine ofThisJar() {
-		return new CommandLine(
-				List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(), new VerifyRecordCommand()));
+		List<SubCommand> commands = List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(),
+				new VerifyRecordCommand());
+		return new CommandLine(Stream.concat(commands.stream(), Stream.of(new CompletionCommand(commands))).toList());
 	}
 
 	/**
@@ -98,24 +103,36 @@ public final class CommandLine {
 
 	private static int answer(SubCommand command, List<String> args, PrintStream out, PrintStream err) {
 		if (args.stream().anyMatch(HELP_OPTIONS::contains)) {
-			out.print(command.usage());
+			out.print(usage(command.spec()));
 			return DONE;
 		}
 		try {
-			return command.run(args, out, err);
+			return command.run(Arguments.of(command.spec(), args), out, err);
+		}
+		catch (UsageException ex) {
+			err.print("rimebook " + command.name() + ": " + ex.getMessage() + "\n" + usage(command.spec()));
 		}
 		catch (OutOfMemoryError ex) {
 			err.print("rimebook " + command.name() + ": " + MEMORY);
-			return REFUSED;
 		}
+		return REFUSED;
 	}
 
 	private String usage() {
-		StringBuilder usage = new StringBuilder("usage: java -jar rimebook.jar COMMAND [arguments]\n");
-		usage.append("       java -jar rimebook.jar            starts the service\n\ncommands:\n");
-		this.commands.forEach((command) -> usage
-			.append("  %-14s %s%n".formatted(command.name(), command.summary()).replace(System.lineSeparator(), "\n")));
-		return usage.append("\nCOMMAND --help tells more.\n").toString();
+		CommandSpec jar = CommandSpec.create().name("rimebook");
+		jar.usageMessage()
+			.synopsisHeading("usage: ")
+			.customSynopsis("java -jar rimebook.jar COMMAND [arguments]",
+					"       java -jar rimebook.jar            starts the service")
+			.commandListHeading("%ncommands:%n")
+			.footer("", "COMMAND --help tells more.")
+			.width(96);
+		this.commands.forEach((command) -> jar.addSubcommand(command.name(), command.spec()));
+		return usage(jar);
+	}
+
+	private static String usage(CommandSpec spec) {
+		return new picocli.CommandLine(spec).getUsageMessage(Ansi.OFF).replace(System.lineSeparator(), "\n");
 	}
 
 }

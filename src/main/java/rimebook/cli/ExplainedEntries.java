@@ -13,9 +13,9 @@ import java.util.stream.Stream;
  */
 record ExplainedEntries(String entry, Optional<String> against) {
 
-	private static final String ENTRY = "--entry";
+	static final String ENTRY = "--entry";
 
-	private static final String AGAINST = "--against";
+	static final String AGAINST = "--against";
 
 	static final Set<String> OPTIONS = Set.of(ENTRY, AGAINST);
 

@@ -1,7 +1,6 @@
 package rimebook.cli;
 
 import java.io.PrintStream;
-import java.util.List;
 
 import rimebook.tabulation.TabulationException;
 
@@ -10,28 +9,25 @@ abstract class FileCommand implements SubCommand {
 
 	/**
 	 * Make the answer.
-	 * @param args the arguments behind the name
+	 * @param typed the arguments behind the name
 	 * @throws UsageException for arguments that cannot be understood
 	 * @throws InputException for a file that cannot be used
 	 * @throws TabulationException for figures that cannot be tabulated
 	 */
-	abstract Tabulated answer(List<String> args);
+	abstract Tabulated answer(Arguments typed);
 
 	@Override
-	public final int run(List<String> args, PrintStream out, PrintStream err) {
+	public final int run(Arguments typed, PrintStream out, PrintStream err) {
 		try {
-			Tabulated answer = answer(args);
+			Tabulated answer = answer(typed);
 			answer.notes().forEach((note) -> err.print("note: " + note + "\n"));
 			out.print(answer.text());
 			return CommandLine.DONE;
 		}
-		catch (UsageException ex) {
-			err.print("rimebook " + name() + ": " + ex.getMessage() + "\n" + usage());
-		}
 		catch (InputException | TabulationException ex) {
 			err.print(ex.getMessage() + "\n");
+			return CommandLine.REFUSED;
 		}
-		return CommandLine.REFUSED;
 	}
 
 }

@@ -18,8 +18,8 @@ final class PlacementExplanation {
 	private PlacementExplanation() {
 	}
 
-	static Tabulated of(List<String> args) {
-		Arguments arguments = SegmentRequest.arguments(args, ExplainedEntries.OPTIONS);
+	static Tabulated of(Arguments typed) {
+		Arguments arguments = SegmentRequest.checked(typed, ExplainedEntries.OPTIONS);
 		ExplainedEntries asked = ExplainedEntries.of(arguments);
 		SegmentRequest request = SegmentRequest.of(arguments);
 		SegmentRequest.Placed placed = request.place();

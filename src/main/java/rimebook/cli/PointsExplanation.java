@@ -3,7 +3,6 @@ package rimebook.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 
 import rimebook.tabulation.TabulationException;
@@ -17,8 +16,8 @@ final class PointsExplanation {
 	private PointsExplanation() {
 	}
 
-	static Tabulated of(List<String> args) {
-		Arguments arguments = PointsRequest.arguments(args, ExplainedEntries.OPTIONS, Set.of());
+	static Tabulated of(Arguments typed) {
+		Arguments arguments = PointsRequest.checked(typed, ExplainedEntries.OPTIONS);
 		ExplainedEntries asked = ExplainedEntries.of(arguments);
 		PointsRequest request = PointsRequest.of(arguments);
 		PointsSheets sheets = PointsSheets.read(request.files());

@@ -6,13 +6,13 @@ import java.util.Set;
 /** Names of the files of a segment under points judging. */
 record PointsFiles(String elements, String components, Optional<String> deductions, String values) {
 
-	private static final String ELEMENTS = "--elements";
+	static final String ELEMENTS = "--elements";
 
-	private static final String COMPONENTS = "--components";
+	static final String COMPONENTS = "--components";
 
-	private static final String DEDUCTIONS = "--deductions";
+	static final String DEDUCTIONS = "--deductions";
 
-	private static final String VALUES = "--values";
+	static final String VALUES = "--values";
 
 	static final Set<String> OPTIONS = Set.of(ELEMENTS, COMPONENTS, DEDUCTIONS, VALUES);
 

@@ -19,31 +19,25 @@ record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, 
 
 	private static final String SEGMENT = "--segment";
 
-	private static final String DETAIL = "--detail";
+	static final String DETAIL = "--detail";
 
 	private static final String BESIDE = " beside '--method points'";
 
-	/** Return whether the first method named is this one. */
-	static boolean isMeantBy(List<String> args) {
-		int method = args.indexOf(METHOD);
-		return args.contains(METHOD + "=" + POINTS)
-				|| (method >= 0 && method + 1 < args.size() && args.get(method + 1).equals(POINTS));
-	}
-
-	static PointsRequest of(List<String> args) {
-		return of(arguments(args, Set.of(OutputFormat.OPTION), Set.of(DETAIL)));
+	/** Return whether the method named is this one. */
+	static boolean isMeantBy(Arguments typed) {
+		return typed.option(METHOD).filter(POINTS::equals).isPresent();
 	}
 
 	/**
-	 * Take the arguments apart.
-	 * @param more options beside those that name the files and the segment
-	 * @param switches options without a value
+	 * The arguments, if there are no options but those that name the files and the
+	 * segment, and nothing else.
+	 * @param more other options that there are
 	 */
-	static Arguments arguments(List<String> args, Set<String> more, Set<String> switches) {
-		Set<String> known = new HashSet<>(PointsFiles.OPTIONS);
-		known.addAll(Set.of(METHOD, SEGMENT));
-		known.addAll(more);
-		Arguments arguments = new Arguments(args, known, switches, BESIDE);
+	static Arguments checked(Arguments typed, Set<String> more) {
+		Set<String> allowed = new HashSet<>(PointsFiles.OPTIONS);
+		allowed.addAll(Set.of(METHOD, SEGMENT));
+		allowed.addAll(more);
+		Arguments arguments = typed.within(allowed, BESIDE);
 		if (!arguments.rest().isEmpty()) {
 			throw new UsageException("'" + arguments.rest().get(0) + "' is one file too many" + BESIDE);
 		}

@@ -22,16 +22,16 @@ import rimebook.tabulation.possible.StillPossible;
  */
 record PossibleRequest(SegmentRequest segment, Optional<String> earlier, CombinationRules rules, int needs) {
 
-	private static final String EARLIER = "--earlier";
+	static final String EARLIER = "--earlier";
 
-	private static final String NEEDS = "--needs";
+	static final String NEEDS = "--needs";
 
 	private static final Set<String> OF_EVENT = Set.of(CombineRequest.FACTORS, CombineRequest.INCOMPLETE, NEEDS);
 
 	private static final Pattern COUNT = Pattern.compile("\\d{1,3}");
 
-	static PossibleRequest of(List<String> args) {
-		Arguments arguments = SegmentRequest.arguments(args,
+	static PossibleRequest of(Arguments typed) {
+		Arguments arguments = SegmentRequest.checked(typed,
 				Set.of(OutputFormat.OPTION, EARLIER, CombineRequest.FACTORS, CombineRequest.INCOMPLETE, NEEDS));
 		Optional<String> earlier = arguments.option(EARLIER);
 		if (earlier.isEmpty()) {

@@ -23,33 +23,29 @@ import rimebook.tabulation.SharedOrdinals;
 record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> segment,
 		Optional<SharedOrdinals> sharedOrdinals, OutputFormat format) {
 
-	private static final String METHOD = "--method";
+	static final String METHOD = "--method";
 
-	private static final String SEGMENT = "--segment";
+	static final String SEGMENT = "--segment";
 
-	private static final String SHARED_ORDINALS = "--shared-ordinals";
+	static final String SHARED_ORDINALS = "--shared-ordinals";
 
-	private static final String EQUAL_JUDGES = "--equal-judges";
+	static final String EQUAL_JUDGES = "--equal-judges";
 
-	private static final String EVEN_PANEL = "--even-panel";
+	static final String EVEN_PANEL = "--even-panel";
 
 	/** Points are read from other files, by {@link PointsRequest}. */
 	private static final Map<String, Optional<PlacementMethod>> METHODS = Map.of("majority",
 			Optional.of(PlacementMethod.MAJORITY), "one-by-one", Optional.of(PlacementMethod.ONE_BY_ONE),
 			PointsRequest.POINTS, Optional.empty());
 
-	static SegmentRequest of(List<String> args) {
-		return of(arguments(args, Set.of(OutputFormat.OPTION)));
-	}
-
 	/**
-	 * Take the arguments apart.
-	 * @param more options beside those that say how places are made
+	 * The arguments, if there are no options but those that say how places are made.
+	 * @param more other options that there are
 	 */
-	static Arguments arguments(List<String> args, Set<String> more) {
-		Set<String> known = new HashSet<>(Set.of(METHOD, SEGMENT, SHARED_ORDINALS, EQUAL_JUDGES, EVEN_PANEL));
-		known.addAll(more);
-		return new Arguments(args, known);
+	static Arguments checked(Arguments typed, Set<String> more) {
+		Set<String> allowed = new HashSet<>(Set.of(METHOD, SEGMENT, SHARED_ORDINALS, EQUAL_JUDGES, EVEN_PANEL));
+		allowed.addAll(more);
+		return typed.within(allowed, "");
 	}
 
 	static SegmentRequest of(Arguments arguments) {

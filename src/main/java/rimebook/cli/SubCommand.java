@@ -1,7 +1,8 @@
 package rimebook.cli;
 
 import java.io.PrintStream;
-import java.util.List;
+
+import picocli.CommandLine.Model.CommandSpec;
 
 /** One command of the jar. */
 interface SubCommand {
@@ -9,20 +10,18 @@ interface SubCommand {
 	/** The word that calls it. */
 	String name();
 
-	/** What it does, in one line. */
-	String summary();
-
-	/** How it is used, which {@code --help} and {@code -h} print. */
-	String usage();
+	/** What it does and which options it has; a new description each time. */
+	CommandSpec spec();
 
 	/**
 	 * Do it.
-	 * @param args the arguments behind the name
+	 * @param typed the arguments behind the name
 	 * @param out results only
 	 * @param err notes and refusals
 	 * @return {@link CommandLine#DONE}, {@link CommandLine#BROKEN} or
 	 * {@link CommandLine#REFUSED}
+	 * @throws UsageException for arguments that cannot be understood
 	 */
-	int run(List<String> args, PrintStream out, PrintStream err);
+	int run(Arguments typed, PrintStream out, PrintStream err);
 
 }

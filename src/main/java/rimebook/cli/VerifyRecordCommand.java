@@ -4,9 +4,10 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+
+import picocli.CommandLine.Model.CommandSpec;
 
 import rimebook.audit.ChainCheck;
 import rimebook.audit.ExpectedHead;
@@ -26,9 +27,9 @@ final class VerifyRecordCommand implements SubCommand {
 	/** No such table, as H2 and PostgreSQL say it. */
 	private static final Set<String> NO_RECORD = Set.of("42S02", "42S04", "42P01");
 
-	private static final String USAGE = """
-			usage: java -jar rimebook.jar verify-record [options]
+	private static final String SYNOPSIS = "java -jar rimebook.jar verify-record [options]";
 
+	private static final String DESCRIPTION = """
 			Reads the record from its first line to its last and says whether every line follows from
 			the one before it; then compares what is stored with what the lines tell of it: the
 			SHA-256 of the body of each published version, who signed, and the cards, called elements,
@@ -41,16 +42,11 @@ final class VerifyRecordCommand implements SubCommand {
 			--expect-head. Performances and corrections from before lines attested them are counted
 			and not compared; entries, panels and accounts are not compared at all.
 
-			Without options it reads the database that the service would use.
-			  --expect-head HEAD   the head as it was kept, or its first 12 digits or more; it has to be
-			                       that of a line, which may have others after it
-			  --url URL            JDBC address, or SPRING_DATASOURCE_URL
-			  --user NAME          or SPRING_DATASOURCE_USERNAME
-			  --password PASSWORD  or SPRING_DATASOURCE_PASSWORD, which others cannot see
-
 			An H2 file can be read while no Rimebook runs on it; the page "Record" of a running one
 			has a button that does the same.
 			""";
+
+	private static final Set<String> ALLOWED = Set.of("--url", "--user", "--password", EXPECT_HEAD);
 
 	@Override
 	public String name() {
@@ -58,37 +54,38 @@ final class VerifyRecordCommand implements SubCommand {
 	}
 
 	@Override
-	public String summary() {
-		return "tells whether the record is as it was written, and what is stored as it tells";
+	public CommandSpec spec() {
+		return Options
+			.command(name(), SYNOPSIS, "tells whether the record is as it was written, and what is stored as it tells",
+					DESCRIPTION)
+			.addArgGroup(Options.group("Without options it reads the database that the service would use.",
+					Options.value(EXPECT_HEAD, "HEAD",
+							"the head as it was kept, or its first 12 digits or more; it has to be that of a line, "
+									+ "which may have others after it"),
+					Options.value("--url", "URL", "JDBC address, or SPRING_DATASOURCE_URL"),
+					Options.value("--user", "NAME", "or SPRING_DATASOURCE_USERNAME"),
+					Options.value("--password", "PASSWORD", "or SPRING_DATASOURCE_PASSWORD, which others cannot see"),
+					Options.help()));
 	}
 
 	@Override
-	public String usage() {
-		return USAGE;
-	}
-
-	@Override
-	public int run(List<String> args, PrintStream out, PrintStream err) {
+	public int run(Arguments typed, PrintStream out, PrintStream err) {
 		try {
-			Arguments typed = typed(args);
+			check(typed);
 			return check(DatabaseAddress.of(typed, System.getenv(), Path.of("")), head(typed), out) ? CommandLine.DONE
 					: CommandLine.BROKEN;
 		}
-		catch (UsageException ex) {
-			err.print("rimebook verify-record: " + ex.getMessage() + "\n" + USAGE);
-		}
 		catch (InputException ex) {
 			err.print(ex.getMessage() + "\n");
+			return CommandLine.REFUSED;
 		}
-		return CommandLine.REFUSED;
 	}
 
-	private static Arguments typed(List<String> args) {
-		Arguments typed = new Arguments(args, Set.of("--url", "--user", "--password", EXPECT_HEAD));
+	private static void check(Arguments typed) {
+		typed.within(ALLOWED, "");
 		if (!typed.rest().isEmpty()) {
 			throw new UsageException("there is nothing to do with '" + typed.rest().get(0) + "'");
 		}
-		return typed;
 	}
 
 	/** As it was kept, with the dots of a shortened one; empty if none is expected. */

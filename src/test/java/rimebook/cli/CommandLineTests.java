@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.Model.CommandSpec;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -41,7 +42,7 @@ class CommandLineTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record" })
+	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "completion" })
 	void everyCommandTellsItsUsageByEitherOption(String command) {
 		CliRun run = CliRun.of(command, "-h");
 		assertThat(run.status()).isZero();
@@ -80,6 +81,24 @@ class CommandLineTests {
 			.startsWith("rimebook: there is no command 'tabulat'\nusage: java -jar rimebook.jar COMMAND");
 	}
 
+	@Test
+	void aShellCompletesCommandsOptionsAndWords() {
+		CliRun run = CliRun.of("completion");
+		assertThat(run.status()).isZero();
+		assertThat(run.err()).isEmpty();
+		assertThat(run.out()).startsWith("#!").contains("verify-record", "--shared-ordinals", "one-by-one");
+		assertThat(CliRun.of("completion", "zsh").err())
+			.startsWith("rimebook completion: there is nothing to do with 'zsh'\nusage: ");
+	}
+
+	@Test
+	void aFileMayHaveANameThatLooksLikeAnOptionOrAList() {
+		assertThat(CliRun.of("tabulate", "--method", "majority", "--", "-x.csv"))
+			.isEqualTo(new CliRun(2, "", "-x.csv: there is no such file\n"));
+		assertThat(CliRun.of("tabulate", "--method", "majority", "@" + CliRun.file("ordinals.csv")).err())
+			.endsWith("ordinals.csv: there is no such file\n");
+	}
+
 	private static final class FullDisk extends OutputStream {
 
 		@Override
@@ -97,17 +116,12 @@ class CommandLineTests {
 		}
 
 		@Override
-		public String summary() {
-			return "asks for more than there is";
+		public CommandSpec spec() {
+			return CommandSpec.create().name(name());
 		}
 
 		@Override
-		public String usage() {
-			return "usage";
-		}
-
-		@Override
-		public int run(List<String> args, PrintStream out, PrintStream err) {
+		public int run(Arguments typed, PrintStream out, PrintStream err) {
 			throw new OutOfMemoryError("Java heap space");
 		}
 

@@ -214,7 +214,7 @@ class PointsCommandTests {
 					--method points extra                                             | 'extra' is one file too many beside '--method points'
 					--method points --even-panel allow                                | there is no option '--even-panel' beside '--method points'
 					--method points --detail --detail                                 | option '--detail' is given twice
-					--method points --detail=yes                                      | there is no option '--detail' beside '--method points'
+					--method points --detail=yes                                      | option '--detail' should be specified without 'yes' parameter
 					--method points --segment long --elements e --components c --values v | option '--segment' is 'long'; expected free or short
 					--method points --method majority                                 | option '--method' is given twice
 					""")

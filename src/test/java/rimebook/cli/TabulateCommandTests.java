@@ -325,7 +325,7 @@ class TabulateCommandTests {
 		assertThat(run.err()).isEmpty();
 		assertThat(run.out()).contains("--method majority|one-by-one", "--segment short|free", "--shared-ordinals",
 				"--equal-judges", "--even-panel", "--combine FILE.csv", "--factors", "--incomplete",
-				"--format csv|text");
+				"--format=csv|text");
 	}
 
 	/** Run on a file with this content, called FILE in what comes back. */

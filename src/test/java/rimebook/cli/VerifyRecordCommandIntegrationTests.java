@@ -119,8 +119,7 @@ class VerifyRecordCommandIntegrationTests {
 	}
 
 	private DatabaseAddress address(List<String> args, Map<String, String> environment) {
-		return DatabaseAddress.of(new Arguments(args, Set.of("--url", "--user", "--password")), environment,
-				this.directory);
+		return DatabaseAddress.of(Arguments.of(new VerifyRecordCommand().spec(), args), environment, this.directory);
 	}
 
 	/** Within one process H2 shares what is open; two processes exclude each other. */
