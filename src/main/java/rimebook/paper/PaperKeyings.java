@@ -20,10 +20,12 @@ public class PaperKeyings {
 		this.keyings = keyings;
 	}
 
+	/** Tell whether anything was keyed in for a performance. */
 	public boolean any(PerformanceId performance) {
 		return this.keyings.existsByPerformance(performance.value());
 	}
 
+	/** What was keyed in for a performance. */
 	public OfPerformance of(PerformanceId performance) {
 		return new OfPerformance(this.keyings.findByPerformanceOrderByNumber(performance.value())
 			.stream()
@@ -33,6 +35,7 @@ public class PaperKeyings {
 	/** The keyings of one performance by seat. */
 	public record OfPerformance(Map<SeatId, List<CardKeying>> bySeat) {
 
+		/** How far a seat’s card has come, with the card that was received of it. */
 		public PaperState state(SeatId seat, @Nullable HeldCard card) {
 			return PaperState.of(of(seat), card);
 		}

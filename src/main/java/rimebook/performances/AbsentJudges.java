@@ -8,7 +8,6 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
@@ -36,8 +35,6 @@ public class AbsentJudges {
 
 	private final SkatingClock clocks;
 
-	private final Competitions competitions;
-
 	private final Ids ids;
 
 	private final Clock clock;
@@ -45,13 +42,12 @@ public class AbsentJudges {
 	private final ApplicationEventPublisher events;
 
 	AbsentJudges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
-			SkatingClock clocks, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			SkatingClock clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.segments = segments;
 		this.panels = panels;
 		this.changes = changes;
 		this.books = books;
 		this.clocks = clocks;
-		this.competitions = competitions;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -114,13 +110,13 @@ public class AbsentJudges {
 	private void leaveOut(List<SeatView> absent, CountingPanel panel, Performance performance, String rule, String why,
 			Actor actor) {
 		SegmentId segment = performance.segment();
-		boolean points = this.competitions.eventOf(segment).isJudgedByPoints();
+		boolean oneCard = this.books.of(segment).allowsAbsentCard();
 		int sequence = PanelChanges.next(panel);
 		for (SeatView seat : absent) {
-			// In points judging one card is absent, whoever's it is; else the whole seat.
-			SeatView about = points ? seat : panel.replacedBy(seat.id()).orElse(seat);
+			// One card is absent, whoever's it is; else the whole seat is left out.
+			SeatView about = oneCard ? seat : panel.replacedBy(seat.id()).orElse(seat);
 			this.changes.save(new PanelChange(this.ids.next(), segment, sequence,
-					points ? PanelChangeKind.EXCUSED : PanelChangeKind.LEFT_OUT, about.id(), why, actor,
+					oneCard ? PanelChangeKind.EXCUSED : PanelChangeKind.LEFT_OUT, about.id(), why, actor,
 					this.clock.instant())
 				.about(performance.id(), rule));
 			sequence++;

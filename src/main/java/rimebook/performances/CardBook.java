@@ -52,6 +52,12 @@ public interface CardBook {
 	 */
 	List<CorrectedCard> corrected(SeatId seat);
 
+	/**
+	 * Tell whether one card may be absent by itself; where a panel is never mixed, the
+	 * whole seat is left out instead.
+	 */
+	boolean allowsAbsentCard();
+
 	/** Refuse to close while something is missing. */
 	default void requireComplete(PerformanceView performance) {
 		List<String> missing = missing(performance);

@@ -21,6 +21,7 @@ public class CardBooks {
 		this.books = books;
 	}
 
+	/** The cards of a segment. */
 	public CardBook of(SegmentId segment) {
 		return of(this.competitions.eventOf(segment));
 	}

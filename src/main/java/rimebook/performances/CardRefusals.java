@@ -25,6 +25,7 @@ public final class CardRefusals {
 				: new ConflictException(code, sentence);
 	}
 
+	/** Refuse a change that the seat has sent already; it gets the card that counts. */
 	public static ConflictException sequenceTaken(int newest, Object received) {
 		return ConflictException.instead("card-sequence-taken",
 				"For this seat a card was received meanwhile as change " + newest
@@ -32,6 +33,7 @@ public final class CardRefusals {
 				received);
 	}
 
+	/** Refuse a card that was given to a list of called elements that never was. */
 	public static RuleViolationException listUnknown(int sequence, int newest) {
 		return new RuleViolationException("list-unknown", "listSequence", "The field 'listSequence' is " + sequence
 				+ "; the list of called elements has the versions 1 to " + newest + ".");

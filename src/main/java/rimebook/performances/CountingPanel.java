@@ -81,6 +81,7 @@ public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, L
 		return this.changes.stream().filter(about).reduce((older, newer) -> newer).orElse(null);
 	}
 
+	/** The judge of that seat; empty for the substitute’s. */
 	public Optional<SeatView> judge(SeatId id) {
 		return this.judges.stream().filter((judge) -> judge.id().equals(id)).findFirst();
 	}

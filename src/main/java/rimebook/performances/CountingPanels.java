@@ -33,6 +33,7 @@ public class CountingPanels {
 		this.competitions = competitions;
 	}
 
+	/** Whose cards count in a segment. */
 	public CountingPanel of(SegmentId segment) {
 		return of(this.competitions.eventOf(segment), segment);
 	}

@@ -44,6 +44,7 @@ public abstract class PerformanceLine implements Persistable<UUID> {
 		return this.fresh;
 	}
 
+	/** The performance that the line is about. */
 	public UUID performance() {
 		return this.performance;
 	}

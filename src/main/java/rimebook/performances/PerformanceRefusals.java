@@ -96,6 +96,7 @@ public final class PerformanceRefusals {
 				"The cards cannot be closed yet. Still missing: " + String.join(", ", labels) + ".");
 	}
 
+	/** A status in the words of a sentence: "on the ice". */
 	public static String words(PerformanceStatus status) {
 		return switch (status) {
 			case ON_ICE -> "on the ice";

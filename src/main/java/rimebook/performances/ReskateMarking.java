@@ -15,6 +15,7 @@ public enum ReskateMarking {
 		this.words = words;
 	}
 
+	/** What is marked, as the panel is told. */
 	public String words() {
 		return this.words;
 	}

@@ -80,6 +80,11 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
+	public boolean allowsAbsentCard() {
+		return false;
+	}
+
+	@Override
 	public boolean anySentFor(PerformanceId performance) {
 		return this.submissions.existsByPerformance(performance.value()) || this.keyings.any(performance);
 	}

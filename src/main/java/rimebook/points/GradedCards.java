@@ -53,6 +53,11 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
+	public boolean allowsAbsentCard() {
+		return true;
+	}
+
+	@Override
 	public boolean anySentFor(PerformanceId performance) {
 		return this.book.anySentFor(performance) || this.keyings.any(performance);
 	}

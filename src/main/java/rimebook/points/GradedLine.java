@@ -14,7 +14,7 @@ import rimebook.tabulation.points.Points;
  * A line of a paper card of points judging: the grade of an element, a whole number from
  * minus to plus the greatest, or the mark of a component, 0.25 to 10.00 in quarters.
  */
-public record GradedLine(String key, String kind, int number, String name, int most) implements CardLine {
+record GradedLine(String key, String kind, int number, String name, int most) implements CardLine {
 
 	private static final String GRADE = "GRADE";
 
@@ -24,11 +24,11 @@ public record GradedLine(String key, String kind, int number, String name, int m
 
 	private static final String OF_COMPONENTS = "component:";
 
-	public static GradedLine of(CalledElement element, int most) {
+	static GradedLine of(CalledElement element, int most) {
 		return new GradedLine(OF_GRADES + element.id(), GRADE, element.number(), element.code(), most);
 	}
 
-	public static GradedLine ofComponent(String name) {
+	static GradedLine ofComponent(String name) {
 		return new GradedLine(OF_COMPONENTS + name, COMPONENT, 0, name, 0);
 	}
 

@@ -28,6 +28,7 @@ public class PointsTasks {
 		this.entries = entries;
 	}
 
+	/** What a seat has to give a performance, and what it has given. */
 	public PointsTask of(PerformanceView performance, SeatId seat) {
 		PointsRules rules = this.book.ruleSet(performance.segment());
 		CalledLists lists = this.book.lists(performance.id());

@@ -14,6 +14,7 @@ import rimebook.tabulation.points.PointsRules;
  */
 public record DeductionRow(String words, String notedBy, String time) {
 
+	/** As it was noted, by the rules of its segment and the clock of its rink. */
 	public static DeductionRow of(NotedDeduction noted, PointsRules rules, RinkClock rink) {
 		return new DeductionRow(
 				rules.deduction(noted.item()).map((rule) -> words(rule, noted.count())).orElse(noted.item()),
@@ -26,6 +27,7 @@ public record DeductionRow(String words, String notedBy, String time) {
 		return new Choice(rule.item(), rule.name() + " (" + rule.unit() + known + ")");
 	}
 
+	/** As on the sheet: "Fall: -2.00 (2)". */
 	public static String words(DeductionRule rule, int count) {
 		return rule.name() + ": -" + rule.points(count) + ((count == 1) ? "" : " (" + count + ")");
 	}

@@ -28,6 +28,7 @@ public class RunningSegments {
 		this.run = run;
 	}
 
+	/** All segments of the running competitions. */
 	public List<Day> days() {
 		return days((event) -> true);
 	}

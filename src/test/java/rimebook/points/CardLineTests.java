@@ -1,4 +1,4 @@
-package rimebook.paper;
+package rimebook.points;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,9 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import rimebook.paper.CardLine;
 import rimebook.placement.MarkLine;
-import rimebook.points.CalledElement;
-import rimebook.points.GradedLine;
 import rimebook.tabulation.points.ElementWorth;
 
 class CardLineTests {
