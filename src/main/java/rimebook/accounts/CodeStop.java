@@ -35,7 +35,8 @@ class CodeStop {
 	private String freedBy = "";
 
 	/** For Hibernate. */
-	@SuppressWarnings("NullAway")
+	// Hibernate fills the fields.
+	@SuppressWarnings("NullAway.Init")
 	protected CodeStop() {
 	}
 

@@ -51,7 +51,7 @@ class FormerPasswords {
 	private List<String> digests(PersonId person) {
 		return this.database.sql("select password_hash from former_password where person_id = ? order by number")
 			.param(person.value())
-			.query(String.class)
+			.query((row, number) -> row.getString(1))
 			.list();
 	}
 

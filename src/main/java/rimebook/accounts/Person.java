@@ -50,7 +50,8 @@ class Person {
 	private Set<Role> roles = new HashSet<>();
 
 	/** For Hibernate. */
-	@SuppressWarnings("NullAway")
+	// Hibernate fills the fields.
+	@SuppressWarnings("NullAway.Init")
 	protected Person() {
 	}
 

@@ -50,7 +50,8 @@ class SeatCode {
 	private boolean askedRefused;
 
 	/** For Hibernate. */
-	@SuppressWarnings("NullAway")
+	// Hibernate fills the fields.
+	@SuppressWarnings("NullAway.Init")
 	protected SeatCode() {
 	}
 

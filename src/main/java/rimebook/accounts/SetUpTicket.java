@@ -30,7 +30,8 @@ class SetUpTicket {
 	private @Nullable Instant usedAt;
 
 	/** For Hibernate. */
-	@SuppressWarnings("NullAway")
+	// Hibernate fills the fields.
+	@SuppressWarnings("NullAway.Init")
 	protected SetUpTicket() {
 	}
 

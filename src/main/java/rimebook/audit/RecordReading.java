@@ -43,7 +43,7 @@ public class RecordReading {
 	@Transactional(readOnly = true)
 	public List<String> subjects() {
 		return this.database.sql("select distinct subject from record_line order by subject")
-			.query(String.class)
+			.query((row, number) -> row.getString(1))
 			.list();
 	}
 

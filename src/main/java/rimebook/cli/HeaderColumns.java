@@ -74,7 +74,7 @@ final class HeaderColumns {
 	}
 
 	int entry() {
-		return this.used.get(ENTRY);
+		return required(ENTRY);
 	}
 
 	/** Return where a column is that must be there. */

@@ -39,10 +39,12 @@ class Competition {
 	@Enumerated(EnumType.STRING)
 	private CompetitionState state = CompetitionState.PLANNED;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Competition() {
 	}
 
+	// Hibernate counts the versions.
 	@SuppressWarnings("NullAway.Init")
 	Competition(UUID id, String slug, DraftCompetition facts) {
 		this.id = id;

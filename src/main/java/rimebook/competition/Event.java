@@ -62,10 +62,12 @@ class Event {
 	@OrderBy("position")
 	private List<Segment> segments = new ArrayList<>();
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Event() {
 	}
 
+	// Hibernate counts the versions; whoever makes one writes the rest at once.
 	@SuppressWarnings("NullAway.Init")
 	Event(UUID id, CompetitionId competition, int position, String slug) {
 		this.id = id;

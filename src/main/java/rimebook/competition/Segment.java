@@ -47,10 +47,12 @@ class Segment {
 
 	private @Nullable Instant cancelledAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Segment() {
 	}
 
+	// Hibernate counts the versions; whoever makes one writes the rest at once.
 	@SuppressWarnings("NullAway.Init")
 	Segment(UUID id, Event event) {
 		this.id = id;

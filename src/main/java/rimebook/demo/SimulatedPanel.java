@@ -120,7 +120,7 @@ class SimulatedPanel {
 	}
 
 	private PerformanceView call(StandView view) {
-		PerformanceView next = view.next().performance();
+		PerformanceView next = Objects.requireNonNull(view.next()).performance();
 		this.run.call(next.id(), next.version(), DemoCrew.REFEREE);
 		return this.run.performance(next.id());
 	}

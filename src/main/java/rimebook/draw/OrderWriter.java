@@ -3,6 +3,7 @@ package rimebook.draw;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -74,7 +75,7 @@ class OrderWriter {
 			.collect(Collectors.toMap((starter) -> starter.entry().id(), Function.identity()));
 		return order.starts()
 			.stream()
-			.map((start) -> start.number() + " " + starters.get(start.entry()).inWords())
+			.map((start) -> start.number() + " " + Objects.requireNonNull(starters.get(start.entry())).inWords())
 			.collect(Collectors.joining("; ", "%s, order %d, seed %s, groups of at most %d: ".formatted(segment.name(),
 					order.number(), order.seed(), order.groupMaximum()), ""));
 	}

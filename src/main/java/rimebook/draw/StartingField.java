@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -68,8 +69,8 @@ class StartingField {
 		return this.standing.getObject()
 			.standingBefore(segment)
 			.stream()
-			.filter((ranked) -> entered.containsKey(ranked.entry()))
-			.map((ranked) -> new Starter(entered.get(ranked.entry()), ranked.place()))
+			.flatMap((ranked) -> Stream.ofNullable(entered.get(ranked.entry()))
+				.map((entry) -> new Starter(entry, ranked.place())))
 			.toList();
 	}
 

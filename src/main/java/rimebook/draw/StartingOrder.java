@@ -47,6 +47,7 @@ class StartingOrder {
 	@OrderBy("number")
 	private List<StartPosition> starts = new ArrayList<>();
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected StartingOrder() {
 	}

@@ -23,10 +23,12 @@ class Club {
 
 	private String town;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Club() {
 	}
 
+	// Hibernate counts the versions.
 	@SuppressWarnings("NullAway.Init")
 	Club(UUID id, String name, String town) {
 		this.id = id;

@@ -40,11 +40,13 @@ class Entry {
 
 	private String withdrawnReason;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Entry() {
 	}
 
 	/** An entry that {@link #enter} has still to make good. */
+	// Hibernate counts the versions; whoever makes one enters the team at once.
 	@SuppressWarnings("NullAway.Init")
 	Entry(UUID id, EventId event, Team team) {
 		this.id = id;

@@ -29,7 +29,7 @@ final class KnownTeams {
 	void add(String club, String town, String team) {
 		String known = club(club);
 		add(known, town);
-		this.teams.get(known).add(team(known, team));
+		this.teams.computeIfAbsent(known, (fresh) -> ListedNames.ofTeams(List.of())).add(team(known, team));
 	}
 
 	private void add(String club, String town) {

@@ -29,10 +29,12 @@ class PlannedProgramme {
 
 	private String codes = "";
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PlannedProgramme() {
 	}
 
+	// Hibernate counts the versions.
 	@SuppressWarnings("NullAway.Init")
 	PlannedProgramme(UUID id, EntryId entry, SegmentId segment) {
 		this.id = id;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 import rimebook.competition.EventId;
@@ -67,20 +68,21 @@ final class RowCheck {
 		return row.as(club, this.known.town(club).orElse(row.town()), this.known.team(club, row.team()));
 	}
 
-	/** The event of that name. */
+	/** The event of that name, which a good row has. */
 	EventView event(String name) {
-		return this.events.get(key(name));
+		return Objects.requireNonNull(this.events.get(key(name)));
 	}
 
 	private void event(String name, List<RowProblem> problems) {
-		EventView event = event(name);
+		EventView event = this.events.get(key(name));
+		String shut = (event != null) ? this.shutEvents.get(event.id()) : null;
 		if (event == null) {
 			problems.add(new RowProblem("event",
 					name.isEmpty() ? "The event is missing." : "There is no event '" + shown(name) + "'.",
 					"One of: " + names() + "."));
 		}
-		else if (this.shutEvents.containsKey(event.id())) {
-			problems.add(new RowProblem("event", this.shutEvents.get(event.id()), "Set this row aside."));
+		else if (shut != null) {
+			problems.add(new RowProblem("event", shut, "Set this row aside."));
 		}
 	}
 

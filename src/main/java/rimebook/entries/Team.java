@@ -27,10 +27,12 @@ class Team {
 
 	private String spokenAs = "";
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Team() {
 	}
 
+	// Hibernate counts the versions.
 	@SuppressWarnings("NullAway.Init")
 	Team(UUID id, Club club, String name) {
 		this.id = id;

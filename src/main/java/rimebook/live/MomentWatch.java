@@ -112,8 +112,8 @@ class MomentWatch {
 		private @Nullable Moment known(Instant now) {
 			Seen last = this.seen;
 			Instant lately = now.minus(MomentWatch.this.settings.look().multipliedBy(2));
-			boolean holds = last != null && last.nudges() == MomentWatch.this.nudges.get() && last.at().isAfter(lately);
-			return holds ? last.moment() : null;
+			return (last != null && last.nudges() == MomentWatch.this.nudges.get() && last.at().isAfter(lately))
+					? last.moment() : null;
 		}
 
 		/**

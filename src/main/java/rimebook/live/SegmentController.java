@@ -2,6 +2,7 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 import jakarta.servlet.http.HttpServletRequest;
@@ -65,7 +66,7 @@ class SegmentController {
 	void version(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			@PathVariable int number, HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, new Address(competition, event, segment), "live/version", (visit) -> {
-			SegmentFacts facts = (SegmentFacts) visit.model().get("facts");
+			SegmentFacts facts = facts(visit);
 			ResultVersion version = this.standings.version(facts.segment().id(), number)
 				.orElseThrow(() -> NotFoundException.of("version", number));
 			return withVersions(visit).with("table", StandingTable.of(version))
@@ -73,8 +74,13 @@ class SegmentController {
 		});
 	}
 
+	/** What the page of a segment always has, see {@link #answer}. */
+	private static SegmentFacts facts(Visit visit) {
+		return (SegmentFacts) Objects.requireNonNull(visit.model().get("facts"));
+	}
+
 	private Visit withVersions(Visit visit) {
-		SegmentView segment = ((SegmentFacts) visit.model().get("facts")).segment();
+		SegmentView segment = facts(visit).segment();
 		return visit.with("versions", this.standings.versions(segment.id()));
 	}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -67,8 +68,7 @@ class SegmentReader {
 		Map<String, Start.Mark> marks = marks(result, version);
 		return order.starts()
 			.stream()
-			.filter((start) -> teams.containsKey(start.entry()))
-			.map((start) -> start(start, teams.get(start.entry()), marks))
+			.flatMap((start) -> Stream.ofNullable(teams.get(start.entry())).map((entry) -> start(start, entry, marks)))
 			.toList();
 	}
 

@@ -28,6 +28,7 @@ class Interest {
 
 	private @Nullable LocalDate lastDay;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Interest() {
 	}

@@ -23,11 +23,11 @@ class Official {
 
 	private String qualification;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Official() {
 	}
 
-	@SuppressWarnings("NullAway.Init")
 	Official(UUID id, DraftOfficial facts) {
 		this.id = id;
 		write(facts);

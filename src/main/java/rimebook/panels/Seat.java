@@ -40,6 +40,7 @@ class Seat {
 
 	private @Nullable String overrideGrounds;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Seat() {
 	}

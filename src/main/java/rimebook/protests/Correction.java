@@ -81,6 +81,7 @@ class Correction {
 
 	private String decisionReason = "";
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Correction() {
 	}
@@ -118,7 +119,6 @@ class Correction {
 		this.newText = proposal.corrected().name();
 	}
 
-	@SuppressWarnings("NullAway.Init")
 	private Correction(UUID id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
 			@Nullable ProtestId protest, String reason, Actor by, Instant now) {
 		this.id = id;

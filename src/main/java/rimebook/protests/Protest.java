@@ -66,6 +66,7 @@ class Protest {
 
 	private @Nullable Instant decidedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Protest() {
 	}

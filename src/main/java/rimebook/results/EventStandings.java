@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -43,7 +44,7 @@ class EventStandings {
 			return this.points.ofEvent(competition, event, segments, field, before, last);
 		}
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
-		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		TeamNames.Teams teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
 		List<Standing.Row> rows = Combination.combine(rules(event), places(segments, field.statuses(segments)))
 			.rows()
@@ -95,7 +96,8 @@ class EventStandings {
 		}
 		return places.entrySet()
 			.stream()
-			.map((entry) -> new EntryPlaces(entry.getKey(), statuses.get(entry.getKey()), entry.getValue()))
+			.map((entry) -> new EntryPlaces(entry.getKey(), Objects.requireNonNull(statuses.get(entry.getKey())),
+					entry.getValue()))
 			.toList();
 	}
 
@@ -117,14 +119,14 @@ class EventStandings {
 		return places;
 	}
 
-	private static Standing.Row row(EventRow row, Map<String, TeamNames.Named> teams, Map<String, Integer> previous,
+	private static Standing.Row row(EventRow row, TeamNames.Teams teams, Map<String, Integer> previous,
 			EventField field) {
-		TeamNames.Named team = teams.get(row.entry());
+		TeamNames.Named team = teams.of(row.entry());
 		boolean waits = field.waits(row.entry(), row.status());
 		return new Standing.Row(waits ? null : row.place(), row.shared() && !waits, previous.get(row.entry()),
 				row.entry(), team.team(), team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(),
 				row.places(), row.total(),
-				field.why(row.entry(), row.status(), row.why((entry) -> teams.get(entry).team())));
+				field.why(row.entry(), row.status(), row.why((entry) -> teams.of(entry).team())));
 	}
 
 }

@@ -3,7 +3,6 @@ package rimebook.results;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -72,8 +71,8 @@ class Outlooks {
 	 */
 	@Nullable Outlook of(EventView event, SegmentView segment, List<ClosedPerformance> closed, List<EntryId> waiting,
 			@Nullable Standing before, List<@Nullable Standing> segments, EventField field) {
-		Map<String, TeamNames.Named> teams = this.names.of(event.id());
-		UnaryOperator<String> name = (entry) -> teams.get(entry).team();
+		TeamNames.Teams teams = this.names.of(event.id());
+		UnaryOperator<String> name = (entry) -> teams.of(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
 		Outlook outlook = event.isJudgedByPoints() ? new Outlook(List.of(),
 				scoresNeeded(event, segment, closed, toSkate, segments, field, name), List.of())

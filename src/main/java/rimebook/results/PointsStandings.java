@@ -49,13 +49,14 @@ class PointsStandings {
 	Standing ofSegment(CompetitionView competition, EventView event, SegmentView segment,
 			List<ClosedPerformance> closed, int starters, @Nullable Standing before) {
 		PointsRules rules = this.ruleSets.of(event);
-		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		TeamNames.Teams teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
 		List<Standing.Row> rows = tabulated(event, segment, closed).rows()
 			.stream()
-			.map((row) -> row(row, rules, teams, numbers.get(row.entry()), previous.get(row.entry())))
+			.map((row) -> row(row, rules, teams, Objects.requireNonNull(numbers.get(row.entry())),
+					previous.get(row.entry())))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
 				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(),
@@ -98,13 +99,13 @@ class PointsStandings {
 				: new Performance(entry, closed.status(), sheet.elements(), sheet.components(), sheet.deductions());
 	}
 
-	private static Standing.Row row(ScoredEntry row, PointsRules rules, Map<String, TeamNames.Named> teams,
-			int startNumber, @Nullable Integer previous) {
-		TeamNames.Named team = teams.get(row.entry());
+	private static Standing.Row row(ScoredEntry row, PointsRules rules, TeamNames.Teams teams, int startNumber,
+			@Nullable Integer previous) {
+		TeamNames.Named team = teams.of(row.entry());
 		PerformanceScore score = row.score();
 		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), startNumber,
 				row.status().name(), List.of(), List.of(), List.of(),
-				(score != null) ? score.total().hundredths() : null, row.why((entry) -> teams.get(entry).team()),
+				(score != null) ? score.total().hundredths() : null, row.why((entry) -> teams.of(entry).team()),
 				(score != null) ? new Scores(rules).of(score) : null, null);
 	}
 
@@ -112,7 +113,7 @@ class PointsStandings {
 	Standing ofEvent(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
 			@Nullable Standing before, Standing last) {
 		PointsRules rules = this.ruleSets.of(event);
-		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		TeamNames.Teams teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(before);
 		List<Standing.Row> rows = combined(rules, segments, field).rows()
 			.stream()
@@ -135,7 +136,8 @@ class PointsStandings {
 		}
 		return totals.entrySet()
 			.stream()
-			.map((entry) -> new EntryTotals(entry.getKey(), statuses.get(entry.getKey()), entry.getValue()))
+			.map((entry) -> new EntryTotals(entry.getKey(), Objects.requireNonNull(statuses.get(entry.getKey())),
+					entry.getValue()))
 			.toList();
 	}
 
@@ -153,9 +155,9 @@ class PointsStandings {
 		return totals;
 	}
 
-	private static Standing.Row row(PointsEventRow row, Map<String, TeamNames.Named> teams, @Nullable Integer previous,
+	private static Standing.Row row(PointsEventRow row, TeamNames.Teams teams, @Nullable Integer previous,
 			EventField field) {
-		TeamNames.Named team = teams.get(row.entry());
+		TeamNames.Named team = teams.of(row.entry());
 		List<@Nullable Integer> places = new ArrayList<>();
 		List<@Nullable Integer> totals = new ArrayList<>();
 		for (SegmentTotal segment : row.segments()) {
@@ -167,7 +169,7 @@ class PointsStandings {
 		return new Standing.Row(waits ? null : row.place(), row.shared() && !waits, previous, row.entry(), team.team(),
 				team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(), places,
 				started ? row.total().hundredths() : null,
-				field.why(row.entry(), row.status(), row.why((entry) -> teams.get(entry).team())), null, totals);
+				field.why(row.entry(), row.status(), row.why((entry) -> teams.of(entry).team())), null, totals);
 	}
 
 }

@@ -33,6 +33,7 @@ class PostingRow {
 
 	private Instant calculationUntil;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PostingRow() {
 	}

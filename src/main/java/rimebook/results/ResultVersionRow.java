@@ -45,6 +45,7 @@ class ResultVersionRow implements Persistable<UUID> {
 	@Transient
 	private boolean fresh;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected ResultVersionRow() {
 	}

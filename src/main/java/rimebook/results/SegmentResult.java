@@ -53,6 +53,7 @@ class SegmentResult {
 
 	private @Nullable Instant accountantSignedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected SegmentResult() {
 	}

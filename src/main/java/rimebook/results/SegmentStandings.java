@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
@@ -54,13 +55,13 @@ class SegmentStandings {
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentStandings::cards).toList());
-		Map<String, TeamNames.Named> teams = this.names.of(event.id());
+		TeamNames.Teams teams = this.names.of(event.id());
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
 		List<Standing.Row> rows = standing.rows()
 			.stream()
-			.map((row) -> row(row, figures(row, standing, rules), teams, numbers.get(row.entry()),
-					PreviousPlaces.of(before)))
+			.map((row) -> row(row, figures(row, standing, rules), teams,
+					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(before)))
 			.toList();
 		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
 				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), ClosedPerformance.started(closed),
@@ -71,12 +72,12 @@ class SegmentStandings {
 		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
 	}
 
-	private static Standing.Row row(PlacedEntry row, List<Standing.Figure> figures, Map<String, TeamNames.Named> teams,
+	private static Standing.Row row(PlacedEntry row, List<Standing.Figure> figures, TeamNames.Teams teams,
 			int startNumber, Map<String, Integer> previous) {
-		TeamNames.Named team = teams.get(row.entry());
+		TeamNames.Named team = teams.of(row.entry());
 		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
 				team.club(), startNumber, row.status().name(), cards(row), figures, List.of(), null,
-				row.why((entry) -> teams.get(entry).team()));
+				row.why((entry) -> teams.of(entry).team()));
 	}
 
 	private static List<Standing.Card> cards(PlacedEntry row) {

@@ -75,7 +75,7 @@ class StandingDrafts {
 			return compose(event, id, closed, toSkate, supposed);
 		}
 		catch (TabulationException ex) {
-			throw TabulationAnswer.of(ex, this.names.of(event.id()));
+			throw TabulationAnswer.of(ex, this.names.of(event.id()).byEntry());
 		}
 	}
 

@@ -20,6 +20,7 @@ abstract class Kept implements Persistable<UUID> {
 	@Transient
 	private boolean fresh;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Kept() {
 	}

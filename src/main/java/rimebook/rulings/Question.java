@@ -42,11 +42,11 @@ class Question extends Kept {
 
 	private Instant askedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Question() {
 	}
 
-	@SuppressWarnings("NullAway.Init")
 	Question(UUID id, CompetitionId competition, AskQuestion asked, String text, String askedBy, Actor actor,
 			Instant now) {
 		super(id);

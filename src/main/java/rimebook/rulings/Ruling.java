@@ -40,6 +40,7 @@ class Ruling extends Kept {
 
 	private Instant givenAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Ruling() {
 	}
@@ -48,7 +49,6 @@ class Ruling extends Kept {
 	 * Write a ruling.
 	 * @throws RuleViolationException naming the field that is missing or out of place
 	 */
-	@SuppressWarnings("NullAway.Init")
 	Ruling(UUID id, GiveRuling given, Actor actor, Instant now) {
 		super(id);
 		this.question = given.question().value();

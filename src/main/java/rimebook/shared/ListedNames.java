@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
-import java.util.function.Predicate;
 
 /**
  * Names that are known, in which another one is looked for in whatever form it was typed.
@@ -41,8 +41,9 @@ public final class ListedNames {
 	 */
 	public Optional<String> same(String typed) {
 		FoldedName folded = this.folding.apply(typed);
-		return listed(typed::equals).or(() -> listed((name) -> Name.compared(name).equals(Name.compared(typed))))
-			.or(() -> listed((name) -> this.names.get(name).isSameAs(folded)));
+		return listed((name, form) -> name.equals(typed))
+			.or(() -> listed((name, form) -> Name.compared(name).equals(Name.compared(typed))))
+			.or(() -> listed((name, form) -> form.isSameAs(folded)));
 	}
 
 	/**
@@ -50,11 +51,15 @@ public final class ListedNames {
 	 */
 	public Optional<String> near(String typed) {
 		FoldedName folded = this.folding.apply(typed);
-		return same(typed).isPresent() ? Optional.empty() : listed((name) -> this.names.get(name).isNear(folded));
+		return same(typed).isPresent() ? Optional.empty() : listed((name, form) -> form.isNear(folded));
 	}
 
-	private Optional<String> listed(Predicate<String> like) {
-		return this.names.keySet().stream().filter(like).findFirst();
+	private Optional<String> listed(BiPredicate<String, FoldedName> like) {
+		return this.names.entrySet()
+			.stream()
+			.filter((listed) -> like.test(listed.getKey(), listed.getValue()))
+			.map(Map.Entry::getKey)
+			.findFirst();
 	}
 
 }

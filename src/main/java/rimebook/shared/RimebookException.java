@@ -13,12 +13,21 @@ public abstract sealed class RimebookException extends RuntimeException
 
 	private final String code;
 
+	private final String sentence;
+
 	private final @Nullable String field;
 
 	RimebookException(String code, @Nullable String field, String message) {
 		super(message);
 		this.code = code;
+		this.sentence = message;
 		this.field = field;
+	}
+
+	/** What a person reads. */
+	@Override
+	public String getMessage() {
+		return this.sentence;
 	}
 
 	/** The stable code in kebab-case, such as {@code panel-incomplete}. */

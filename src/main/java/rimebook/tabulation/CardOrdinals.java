@@ -47,7 +47,7 @@ final class CardOrdinals {
 		while (better < order.size()) {
 			List<EntryCards> level = order.subList(better, endOfLevel(order, judge, better));
 			int ordinal = this.sharedOrdinals.ordinal(better, level.size());
-			level.forEach((entry) -> ordinals.get(entry.entry()).add(ordinal));
+			level.forEach((entry) -> ordinals.computeIfAbsent(entry.entry(), (name) -> new ArrayList<>()).add(ordinal));
 			better += level.size();
 		}
 	}

@@ -3,6 +3,7 @@ package rimebook.tabulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 
 /**
@@ -30,14 +31,18 @@ record ChangedOrder(String first, String second) {
 		for (int i = 0; i < entries.size(); i++) {
 			for (String other : entries.subList(i + 1, entries.size())) {
 				String entry = entries.get(i);
-				int was = before.get(entry).compareTo(before.get(other));
-				int is = after.get(entry).compareTo(after.get(other));
+				int was = compare(before, entry, other);
+				int is = compare(after, entry, other);
 				if (was != is) {
 					changed.add((was == 0 && is > 0) ? new ChangedOrder(other, entry) : new ChangedOrder(entry, other));
 				}
 			}
 		}
 		return changed;
+	}
+
+	private static int compare(Map<String, Integer> places, String one, String other) {
+		return Objects.requireNonNull(places.get(one)).compareTo(Objects.requireNonNull(places.get(other)));
 	}
 
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -57,7 +58,8 @@ public final class Combination {
 	private List<EventRow> rows() {
 		List<EventRow> rows = new ArrayList<>();
 		for (Rank rank : Ranking.of(contenders(), notKeeping())) {
-			rows.add(row(rank.place(), rank.isShared(), this.entries.get(rank.entry()), rank.reason()));
+			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
+					rank.reason()));
 		}
 		this.entries.values()
 			.stream()

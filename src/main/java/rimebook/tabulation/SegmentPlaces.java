@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -49,8 +50,8 @@ final class SegmentPlaces {
 	/** Return the rows: placed teams by place, then the others by status. */
 	List<PlacedEntry> rows() {
 		List<PlacedEntry> rows = new ArrayList<>();
-		ranks().forEach(
-				(rank) -> rows.add(row(rank.place(), rank.isShared(), this.entries.get(rank.entry()), rank.reason())));
+		ranks().forEach((rank) -> rows.add(row(rank.place(), rank.isShared(),
+				Objects.requireNonNull(this.entries.get(rank.entry())), rank.reason())));
 		this.entries.values()
 			.stream()
 			.filter((entry) -> entry.status() != EntryStatus.SKATED)
@@ -62,7 +63,7 @@ final class SegmentPlaces {
 	private List<Rank> ranks() {
 		Set<String> removed = this.figures.keySet()
 			.stream()
-			.filter((entry) -> this.entries.get(entry).status() != EntryStatus.SKATED)
+			.filter((entry) -> Objects.requireNonNull(this.entries.get(entry)).status() != EntryStatus.SKATED)
 			.collect(Collectors.toSet());
 		return Ranking.of(this.figures.entrySet()
 			.stream()

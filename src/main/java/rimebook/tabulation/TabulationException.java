@@ -15,6 +15,8 @@ public final class TabulationException extends RuntimeException {
 
 	private final String code;
 
+	private final String sentence;
+
 	private final transient @Nullable TextPosition position;
 
 	private TabulationException(String code, String sentence) {
@@ -24,6 +26,7 @@ public final class TabulationException extends RuntimeException {
 	private TabulationException(String code, String sentence, @Nullable TextPosition position) {
 		super(sentence);
 		this.code = code;
+		this.sentence = sentence;
 		this.position = position;
 	}
 
@@ -43,7 +46,12 @@ public final class TabulationException extends RuntimeException {
 	 * @return the same refusal with its position
 	 */
 	public TabulationException at(TextPosition where) {
-		return new TabulationException(this.code, getMessage(), where);
+		return new TabulationException(this.code, this.sentence, where);
+	}
+
+	@Override
+	public String getMessage() {
+		return this.sentence;
 	}
 
 	/**

@@ -12,6 +12,7 @@ import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.bind.support.WebDataBinderFactory;
 import org.springframework.web.context.request.NativeWebRequest;
+import org.springframework.web.context.request.ServletWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
 
@@ -35,7 +36,7 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 	@Override
 	public Object resolveArgument(MethodParameter parameter, @Nullable ModelAndViewContainer container,
 			NativeWebRequest webRequest, @Nullable WebDataBinderFactory binders) {
-		HttpServletRequest request = webRequest.getNativeRequest(HttpServletRequest.class);
+		HttpServletRequest request = ((ServletWebRequest) webRequest).getRequest();
 		Device device = DeviceDescription.of(request);
 		if (parameter.getParameterType() == Device.class) {
 			return device;

@@ -101,7 +101,9 @@ class FormAnswers {
 	void done(String digest, FormAnswer answer) {
 		String notice = (answer.notice() != null) ? this.json.writeValueAsString(answer.notice()) : null;
 		this.database.sql("update form_answer set location = ?, notice = ? where digest = ?")
-			.params(answer.location(), fits(notice) ? notice : null, digest)
+			.param(answer.location())
+			.param(fits(notice) ? notice : null)
+			.param(digest)
 			.update();
 	}
 

@@ -16,9 +16,15 @@ record PersonForm(@NotBlank(message = "{accounts.person.sign-in-name.missing}") 
 		@NotBlank(message = "{accounts.person.display-name.missing}") String displayName, @Nullable Set<Role> roles,
 		@NotBlank(message = "{accounts.person.password.missing}") String password, @Nullable Integer version) {
 
-	PersonForm {
-		roles = (roles != null) ? roles.stream().filter(Objects::nonNull).collect(Collectors.toSet()) : Set.of();
-		version = (version != null) ? version : 0;
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : 0;
+	}
+
+	@Override
+	public Set<Role> roles() {
+		return (this.roles != null) ? this.roles.stream().filter(Objects::nonNull).collect(Collectors.toSet())
+				: Set.of();
 	}
 
 	static PersonForm empty() {
@@ -30,7 +36,7 @@ record PersonForm(@NotBlank(message = "{accounts.person.sign-in-name.missing}") 
 	}
 
 	DraftPerson draft() {
-		return new DraftPerson(this.signInName, this.displayName, this.roles, this.password);
+		return new DraftPerson(this.signInName, this.displayName, roles(), this.password);
 	}
 
 	@Override

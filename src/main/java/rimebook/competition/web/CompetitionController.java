@@ -97,6 +97,7 @@ class CompetitionController {
 		CompetitionState next = moveForm.state();
 		if (next == null) {
 			result.reject("competition.state.unknown");
+			return page(this.competitions.competition(competition), model);
 		}
 		if (Submission.refused(result, () -> this.competitions.move(competition, moveForm.version(), next, actor))) {
 			return page(this.competitions.competition(competition), model);

@@ -27,8 +27,9 @@ record CompetitionForm(
 				message = "{competition.form.rulebook.long}") String rulebook,
 		@Nullable Integer version) {
 
-	CompetitionForm {
-		version = (version != null) ? version : 0;
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : 0;
 	}
 
 	/** A form for a competition that begins that day. */

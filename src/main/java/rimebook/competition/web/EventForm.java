@@ -32,12 +32,32 @@ record EventForm(
 		@Nullable Integer version) {
 
 	EventForm {
-		rules = (rules != null) ? rules : PoliciesForm.of(JudgingPolicies.usual());
-		first = (first != null) ? first : SegmentForm.none();
-		second = (second != null) ? second : SegmentForm.none();
-		third = (third != null) ? third : SegmentForm.none();
 		signatureWaits = Boolean.TRUE.equals(signatureWaits);
-		version = (version != null) ? version : 0;
+	}
+
+	@Override
+	public PoliciesForm rules() {
+		return (this.rules != null) ? this.rules : PoliciesForm.of(JudgingPolicies.usual());
+	}
+
+	@Override
+	public SegmentForm first() {
+		return (this.first != null) ? this.first : SegmentForm.none();
+	}
+
+	@Override
+	public SegmentForm second() {
+		return (this.second != null) ? this.second : SegmentForm.none();
+	}
+
+	@Override
+	public SegmentForm third() {
+		return (this.third != null) ? this.third : SegmentForm.none();
+	}
+
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : 0;
 	}
 
 	static EventForm empty() {
@@ -67,9 +87,9 @@ record EventForm(
 		if (segments().findAny().isEmpty()) {
 			errors.rejectValue("first.name", "competition.segment.none");
 		}
-		check("first", this.first, errors);
-		check("second", this.second, errors);
-		check("third", this.third, errors);
+		check("first", first(), errors);
+		check("second", second(), errors);
+		check("third", third(), errors);
 	}
 
 	private void checkJudges(Errors errors) {
@@ -102,18 +122,18 @@ record EventForm(
 
 	DraftEvent draft() {
 		return new DraftEvent(this.name, this.method, judgesTyped().orElseThrow(),
-				Objects.requireNonNullElse(this.evenPanelReason, ""), this.rules.policies(),
+				Objects.requireNonNullElse(this.evenPanelReason, ""), rules().policies(),
 				PointsOffer.read(this.points).orElse(null), segments().map(SegmentForm::draft).toList(),
 				Boolean.TRUE.equals(this.signatureWaits));
 	}
 
 	/** Tell whether the rule set needs to be looked at, since it is not the usual one. */
 	public boolean isUnusual() {
-		return !this.rules.policies().equals(JudgingPolicies.usual());
+		return !rules().policies().equals(JudgingPolicies.usual());
 	}
 
 	private Stream<SegmentForm> segments() {
-		return Stream.of(this.first, this.second, this.third).filter(SegmentForm::isThere);
+		return Stream.of(first(), second(), third()).filter(SegmentForm::isThere);
 	}
 
 	private OptionalInt judgesTyped() {

@@ -7,8 +7,9 @@ import rimebook.competition.CompetitionState;
 /** The move that a button asks for. */
 record MoveForm(@Nullable CompetitionState state, @Nullable Integer version) {
 
-	MoveForm {
-		version = (version != null) ? version : -1;
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : -1;
 	}
 
 }

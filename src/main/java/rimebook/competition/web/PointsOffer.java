@@ -44,7 +44,10 @@ final class PointsOffer {
 
 	/** Read a choice; empty where there is none. */
 	static Optional<PointsChoice> read(@Nullable String value) {
-		int stroke = (value != null) ? value.indexOf('/') : -1;
+		if (value == null) {
+			return Optional.empty();
+		}
+		int stroke = value.indexOf('/');
 		return (stroke < 1 || stroke == value.length() - 1) ? Optional.empty()
 				: Optional.of(new PointsChoice(value.substring(0, stroke), value.substring(stroke + 1)));
 	}

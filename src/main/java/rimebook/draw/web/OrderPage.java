@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -20,7 +21,8 @@ record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, Z
 	static OrderPage of(StartingOrderView order, String segment, Map<EntryId, EntryView> entries, ZoneId zone) {
 		List<StartRow> rows = order.starts()
 			.stream()
-			.map((start) -> StartRow.of(start, entries.get(start.entry()), order.seed(), segment))
+			.map((start) -> StartRow.of(start, Objects.requireNonNull(entries.get(start.entry())), order.seed(),
+					segment))
 			.toList();
 		return new OrderPage(order.number(), order.method(), order.seed(), order.groupMaximum(),
 				order.drawnAt().atZone(zone), order.drawnBy(), order.reason(), groups(rows),

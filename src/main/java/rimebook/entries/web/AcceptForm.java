@@ -15,10 +15,19 @@ import rimebook.entries.RowAnswers;
  */
 record AcceptForm(@Nullable String csv, @Nullable Set<String> aside, @Nullable Set<String> another) {
 
-	AcceptForm {
-		csv = (csv != null) ? csv : "";
-		aside = (aside != null) ? aside : Set.of();
-		another = (another != null) ? another : Set.of();
+	@Override
+	public String csv() {
+		return (this.csv != null) ? this.csv : "";
+	}
+
+	@Override
+	public Set<String> aside() {
+		return (this.aside != null) ? this.aside : Set.of();
+	}
+
+	@Override
+	public Set<String> another() {
+		return (this.another != null) ? this.another : Set.of();
 	}
 
 	RowAnswers answers() {
@@ -26,11 +35,11 @@ record AcceptForm(@Nullable String csv, @Nullable Set<String> aside, @Nullable S
 	}
 
 	public Set<Integer> lines() {
-		return numbers(this.aside);
+		return numbers(aside());
 	}
 
 	public Set<Integer> others() {
-		return numbers(this.another);
+		return numbers(another());
 	}
 
 	/** The lines as numbers; what is none is no line. */

@@ -25,9 +25,17 @@ record EntryForm(
 		@Size(max = 500, message = "{entries.form.late.long}") @Nullable String lateReason, @Nullable Boolean another) {
 
 	EntryForm {
-		spokenAs = (spokenAs != null) ? spokenAs : "";
-		lateReason = (lateReason != null) ? lateReason : "";
 		another = Boolean.TRUE.equals(another);
+	}
+
+	@Override
+	public String spokenAs() {
+		return (this.spokenAs != null) ? this.spokenAs : "";
+	}
+
+	@Override
+	public String lateReason() {
+		return (this.lateReason != null) ? this.lateReason : "";
 	}
 
 	static EntryForm empty() {
@@ -36,7 +44,7 @@ record EntryForm(
 
 	/** The order, asked about where a name may be a slip. */
 	EnterTeam order(EventId event, SlipCheck slips) {
-		EnterTeam order = new EnterTeam(event, this.club, this.town, this.team, this.spokenAs, this.lateReason);
+		EnterTeam order = new EnterTeam(event, this.club, this.town, this.team, spokenAs(), lateReason());
 		if (!Boolean.TRUE.equals(this.another)) {
 			slips.check(order);
 		}

@@ -10,9 +10,14 @@ import rimebook.entries.PlannedProgrammeView;
 /** The planned elements of a segment as typed. */
 record PlanForm(@Nullable String codes, @Nullable Integer version) {
 
-	PlanForm {
-		codes = (codes != null) ? codes : "";
-		version = (version != null) ? version : 0;
+	@Override
+	public String codes() {
+		return (this.codes != null) ? this.codes : "";
+	}
+
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : 0;
 	}
 
 	static PlanForm of(PlannedProgrammeView plan) {
@@ -20,7 +25,7 @@ record PlanForm(@Nullable String codes, @Nullable Integer version) {
 	}
 
 	PlanElements order(EntryId entry, SegmentId segment) {
-		return new PlanElements(entry, segment, this.codes, this.version);
+		return new PlanElements(entry, segment, codes(), version());
 	}
 
 }

@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
 record ReturnForm(@NotBlank(message = "{entries.return.reason.missing}") @Size(max = 500,
 		message = "{entries.withdraw.reason.long}") String reason, @Nullable Integer version) {
 
-	ReturnForm {
-		version = (version != null) ? version : -1;
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : -1;
 	}
 
 }

@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
 record WithdrawForm(@NotBlank(message = "{entries.withdraw.reason.missing}") @Size(max = 500,
 		message = "{entries.withdraw.reason.long}") String reason, @Nullable Integer version) {
 
-	WithdrawForm {
-		version = (version != null) ? version : -1;
+	@Override
+	public Integer version() {
+		return (this.version != null) ? this.version : -1;
 	}
 
 }

@@ -63,8 +63,9 @@ class PanelCopy {
 		Map<String, String> chosen = new HashMap<>();
 		this.panels.places(into)
 			.stream()
-			.filter((place) -> !here.containsKey(place) && there.containsKey(place))
-			.forEach((place) -> chosen.put(PanelForm.value(place), there.get(place).id().toString()));
+			.filter((place) -> !here.containsKey(place))
+			.forEach((place) -> Optional.ofNullable(there.get(place))
+				.ifPresent((official) -> chosen.put(PanelForm.value(place), official.id().toString())));
 		return new PanelForm(chosen, Map.of());
 	}
 

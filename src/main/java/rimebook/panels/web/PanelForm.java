@@ -23,9 +23,14 @@ import rimebook.shared.RuleViolationException;
  */
 record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, String> reason) {
 
-	PanelForm {
-		official = (official != null) ? official : Map.of();
-		reason = (reason != null) ? reason : Map.of();
+	@Override
+	public Map<String, String> official() {
+		return (this.official != null) ? this.official : Map.of();
+	}
+
+	@Override
+	public Map<String, String> reason() {
+		return (this.reason != null) ? this.reason : Map.of();
 	}
 
 	static PanelForm empty() {
@@ -44,22 +49,22 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 
 	/** The official chosen for a place, empty for nobody. */
 	String chosen(String place) {
-		return this.official.getOrDefault(place, "");
+		return official().getOrDefault(place, "");
 	}
 
 	/** In how many rows somebody was chosen. */
 	int number() {
-		return (int) this.official.values().stream().filter((chosen) -> !chosen.isBlank()).count();
+		return (int) official().values().stream().filter((chosen) -> !chosen.isBlank()).count();
 	}
 
 	/** The reason given at a place. */
 	String reasonFor(String place) {
-		return this.reason.getOrDefault(place, "");
+		return reason().getOrDefault(place, "");
 	}
 
 	/** The rows in which somebody was chosen. */
 	List<SeatOfficial> orders(EventId event) {
-		return new TreeMap<>(this.official).entrySet()
+		return new TreeMap<>(official()).entrySet()
 			.stream()
 			.filter((row) -> !row.getValue().isBlank())
 			.map((row) -> order(event, row.getKey(), row.getValue()))

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 import rimebook.rulings.QuestionView;
+import rimebook.rulings.RulingView;
 
 /**
  * What the list is narrowed to.
@@ -28,7 +29,8 @@ record RulingsSearch(String words, String state) {
 	}
 
 	private static String text(QuestionView question) {
-		String ruling = question.isOpen() ? "" : question.current().grounds() + " " + question.current().condition();
+		RulingView current = question.current();
+		String ruling = (current != null) ? current.grounds() + " " + current.condition() : "";
 		return String
 			.join(" ", question.team(), question.club(), question.event(), question.text(), question.askedBy(), ruling)
 			.toLowerCase(Locale.ROOT);

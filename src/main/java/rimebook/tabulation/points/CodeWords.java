@@ -13,8 +13,9 @@ final class CodeWords {
 
 	static Optional<String> of(List<ElementName> names, ElementCode code) {
 		Optional<String> element = name(names, code.element(), false).map((name) -> name + level(code.level()));
-		Optional<String> feature = (code.feature() == null) ? Optional.of("") : name(names, code.feature().sign(), true)
-			.map((name) -> ", with " + name + level(code.feature().level()));
+		ElementFeature added = code.feature();
+		Optional<String> feature = (added == null) ? Optional.of("")
+				: name(names, added.sign(), true).map((name) -> ", with " + name + level(added.level()));
 		return element.flatMap((first) -> feature.map((second) -> first + second + DOWNGRADES.get(code.downgrades())));
 	}
 

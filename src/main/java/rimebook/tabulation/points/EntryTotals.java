@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -54,7 +55,7 @@ public record EntryTotals(String entry, EntryStatus status, List<@Nullable Segme
 	}
 
 	Points total() {
-		return Points.sum(this.segments.stream().filter(Objects::nonNull).map(SegmentTotal::total).toList());
+		return Points.sum(this.segments.stream().flatMap(Stream::ofNullable).map(SegmentTotal::total).toList());
 	}
 
 	/** Return the last segment with a total; there must be one. */

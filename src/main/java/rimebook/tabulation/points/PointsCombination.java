@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -100,7 +101,8 @@ public final class PointsCombination {
 	private List<PointsEventRow> rows() {
 		List<PointsEventRow> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), notKeeping())) {
-			rows.add(row(rank.place(), rank.isShared(), this.entries.get(rank.entry()), rank.reason()));
+			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
+					rank.reason()));
 		}
 		this.entries.values()
 			.stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -114,7 +115,8 @@ public final class PointsTabulation {
 	private List<ScoredEntry> rows() {
 		List<ScoredEntry> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), disqualified())) {
-			rows.add(row(rank.place(), rank.isShared(), this.performances.get(rank.entry()), rank.reason()));
+			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.performances.get(rank.entry())),
+					rank.reason()));
 		}
 		this.performances.values()
 			.stream()

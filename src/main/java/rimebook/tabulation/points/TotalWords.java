@@ -1,7 +1,7 @@
 package rimebook.tabulation.points;
 
-import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import rimebook.tabulation.Comparison;
 import rimebook.tabulation.English;
@@ -15,7 +15,7 @@ record TotalWords(PointsEventRow row) implements ReasonWords {
 	public String own(Reason reason) {
 		String parts = this.row.segments()
 			.stream()
-			.filter(Objects::nonNull)
+			.flatMap(Stream::ofNullable)
 			.map((segment) -> segment.total().toString())
 			.collect(Collectors.joining(" + "));
 		return this.row.total() + " points" + (this.row.complete() ? "" : " so far")

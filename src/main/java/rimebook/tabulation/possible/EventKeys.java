@@ -31,16 +31,16 @@ final class EventKeys {
 	private static final long INCOMPLETE = 1L << (PLACE_BITS + TOTAL_BITS + SEGMENT_BITS);
 
 	/** By team, then by place; null for a team that gets no place in the event. */
-	private final long @Nullable [][] keys;
+	private final long[] @Nullable [] keys;
 
-	private EventKeys(long @Nullable [][] keys) {
+	private EventKeys(long[] @Nullable [] keys) {
 		this.keys = keys;
 	}
 
 	static EventKeys of(EarlierSegments earlier, Teams teams) {
 		Map<String, EntryPlaces> known = new HashMap<>();
 		earlier.places().forEach((entry) -> known.put(entry.entry(), entry));
-		long @Nullable [][] keys = new long[teams.size()][];
+		long[] @Nullable [] keys = new long[teams.size()][];
 		for (int team = 0; team < teams.size(); team++) {
 			EntryPlaces places = known.get(teams.name(team));
 			if (competes(earlier.rules(), teams.status(team), places)) {

@@ -1,0 +1,5 @@
+/** Pages of protests and corrections. */
+@NullMarked
+package rimebook.protests.web;
+
+import org.jspecify.annotations.NullMarked;
