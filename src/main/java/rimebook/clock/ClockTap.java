@@ -38,6 +38,7 @@ class ClockTap extends PerformanceLine {
 
 	private Instant notedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected ClockTap() {
 	}

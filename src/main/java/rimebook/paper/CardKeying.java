@@ -45,6 +45,7 @@ class CardKeying extends PerformanceLine {
 
 	private Instant keyedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected CardKeying() {
 	}

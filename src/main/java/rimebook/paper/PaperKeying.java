@@ -171,12 +171,11 @@ public class PaperKeying {
 	 */
 	private int receive(KeyedCard card, Sheet sheet, String differed, Actor actor) {
 		HeldCard held = sheet.held();
-		boolean kept = held != null && held.says(card);
 		AuditedChange line = line(sheet, differed.isEmpty() ? "card.received" : "card.settled", actor)
 			.from(sheet.label() + ": " + (differed.isEmpty() ? sheet.heldInWords() : differed),
 					sheet.label() + ": " + sheet.words(card))
 			.because(differed.isEmpty() ? sheet.together(actor) : "Settled by looking at the paper again.");
-		if (kept) {
+		if (held != null && held.says(card)) {
 			this.events.publishEvent(line);
 			return held.sequence();
 		}

@@ -53,6 +53,7 @@ class PanelChange implements Persistable<UUID> {
 	@Transient
 	private boolean fresh;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PanelChange() {
 	}

@@ -62,6 +62,7 @@ class Performance {
 	@Column(name = "ended_with")
 	private @Nullable UUID endedWith;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Performance() {
 	}

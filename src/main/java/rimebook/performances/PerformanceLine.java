@@ -24,6 +24,7 @@ public abstract class PerformanceLine implements Persistable<UUID> {
 	@Transient
 	private boolean fresh;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PerformanceLine() {
 	}

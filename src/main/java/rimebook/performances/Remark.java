@@ -28,6 +28,7 @@ class Remark extends PerformanceLine {
 
 	private @Nullable Instant touch;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Remark() {
 	}

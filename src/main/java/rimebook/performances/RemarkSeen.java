@@ -22,6 +22,7 @@ class RemarkSeen extends PerformanceLine {
 
 	private Instant seenAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected RemarkSeen() {
 	}

@@ -36,6 +36,7 @@ class CardSubmission extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected CardSubmission() {
 	}

@@ -3,6 +3,7 @@ package rimebook.placement;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
@@ -40,7 +41,8 @@ public record MarkLine(String key, String kind, int number, String name, int mos
 
 	/** Read as a card of two marks; both have to be there. */
 	static CardMarks marks(KeyedCard card) {
-		return new CardMarks(card.lines().get(FIRST.key), card.lines().get(SECOND.key));
+		return new CardMarks(Objects.requireNonNull(card.lines().get(FIRST.key)),
+				Objects.requireNonNull(card.lines().get(SECOND.key)));
 	}
 
 	@Override

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -200,8 +201,8 @@ class PanelCards implements CardBook {
 	public List<String> soFar(PerformanceView performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		return senders(performance.segment()).stream()
-			.filter((seat) -> cards.containsKey(seat.id()))
-			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.flatMap((seat) -> Stream.ofNullable(cards.get(seat.id()))
+				.map((card) -> seat.label() + ": " + MarkWords.of(card.marks())))
 			.toList();
 	}
 
@@ -210,7 +211,7 @@ class PanelCards implements CardBook {
 	public String inWords(PerformanceView performance) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		return seats(performance.segment()).stream()
-			.map((seat) -> seat.label() + ": " + MarkWords.of(cards.get(seat.id()).marks()))
+			.map((seat) -> seat.label() + ": " + MarkWords.of(Objects.requireNonNull(cards.get(seat.id())).marks()))
 			.collect(Collectors.joining("; "));
 	}
 

@@ -32,6 +32,7 @@ class CalledList extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected CalledList() {
 	}

@@ -32,6 +32,7 @@ class DeductionList extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected DeductionList() {
 	}

@@ -26,6 +26,7 @@ class DeductionsSeen extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected DeductionsSeen() {
 	}

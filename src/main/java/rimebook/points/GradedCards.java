@@ -168,8 +168,9 @@ class GradedCards implements CardBook {
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
 		this.book.senders(performance.segment())
 			.stream()
-			.filter((seat) -> sent.containsKey(seat.id()))
-			.forEach((seat) -> lines.add(seat.label() + ": " + PointsWords.of(sent.get(seat.id()).marks(), elements)));
+			.flatMap((seat) -> Stream.ofNullable(sent.get(seat.id()))
+				.map((card) -> seat.label() + ": " + PointsWords.of(card.marks(), elements)))
+			.forEach(lines::add);
 		this.book.deductions(performance.id())
 			.filter((list) -> !list.items().isEmpty())
 			.ifPresent((list) -> lines.add("Deductions: " + list.inWords()));

@@ -27,6 +27,7 @@ class ListAuthorisation extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected ListAuthorisation() {
 	}

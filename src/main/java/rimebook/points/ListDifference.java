@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Says in words what became of a list of called elements. */
 final class ListDifference {
@@ -31,8 +32,9 @@ final class ListDifference {
 			.forEach((element) -> words.add(element.label() + " taken out"));
 		this.before.values()
 			.stream()
-			.filter((element) -> this.after.containsKey(element.id()))
-			.forEach((element) -> words.addAll(changes(element, this.after.get(element.id()))));
+			.flatMap((element) -> Stream.ofNullable(this.after.get(element.id()))
+				.flatMap((now) -> changes(element, now).stream()))
+			.forEach(words::add);
 		if (!order(this.before, this.after).equals(order(this.after, this.before))) {
 			words.add("the order changed");
 		}

@@ -81,7 +81,7 @@ final class ListEdits {
 
 	private int place(@Nullable UUID element) {
 		for (int i = 0; i < this.calls.size(); i++) {
-			if (this.calls.get(i).element() != null && this.calls.get(i).element().equals(element)) {
+			if (element != null && element.equals(this.calls.get(i).element())) {
 				return i;
 			}
 		}

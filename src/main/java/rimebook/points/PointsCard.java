@@ -37,6 +37,7 @@ class PointsCard extends PerformanceLine {
 
 	private Instant receivedAt;
 
+	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PointsCard() {
 	}

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -94,7 +95,7 @@ class PointsSheets {
 		PointsSheet sheet(PerformanceId performance) {
 			List<Optional<PointsMarks>> panel = panel(performance);
 			return new PointsSheet(
-					this.lists.get(performance.value())
+					Objects.requireNonNull(this.lists.get(performance.value()))
 						.elements()
 						.stream()
 						.map((element) -> judged(element, panel))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
@@ -61,9 +62,8 @@ public class PointsTasks {
 		Map<UUID, PointsCard> own = this.book.cards(ids, seat);
 		Map<UUID, CalledList> lists = this.book.newestLists(own.keySet());
 		return performances.stream()
-			.filter((performance) -> own.containsKey(performance.id().value()))
-			.map((performance) -> card(performance, own.get(performance.id().value()),
-					lists.get(performance.id().value())))
+			.flatMap((performance) -> Stream.ofNullable(own.get(performance.id().value()))
+				.map((card) -> card(performance, card, lists.get(performance.id().value()))))
 			.toList();
 	}
 

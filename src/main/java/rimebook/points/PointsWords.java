@@ -1,6 +1,7 @@
 package rimebook.points;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -46,7 +47,8 @@ public final class PointsWords {
 	static String of(PointsMarks marks, List<CalledElement> elements) {
 		String grades = elements.stream()
 			.filter((element) -> marks.grade(element) != null)
-			.map((element) -> element.number() + " " + element.code() + " " + grade(marks.grades().get(element.id())))
+			.map((element) -> element.number() + " " + element.code() + " "
+					+ grade(Objects.requireNonNull(marks.grade(element))))
 			.collect(Collectors.joining(", "));
 		String components = marks.components()
 			.entrySet()

@@ -3,6 +3,7 @@ package rimebook.points;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -165,8 +166,9 @@ public class SheetCorrection {
 		Map<SeatId, PointsCard> cards = this.book.cards(performance.id());
 		return this.book.seats(performance.segment())
 			.stream()
-			.filter((seat) -> cards.containsKey(seat.id()))
-			.filter((seat) -> cards.get(seat.id()).marks().grade(element) == null)
+			.filter((seat) -> Optional.ofNullable(cards.get(seat.id()))
+				.filter((card) -> card.marks().grade(element) == null)
+				.isPresent())
 			.map(SeatView::label)
 			.toList();
 	}

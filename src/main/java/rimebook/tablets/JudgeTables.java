@@ -3,6 +3,7 @@ package rimebook.tablets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -131,9 +132,9 @@ public class JudgeTables {
 		Map<PerformanceId, CardView> own = this.cards.of(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
 		List<JudgeTable.OwnCard> cards = all.stream()
-			.filter((performance) -> own.containsKey(performance.id()))
 			.sorted(Comparator.comparing(PerformanceView::startNumber))
-			.map((performance) -> ownCard(performance, own.get(performance.id()), teams))
+			.flatMap((performance) -> Stream.ofNullable(own.get(performance.id()))
+				.map((card) -> ownCard(performance, card, teams)))
 			.toList();
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
@@ -180,9 +181,9 @@ public class JudgeTables {
 	}
 
 	private static JudgeTable.OwnCard ownCard(PerformanceView performance, CardView card, Map<EntryId, String> teams) {
-		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(), teams.get(performance.entry()),
-				card.marks().first(), card.marks().second(), card.sequence(), card.receivedAt(),
-				!performance.takesCards());
+		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
+				Objects.requireNonNull(teams.get(performance.entry())), card.marks().first(), card.marks().second(),
+				card.sequence(), card.receivedAt(), !performance.takesCards());
 	}
 
 }
