@@ -328,8 +328,10 @@ class RehearsalBrowserTests {
 		assertThat(this.stand.locator(".seat-list li.in")).hasCount(JUDGES + 1);
 	}
 
+	/** What is typed before the tablet has the next card is said to the one before. */
 	private void touch(Page tablet, int tenths) {
 		assertThat(tablet.locator(".card")).hasAttribute("data-state", "marking");
+		assertThat(tablet.locator("#send")).not().hasAttribute("data-state", "received");
 		tablet.keyboard().type("" + tenths + tenths);
 		tablet.locator("#send").click();
 		assertThat(tablet.locator("#truth")).hasAttribute("data-state", "received");

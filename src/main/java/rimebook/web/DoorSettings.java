@@ -16,8 +16,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * within the crew's network; 0 for none
  * @param connections how many connections may be open on the first port; left out (0), as
  * many as heap and operating system have room for
- * @param visitors how many requests for public addresses are answered at once; left out
- * (0), eight a processor: more of them only take turns on it, and every card waits longer
+ * @param visitors how many requests for public addresses are answered at once
  * @param files the same for style sheets, scripts and pictures, of which a page asks for
  * many at once
  * @param newcomers how many requests are answered at once of those who show no sign of
@@ -31,18 +30,15 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  */
 @ConfigurationProperties("rimebook.door")
 record DoorSettings(@DefaultValue("0") int crewPort, @DefaultValue("0") int connections,
-		@DefaultValue("0") int visitors, @DefaultValue("64") int files, @DefaultValue("32") int newcomers,
+		@DefaultValue("64") int visitors, @DefaultValue("64") int files, @DefaultValue("32") int newcomers,
 		@DefaultValue("64") int bodies, @DefaultValue("8") int queries, @DefaultValue("10s") Duration patience,
 		@DefaultValue List<String> proxies) {
 
 	/** What a silent connection takes, with room to spare. */
 	private static final long CONNECTION_BYTES = 48 * 1024;
 
-	private static final int VISITORS_A_PROCESSOR = 8;
-
 	DoorSettings {
 		proxies = List.copyOf(proxies);
-		visitors = (visitors > 0) ? visitors : VISITORS_A_PROCESSOR * Runtime.getRuntime().availableProcessors();
 		connections = (connections > 0) ? connections : connectionsIn(Runtime.getRuntime().maxMemory(), openFiles());
 	}
 
