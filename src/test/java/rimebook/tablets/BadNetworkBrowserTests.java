@@ -174,13 +174,13 @@ class BadNetworkBrowserTests {
 		Page typing = this.cards.get(3);
 		CardMarks marks = this.typed.get(number).get(3);
 		touch(typing, marks.first());
-		typing.reload();
+		Tablets.reload(typing);
 		assertThat(typing.locator("#first .typed")).hasText(words(marks.first()));
 		touch(typing, marks.second());
 		press(typing.locator("#send"));
 		Page sent = this.cards.get(4);
 		mark(sent, number);
-		sent.reload();
+		Tablets.reload(sent);
 		for (int seat = 0; seat < JUDGES; seat++) {
 			if (seat != 3 && seat != 4) {
 				mark(this.cards.get(seat), number);

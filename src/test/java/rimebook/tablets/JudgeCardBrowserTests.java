@@ -202,10 +202,10 @@ class JudgeCardBrowserTests {
 		Page other = this.tablets.joined(this.day.seats().get(1).code());
 		expectMarking(other);
 		assertThat(other.locator("#refusals")).isHidden();
-		card.reload();
+		Tablets.reload(card);
 		card.click("#refusals button");
 		assertThat(card.locator("#refusals")).isHidden();
-		card.reload();
+		Tablets.reload(card);
 		expectMarking(card);
 		assertThat(card.locator("#own")).containsText(figure(corrected.first()));
 		assertThat(card.locator("#refusals")).isHidden();
@@ -228,7 +228,7 @@ class JudgeCardBrowserTests {
 	void zeroIsRefusedAtTheKeyWhereItMeansNotSkated() {
 		Page card = this.tablets.joined(this.code);
 		Tablets.tell(card, (table) -> table.replace("\"zeroMark\":\"COUNT\"", "\"zeroMark\":\"REFUSE\""));
-		card.reload();
+		Tablets.reload(card);
 		touch(card, "0", "0");
 		assertThat(card.locator("#key-refusal")).hasText("0.0 means “not skated”: the lowest mark is 0.1");
 		touch(card, "1", "4", "0");
@@ -247,7 +247,7 @@ class JudgeCardBrowserTests {
 		touch(card, "5", "6", "5", "7");
 		card.click("#send");
 		expectTruth(card, "kept");
-		card.reload();
+		Tablets.reload(card);
 		expectTruth(card, "kept");
 		assertThat(ownMarks()).isEmpty();
 		card.unroute(CARDS);
@@ -399,7 +399,7 @@ class JudgeCardBrowserTests {
 				SmallCompetition.REFEREE);
 		expectTruth(card, "ended");
 		assertThat(card.locator("#truth")).hasText("No. 2 was ended by the referee: no marks count for it");
-		card.reload();
+		Tablets.reload(card);
 		expectTruth(card, "ended");
 	}
 
@@ -433,7 +433,7 @@ class JudgeCardBrowserTests {
 	void whatIsHalfTypedIsThereAfterAReload() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5");
-		card.reload();
+		Tablets.reload(card);
 		expectMarking(card);
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		assertThat(card.locator("#second .typed")).hasText("5.");
@@ -506,7 +506,7 @@ class JudgeCardBrowserTests {
 		assertThat(notYet()).contains("Judge 1");
 		card.context().setOffline(false);
 		await().untilAsserted(() -> assertThat(notYet()).doesNotContain("Judge 1"));
-		card.reload();
+		Tablets.reload(card);
 		assertThat(remark).hasAttribute("data-state", "seen");
 	}
 
@@ -529,7 +529,7 @@ class JudgeCardBrowserTests {
 		expectTruth(card, "received");
 		assertThat(card.locator("#first .typed")).hasText("5.0");
 		assertThat(ownMarks()).containsExactly("50/51 1");
-		card.reload();
+		Tablets.reload(card);
 		expectTruth(card, "received");
 		assertThat(card.locator("#differ")).isHidden();
 	}
@@ -591,7 +591,7 @@ class JudgeCardBrowserTests {
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		card.click("#second");
 		touch(card, "5", "8");
-		card.reload();
+		Tablets.reload(card);
 		assertThat(card.locator("#second .typed")).hasText("5.8");
 		card.click("#send");
 		expectTruth(card, "received");

@@ -170,7 +170,7 @@ class PointsCardBrowserTests {
 		click(card, "grade", "2", "3");
 		click(card, "line", "component/Composition");
 		card.keyboard().type("7.");
-		card.reload();
+		Tablets.reload(card);
 		assertThat(given(card, "ME4")).hasText("+3");
 		assertThat(card.locator("#components .line-given").first()).hasText("7.––");
 		card.keyboard().type("5");
@@ -292,7 +292,7 @@ class PointsCardBrowserTests {
 		card.route(CARDS, Route::abort);
 		card.click("#send");
 		expectTruth(card, "kept");
-		card.reload();
+		Tablets.reload(card);
 		expectTruth(card, "kept");
 		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isOne());
 		card.unroute(CARDS);

@@ -113,6 +113,15 @@ public final class Tablets implements AutoCloseable {
 		page.waitForURL("**/judge/card");
 	}
 
+	/**
+	 * Load the card anew once it says that all typed on it is kept; what was typed in the
+	 * moment before may be lost, and no screen says otherwise.
+	 */
+	public static void reload(Page card) {
+		PlaywrightAssertions.assertThat(card.locator(".card")).hasAttribute("data-kept", "true");
+		card.reload();
+	}
+
 	/** Let a tablet be told another table than the service's. */
 	public static void tell(Page card, UnaryOperator<String> other) {
 		card.route("**/api/judge/table*", (route) -> {
