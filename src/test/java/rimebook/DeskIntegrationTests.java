@@ -19,6 +19,7 @@ import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
 import rimebook.protests.ProposeCorrection;
@@ -143,8 +144,8 @@ class DeskIntegrationTests {
 			.file(new FileProtest(this.day.segment(1), this.day.entries().get(0).id(), ProtestCategory.CONDUCT,
 					"They were late.", "Mira Sund", null), SECRETARY);
 		this.context.getBean(Corrections.class)
-			.propose(new ProposeCorrection(this.day.performances(1).get(0).id(), this.day.seats().get(0).id(),
-					new CardMarks(100, 100), "Typed one key off.", null), ACCOUNTANT);
+			.propose(new ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
+					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);
 		assertThat(mine(Role.REFEREE)).contains(first("1 protest to decide"), first("1 correction to approve"));
 		assertThat(mine(Role.ACCOUNTANT)).contains(first("1 correction to approve"));
 		assertThat(others(Role.SECRETARY)).contains(first("1 protest to decide") + " for Referee",

@@ -43,6 +43,7 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
 import rimebook.performances.SegmentRun;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
@@ -113,9 +114,8 @@ class EndOfCompetitionIntegrationTests {
 		return List.of(() -> this.publication.post(segment, version(day, 1), REFEREE),
 				() -> this.publication.sign(segment, version(day, 1), Signatory.REFEREE, REFEREE),
 				() -> this.publication.reopen(segment, version(day, 1), "why", REFEREE),
-				() -> this.corrections.propose(
-						new ProposeCorrection(performance.id(), day.seats().get(0).id(), marks, "why", null),
-						ACCOUNTANT),
+				() -> this.corrections.propose(new ProposeCorrection(
+						MarksAmendment.on(performance.id(), day.seats().get(0).id(), marks), "why"), ACCOUNTANT),
 				() -> file(day, ProtestCategory.CALCULATION, null),
 				() -> this.context.getBean(Entries.class)
 					.enter(new EnterTeam(day.event().id(), "Club", "Town", "Late", "", "late"), SECRETARY),
@@ -407,8 +407,9 @@ class EndOfCompetitionIntegrationTests {
 	}
 
 	private CorrectionView propose(SmallCompetition day) {
-		return this.corrections.propose(new ProposeCorrection(day.performances(1).get(0).id(), day.seats().get(0).id(),
-				new CardMarks(100, 100), "Typed one key off.", null), ACCOUNTANT);
+		return this.corrections.propose(new ProposeCorrection(
+				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), new CardMarks(100, 100)),
+				"Typed one key off."), ACCOUNTANT);
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant handedIn) {

@@ -31,10 +31,12 @@ import rimebook.competition.PointsChoice;
 import rimebook.competition.RuleSets;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusCorrection;
+import rimebook.performances.StatusAmendment;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.Deduction;
 import rimebook.tabulation.points.ElementWorth;
@@ -455,9 +457,10 @@ class PointsSegmentIntegrationTests {
 		this.referee.open(stand(1)).press("form[action$=/close]");
 		this.referee.open(stand(1)).press("form[action$=/call]");
 		end(2, PerformanceStatus.NOT_FINISHED);
-		this.context.getBean(StatusCorrection.class)
-			.correct(this.day.performances(1).get(0).id(), PerformanceStatus.CLOSED, PerformanceStatus.DISQUALIFIED,
-					"As the rule says.", "by two", SmallCompetition.REFEREE);
+		this.context.getBean(Amendments.class)
+			.apply(StatusAmendment.on(this.day.performances(1).get(0).id(), PerformanceStatus.DISQUALIFIED),
+					new StatusAmendment(PerformanceStatus.CLOSED),
+					new Amending.Approval("As the rule says.", "by two", SmallCompetition.REFEREE));
 		JsonNode rows = api(segments(1)).get("standing").get("rows");
 		assertThat(rows.get(0).get("team").asString()).isEqualTo(second.entry());
 		assertThat(rows.get(0).get("place").asInt()).isEqualTo(1);

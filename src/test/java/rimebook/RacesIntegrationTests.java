@@ -26,6 +26,7 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
@@ -282,8 +283,8 @@ class RacesIntegrationTests {
 			assertThat(both.first()).isNull();
 			assertThat(both.second()).as("what was signed is not what is there").isInstanceOf(RimebookException.class);
 			assertThat(result(segment).accountantSignedAt()).isNull();
-			assertThat(cardsOf(day, performance)).first().isEqualTo(proposal.corrected());
-			assertThat(firstCardPublished(segment, performance)).isEqualTo(proposal.corrected());
+			assertThat(cardsOf(day, performance)).first().isEqualTo(marks(round));
+			assertThat(firstCardPublished(segment, performance)).isEqualTo(marks(round));
 		}
 	}
 
@@ -303,9 +304,14 @@ class RacesIntegrationTests {
 		}
 	}
 
+	private static CardMarks marks(int round) {
+		return new CardMarks(100 + 10 * (round % 20), 300);
+	}
+
 	private ProposeCorrection proposal(SmallCompetition day, int round) {
-		return new ProposeCorrection(day.performances(1).get(0).id(), day.seats().get(0).id(),
-				new CardMarks(100 + 10 * (round % 20), 300), "Judge 1 typed another mark, round " + round, null);
+		return new ProposeCorrection(
+				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), marks(round)),
+				"Judge 1 typed another mark, round " + round);
 	}
 
 	private List<CorrectionView> undecided(SegmentId segment) {

@@ -21,6 +21,7 @@ import rimebook.audit.RecordPage;
 import rimebook.audit.RecordQuery;
 import rimebook.audit.RecordReading;
 import rimebook.performances.PerformanceView;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
@@ -114,9 +115,9 @@ class RecordNamesIntegrationTests {
 			.file(new FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CALCULATION,
 					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections.propose(new ProposeCorrection(day.performances(1).get(0).id(),
-				day.seats().get(0).id(), new CardMarks(100, 100), "Typed one key off.", null),
-				SmallCompetition.ACCOUNTANT);
+		CorrectionView proposed = corrections.propose(new ProposeCorrection(
+				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), new CardMarks(100, 100)),
+				"Typed one key off."), SmallCompetition.ACCOUNTANT);
 		corrections.reject(proposed.id(), proposed.version(), "The paper says otherwise.", SmallCompetition.REFEREE);
 	}
 

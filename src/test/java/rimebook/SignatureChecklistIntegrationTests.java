@@ -23,6 +23,7 @@ import rimebook.panels.SeatKind;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarkLine;
+import rimebook.placement.MarksAmendment;
 import rimebook.points.CallElements;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
@@ -152,8 +153,9 @@ class SignatureChecklistIntegrationTests {
 	void anUndecidedCorrectionHoldsItBack() {
 		skatedAndPosted();
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections.propose(new ProposeCorrection(this.day.performances(1).get(0).id(),
-				this.day.seats().get(0).id(), new CardMarks(100, 100), "Typed one key off.", null), ACCOUNTANT);
+		CorrectionView proposed = corrections
+			.propose(new ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
+					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);
 		assertHeldBack("corrections", "A correction is not decided yet; the result can be signed afterwards.");
 		corrections.reject(proposed.id(), proposed.version(), "The paper says otherwise.", REFEREE);
 		assertSigned("corrections");

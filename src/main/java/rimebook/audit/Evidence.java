@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * <p>
  * The columns are named one by one: one that is added later does not change what was
  * attested before. Published versions need none, since their lines tell the digest of the
- * body in words.
+ * body in words. A correction from before it had an amendment was carried over: its lines
+ * attest the columns of then, and {@link StoredCheck} compares both.
  */
 final class Evidence {
 
@@ -39,7 +40,8 @@ final class Evidence {
 			select 'correction', id, segment_id, performance_id, seat_id, protest_id, line, old_first, old_second,
 			new_first, new_second, old_value, new_value, old_text, new_text, reason, state, proposed_by, proposed_at,
 			decided_by, decided_at, decision_reason
-			from correction where id = ?"""));
+			from correction where id = ?""", """
+			select 'amendment', id, amendment from correction where id = ? and not carried"""));
 
 	private Evidence() {
 	}

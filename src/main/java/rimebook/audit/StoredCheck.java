@@ -84,7 +84,7 @@ public final class StoredCheck {
 	 * there something to compare.
 	 */
 	public static boolean isPossible(Connection connection) throws SQLException {
-		return RecordLines.haveIdentities(connection);
+		return RecordLines.haveIdentities(connection) && CarriedCorrections.areThere(connection);
 	}
 
 	/**
@@ -101,6 +101,8 @@ public final class StoredCheck {
 				+ check.each(SIGNATURES.formatted("accountant"), check::signature);
 		check.each(HALF_SIGNED, (row) -> check.faults
 			.add("The result of segment " + row.getString(1) + " is stored as official without both signatures."));
+		check.each(CarriedCorrections.ALTERED, (row) -> check.faults
+			.add("Correction " + row.getString(1) + " is not stored as it was before corrections were amendments."));
 		long things = check.each(ATTESTED, check::attested);
 		long[] unattested = new long[1];
 		check.each(UNATTESTED, (row) -> unattested[0] = row.getLong(1));

@@ -43,6 +43,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkSubmission;
 import rimebook.placement.SubmitCard;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
@@ -300,8 +301,9 @@ class DemoCompetition {
 		CardMarks typed = PlausibleMarks.of(seat.number(), this.entries.entry(performance.entry()).team().name(),
 				event.segments().get(0).name());
 		CardMarks meant = new CardMarks(Math.min(600, typed.first() + 30), typed.second());
-		CorrectionView proposed = this.corrections.propose(new ProposeCorrection(performance.id(), seat.id(), meant,
-				"The judge touched the key beside the one meant and said so in writing.", null), ACCOUNTANT);
+		CorrectionView proposed = this.corrections
+			.propose(new ProposeCorrection(MarksAmendment.on(performance.id(), seat.id(), meant),
+					"The judge touched the key beside the one meant and said so in writing."), ACCOUNTANT);
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 	}
 

@@ -45,7 +45,7 @@ public interface CardBook {
 	 * @param supposed what would stand there instead, {@code null} for nothing else
 	 */
 	Map<PerformanceId, ? extends ClosedMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange supposed);
+			@Nullable SupposedChange<?> supposed);
 
 	/**
 	 * What two officials corrected on the cards of a seat, in all segments of its event.

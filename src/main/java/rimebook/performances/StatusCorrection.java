@@ -1,6 +1,7 @@
 package rimebook.performances;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -25,7 +26,7 @@ import rimebook.shared.NotFoundException;
  * follow.
  */
 @Service
-public class StatusCorrection {
+public class StatusCorrection implements Amending<StatusAmendment> {
 
 	private final PerformanceRepository performances;
 
@@ -68,11 +69,18 @@ public class StatusCorrection {
 			.collect(Collectors.toSet());
 	}
 
+	@Override
+	public Map<String, Class<? extends StatusAmendment>> kinds() {
+		return Map.of("status", StatusAmendment.class);
+	}
+
 	/** Why a performance cannot be set from the one status to the other now. */
+	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(PerformanceId id, PerformanceStatus expected, PerformanceStatus next) {
-		Performance performance = found(this.performances.findById(id.value()), id);
-		return ((performance.status() == expected) ? this.checks.refusal(performance, next)
+	public Optional<String> refusal(SupposedChange<StatusAmendment> change, StatusAmendment expected) {
+		Performance performance = found(this.performances.findById(change.performance().value()), change.performance());
+		return ((performance.status() == expected.status())
+				? this.checks.refusal(performance, change.amendment().status())
 				: Optional.of(ConflictException.stale("performance")))
 			.map(ConflictException::getMessage);
 	}
@@ -82,17 +90,16 @@ public class StatusCorrection {
 	 * @return its status now
 	 * @throws ConflictException saying what stands against it
 	 */
+	@Override
 	@Transactional(readOnly = true)
-	public PerformanceStatus check(PerformanceId id, PerformanceStatus next) {
-		Performance performance = found(this.performances.findById(id.value()), id);
-		this.checks.require(performance, next);
-		return performance.status();
+	public StatusAmendment check(SupposedChange<StatusAmendment> change) {
+		Performance performance = found(this.performances.findById(change.performance().value()), change.performance());
+		this.checks.require(performance, change.amendment().status());
+		return new StatusAmendment(performance.status());
 	}
 
-	/**
-	 * Take hold of the competition until the transaction ends; to be done before any
-	 * other row is held.
-	 */
+	/** How a team came through is also said of its entry, which is held first. */
+	@Override
 	@Transactional
 	public void hold(PerformanceId id) {
 		this.entries.hold(id);
@@ -100,27 +107,27 @@ public class StatusCorrection {
 
 	/**
 	 * Set how a performance came through.
-	 * @param expected the status that the correction was decided on
-	 * @param reason why, for the record
-	 * @param names who proposed and who approved it, in words
-	 * @param actor who approved it
 	 * @throws ConflictException as for {@link #check}, and if its status is no longer the
 	 * expected one
 	 */
+	@Override
 	@Transactional
-	public void correct(PerformanceId id, PerformanceStatus expected, PerformanceStatus next, String reason,
-			String names, Actor actor) {
+	public void apply(SupposedChange<StatusAmendment> change, StatusAmendment expected, Approval approval) {
+		PerformanceId id = change.performance();
+		PerformanceStatus next = change.amendment().status();
+		Actor actor = approval.actor();
 		Performance performance = found(this.performances.findLockedById(id.value()), id);
-		if (performance.status() != expected) {
+		if (performance.status() != expected.status()) {
 			throw ConflictException.stale("performance");
 		}
 		this.checks.require(performance, next);
 		StatusCorrected corrected = StatusCorrected.of(performance, next,
-				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(reason));
-		Optional<EntryReinstated> back = this.entries.followBack(performance.entry(), expected, reason, actor);
-		this.events.publishEvent(corrected.by(names));
+				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(approval.reason()));
+		Optional<EntryReinstated> back = this.entries.followBack(performance.entry(), expected.status(),
+				approval.reason(), actor);
+		this.events.publishEvent(corrected.by(approval.names()));
 		laterFollow(performance, next, corrected.change());
-		this.entries.follow(performance.entry(), next, reason, actor);
+		this.entries.follow(performance.entry(), next, approval.reason(), actor);
 		back.ifPresent(this.events::publishEvent);
 	}
 

@@ -1,6 +1,7 @@
 package rimebook.placement;
 
 import java.time.Clock;
+import java.util.Map;
 import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -9,24 +10,24 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amending;
 import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 
-/**
- * Puts a corrected version on top of a closed card. Who may ask for it and who approves
- * it is decided by protests; here the old version stays for ever.
- */
+/** Puts a corrected version on top of a closed card of two marks. */
 @Service
-public class CardCorrection {
+class CardCorrection implements Amending<MarksAmendment> {
 
 	private final PerformanceRegister performances;
 
@@ -53,47 +54,48 @@ public class CardCorrection {
 		this.events = events;
 	}
 
-	/**
-	 * Return the card that counts now for a seat of a closed performance.
-	 * @throws ConflictException {@code card-not-closed} if the judge can still change it
-	 */
-	@Transactional(readOnly = true)
-	public CardView closedCard(PerformanceId performance, SeatId seat) {
-		return newest(this.performances.findClosed(performance), seat).view();
+	@Override
+	public Map<String, Class<? extends MarksAmendment>> kinds() {
+		return Map.of("marks", MarksAmendment.class);
 	}
 
-	/**
-	 * Put the new marks in as the card's next version.
-	 * @param expected the marks the correction was decided on
-	 * @param corrected the marks that count from now on
-	 * @param reason why, for the record
-	 * @param actor who approved it
-	 * @throws ConflictException if the card is not closed, or no longer holds the
-	 * expected marks
-	 * @throws rimebook.shared.RuleViolationException {@code zero-mark} for 0.0 where it
-	 * means "not skated"
-	 */
+	@Override
+	@Transactional(readOnly = true)
+	public MarksAmendment check(SupposedChange<MarksAmendment> change) {
+		requirePlacement(change.performance());
+		PerformanceView performance = this.performances.findClosed(change.performance());
+		CardMarks now = newest(performance, change.judge()).marks();
+		if (now.equals(change.amendment().marks())) {
+			throw new RuleViolationException("nothing-to-correct", "first",
+					"The card already holds " + MarkWords.of(now) + "; there is nothing to correct.");
+		}
+		return new MarksAmendment(now);
+	}
+
+	@Override
 	@Transactional
-	public void correct(PerformanceId id, SeatId seat, CardMarks expected, CardMarks corrected, String reason,
-			Actor actor) {
-		PerformanceView performance = this.performances.holdClosed(id);
+	public void apply(SupposedChange<MarksAmendment> change, MarksAmendment expected, Approval approval) {
+		requirePlacement(change.performance());
+		PerformanceView performance = this.performances.holdClosed(change.performance());
+		SeatId seat = change.judge();
 		CardSubmission old = newest(performance, seat);
-		if (!old.marks().equals(expected)) {
+		if (!old.marks().equals(expected.marks())) {
 			throw ConflictException.stale("card");
 		}
+		CardMarks corrected = change.amendment().marks();
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
-		this.submissions.save(new CardSubmission(this.ids.next(), id, seat, old.sequence() + 1, corrected,
+		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, old.sequence() + 1, corrected,
 				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ": ";
-		String words = label + MarkWords.of(expected) + " became " + MarkWords.of(corrected);
-		this.events.publishEvent(new CardCorrected(id, performance.segment(), performance.entry(), words,
-				AuditedChange.of(actor, "performance", id, "card.corrected")
-					.from(label + MarkWords.of(expected), label + MarkWords.of(corrected))
-					.because(reason)));
+		this.events.publishEvent(CardCorrected.of(performance, "card.corrected",
+				new CardCorrected.Words(label, expected.words(), change.amendment().words()), approval));
+	}
+
+	private void requirePlacement(PerformanceId performance) {
+		this.cards.requirePlacement(this.cards.eventOf(this.performances.find(performance).segment()));
 	}
 
 	private CardSubmission newest(PerformanceView performance, SeatId seat) {
-		this.cards.requirePlacement(this.cards.eventOf(performance.segment()));
 		return Optional.ofNullable(this.cards.newestOf(performance.id()).get(seat))
 			.orElseThrow(() -> NotFoundException.of("card", seat));
 	}

@@ -217,26 +217,27 @@ class PanelCards implements CardBook {
 
 	@Override
 	public Map<PerformanceId, PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange supposed) {
+			@Nullable SupposedChange<?> supposed) {
 		List<SeatView> seats = seats(segment);
 		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
 				performances.stream().map((performance) -> performance.id().value()).toList());
 		Map<PerformanceId, PanelMarks> closed = new HashMap<>();
-		newest.forEach((id, cards) -> {
-			PerformanceId performance = new PerformanceId(id);
-			closed.put(performance,
+		for (PerformanceView performance : performances) {
+			Map<SeatId, CardSubmission> cards = newest.getOrDefault(performance.id().value(), Map.of());
+			closed.put(performance.id(),
 					new PanelMarks(seats.stream()
-						.map((seat) -> supposed(supposed, performance, seat)
+						.map((seat) -> supposed(supposed, performance.id(), seat)
 							.orElseGet(() -> Objects.requireNonNull(cards.get(seat.id())).marks()))
 						.toList()));
-		});
+		}
 		return closed;
 	}
 
-	private static Optional<CardMarks> supposed(@Nullable SupposedChange supposed, PerformanceId performance,
+	private static Optional<CardMarks> supposed(@Nullable SupposedChange<?> supposed, PerformanceId performance,
 			SeatView seat) {
-		return (supposed instanceof SupposedCard card && card.performance().equals(performance)
-				&& card.seat().equals(seat.id())) ? Optional.of(card.marks()) : Optional.empty();
+		return (supposed != null && supposed.amendment() instanceof MarksAmendment other
+				&& supposed.performance().equals(performance) && seat.id().equals(supposed.seat()))
+						? Optional.of(other.marks()) : Optional.empty();
 	}
 
 	@Override

@@ -61,10 +61,9 @@ class CalledList extends PerformanceLine {
 	}
 
 	/** The list as it would be with another element in one place; never to be kept. */
-	CalledList supposing(SheetLine line, String corrected) {
+	CalledList supposing(ElementAmendment other) {
 		return new CalledList(getId(), new PerformanceId(performance()), this.sequence,
-				SheetEdits.elements(this.elements, line, corrected, getId()), CardOrigin.CORRECTION, this.calledBy,
-				this.receivedAt);
+				SheetEdits.with(this.elements, other, getId()), CardOrigin.CORRECTION, this.calledBy, this.receivedAt);
 	}
 
 	CalledListView view() {

@@ -48,10 +48,9 @@ class DeductionList extends PerformanceLine {
 	}
 
 	/** A list with another deduction in one place; never to be kept. */
-	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items, SheetLine line,
-			String corrected) {
-		return new DeductionList(performance.value(), performance, 1,
-				SheetEdits.deductions(items, line, corrected, "", null), CardOrigin.CORRECTION, "", Instant.EPOCH);
+	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items, DeductionAmendment other) {
+		return new DeductionList(performance.value(), performance, 1, SheetEdits.with(items, other, "", null),
+				CardOrigin.CORRECTION, "", Instant.EPOCH);
 	}
 
 	int sequence() {

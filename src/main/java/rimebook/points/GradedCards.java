@@ -194,7 +194,7 @@ class GradedCards implements CardBook {
 
 	@Override
 	public Map<PerformanceId, PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange supposed) {
+			@Nullable SupposedChange<?> supposed) {
 		PointsSheets.Reading reading = this.sheets.of(segment, performances);
 		if (supposed != null) {
 			reading.suppose(supposed);

@@ -12,11 +12,13 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amending;
 import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -26,11 +28,10 @@ import rimebook.shared.RuleViolationException;
 
 /**
  * Puts a corrected version on top of a closed card in points judging: one grade or one
- * mark of one seat. Who may ask for it and who approves it is decided by protests; here
- * the old version stays for ever.
+ * mark of one seat.
  */
 @Service
-public class PointsCorrection {
+class PointsCorrection implements Amending<LineAmendment> {
 
 	private final PerformanceRegister performances;
 
@@ -57,83 +58,75 @@ public class PointsCorrection {
 		this.events = events;
 	}
 
-	/**
-	 * Return what counts now in one line of a closed card.
-	 * @return the grade, or the mark in hundredths
-	 * @throws ConflictException {@code card-not-closed} if the card can still be changed
-	 * @throws RuleViolationException {@code line-unknown}
-	 */
-	@Transactional(readOnly = true)
-	public int closedValue(PerformanceId performance, SeatId seat, PointsLine line) {
-		PointsCard card = newest(this.performances.findClosed(performance), seat);
-		return value(card.marks(), list(performance), line);
+	@Override
+	public Map<String, Class<? extends LineAmendment>> kinds() {
+		return Map.of("line", LineAmendment.class);
 	}
 
 	/**
-	 * Check that a closed card could hold that value.
+	 * {@inheritDoc}
 	 * @throws RuleViolationException naming the field {@code value} if it is out of range
 	 */
+	@Override
 	@Transactional(readOnly = true)
-	public void check(PerformanceId performance, SeatId seat, PointsLine line, int value) {
-		PerformanceView found = this.performances.findClosed(performance);
-		PointsMarks marks = changed(newest(found, seat).marks(), list(performance), line, value);
+	public LineAmendment check(SupposedChange<LineAmendment> change) {
+		PerformanceView performance = this.performances.findClosed(change.performance());
+		PointsMarks marks = newest(performance, change.judge()).marks();
+		CalledListView list = list(performance.id());
+		LineAmendment now = now(marks, list, change.amendment().line());
+		if (now.equals(change.amendment())) {
+			throw new RuleViolationException("nothing-to-correct", "value",
+					"The card already holds " + now.words() + " there; there is nothing to correct.");
+		}
 		try {
-			check(found).require(marks);
+			check(performance).require(changed(marks, list, change.amendment()));
 		}
 		catch (RuleViolationException ex) {
 			throw new RuleViolationException(ex.code(), "value", String.valueOf(ex.getMessage()));
 		}
+		return now;
 	}
 
-	/**
-	 * Put the new value in as the card's next version.
-	 * @param expected the value the correction was decided on
-	 * @param corrected the value that counts from now on
-	 * @param reason why, for the record
-	 * @param actor who approved it
-	 * @throws ConflictException if the card is not closed, or no longer holds the
-	 * expected value
-	 */
+	@Override
 	@Transactional
-	public void correct(PerformanceId id, SeatId seat, PointsLine line, int expected, int corrected, String reason,
-			Actor actor) {
-		PerformanceView performance = this.performances.holdClosed(id);
+	public void apply(SupposedChange<LineAmendment> change, LineAmendment expected, Approval approval) {
+		PerformanceView performance = this.performances.holdClosed(change.performance());
+		SeatId seat = change.judge();
+		LineAmendment amendment = change.amendment();
 		PointsCard old = newest(performance, seat);
-		CalledListView list = list(id);
-		if (value(old.marks(), list, line) != expected) {
+		CalledListView list = list(performance.id());
+		if (!now(old.marks(), list, amendment.line()).equals(expected)) {
 			throw ConflictException.stale("card");
 		}
-		PointsMarks marks = changed(old.marks(), list, line, corrected);
+		PointsMarks marks = changed(old.marks(), list, amendment);
 		check(performance).require(marks);
-		this.cards.save(new PointsCard(this.ids.next(), id, seat, old.sequence() + 1, list.sequence(), marks,
-				CardOrigin.CORRECTION, this.clock.instant()));
-		String label = this.panels.seat(seat).label() + ", " + line.words() + ": ";
-		String words = label + line.words(expected) + " became " + line.words(corrected);
-		this.events.publishEvent(new CardCorrected(id, performance.segment(), performance.entry(), words,
-				AuditedChange.of(actor, "performance", id, "card.corrected")
-					.from(label + line.words(expected), label + line.words(corrected))
-					.because(reason)));
+		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, old.sequence() + 1, list.sequence(),
+				marks, CardOrigin.CORRECTION, this.clock.instant()));
+		String place = this.panels.seat(seat).label() + ", " + amendment.place() + ": ";
+		this.events.publishEvent(CardCorrected.of(performance, "card.corrected",
+				new CardCorrected.Words(place, expected.words(), amendment.words()), approval));
 	}
 
 	/** The card of a seat as it would be with that value. */
-	static PointsMarks changed(PointsMarks marks, CalledListView list, PointsLine line, int value) {
+	static PointsMarks changed(PointsMarks marks, CalledListView list, LineAmendment amendment) {
+		PointsLine line = amendment.line();
 		Map<UUID, Integer> grades = new LinkedHashMap<>(marks.grades());
 		Map<String, Integer> components = new LinkedHashMap<>(marks.components());
 		if (line.isElement()) {
-			grades.put(element(list, line).id(), value);
+			grades.put(element(list, line).id(), amendment.value());
 		}
 		else {
-			components.put(line.component(), value);
+			components.put(line.component(), amendment.value());
 		}
 		return new PointsMarks(grades, components);
 	}
 
-	private static int value(PointsMarks marks, CalledListView list, PointsLine line) {
+	private static LineAmendment now(PointsMarks marks, CalledListView list, PointsLine line) {
 		Integer value = line.isElement() ? marks.grade(element(list, line)) : marks.component(line.component());
 		if (value == null) {
 			throw PointsLine.unknown();
 		}
-		return value;
+		return LineAmendment.of(line, value);
 	}
 
 	private static CalledElement element(CalledListView list, PointsLine line) {

@@ -61,34 +61,27 @@ class PointsSheets {
 		 * Read as if that stood there instead; what is none of this judging changes
 		 * nothing.
 		 */
-		void suppose(SupposedChange supposed) {
-			if (supposed instanceof SupposedLine value) {
-				suppose(value.performance(), value.seat(), value.line(), value.value());
+		void suppose(SupposedChange<?> change) {
+			UUID performance = change.performance().value();
+			if (change.amendment() instanceof LineAmendment line) {
+				suppose(performance, change.judge(), line);
 			}
-			else if (supposed instanceof SupposedPlace place) {
-				suppose(place.performance(), place.line(), place.corrected());
+			else if (change.amendment() instanceof ElementAmendment element) {
+				this.lists.computeIfPresent(performance, (id, list) -> list.supposing(element));
+			}
+			else if (change.amendment() instanceof DeductionAmendment deduction) {
+				DeductionList noted = this.deductions.get(performance);
+				this.deductions.put(performance, DeductionList.supposing(change.performance(),
+						(noted != null) ? noted.items() : List.of(), deduction));
 			}
 		}
 
 		/** Read one line of one card as if it held another value. */
-		private void suppose(PerformanceId performance, SeatId seat, PointsLine line, int value) {
-			CalledList list = this.lists.get(performance.value());
-			Map<SeatId, PointsMarks> panel = this.cards.get(performance.value());
+		private void suppose(UUID performance, SeatId seat, LineAmendment line) {
+			CalledList list = this.lists.get(performance);
+			Map<SeatId, PointsMarks> panel = this.cards.get(performance);
 			if (list != null && panel != null) {
-				panel.computeIfPresent(seat,
-						(whose, marks) -> PointsCorrection.changed(marks, list.view(), line, value));
-			}
-		}
-
-		/** Read the elements or deductions as if something else stood in one place. */
-		private void suppose(PerformanceId performance, SheetLine line, String corrected) {
-			if (line.element()) {
-				this.lists.computeIfPresent(performance.value(), (id, list) -> list.supposing(line, corrected));
-			}
-			else {
-				DeductionList noted = this.deductions.get(performance.value());
-				this.deductions.put(performance.value(), DeductionList.supposing(performance,
-						(noted != null) ? noted.items() : List.of(), line, corrected));
+				panel.computeIfPresent(seat, (whose, marks) -> PointsCorrection.changed(marks, list.view(), line));
 			}
 		}
 

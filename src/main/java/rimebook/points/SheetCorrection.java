@@ -11,11 +11,13 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.Amending;
 import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -27,11 +29,10 @@ import rimebook.tabulation.points.ElementWorth;
 
 /**
  * Puts a corrected version on top of the called elements or the deductions of a closed
- * performance. Who may ask for it and who approves it is decided by protests; here the
- * old version stays for ever.
+ * performance.
  */
 @Service
-public class SheetCorrection {
+class SheetCorrection implements Amending<SheetAmendment> {
 
 	private final PerformanceRegister performances;
 
@@ -58,91 +59,82 @@ public class SheetCorrection {
 		this.events = events;
 	}
 
-	/**
-	 * Return what counts now in one place, as in {@link SheetLine}.
-	 * @throws ConflictException {@code card-not-closed} if it can still be changed freely
-	 * @throws RuleViolationException {@code line-unknown}
-	 */
-	@Transactional(readOnly = true)
-	public String closedText(PerformanceId performance, SheetLine line) {
-		return text(this.performances.findClosed(performance), line);
+	@Override
+	public Map<String, Class<? extends SheetAmendment>> kinds() {
+		return Map.of("element", ElementAmendment.class, "deduction", DeductionAmendment.class);
 	}
 
 	/**
-	 * Check that another text could stand there.
+	 * {@inheritDoc}
 	 * @throws RuleViolationException naming the field: a code or item that the tables do
 	 * not have; the last element taken out; {@code grades-missing} for an element that
 	 * would count and that a judge has not graded
 	 */
+	@Override
 	@Transactional(readOnly = true)
-	public void check(PerformanceId performance, SheetLine line, String corrected) {
-		check(this.performances.findClosed(performance), line, corrected);
+	public SheetAmendment check(SupposedChange<SheetAmendment> change) {
+		PerformanceView performance = this.performances.findClosed(change.performance());
+		SheetAmendment now = now(performance, change.amendment());
+		if (now.equals(change.amendment())) {
+			throw new RuleViolationException("nothing-to-correct", "line",
+					"There is " + now.words() + " as " + now.place() + " already; there is nothing to correct.");
+		}
+		check(performance, change.amendment());
+		return now;
 	}
 
-	/**
-	 * Put the new text in as the next version.
-	 * @param expected the text the correction was decided on
-	 * @param corrected the text that counts from now on
-	 * @param reason why, for the record
-	 * @param actor who approved it
-	 * @throws ConflictException if the cards are not closed, or something else stands
-	 * there now
-	 */
+	@Override
 	@Transactional
-	public void correct(PerformanceId id, SheetLine line, String expected, String corrected, String reason,
-			Actor actor) {
-		PerformanceView performance = this.performances.holdClosed(id);
-		if (!text(performance, line).equals(expected)) {
-			throw ConflictException.stale(line.element() ? "list of elements" : "list of deductions");
+	public void apply(SupposedChange<SheetAmendment> change, SheetAmendment expected, Approval approval) {
+		PerformanceView performance = this.performances.holdClosed(change.performance());
+		SheetAmendment amendment = change.amendment();
+		boolean element = amendment instanceof ElementAmendment;
+		if (!now(performance, amendment).equals(expected)) {
+			throw ConflictException.stale(element ? "list of elements" : "list of deductions");
 		}
-		check(performance, line, corrected);
-		if (line.element()) {
-			correctElements(performance, line, corrected, actor);
-		}
-		else {
-			correctDeductions(performance, line, corrected, actor);
-		}
-		String label = line.words() + ": ";
-		this.events.publishEvent(new CardCorrected(id, performance.segment(), performance.entry(),
-				label + line.words(expected) + " became " + line.words(corrected),
-				AuditedChange
-					.of(actor, "performance", id, line.element() ? "elements.corrected" : "deductions.corrected")
-					.from(label + line.words(expected), label + line.words(corrected))
-					.because(reason)));
+		check(performance, amendment);
+		put(performance, amendment, approval.actor());
+		this.events.publishEvent(CardCorrected.of(performance, element ? "elements.corrected" : "deductions.corrected",
+				new CardCorrected.Words(amendment.place() + ": ", expected.words(), amendment.words()), approval));
 	}
 
-	private void correctElements(PerformanceView performance, SheetLine line, String corrected, Actor actor) {
-		CalledList old = list(performance);
-		this.lists.save(new CalledList(this.ids.next(), performance.id(), old.sequence() + 1,
-				SheetEdits.elements(old.elements(), line, corrected, this.ids.next()), CardOrigin.CORRECTION,
-				actor.name(), this.clock.instant()));
-	}
-
-	private void correctDeductions(PerformanceView performance, SheetLine line, String corrected, Actor actor) {
-		int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
-		this.deductions.save(new DeductionList(this.ids.next(), performance.id(), before + 1,
-				SheetEdits.deductions(items(performance), line, corrected, actor.name(), this.clock.instant()),
-				CardOrigin.CORRECTION, actor.name(), this.clock.instant()));
-	}
-
-	private String text(PerformanceView performance, SheetLine line) {
-		return line.element() ? SheetEdits.text(list(performance).elements(), line)
-				: SheetEdits.noted(items(performance), line);
-	}
-
-	private void check(PerformanceView performance, SheetLine line, String corrected) {
-		if (!line.element()) {
-			checkDeduction(performance, corrected);
-			return;
+	private void put(PerformanceView performance, SheetAmendment amendment, Actor actor) {
+		if (amendment instanceof ElementAmendment element) {
+			CalledList old = list(performance);
+			this.lists.save(new CalledList(this.ids.next(), performance.id(), old.sequence() + 1,
+					SheetEdits.with(old.elements(), element, this.ids.next()), CardOrigin.CORRECTION, actor.name(),
+					this.clock.instant()));
 		}
-		List<CalledElement> elements = SheetEdits.elements(list(performance).elements(), line, corrected,
-				this.ids.next());
+		else if (amendment instanceof DeductionAmendment deduction) {
+			int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
+			this.deductions.save(new DeductionList(this.ids.next(), performance.id(), before + 1,
+					SheetEdits.with(items(performance), deduction, actor.name(), this.clock.instant()),
+					CardOrigin.CORRECTION, actor.name(), this.clock.instant()));
+		}
+	}
+
+	private SheetAmendment now(PerformanceView performance, SheetAmendment place) {
+		return (place instanceof ElementAmendment element) ? SheetEdits.now(list(performance).elements(), element)
+				: SheetEdits.now(items(performance), (DeductionAmendment) place);
+	}
+
+	private void check(PerformanceView performance, SheetAmendment amendment) {
+		if (amendment instanceof DeductionAmendment deduction) {
+			checkDeduction(performance, deduction);
+		}
+		else if (amendment instanceof ElementAmendment element) {
+			checkElements(performance, element);
+		}
+	}
+
+	private void checkElements(PerformanceView performance, ElementAmendment amendment) {
+		List<CalledElement> elements = SheetEdits.with(list(performance).elements(), amendment, this.ids.next());
 		if (elements.isEmpty()) {
 			throw new RuleViolationException("elements-number", "code",
 					"It is the only element; a performance without any has no score.");
 		}
-		if (!corrected.isEmpty()) {
-			checkElement(performance, elements.get(line.number() - 1));
+		if (amendment.code() != null) {
+			checkElement(performance, elements.get(amendment.number() - 1));
 		}
 	}
 
@@ -173,16 +165,16 @@ public class SheetCorrection {
 			.toList();
 	}
 
-	private void checkDeduction(PerformanceView performance, String corrected) {
-		if (corrected.isEmpty()) {
+	private void checkDeduction(PerformanceView performance, DeductionAmendment deduction) {
+		String item = deduction.item();
+		if (item == null) {
 			return;
 		}
-		String item = SheetLine.code(corrected);
 		if (this.book.ruleSet(performance.segment()).deduction(item).isEmpty()) {
 			throw new RuleViolationException("unknown-deduction", "item",
 					"The rule set has no deduction '" + item + "'; choose one of its table.");
 		}
-		Required.number("count", SheetLine.count(corrected), 1, 1000);
+		Required.number("count", deduction.count(), 1, 1000);
 	}
 
 	private CalledList list(PerformanceView performance) {

@@ -9,48 +9,45 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.points.ElementWorth;
 
-/** Puts another text in one place of what the technical panel sent. */
+/** Puts something else in one place of what the technical panel sent. */
 final class SheetEdits {
 
 	private SheetEdits() {
 	}
 
-	/** What stands in a place of the elements. */
-	static String text(List<CalledElement> elements, SheetLine line) {
-		return line.further() ? "" : SheetLine.text(elements.get(index(line, elements.size())));
+	/** What stands in that place of the elements. */
+	static ElementAmendment now(List<CalledElement> elements, ElementAmendment place) {
+		return place.further() ? ElementAmendment.nothing(place.number(), true)
+				: place.holding(elements.get(place.index(elements.size())));
 	}
 
-	/** What stands in a place of the deductions. */
-	static String noted(List<NotedDeduction> items, SheetLine line) {
-		if (line.further()) {
-			return "";
-		}
-		NotedDeduction item = items.get(index(line, items.size()));
-		return SheetLine.text(item.item(), item.count());
+	/** What stands in that place of the deductions. */
+	static DeductionAmendment now(List<NotedDeduction> items, DeductionAmendment place) {
+		return place.further() ? DeductionAmendment.nothing(place.number(), true)
+				: place.holding(items.get(place.index(items.size())));
 	}
 
 	/**
-	 * The elements with another text in one place.
+	 * The elements with that in its place.
 	 * @param fresh the identity of a further element
 	 */
-	static List<CalledElement> elements(List<CalledElement> elements, SheetLine line, String text, UUID fresh) {
+	static List<CalledElement> with(List<CalledElement> elements, ElementAmendment other, UUID fresh) {
 		List<CalledElement> changed = new ArrayList<>(elements);
-		int index = index(line, elements.size() + (line.further() ? 1 : 0));
-		if (line.further()) {
-			changed.add(index, new CalledElement(fresh, 0, SheetLine.code(text), SheetLine.worth(text), null, false));
-		}
-		else if (text.isEmpty()) {
+		String code = other.code();
+		int index = other.index(elements.size() + (other.further() ? 1 : 0));
+		if (code == null) {
 			changed.remove(index);
 		}
+		else if (other.further()) {
+			changed.add(index, new CalledElement(fresh, 0, code, other.worth(), null, false));
+		}
 		else {
-			changed.set(index, other(elements.get(index), text));
+			changed.set(index, other(elements.get(index), code, other.worth()));
 		}
 		return numbered(changed);
 	}
 
-	private static CalledElement other(CalledElement old, String text) {
-		String code = SheetLine.code(text);
-		ElementWorth worth = SheetLine.worth(text);
+	private static CalledElement other(CalledElement old, String code, ElementWorth worth) {
 		return new CalledElement(old.id(), old.number(), code, worth, code.equals(old.code()) ? old.base() : null,
 				false);
 	}
@@ -62,33 +59,23 @@ final class SheetEdits {
 		return numbered;
 	}
 
-	/** The deductions with another text in one place. */
-	static List<NotedDeduction> deductions(List<NotedDeduction> items, SheetLine line, String text, String by,
+	/** The deductions with that in its place. */
+	static List<NotedDeduction> with(List<NotedDeduction> items, DeductionAmendment other, String by,
 			@Nullable Instant at) {
 		List<NotedDeduction> changed = new ArrayList<>(items);
-		if (line.further()) {
-			changed.add(noted(text, by, at));
+		String item = other.item();
+		if (item == null) {
+			changed.remove(other.index(items.size()));
 			return changed;
 		}
-		int index = index(line, items.size());
-		if (text.isEmpty()) {
-			changed.remove(index);
+		NotedDeduction noted = new NotedDeduction(item, other.count(), by, at, null);
+		if (other.further()) {
+			changed.add(noted);
 		}
 		else {
-			changed.set(index, noted(text, by, at));
+			changed.set(other.index(items.size()), noted);
 		}
 		return changed;
-	}
-
-	private static NotedDeduction noted(String text, String by, @Nullable Instant at) {
-		return new NotedDeduction(SheetLine.code(text), SheetLine.count(text), by, at, null);
-	}
-
-	private static int index(SheetLine line, int size) {
-		if (line.number() > size) {
-			throw SheetLine.unknown();
-		}
-		return line.number() - 1;
 	}
 
 }

@@ -13,20 +13,16 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.PerformanceStatus;
-import rimebook.points.PointsLine;
-import rimebook.points.SheetLine;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
-import rimebook.tabulation.CardMarks;
 
 /** A correction from its proposal to the other official's decision. */
 @Entity
 class Correction {
-
-	/** The line of a correction that is about no line of a card. */
-	static final String STATUS = "status";
 
 	@Id
 	private UUID id;
@@ -46,23 +42,8 @@ class Correction {
 	@Column(name = "protest_id")
 	private @Nullable UUID protest;
 
-	private int oldFirst;
-
-	private int oldSecond;
-
-	private int newFirst;
-
-	private int newSecond;
-
-	private String line = "";
-
-	private int oldValue;
-
-	private int newValue;
-
-	private String oldText = "";
-
-	private String newText = "";
+	/** What it was proposed on and what shall be, as {@code Amendments} keeps it. */
+	private String amendment;
 
 	private String reason;
 
@@ -86,50 +67,18 @@ class Correction {
 	protected Correction() {
 	}
 
-	Correction(UUID id, SegmentId segment, ProposeCorrection proposal, CardMarks old, String reason, Actor by,
-			Instant now) {
-		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
-		this.oldFirst = old.first();
-		this.oldSecond = old.second();
-		this.newFirst = proposal.corrected().first();
-		this.newSecond = proposal.corrected().second();
-	}
-
-	Correction(UUID id, SegmentId segment, ProposePointsCorrection proposal, int old, String reason, Actor by,
-			Instant now) {
-		this(id, segment, proposal.performance(), proposal.seat(), proposal.protest(), reason, by, now);
-		this.line = proposal.line().toString();
-		this.oldValue = old;
-		this.newValue = proposal.corrected();
-	}
-
-	Correction(UUID id, SegmentId segment, ProposeSheetCorrection proposal, String old, String reason, Actor by,
-			Instant now) {
-		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
-		this.line = proposal.line().toString();
-		this.oldText = old;
-		this.newText = proposal.corrected();
-	}
-
-	Correction(UUID id, SegmentId segment, ProposeStatusCorrection proposal, PerformanceStatus old, String reason,
-			Actor by, Instant now) {
-		this(id, segment, proposal.performance(), null, proposal.protest(), reason, by, now);
-		this.line = STATUS;
-		this.oldText = old.name();
-		this.newText = proposal.corrected().name();
-	}
-
-	private Correction(UUID id, SegmentId segment, PerformanceId performance, @Nullable SeatId seat,
-			@Nullable ProtestId protest, String reason, Actor by, Instant now) {
+	Correction(UUID id, PerformanceView performance, ProposeCorrection proposal, Proposed proposed) {
+		SeatId seat = proposal.change().seat();
 		this.id = id;
-		this.segment = segment.value();
-		this.performance = performance.value();
+		this.segment = performance.segment().value();
+		this.performance = performance.id().value();
 		this.seat = (seat != null) ? seat.value() : null;
-		this.protest = (protest != null) ? protest.value() : null;
-		this.reason = reason;
-		this.proposedBy = by.name();
-		this.proposedById = by.id();
-		this.proposedAt = now;
+		this.protest = (proposal.protest() != null) ? proposal.protest().value() : null;
+		this.amendment = proposed.amendment();
+		this.reason = proposed.reason();
+		this.proposedBy = proposed.by().name();
+		this.proposedById = proposed.by().id();
+		this.proposedAt = proposed.at();
 	}
 
 	void approve(Actor by, Instant now) {
@@ -141,7 +90,7 @@ class Correction {
 	}
 
 	private void decide(CorrectionState next, Actor by, String why, Instant now) {
-		if (this.state != CorrectionState.PROPOSED) {
+		if (!isProposed()) {
 			throw new ConflictException("correction-decided",
 					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
 		}
@@ -162,38 +111,36 @@ class Correction {
 		}
 	}
 
-	private boolean changesPoints() {
-		return !changesMarks() && !changesSheet() && !changesStatus();
-	}
-
-	private boolean changesSheet() {
-		return SheetLine.isOne(this.line);
-	}
-
-	private boolean changesStatus() {
-		return this.line.equals(STATUS);
-	}
-
-	private boolean changesMarks() {
-		return this.line.isEmpty();
-	}
-
 	boolean isProposedBy(Actor person) {
 		return person.isNotedAs(this.proposedById, this.proposedBy);
 	}
 
-	CorrectionView view() {
-		return new CorrectionView(new CorrectionId(this.id), new SegmentId(this.segment),
-				new PerformanceId(this.performance), (this.seat != null) ? new SeatId(this.seat) : null,
-				(this.protest != null) ? new ProtestId(this.protest) : null,
-				changesMarks() ? new CardMarks(this.oldFirst, this.oldSecond) : null,
-				changesMarks() ? new CardMarks(this.newFirst, this.newSecond) : null,
-				changesPoints() ? new PointsChange(PointsLine.parse(this.line), this.oldValue, this.newValue) : null,
-				changesSheet() ? new SheetChange(SheetLine.parse(this.line), this.oldText, this.newText) : null,
-				changesStatus() ? new StatusChange(PerformanceStatus.valueOf(this.oldText),
-						PerformanceStatus.valueOf(this.newText)) : null,
-				this.reason, this.state, this.proposedBy, this.proposedAt, this.decidedBy, this.decidedAt,
-				this.decisionReason, (this.version != null) ? this.version : 0);
+	boolean isProposed() {
+		return this.state == CorrectionState.PROPOSED;
+	}
+
+	SegmentId segment() {
+		return new SegmentId(this.segment);
+	}
+
+	CorrectionView view(Amendments amendments) {
+		Amendments.Pair pair = amendments.read(this.amendment);
+		return new CorrectionView(new CorrectionId(this.id), segment(),
+				new SupposedChange<>(new PerformanceId(this.performance),
+						(this.seat != null) ? new SeatId(this.seat) : null, pair.after()),
+				pair.before(),
+				new CorrectionView.Proposal(this.proposedBy, this.proposedAt, this.reason,
+						(this.protest != null) ? new ProtestId(this.protest) : null),
+				new CorrectionView.Decision(this.state, this.decidedBy, this.decidedAt, this.decisionReason),
+				(this.version != null) ? this.version : 0);
+	}
+
+	/**
+	 * Who proposes what.
+	 *
+	 * @param amendment as {@link Amendments#write} writes it
+	 */
+	record Proposed(String amendment, String reason, Actor by, Instant at) {
 	}
 
 }

@@ -19,9 +19,13 @@ interface CorrectionRepository extends Repository<Correction, UUID> {
 	@Query("select c from Correction c where c.id = :id")
 	Optional<Correction> findLockedById(UUID id);
 
-	/** The performance of a correction of that line, read without the correction. */
-	@Query("select c.performance from Correction c where c.id = :id and c.line = :line")
-	Optional<UUID> findPerformanceById(UUID id, String line);
+	/** What a correction changes, read without the correction. */
+	@Query("select c.amendment from Correction c where c.id = :id")
+	Optional<String> findAmendmentById(UUID id);
+
+	/** The performance of a correction, read without the correction. */
+	@Query("select c.performance from Correction c where c.id = :id")
+	UUID findPerformanceById(UUID id);
 
 	List<Correction> findBySegmentOrderByProposedAt(UUID segment);
 

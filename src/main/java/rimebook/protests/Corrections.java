@@ -2,7 +2,6 @@ package rimebook.protests;
 
 import java.time.Clock;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -11,21 +10,14 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
-import rimebook.panels.SeatId;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendment;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusCorrection;
+import rimebook.performances.StatusAmendment;
 import rimebook.performances.SupposedChange;
-import rimebook.placement.CardCorrection;
-import rimebook.placement.CardView;
-import rimebook.placement.MarkWords;
-import rimebook.placement.SupposedCard;
-import rimebook.points.PointsCorrection;
-import rimebook.points.SheetCorrection;
-import rimebook.points.SupposedLine;
-import rimebook.points.SupposedPlace;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
@@ -51,13 +43,7 @@ public class Corrections {
 
 	private final CorrectionRepository corrections;
 
-	private final CardCorrection cards;
-
-	private final PointsCorrection points;
-
-	private final SheetCorrection sheets;
-
-	private final StatusCorrection statuses;
+	private final Amendments amendments;
 
 	private final SegmentRun run;
 
@@ -73,15 +59,12 @@ public class Corrections {
 
 	private final StillOpen stillOpen;
 
-	Corrections(CorrectionRepository corrections, CardCorrection cards, PointsCorrection points, SheetCorrection sheets,
-			StatusCorrection statuses, SegmentRun run, ResultPreview preview, ResultPublication publication, Ids ids,
-			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
+	Corrections(CorrectionRepository corrections, Amendments amendments, SegmentRun run, ResultPreview preview,
+			ResultPublication publication, Ids ids, Clock clock, ApplicationEventPublisher events,
+			StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.corrections = corrections;
-		this.cards = cards;
-		this.points = points;
-		this.sheets = sheets;
-		this.statuses = statuses;
+		this.amendments = amendments;
 		this.run = run;
 		this.preview = preview;
 		this.publication = publication;
@@ -91,97 +74,44 @@ public class Corrections {
 	}
 
 	/**
-	 * Propose other marks for a closed card; nothing changes yet.
-	 * @throws RuleViolationException if the reason is missing, the marks are the same, or
-	 * no standing can be made with them
-	 * @throws ConflictException if the card is not closed, or the result is official and
-	 * was not opened again
+	 * Propose that something else shall stand in one place; nothing changes yet.
+	 * @throws RuleViolationException if the reason is missing, or the names of those who
+	 * agree where it is the technical panel's; if it stands there already, cannot stand
+	 * there, or no standing can be made with it
+	 * @throws ConflictException if the cards are not closed, a team cannot have come
+	 * through so, or the result is official and was not opened again
 	 */
 	@Transactional
 	public CorrectionView propose(ProposeCorrection proposal, Actor actor) {
-		String reason = Required.text("reason", proposal.reason(), 2000);
-		PerformanceView performance = this.run.performance(proposal.performance());
+		SupposedChange<?> change = proposal.change();
+		String reason = reason(proposal, change.amendment());
+		PerformanceView performance = this.run.performance(change.performance());
 		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
-		CardView card = this.cards.closedCard(proposal.performance(), proposal.seat());
-		if (card.marks().equals(proposal.corrected())) {
-			throw new RuleViolationException("nothing-to-correct", "first",
-					"The card already holds " + MarkWords.of(card.marks()) + "; there is nothing to correct.");
+		Amendment old = this.amendments.check(change);
+		// What stands against a status is shown beside it, since it may go away.
+		if (!(change.amendment() instanceof StatusAmendment)) {
+			this.preview.of(change);
 		}
-		this.preview.ifCorrected(performance.segment(),
-				new SupposedCard(proposal.performance(), proposal.seat(), proposal.corrected()));
-		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, card.marks(), reason,
-				actor, this.clock.instant());
-		return proposed(correction, reason, actor);
+		String kept = this.amendments.write(new Amendments.Pair(old, change.amendment()));
+		return proposed(new Correction(this.ids.next(), performance, proposal,
+				new Correction.Proposed(kept, reason, actor, this.clock.instant())), actor);
 	}
 
-	/**
-	 * Propose another value for one line of a closed card in points judging; nothing
-	 * changes yet.
-	 * @throws RuleViolationException if the reason is missing, the value is the same or
-	 * out of range, or the card has no such line
-	 * @throws ConflictException as for {@link #propose}
-	 */
-	@Transactional
-	public CorrectionView proposePoints(ProposePointsCorrection proposal, Actor actor) {
-		String reason = Required.text("reason", proposal.reason(), 2000);
-		PerformanceView performance = this.run.performance(proposal.performance());
-		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
-		int old = this.points.closedValue(proposal.performance(), proposal.seat(), proposal.line());
-		if (old == proposal.corrected()) {
-			throw new RuleViolationException("nothing-to-correct", "value",
-					"The card already holds " + proposal.line().words(old) + " there; there is nothing to correct.");
-		}
-		this.points.check(proposal.performance(), proposal.seat(), proposal.line(), proposal.corrected());
-		Correction correction = new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
-				this.clock.instant());
-		return proposed(correction, reason, actor);
+	private static String reason(ProposeCorrection proposal, Amendment amendment) {
+		return amendment.isOfTechnicalPanel()
+				? Required.text("reason", proposal.reason(), 1500) + " Agreed by "
+						+ Required.text("agreed", proposal.agreed(), 400) + "."
+				: Required.text("reason", proposal.reason(), amendment.longestReason());
 	}
 
-	/**
-	 * Propose another element or deduction for a closed performance; nothing changes yet.
-	 * @throws RuleViolationException if the reason or the names of those who agree are
-	 * missing, it is the same, the tables do not have it, or grades would be lacking
-	 * @throws ConflictException as for {@link #propose}
-	 */
-	@Transactional
-	public CorrectionView proposeSheet(ProposeSheetCorrection proposal, Actor actor) {
-		String reason = Required.text("reason", proposal.reason(), 1500) + " Agreed by "
-				+ Required.text("agreed", proposal.agreed(), 400) + ".";
-		PerformanceView performance = this.run.performance(proposal.performance());
-		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
-		String old = this.sheets.closedText(proposal.performance(), proposal.line());
-		if (old.equals(proposal.corrected())) {
-			throw new RuleViolationException("nothing-to-correct", "line", "There is " + proposal.line().words(old)
-					+ " as " + proposal.line().words() + " already; there is nothing to correct.");
-		}
-		this.sheets.check(proposal.performance(), proposal.line(), proposal.corrected());
-		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
-				this.clock.instant()), reason, actor);
-	}
-
-	/**
-	 * Propose that a team came through otherwise; nothing changes yet.
-	 * @throws RuleViolationException if the reason is missing
-	 * @throws ConflictException if it cannot be so, or the result is official and was not
-	 * opened again
-	 */
-	@Transactional
-	public CorrectionView proposeStatus(ProposeStatusCorrection proposal, Actor actor) {
-		String reason = Required.text("reason", proposal.reason(), 500);
-		PerformanceView performance = this.run.performance(proposal.performance());
-		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
-		PerformanceStatus old = this.statuses.check(proposal.performance(), proposal.corrected());
-		return proposed(new Correction(this.ids.next(), performance.segment(), proposal, old, reason, actor,
-				this.clock.instant()), reason, actor);
-	}
-
-	private CorrectionView proposed(Correction correction, String reason, Actor actor) {
+	private CorrectionView proposed(Correction correction, Actor actor) {
 		this.corrections.save(correction);
-		CorrectionView view = correction.view();
-		String line = view.lineWords().isEmpty() ? "" : view.lineWords() + ": ";
+		CorrectionView view = correction.view(this.amendments);
+		Amendment corrected = view.change().amendment();
+		String place = corrected.place().isEmpty() ? "" : corrected.place() + ": ";
 		this.events.publishEvent(
-				line(actor, view, "correction.proposed").from(line + view.oldWords(), line + view.correctedWords())
-					.because(reason));
+				line(actor, view, "correction.proposed").from(place + view.old().words(), place + corrected.words())
+					.because(view.proposal().reason()));
 		return view;
 	}
 
@@ -193,43 +123,22 @@ public class Corrections {
 	 */
 	@Transactional
 	public void approve(CorrectionId id, int version, Actor actor) {
-		holdForStatus(id);
+		holdBefore(id);
 		Correction correction = locked(id, version);
 		correction.approve(actor, this.clock.instant());
-		CorrectionView view = correction.view();
-		correct(view, actor);
-		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposedBy(),
+		CorrectionView view = correction.view(this.amendments);
+		this.amendments.apply(view.change(), view.old(),
+				new Amending.Approval(view.proposal().reason(), names(view), actor));
+		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposal().by(),
 				"approved by " + actor.name()));
 	}
 
-	/** How a team came through is also said of its entry, which is held first. */
-	private void holdForStatus(CorrectionId id) {
-		this.corrections.findPerformanceById(id.value(), Correction.STATUS)
-			.map(PerformanceId::new)
-			.ifPresent(this.statuses::hold);
-	}
-
-	private void correct(CorrectionView view, Actor actor) {
-		StatusChange status = view.status();
-		if (status != null) {
-			this.statuses.correct(view.performance(), status.old(), status.corrected(), view.reason(), names(view),
-					actor);
-			return;
-		}
-		PointsChange change = view.change();
-		SheetChange sheet = view.sheet();
-		if (sheet != null) {
-			this.sheets.correct(view.performance(), sheet.line(), sheet.old(), sheet.corrected(), twoNames(view),
-					actor);
-		}
-		else if (change != null) {
-			this.points.correct(view.performance(), seat(view), change.line(), change.old(), change.corrected(),
-					twoNames(view), actor);
-		}
-		else {
-			this.cards.correct(view.performance(), seat(view), Objects.requireNonNull(view.old()),
-					Objects.requireNonNull(view.corrected()), twoNames(view), actor);
-		}
+	/** What has to be held before the correction. */
+	private void holdBefore(CorrectionId id) {
+		this.corrections.findAmendmentById(id.value())
+			.map(this.amendments::read)
+			.ifPresent((pair) -> this.amendments
+				.hold(new PerformanceId(this.corrections.findPerformanceById(id.value())), pair.after()));
 	}
 
 	/** Turn a correction down, saying why. */
@@ -237,66 +146,46 @@ public class Corrections {
 	public void reject(CorrectionId id, int version, String why, Actor actor) {
 		Correction correction = locked(id, version);
 		correction.reject(actor, Required.text("grounds", why, 2000), this.clock.instant());
-		CorrectionView view = correction.view();
+		CorrectionView view = correction.view(this.amendments);
 		this.events.publishEvent(line(actor, view, "correction.rejected")
-			.from("proposed by " + view.proposedBy(), "rejected by " + actor.name())
-			.because(view.decisionReason()));
+			.from("proposed by " + view.proposal().by(), "rejected by " + actor.name())
+			.because(view.decision().reason()));
 	}
 
 	/** Why a proposal cannot be approved any more; empty if it can. */
 	@Transactional(readOnly = true)
 	public Optional<String> refusal(CorrectionId id) {
 		CorrectionView view = correction(id);
-		StatusChange status = view.status();
-		if (status == null) {
-			return Optional.empty();
-		}
-		return this.statuses.refusal(view.performance(), status.old(), status.corrected());
+		return this.amendments.refusal(view.change(), view.old());
 	}
 
 	/** Show what a correction would do to every place if it were approved now. */
 	@Transactional(readOnly = true)
 	public ResultEffect effect(CorrectionId id) {
-		CorrectionView view = correction(id);
-		StatusChange status = view.status();
-		if (status != null) {
-			return this.preview.ifStatus(this.run.performance(view.performance()), status.corrected());
-		}
-		return this.preview.ifCorrected(view.segment(), supposed(view));
-	}
-
-	private static SupposedChange supposed(CorrectionView view) {
-		SheetChange sheet = view.sheet();
-		if (sheet != null) {
-			return new SupposedPlace(view.performance(), sheet.line(), sheet.corrected());
-		}
-		PointsChange change = view.change();
-		return (change != null) ? new SupposedLine(view.performance(), seat(view), change.line(), change.corrected())
-				: new SupposedCard(view.performance(), seat(view), Objects.requireNonNull(view.corrected()));
-	}
-
-	private static SeatId seat(CorrectionView view) {
-		return Objects.requireNonNull(view.seat());
+		return this.preview.of(correction(id).change());
 	}
 
 	/** Return one correction. */
 	@Transactional(readOnly = true)
 	public CorrectionView correction(CorrectionId id) {
 		return this.corrections.findById(id.value())
-			.map(Correction::view)
+			.map((correction) -> correction.view(this.amendments))
 			.orElseThrow(() -> NotFoundException.of("correction", id));
 	}
 
 	/** List the corrections of a segment, oldest first. */
 	@Transactional(readOnly = true)
 	public List<CorrectionView> ofSegment(SegmentId segment) {
-		return this.corrections.findBySegmentOrderByProposedAt(segment.value()).stream().map(Correction::view).toList();
+		return this.corrections.findBySegmentOrderByProposedAt(segment.value())
+			.stream()
+			.map((correction) -> correction.view(this.amendments))
+			.toList();
 	}
 
 	private Correction locked(CorrectionId id, int version) {
 		Correction correction = this.corrections.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("correction", id));
-		this.stillOpen.require(correction.view().segment());
+		this.stillOpen.require(correction.segment());
 		correction.requireVersion(version);
 		return correction;
 	}
@@ -312,13 +201,8 @@ public class Corrections {
 		return AuditedChange.of(actor, "correction", correction.id(), action);
 	}
 
-	/** The reason with both names, as it stands on the new version of the result. */
-	private static String twoNames(CorrectionView view) {
-		return view.reason() + " (" + names(view) + ")";
-	}
-
 	private static String names(CorrectionView view) {
-		return "proposed by " + view.proposedBy() + ", approved by " + view.decidedBy();
+		return "proposed by " + view.proposal().by() + ", approved by " + view.decision().by();
 	}
 
 }

@@ -34,7 +34,7 @@ public class ProposedCorrections {
 	private int count(SegmentId segment, Predicate<Correction> wanted) {
 		return (int) this.corrections.findBySegmentOrderByProposedAt(segment.value())
 			.stream()
-			.filter((correction) -> correction.view().state() == CorrectionState.PROPOSED)
+			.filter(Correction::isProposed)
 			.filter(wanted)
 			.count();
 	}

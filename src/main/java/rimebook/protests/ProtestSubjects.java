@@ -50,7 +50,7 @@ class ProtestSubjects implements SubjectNames {
 	}
 
 	private SubjectName name(CorrectionView correction) {
-		return name(correction.segment(), this.run.performance(correction.performance()).entry());
+		return name(correction.segment(), this.run.performance(correction.change().performance()).entry());
 	}
 
 	private SubjectName name(SegmentId segment, EntryId entry) {

@@ -14,8 +14,10 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
+import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.StatusAmendment;
 import rimebook.performances.StatusCorrection;
 import rimebook.performances.SupposedChange;
 
@@ -31,26 +33,34 @@ public class ResultPreview {
 
 	private final StatusCorrection statuses;
 
-	ResultPreview(StandingDrafts drafts, EventFields fields, ClosedCards cards, StatusCorrection statuses) {
+	private final PerformanceRegister performances;
+
+	ResultPreview(StandingDrafts drafts, EventFields fields, ClosedCards cards, StatusCorrection statuses,
+			PerformanceRegister performances) {
+		this.performances = performances;
 		this.drafts = drafts;
 		this.fields = fields;
 		this.cards = cards;
 		this.statuses = statuses;
 	}
 
-	/** Return every team's place now and as it would be with something else on a card. */
-	@Transactional(readOnly = true)
-	public ResultEffect ifCorrected(SegmentId segment, SupposedChange supposed) {
-		return effect(this.drafts.of(segment, this.cards.ofSegmentIf(segment, supposed)));
-	}
-
 	/**
-	 * The same if a performance had come through otherwise.
-	 * @param supposed how; a team that would have withdrawn has left the event, one that
-	 * would not takes part
+	 * Return every team's place now and as it would be with something else on a card or
+	 * list, or if a performance had come through otherwise: a team that would have
+	 * withdrawn has left the event, one that would not takes part.
+	 * @throws rimebook.shared.RuleViolationException if no standing could be made
 	 */
 	@Transactional(readOnly = true)
-	public ResultEffect ifStatus(PerformanceView performance, PerformanceStatus supposed) {
+	public ResultEffect of(SupposedChange<?> change) {
+		PerformanceView performance = this.performances.find(change.performance());
+		if (change.amendment() instanceof StatusAmendment other) {
+			return ifStatus(performance, other.status());
+		}
+		SegmentId segment = performance.segment();
+		return effect(this.drafts.of(segment, this.cards.ofSegmentIf(segment, change)));
+	}
+
+	private ResultEffect ifStatus(PerformanceView performance, PerformanceStatus supposed) {
 		List<EntryId> toSkate = new ArrayList<>(this.fields.toSkate(performance.segment()));
 		toSkate.remove(performance.entry());
 		if (!supposed.isDone()) {

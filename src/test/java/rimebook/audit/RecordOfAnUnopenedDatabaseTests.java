@@ -47,6 +47,8 @@ class RecordOfAnUnopenedDatabaseTests {
 		String before = ChainCheck.check(this.database).sentence();
 		assertThat(StoredCheck.isPossible(this.database)).isFalse();
 		run(migration());
+		assertThat(StoredCheck.isPossible(this.database)).isFalse();
+		execute("create table correction (amendment varchar(4000))");
 		assertThat(StoredCheck.isPossible(this.database)).isTrue();
 		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
 		assertThat(RecordLines.after(this.database, 0)).extracting(RecordLine::form).containsOnly(1).hasSize(3);

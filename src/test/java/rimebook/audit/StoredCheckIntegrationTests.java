@@ -14,6 +14,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.competition.SegmentId;
 import rimebook.performances.PerformanceView;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeCorrection;
@@ -77,6 +78,9 @@ class StoredCheckIntegrationTests {
 				Map.entry("update points_card set marks = '{}'" + sheet, "another set of cards and lists"),
 				Map.entry("update called_list set called_by = 'Somebody'" + sheet, "another set of cards and lists"),
 				Map.entry("update correction set decided_by = 'Somebody'" + signed, "attests another correction"),
+				Map.entry("update correction set amendment = replace(amendment, '100', '110')" + signed,
+						"attests another correction"),
+				Map.entry("update correction set carried = true" + signed, "attests another correction"),
 				Map.entry("update segment_result set referee_signature = 'Somebody'" + signed,
 						"signed by Somebody as referee"),
 				Map.entry("update segment_result set accountant_signature_id = 'person:other'" + signed,
@@ -126,8 +130,10 @@ class StoredCheckIntegrationTests {
 		publication.post(segment, version(segment), SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
 		PerformanceView first = day.performances(1).get(0);
-		CorrectionView proposed = corrections.propose(new ProposeCorrection(first.id(), day.seats().get(0).id(),
-				new CardMarks(100, 100), "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+		CorrectionView proposed = corrections.propose(
+				new ProposeCorrection(MarksAmendment.on(first.id(), day.seats().get(0).id(), new CardMarks(100, 100)),
+						"Typed one key off."),
+				SmallCompetition.ACCOUNTANT);
 		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
 		publication.sign(segment, version(segment), Signatory.REFEREE, SmallCompetition.REFEREE);
 		publication.sign(segment, version(segment), Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);

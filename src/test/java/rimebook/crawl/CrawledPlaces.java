@@ -24,12 +24,13 @@ import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
-import rimebook.points.PointsLine;
+import rimebook.performances.SupposedChange;
+import rimebook.placement.MarksAmendment;
+import rimebook.points.LineAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.FileProtest;
 import rimebook.protests.ProposeCorrection;
-import rimebook.protests.ProposePointsCorrection;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
@@ -117,12 +118,14 @@ final class CrawledPlaces {
 		PerformanceView first = day.small.performances(1).get(0);
 		Corrections corrections = day.the(Corrections.class);
 		if (day.isPoints()) {
-			corrections.proposePoints(new ProposePointsCorrection(first.id(), day.small.seats().get(0).id(),
-					PointsLine.ofElement(1), 3, "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+			corrections.propose(new ProposeCorrection(
+					new SupposedChange<>(first.id(), day.small.seats().get(0).id(), new LineAmendment(1, "", 3)),
+					"Typed one key off."), SmallCompetition.ACCOUNTANT);
 		}
 		else {
-			corrections.propose(new ProposeCorrection(first.id(), day.small.seats().get(0).id(),
-					new CardMarks(500, 500), "Typed one key off.", null), SmallCompetition.ACCOUNTANT);
+			corrections.propose(new ProposeCorrection(
+					MarksAmendment.on(first.id(), day.small.seats().get(0).id(), new CardMarks(500, 500)),
+					"Typed one key off."), SmallCompetition.ACCOUNTANT);
 		}
 	}
 

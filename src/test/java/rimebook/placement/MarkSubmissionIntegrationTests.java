@@ -25,6 +25,8 @@ import rimebook.competition.JudgingPolicies;
 import rimebook.panels.SeatView;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.Acknowledgement;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.ConflictException;
@@ -178,9 +180,11 @@ class MarkSubmissionIntegrationTests {
 		day.send(performance, day.seats().get(1), 1, CARD);
 		day.send(performance, day.seats().get(2), 1, CARD);
 		day.close(performance);
-		CardCorrection correction = this.context.getBean(CardCorrection.class);
-		assertZeroRefused("first", () -> correction.correct(performance.id(), seat.id(), new CardMarks(10, 10),
-				new CardMarks(0, 10), "misread", SmallCompetition.REFEREE));
+		Amendments amendments = this.context.getBean(Amendments.class);
+		assertZeroRefused("first",
+				() -> amendments.apply(MarksAmendment.on(performance.id(), seat.id(), new CardMarks(0, 10)),
+						new MarksAmendment(new CardMarks(10, 10)),
+						new Amending.Approval("misread", "by two", SmallCompetition.REFEREE)));
 	}
 
 	private SmallCompetition whereZeroMeansNotSkated() {

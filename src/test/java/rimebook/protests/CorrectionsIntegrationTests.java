@@ -23,6 +23,7 @@ import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
+import rimebook.placement.MarksAmendment;
 import rimebook.results.Cause;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPublication;
@@ -109,8 +110,10 @@ class CorrectionsIntegrationTests {
 	void anotherNameOrAnotherRoleIsNotAnotherPerson() {
 		SmallCompetition day = twoTeams();
 		Actor kai = new Actor("person:kai", "Kai Berg", "accountant", "test");
-		CorrectionView proposed = this.corrections.propose(new ProposeCorrection(day.performances(1).get(1).id(),
-				day.seats().get(0).id(), HIGH, "Typed one key off.", null), kai);
+		CorrectionView proposed = this.corrections.propose(
+				new ProposeCorrection(MarksAmendment.on(day.performances(1).get(1).id(), day.seats().get(0).id(), HIGH),
+						"Typed one key off."),
+				kai);
 		assertRefused("two-names-needed", () -> this.corrections.approve(proposed.id(), proposed.version(),
 				new Actor("person:kai", "Kai Lind", "accountant", "test")));
 		assertRefused("two-names-needed", () -> this.corrections.reject(proposed.id(), proposed.version(), "No.",
@@ -151,9 +154,10 @@ class CorrectionsIntegrationTests {
 	@Test
 	void sameMarksAreNoCorrection() {
 		SmallCompetition day = twoTeams();
-		assertRefused("nothing-to-correct", () -> this.corrections.propose(
-				new ProposeCorrection(day.performances(1).get(1).id(), day.seats().get(0).id(), LOW, "why", null),
-				ACCOUNTANT));
+		assertRefused("nothing-to-correct",
+				() -> this.corrections.propose(new ProposeCorrection(
+						MarksAmendment.on(day.performances(1).get(1).id(), day.seats().get(0).id(), LOW), "why"),
+						ACCOUNTANT));
 	}
 
 	@Test
@@ -290,9 +294,9 @@ class CorrectionsIntegrationTests {
 	}
 
 	private CorrectionView propose(SmallCompetition day, PerformanceView performance, int seat) {
-		return this.corrections.propose(
-				new ProposeCorrection(performance.id(), day.seats().get(seat).id(), HIGH, "Typed one key off.", null),
-				ACCOUNTANT);
+		return this.corrections
+			.propose(new ProposeCorrection(MarksAmendment.on(performance.id(), day.seats().get(seat).id(), HIGH),
+					"Typed one key off."), ACCOUNTANT);
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant at) {

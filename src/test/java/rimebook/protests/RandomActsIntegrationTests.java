@@ -20,6 +20,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
+import rimebook.performances.StatusAmendment;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusCorrection;
@@ -166,7 +167,7 @@ class RandomActsIntegrationTests {
 	private void correct(PerformanceView performance, PerformanceStatus next) {
 		Corrections corrections = this.context.getBean(Corrections.class);
 		CorrectionView proposed = corrections
-			.proposeStatus(new ProposeStatusCorrection(performance.id(), next, "Slip.", null), ACCOUNTANT);
+			.propose(new ProposeCorrection(StatusAmendment.on(performance.id(), next), "Slip."), ACCOUNTANT);
 		corrections.effect(proposed.id());
 		corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		if (next == PerformanceStatus.ON_ICE) {

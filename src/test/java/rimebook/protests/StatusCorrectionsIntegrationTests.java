@@ -20,6 +20,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
+import rimebook.performances.StatusAmendment;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.results.ResultEffect;
@@ -278,8 +279,8 @@ class StatusCorrectionsIntegrationTests {
 	}
 
 	private CorrectionView propose(PerformanceView performance, PerformanceStatus next) {
-		return this.corrections.proposeStatus(
-				new ProposeStatusCorrection(performance.id(), next, "The steward said so.", null), ACCOUNTANT);
+		return this.corrections.propose(
+				new ProposeCorrection(StatusAmendment.on(performance.id(), next), "The steward said so."), ACCOUNTANT);
 	}
 
 	private SmallCompetition skated(boolean byPoints) {

@@ -27,10 +27,12 @@ import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.panels.SeatKind;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusCorrection;
+import rimebook.performances.StatusAmendment;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
@@ -335,9 +337,10 @@ class ResultsIntegrationTests {
 	}
 
 	private void disqualify(PerformanceView performance) {
-		this.context.getBean(StatusCorrection.class)
-			.correct(performance.id(), PerformanceStatus.CLOSED, PerformanceStatus.DISQUALIFIED, "Prop on the ice",
-					"by two", REFEREE);
+		this.context.getBean(Amendments.class)
+			.apply(StatusAmendment.on(performance.id(), PerformanceStatus.DISQUALIFIED),
+					new StatusAmendment(PerformanceStatus.CLOSED),
+					new Amending.Approval("Prop on the ice", "by two", REFEREE));
 	}
 
 	private SegmentId official(SmallCompetition day) {

@@ -20,6 +20,7 @@ import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
+import rimebook.placement.MarksAmendment;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeCorrection;
 import rimebook.shared.RuleViolationException;
@@ -81,8 +82,9 @@ class UncountableCardsIntegrationTests {
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(
 					() -> this.context.getBean(Corrections.class)
-						.propose(new ProposeCorrection(this.performance.id(), this.day.seats().get(0).id(), ZERO,
-								"Slip.", null), ACCOUNTANT))
+						.propose(new ProposeCorrection(
+								MarksAmendment.on(this.performance.id(), this.day.seats().get(0).id(), ZERO), "Slip."),
+								ACCOUNTANT))
 			.withMessageContaining("A card of Team ")
 			.withMessageContaining("0.0")
 			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("zero-mark"));

@@ -16,13 +16,15 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.Panels;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendments;
 import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
 import rimebook.performances.SegmentRun;
-import rimebook.placement.CardCorrection;
 import rimebook.placement.MarkWords;
+import rimebook.placement.MarksAmendment;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.RequiresChromium;
@@ -54,7 +56,7 @@ class JudgeCardBrowserTests {
 
 	private final ApplicationContext context;
 
-	private final CardCorrection corrections;
+	private final Amendments amendments;
 
 	private final String code;
 
@@ -74,7 +76,7 @@ class JudgeCardBrowserTests {
 		this.run = context.getBean(SegmentRun.class);
 		this.stand = context.getBean(Stand.class);
 		this.reopening = context.getBean(CardReopening.class);
-		this.corrections = context.getBean(CardCorrection.class);
+		this.amendments = context.getBean(Amendments.class);
 		context.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
 		this.code = this.day.seats().get(0).code();
 		this.day.open(1);
@@ -192,8 +194,8 @@ class JudgeCardBrowserTests {
 		CardMarks corrected = new CardMarks(given.first() + 10, given.second());
 		Page card = this.tablets.joined(this.code);
 		expectMarking(card);
-		this.corrections.correct(this.closed.id(), this.day.seats().get(0).id(), given, corrected, "misread",
-				SmallCompetition.REFEREE);
+		this.amendments.apply(MarksAmendment.on(this.closed.id(), this.day.seats().get(0).id(), corrected),
+				new MarksAmendment(given), new Amending.Approval("misread", "by two", SmallCompetition.REFEREE));
 		assertThat(card.locator("#refusals li span")).hasText(
 				"No. 1, Short programme: after closing two officials corrected your card from %s / %s to %s / %s. Ask the referee if you want to know why."
 					.formatted(figure(given.first()), figure(given.second()), figure(corrected.first()),

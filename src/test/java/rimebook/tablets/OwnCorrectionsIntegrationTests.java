@@ -7,11 +7,13 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.SeatView;
+import rimebook.performances.Amending;
+import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceView;
-import rimebook.placement.CardCorrection;
+import rimebook.performances.SupposedChange;
 import rimebook.placement.MarkWords;
-import rimebook.points.PointsCorrection;
-import rimebook.points.PointsLine;
+import rimebook.placement.MarksAmendment;
+import rimebook.points.LineAmendment;
 import rimebook.points.PointsWords;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.PointsCompetition;
@@ -23,6 +25,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 /** What a judge is told of own cards that officials corrected. */
 @WholeApplication
 class OwnCorrectionsIntegrationTests {
+
+	private static final Amending.Approval APPROVED = new Amending.Approval("misread", "by two",
+			SmallCompetition.REFEREE);
 
 	@Autowired
 	private ApplicationContext context;
@@ -54,18 +59,18 @@ class OwnCorrectionsIntegrationTests {
 		day.skateNext(1);
 		SeatView seat = day.seats().get(2);
 		PerformanceView closed = day.performances(1).get(0);
-		PointsCorrection corrections = this.context.getBean(PointsCorrection.class);
-		PointsLine line = PointsLine.ofElement(2);
-		int given = corrections.closedValue(closed.id(), seat.id(), line);
-		int corrected = (given == 0) ? 1 : 0;
-		corrections.correct(closed.id(), seat.id(), line, given, corrected, "misread", SmallCompetition.REFEREE);
+		Amendments amendments = this.context.getBean(Amendments.class);
+		SupposedChange<LineAmendment> change = new SupposedChange<>(closed.id(), seat.id(),
+				new LineAmendment(2, "", 5));
+		int given = amendments.check(change).value();
+		amendments.apply(change, new LineAmendment(2, "", given), APPROVED);
 		assertThat(this.tables.tableOf(seat.id()).corrected()).extracting("startNumber", "segment", "before", "after")
-			.containsExactly(tuple(1, "2 ME4 " + PointsWords.grade(given), "2 ME4 " + PointsWords.grade(corrected)));
+			.containsExactly(tuple(1, "2 ME4 " + PointsWords.grade(given), "2 ME4 " + "+5"));
 	}
 
 	private void correct(PerformanceView closed, SeatView seat, CardMarks from, CardMarks to) {
-		this.context.getBean(CardCorrection.class)
-			.correct(closed.id(), seat.id(), from, to, "misread", SmallCompetition.REFEREE);
+		this.context.getBean(Amendments.class)
+			.apply(MarksAmendment.on(closed.id(), seat.id(), to), new MarksAmendment(from), APPROVED);
 	}
 
 	private static Tuple tuple(int number, String before, String after) {

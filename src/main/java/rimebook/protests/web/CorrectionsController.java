@@ -19,15 +19,18 @@ import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
+import rimebook.performances.SupposedChange;
 import rimebook.placement.MarkWords;
+import rimebook.placement.MarksAmendment;
+import rimebook.points.LineAmendment;
 import rimebook.points.PointsLine;
 import rimebook.protests.CorrectionId;
 import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposeCorrection;
-import rimebook.protests.ProposePointsCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -71,29 +74,24 @@ class CorrectionsController {
 	}
 
 	private void propose(SegmentId segment, CorrectionForm form, Actor actor) {
-		if (this.pages.isJudgedByPoints(segment)) {
-			this.corrections.proposePoints(pointsProposal(segment, form), actor);
-		}
-		else {
-			this.corrections.propose(proposal(segment, form), actor);
-		}
+		PerformanceId performance = closedPerformance(segment, form);
+		Amendment amendment = this.pages.isJudgedByPoints(segment) ? line(form) : marks(form);
+		this.corrections.propose(new ProposeCorrection(new SupposedChange<>(performance, seat(form), amendment),
+				form.getReason(), "", protest(form)), actor);
 	}
 
-	private ProposePointsCorrection pointsProposal(SegmentId segment, CorrectionForm form) {
-		PerformanceId performance = closedPerformance(segment, form);
+	private static LineAmendment line(CorrectionForm form) {
 		PointsLine line = PointsLine.parse(form.getLine());
 		Integer value = line.read(form.getValue());
 		if (value == null) {
 			throw new RuleViolationException("mark-not-valid", "value",
 					"Type the grade as a whole number such as +2, or the mark of a component such as 7.25.");
 		}
-		return new ProposePointsCorrection(performance, seat(form), line, value, form.getReason(), protest(form));
+		return LineAmendment.of(line, value);
 	}
 
-	private ProposeCorrection proposal(SegmentId segment, CorrectionForm form) {
-		return new ProposeCorrection(closedPerformance(segment, form), seat(form),
-				new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())), form.getReason(),
-				protest(form));
+	private static MarksAmendment marks(CorrectionForm form) {
+		return new MarksAmendment(new CardMarks(mark("first", form.getFirst()), mark("second", form.getSecond())));
 	}
 
 	private PerformanceId closedPerformance(SegmentId segment, CorrectionForm form) {

@@ -72,7 +72,7 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 
 		/** What it is about, in one line. */
 		public String title() {
-			return Stream.of(this.team, this.seat, this.correction.lineWords())
+			return Stream.of(this.team, this.seat, this.correction.change().amendment().place())
 				.filter((part) -> !part.isEmpty())
 				.collect(Collectors.joining(", "));
 		}

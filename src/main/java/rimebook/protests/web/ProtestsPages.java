@@ -23,7 +23,6 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PointsSheet;
 import rimebook.performances.SegmentRun;
 import rimebook.points.PointsLine;
-import rimebook.points.SheetLine;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProtestState;
@@ -79,19 +78,13 @@ class ProtestsPages {
 	}
 
 	ProtestsPage.CorrectionLine line(CorrectionView correction) {
-		return new ProtestsPage.CorrectionLine(correction, team(this.run.performance(correction.performance()).entry()),
-				whose(correction));
+		return new ProtestsPage.CorrectionLine(correction,
+				team(this.run.performance(correction.change().performance()).entry()), whose(correction));
 	}
 
 	private String whose(CorrectionView correction) {
-		SeatId seat = correction.seat();
-		if (seat != null) {
-			return this.panels.seat(seat).label();
-		}
-		if (correction.status() != null) {
-			return "";
-		}
-		return Objects.requireNonNull(correction.sheet()).line().element() ? "called elements" : "deductions";
+		SeatId seat = correction.change().seat();
+		return (seat != null) ? this.panels.seat(seat).label() : correction.change().amendment().list();
 	}
 
 	/**
@@ -108,9 +101,9 @@ class ProtestsPages {
 			.mapToInt((sheet) -> elements ? sheet.elements().size() : sheet.deductions().size())
 			.max()
 			.orElse(0);
-		Stream<SheetLine> there = IntStream.rangeClosed(1, most).mapToObj((i) -> new SheetLine(elements, i, false));
-		Stream<SheetLine> further = IntStream.rangeClosed(1, elements ? most + 1 : 1)
-			.mapToObj((i) -> new SheetLine(elements, i, true));
+		Stream<SheetPlace> there = IntStream.rangeClosed(1, most).mapToObj((i) -> new SheetPlace(elements, i, false));
+		Stream<SheetPlace> further = IntStream.rangeClosed(1, elements ? most + 1 : 1)
+			.mapToObj((i) -> new SheetPlace(elements, i, true));
 		return Stream.concat(there, further)
 			.map((line) -> Choice.of(line, StringUtils.capitalize(line.words())))
 			.toList();

@@ -16,10 +16,13 @@ import rimebook.competition.SegmentId;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
-import rimebook.points.SheetLine;
+import rimebook.performances.SupposedChange;
+import rimebook.points.DeductionAmendment;
+import rimebook.points.ElementAmendment;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeSheetCorrection;
+import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -55,7 +58,7 @@ class SheetCorrectionsController {
 			RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
 		Duty.CORRECT.require(request);
 		boolean element = isElement(what);
-		if (Submission.refused(result, () -> this.corrections.proposeSheet(proposal(segment, element, form), actor))) {
+		if (Submission.refused(result, () -> this.corrections.propose(proposal(segment, element, form), actor))) {
 			return page(segment, element, model);
 		}
 		Notice.give(redirect, "protests.propose.proposed");
@@ -69,19 +72,17 @@ class SheetCorrectionsController {
 		return what.equals("element");
 	}
 
-	private ProposeSheetCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
-		SheetLine line = SheetLine.parse(Given.text(form.line()));
-		if (line.element() != element) {
-			throw new RuleViolationException("line-unknown", "line", "Choose one of the lines offered here.");
-		}
-		return new ProposeSheetCorrection(performance(segment, form), line,
-				element ? elementText(line, form) : deductionText(line, form), Given.text(form.agreed()),
-				Given.text(form.reason()), protest(form));
+	private ProposeCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
+		SheetPlace place = SheetPlace.parse(Given.text(form.line()), element);
+		return new ProposeCorrection(
+				new SupposedChange<>(performance(segment, form), null,
+						element ? element(place, form) : deduction(place, form)),
+				Given.text(form.reason()), Given.text(form.agreed()), protest(form));
 	}
 
-	private static String elementText(SheetLine line, SheetCorrectionForm form) {
+	private static Amendment element(SheetPlace place, SheetCorrectionForm form) {
 		String code = Given.text(form.code()).strip();
-		if (code.isEmpty() && line.further()) {
+		if (code.isEmpty() && place.further()) {
 			throw new RuleViolationException("field-missing", "code", "Type the code of the further element.");
 		}
 		if (code.length() > 20 || code.contains(" ")) {
@@ -89,22 +90,23 @@ class SheetCorrectionsController {
 					"A code has at most 20 characters and no blank, such as ME4 or I4+pi3.");
 		}
 		ElementWorth worth = form.worth();
-		return code.isEmpty() ? "" : SheetLine.text(code, (worth != null) ? worth : ElementWorth.COUNTS);
+		return code.isEmpty() ? place.nothing() : new ElementAmendment(place.number(), place.further(), code,
+				(worth != null) ? worth : ElementWorth.COUNTS);
 	}
 
-	private static String deductionText(SheetLine line, SheetCorrectionForm form) {
+	private static Amendment deduction(SheetPlace place, SheetCorrectionForm form) {
 		String item = Given.text(form.item());
 		if (item.isEmpty()) {
-			if (line.further()) {
+			if (place.further()) {
 				throw new RuleViolationException("field-missing", "item", "Choose the further deduction.");
 			}
-			return "";
+			return place.nothing();
 		}
 		String count = Given.text(form.count()).strip();
 		if (!count.matches("[1-9]\\d{0,2}")) {
 			throw new RuleViolationException("count-malformed", "count", "Type a whole number from 1 to 999.");
 		}
-		return SheetLine.text(item, Integer.parseInt(count));
+		return new DeductionAmendment(place.number(), place.further(), item, Integer.parseInt(count));
 	}
 
 	private PerformanceId performance(SegmentId segment, SheetCorrectionForm form) {

@@ -18,9 +18,10 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
+import rimebook.performances.StatusAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeStatusCorrection;
+import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
@@ -59,15 +60,14 @@ class StatusCorrectionsController {
 			BindingResult result, Model model, RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
 		Duty.CORRECT.require(request);
 		CorrectionView[] proposed = new CorrectionView[1];
-		if (Submission.refused(result,
-				() -> proposed[0] = this.corrections.proposeStatus(proposal(segment, form), actor))) {
+		if (Submission.refused(result, () -> proposed[0] = this.corrections.propose(proposal(segment, form), actor))) {
 			return page(segment, form, model);
 		}
 		Notice.give(redirect, "protests.propose.proposed");
 		return "redirect:/desk/protests/" + segment + "/corrections/" + proposed[0].id();
 	}
 
-	private ProposeStatusCorrection proposal(SegmentId segment, StatusCorrectionForm form) {
+	private ProposeCorrection proposal(SegmentId segment, StatusCorrectionForm form) {
 		String given = Given.text(form.performance());
 		if (this.choices.teams(segment).stream().noneMatch((one) -> one.value().equals(given))) {
 			throw new RuleViolationException("performance-not-done", "performance",
@@ -77,7 +77,8 @@ class StatusCorrectionsController {
 		if (status == null) {
 			throw new RuleViolationException("field-missing", "status", "Choose how the team came through.");
 		}
-		return new ProposeStatusCorrection(PerformanceId.of(given), status, Given.text(form.reason()), protest(form));
+		return new ProposeCorrection(StatusAmendment.on(PerformanceId.of(given), status), Given.text(form.reason()), "",
+				protest(form));
 	}
 
 	private static @Nullable ProtestId protest(StatusCorrectionForm form) {

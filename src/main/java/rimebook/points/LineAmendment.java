@@ -1,0 +1,33 @@
+package rimebook.points;
+
+import rimebook.performances.Amendment;
+
+/**
+ * A grade or a mark on one judge's card.
+ *
+ * @param element number of the element in the closed list, 0 for a component
+ * @param component name of the component, empty for an element
+ * @param value the grade, or the mark in hundredths
+ */
+public record LineAmendment(int element, String component, int value) implements Amendment {
+
+	/** That value in that line. */
+	public static LineAmendment of(PointsLine line, int value) {
+		return new LineAmendment(line.element(), line.component(), value);
+	}
+
+	PointsLine line() {
+		return new PointsLine(this.element, this.component);
+	}
+
+	@Override
+	public String place() {
+		return line().words();
+	}
+
+	@Override
+	public String words() {
+		return line().words(this.value);
+	}
+
+}
