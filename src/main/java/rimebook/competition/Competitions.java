@@ -31,7 +31,7 @@ public class Competitions {
 
 	private final MoveRules rules;
 
-	private final RuleSets ruleSets;
+	private final JudgingMethods methods;
 
 	private final EntityManager entityManager;
 
@@ -39,12 +39,12 @@ public class Competitions {
 
 	private final Ids ids;
 
-	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules, RuleSets ruleSets,
+	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules, JudgingMethods methods,
 			EntityManager entityManager, ApplicationEventPublisher publisher, Ids ids) {
 		this.competitions = competitions;
 		this.events = events;
 		this.rules = rules;
-		this.ruleSets = ruleSets;
+		this.methods = methods;
 		this.entityManager = entityManager;
 		this.publisher = publisher;
 		this.ids = ids;
@@ -157,7 +157,7 @@ public class Competitions {
 	@Transactional
 	public EventView addEvent(CompetitionId id, DraftEvent facts, Actor actor) {
 		hold(id).checkOpenToChange();
-		this.ruleSets.check(facts);
+		this.methods.check(facts);
 		List<Event> others = this.events.findByCompetitionIdOrderByPosition(id.value());
 		checkName(facts.name(), others);
 		String slug = Slug.unique(facts.name(), "event",
@@ -189,7 +189,7 @@ public class Competitions {
 		if (!gone.isEmpty()) {
 			this.rules.checkRemoval(event.view(), gone);
 		}
-		this.ruleSets.check(facts);
+		this.methods.check(facts);
 		checkName(facts.name(), others(event));
 		String before = event.inWords();
 		this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);

@@ -9,8 +9,6 @@ import java.util.UUID;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
-import jakarta.persistence.EnumType;
-import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.OneToMany;
 import jakarta.persistence.OrderBy;
@@ -38,7 +36,7 @@ class Event {
 
 	private String name;
 
-	@Enumerated(EnumType.STRING)
+	@Convert(converter = JudgingMethodConverter.class)
 	private JudgingMethod method;
 
 	private int judges;

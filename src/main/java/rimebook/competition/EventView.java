@@ -60,6 +60,14 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	}
 
 	/**
+	 * Tell whether a technical panel calls elements, from the rule set of
+	 * {@link #points}.
+	 */
+	public boolean hasTechnicalPanel() {
+		return this.points != null;
+	}
+
+	/**
 	 * The same event with another number of judges, for a segment in which fewer count
 	 * than its panel has; an even number is then allowed.
 	 */

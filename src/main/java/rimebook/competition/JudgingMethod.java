@@ -1,40 +1,78 @@
 package rimebook.competition;
 
-import java.util.Optional;
+import java.util.Map;
+import java.util.regex.Pattern;
 
-import org.jspecify.annotations.Nullable;
+import com.fasterxml.jackson.annotation.JsonValue;
 
+import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.PlacementMethod;
 
-/** How an event is judged: by placing teams against each other, or by points. */
-public enum JudgingMethod {
+/**
+ * How an event is judged: by placing teams against each other, by points, or in a way of
+ * which this module knows no more than its name. A way is offered for events where it is
+ * a bean; {@link JudgingMethods} has all of them.
+ *
+ * @param name what is stored and what messages are found by: capital letters and
+ * underscores, 20 at most
+ */
+public record JudgingMethod(String name) {
+
+	private static final Pattern NAME = Pattern.compile("[A-Z_]{1,20}");
 
 	/** Two marks a judge become ordinals; the majority of ordinals decides. */
-	MAJORITY(PlacementMethod.MAJORITY),
+	public static final JudgingMethod MAJORITY = new JudgingMethod("MAJORITY");
 
 	/** Two marks a judge become ordinals; teams are compared one by one. */
-	ONE_BY_ONE(PlacementMethod.ONE_BY_ONE),
+	public static final JudgingMethod ONE_BY_ONE = new JudgingMethod("ONE_BY_ONE");
 
 	/** Grades of called elements and marks of components become points. */
-	POINTS(null);
+	public static final JudgingMethod POINTS = new JudgingMethod("POINTS");
 
-	private final Optional<PlacementMethod> placement;
+	private static final Map<JudgingMethod, PlacementMethod> PLACEMENT = Map.of(MAJORITY, PlacementMethod.MAJORITY,
+			ONE_BY_ONE, PlacementMethod.ONE_BY_ONE);
 
-	JudgingMethod(@Nullable PlacementMethod placement) {
-		this.placement = Optional.ofNullable(placement);
+	/**
+	 * A way of that name.
+	 * @throws RuleViolationException {@code method-unknown} if no way can have it
+	 */
+	public JudgingMethod {
+		if (!NAME.matcher(name).matches()) {
+			throw JudgingMethods.unknown();
+		}
+	}
+
+	/** As the constructor, for whoever reads one from text. */
+	public static JudgingMethod valueOf(String name) {
+		return new JudgingMethod(name);
 	}
 
 	/** Tell whether elements and components are judged, not places. */
 	public boolean isPoints() {
-		return this == POINTS;
+		return equals(POINTS);
+	}
+
+	/** Tell whether two marks a judge become places. */
+	public boolean isPlacement() {
+		return PLACEMENT.containsKey(this);
 	}
 
 	/**
 	 * The way in which ordinals become places.
-	 * @throws IllegalStateException for points judging, which has no ordinals
+	 * @throws IllegalStateException for judging without ordinals
 	 */
 	public PlacementMethod placement() {
-		return this.placement.orElseThrow(() -> new IllegalStateException("Points judging has no ordinals"));
+		PlacementMethod placement = PLACEMENT.get(this);
+		if (placement == null) {
+			throw new IllegalStateException(this + " has no ordinals");
+		}
+		return placement;
+	}
+
+	@JsonValue
+	@Override
+	public String toString() {
+		return this.name;
 	}
 
 }

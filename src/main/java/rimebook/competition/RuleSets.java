@@ -77,7 +77,7 @@ public class RuleSets {
 	 * @return the code itself where the event is not judged by points
 	 */
 	public String nameOf(EventView event, String code) {
-		return event.isJudgedByPoints() ? of(event).nameOf(code) : code;
+		return (event.points() != null) ? of(event).nameOf(code) : code;
 	}
 
 	/**
@@ -86,7 +86,7 @@ public class RuleSets {
 	 * points.
 	 */
 	public List<String> fromMemory(EventView event) {
-		return event.isJudgedByPoints() ? of(event).toBeChecked() : List.of();
+		return (event.points() != null) ? of(event).toBeChecked() : List.of();
 	}
 
 	/** Refuse a rule set that is not known or has no factors for one of the segments. */

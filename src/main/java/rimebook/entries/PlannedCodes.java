@@ -52,7 +52,7 @@ final class PlannedCodes {
 			throw refused("code-malformed", "The field 'codes' has '" + shortened(word) + "' as element " + number
 					+ "; a code is letters and a level, perhaps with a part, such as ME4 or I4+pi3.");
 		}
-		if (!this.event.isJudgedByPoints()) {
+		if (!this.event.hasTechnicalPanel()) {
 			return word;
 		}
 		return this.ruleSets.codeOf(this.event, word)

@@ -18,7 +18,7 @@ public record SeatPlace(SeatKind kind, int number) {
 	static List<SeatPlace> of(EventView event) {
 		Stream<SeatPlace> judges = IntStream.rangeClosed(1, event.judges())
 			.mapToObj((number) -> new SeatPlace(SeatKind.JUDGE, number));
-		Stream<SeatPlace> technical = event.isJudgedByPoints() ? technical() : Stream.empty();
+		Stream<SeatPlace> technical = event.hasTechnicalPanel() ? technical() : Stream.empty();
 		return Stream
 			.of(single(SeatKind.REFEREE, SeatKind.ASSISTANT_REFEREE), judges, technical,
 					single(SeatKind.SUBSTITUTE, SeatKind.ACCOUNTANT, SeatKind.ANNOUNCER, SeatKind.TIMEKEEPER))

@@ -3,6 +3,7 @@ package rimebook.paper;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
@@ -203,7 +204,7 @@ public class PaperKeying {
 	@Transactional(readOnly = true)
 	public List<CardLine> lines(PerformanceId id) {
 		PerformanceView performance = this.performances.find(id);
-		return paper(performance).lines(performance);
+		return paper(performance).map((paper) -> paper.lines(performance)).orElse(List.of());
 	}
 
 	/** What waits in a segment: "No. 4: Judge 2 keyed once, by Kai Berg; …". */
@@ -227,7 +228,10 @@ public class PaperKeying {
 	}
 
 	private List<Sheet> sheets(PerformanceView performance) {
-		PaperCards paper = paper(performance);
+		return paper(performance).map((paper) -> sheets(performance, paper)).orElse(List.of());
+	}
+
+	private List<Sheet> sheets(PerformanceView performance, PaperCards paper) {
 		Map<SeatId, HeldCard> held = paper.held(performance);
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		return paper.seats(performance)
@@ -237,9 +241,10 @@ public class PaperKeying {
 			.toList();
 	}
 
-	private PaperCards paper(PerformanceView performance) {
+	/** Empty where cards of that way of judging are never on paper. */
+	private Optional<PaperCards> paper(PerformanceView performance) {
 		EventView event = this.competitions.eventOf(performance.segment());
-		return this.papers.stream().filter((paper) -> paper.isFor(event)).findFirst().orElseThrow();
+		return this.papers.stream().filter((paper) -> paper.isFor(event)).findFirst();
 	}
 
 	private static AuditedChange line(Sheet sheet, String action, Actor actor) {

@@ -77,7 +77,7 @@ class PanelCards implements CardBook {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return !event.isJudgedByPoints();
+		return event.method().isPlacement();
 	}
 
 	@Override
@@ -126,6 +126,9 @@ class PanelCards implements CardBook {
 		if (event.isJudgedByPoints()) {
 			throw new RuleViolationException("points-card-expected",
 					"This event is judged by points; a card holds grades and components, not two marks.");
+		}
+		if (!isFor(event)) {
+			throw new RuleViolationException("another-card-expected", "In this event a card does not hold two marks.");
 		}
 	}
 

@@ -40,7 +40,7 @@ class PlacementPaper implements PaperCards {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return !event.isJudgedByPoints();
+		return event.method().isPlacement();
 	}
 
 	@Override

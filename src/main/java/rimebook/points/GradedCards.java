@@ -49,7 +49,7 @@ class GradedCards implements CardBook {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.isJudgedByPoints();
+		return event.method().isPoints();
 	}
 
 	@Override

@@ -32,7 +32,7 @@ class ListLooseEnds implements LooseEnds {
 
 	@Override
 	public Optional<LooseEnd> of(SegmentId segment) {
-		if (!this.competitions.eventOf(segment).isJudgedByPoints()) {
+		if (!this.competitions.eventOf(segment).hasTechnicalPanel()) {
 			return Optional.empty();
 		}
 		List<String> open = this.performances.ofSegment(segment)

@@ -42,7 +42,7 @@ class PointsPaper implements PaperCards {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.isJudgedByPoints();
+		return event.method().isPoints();
 	}
 
 	@Override

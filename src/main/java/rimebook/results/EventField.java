@@ -17,9 +17,9 @@ import rimebook.tabulation.EntryStatus;
  * @param withdrawn the entries that have withdrawn, also between two segments
  * @param toSkate the entries still to skate the segment that is under way
  */
-record EventField(Set<String> withdrawn, Set<String> toSkate) {
+public record EventField(Set<String> withdrawn, Set<String> toSkate) {
 
-	EventField {
+	public EventField {
 		withdrawn = Set.copyOf(withdrawn);
 		toSkate = Set.copyOf(toSkate);
 	}
@@ -44,7 +44,7 @@ record EventField(Set<String> withdrawn, Set<String> toSkate) {
 	 * that it has no final place, whatever was skated before.
 	 * @param segments one standing a segment, {@code null} where none is yet
 	 */
-	Map<String, EntryStatus> statuses(List<@Nullable Standing> segments) {
+	public Map<String, EntryStatus> statuses(List<@Nullable Standing> segments) {
 		Map<String, EntryStatus> statuses = new HashMap<>();
 		for (Standing standing : segments) {
 			if (standing != null) {
@@ -64,12 +64,12 @@ record EventField(Set<String> withdrawn, Set<String> toSkate) {
 	/**
 	 * Tell whether a team that is in the event is still to skate: it has no place yet.
 	 */
-	boolean waits(String entry, EntryStatus status) {
+	public boolean waits(String entry, EntryStatus status) {
 		return status == EntryStatus.SKATED && this.toSkate.contains(entry);
 	}
 
 	/** The status as a row of the combined standing has it. */
-	String words(String entry, EntryStatus status) {
+	public String words(String entry, EntryStatus status) {
 		return waits(entry, status) ? "WAITING" : status.name();
 	}
 
@@ -77,7 +77,7 @@ record EventField(Set<String> withdrawn, Set<String> toSkate) {
 	 * What a row of the combined standing says of its place.
 	 * @param why what explains the place it would have
 	 */
-	String why(String entry, EntryStatus status, String why) {
+	public String why(String entry, EntryStatus status, String why) {
 		return waits(entry, status) ? "It is still to skate: it has no place yet, and follows by what it has so far."
 				: why;
 	}

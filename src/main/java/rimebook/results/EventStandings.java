@@ -9,7 +9,6 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.tabulation.Combination;
 import rimebook.tabulation.CombinationRules;
@@ -18,40 +17,31 @@ import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.EventRow;
 import rimebook.tabulation.PlacementRules;
 
-/** Composes the standing of an event from the standings of its segments. */
+/** Composes the standing of an event from the places of its segments. */
 @Component
 class EventStandings {
 
 	private final TeamNames names;
 
-	private final PointsStandings points;
-
-	EventStandings(TeamNames names, PointsStandings points) {
+	EventStandings(TeamNames names) {
 		this.names = names;
-		this.points = points;
 	}
 
-	/**
-	 * Combine the segments by factored places, or by points.
-	 * @param segments one standing a segment in order, {@code null} where none is yet
-	 * @param field who has left the event, and who is still to skate
-	 * @param before the version before, or {@code null}
-	 */
-	Standing compose(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
-			@Nullable Standing before) {
-		Standing last = current(segments);
-		if (event.isJudgedByPoints()) {
-			return this.points.ofEvent(competition, event, segments, field, before, last);
-		}
+	/** Combine the segments by factored places. */
+	Standing compose(MethodStandings.EventFacts facts) {
+		EventView event = facts.event();
+		EventField field = facts.field();
+		Standing last = facts.last();
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
 		TeamNames.Teams teams = this.names.of(event.id());
-		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = Combination.combine(rules(event), places(segments, field.statuses(segments)))
+		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
+		List<Standing.Row> rows = Combination
+			.combine(rules(event), places(facts.segments(), field.statuses(facts.segments())))
 			.rows()
 			.stream()
 			.map((row) -> row(row, teams, previous, field))
 			.toList();
-		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
+		return new Standing(facts.competition().name(), event.name(), "", facts.competition().rulebook(),
 				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judges(), last.skated(),
 				last.starters(), "", "", columns(event), rows);
 	}
@@ -60,17 +50,6 @@ class EventStandings {
 	static CombinationRules rules(EventView event) {
 		return CombinationRules.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
 			.withDisqualifiedPlaces(event.policies().disqualifiedPlaces());
-	}
-
-	/** The last segment that has begun: how far the event is, is how far that one is. */
-	private static Standing current(List<@Nullable Standing> segments) {
-		for (int i = segments.size() - 1; i >= 0; i--) {
-			Standing standing = segments.get(i);
-			if (standing != null) {
-				return standing;
-			}
-		}
-		throw new IllegalStateException("An event is combined once a segment has a standing");
 	}
 
 	static List<Standing.SegmentColumn> columns(EventView event) {

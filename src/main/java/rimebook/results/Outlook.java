@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Outlook(List<Chance> chances, List<String> needs, List<String> flips) {
 
+	/** Nothing to say. */
+	public static final Outlook NONE = new Outlook(List.of(), List.of(), List.of());
+
 	public Outlook {
 		chances = List.copyOf(chances);
 		needs = List.copyOf(needs);

@@ -18,7 +18,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
-import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
@@ -27,7 +26,6 @@ import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.points.ScoreNeeded;
 import rimebook.tabulation.possible.EarlierSegments;
 import rimebook.tabulation.possible.PlaceRange;
 import rimebook.tabulation.possible.PossiblePlaces;
@@ -35,14 +33,14 @@ import rimebook.tabulation.possible.PossibleWords;
 import rimebook.tabulation.possible.SegmentUnderWay;
 import rimebook.tabulation.possible.StillPossible;
 
-/** Looks ahead from a standing while teams are still to skate. */
+/** Looks ahead from a standing of places while teams are still to skate. */
 @Component
 class Outlooks {
 
 	private static final Log log = LogFactory.getLog(Outlooks.class);
 
 	/** The places that anybody asks about before the last team; before that, who wins. */
-	private static final int PLACES = 3;
+	static final int PLACES = 3;
 
 	/** With more teams to skate, what one of them needs says nothing yet. */
 	private static final int FEW_TEAMS = 3;
@@ -52,61 +50,30 @@ class Outlooks {
 
 	private final TeamNames names;
 
-	private final PointsStandings points;
-
-	Outlooks(TeamNames names, PointsStandings points) {
+	Outlooks(TeamNames names) {
 		this.names = names;
-		this.points = points;
 	}
 
 	/**
 	 * Look ahead.
-	 * @param closed the performances that are done
 	 * @param waiting the entries still to skate, in their order
-	 * @param before the segment's version before, or {@code null}
-	 * @param segments one standing a segment, this one's among them, {@code null} where
-	 * none is yet
-	 * @param field who has left the event, and who is still to skate
-	 * @return {@code null} where there is nothing to say
+	 * @param whole the event, this segment's standing among its segments
 	 */
-	@Nullable Outlook of(EventView event, SegmentView segment, List<ClosedPerformance> closed, List<EntryId> waiting,
-			@Nullable Standing before, List<@Nullable Standing> segments, EventField field) {
+	Outlook of(MethodStandings.SegmentFacts facts, List<EntryId> waiting, MethodStandings.EventFacts whole) {
+		EventView event = facts.event();
+		SegmentView segment = facts.segment();
 		TeamNames.Teams teams = this.names.of(event.id());
 		UnaryOperator<String> name = (entry) -> teams.of(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
-		Outlook outlook = event.isJudgedByPoints() ? new Outlook(List.of(),
-				scoresNeeded(event, segment, closed, toSkate, segments, field, name), List.of())
-				: placement(event, segment, closed, toSkate, before, segments, field, name);
-		return outlook.isEmpty() ? null : outlook;
-	}
-
-	private List<String> scoresNeeded(EventView event, SegmentView segment, List<ClosedPerformance> closed,
-			List<String> toSkate, List<@Nullable Standing> segments, EventField field, UnaryOperator<String> name) {
-		if (toSkate.isEmpty()) {
-			return List.of();
-		}
-		String next = toSkate.get(0);
-		boolean last = event.isLastSegment(segment.id()) && segment.position() > 1;
-		List<ScoreNeeded> needed = last ? this.points.neededInEvent(event, segments, field, next)
-				: this.points.neededInSegment(event, segment, closed);
-		return needed.stream()
-			.limit(PLACES)
-			.map((one) -> name.apply(next) + ": " + one.words(last ? "in the event" : "in the segment"))
-			.toList();
-	}
-
-	private static Outlook placement(EventView event, SegmentView segment, List<ClosedPerformance> closed,
-			List<String> toSkate, @Nullable Standing before, List<@Nullable Standing> segments, EventField field,
-			UnaryOperator<String> name) {
 		PlacementRules rules = event.rules(segment.kind());
-		List<EntryCards> cards = closed.stream().map(SegmentStandings::cards).toList();
+		List<EntryCards> cards = facts.closed().stream().map(SegmentStandings::cards).toList();
 		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
-		List<String> flips = flips(rules, cards, standing, before, name);
+		List<String> flips = flips(rules, cards, standing, facts.before(), name);
 		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
 		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
 			return new Outlook(List.of(), List.of(), flips);
 		}
-		return possible(() -> underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), segments, field))
+		return possible(() -> underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), whole))
 			.map((possible) -> outlook(possible, toSkate, flips, name))
 			.orElseGet(() -> new Outlook(List.of(), List.of(), flips));
 	}
@@ -130,12 +97,13 @@ class Outlooks {
 
 	/** The places in the event are asked for where it ends with this segment. */
 	private static SegmentUnderWay underWay(EventView event, SegmentView segment, SegmentUnderWay alone,
-			List<@Nullable Standing> segments, EventField field) {
+			MethodStandings.EventFacts whole) {
+		List<@Nullable Standing> segments = whole.segments();
 		List<@Nullable Standing> earlier = segments.subList(0, segment.position() - 1);
 		if (earlier.isEmpty() || earlier.contains(null) || !event.isLastSegment(segment.id())) {
 			return alone;
 		}
-		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier, field.statuses(segments)));
+		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier, whole.field().statuses(segments)));
 		Set<String> known = places.stream().map(EntryPlaces::entry).collect(Collectors.toSet());
 		alone.standing()
 			.rows()

@@ -10,10 +10,10 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.entries.EntryId;
 import rimebook.performances.ClosedPerformance;
 import rimebook.performances.PointsSheet;
 import rimebook.tabulation.EntryStatus;
@@ -34,7 +34,7 @@ import rimebook.tabulation.points.SegmentTotal;
 
 /** Composes the standings of events judged by points; no state, no database. */
 @Component
-class PointsStandings {
+class PointsStandings implements MethodStandings {
 
 	private final TeamNames names;
 
@@ -45,12 +45,19 @@ class PointsStandings {
 		this.ruleSets = ruleSets;
 	}
 
-	/** The standing of a segment, as {@link SegmentStandings#compose}. */
-	Standing ofSegment(CompetitionView competition, EventView event, SegmentView segment,
-			List<ClosedPerformance> closed, int starters, @Nullable Standing before) {
+	@Override
+	public boolean isFor(EventView event) {
+		return event.method().isPoints();
+	}
+
+	@Override
+	public Standing ofSegment(SegmentFacts facts) {
+		EventView event = facts.event();
+		SegmentView segment = facts.segment();
+		List<ClosedPerformance> closed = facts.closed();
 		PointsRules rules = this.ruleSets.of(event);
 		TeamNames.Teams teams = this.names.of(event.id());
-		Map<String, Integer> previous = PreviousPlaces.of(before);
+		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
 		List<Standing.Row> rows = tabulated(event, segment, closed).rows()
@@ -58,22 +65,34 @@ class PointsStandings {
 			.map((row) -> row(row, rules, teams, Objects.requireNonNull(numbers.get(row.entry())),
 					previous.get(row.entry())))
 			.toList();
-		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
+		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
 				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(),
-				ClosedPerformance.started(closed), starters, "", "", List.of(), rows);
+				ClosedPerformance.started(closed), facts.starters(), "", "", List.of(), rows);
 	}
 
-	/** What each place of the segment takes, for whoever skates next. */
-	List<ScoreNeeded> neededInSegment(EventView event, SegmentView segment, List<ClosedPerformance> closed) {
-		return PointsNeeded.inSegment(tabulated(event, segment, closed));
+	@Override
+	public Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
+		return waiting.isEmpty() ? Outlook.NONE
+				: new Outlook(List.of(), scoresNeeded(facts, waiting.get(0).toString(), whole), List.of());
+	}
+
+	private List<String> scoresNeeded(SegmentFacts facts, String next, EventFacts whole) {
+		EventView event = facts.event();
+		boolean last = event.isLastSegment(facts.segment().id()) && facts.segment().position() > 1;
+		List<ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
+				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.closed()));
+		String team = this.names.of(event.id()).of(next).team();
+		return needed.stream()
+			.limit(Outlooks.PLACES)
+			.map((one) -> team + ": " + one.words(last ? "in the event" : "in the segment"))
+			.toList();
 	}
 
 	/**
 	 * What each place of the event takes for a team that has its last segment before it.
 	 */
-	List<ScoreNeeded> neededInEvent(EventView event, List<@Nullable Standing> segments, EventField field,
-			String entry) {
-		PointsEventStanding standing = combined(this.ruleSets.of(event), segments, field);
+	private List<ScoreNeeded> neededInEvent(EventView event, EventFacts whole, String entry) {
+		PointsEventStanding standing = combined(this.ruleSets.of(event), whole.segments(), whole.field());
 		boolean comes = standing.row(entry)
 			.filter((row) -> row.place() != null)
 			.filter((row) -> row.segments().stream().filter(Objects::isNull).count() == 1)
@@ -109,17 +128,19 @@ class PointsStandings {
 				(score != null) ? new Scores(rules).of(score) : null, null);
 	}
 
-	/** The standing of an event, as {@link EventStandings#compose}. */
-	Standing ofEvent(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
-			@Nullable Standing before, Standing last) {
+	@Override
+	public Standing ofEvent(EventFacts facts) {
+		EventView event = facts.event();
+		EventField field = facts.field();
+		Standing last = facts.last();
 		PointsRules rules = this.ruleSets.of(event);
 		TeamNames.Teams teams = this.names.of(event.id());
-		Map<String, Integer> previous = PreviousPlaces.of(before);
-		List<Standing.Row> rows = combined(rules, segments, field).rows()
+		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
+		List<Standing.Row> rows = combined(rules, facts.segments(), field).rows()
 			.stream()
 			.map((row) -> row(row, teams, previous.get(row.entry()), field))
 			.toList();
-		return new Standing(competition.name(), event.name(), "", competition.rulebook(),
+		return new Standing(facts.competition().name(), event.name(), "", facts.competition().rulebook(),
 				PointsWording.ofEvent(rules, event), event.method().name(), event.judges(), last.skated(),
 				last.starters(), "", "", EventStandings.columns(event), rows);
 	}

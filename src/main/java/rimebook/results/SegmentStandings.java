@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.performances.ClosedPerformance;
@@ -35,23 +34,15 @@ class SegmentStandings {
 
 	private final TeamNames names;
 
-	private final PointsStandings points;
-
-	SegmentStandings(TeamNames names, PointsStandings points) {
+	SegmentStandings(TeamNames names) {
 		this.names = names;
-		this.points = points;
 	}
 
-	/**
-	 * Tabulate the closed cards.
-	 * @param starters how many teams of the starting order did not withdraw
-	 * @param before the version before, or {@code null}
-	 */
-	Standing compose(CompetitionView competition, EventView event, SegmentView segment, List<ClosedPerformance> closed,
-			int starters, @Nullable Standing before) {
-		if (event.isJudgedByPoints()) {
-			return this.points.ofSegment(competition, event, segment, closed, starters, before);
-		}
+	/** Tabulate the closed cards. */
+	Standing compose(MethodStandings.SegmentFacts facts) {
+		EventView event = facts.event();
+		SegmentView segment = facts.segment();
+		List<ClosedPerformance> closed = facts.closed();
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentStandings::cards).toList());
@@ -61,11 +52,11 @@ class SegmentStandings {
 		List<Standing.Row> rows = standing.rows()
 			.stream()
 			.map((row) -> row(row, figures(row, standing, rules), teams,
-					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(before)))
+					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(facts.before())))
 			.toList();
-		return new Standing(competition.name(), event.name(), segment.name(), competition.rulebook(),
+		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
 				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), ClosedPerformance.started(closed),
-				starters, RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
+				facts.starters(), RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
 	}
 
 	static EntryCards cards(ClosedPerformance performance) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.JudgingMethod;
 import rimebook.performances.CountedPanel;
 
 /**
@@ -52,10 +53,10 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** The same standing with what is still possible from there. */
-	Standing with(@Nullable Outlook outlook) {
+	Standing with(Outlook outlook) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
-				outlook, this.panel);
+				outlook.isEmpty() ? null : outlook, this.panel);
 	}
 
 	/** The same standing with the differences of its panel from the one drawn. */
@@ -86,7 +87,7 @@ public record Standing(String competition, String event, String segment, String 
 	/** Tell whether the teams have points and not ordinals. */
 	@JsonIgnore
 	public boolean isByPoints() {
-		return this.method.equals("POINTS");
+		return JudgingMethod.valueOf(this.method).isPoints();
 	}
 
 	/** Tell whether nobody is left to skate. */

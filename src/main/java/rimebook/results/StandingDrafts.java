@@ -29,25 +29,19 @@ class StandingDrafts {
 
 	private final ClosedCards cards;
 
-	private final SegmentStandings segmentStandings;
-
-	private final EventStandings eventStandings;
+	private final List<MethodStandings> methods;
 
 	private final EventFields fields;
 
-	private final Outlooks outlooks;
-
 	private final TeamNames names;
 
-	StandingDrafts(Standings standings, Competitions competitions, ClosedCards cards, SegmentStandings segmentStandings,
-			EventStandings eventStandings, EventFields fields, Outlooks outlooks, TeamNames names) {
+	StandingDrafts(Standings standings, Competitions competitions, ClosedCards cards, List<MethodStandings> methods,
+			EventFields fields, TeamNames names) {
 		this.standings = standings;
 		this.competitions = competitions;
 		this.cards = cards;
-		this.segmentStandings = segmentStandings;
-		this.eventStandings = eventStandings;
+		this.methods = methods;
 		this.fields = fields;
-		this.outlooks = outlooks;
 		this.names = names;
 	}
 
@@ -85,18 +79,22 @@ class StandingDrafts {
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		CountedPanel panel = this.cards.panel(id);
 		EventView counted = event.countedBy(panel.judges().size());
-		Standing segment = this.segmentStandings
-			.compose(competition, counted, event.segment(id), closed,
-					ClosedPerformance.started(closed) + toSkate.size(), before)
-			.with(panel);
+		MethodStandings method = of(event);
+		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, event.segment(id),
+				closed, ClosedPerformance.started(closed) + toSkate.size(), before);
+		Standing segment = method.ofSegment(facts).with(panel);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
 		List<@Nullable Standing> segments = segments(event, id, segment, supposed);
-		EventField field = supposed.of(this.fields.of(event, segments, id, toSkate));
-		Standing whole = this.eventStandings.compose(competition, event, segments, field, wholeBefore);
-		Outlook outlook = this.outlooks.of(counted, event.segment(id), closed, toSkate, before, segments, field);
-		return new Draft(event, segment.with(outlook), whole.with(outlook), before, wholeBefore,
+		MethodStandings.EventFacts whole = new MethodStandings.EventFacts(competition, event, segments,
+				supposed.of(this.fields.of(event, segments, id, toSkate)), wholeBefore);
+		Outlook outlook = method.outlook(facts, toSkate, whole);
+		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
+	}
+
+	private MethodStandings of(EventView event) {
+		return this.methods.stream().filter((method) -> method.isFor(event)).findFirst().orElseThrow();
 	}
 
 	/** Nothing is published of a cancelled segment, but a preview may look at one. */
@@ -119,8 +117,9 @@ class StandingDrafts {
 		}
 		Optional<ResultVersion> before = this.standings.latest(held.id());
 		Standing standing = before.map(ResultVersion::standing).orElse(null);
-		Standing whole = this.eventStandings.compose(this.competitions.competition(held.competition()), held, segments,
-				this.fields.of(held, segments), standing);
+		Standing whole = of(held)
+			.ofEvent(new MethodStandings.EventFacts(this.competitions.competition(held.competition()), held, segments,
+					this.fields.of(held, segments), standing));
 		return Optional.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
 	}
 

@@ -35,7 +35,7 @@ public class RunningSegments {
 
 	/** The segments judged by points. */
 	public List<Day> daysByPoints() {
-		return days(EventView::isJudgedByPoints).stream().filter((day) -> !day.segments().isEmpty()).toList();
+		return days(EventView::hasTechnicalPanel).stream().filter((day) -> !day.segments().isEmpty()).toList();
 	}
 
 	private List<Day> days(Predicate<EventView> wanted) {

@@ -80,7 +80,7 @@ class TextsTests {
 	@Test
 	void noMessageIsGivenTwice() throws IOException {
 		List<String> all = new ArrayList<>();
-		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+		for (Resource file : FILES.getResources("classpath*:messages/*.properties")) {
 			String language = file.getFilename().replaceAll("^[a-z]+|\\.properties$", "");
 			text(file).lines()
 				.filter((line) -> line.matches("[a-zA-Z].*"))
@@ -96,7 +96,7 @@ class TextsTests {
 	@Test
 	void anApostropheIsWrittenAsItsTextIsRead() throws IOException {
 		List<String> wrong = new ArrayList<>();
-		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+		for (Resource file : FILES.getResources("classpath*:messages/*.properties")) {
 			text(file).lines()
 				.filter((line) -> line.contains("{0}") ? line.replace("''", "").contains("'") : line.contains("''"))
 				.forEach(wrong::add);
@@ -109,7 +109,7 @@ class TextsTests {
 	void aRuleIsNamedWithWhosItIsAndItsEdition() throws IOException {
 		Pattern numbered = Pattern.compile("\\brule \\d+");
 		List<String> rules = new ArrayList<>();
-		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+		for (Resource file : FILES.getResources("classpath*:messages/*.properties")) {
 			text(file).lines().filter((line) -> numbered.matcher(line).find()).forEach(rules::add);
 		}
 		assertThat(rules).isNotEmpty()
@@ -122,7 +122,7 @@ class TextsTests {
 
 	private static Set<String> keys() throws IOException {
 		Properties messages = new Properties();
-		for (Resource file : FILES.getResources("classpath:messages/*.properties")) {
+		for (Resource file : FILES.getResources("classpath*:messages/*.properties")) {
 			messages.load(new StringReader(text(file)));
 		}
 		return new HashSet<>(messages.stringPropertyNames());

@@ -17,11 +17,10 @@ record EventChoices(List<JudgingMethod> methods, List<SegmentKind> kinds, List<C
 		List<SharedOrdinals> sharedOrdinals, List<EqualJudgesInFavour> equalJudges, List<ZeroMark> zeroMarks,
 		List<DisqualifiedPlaces> disqualifiedPlaces, List<Choice> points) {
 
-	EventChoices(RuleSets ruleSets) {
-		this(List.of(JudgingMethod.values()), List.of(SegmentKind.values()),
-				List.of(CardTieBreak.SECOND_MARK, CardTieBreak.FIRST_MARK), List.of(SharedOrdinals.values()),
-				List.of(EqualJudgesInFavour.values()), List.of(ZeroMark.values()), List.of(DisqualifiedPlaces.values()),
-				PointsOffer.of(ruleSets));
+	EventChoices(List<JudgingMethod> methods, RuleSets ruleSets) {
+		this(methods, List.of(SegmentKind.values()), List.of(CardTieBreak.SECOND_MARK, CardTieBreak.FIRST_MARK),
+				List.of(SharedOrdinals.values()), List.of(EqualJudgesInFavour.values()), List.of(ZeroMark.values()),
+				List.of(DisqualifiedPlaces.values()), PointsOffer.of(ruleSets));
 	}
 
 }

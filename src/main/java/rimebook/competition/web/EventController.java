@@ -19,6 +19,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethods;
 import rimebook.competition.RuleSets;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
@@ -36,7 +37,10 @@ class EventController {
 
 	private final RuleSets ruleSets;
 
-	EventController(Competitions competitions, EventRoad road, RuleSets ruleSets) {
+	private final JudgingMethods methods;
+
+	EventController(Competitions competitions, EventRoad road, RuleSets ruleSets, JudgingMethods methods) {
+		this.methods = methods;
 		this.competitions = competitions;
 		this.road = road;
 		this.ruleSets = ruleSets;
@@ -49,7 +53,7 @@ class EventController {
 
 	@ModelAttribute("choices")
 	EventChoices choices() {
-		return new EventChoices(this.ruleSets);
+		return new EventChoices(this.methods.all(), this.ruleSets);
 	}
 
 	@GetMapping("/new")
@@ -75,7 +79,7 @@ class EventController {
 			Model model) {
 		EventView view = found(competition, event);
 		model.addAttribute("event", EventRow.of(view));
-		model.addAttribute("ruleSet", view.isJudgedByPoints() ? this.ruleSets.of(view) : null);
+		model.addAttribute("ruleSet", view.hasTechnicalPanel() ? this.ruleSets.of(view) : null);
 		model.addAttribute("road", this.road.of(view, viewer));
 		return "competition/event";
 	}

@@ -78,7 +78,7 @@ record EventForm(
 
 	/** Say beside each field what is wrong with it. */
 	void check(Errors errors) {
-		if (this.method == JudgingMethod.POINTS) {
+		if (this.method.isPoints()) {
 			checkPointsPanel(errors);
 		}
 		else {

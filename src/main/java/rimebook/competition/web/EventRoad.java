@@ -34,7 +34,7 @@ class EventRoad {
 	}
 
 	private static String[] doors(EventView event) {
-		return event.isJudgedByPoints() ? new String[] { "draw", "stand", "keying", "results", "protests" }
+		return event.hasTechnicalPanel() ? new String[] { "draw", "stand", "keying", "results", "protests" }
 				: new String[] { "draw", "stand", "results", "protests" };
 	}
 

@@ -50,7 +50,7 @@ class IceParts {
 	}
 
 	private List<ClockProposal> proposals(StandView view, StandView.Now onIce) {
-		if (!view.event().isJudgedByPoints()) {
+		if (!view.event().hasTechnicalPanel()) {
 			return this.proposals.notices(onIce);
 		}
 		DeductionListView list = list(onIce);
@@ -60,7 +60,7 @@ class IceParts {
 
 	DeductionsPart deductions(StandView view, RinkClock rink) {
 		StandView.Now onIce = view.now();
-		if (onIce == null || !view.event().isJudgedByPoints()) {
+		if (onIce == null || !view.event().hasTechnicalPanel()) {
 			return DeductionsPart.NONE;
 		}
 		PerformanceId performance = onIce.row().performance().id();
@@ -77,7 +77,7 @@ class IceParts {
 	 * typed.
 	 */
 	void forms(StandView view, Model model) {
-		if (view.event().isJudgedByPoints()) {
+		if (view.event().hasTechnicalPanel()) {
 			model.addAttribute("items",
 					this.ruleSets.of(view.event()).deductions().stream().map(DeductionRow::choice).toList());
 			model.addAttribute("noters", DeductionNoter.values());

@@ -77,7 +77,7 @@ class SegmentsWaiting implements WaitingList {
 
 	private Stream<Waiting> list(DaySegment held, StandView stand) {
 		StandView.Now now = stand.now();
-		boolean due = now != null && held.event().isJudgedByPoints()
+		boolean due = now != null && held.event().hasTechnicalPanel()
 				&& this.lists.ofPerformance(now.row().performance().id()).isEmpty();
 		return due ? Stream.of(line(held, "marks.waiting.list", 0, "technical")) : Stream.empty();
 	}

@@ -1,0 +1,46 @@
+package rimebook.results;
+
+import java.util.List;
+
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.EventView;
+import rimebook.entries.EntryId;
+
+/** Standings of ordinals and factored places. */
+@Component
+class PlacementStandings implements MethodStandings {
+
+	private final SegmentStandings segments;
+
+	private final EventStandings events;
+
+	private final Outlooks outlooks;
+
+	PlacementStandings(SegmentStandings segments, EventStandings events, Outlooks outlooks) {
+		this.segments = segments;
+		this.events = events;
+		this.outlooks = outlooks;
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return event.method().isPlacement();
+	}
+
+	@Override
+	public Standing ofSegment(SegmentFacts facts) {
+		return this.segments.compose(facts);
+	}
+
+	@Override
+	public Standing ofEvent(EventFacts facts) {
+		return this.events.compose(facts);
+	}
+
+	@Override
+	public Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
+		return this.outlooks.of(facts, waiting, whole);
+	}
+
+}

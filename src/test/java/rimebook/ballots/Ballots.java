@@ -1,0 +1,155 @@
+package rimebook.ballots;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.EventView;
+import rimebook.competition.JudgingMethod;
+import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
+import rimebook.panels.SeatView;
+import rimebook.performances.CardBook;
+import rimebook.performances.ClosedMarks;
+import rimebook.performances.CorrectedCard;
+import rimebook.performances.CountingPanels;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SentCard;
+import rimebook.performances.SupposedChange;
+
+/**
+ * The cards of a way of judging that exists nowhere: each judge gives a whole number from
+ * 0 to 10, and the sum decides. Kept in memory, since what is shown is that nothing but
+ * this package has to know of it.
+ */
+class Ballots implements CardBook {
+
+	static final JudgingMethod METHOD = new JudgingMethod("BALLOT");
+
+	private final Map<PerformanceId, Map<SeatId, Sent>> sent = new ConcurrentHashMap<>();
+
+	private final CountingPanels panels;
+
+	private final PerformanceRegister performances;
+
+	private final Clock clock;
+
+	Ballots(CountingPanels panels, PerformanceRegister performances, Clock clock) {
+		this.panels = panels;
+		this.performances = performances;
+		this.clock = clock;
+	}
+
+	/** Take a judge's number. */
+	void give(PerformanceId id, SeatId seat, int number) {
+		PerformanceRegister.requireOnIce(this.performances.find(id));
+		this.sent.computeIfAbsent(id, (performance) -> new ConcurrentHashMap<>())
+			.put(seat, new Sent(number, this.clock.instant()));
+	}
+
+	@Override
+	public boolean isFor(EventView event) {
+		return event.method().equals(METHOD);
+	}
+
+	@Override
+	public boolean anySentFor(PerformanceId performance) {
+		return !cards(performance).isEmpty();
+	}
+
+	@Override
+	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, SentCard> cards = new LinkedHashMap<>();
+		cards(performance.id())
+			.forEach((seat, card) -> cards.put(seat, new SentCard(String.valueOf(card.number()), 1, card.at())));
+		return cards;
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance) {
+		return missing(performance, this.panels.of(performance.segment()).seats());
+	}
+
+	@Override
+	public List<String> missing(PerformanceView performance, SeatView seat) {
+		return missing(performance, List.of(seat));
+	}
+
+	@Override
+	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
+		return missing(performance,
+				this.panels.of(performance.segment())
+					.seats()
+					.stream()
+					.filter((seat) -> !absent.contains(seat))
+					.toList());
+	}
+
+	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+		return seats.stream()
+			.filter((seat) -> !cards(performance.id()).containsKey(seat.id()))
+			.map(SeatView::label)
+			.toList();
+	}
+
+	@Override
+	public List<String> soFar(PerformanceView performance) {
+		return this.panels.of(performance.segment())
+			.senders()
+			.stream()
+			.filter((seat) -> cards(performance.id()).containsKey(seat.id()))
+			.map((seat) -> seat.label() + ": " + number(performance.id(), seat))
+			.toList();
+	}
+
+	@Override
+	public String inWords(PerformanceView performance) {
+		return soFar(performance).stream().collect(Collectors.joining("; "));
+	}
+
+	@Override
+	public Map<PerformanceId, Sum> closed(SegmentId segment, List<PerformanceView> performances,
+			@Nullable SupposedChange<?> supposed) {
+		List<SeatView> seats = this.panels.of(segment).seats();
+		Map<PerformanceId, Sum> closed = new HashMap<>();
+		performances.forEach((performance) -> closed.put(performance.id(),
+				new Sum(seats.stream().mapToInt((seat) -> number(performance.id(), seat)).sum())));
+		return closed;
+	}
+
+	@Override
+	public List<CorrectedCard> corrected(SeatId seat) {
+		return List.of();
+	}
+
+	@Override
+	public boolean allowsAbsentCard() {
+		return false;
+	}
+
+	private int number(PerformanceId performance, SeatView seat) {
+		return Objects.requireNonNull(cards(performance).get(seat.id())).number();
+	}
+
+	private Map<SeatId, Sent> cards(PerformanceId performance) {
+		return this.sent.getOrDefault(performance, Map.of());
+	}
+
+	/** What all judges gave a team together. */
+	record Sum(int value) implements ClosedMarks.Others {
+	}
+
+	private record Sent(int number, Instant at) {
+	}
+
+}
