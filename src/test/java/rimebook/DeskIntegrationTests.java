@@ -21,15 +21,12 @@ import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProposedCorrections;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
-import rimebook.rulings.AskQuestion;
 import rimebook.rulings.RulingTopic;
 import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
@@ -141,10 +138,10 @@ class DeskIntegrationTests {
 	void protestsAndCorrectionsWaitForWhoDecidesThem() {
 		skated();
 		this.context.getBean(Protests.class)
-			.file(new FileProtest(this.day.segment(1), this.day.entries().get(0).id(), ProtestCategory.CONDUCT,
+			.file(new Protests.FileProtest(this.day.segment(1), this.day.entries().get(0).id(), ProtestCategory.CONDUCT,
 					"They were late.", "Mira Sund", null), SECRETARY);
 		this.context.getBean(Corrections.class)
-			.propose(new ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
+			.propose(new Corrections.ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
 					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);
 		assertThat(mine(Role.REFEREE)).contains(first("1 protest to decide"), first("1 correction to approve"));
 		assertThat(mine(Role.ACCOUNTANT)).contains(first("1 correction to approve"));
@@ -161,8 +158,8 @@ class DeskIntegrationTests {
 		this.day = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 1,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.context.getBean(Rulings.class)
-			.ask(new AskQuestion(this.day.entries().get(0).id(), null, RulingTopic.PROP, "May a flag be carried?",
-					"Mira Sund"), SECRETARY);
+			.ask(new Rulings.AskQuestion(this.day.entries().get(0).id(), null, RulingTopic.PROP,
+					"May a flag be carried?", "Mira Sund"), SECRETARY);
 		assertThat(mine(Role.REFEREE)).containsExactly(named("1 question to rule on"));
 		assertThat(others(Role.SECRETARY)).containsExactly(named("1 question to rule on") + " for Referee");
 	}

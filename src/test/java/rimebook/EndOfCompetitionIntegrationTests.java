@@ -1,11 +1,5 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
-
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -46,10 +40,7 @@ import rimebook.performances.SegmentRun;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestCategory;
-import rimebook.protests.ProtestState;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.Posting;
@@ -62,6 +53,12 @@ import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 @WholeApplication
 class EndOfCompetitionIntegrationTests {
@@ -114,7 +111,7 @@ class EndOfCompetitionIntegrationTests {
 		return List.of(() -> this.publication.post(segment, version(day, 1), REFEREE),
 				() -> this.publication.sign(segment, version(day, 1), Signatory.REFEREE, REFEREE),
 				() -> this.publication.reopen(segment, version(day, 1), "why", REFEREE),
-				() -> this.corrections.propose(new ProposeCorrection(
+				() -> this.corrections.propose(new Corrections.ProposeCorrection(
 						MarksAmendment.on(performance.id(), day.seats().get(0).id(), marks), "why"), ACCOUNTANT),
 				() -> file(day, ProtestCategory.CALCULATION, null),
 				() -> this.context.getBean(Entries.class)
@@ -313,15 +310,15 @@ class EndOfCompetitionIntegrationTests {
 		skated(day, 1);
 		posted(day, 1, Instant.now().minus(40, ChronoUnit.MINUTES));
 		posted(day, 90, Instant.now());
-		assertThat(against(day, 1).state()).isEqualTo(ProtestState.REFUSED);
-		assertThat(against(day, 90).state()).isEqualTo(ProtestState.FILED);
+		assertThat(against(day, 1).state()).isEqualTo(ProtestView.State.REFUSED);
+		assertThat(against(day, 90).state()).isEqualTo(ProtestView.State.FILED);
 		assertThat(file(day, ProtestCategory.CONDUCT, null).posting()).isEqualTo(90);
 		assertRefused("posting-unknown", () -> against(day, 17));
 	}
 
 	private ProtestView against(SmallCompetition day, int posting) {
-		return this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CONDUCT,
-				"They were late.", "Mira Sund", null, posting), SECRETARY);
+		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
+				ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null, posting), SECRETARY);
 	}
 
 	@Test
@@ -331,19 +328,19 @@ class EndOfCompetitionIntegrationTests {
 		posted(day, 1, Instant.now().minus(40, ChronoUnit.MINUTES));
 		Instant inTime = Instant.now().minus(20, ChronoUnit.MINUTES);
 		ProtestView claimed = file(day, ProtestCategory.CONDUCT, inTime);
-		assertThat(claimed.state()).isEqualTo(ProtestState.UNCONFIRMED);
+		assertThat(claimed.state()).isEqualTo(ProtestView.State.UNCONFIRMED);
 		assertRefused("protest-unconfirmed",
 				() -> this.protests.decide(claimed.id(), claimed.version(), true, "why", REFEREE));
 		Actor renamed = new Actor(SECRETARY.id(), "Another Name", "referee", "test");
 		assertRefused("two-names-needed",
 				() -> this.protests.confirm(claimed.id(), claimed.version(), true, "I saw it.", renamed));
 		ProtestView filed = this.protests.confirm(claimed.id(), claimed.version(), true, "I saw it.", REFEREE);
-		assertThat(filed.state()).isEqualTo(ProtestState.FILED);
+		assertThat(filed.state()).isEqualTo(ProtestView.State.FILED);
 		assertThat(filed.confirmedBy()).isEqualTo(REFEREE.name());
 		ProtestView other = file(day, ProtestCategory.CONDUCT, inTime);
 		assertRefused("field-missing", () -> this.protests.confirm(other.id(), other.version(), false, "", REFEREE));
 		ProtestView refused = this.protests.confirm(other.id(), other.version(), false, "I was there.", REFEREE);
-		assertThat(refused.state()).isEqualTo(ProtestState.REFUSED);
+		assertThat(refused.state()).isEqualTo(ProtestView.State.REFUSED);
 		assertThat(refused.grounds()).contains("Not confirmed", "I was there.");
 	}
 
@@ -407,13 +404,13 @@ class EndOfCompetitionIntegrationTests {
 	}
 
 	private CorrectionView propose(SmallCompetition day) {
-		return this.corrections.propose(new ProposeCorrection(
+		return this.corrections.propose(new Corrections.ProposeCorrection(
 				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), new CardMarks(100, 100)),
 				"Typed one key off."), ACCOUNTANT);
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant handedIn) {
-		return this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(), category,
+		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
 				"They were late.", "Mira Sund", handedIn), SECRETARY);
 	}
 

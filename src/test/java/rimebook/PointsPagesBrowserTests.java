@@ -1,7 +1,5 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,16 +24,13 @@ import rimebook.competition.JudgingPolicies;
 import rimebook.competition.PointsChoice;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
-import rimebook.points.CallElements;
 import rimebook.points.CalledElement;
 import rimebook.points.CalledListView;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
-import rimebook.points.NoteDeductions;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
-import rimebook.points.SubmitPointsCard;
 import rimebook.shared.Actor;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.testsupport.Chromium;
@@ -43,6 +38,8 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** The pages of an event judged by points, as a browser shows them on phone to desk. */
 @WholeApplication
@@ -78,16 +75,16 @@ class PointsPagesBrowserTests {
 
 	private void judge(PerformanceView performance, int cards, int team) {
 		CalledListView list = this.context.getBean(ElementCalls.class)
-			.call(new CallElements(performance.id(), 1,
+			.call(new ElementCalls.CallElements(performance.id(), 1,
 					CODES.stream()
-						.map((code) -> new CallElements.Call(null, code, ElementWorth.COUNTS, null))
+						.map((code) -> new ElementCalls.CallElements.Call(null, code, ElementWorth.COUNTS, null))
 						.toList()),
 					SmallCompetition.ACCOUNTANT);
 		this.context.getBean(ListAuthorisations.class)
 			.authorise(performance.id(), list.sequence(), new Actor("Ada Edge", "technical", "test"));
 		this.context.getBean(DeductionNotes.class)
-			.note(new NoteDeductions(performance.id(), 1, List.of(new NoteDeductions.Item("fall", 2))),
-					SmallCompetition.ACCOUNTANT);
+			.note(new DeductionNotes.NoteDeductions(performance.id(), 1,
+					List.of(new DeductionNotes.NoteDeductions.Item("fall", 2))), SmallCompetition.ACCOUNTANT);
 		for (SeatView seat : this.day.seats().subList(0, cards)) {
 			Map<UUID, Integer> grades = list.elements()
 				.stream()
@@ -96,7 +93,7 @@ class PointsPagesBrowserTests {
 			List.of("Composition", "Presentation", "Skating Skills")
 				.forEach((name) -> components.put(name, 650 + 25 * ((seat.number() + team) % 4)));
 			this.context.getBean(PointsSubmission.class)
-				.submit(new SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
+				.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
 						new PointsMarks(grades, components)), seat.id(), new Actor(seat.label(), "judge", "test"));
 		}
 	}

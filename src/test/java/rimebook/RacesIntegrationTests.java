@@ -11,7 +11,6 @@ import java.util.concurrent.TimeUnit;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
@@ -27,10 +26,8 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarksAmendment;
-import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultState;
@@ -246,7 +243,7 @@ class RacesIntegrationTests {
 		for (int round = 0; round < ROUNDS; round++) {
 			signAsReferee(segment);
 			int version = result(segment).version();
-			ProposeCorrection proposal = proposal(day, round);
+			Corrections.ProposeCorrection proposal = proposal(day, round);
 			Both both = race(
 					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT),
 					() -> this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT));
@@ -274,7 +271,7 @@ class RacesIntegrationTests {
 		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
 		PerformanceView performance = day.performances(1).get(0);
 		for (int round = 0; round < ROUNDS; round++) {
-			ProposeCorrection proposal = proposal(day, round);
+			Corrections.ProposeCorrection proposal = proposal(day, round);
 			CorrectionView correction = this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT);
 			int version = result(segment).version();
 			Both both = race(
@@ -308,8 +305,8 @@ class RacesIntegrationTests {
 		return new CardMarks(100 + 10 * (round % 20), 300);
 	}
 
-	private ProposeCorrection proposal(SmallCompetition day, int round) {
-		return new ProposeCorrection(
+	private Corrections.ProposeCorrection proposal(SmallCompetition day, int round) {
+		return new Corrections.ProposeCorrection(
 				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), marks(round)),
 				"Judge 1 typed another mark, round " + round);
 	}
@@ -317,7 +314,7 @@ class RacesIntegrationTests {
 	private List<CorrectionView> undecided(SegmentId segment) {
 		return this.corrections.ofSegment(segment)
 			.stream()
-			.filter((correction) -> correction.state() == CorrectionState.PROPOSED)
+			.filter((correction) -> correction.state() == CorrectionView.State.PROPOSED)
 			.toList();
 	}
 

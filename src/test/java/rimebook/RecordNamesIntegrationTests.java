@@ -1,7 +1,5 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +22,6 @@ import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
@@ -34,6 +30,8 @@ import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** Whatever people do reads by names on the record, in the time of their rink. */
 @WholeApplication
@@ -112,12 +110,13 @@ class RecordNamesIntegrationTests {
 
 	private void protestAndCorrect(SmallCompetition day) {
 		this.context.getBean(Protests.class)
-			.file(new FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CALCULATION,
+			.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CALCULATION,
 					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections.propose(new ProposeCorrection(
-				MarksAmendment.on(day.performances(1).get(0).id(), day.seats().get(0).id(), new CardMarks(100, 100)),
-				"Typed one key off."), SmallCompetition.ACCOUNTANT);
+		CorrectionView proposed = corrections.propose(
+				new Corrections.ProposeCorrection(MarksAmendment.on(day.performances(1).get(0).id(),
+						day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."),
+				SmallCompetition.ACCOUNTANT);
 		corrections.reject(proposed.id(), proposed.version(), "The paper says otherwise.", SmallCompetition.REFEREE);
 	}
 

@@ -1,10 +1,5 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -24,15 +19,12 @@ import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarkLine;
 import rimebook.placement.MarksAmendment;
-import rimebook.points.CallElements;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsJudge;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
@@ -51,6 +43,11 @@ import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
 
 /** What the check list shows as missing is just what a signature is refused for. */
 @WholeApplication
@@ -125,8 +122,8 @@ class SignatureChecklistIntegrationTests {
 		this.day.open(1);
 		PerformanceView performance = this.day.callNext(1);
 		CalledListView list = this.context.getBean(ElementCalls.class)
-			.call(new CallElements(performance.id(), 1,
-					List.of(new CallElements.Call(null, "ME4", ElementWorth.COUNTS, null))), ACCOUNTANT);
+			.call(new ElementCalls.CallElements(performance.id(), 1,
+					List.of(new ElementCalls.CallElements.Call(null, "ME4", ElementWorth.COUNTS, null))), ACCOUNTANT);
 		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, performance, seat, list, 2));
 		this.context.getBean(ListAuthorisations.class).authorise(performance.id(), list.sequence(), REFEREE);
 		this.day.close(performance);
@@ -154,7 +151,7 @@ class SignatureChecklistIntegrationTests {
 		skatedAndPosted();
 		Corrections corrections = this.context.getBean(Corrections.class);
 		CorrectionView proposed = corrections
-			.propose(new ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
+			.propose(new Corrections.ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
 					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);
 		assertHeldBack("corrections", "A correction is not decided yet; the result can be signed afterwards.");
 		corrections.reject(proposed.id(), proposed.version(), "The paper says otherwise.", REFEREE);
@@ -165,7 +162,7 @@ class SignatureChecklistIntegrationTests {
 	void anUndecidedProtestHoldsItBack() {
 		skatedAndPosted();
 		Protests protests = this.context.getBean(Protests.class);
-		ProtestView filed = protests.file(new FileProtest(segment(), this.day.entries().get(0).id(),
+		ProtestView filed = protests.file(new Protests.FileProtest(segment(), this.day.entries().get(0).id(),
 				ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), ACCOUNTANT);
 		assertHeldBack("protests", "A protest is not decided yet; the result can be signed afterwards.");
 		protests.decide(filed.id(), filed.version(), false, "It is right.", REFEREE);

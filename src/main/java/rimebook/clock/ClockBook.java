@@ -11,7 +11,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.ProgrammeBroken;
 import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
@@ -48,7 +47,8 @@ class ClockBook implements SkatingClock {
 					.map(ClockTap::view)
 					.toList(),
 				performance.isAgain() ? null : performance.calledAt(), performance.skate(),
-				new ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds(), segment.shorterSeconds()));
+				new ClockView.ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds(),
+						segment.shorterSeconds()));
 	}
 
 	void add(ClockTap tap) {
@@ -90,7 +90,7 @@ class ClockBook implements SkatingClock {
 	public void takeBackReskate(PerformanceView first, Actor actor) {
 		ClockView before = of(first);
 		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
-		add(new ClockTap(this.ids.next(), first.id(), new ClockTapView(before.touches() + 1, ClockAct.TAKE_BACK, null,
+		add(new ClockTap(this.ids.next(), first.id(), new ClockView.Tap(before.touches() + 1, ClockAct.TAKE_BACK, null,
 				null, ClockAct.RESKATE.words(), actor.name(), now)));
 		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
 				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
@@ -100,7 +100,7 @@ class ClockBook implements SkatingClock {
 	void tell(ClockTouched touched) {
 		this.events.publishEvent(touched);
 		if (touched.isBreak()) {
-			this.events.publishEvent(new ProgrammeBroken(touched.segment(), touched.isInterrupted()));
+			this.events.publishEvent(new SkatingClock.ProgrammeBroken(touched.segment(), touched.isInterrupted()));
 		}
 	}
 

@@ -8,12 +8,12 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 
 /** Reads the clock from its touches: the same touches always give the same clock. */
 final class ClockReading {
 
-	private final Deque<ClockTapView> counting = new ArrayDeque<>();
+	private final Deque<ClockView.Tap> counting = new ArrayDeque<>();
 
 	private final List<ClockView.Interruption> interruptions = new ArrayList<>();
 
@@ -21,7 +21,7 @@ final class ClockReading {
 
 	private int run;
 
-	private @Nullable ReskateMarking marking;
+	private Reskates.@Nullable Marking marking;
 
 	private @Nullable Instant startedAt;
 
@@ -29,7 +29,7 @@ final class ClockReading {
 
 	private ClockReading(int skate) {
 		this.run = skate;
-		this.marking = (skate > 1) ? ReskateMarking.RESKATED_ONLY : null;
+		this.marking = (skate > 1) ? Reskates.Marking.RESKATED_ONLY : null;
 	}
 
 	/**
@@ -38,17 +38,18 @@ final class ClockReading {
 	 * @param calledAt when the team was called; {@code null} where that sets no limit
 	 * @param skate 1, and one more for each time that the whole programme is skated again
 	 */
-	static ClockView of(List<ClockTapView> taps, @Nullable Instant calledAt, int skate, ProgrammeWindow window) {
+	static ClockView of(List<ClockView.Tap> taps, @Nullable Instant calledAt, int skate,
+			ClockView.ProgrammeWindow window) {
 		ClockReading reading = new ClockReading(skate);
 		taps.forEach(reading::sort);
 		reading.counting.forEach(reading::apply);
-		ClockTapView last = reading.counting.peekLast();
+		ClockView.Tap last = reading.counting.peekLast();
 		return new ClockView(taps.size(), reading.state, skate, reading.run, reading.marking, calledAt,
 				reading.startedAt, reading.stoppedAt, reading.interruptions, (last != null) ? last.act() : null, window,
 				taps);
 	}
 
-	private void sort(ClockTapView tap) {
+	private void sort(ClockView.Tap tap) {
 		if (tap.act() == ClockAct.TAKE_BACK) {
 			this.counting.pollLast();
 		}
@@ -57,7 +58,7 @@ final class ClockReading {
 		}
 	}
 
-	private void apply(ClockTapView tap) {
+	private void apply(ClockView.Tap tap) {
 		switch (tap.act()) {
 			case START -> start(tap.notedAt());
 			case STOP -> stop(tap.notedAt());
@@ -78,7 +79,7 @@ final class ClockReading {
 		this.state = ClockState.STOPPED;
 	}
 
-	private void interrupt(ClockTapView tap) {
+	private void interrupt(ClockView.Tap tap) {
 		InterruptionCause cause = (tap.cause() != null) ? tap.cause() : InterruptionCause.RINK;
 		Instant from = (this.state == ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
 		this.interruptions.add(new ClockView.Interruption(cause, from, null));
@@ -95,7 +96,7 @@ final class ClockReading {
 		return this.interruptions.remove(this.interruptions.size() - 1);
 	}
 
-	private void reskate(ClockTapView tap) {
+	private void reskate(ClockView.Tap tap) {
 		this.run++;
 		this.marking = tap.marking();
 		this.startedAt = null;

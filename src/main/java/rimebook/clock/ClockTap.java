@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceLine;
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 
 /**
  * One touch of the clock: written once and never changed. What was a slip is taken back
@@ -30,7 +30,7 @@ class ClockTap extends PerformanceLine {
 	private @Nullable InterruptionCause cause;
 
 	@Enumerated(EnumType.STRING)
-	private @Nullable ReskateMarking marking;
+	private Reskates.@Nullable Marking marking;
 
 	private String words;
 
@@ -43,7 +43,7 @@ class ClockTap extends PerformanceLine {
 	protected ClockTap() {
 	}
 
-	ClockTap(UUID id, PerformanceId performance, ClockTapView tap) {
+	ClockTap(UUID id, PerformanceId performance, ClockView.Tap tap) {
 		super(id, performance);
 		this.sequence = tap.sequence();
 		this.act = tap.act();
@@ -54,8 +54,8 @@ class ClockTap extends PerformanceLine {
 		this.notedAt = tap.notedAt();
 	}
 
-	ClockTapView view() {
-		return new ClockTapView(this.sequence, this.act, this.cause, this.marking, this.words, this.notedBy,
+	ClockView.Tap view() {
+		return new ClockView.Tap(this.sequence, this.act, this.cause, this.marking, this.words, this.notedBy,
 				this.notedAt);
 	}
 

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 
 /**
  * The clock of a performance. It rests on the instants of its touches alone, so every
@@ -29,9 +29,9 @@ import rimebook.performances.ReskateMarking;
  * @param last the newest act that counts, which can be taken back, or {@code null}
  * @param log every touch, oldest first
  */
-public record ClockView(int touches, ClockState state, int skate, int run, @Nullable ReskateMarking marking,
+public record ClockView(int touches, ClockState state, int skate, int run, Reskates.@Nullable Marking marking,
 		@Nullable Instant calledAt, @Nullable Instant startedAt, @Nullable Instant stoppedAt,
-		List<Interruption> interruptions, @Nullable ClockAct last, ProgrammeWindow window, List<ClockTapView> log) {
+		List<Interruption> interruptions, @Nullable ClockAct last, ProgrammeWindow window, List<Tap> log) {
 
 	/** The seconds from the announcement of the name to the first movement. */
 	public static final int START_WITHIN = 60;
@@ -130,8 +130,8 @@ public record ClockView(int touches, ClockState state, int skate, int run, @Null
 		if (this.last == null) {
 			return Set.of();
 		}
-		List<ClockTapView> touched = new ArrayList<>(this.log);
-		touched.add(new ClockTapView(this.touches + 1, ClockAct.TAKE_BACK, null, null, "", "", Instant.EPOCH));
+		List<Tap> touched = new ArrayList<>(this.log);
+		touched.add(new Tap(this.touches + 1, ClockAct.TAKE_BACK, null, null, "", "", Instant.EPOCH));
 		Set<Instant> found = moments(findings());
 		found.removeAll(moments(ClockReading.of(touched, this.calledAt, this.skate, this.window).findings()));
 		return found;
@@ -149,6 +149,52 @@ public record ClockView(int touches, ClockState state, int skate, int run, @Null
 
 	private static int seconds(Duration duration) {
 		return (int) duration.toSeconds();
+	}
+
+	/**
+	 * One touch of the clock.
+	 *
+	 * @param sequence 1 for the first touch of a performance
+	 * @param cause why it was interrupted; {@code null} for other acts
+	 * @param marking what is marked in a re-skate; {@code null} for other acts
+	 * @param words the point from which the team goes on, or the act that was taken back;
+	 * else empty
+	 * @param notedAt when the service received it, UTC
+	 */
+	public record Tap(int sequence, ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
+			String words, String notedBy, Instant notedAt) {
+	}
+
+	/**
+	 * How long a programme may be; both ends belong to it.
+	 *
+	 * @param seconds the length asked for
+	 * @param longer how many seconds longer it may be
+	 * @param shorter how many seconds shorter it may be; {@code null} where only the
+	 * longest is limited
+	 */
+	public record ProgrammeWindow(int seconds, int longer, @Nullable Integer shorter) {
+
+		/** The fewest seconds, 0 where only the longest is limited. */
+		public int least() {
+			return (this.shorter != null) ? Math.max(0, this.seconds - this.shorter) : 0;
+		}
+
+		/** The most seconds. */
+		public int most() {
+			return this.seconds + this.longer;
+		}
+
+		/** By how many seconds a time is too short; 0 for one that is not. */
+		public int lacking(int skated) {
+			return Math.max(0, least() - skated);
+		}
+
+		/** By how many seconds a time is too long; 0 for one that is not. */
+		public int over(int skated) {
+			return Math.max(0, skated - most());
+		}
+
 	}
 
 }

@@ -11,7 +11,7 @@ final class ClockWords {
 	}
 
 	/** The notice to the panel; empty for what concerns the time alone. */
-	static Optional<String> notice(ClockTapView tap, ClockView before, ClockView after) {
+	static Optional<String> notice(ClockView.Tap tap, ClockView before, ClockView after) {
 		return switch (tap.act()) {
 			case INTERRUPT -> Optional.of("Interrupted: " + Objects.requireNonNull(tap.cause()).words());
 			case RESUME -> Optional.of(resumed(tap, before));
@@ -22,7 +22,7 @@ final class ClockWords {
 		};
 	}
 
-	private static String resumed(ClockTapView tap, ClockView before) {
+	private static String resumed(ClockView.Tap tap, ClockView before) {
 		Duration pause = Objects.requireNonNull(before.pause()).length(tap.notedAt());
 		return "Resumed at the point of " + (tap.words().isEmpty() ? "interruption" : tap.words()) + ", after "
 				+ time(pause);
@@ -44,7 +44,7 @@ final class ClockWords {
 	}
 
 	/** How the clock stands, for the record. */
-	static String state(ClockView clock, ClockTapView tap) {
+	static String state(ClockView clock, ClockView.Tap tap) {
 		return clock.state().words() + ", " + time(clock.skated(tap.notedAt())) + " skated";
 	}
 

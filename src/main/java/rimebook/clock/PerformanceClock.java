@@ -19,7 +19,6 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.ReskateMarking;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
@@ -116,12 +115,12 @@ public class PerformanceClock {
 	 * programme that was skated to its end
 	 */
 	@Transactional
-	public void reskate(PerformanceId id, int seen, @Nullable ReskateMarking marking, Actor actor) {
+	public void reskate(PerformanceId id, int seen, Reskates.@Nullable Marking marking, Actor actor) {
 		if (marking == null) {
 			throw ClockRefusals.markingMissing();
 		}
 		PerformanceView performance = touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
-		if (marking == ReskateMarking.RESKATED_ONLY) {
+		if (marking == Reskates.Marking.RESKATED_ONLY) {
 			this.reskates.begin(performance.id(), actor);
 		}
 	}
@@ -168,7 +167,7 @@ public class PerformanceClock {
 		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch);
-		ClockTapView tap = touch.at(before, received, actor);
+		ClockView.Tap tap = touch.at(before, received, actor);
 		this.book.add(new ClockTap(this.ids.next(), id, tap));
 		ClockView after = after(before, tap);
 		ClockWords.notice(tap, before, after).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
@@ -177,7 +176,7 @@ public class PerformanceClock {
 		return performance;
 	}
 
-	private static AuditedChange line(ClockTapView tap, ClockView before, ClockView after, Actor actor,
+	private static AuditedChange line(ClockView.Tap tap, ClockView before, ClockView after, Actor actor,
 			PerformanceId id) {
 		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
 		return AuditedChange.of(actor, "performance", id, action)
@@ -196,7 +195,7 @@ public class PerformanceClock {
 		if (!clock.state().allows(act)) {
 			throw ClockRefusals.notFromHere(performance, clock, act);
 		}
-		if (touch.marking() == ReskateMarking.AS_FIRST_SKATED && clock.state() == ClockState.STOPPED) {
+		if (touch.marking() == Reskates.Marking.AS_FIRST_SKATED && clock.state() == ClockState.STOPPED) {
 			throw ClockRefusals.nothingInterrupted();
 		}
 		if (act == ClockAct.TAKE_BACK && clock.last() == null) {
@@ -204,13 +203,13 @@ public class PerformanceClock {
 		}
 	}
 
-	private static ClockView after(ClockView before, ClockTapView tap) {
-		List<ClockTapView> touches = new ArrayList<>(before.log());
+	private static ClockView after(ClockView before, ClockView.Tap tap) {
+		List<ClockView.Tap> touches = new ArrayList<>(before.log());
 		touches.add(tap);
 		return ClockReading.of(touches, before.calledAt(), before.skate(), before.window());
 	}
 
-	private static String reason(ClockTapView tap) {
+	private static String reason(ClockView.Tap tap) {
 		if (tap.cause() != null) {
 			return tap.cause().words();
 		}
@@ -218,18 +217,18 @@ public class PerformanceClock {
 	}
 
 	/** An act as the referee gives it. */
-	private record Touch(ClockAct act, @Nullable InterruptionCause cause, @Nullable ReskateMarking marking,
+	private record Touch(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
 			String words) {
 
 		/**
 		 * Never before the touch that was there already, whatever the machine's clock
 		 * does.
 		 */
-		ClockTapView at(ClockView clock, Instant received, Actor actor) {
-			List<ClockTapView> log = clock.log();
+		ClockView.Tap at(ClockView clock, Instant received, Actor actor) {
+			List<ClockView.Tap> log = clock.log();
 			Instant latest = log.isEmpty() ? received : log.get(log.size() - 1).notedAt();
 			String about = (this.act == ClockAct.TAKE_BACK) ? Objects.requireNonNull(clock.last()).words() : this.words;
-			return new ClockTapView(clock.touches() + 1, this.act, this.cause, this.marking, about, actor.name(),
+			return new ClockView.Tap(clock.touches() + 1, this.act, this.cause, this.marking, about, actor.name(),
 					received.isBefore(latest) ? latest : received);
 		}
 

@@ -1,9 +1,5 @@
 package rimebook.demo;
 
-import static rimebook.demo.DemoCrew.ACCOUNTANT;
-import static rimebook.demo.DemoCrew.REFEREE;
-import static rimebook.demo.DemoCrew.SECRETARY;
-
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayDeque;
@@ -42,12 +38,9 @@ import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkSubmission;
-import rimebook.placement.SubmitCard;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
@@ -59,6 +52,10 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.SegmentKind;
+
+import static rimebook.demo.DemoCrew.ACCOUNTANT;
+import static rimebook.demo.DemoCrew.REFEREE;
+import static rimebook.demo.DemoCrew.SECRETARY;
 
 /** Builds the invented competition through the doors that people use. */
 @Component
@@ -291,7 +288,7 @@ class DemoCompetition {
 	private void send(PerformanceView performance, SeatView seat, SegmentView segment) {
 		String team = this.entries.entry(performance.entry()).team().name();
 		CardMarks marks = PlausibleMarks.of(seat.number(), team, segment.name());
-		this.submission.submit(new SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat.id(),
+		this.submission.submit(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat.id(),
 				new Actor(seat.label(), "judge", "demo"));
 	}
 
@@ -302,15 +299,15 @@ class DemoCompetition {
 				event.segments().get(0).name());
 		CardMarks meant = new CardMarks(Math.min(600, typed.first() + 30), typed.second());
 		CorrectionView proposed = this.corrections
-			.propose(new ProposeCorrection(MarksAmendment.on(performance.id(), seat.id(), meant),
+			.propose(new Corrections.ProposeCorrection(MarksAmendment.on(performance.id(), seat.id(), meant),
 					"The judge touched the key beside the one meant and said so in writing."), ACCOUNTANT);
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 	}
 
 	private void protest(SegmentId segment, EventView event) {
-		ProtestView filed = this.protests.file(
-				new FileProtest(segment, this.entries.ofEvent(event.id()).get(4).id(), ProtestCategory.CALCULATION,
-						"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
+		ProtestView filed = this.protests.file(new Protests.FileProtest(segment,
+				this.entries.ofEvent(event.id()).get(4).id(), ProtestCategory.CALCULATION,
+				"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
 				SECRETARY);
 		this.protests.decide(filed.id(), filed.version(), false,
 				"All comparisons were gone through by hand with the manager; the wins are as published.", REFEREE);

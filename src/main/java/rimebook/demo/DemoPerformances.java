@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVRecord;
 
-import rimebook.points.CallElements;
-import rimebook.points.NoteDeductions;
+import rimebook.points.DeductionNotes;
+import rimebook.points.ElementCalls;
 import rimebook.points.PointsTask;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.Points;
@@ -40,9 +40,9 @@ final class DemoPerformances {
 	}
 
 	/** The elements that were called for a team. */
-	List<CallElements.Call> calls(String team) {
+	List<ElementCalls.CallElements.Call> calls(String team) {
 		return of(this.elements, team)
-			.map((row) -> new CallElements.Call(null, row.get("code"), ElementWorth.COUNTS, null))
+			.map((row) -> new ElementCalls.CallElements.Call(null, row.get("code"), ElementWorth.COUNTS, null))
 			.toList();
 	}
 
@@ -52,9 +52,9 @@ final class DemoPerformances {
 	}
 
 	/** What was taken off a team. */
-	List<NoteDeductions.Item> deductions(String team) {
+	List<DeductionNotes.NoteDeductions.Item> deductions(String team) {
 		return of(this.deductions, team)
-			.map((row) -> new NoteDeductions.Item(row.get("item"), Integer.parseInt(row.get("count"))))
+			.map((row) -> new DeductionNotes.NoteDeductions.Item(row.get("item"), Integer.parseInt(row.get("count"))))
 			.toList();
 	}
 

@@ -8,12 +8,10 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.performances.SegmentRun;
-import rimebook.rulings.AskQuestion;
-import rimebook.rulings.GiveRuling;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingTopic;
+import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
-import rimebook.rulings.Verdict;
 
 /**
  * Invented questions to the referee, so that a ruling is at hand when a team is called.
@@ -38,13 +36,13 @@ class DemoRulings {
 		SegmentId juniorFree = junior.segments().get(1).id();
 		QuestionView cord = ask(starter(juniorFree, 0), null, RulingTopic.COSTUME,
 				"May the lantern cords on the sleeves hang loose?");
-		rule(cord, 0, Verdict.ALLOWED, "", "They are part of the costume.", "");
-		rule(cord, 1, Verdict.CONDITIONAL, "both ends are sewn on",
+		rule(cord, 0, RulingView.Verdict.ALLOWED, "", "They are part of the costume.", "");
+		rule(cord, 1, RulingView.Verdict.CONDITIONAL, "both ends are sewn on",
 				"A cord that cannot come off is part of the costume; one that can is a risk on the ice.",
 				"A cord came off in the practice on Friday.");
 		QuestionView lift = ask(starter(senior.segments().get(1).id(), 0), senior.segments().get(1).id(),
 				RulingTopic.ELEMENT, "Is the last picture, one skater held at hip height for a count of four, a lift?");
-		rule(lift, 0, Verdict.NOT_ALLOWED, "",
+		rule(lift, 0, RulingView.Verdict.NOT_ALLOWED, "",
 				"Held up with sustained elevation it is a lift that is not in the planned elements.", "");
 		ask(starter(juniorFree, 1), juniorFree, RulingTopic.PROP, "May the captain take off her cap and throw it?");
 	}
@@ -54,14 +52,14 @@ class DemoRulings {
 	}
 
 	private QuestionView ask(EntryId entry, @Nullable SegmentId segment, RulingTopic topic, String text) {
-		return this.rulings.ask(new AskQuestion(entry, segment, topic, text, MANAGER), DemoCrew.SECRETARY);
+		return this.rulings.ask(new Rulings.AskQuestion(entry, segment, topic, text, MANAGER), DemoCrew.SECRETARY);
 	}
 
-	private void rule(QuestionView question, int seen, Verdict verdict, String condition, String grounds,
+	private void rule(QuestionView question, int seen, RulingView.Verdict verdict, String condition, String grounds,
 			String reason) {
-		this.rulings.rule(new GiveRuling(question.id(), seen, verdict, condition, grounds,
-				"Rulebook of the Skerry Islands, costume and programme", verdict != Verdict.NOT_ALLOWED, reason),
-				DemoCrew.REFEREE);
+		this.rulings.rule(new Rulings.GiveRuling(question.id(), seen, verdict, condition, grounds,
+				"Rulebook of the Skerry Islands, costume and programme", verdict != RulingView.Verdict.NOT_ALLOWED,
+				reason), DemoCrew.REFEREE);
 	}
 
 }

@@ -13,16 +13,13 @@ import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
-import rimebook.points.CallElements;
 import rimebook.points.CalledElement;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
-import rimebook.points.NoteDeductions;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTask;
-import rimebook.points.SubmitPointsCard;
 import rimebook.shared.Actor;
 
 /** The invented technical panel and judges of an event judged by points. */
@@ -63,11 +60,11 @@ class PointsRehearsal {
 	void call(PerformanceView performance, DemoPerformances files) {
 		String team = team(performance);
 		if (this.calls.ofPerformance(performance.id()).isEmpty()) {
-			this.calls.call(new CallElements(performance.id(), 1, files.calls(team)), DemoCrew.TECHNICAL);
+			this.calls.call(new ElementCalls.CallElements(performance.id(), 1, files.calls(team)), DemoCrew.TECHNICAL);
 		}
-		List<NoteDeductions.Item> items = files.deductions(team);
+		List<DeductionNotes.NoteDeductions.Item> items = files.deductions(team);
 		if (!items.isEmpty() && this.deductions.ofPerformance(performance.id()).isEmpty()) {
-			this.deductions.note(new NoteDeductions(performance.id(), 1, items), DemoCrew.TECHNICAL);
+			this.deductions.note(new DeductionNotes.NoteDeductions(performance.id(), 1, items), DemoCrew.TECHNICAL);
 		}
 	}
 
@@ -93,8 +90,8 @@ class PointsRehearsal {
 
 	/** Send a seat's card from inside, as for the segments that are over at the start. */
 	void send(PerformanceView performance, SeatView seat, DemoPerformances files) {
-		this.cards.submit(new SubmitPointsCard(UUID.randomUUID(), performance.id(), 1, marks(performance, seat, files)),
-				seat.id(), new Actor(seat.label(), "judge", "demo"));
+		this.cards.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
+				marks(performance, seat, files)), seat.id(), new Actor(seat.label(), "judge", "demo"));
 	}
 
 	private String team(PerformanceView performance) {

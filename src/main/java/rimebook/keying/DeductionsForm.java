@@ -5,7 +5,7 @@ import java.util.List;
 
 import org.springframework.validation.Errors;
 
-import rimebook.points.NoteDeductions;
+import rimebook.points.DeductionNotes;
 import rimebook.points.NotedDeduction;
 
 /** The deductions of a performance as typed; a row without an item is none. */
@@ -46,8 +46,8 @@ class DeductionsForm extends KeyedForm {
 		}
 	}
 
-	NoteDeductions note() {
-		return new NoteDeductions(performanceGiven(), getSequence(),
+	DeductionNotes.NoteDeductions note() {
+		return new DeductionNotes.NoteDeductions(performanceGiven(), getSequence(),
 				this.rows.stream().filter(Row::isTyped).map(Row::item).toList());
 	}
 
@@ -77,8 +77,8 @@ class DeductionsForm extends KeyedForm {
 			return !this.item.isBlank() || !this.count.isBlank();
 		}
 
-		NoteDeductions.Item item() {
-			return new NoteDeductions.Item(this.item, Integer.parseInt(this.count.strip()));
+		DeductionNotes.NoteDeductions.Item item() {
+			return new DeductionNotes.NoteDeductions.Item(this.item, Integer.parseInt(this.count.strip()));
 		}
 
 		public String getItem() {

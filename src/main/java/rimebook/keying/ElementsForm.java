@@ -8,8 +8,8 @@ import java.util.UUID;
 import org.springframework.validation.Errors;
 
 import rimebook.pages.Given;
-import rimebook.points.CallElements;
 import rimebook.points.CalledElement;
+import rimebook.points.ElementCalls;
 import rimebook.points.PointsWords;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.ValueTable;
@@ -70,8 +70,8 @@ class ElementsForm extends KeyedForm {
 		}
 	}
 
-	CallElements calls() {
-		return new CallElements(performanceGiven(), getSequence(),
+	ElementCalls.CallElements calls() {
+		return new ElementCalls.CallElements(performanceGiven(), getSequence(),
 				this.rows.stream().filter(Row::isTyped).map(Row::call).toList());
 	}
 
@@ -121,9 +121,9 @@ class ElementsForm extends KeyedForm {
 			}
 		}
 
-		CallElements.Call call() {
+		ElementCalls.CallElements.Call call() {
 			OptionalInt typed = PointsWords.readHundredths(this.base);
-			return new CallElements.Call(
+			return new ElementCalls.CallElements.Call(
 					this.element.isBlank() ? null
 							: Given.read("rows", this.element, UUID::fromString, "Open the list of elements again."),
 					this.code.strip(), this.worth, typed.isPresent() ? typed.getAsInt() : null, this.review);

@@ -19,12 +19,12 @@ import rimebook.paper.CardLine;
 import rimebook.paper.KeyedCard;
 import rimebook.paper.SeatPaper;
 import rimebook.performances.PerformanceStatus;
-import rimebook.points.AuthorisedListView;
 import rimebook.points.CalledElement;
 import rimebook.points.CalledListView;
 import rimebook.points.DeductionListView;
+import rimebook.points.ListAuthorisations;
 import rimebook.points.NotedDeduction;
-import rimebook.points.PointsCardView;
+import rimebook.points.PointsSubmission;
 import rimebook.points.PointsWords;
 import rimebook.shared.NotFoundException;
 import rimebook.stand.StandView;
@@ -50,7 +50,7 @@ import rimebook.tabulation.points.PointsRules;
 record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
 		StandView.@Nullable Row other, StandView.@Nullable Row next, @Nullable PointsRules rules,
 		List<ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
-		@Nullable AuthorisedListView authorised, Map<SeatId, PointsCardView> cards,
+		ListAuthorisations.@Nullable Authorised authorised, Map<SeatId, PointsSubmission.PointsCardView> cards,
 		@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
 
 	/** The called elements, none before the first list. */
@@ -64,7 +64,7 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** The seat's newest card, {@code null} without one. */
-	public @Nullable PointsCardView card(SeatView seat) {
+	public PointsSubmission.@Nullable PointsCardView card(SeatView seat) {
 		return this.cards.get(seat.id());
 	}
 

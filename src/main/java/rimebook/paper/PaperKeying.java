@@ -18,8 +18,8 @@ import rimebook.competition.StillOpen;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardBooks;
-import rimebook.performances.CardReceived;
 import rimebook.performances.CountingPanels;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -182,7 +182,8 @@ public class PaperKeying {
 		}
 		int sequence = sheet.state().card() + 1;
 		sheet.paper().keep(sheet.performance(), sheet.seat().id(), sequence, card);
-		this.events.publishEvent(new CardReceived(sheet.performance().id(), sheet.performance().segment(), line));
+		this.events.publishEvent(
+				new PerformanceEvent.CardReceived(sheet.performance().id(), sheet.performance().segment(), line));
 		return sequence;
 	}
 

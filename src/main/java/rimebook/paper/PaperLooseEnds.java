@@ -6,7 +6,6 @@ import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
-import rimebook.performances.LooseEnd;
 import rimebook.performances.LooseEnds;
 
 /** What was keyed in from paper and waits. */
@@ -21,9 +20,9 @@ class PaperLooseEnds implements LooseEnds {
 	}
 
 	@Override
-	public Optional<LooseEnd> of(SegmentId segment) {
-		return Optional
-			.of(new LooseEnd("keyings", "Nothing that was keyed in from paper waits.", this.keying.unsettled(segment)));
+	public Optional<LooseEnds.LooseEnd> of(SegmentId segment) {
+		return Optional.of(new LooseEnds.LooseEnd("keyings", "Nothing that was keyed in from paper waits.",
+				this.keying.unsettled(segment)));
 	}
 
 }

@@ -2,6 +2,7 @@ package rimebook.performances;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -9,6 +10,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
+import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
@@ -75,12 +77,13 @@ public class AbsentJudges {
 		String before = PerformanceRefusals.words(performance.status());
 		performance.close(this.clock.instant());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
-		this.events.publishEvent(new CardsClosed(performance.id(), performance.segment(), words(performance, panel),
-				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
-					.from(before,
-							this.books.of(performance.segment()).inWords(performance.view()) + "; without " + without
-									+ " (" + rule + ")")
-					.because(why)));
+		this.events.publishEvent(
+				new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(performance, panel),
+						AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
+							.from(before,
+									this.books.of(performance.segment()).inWords(performance.view()) + "; without "
+											+ without + " (" + rule + ")")
+							.because(why)));
 	}
 
 	private List<SeatView> absent(CloseWithout closing, CountingPanel panel, Performance performance) {
@@ -131,6 +134,23 @@ public class AbsentJudges {
 			.filter((change) -> change.sequence() >= PanelChanges.next(before))
 			.map((change) -> this.panels.words(change, after))
 			.collect(Collectors.joining(" "));
+	}
+
+	/**
+	 * The closing of cards although some are missing.
+	 *
+	 * @param version the version of the performance the referee was looking at
+	 * @param absent the seats whose card will not come
+	 * @param rule by which rule, such as its number in the rulebook in force, up to 120
+	 * characters
+	 * @param reason why, up to 500 characters
+	 */
+	public record CloseWithout(PerformanceId performance, int version, Set<SeatId> absent, String rule, String reason) {
+
+		public CloseWithout {
+			absent = Set.copyOf(absent);
+		}
+
 	}
 
 }

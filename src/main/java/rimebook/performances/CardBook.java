@@ -1,7 +1,9 @@
 package rimebook.performances;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -64,6 +66,26 @@ public interface CardBook {
 		if (!missing.isEmpty()) {
 			throw PerformanceRefusals.seatsMissing(missing);
 		}
+	}
+
+	/**
+	 * A seat's card as the referee sees it.
+	 *
+	 * @param words the marks in a few words
+	 * @param sequence its version, from 1
+	 */
+	record SentCard(String words, int sequence, Instant receivedAt) {
+	}
+
+	/**
+	 * A closed card of a seat that two officials corrected.
+	 *
+	 * @param id the identity of the version that counts since
+	 * @param before what the judge gave, in words: both marks, or the lines that differ
+	 * @param after what counts since
+	 */
+	record CorrectedCard(UUID id, PerformanceId performance, String before, String after) {
+
 	}
 
 }

@@ -76,7 +76,7 @@ public class CardReopening {
 		performance.reopen(why);
 		String closed = this.books.of(performance.segment()).inWords(performance.view());
 		expectExcused(performance, why, actor);
-		this.events.publishEvent(new CardsReopened(id, performance.segment(),
+		this.events.publishEvent(new PerformanceEvent.CardsReopened(id, performance.segment(),
 				AuditedChange.of(actor, "performance", id, "cards.reopened").from(closed, "open again").because(why)));
 	}
 

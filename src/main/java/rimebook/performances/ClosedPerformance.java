@@ -20,12 +20,12 @@ public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber
 
 	/** The cards of two marks; empty without marks and in points judging. */
 	public List<CardMarks> cards() {
-		return (this.marks instanceof PanelMarks panel) ? panel.cards() : List.of();
+		return (this.marks instanceof ClosedMarks.PanelMarks panel) ? panel.cards() : List.of();
 	}
 
 	/** What its score is made of; {@code null} without marks and in placement judging. */
-	public @Nullable PointsSheet sheet() {
-		return (this.marks instanceof PointsSheet sheet) ? sheet : null;
+	public ClosedMarks.@Nullable PointsSheet sheet() {
+		return (this.marks instanceof ClosedMarks.PointsSheet sheet) ? sheet : null;
 	}
 
 	/**

@@ -47,7 +47,7 @@ public class CountingPanels {
 	}
 
 	/** The same in numbers and sentences, for the standing. */
-	CountedPanel counted(SegmentId segment) {
+	ClosedCards.CountedPanel counted(SegmentId segment) {
 		CountingPanel panel = of(segment);
 		List<Integer> judges = panel.judges()
 			.stream()
@@ -59,7 +59,7 @@ public class CountingPanels {
 		if (judges.size() < panel.judges().size() && judges.size() % 2 == 0) {
 			notes.add(judges.size() + " judges count, an even number.");
 		}
-		return new CountedPanel(judges, notes);
+		return new ClosedCards.CountedPanel(judges, notes);
 	}
 
 	/** A change that holds in one sentence. */

@@ -1,5 +1,6 @@
 package rimebook.performances;
 
+import java.util.List;
 import java.util.Optional;
 
 import rimebook.competition.SegmentId;
@@ -9,5 +10,20 @@ public interface LooseEnds {
 
 	/** What there is to settle in a segment; empty where it is of no concern. */
 	Optional<LooseEnd> of(SegmentId segment);
+
+	/**
+	 * Something that has to be settled before the result of a segment is signed.
+	 *
+	 * @param name what it is known by
+	 * @param settled the sentence that says that nothing waits
+	 * @param open what waits, one sentence each without its stop; empty for nothing
+	 */
+	record LooseEnd(String name, String settled, List<String> open) {
+
+		public LooseEnd {
+			open = List.copyOf(open);
+		}
+
+	}
 
 }

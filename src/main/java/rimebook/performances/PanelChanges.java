@@ -143,7 +143,7 @@ public class PanelChanges {
 		String words = (change.kind() == PanelChangeKind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
 				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
 				: this.panels.words(change, panel);
-		this.events.publishEvent(new PanelChanged(segment, words,
+		this.events.publishEvent(new PerformanceEvent.PanelChanged(segment, words,
 				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
 	}
 

@@ -1,6 +1,7 @@
 package rimebook.performances;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 
@@ -9,6 +10,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -56,7 +58,7 @@ public class Reskates {
 	public void begin(PerformanceId id, Actor actor) {
 		Performance first = this.performances.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("performance", id));
-		String marking = ReskateMarking.RESKATED_ONLY.words();
+		String marking = Marking.RESKATED_ONLY.words();
 		first.setAside("Re-skate: " + marking);
 		int skate = this.performances.countBySegmentAndEntry(first.segment().value(), first.entry().value()) + 1;
 		Performance again = Performance.again(this.ids.next(), first, skate, this.clock.instant());
@@ -114,7 +116,7 @@ public class Reskates {
 			throw PerformanceRefusals.cannotWait(performance);
 		}
 		performance.postpone(why);
-		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
+		this.events.publishEvent(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(performance, "performance.waits", actor).from("on the ice", "waiting while others skate")
 					.because(why)));
 	}
@@ -133,6 +135,48 @@ public class Reskates {
 
 	private static AuditedChange line(Performance performance, String action, Actor actor) {
 		return AuditedChange.of(actor, "performance", performance.id(), action);
+	}
+
+	/**
+	 * A skate that does not count, since the whole programme is skated again.
+	 *
+	 * @param skate 1 for the first, one more for each time
+	 * @param reason what the judges mark instead
+	 * @param calledAt when it was called on the ice, UTC
+	 * @param lines what was sent and noted for it, one sentence a card or list; empty for
+	 * nothing
+	 */
+	public record SetAside(int startNumber, EntryId entry, int skate, String reason, Instant calledAt,
+			List<String> lines) {
+
+		public SetAside {
+			lines = List.copyOf(lines);
+		}
+
+	}
+
+	/**
+	 * What the judges mark when a programme is skated again; the rulebook in force says.
+	 */
+	public enum Marking {
+
+		/** Only the programme that is skated again. */
+		RESKATED_ONLY("mark only the re-skated programme"),
+
+		/** What came before the interruption stands as first skated. */
+		AS_FIRST_SKATED("the part before the interruption stays as first marked");
+
+		private final String words;
+
+		Marking(String words) {
+			this.words = words;
+		}
+
+		/** What is marked, as the panel is told. */
+		public String words() {
+			return this.words;
+		}
+
 	}
 
 }

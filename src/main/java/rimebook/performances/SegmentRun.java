@@ -73,7 +73,7 @@ public class SegmentRun {
 	public void open(SegmentId segment, Actor actor) {
 		List<Performance> opened = this.opening.open(segment);
 		opened.forEach(this.performances::save);
-		this.events.publishEvent(new SegmentOpened(segment,
+		this.events.publishEvent(new PerformanceEvent.SegmentOpened(segment,
 				AuditedChange.of(actor, "segment", segment, "segment.opened").to(opened.size() + " performances")));
 	}
 
@@ -104,7 +104,7 @@ public class SegmentRun {
 		held.requireInOrder(why);
 		Performance performance = held.performance();
 		performance.call(this.clock.instant(), why);
-		this.events.publishEvent(new PerformanceCalled(id, performance.segment(), performance.entry(),
+		this.events.publishEvent(new PerformanceEvent.Called(id, performance.segment(), performance.entry(),
 				line(actor, performance, why.isEmpty() ? "performance.called" : "performance.called-out-of-order")
 					.to("on the ice")
 					.because(why)));
@@ -122,7 +122,7 @@ public class SegmentRun {
 		}
 		this.clocks.requireUntouched(performance.view());
 		performance.takeBack();
-		this.events.publishEvent(new CallTakenBack(id, performance.segment(),
+		this.events.publishEvent(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
 	}
 
@@ -173,7 +173,7 @@ public class SegmentRun {
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.clock.instant());
-		this.events.publishEvent(new CardsClosed(id, performance.segment(), words,
+		this.events.publishEvent(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
 				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view()))));
 	}
 
@@ -198,7 +198,7 @@ public class SegmentRun {
 		requireMarksNotClosed(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		performance.end(how, why);
-		this.events.publishEvent(new PerformanceEnded(id, performance.segment(), how,
+		this.events.publishEvent(new PerformanceEvent.Ended(id, performance.segment(), how,
 				line(actor, performance, "performance.ended").from(before, PerformanceRefusals.words(how))
 					.because(why)));
 		this.entries.follow(performance.entry(), how, why, actor);

@@ -4,6 +4,7 @@ import java.time.Instant;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.SegmentId;
 import rimebook.shared.Actor;
 
 /** What the run of a segment needs to know of the clock of a performance. */
@@ -38,5 +39,14 @@ public interface SkatingClock {
 
 	/** Let the clock stand as before the order to skate again. */
 	void takeBackReskate(PerformanceView first, Actor actor);
+
+	/**
+	 * The programme on the ice was broken off, or is no longer.
+	 *
+	 * @param interrupted whether it is broken off now
+	 */
+	record ProgrammeBroken(SegmentId segment, boolean interrupted) {
+
+	}
 
 }

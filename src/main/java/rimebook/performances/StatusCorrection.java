@@ -121,7 +121,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 			throw ConflictException.stale("performance");
 		}
 		this.checks.require(performance, next);
-		StatusCorrected corrected = StatusCorrected.of(performance, next,
+		PerformanceEvent.StatusCorrected corrected = PerformanceEvent.StatusCorrected.of(performance, next,
 				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(approval.reason()));
 		Optional<EntryReinstated> back = this.entries.followBack(performance.entry(), expected.status(),
 				approval.reason(), actor);
@@ -136,7 +136,8 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 		UUID id = performance.id().value();
 		this.performances.findByEntry(performance.entry().value()).forEach((other) -> {
 			if (other.endedWith(id)) {
-				this.events.publishEvent(StatusCorrected.followed(other, PerformanceStatus.WAITING, cause));
+				this.events
+					.publishEvent(PerformanceEvent.StatusCorrected.followed(other, PerformanceStatus.WAITING, cause));
 			}
 			if (next.isEndedWithoutMarks() && other.status() == PerformanceStatus.WAITING && other != performance) {
 				endAfter(performance, other, cause);
@@ -146,7 +147,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 
 	private void endAfter(Performance performance, Performance other, AuditedChange cause) {
 		other.endAfter(performance);
-		this.events.publishEvent(new PerformanceEnded(other.id(), other.segment(), other.status(),
+		this.events.publishEvent(new PerformanceEvent.Ended(other.id(), other.segment(), other.status(),
 				AuditedChange.of(cause.actor(), "performance", other.id(), "performance.ended")
 					.from("waiting", PerformanceRefusals.words(other.status()))
 					.because(cause.reason())));

@@ -49,11 +49,11 @@ class WithdrawalListener {
 					"The team is on the ice, or its cards are open again. The referee ends the performance at the stand.");
 		}
 		performance.endWith(entry.value(), PerformanceStatus.WITHDRAWN, cause.reason());
-		this.events
-			.publishEvent(new PerformanceEnded(performance.id(), performance.segment(), PerformanceStatus.WITHDRAWN,
-					AuditedChange.of(cause.actor(), "performance", performance.id(), "performance.ended")
-						.from("waiting", "withdrawn")
-						.because(cause.reason())));
+		this.events.publishEvent(
+				new PerformanceEvent.Ended(performance.id(), performance.segment(), PerformanceStatus.WITHDRAWN,
+						AuditedChange.of(cause.actor(), "performance", performance.id(), "performance.ended")
+							.from("waiting", "withdrawn")
+							.because(cause.reason())));
 	}
 
 	@EventListener
@@ -62,8 +62,8 @@ class WithdrawalListener {
 		this.performances.findByEntry(back.entry().value())
 			.stream()
 			.filter((performance) -> performance.endedWith(back.entry().value()))
-			.forEach((performance) -> this.events
-				.publishEvent(StatusCorrected.followed(performance, PerformanceStatus.WAITING, back.change())));
+			.forEach((performance) -> this.events.publishEvent(
+					PerformanceEvent.StatusCorrected.followed(performance, PerformanceStatus.WAITING, back.change())));
 	}
 
 }

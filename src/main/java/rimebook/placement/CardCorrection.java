@@ -11,8 +11,8 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amending;
-import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -87,8 +87,9 @@ class CardCorrection implements Amending<MarksAmendment> {
 		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, old.sequence() + 1, corrected,
 				CardOrigin.CORRECTION, this.clock.instant()));
 		String label = this.panels.seat(seat).label() + ": ";
-		this.events.publishEvent(CardCorrected.of(performance, "card.corrected",
-				new CardCorrected.Words(label, expected.words(), change.amendment().words()), approval));
+		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
+				new PerformanceEvent.CardCorrected.Words(label, expected.words(), change.amendment().words()),
+				approval));
 	}
 
 	private void requirePlacement(PerformanceId performance) {

@@ -53,7 +53,7 @@ class CardSubmission extends PerformanceLine {
 	}
 
 	/** Tell whether this row is just what the seat sends again. */
-	boolean isSameAs(SubmitCard card, SeatId seat) {
+	boolean isSameAs(MarkSubmission.SubmitCard card, SeatId seat) {
 		return isOf(card.performance(), seat) && this.sequence == card.sequence() && marks().equals(card.marks());
 	}
 
@@ -81,8 +81,8 @@ class CardSubmission extends PerformanceLine {
 		return new HeldCard(MarkLine.card(marks()), this.sequence, this.origin, this.receivedAt, true);
 	}
 
-	CardView view() {
-		return new CardView(seat(), marks(), this.sequence, this.receivedAt, this.origin == CardOrigin.CORRECTION);
+	OwnCards.Card view() {
+		return new OwnCards.Card(seat(), marks(), this.sequence, this.receivedAt, this.origin == CardOrigin.CORRECTION);
 	}
 
 }

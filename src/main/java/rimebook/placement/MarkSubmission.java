@@ -1,8 +1,11 @@
 package rimebook.placement;
 
+import java.math.BigDecimal;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -14,8 +17,9 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CardReceived;
 import rimebook.performances.CardRefusals;
+import rimebook.performances.PerformanceEvent;
+import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
@@ -23,6 +27,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
+import rimebook.tabulation.CardMarks;
 
 /**
  * Takes judges' cards. A card is acknowledged only after its row is committed; the same
@@ -95,8 +100,8 @@ public class MarkSubmission {
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),
 				CardOrigin.JUDGE, this.clock.instant());
 		this.submissions.save(kept);
-		this.events
-			.publishEvent(new CardReceived(performance.id(), performance.segment(), line(kept, before, seat, actor)));
+		this.events.publishEvent(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
+				line(kept, before, seat, actor)));
 		return kept.acknowledged();
 	}
 
@@ -123,6 +128,36 @@ public class MarkSubmission {
 
 	private static String words(SeatView seat, CardSubmission card) {
 		return seat.label() + ": " + MarkWords.of(card.marks());
+	}
+
+	/**
+	 * A judge's card as the device sends it.
+	 *
+	 * @param id made by the device, the same for every repetition of this very card
+	 * @param performance whose card it is
+	 * @param sequence 1 for the first card of a performance, one more for each change
+	 * @param marks the two marks
+	 */
+	public record SubmitCard(UUID id, PerformanceId performance, int sequence, CardMarks marks) {
+	}
+
+	/**
+	 * The version of a seat's card that the service has, told to the tablet whose other
+	 * version it refuses.
+	 *
+	 * @param sequence its version, from 1
+	 * @param first the first mark with one decimal
+	 * @param second the second mark with one decimal
+	 * @param receivedAt when it was received, UTC
+	 */
+	public record ReceivedCard(int sequence, BigDecimal first, BigDecimal second, Instant receivedAt) {
+
+		static ReceivedCard of(CardSubmission card) {
+			Acknowledgement known = card.acknowledged();
+			return new ReceivedCard(card.sequence(), MarkWords.decimal(card.marks().first()),
+					MarkWords.decimal(card.marks().second()), known.receivedAt());
+		}
+
 	}
 
 }

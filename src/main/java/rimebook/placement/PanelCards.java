@@ -25,12 +25,10 @@ import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CorrectedCard;
+import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanels;
-import rimebook.performances.PanelMarks;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SentCard;
 import rimebook.performances.SupposedChange;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -150,10 +148,10 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
-		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+	public Map<SeatId, CardBook.SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, CardBook.SentCard> sent = new LinkedHashMap<>();
 		newestOf(performance.id()).forEach((seat, card) -> sent.put(seat,
-				new SentCard(MarkWords.of(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+				new CardBook.SentCard(MarkWords.of(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
 		return sent;
 	}
 
@@ -219,16 +217,16 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public Map<PerformanceId, PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
+	public Map<PerformanceId, ClosedMarks.PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
 			@Nullable SupposedChange<?> supposed) {
 		List<SeatView> seats = seats(segment);
 		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
 				performances.stream().map((performance) -> performance.id().value()).toList());
-		Map<PerformanceId, PanelMarks> closed = new HashMap<>();
+		Map<PerformanceId, ClosedMarks.PanelMarks> closed = new HashMap<>();
 		for (PerformanceView performance : performances) {
 			Map<SeatId, CardSubmission> cards = newest.getOrDefault(performance.id().value(), Map.of());
 			closed.put(performance.id(),
-					new PanelMarks(seats.stream()
+					new ClosedMarks.PanelMarks(seats.stream()
 						.map((seat) -> supposed(supposed, performance.id(), seat)
 							.orElseGet(() -> Objects.requireNonNull(cards.get(seat.id())).marks()))
 						.toList()));
@@ -244,7 +242,7 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<CorrectedCard> corrected(SeatId seat) {
+	public List<CardBook.CorrectedCard> corrected(SeatId seat) {
 		List<CardSubmission> corrected = this.submissions.findBySeatAndOrigin(seat.value(), CardOrigin.CORRECTION);
 		if (corrected.isEmpty()) {
 			return List.of();
@@ -252,7 +250,7 @@ class PanelCards implements CardBook {
 		List<CardSubmission> versions = this.submissions.findBySeatAndPerformanceInOrderBySequence(seat.value(),
 				corrected.stream().map(CardSubmission::performance).distinct().toList());
 		return corrected.stream()
-			.map((card) -> new CorrectedCard(card.getId(), new PerformanceId(card.performance()),
+			.map((card) -> new CardBook.CorrectedCard(card.getId(), new PerformanceId(card.performance()),
 					MarkWords.of(before(card, versions).marks()), MarkWords.of(card.marks())))
 			.toList();
 	}

@@ -37,20 +37,20 @@ final class CallCheck {
 	 * @param ever the identities of all elements called so far, so that one which was
 	 * taken out can come back with its grades
 	 */
-	List<CalledElement> elements(List<CallElements.Call> calls, Set<UUID> ever) {
+	List<CalledElement> elements(List<ElementCalls.CallElements.Call> calls, Set<UUID> ever) {
 		if ((calls.isEmpty() && ever.isEmpty()) || calls.size() > MOST_ELEMENTS) {
 			throw new RuleViolationException("elements-number", "calls",
 					"A list has 1 to " + MOST_ELEMENTS + " elements, not " + calls.size() + ".");
 		}
 		Set<UUID> known = new HashSet<>(ever);
 		List<CalledElement> elements = new ArrayList<>();
-		for (CallElements.Call call : calls) {
+		for (ElementCalls.CallElements.Call call : calls) {
 			elements.add(element(call, elements.size(), known));
 		}
 		return elements;
 	}
 
-	private CalledElement element(CallElements.Call call, int index, Set<UUID> known) {
+	private CalledElement element(ElementCalls.CallElements.Call call, int index, Set<UUID> known) {
 		String field = "calls[" + index + "]";
 		String code = Required.text(field + ".code", call.code(), LONGEST_CODE);
 		if (call.worth() == ElementWorth.COUNTS && this.values.find(code).isEmpty()) {

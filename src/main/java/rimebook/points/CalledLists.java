@@ -33,7 +33,7 @@ record CalledLists(List<CalledList> versions) {
 	 * The list that a card was given to.
 	 * @throws rimebook.shared.RuleViolationException {@code list-unknown}
 	 */
-	Optional<CalledList> givenTo(SubmitPointsCard card) {
+	Optional<CalledList> givenTo(PointsSubmission.SubmitPointsCard card) {
 		Integer sequence = card.listSequence();
 		if (sequence == null) {
 			return newest();

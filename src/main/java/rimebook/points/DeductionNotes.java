@@ -100,8 +100,7 @@ public class DeductionNotes {
 	 * @throws rimebook.shared.NotFoundException as for {@link #note}
 	 */
 	@Transactional
-	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
-			Actor actor) {
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, Noter noter, Actor actor) {
 		return add(id, seen, item, noter, null, actor);
 	}
 
@@ -113,7 +112,7 @@ public class DeductionNotes {
 	 * was taken back meanwhile
 	 */
 	@Transactional
-	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, DeductionNoter noter,
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, Noter noter,
 			@Nullable Instant touch, Actor actor) {
 		PerformanceView performance = this.performances.hold(id);
 		check("", item, this.book.ruleSet(performance.segment()));
@@ -234,6 +233,54 @@ public class DeductionNotes {
 	@Transactional(readOnly = true)
 	public Optional<DeductionListView> ofPerformance(PerformanceId performance) {
 		return this.book.deductions(performance).map(DeductionList::view);
+	}
+
+	/**
+	 * All deductions of a performance, to take the place of those noted before.
+	 *
+	 * @param sequence 1 for the first list of a performance, one more for each change
+	 * @param items in the order noted; empty when all are taken back
+	 */
+	public record NoteDeductions(PerformanceId performance, int sequence, List<Item> items) {
+
+		public NoteDeductions {
+			items = List.copyOf(items);
+		}
+
+		/**
+		 * One deduction.
+		 *
+		 * @param item its short name in the table of the rule set
+		 * @param count how many, or how much, in the unit of the item
+		 */
+		public record Item(String item, int count) {
+		}
+
+	}
+
+	/** Who noted a deduction that somebody else keys in. */
+	public enum Noter {
+
+		/** Whoever keys it in. */
+		SELF(""),
+
+		/** The technical panel, such as for falls and illegal elements. */
+		TECHNICAL_PANEL("technical panel"),
+
+		/** The majority of the judges with the referee, such as for the costume. */
+		JUDGES("majority of the panel");
+
+		private final String words;
+
+		Noter(String words) {
+			this.words = words;
+		}
+
+		/** Who stands beside the deduction, when that person keyed it in. */
+		String words(String person) {
+			return this.words.isEmpty() ? person : this.words + ", keyed in by " + person;
+		}
+
 	}
 
 }

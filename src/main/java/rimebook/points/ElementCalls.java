@@ -3,7 +3,9 @@ package rimebook.points;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,6 +19,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
 import rimebook.shared.Required;
+import rimebook.tabulation.points.ElementWorth;
 
 /**
  * Takes the elements as they are called for a performance on the ice. Each list is a new
@@ -84,7 +87,7 @@ public class ElementCalls {
 	}
 
 	/** The controller's word stands for the list before; this one is open again. */
-	private void reopened(PerformanceView performance, AuthorisedListView word, Actor actor) {
+	private void reopened(PerformanceView performance, ListAuthorisations.Authorised word, Actor actor) {
 		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
 			.from("authorised by " + word.inWords(), "open"));
 	}
@@ -101,6 +104,39 @@ public class ElementCalls {
 	@Transactional(readOnly = true)
 	public Optional<CalledListView> ofPerformance(PerformanceId performance) {
 		return this.book.list(performance).map(CalledList::view);
+	}
+
+	/**
+	 * The whole list of called elements in the order skated, to take the place of the
+	 * list before.
+	 *
+	 * @param sequence 1 for the first list of a performance, one more for each change
+	 */
+	public record CallElements(PerformanceId performance, int sequence, List<Call> calls) {
+
+		public CallElements {
+			calls = List.copyOf(calls);
+		}
+
+		/**
+		 * One element.
+		 *
+		 * @param element its identity in the list before, {@code null} for one that is
+		 * new
+		 * @param base in place of the base value in the table, in hundredths;
+		 * {@code null} where the table holds
+		 * @param review whether the technical panel still looks at it again
+		 */
+		public record Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base,
+				boolean review) {
+
+			/** As the full form, not under review. */
+			public Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base) {
+				this(element, code, worth, base, false);
+			}
+
+		}
+
 	}
 
 }

@@ -21,12 +21,10 @@ import rimebook.panels.SeatView;
 import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
 import rimebook.performances.CardBook;
-import rimebook.performances.CorrectedCard;
+import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.PointsSheet;
-import rimebook.performances.SentCard;
 import rimebook.performances.SupposedChange;
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.points.ComponentRule;
@@ -63,11 +61,11 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
-		Map<SeatId, SentCard> sent = new LinkedHashMap<>();
+	public Map<SeatId, CardBook.SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, CardBook.SentCard> sent = new LinkedHashMap<>();
 		this.book.cards(performance.id())
 			.forEach((seat, card) -> sent.put(seat,
-					new SentCard(words(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
+					new CardBook.SentCard(words(card.marks()), card.sequence(), card.acknowledged().receivedAt())));
 		return sent;
 	}
 
@@ -193,19 +191,19 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public Map<PerformanceId, PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
+	public Map<PerformanceId, ClosedMarks.PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
 			@Nullable SupposedChange<?> supposed) {
 		PointsSheets.Reading reading = this.sheets.of(segment, performances);
 		if (supposed != null) {
 			reading.suppose(supposed);
 		}
-		Map<PerformanceId, PointsSheet> closed = new HashMap<>();
+		Map<PerformanceId, ClosedMarks.PointsSheet> closed = new HashMap<>();
 		performances.forEach((performance) -> closed.put(performance.id(), reading.sheet(performance.id())));
 		return closed;
 	}
 
 	@Override
-	public List<CorrectedCard> corrected(SeatId seat) {
+	public List<CardBook.CorrectedCard> corrected(SeatId seat) {
 		List<PointsCard> corrected = this.book.corrected(seat);
 		if (corrected.isEmpty()) {
 			return List.of();
@@ -215,7 +213,7 @@ class GradedCards implements CardBook {
 		List<CalledElement> elements = this.book.everCalled(performances);
 		return corrected.stream().map((card) -> {
 			PointsMarks before = before(card, versions).marks();
-			return new CorrectedCard(card.getId(), new PerformanceId(card.performance()),
+			return new CardBook.CorrectedCard(card.getId(), new PerformanceId(card.performance()),
 					words(before, card.marks(), elements), words(card.marks(), before, elements));
 		}).toList();
 	}

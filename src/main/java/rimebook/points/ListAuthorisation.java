@@ -46,9 +46,9 @@ class ListAuthorisation extends PerformanceLine {
 		return this.sequence;
 	}
 
-	AuthorisedListView view(int deductionsSeen) {
-		return new AuthorisedListView(this.sequence, this.controller, this.confirmedBy, this.onPaper, this.receivedAt,
-				deductionsSeen);
+	ListAuthorisations.Authorised view(int deductionsSeen) {
+		return new ListAuthorisations.Authorised(this.sequence, this.controller, this.confirmedBy, this.onPaper,
+				this.receivedAt, deductionsSeen);
 	}
 
 }

@@ -1,6 +1,7 @@
 package rimebook.points;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -66,7 +67,7 @@ public class ListAuthorisations {
 	 * @throws NotFoundException if there is no such performance
 	 */
 	@Transactional
-	public AuthorisedListView authorise(PerformanceId performance, int sequence, Actor actor) {
+	public Authorised authorise(PerformanceId performance, int sequence, Actor actor) {
 		return keep(performance, sequence, actor.name(), false, actor);
 	}
 
@@ -77,11 +78,11 @@ public class ListAuthorisations {
 	 * @param actor who has the paper in hand
 	 */
 	@Transactional
-	public AuthorisedListView confirmPaper(PerformanceId performance, int sequence, String controller, Actor actor) {
+	public Authorised confirmPaper(PerformanceId performance, int sequence, String controller, Actor actor) {
 		return keep(performance, sequence, Required.text("controller", controller, 120), true, actor);
 	}
 
-	private AuthorisedListView keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
+	private Authorised keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
 		PerformanceView performance = this.performances.hold(id);
 		PerformanceRegister.requireOnIce(performance);
 		CalledList list = this.book.list(id)
@@ -126,8 +127,30 @@ public class ListAuthorisations {
 
 	/** Return the word for the newest list; empty while that one is open. */
 	@Transactional(readOnly = true)
-	public Optional<AuthorisedListView> ofPerformance(PerformanceId performance) {
+	public Optional<Authorised> ofPerformance(PerformanceId performance) {
 		return this.book.list(performance).flatMap(this.book::authorisation);
+	}
+
+	/**
+	 * Who authorised a version of the called elements.
+	 *
+	 * @param sequence the version of the list
+	 * @param controller the technical controller
+	 * @param confirmedBy who said so: the controller at the desk, or who saw the
+	 * signature
+	 * @param onPaper whether the controller signed on paper
+	 * @param receivedAt when, UTC
+	 * @param deductionsSeen the newest version of the deductions that a controller has
+	 * seen
+	 */
+	public record Authorised(int sequence, String controller, String confirmedBy, boolean onPaper, Instant receivedAt,
+			int deductionsSeen) {
+
+		/** Write as on the record: "A. Name", "A. Name on paper, seen by B. Name". */
+		String inWords() {
+			return this.onPaper ? this.controller + " on paper, seen by " + this.confirmedBy : this.controller;
+		}
+
 	}
 
 }

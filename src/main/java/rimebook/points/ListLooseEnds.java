@@ -8,7 +8,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.performances.LooseEnd;
 import rimebook.performances.LooseEnds;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -31,7 +30,7 @@ class ListLooseEnds implements LooseEnds {
 	}
 
 	@Override
-	public Optional<LooseEnd> of(SegmentId segment) {
+	public Optional<LooseEnds.LooseEnd> of(SegmentId segment) {
 		if (!this.competitions.eventOf(segment).hasTechnicalPanel()) {
 			return Optional.empty();
 		}
@@ -43,7 +42,8 @@ class ListLooseEnds implements LooseEnds {
 			.map((performance) -> "The called elements of No. " + performance.startNumber()
 					+ " are not authorised by the technical controller")
 			.toList();
-		return Optional.of(new LooseEnd("lists", "The called elements of every closed card are authorised.", open));
+		return Optional
+			.of(new LooseEnds.LooseEnd("lists", "The called elements of every closed card are authorised.", open));
 	}
 
 }

@@ -25,7 +25,7 @@ public record NotedDeduction(String item, int count, String notedBy, @Nullable I
 		return this.touch != null && touches.contains(this.touch);
 	}
 
-	boolean isSameAs(NoteDeductions.Item other) {
+	boolean isSameAs(DeductionNotes.NoteDeductions.Item other) {
 		return this.item.equals(other.item()) && this.count == other.count();
 	}
 

@@ -93,7 +93,7 @@ class PointsBook {
 	}
 
 	/** The controller's word for a version of the list, if it was given. */
-	Optional<AuthorisedListView> authorisation(CalledList list) {
+	Optional<ListAuthorisations.Authorised> authorisation(CalledList list) {
 		return this.authorisations.findByPerformanceAndSequence(list.performance(), list.sequence())
 			.map((word) -> word.view(deductionsSeen(new PerformanceId(list.performance())).orElse(Integer.MAX_VALUE)));
 	}

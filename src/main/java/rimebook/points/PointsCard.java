@@ -54,7 +54,7 @@ class PointsCard extends PerformanceLine {
 	}
 
 	/** Tell whether this row is just what the seat sends again. */
-	boolean isSameAs(SubmitPointsCard card, SeatId seat) {
+	boolean isSameAs(PointsSubmission.SubmitPointsCard card, SeatId seat) {
 		return isOf(card.performance(), seat) && this.sequence == card.sequence() && this.marks.equals(card.marks())
 				&& card.isGivenTo(this.listSequence);
 	}
@@ -93,8 +93,8 @@ class PointsCard extends PerformanceLine {
 				lists.isConfirmed(this));
 	}
 
-	PointsCardView view() {
-		return new PointsCardView(seat(), this.marks, this.sequence, this.receivedAt, this.origin);
+	PointsSubmission.PointsCardView view() {
+		return new PointsSubmission.PointsCardView(seat(), this.marks, this.sequence, this.receivedAt, this.origin);
 	}
 
 }

@@ -13,8 +13,8 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amending;
-import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -103,8 +103,8 @@ class PointsCorrection implements Amending<LineAmendment> {
 		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, old.sequence() + 1, list.sequence(),
 				marks, CardOrigin.CORRECTION, this.clock.instant()));
 		String place = this.panels.seat(seat).label() + ", " + amendment.place() + ": ";
-		this.events.publishEvent(CardCorrected.of(performance, "card.corrected",
-				new CardCorrected.Words(place, expected.words(), amendment.words()), approval));
+		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
+				new PerformanceEvent.CardCorrected.Words(place, expected.words(), amendment.words()), approval));
 	}
 
 	/** The card of a seat as it would be with that value. */

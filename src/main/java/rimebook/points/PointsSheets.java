@@ -14,10 +14,10 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
+import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.PointsSheet;
 import rimebook.performances.SupposedChange;
 import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.Deduction;
@@ -85,9 +85,9 @@ class PointsSheets {
 			}
 		}
 
-		PointsSheet sheet(PerformanceId performance) {
+		ClosedMarks.PointsSheet sheet(PerformanceId performance) {
 			List<Optional<PointsMarks>> panel = panel(performance);
-			return new PointsSheet(
+			return new ClosedMarks.PointsSheet(
 					Objects.requireNonNull(this.lists.get(performance.value()))
 						.elements()
 						.stream()

@@ -1,11 +1,16 @@
 package rimebook.points;
 
+import java.math.BigDecimal;
 import java.time.Clock;
+import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -14,8 +19,8 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CardReceived;
 import rimebook.performances.CardRefusals;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -95,8 +100,8 @@ public class PointsSubmission {
 		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(),
 				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.clock.instant());
 		this.cards.save(kept);
-		this.events.publishEvent(
-				new CardReceived(performance.id(), performance.segment(), line(kept, before, seat, check, actor)));
+		this.events.publishEvent(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
+				line(kept, before, seat, check, actor)));
 		return kept.acknowledged();
 	}
 
@@ -137,6 +142,61 @@ public class PointsSubmission {
 			.values()
 			.stream()
 			.collect(Collectors.toMap(PointsCard::seat, PointsCard::view));
+	}
+
+	/**
+	 * A judge's card in points judging.
+	 *
+	 * @param id made by the device, the same for every repetition of this very card
+	 * @param performance whose card it is
+	 * @param sequence 1 for the first card of a performance, one more for each change
+	 * @param marks a grade for each element that counts and a mark for each component
+	 * @param listSequence the version of the list of called elements that the grades were
+	 * given to, {@code null} for the newest when the card is received
+	 */
+	public record SubmitPointsCard(UUID id, PerformanceId performance, int sequence, PointsMarks marks,
+			@Nullable Integer listSequence) {
+
+		/** A card given to the newest list of elements. */
+		public SubmitPointsCard(UUID id, PerformanceId performance, int sequence, PointsMarks marks) {
+			this(id, performance, sequence, marks, null);
+		}
+
+		boolean isGivenTo(int list) {
+			return this.listSequence == null || this.listSequence == list;
+		}
+
+	}
+
+	/**
+	 * The version of a seat's card in points judging that the service has, as its tablet
+	 * reads it.
+	 *
+	 * @param sequence its version, from 1
+	 * @param grades by the identity of the element
+	 * @param components marks with two decimals by the name of the component
+	 * @param receivedAt when it was received, UTC
+	 */
+	public record ReceivedPointsCard(int sequence, Map<UUID, Integer> grades, Map<String, BigDecimal> components,
+			Instant receivedAt) {
+
+		/** Write a card with decimals. */
+		public static ReceivedPointsCard of(PointsTask.OwnCard card) {
+			Map<String, BigDecimal> components = new LinkedHashMap<>();
+			card.marks().components().forEach((name, mark) -> components.put(name, BigDecimal.valueOf(mark, 2)));
+			return new ReceivedPointsCard(card.sequence(), card.marks().grades(), components, card.receivedAt());
+		}
+
+	}
+
+	/**
+	 * The version of a judge's card that counts now, in points judging.
+	 *
+	 * @param sequence its version, from 1
+	 * @param receivedAt when, UTC
+	 * @param origin whether the seat's tablet sent it or it was keyed in from paper
+	 */
+	public record PointsCardView(SeatId seat, PointsMarks marks, int sequence, Instant receivedAt, CardOrigin origin) {
 	}
 
 }

@@ -7,13 +7,14 @@ import java.util.UUID;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
-
 import org.springframework.stereotype.Component;
 
 import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.PointsRules;
 
 /** Lays out what one seat has to give; another seat's marks are never read for it. */
@@ -77,6 +78,31 @@ public class PointsTasks {
 					.toList();
 		return new OwnPointsCard(performance.id(), performance.startNumber(),
 				this.entries.entry(performance.entry()).team().name(), graded, card.own(), !performance.takesCards());
+	}
+
+	/**
+	 * A seat's own card of a performance judged by points, to be looked up.
+	 *
+	 * @param elements what counts, in the order skated
+	 * @param card the version that counts
+	 * @param closed whether it can no longer be changed
+	 */
+	public record OwnPointsCard(PerformanceId performance, int startNumber, String team, List<Graded> elements,
+			PointsTask.OwnCard card, boolean closed) {
+
+		public OwnPointsCard {
+			elements = List.copyOf(elements);
+		}
+
+		/**
+		 * An element with this seat's grade.
+		 *
+		 * @param element the element itself, as {@link ElementCode#elementOf} says it
+		 * @param grade {@code null} where the seat gave none
+		 */
+		public record Graded(UUID id, int number, String code, String element, @Nullable Integer grade) {
+		}
+
 	}
 
 }

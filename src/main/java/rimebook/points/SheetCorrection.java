@@ -12,8 +12,8 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.Amending;
-import rimebook.performances.CardCorrected;
 import rimebook.performances.CardOrigin;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -94,8 +94,10 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		}
 		check(performance, amendment);
 		put(performance, amendment, approval.actor());
-		this.events.publishEvent(CardCorrected.of(performance, element ? "elements.corrected" : "deductions.corrected",
-				new CardCorrected.Words(amendment.place() + ": ", expected.words(), amendment.words()), approval));
+		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance,
+				element ? "elements.corrected" : "deductions.corrected",
+				new PerformanceEvent.CardCorrected.Words(amendment.place() + ": ", expected.words(), amendment.words()),
+				approval));
 	}
 
 	private void put(PerformanceView performance, SheetAmendment amendment, Actor actor) {

@@ -1,8 +1,11 @@
 package rimebook.points;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -47,42 +50,44 @@ public class TechnicalDesk {
 	 * else changed the list since it was seen; {@link #since} tells how
 	 */
 	@Transactional
-	public CalledListView edit(EditList edit, Actor actor) {
+	public CalledListView edit(Edit edit, Actor actor) {
 		PerformanceView performance = this.performances.hold(edit.performance());
 		List<CalledElement> seen = version(edit.performance(), edit.seen());
 		List<CalledElement> before = version(edit.performance(), Math.max(0, edit.seen() - 1));
-		List<CallElements.Call> next = new ListEdits(seen, before, this.book.rules(performance.segment()).values())
+		List<ElementCalls.CallElements.Call> next = new EditedList(seen, before,
+				this.book.rules(performance.segment()).values())
 			.apply(edit);
 		if (isDone(edit, next)) {
 			return newest(edit);
 		}
 		PerformanceRegister.requireOnIce(performance);
-		if (next.equals(seen.stream().map(ListEdits::call).toList())) {
+		if (next.equals(seen.stream().map(EditedList::call).toList())) {
 			return newest(edit);
 		}
-		return this.calls.call(new CallElements(edit.performance(), edit.seen() + 1, next), actor);
+		return this.calls.call(new ElementCalls.CallElements(edit.performance(), edit.seen() + 1, next), actor);
 	}
 
 	/** Tell whether the version after the one that was seen is what the act makes. */
-	private boolean isDone(EditList edit, List<CallElements.Call> next) {
+	private boolean isDone(Edit edit, List<ElementCalls.CallElements.Call> next) {
 		return this.book.lists(edit.performance())
 			.version(edit.seen() + 1)
 			.filter((done) -> withoutIdentity(next)
-				.equals(withoutIdentity(done.elements().stream().map(ListEdits::call).toList())))
+				.equals(withoutIdentity(done.elements().stream().map(EditedList::call).toList())))
 			.isPresent();
 	}
 
 	/** An element that is called for the first time gets its identity only then. */
-	private static List<CallElements.Call> withoutIdentity(List<CallElements.Call> calls) {
+	private static List<ElementCalls.CallElements.Call> withoutIdentity(List<ElementCalls.CallElements.Call> calls) {
 		return calls.stream()
-			.map((call) -> new CallElements.Call(null, call.code(), call.worth(), call.base(), call.review()))
+			.map((call) -> new ElementCalls.CallElements.Call(null, call.code(), call.worth(), call.base(),
+					call.review()))
 			.toList();
 	}
 
 	/**
 	 * What changes nothing makes no version, and takes no word of the controller away.
 	 */
-	private CalledListView newest(EditList edit) {
+	private CalledListView newest(Edit edit) {
 		return this.book.list(edit.performance())
 			.map(CalledList::view)
 			.orElseThrow(() -> new RuleViolationException("nothing-to-undo", "No element is called yet."));
@@ -94,13 +99,13 @@ public class TechnicalDesk {
 
 	/** Tell what others made of the list since a version of it was seen. */
 	@Transactional(readOnly = true)
-	public List<ListChange> since(PerformanceId performance, int seen) {
-		List<ListChange> changes = new ArrayList<>();
+	public List<Change> since(PerformanceId performance, int seen) {
+		List<Change> changes = new ArrayList<>();
 		List<CalledElement> before = version(performance, seen);
 		for (CalledList list : this.book.lists(performance).versions()) {
 			if (list.sequence() > seen) {
 				CalledListView view = list.view();
-				changes.add(new ListChange(view.sequence(), view.calledBy(), view.receivedAt(),
+				changes.add(new Change(view.sequence(), view.calledBy(), view.receivedAt(),
 						new ListDifference(before, view.elements()).words()));
 				before = view.elements();
 			}
@@ -117,9 +122,9 @@ public class TechnicalDesk {
 	 */
 	@Transactional
 	public DeductionListView deduct(PerformanceId performance, int seen, String item, int count, Actor actor) {
-		List<NoteDeductions.Item> items = noted(performance, seen);
-		items.add(new NoteDeductions.Item(item, count));
-		return noteOnce(new NoteDeductions(performance, seen + 1, items), actor);
+		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
+		items.add(new DeductionNotes.NoteDeductions.Item(item, count));
+		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
 	}
 
 	/**
@@ -128,15 +133,15 @@ public class TechnicalDesk {
 	 */
 	@Transactional
 	public DeductionListView takeBack(PerformanceId performance, int seen, int index, Actor actor) {
-		List<NoteDeductions.Item> items = noted(performance, seen);
+		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
 		if (index < 0 || index >= items.size()) {
 			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
 		}
 		items.remove(index);
-		return noteOnce(new NoteDeductions(performance, seen + 1, items), actor);
+		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
 	}
 
-	private DeductionListView noteOnce(NoteDeductions note, Actor actor) {
+	private DeductionListView noteOnce(DeductionNotes.NoteDeductions note, Actor actor) {
 		if (this.book.deductionVersion(note.performance(), note.sequence())
 			.filter((done) -> note.items().equals(items(done)))
 			.isPresent()) {
@@ -146,14 +151,17 @@ public class TechnicalDesk {
 		return this.deductions.note(note, actor);
 	}
 
-	private List<NoteDeductions.Item> noted(PerformanceId performance, int seen) {
+	private List<DeductionNotes.NoteDeductions.Item> noted(PerformanceId performance, int seen) {
 		this.performances.hold(performance);
 		return new ArrayList<>(
 				this.book.deductionVersion(performance, seen).map(TechnicalDesk::items).orElseGet(List::of));
 	}
 
-	private static List<NoteDeductions.Item> items(DeductionList list) {
-		return list.items().stream().map((noted) -> new NoteDeductions.Item(noted.item(), noted.count())).toList();
+	private static List<DeductionNotes.NoteDeductions.Item> items(DeductionList list) {
+		return list.items()
+			.stream()
+			.map((noted) -> new DeductionNotes.NoteDeductions.Item(noted.item(), noted.count()))
+			.toList();
 	}
 
 	/**
@@ -169,6 +177,123 @@ public class TechnicalDesk {
 	/** How far a plan has been called. */
 	public List<PlannedLine> progress(List<String> planned, List<CalledElement> called) {
 		return PlanProgress.of(planned, called.stream().map(CalledElement::code).toList());
+	}
+
+	/** What the technical desk does to the list of called elements. */
+	public enum Act {
+
+		/** Call an element after the last one. */
+		CALL,
+
+		/** Put an element in before another. */
+		INSERT,
+
+		/** Call an element by another code. */
+		CODE,
+
+		/** Give an element another level. */
+		LEVEL,
+
+		/**
+		 * Give the additional part of an element another level, or take the part away.
+		 */
+		PART,
+
+		/** Go on to the next downgrade that the table of values has, at last to none. */
+		DOWNGRADE,
+
+		/** Look at an element again, or settle that. */
+		REVIEW,
+
+		/** Say that an element missed its basic requirement, or take that back. */
+		NO_VALUE,
+
+		/** Say that an element is one too many, or take that back. */
+		TOO_MANY,
+
+		/** Move an element before the one before it. */
+		EARLIER,
+
+		/** Move an element behind the one after it. */
+		LATER,
+
+		/** Take an element out. */
+		REMOVE,
+
+		/** Put the list back as it was before its last change. */
+		UNDO
+
+	}
+
+	/**
+	 * One act of the technical desk.
+	 *
+	 * @param seen the version of the list that was seen, 0 before the first
+	 * @param element the element it is about; {@code null} to call a new one and to undo
+	 * @param value the code, or the sign of the level ("B", "1" to "4", empty for no
+	 * part); empty where none is needed
+	 */
+	public record Edit(PerformanceId performance, int seen, TechnicalDesk.Act act, @Nullable UUID element,
+			String value) {
+	}
+
+	/**
+	 * What one version of the called elements changed.
+	 *
+	 * @param sequence the version
+	 * @param by who sent it
+	 * @param at when, UTC
+	 * @param words one part of a sentence for each difference from the version before
+	 */
+	public record Change(int sequence, String by, Instant at, List<String> words) {
+
+		public Change {
+			words = List.copyOf(words);
+		}
+
+	}
+
+	/**
+	 * What a called code can become within the table of values.
+	 *
+	 * @param levels the signs of the levels it can be given, such as "B1234"
+	 * @param parts the signs of the levels that its additional part can be given
+	 * @param withoutPart whether its part can be taken away
+	 * @param downgrade whether there is another downgrade of it
+	 */
+	public record CodeOptions(String levels, String parts, boolean withoutPart, boolean downgrade) {
+
+		static CodeOptions of(String code, CodeChange codes) {
+			return new CodeOptions(codes.levels(code), codes.parts(code), codes.canLosePart(code),
+					codes.canDowngrade(code));
+		}
+
+	}
+
+	/**
+	 * A planned element and how far it is.
+	 *
+	 * @param number its place in the plan, from 1
+	 */
+	public record PlannedLine(int number, String code, State state) {
+
+		/** How far a planned element is. */
+		public enum State {
+
+			/** An element of that kind was called. */
+			CALLED,
+
+			/** A later one was called, this one was not. */
+			PASSED,
+
+			/** The first one after all that were called. */
+			NEXT,
+
+			/** Still to come. */
+			TO_COME
+
+		}
+
 	}
 
 }

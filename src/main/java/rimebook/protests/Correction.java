@@ -48,7 +48,7 @@ class Correction {
 	private String reason;
 
 	@Enumerated(EnumType.STRING)
-	private CorrectionState state = CorrectionState.PROPOSED;
+	private CorrectionView.State state = CorrectionView.State.PROPOSED;
 
 	private String proposedBy;
 
@@ -67,7 +67,7 @@ class Correction {
 	protected Correction() {
 	}
 
-	Correction(UUID id, PerformanceView performance, ProposeCorrection proposal, Proposed proposed) {
+	Correction(UUID id, PerformanceView performance, Corrections.ProposeCorrection proposal, Proposed proposed) {
 		SeatId seat = proposal.change().seat();
 		this.id = id;
 		this.segment = performance.segment().value();
@@ -82,14 +82,14 @@ class Correction {
 	}
 
 	void approve(Actor by, Instant now) {
-		decide(CorrectionState.APPROVED, by, "", now);
+		decide(CorrectionView.State.APPROVED, by, "", now);
 	}
 
 	void reject(Actor by, String why, Instant now) {
-		decide(CorrectionState.REJECTED, by, why, now);
+		decide(CorrectionView.State.REJECTED, by, why, now);
 	}
 
-	private void decide(CorrectionState next, Actor by, String why, Instant now) {
+	private void decide(CorrectionView.State next, Actor by, String why, Instant now) {
 		if (!isProposed()) {
 			throw new ConflictException("correction-decided",
 					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
@@ -116,7 +116,7 @@ class Correction {
 	}
 
 	boolean isProposed() {
-		return this.state == CorrectionState.PROPOSED;
+		return this.state == CorrectionView.State.PROPOSED;
 	}
 
 	SegmentId segment() {

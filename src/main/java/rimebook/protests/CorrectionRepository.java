@@ -29,6 +29,6 @@ interface CorrectionRepository extends Repository<Correction, UUID> {
 
 	List<Correction> findBySegmentOrderByProposedAt(UUID segment);
 
-	boolean existsBySegmentAndState(UUID segment, CorrectionState state);
+	boolean existsBySegmentAndState(UUID segment, CorrectionView.State state);
 
 }

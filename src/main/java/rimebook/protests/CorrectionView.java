@@ -19,7 +19,7 @@ public record CorrectionView(CorrectionId id, SegmentId segment, SupposedChange<
 		Proposal proposal, Decision decision, int version) {
 
 	/** Whether it waits, or how it was decided. */
-	public CorrectionState state() {
+	public State state() {
 		return this.decision.state();
 	}
 
@@ -37,7 +37,21 @@ public record CorrectionView(CorrectionId id, SegmentId segment, SupposedChange<
 	 * @param by a name, empty while it waits
 	 * @param reason why it was turned down, empty otherwise
 	 */
-	public record Decision(CorrectionState state, String by, @Nullable Instant at, String reason) {
+	public record Decision(State state, String by, @Nullable Instant at, String reason) {
+	}
+
+	/** Where a correction stands. */
+	public enum State {
+
+		/** Proposed by one official; nothing has changed yet. */
+		PROPOSED,
+
+		/** Approved by another official; the card has a new version. */
+		APPROVED,
+
+		/** Turned down by another official. */
+		REJECTED
+
 	}
 
 }

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -203,6 +204,25 @@ public class Corrections {
 
 	private static String names(CorrectionView view) {
 		return "proposed by " + view.proposal().by() + ", approved by " + view.decision().by();
+	}
+
+	/**
+	 * What one official asks another to approve.
+	 *
+	 * @param change what shall stand where, as the official meant it who mistyped it
+	 * @param reason what went wrong, and who says so
+	 * @param agreed the officials of the technical panel who agree, by name; empty for
+	 * what is not theirs
+	 * @param protest the protest that led to it, {@code null} for none
+	 */
+	public record ProposeCorrection(SupposedChange<?> change, String reason, String agreed,
+			@Nullable ProtestId protest) {
+
+		/** Without the technical panel, and without a protest. */
+		public ProposeCorrection(SupposedChange<?> change, String reason) {
+			this(change, reason, "", null);
+		}
+
 	}
 
 }

@@ -58,7 +58,7 @@ class Protest {
 	private @Nullable Instant confirmedAt;
 
 	@Enumerated(EnumType.STRING)
-	private ProtestState state = ProtestState.FILED;
+	private ProtestView.State state = ProtestView.State.FILED;
 
 	private String grounds = "";
 
@@ -71,7 +71,7 @@ class Protest {
 	protected Protest() {
 	}
 
-	Protest(UUID id, FileProtest filed, String text, String filedBy, Receipt receipt) {
+	Protest(UUID id, Protests.FileProtest filed, String text, String filedBy, Receipt receipt) {
 		this.id = id;
 		this.segment = filed.segment().value();
 		this.entry = filed.entry().value();
@@ -88,12 +88,12 @@ class Protest {
 
 	/** Let it wait for a second name: the time was over when it was written down. */
 	void claimEarlier() {
-		this.state = ProtestState.UNCONFIRMED;
+		this.state = ProtestView.State.UNCONFIRMED;
 	}
 
 	/** Confirm that it was handed in when it says so, or close it unheard. */
 	void confirm(boolean inTime, String grounds, Actor by, Instant now) {
-		if (this.state != ProtestState.UNCONFIRMED) {
+		if (this.state != ProtestView.State.UNCONFIRMED) {
 			throw new ConflictException("protest-confirmed", "The time of this protest waits for nobody.");
 		}
 		if (this.receivedById.equals(by.id())) {
@@ -103,31 +103,31 @@ class Protest {
 		this.confirmedBy = by.name();
 		this.confirmedById = by.id();
 		this.confirmedAt = now;
-		this.state = ProtestState.FILED;
+		this.state = ProtestView.State.FILED;
 		if (!inTime) {
-			end(ProtestState.REFUSED, "Not confirmed that it was handed in within the time: " + grounds, by.name(),
+			end(ProtestView.State.REFUSED, "Not confirmed that it was handed in within the time: " + grounds, by.name(),
 					now);
 		}
 	}
 
 	/** Close it unheard. */
 	void refuse(String rule, Instant now) {
-		end(ProtestState.REFUSED, rule, "Rimebook, by rule", now);
+		end(ProtestView.State.REFUSED, rule, "Rimebook, by rule", now);
 	}
 
 	void decide(boolean upheld, String grounds, Actor referee, Instant now) {
 		if (referee.hasId(this.filedById) || referee.goesBy(this.filedBy)) {
 			throw new ConflictException("own-protest", "Nobody decides a protest that they filed.");
 		}
-		end(upheld ? ProtestState.UPHELD : ProtestState.DENIED, grounds, referee.name(), now);
+		end(upheld ? ProtestView.State.UPHELD : ProtestView.State.DENIED, grounds, referee.name(), now);
 	}
 
-	private void end(ProtestState next, String grounds, String by, Instant now) {
-		if (this.state == ProtestState.UNCONFIRMED) {
+	private void end(ProtestView.State next, String grounds, String by, Instant now) {
+		if (this.state == ProtestView.State.UNCONFIRMED) {
 			throw new ConflictException("protest-unconfirmed",
 					"A second official first confirms when this protest was handed in.");
 		}
-		if (this.state != ProtestState.FILED) {
+		if (this.state != ProtestView.State.FILED) {
 			throw new ConflictException("protest-decided",
 					"This protest was " + this.state.name().toLowerCase() + " already.");
 		}

@@ -15,6 +15,6 @@ interface ProtestRepository extends Repository<Protest, UUID> {
 
 	List<Protest> findBySegmentOrderByFiledAt(UUID segment);
 
-	boolean existsBySegmentAndStateIn(UUID segment, Collection<ProtestState> states);
+	boolean existsBySegmentAndStateIn(UUID segment, Collection<ProtestView.State> states);
 
 }

@@ -14,6 +14,7 @@ import rimebook.accounts.People;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
 import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
 import rimebook.results.Standings;
@@ -190,6 +191,25 @@ public class Protests {
 		return protest.state().name().toLowerCase() + ", " + protest.category().name().toLowerCase() + ", against "
 				+ ((protest.posting() > 0) ? "version " + protest.posting() : "what is not posted yet") + ", by "
 				+ protest.filedBy() + " at " + protest.filedAt() + ": " + protest.text();
+	}
+
+	/**
+	 * A protest as handed in.
+	 *
+	 * @param entry the team that protests
+	 * @param filedBy the person who protests for it
+	 * @param handedInAt when, UTC; {@code null} for now
+	 * @param posting the version that was posted and that it is against, 0 for the one
+	 * posted last
+	 */
+	public record FileProtest(SegmentId segment, EntryId entry, ProtestCategory category, String text, String filedBy,
+			@Nullable Instant handedInAt, int posting) {
+
+		/** One against what was posted last. */
+		public FileProtest(SegmentId segment, EntryId entry, ProtestCategory category, String text, String filedBy,
+				@Nullable Instant handedInAt) {
+			this(segment, entry, category, text, filedBy, handedInAt, 0);
+		}
 	}
 
 }

@@ -52,9 +52,9 @@ class UndecidedGuard implements SignatureGuard {
 		String path = "/desk/protests/" + segment;
 		return List.of(
 				decided("corrections",
-						this.corrections.existsBySegmentAndState(segment.value(), CorrectionState.PROPOSED),
+						this.corrections.existsBySegmentAndState(segment.value(), CorrectionView.State.PROPOSED),
 						"correction", path),
-				decided("protests", this.protests.existsBySegmentAndStateIn(segment.value(), ProtestState.open()),
+				decided("protests", this.protests.existsBySegmentAndStateIn(segment.value(), ProtestView.State.open()),
 						"protest", path),
 				time(segment, path));
 	}

@@ -45,10 +45,10 @@ class UndecidedMoveGuard implements CompetitionMoveGuard {
 
 	private Stream<String> undecided(EventView event, SegmentView segment) {
 		String where = " of " + event.name() + ", " + segment.name() + " is not decided yet.";
-		if (this.protests.existsBySegmentAndStateIn(segment.id().value(), ProtestState.open())) {
+		if (this.protests.existsBySegmentAndStateIn(segment.id().value(), ProtestView.State.open())) {
 			return Stream.of("A protest" + where);
 		}
-		return this.corrections.existsBySegmentAndState(segment.id().value(), CorrectionState.PROPOSED)
+		return this.corrections.existsBySegmentAndState(segment.id().value(), CorrectionView.State.PROPOSED)
 				? Stream.of("A correction" + where) : Stream.empty();
 	}
 

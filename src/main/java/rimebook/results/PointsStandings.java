@@ -14,8 +14,8 @@ import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
+import rimebook.performances.ClosedMarks;
 import rimebook.performances.ClosedPerformance;
-import rimebook.performances.PointsSheet;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.points.EntryTotals;
 import rimebook.tabulation.points.Performance;
@@ -112,7 +112,7 @@ class PointsStandings implements MethodStandings {
 	}
 
 	private static Performance performance(ClosedPerformance closed) {
-		PointsSheet sheet = closed.sheet();
+		ClosedMarks.PointsSheet sheet = closed.sheet();
 		String entry = closed.entry().toString();
 		return (sheet == null) ? Performance.without(entry, closed.status())
 				: new Performance(entry, closed.status(), sheet.elements(), sheet.components(), sheet.deductions());

@@ -9,7 +9,6 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
-import rimebook.performances.LooseEnd;
 import rimebook.performances.LooseEnds;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
@@ -60,7 +59,7 @@ class RunGuard implements SignatureGuard {
 			.missing("cards", "The cards of " + open + " are open; the referee closes them at the stand.", path);
 	}
 
-	private static SignatureCondition condition(LooseEnd end, String path) {
+	private static SignatureCondition condition(LooseEnds.LooseEnd end, String path) {
 		return end.open().isEmpty() ? SignatureCondition.met(end.name(), end.settled(), path)
 				: SignatureCondition.missing(end.name(), String.join(". ", end.open()) + ".", path);
 	}

@@ -9,19 +9,11 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.performances.CallTakenBack;
-import rimebook.performances.CardCorrected;
-import rimebook.performances.CardsClosed;
-import rimebook.performances.CardsReopened;
-import rimebook.performances.PanelChanged;
-import rimebook.performances.PerformanceCalled;
-import rimebook.performances.PerformanceEnded;
+import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.ProgrammeBroken;
-import rimebook.performances.SegmentOpened;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusCorrected;
+import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
 
 /**
@@ -47,32 +39,32 @@ class SegmentRunListener {
 	}
 
 	@EventListener
-	void on(SegmentOpened opened) {
+	void on(PerformanceEvent.SegmentOpened opened) {
 		this.update.begin(opened.segment());
 		this.events.publishEvent(new IceChanged(opened.segment()));
 	}
 
 	@EventListener
-	void on(PerformanceCalled called) {
+	void on(PerformanceEvent.Called called) {
 		this.update.locked(called.segment()).takesTheIce(called.entry());
 		this.events.publishEvent(new IceChanged(called.segment()));
 	}
 
 	@EventListener
-	void on(CallTakenBack back) {
+	void on(PerformanceEvent.CallTakenBack back) {
 		this.update.locked(back.segment()).leavesTheIce(entry(back.performance()));
 		this.events.publishEvent(new IceChanged(back.segment()));
 	}
 
 	/** Public is only that the team is broken off, never why. */
 	@EventListener
-	void on(ProgrammeBroken broken) {
+	void on(SkatingClock.ProgrammeBroken broken) {
 		this.update.locked(broken.segment()).interrupted(broken.interrupted());
 		this.events.publishEvent(new IceChanged(broken.segment()));
 	}
 
 	@EventListener
-	void on(CardsClosed closed) {
+	void on(PerformanceEvent.CardsClosed closed) {
 		SegmentResult result = this.update.locked(closed.segment());
 		result.leavesTheIce(entry(closed.performance()));
 		this.update.publish(closed.segment(), Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
@@ -80,12 +72,12 @@ class SegmentRunListener {
 
 	/** Nothing is published: the last version stays until the cards are closed again. */
 	@EventListener
-	void on(CardsReopened reopened) {
+	void on(PerformanceEvent.CardsReopened reopened) {
 		this.update.locked(reopened.segment()).change();
 	}
 
 	@EventListener
-	void on(PerformanceEnded ended) {
+	void on(PerformanceEvent.Ended ended) {
 		SegmentResult result = this.update.locked(ended.segment());
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
@@ -93,7 +85,7 @@ class SegmentRunListener {
 	}
 
 	@EventListener
-	void on(PanelChanged changed) {
+	void on(PerformanceEvent.PanelChanged changed) {
 		this.update.locked(changed.segment()).change();
 		if (this.update.hasStanding(changed.segment())) {
 			this.update.publish(changed.segment(), Cause.PANEL, changed.words(), changed.change().actor());
@@ -114,7 +106,7 @@ class SegmentRunListener {
 	}
 
 	@EventListener
-	void on(StatusCorrected corrected) {
+	void on(PerformanceEvent.StatusCorrected corrected) {
 		SegmentResult result = this.update.locked(corrected.segment());
 		result.change();
 		if (corrected.status() == PerformanceStatus.ON_ICE) {
@@ -131,7 +123,7 @@ class SegmentRunListener {
 	}
 
 	@EventListener
-	void on(CardCorrected corrected) {
+	void on(PerformanceEvent.CardCorrected corrected) {
 		this.update.locked(corrected.segment()).change();
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();

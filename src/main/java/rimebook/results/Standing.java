@@ -10,7 +10,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
-import rimebook.performances.CountedPanel;
+import rimebook.performances.ClosedCards;
 
 /**
  * A standing with everything a reader needs to check it; the body of a published version.
@@ -60,7 +60,7 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** The same standing with the differences of its panel from the one drawn. */
-	Standing with(CountedPanel panel) {
+	Standing with(ClosedCards.CountedPanel panel) {
 		return panel.isAsDrawn() ? this
 				: new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 						this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,

@@ -16,7 +16,6 @@ import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.ClosedPerformance;
-import rimebook.performances.CountedPanel;
 import rimebook.tabulation.TabulationException;
 
 /** Composes the next standing of a segment and of its event, writing nothing. */
@@ -77,7 +76,7 @@ class StandingDrafts {
 			Supposition supposed) {
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
-		CountedPanel panel = this.cards.panel(id);
+		ClosedCards.CountedPanel panel = this.cards.panel(id);
 		EventView counted = event.countedBy(panel.judges().size());
 		MethodStandings method = of(event);
 		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, event.segment(id),

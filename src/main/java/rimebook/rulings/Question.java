@@ -47,7 +47,7 @@ class Question extends Kept {
 	protected Question() {
 	}
 
-	Question(UUID id, CompetitionId competition, AskQuestion asked, String text, String askedBy, Actor actor,
+	Question(UUID id, CompetitionId competition, Rulings.AskQuestion asked, String text, String askedBy, Actor actor,
 			Instant now) {
 		super(id);
 		this.competition = competition.value();

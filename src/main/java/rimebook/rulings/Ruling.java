@@ -24,7 +24,7 @@ class Ruling extends Kept {
 	private int number;
 
 	@Enumerated(EnumType.STRING)
-	private Verdict verdict;
+	private RulingView.Verdict verdict;
 
 	private String allowedIf;
 
@@ -49,7 +49,7 @@ class Ruling extends Kept {
 	 * Write a ruling.
 	 * @throws RuleViolationException naming the field that is missing or out of place
 	 */
-	Ruling(UUID id, GiveRuling given, Actor actor, Instant now) {
+	Ruling(UUID id, Rulings.GiveRuling given, Actor actor, Instant now) {
 		super(id);
 		this.question = given.question().value();
 		this.number = given.seen() + 1;
@@ -63,8 +63,8 @@ class Ruling extends Kept {
 		this.givenAt = now;
 	}
 
-	private static String condition(GiveRuling given) {
-		if (given.verdict() == Verdict.CONDITIONAL) {
+	private static String condition(Rulings.GiveRuling given) {
+		if (given.verdict() == RulingView.Verdict.CONDITIONAL) {
 			return Required.text("condition", given.condition(), 1000);
 		}
 		if (!given.condition().isBlank()) {

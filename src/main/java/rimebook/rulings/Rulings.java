@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -188,6 +189,35 @@ public class Rulings {
 				entry.team().name(), entry.team().club().name(), segment.map(SegmentView::id).orElse(null),
 				segment.map(SegmentView::name).orElse(""), question.topic(), question.text(), question.askedBy(),
 				question.takenBy(), question.askedAt(), given.stream().map(Ruling::view).toList());
+	}
+
+	/**
+	 * A question to the referee on behalf of a team.
+	 *
+	 * @param entry whose question it is
+	 * @param segment the one segment it is about, {@code null} for all
+	 * @param text the question, up to 2000 characters
+	 * @param askedBy who asks, up to 120 characters, such as the team's manager
+	 */
+	public record AskQuestion(EntryId entry, @Nullable SegmentId segment, RulingTopic topic, String text,
+			String askedBy) {
+	}
+
+	/**
+	 * A ruling on a question.
+	 *
+	 * @param seen how many rulings on it the referee was looking at: 0 to answer, more to
+	 * supersede the last
+	 * @param condition under which it is allowed, up to 1000 characters; empty unless the
+	 * verdict has one
+	 * @param grounds why, up to 2000 characters
+	 * @param rule the rule it rests on, up to 200 characters; may be empty
+	 * @param shown whether the public may see it
+	 * @param reason why the ruling before no longer holds, up to 500 characters; empty
+	 * for the first
+	 */
+	public record GiveRuling(QuestionId question, int seen, RulingView.Verdict verdict, String condition,
+			String grounds, String rule, boolean shown, String reason) {
 	}
 
 }

@@ -23,9 +23,8 @@ import rimebook.performances.CountingPanel;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarksSeen;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RunningOrder;
-import rimebook.performances.SentCard;
 
 /** The referee's look at a segment: order, ice, panel. */
 @Service
@@ -33,7 +32,7 @@ public class Stand {
 
 	private final PerformanceRegister performances;
 
-	private final RemarksSeen remarks;
+	private final RemarkReceipts remarks;
 
 	private final CardBooks books;
 
@@ -45,7 +44,7 @@ public class Stand {
 
 	private final Entries entries;
 
-	Stand(PerformanceRegister performances, RemarksSeen remarks, CardBooks books, PerformanceClock clocks,
+	Stand(PerformanceRegister performances, RemarkReceipts remarks, CardBooks books, PerformanceClock clocks,
 			CountingPanels panels, Competitions competitions, Entries entries) {
 		this.performances = performances;
 		this.remarks = remarks;
@@ -89,7 +88,7 @@ public class Stand {
 
 	private StandView.Now now(PerformanceView performance) {
 		CardBook book = this.books.of(performance.segment());
-		Map<SeatId, SentCard> sent = book.sentFor(performance);
+		Map<SeatId, CardBook.SentCard> sent = book.sentFor(performance);
 		CountingPanel panel = this.panels.of(performance.segment());
 		List<SeatView> seats = panel.senders();
 		ClockView clock = this.clocks.ofPerformance(performance.id());
@@ -108,7 +107,8 @@ public class Stand {
 			.toList();
 	}
 
-	private static StandView.SeatCard seatCard(SeatView seat, @Nullable SentCard card, StandView.Standing standing) {
+	private static StandView.SeatCard seatCard(SeatView seat, CardBook.@Nullable SentCard card,
+			StandView.Standing standing) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
 			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),

@@ -12,7 +12,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkToPanel;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RunningOrder;
 
 /**
@@ -43,7 +43,7 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 * @param clock the clock of the performance
 	 */
 	public record Now(Row row, List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent,
-			List<RemarkToPanel> remarks, ClockView clock) {
+			List<RemarkReceipts.ToPanel> remarks, ClockView clock) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {

@@ -20,11 +20,9 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarksSeen;
-import rimebook.performances.SeenRemark;
+import rimebook.performances.RemarkReceipts;
 import rimebook.placement.MarkSubmission;
 import rimebook.placement.MarkWords;
-import rimebook.placement.SubmitCard;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
 
@@ -39,11 +37,11 @@ class JudgeApiController {
 
 	private final MarkSubmission submission;
 
-	private final RemarksSeen remarks;
+	private final RemarkReceipts remarks;
 
 	private final Panels panels;
 
-	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarksSeen remarks, Panels panels) {
+	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarkReceipts remarks, Panels panels) {
 		this.tables = tables;
 		this.submission = submission;
 		this.remarks = remarks;
@@ -72,7 +70,7 @@ class JudgeApiController {
 
 	/** The judge has seen a remark of the referee; can be repeated until answered. */
 	@PutMapping("/api/judge/remarks/{id}/seen")
-	SeenRemark seen(@PathVariable UUID id, @OwnSeat UUID seat, Actor actor) {
+	RemarkReceipts.Receipt seen(@PathVariable UUID id, @OwnSeat UUID seat, Actor actor) {
 		return this.remarks.see(id, new SeatId(seat), actor);
 	}
 
@@ -87,9 +85,10 @@ class JudgeApiController {
 			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal first,
 			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal second) {
 
-		SubmitCard as(UUID id) {
+		MarkSubmission.SubmitCard as(UUID id) {
 			CardMarks marks = new CardMarks(MarkWords.read("first", this.first), MarkWords.read("second", this.second));
-			return new SubmitCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(), marks);
+			return new MarkSubmission.SubmitCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(),
+					marks);
 		}
 
 	}

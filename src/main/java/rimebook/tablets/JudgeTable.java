@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkToSeat;
+import rimebook.performances.RemarkReceipts;
 import rimebook.points.PointsTask;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
@@ -57,7 +57,7 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 * @param remarks what the referee tells the panel, oldest first
 	 */
 	public record Now(PerformanceId performance, int startNumber, String team, String club,
-			List<RemarkToSeat> remarks) {
+			List<RemarkReceipts.ToSeat> remarks) {
 	}
 
 	/**

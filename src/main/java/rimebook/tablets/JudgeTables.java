@@ -20,17 +20,15 @@ import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.CardBook;
 import rimebook.performances.CardBooks;
-import rimebook.performances.CorrectedCard;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarksSeen;
-import rimebook.placement.CardView;
+import rimebook.performances.RemarkReceipts;
 import rimebook.placement.OwnCards;
-import rimebook.points.OwnPointsCard;
 import rimebook.points.PointsTasks;
 import rimebook.tabulation.SegmentKind;
 
@@ -43,7 +41,7 @@ public class JudgeTables {
 
 	private final PerformanceRegister performances;
 
-	private final RemarksSeen remarks;
+	private final RemarkReceipts remarks;
 
 	private final OwnCards cards;
 
@@ -59,7 +57,7 @@ public class JudgeTables {
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRegister performances, RemarksSeen remarks, OwnCards cards, CardBooks books,
+	JudgeTables(PerformanceRegister performances, RemarkReceipts remarks, OwnCards cards, CardBooks books,
 			PointsTasks tasks, Panels panels, CountingPanels countingPanels, Competitions competitions,
 			Entries entries) {
 		this.performances = performances;
@@ -89,7 +87,7 @@ public class JudgeTables {
 	 * number; empty in placement judging, where the table has them.
 	 */
 	@Transactional(readOnly = true)
-	public List<OwnPointsCard> pointsCardsOf(SeatId id) {
+	public List<PointsTasks.OwnPointsCard> pointsCardsOf(SeatId id) {
 		EventView event = this.competitions.event(this.panels.seat(id).event());
 		if (!event.isJudgedByPoints()) {
 			return List.of();
@@ -129,7 +127,7 @@ public class JudgeTables {
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
 					event.policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
 		}
-		Map<PerformanceId, CardView> own = this.cards.of(seat.id(), all);
+		Map<PerformanceId, OwnCards.Card> own = this.cards.of(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
 		List<JudgeTable.OwnCard> cards = all.stream()
 			.sorted(Comparator.comparing(PerformanceView::startNumber))
@@ -148,7 +146,7 @@ public class JudgeTables {
 		return this.books.of(event).corrected(seat).stream().map(this::corrected).toList();
 	}
 
-	private JudgeTable.Corrected corrected(CorrectedCard card) {
+	private JudgeTable.Corrected corrected(CardBook.CorrectedCard card) {
 		PerformanceView performance = this.performances.find(card.performance());
 		SegmentView segment = this.competitions.eventOf(performance.segment()).segment(performance.segment());
 		return new JudgeTable.Corrected(card.id(), performance.startNumber(), segment.name(), card.before(),
@@ -180,7 +178,8 @@ public class JudgeTables {
 			.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
 	}
 
-	private static JudgeTable.OwnCard ownCard(PerformanceView performance, CardView card, Map<EntryId, String> teams) {
+	private static JudgeTable.OwnCard ownCard(PerformanceView performance, OwnCards.Card card,
+			Map<EntryId, String> teams) {
 		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
 				Objects.requireNonNull(teams.get(performance.entry())), card.marks().first(), card.marks().second(),
 				card.sequence(), card.receivedAt(), !performance.takesCards());

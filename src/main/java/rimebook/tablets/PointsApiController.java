@@ -23,11 +23,9 @@ import org.springframework.web.bind.annotation.RestController;
 import rimebook.panels.SeatId;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.PerformanceId;
-import rimebook.points.OwnPointsCard;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
-import rimebook.points.ReceivedPointsCard;
-import rimebook.points.SubmitPointsCard;
+import rimebook.points.PointsTasks;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 
@@ -65,10 +63,11 @@ class PointsApiController {
 
 	/** An own card; the marks of components have two decimals. */
 	record OwnCardResponse(UUID performance, int startNumber, String team, boolean closed,
-			List<OwnPointsCard.Graded> elements, Map<String, BigDecimal> components, int sequence, Instant receivedAt) {
+			List<PointsTasks.OwnPointsCard.Graded> elements, Map<String, BigDecimal> components, int sequence,
+			Instant receivedAt) {
 
-		static OwnCardResponse of(OwnPointsCard own) {
-			ReceivedPointsCard card = ReceivedPointsCard.of(own.card());
+		static OwnCardResponse of(PointsTasks.OwnPointsCard own) {
+			PointsSubmission.ReceivedPointsCard card = PointsSubmission.ReceivedPointsCard.of(own.card());
 			return new OwnCardResponse(own.performance().value(), own.startNumber(), own.team(), own.closed(),
 					own.elements(), card.components(), card.sequence(), card.receivedAt());
 		}
@@ -90,15 +89,15 @@ class PointsApiController {
 			@Nullable @Digits(integer = 4, fraction = 0,
 					message = "must be the number of a list of called elements") BigDecimal listSequence) {
 
-		SubmitPointsCard as(UUID id) {
+		PointsSubmission.SubmitPointsCard as(UUID id) {
 			Map<UUID, Integer> grades = new LinkedHashMap<>();
 			this.grades.forEach((element, grade) -> grades.put(element,
 					whole("grades[" + element + "]", grade, 0, "a grade is a whole number from -5 to +5")));
 			Map<String, Integer> components = new LinkedHashMap<>();
 			this.components.forEach((name, mark) -> components.put(name,
 					whole("components[" + name + "]", mark, 2, "a mark is 0.25 to 10.00 in steps of 0.25")));
-			return new SubmitPointsCard(id, new PerformanceId(this.performance), this.sequence.intValueExact(),
-					new PointsMarks(grades, components),
+			return new PointsSubmission.SubmitPointsCard(id, new PerformanceId(this.performance),
+					this.sequence.intValueExact(), new PointsMarks(grades, components),
 					(this.listSequence != null) ? this.listSequence.intValueExact() : null);
 		}
 

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkToSeat;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RemarkView;
 import rimebook.placement.MarkWords;
+import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTask;
-import rimebook.points.ReceivedPointsCard;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.ZeroMark;
@@ -60,7 +60,7 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	/** What the seat has to give in points judging, and what it has given. */
 	record Points(int listSequence, List<PointsTask.Element> elements, List<PointsTask.TakenOut> takenOut,
 			List<String> components, int lowestGrade, int highestGrade, boolean authorised,
-			@Nullable ReceivedPointsCard card) {
+			PointsSubmission.@Nullable ReceivedPointsCard card) {
 
 		static @Nullable Points of(@Nullable PointsTask task) {
 			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.takenOut(),
@@ -69,14 +69,14 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 
 	}
 
-	private static @Nullable ReceivedPointsCard own(PointsTask.@Nullable OwnCard card) {
-		return (card != null) ? ReceivedPointsCard.of(card) : null;
+	private static PointsSubmission.@Nullable ReceivedPointsCard own(PointsTask.@Nullable OwnCard card) {
+		return (card != null) ? PointsSubmission.ReceivedPointsCard.of(card) : null;
 	}
 
 	/** What the referee tells the panel. */
 	record Remark(UUID id, RemarkKind kind, String text, Instant notedAt, boolean seen) {
 
-		static Remark of(RemarkToSeat notice) {
+		static Remark of(RemarkReceipts.ToSeat notice) {
 			RemarkView remark = notice.remark();
 			return new Remark(remark.id(), remark.kind(), remark.text(), remark.notedAt(), notice.seen());
 		}

@@ -21,11 +21,8 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.performances.PerformanceId;
-import rimebook.points.EditList;
 import rimebook.points.LateDeductions;
-import rimebook.points.ListAct;
 import rimebook.points.ListAuthorisations;
-import rimebook.points.ListChange;
 import rimebook.points.TechnicalDesk;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -58,11 +55,11 @@ class TechnicalActionController {
 
 	@PostMapping("/list")
 	String edit(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
-			@RequestParam ListAct act, @RequestParam(required = false) @Nullable UUID element,
+			@RequestParam TechnicalDesk.Act act, @RequestParam(required = false) @Nullable UUID element,
 			@RequestParam(defaultValue = "") String value, @RequestParam Map<String, String> seen, Actor actor,
 			Model model, HttpServletResponse response) {
 		return answer(segment, seen, model, response,
-				() -> this.desk.edit(new EditList(performance, sequence, act, element, value), actor),
+				() -> this.desk.edit(new TechnicalDesk.Edit(performance, sequence, act, element, value), actor),
 				() -> this.desk.since(performance, sequence));
 	}
 
@@ -90,7 +87,7 @@ class TechnicalActionController {
 	}
 
 	private String answer(SegmentId segment, Map<String, String> seen, Model model, HttpServletResponse response,
-			Runnable act, Supplier<List<ListChange>> others) {
+			Runnable act, Supplier<List<TechnicalDesk.Change>> others) {
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
 		try {
 			act.run();
@@ -110,7 +107,7 @@ class TechnicalActionController {
 		return "marks/technical-live";
 	}
 
-	private static void refused(HttpStatus status, String sentence, List<ListChange> others, Model model,
+	private static void refused(HttpStatus status, String sentence, List<TechnicalDesk.Change> others, Model model,
 			HttpServletResponse response) {
 		response.setStatus(status.value());
 		model.addAttribute("refusal", sentence);

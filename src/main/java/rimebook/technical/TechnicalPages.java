@@ -17,10 +17,8 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.PlannedElements;
 import rimebook.pages.RinkClock;
 import rimebook.performances.PerformanceView;
-import rimebook.points.AuthorisedListView;
 import rimebook.points.CalledElement;
 import rimebook.points.CalledListView;
-import rimebook.points.CodeOptions;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.LateDeductions;
@@ -146,14 +144,14 @@ class TechnicalPages {
 	private TechnicalPart.Called called(@Nullable PerformanceView skating, StandView view, PointsRules rules,
 			Optional<CalledListView> list, RinkClock clock) {
 		List<CalledElement> elements = elements(list);
-		List<CodeOptions> options = this.desk.options(view.segment().id(), elements);
+		List<TechnicalDesk.CodeOptions> options = this.desk.options(view.segment().id(), elements);
 		List<TechnicalRow> rows = new ArrayList<>();
 		for (int i = 0; i < elements.size(); i++) {
 			rows.add(row(elements.get(i), rules, options.get(i)));
 		}
 		String authorised = Optional.ofNullable(skating)
 			.flatMap((performance) -> this.authorisations.ofPerformance(performance.id()))
-			.map(AuthorisedListView::controller)
+			.map(ListAuthorisations.Authorised::controller)
 			.orElse("");
 		return new TechnicalPart.Called(list.map(CalledListView::sequence).orElse(0), rows,
 				list.map(CalledListView::calledBy).orElse(""),
@@ -169,7 +167,7 @@ class TechnicalPages {
 			.orElse("");
 	}
 
-	private static TechnicalRow row(CalledElement element, PointsRules rules, CodeOptions options) {
+	private static TechnicalRow row(CalledElement element, PointsRules rules, TechnicalDesk.CodeOptions options) {
 		String base = (element.base() != null) ? PointsWords.of(element.base())
 				: rules.values().find(element.code()).map((value) -> value.base().toString()).orElse("");
 		return TechnicalRow.of(element, rules.nameOf(element.code()), element.counts() ? base : "", options);

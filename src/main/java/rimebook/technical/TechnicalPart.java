@@ -2,7 +2,7 @@ package rimebook.technical;
 
 import java.util.List;
 
-import rimebook.points.PlannedLine;
+import rimebook.points.TechnicalDesk;
 import rimebook.rulings.QuestionView;
 
 /**
@@ -34,11 +34,11 @@ sealed interface TechnicalPart {
 	}
 
 	/** A planned element with its code in words. */
-	record Line(int number, String code, String name, PlannedLine.State state) {
+	record Line(int number, String code, String name, TechnicalDesk.PlannedLine.State state) {
 
 		/** Tell whether it is the one to take next. */
 		public boolean isNext() {
-			return this.state == PlannedLine.State.NEXT;
+			return this.state == TechnicalDesk.PlannedLine.State.NEXT;
 		}
 
 	}

@@ -3,7 +3,7 @@ package rimebook.technical;
 import java.util.UUID;
 
 import rimebook.points.CalledElement;
-import rimebook.points.CodeOptions;
+import rimebook.points.TechnicalDesk;
 import rimebook.tabulation.points.ElementWorth;
 
 /**
@@ -15,9 +15,9 @@ import rimebook.tabulation.points.ElementWorth;
  * @param options what its code can become
  */
 record TechnicalRow(UUID id, int number, String code, String name, ElementWorth worth, String base, boolean review,
-		CodeOptions options) {
+		TechnicalDesk.CodeOptions options) {
 
-	static TechnicalRow of(CalledElement element, String name, String base, CodeOptions options) {
+	static TechnicalRow of(CalledElement element, String name, String base, TechnicalDesk.CodeOptions options) {
 		return new TechnicalRow(element.id(), element.number(), element.code(), name, element.worth(), base,
 				element.review(), options);
 	}

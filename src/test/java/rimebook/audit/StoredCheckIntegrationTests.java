@@ -17,7 +17,6 @@ import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
@@ -130,9 +129,8 @@ class StoredCheckIntegrationTests {
 		publication.post(segment, version(segment), SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
 		PerformanceView first = day.performances(1).get(0);
-		CorrectionView proposed = corrections.propose(
-				new ProposeCorrection(MarksAmendment.on(first.id(), day.seats().get(0).id(), new CardMarks(100, 100)),
-						"Typed one key off."),
+		CorrectionView proposed = corrections.propose(new Corrections.ProposeCorrection(
+				MarksAmendment.on(first.id(), day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."),
 				SmallCompetition.ACCOUNTANT);
 		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
 		publication.sign(segment, version(segment), Signatory.REFEREE, SmallCompetition.REFEREE);

@@ -19,12 +19,10 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardBook;
 import rimebook.performances.ClosedMarks;
-import rimebook.performances.CorrectedCard;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SentCard;
 import rimebook.performances.SupposedChange;
 
 /**
@@ -68,10 +66,10 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public Map<SeatId, SentCard> sentFor(PerformanceView performance) {
-		Map<SeatId, SentCard> cards = new LinkedHashMap<>();
-		cards(performance.id())
-			.forEach((seat, card) -> cards.put(seat, new SentCard(String.valueOf(card.number()), 1, card.at())));
+	public Map<SeatId, CardBook.SentCard> sentFor(PerformanceView performance) {
+		Map<SeatId, CardBook.SentCard> cards = new LinkedHashMap<>();
+		cards(performance.id()).forEach(
+				(seat, card) -> cards.put(seat, new CardBook.SentCard(String.valueOf(card.number()), 1, card.at())));
 		return cards;
 	}
 
@@ -128,7 +126,7 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public List<CorrectedCard> corrected(SeatId seat) {
+	public List<CardBook.CorrectedCard> corrected(SeatId seat) {
 		return List.of();
 	}
 

@@ -31,7 +31,6 @@ import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.RuleViolationException;
@@ -94,7 +93,7 @@ class FurtherMethodIntegrationTests {
 		this.day.close(first);
 		skate(1, 5);
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections.propose(new ProposeCorrection(
+		CorrectionView proposed = corrections.propose(new Corrections.ProposeCorrection(
 				StatusAmendment.on(this.day.performances(1).get(1).id(), PerformanceStatus.DISQUALIFIED),
 				"Prop on the ice."), SmallCompetition.ACCOUNTANT);
 		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);

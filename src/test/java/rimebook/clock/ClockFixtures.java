@@ -49,7 +49,7 @@ public final class ClockFixtures {
 			.instant()
 			.minus(Duration.ofSeconds(secondsAgo))
 			.truncatedTo(ChronoUnit.MILLIS);
-		ClockTapView tap = new ClockTapView(touches + 1, act, cause, null, "", "Runa Hale", then);
+		ClockView.Tap tap = new ClockView.Tap(touches + 1, act, cause, null, "", "Runa Hale", then);
 		new TransactionTemplate(this.context.getBean(PlatformTransactionManager.class))
 			.executeWithoutResult((status) -> this.context.getBean(ClockTapRepository.class)
 				.save(new ClockTap(this.context.getBean(Ids.class).next(), this.performance, tap)));

@@ -10,19 +10,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import rimebook.performances.Reskates;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
-
-import rimebook.performances.ReskateMarking;
 
 /** The clock's arithmetic; seconds are counted from the call. */
 class ClockReadingTests {
 
 	private static final Instant CALLED = Instant.parse("2027-02-13T13:00:00Z");
 
-	private static final ProgrammeWindow FOUR_MINUTES = new ProgrammeWindow(240, 10, 10);
+	private static final ClockView.ProgrammeWindow FOUR_MINUTES = new ClockView.ProgrammeWindow(240, 10, 10);
 
-	private final List<ClockTapView> taps = new ArrayList<>();
+	private final List<ClockView.Tap> taps = new ArrayList<>();
 
 	@Test
 	void beforeTheFirstMovementNothingIsSkated() {
@@ -105,10 +105,10 @@ class ClockReadingTests {
 	void reskateStartsTheTimeAnewAndSaysWhatIsMarked() {
 		tap(ClockAct.START, 70);
 		interrupt(InterruptionCause.RINK, 130);
-		reskate(ReskateMarking.RESKATED_ONLY, 700);
+		reskate(Reskates.Marking.RESKATED_ONLY, 700);
 		assertThat(clock().state()).isEqualTo(ClockState.WAITING);
 		assertThat(clock().run()).isEqualTo(2);
-		assertThat(clock().marking()).isEqualTo(ReskateMarking.RESKATED_ONLY);
+		assertThat(clock().marking()).isEqualTo(Reskates.Marking.RESKATED_ONLY);
 		assertThat(clock().skated(at(710))).isZero();
 		assertThat(clock().findings()).as("neither the late start nor the interruption of the first run").isEmpty();
 		tap(ClockAct.START, 800);
@@ -141,10 +141,10 @@ class ClockReadingTests {
 
 	@Test
 	void withALongestAloneNoProgrammeIsTooShort() {
-		ProgrammeWindow longest = new ProgrammeWindow(170, 0, null);
+		ClockView.ProgrammeWindow longest = new ClockView.ProgrammeWindow(170, 0, null);
 		assertThat(longest.lacking(1)).isZero();
 		assertThat(longest.over(173)).isEqualTo(3);
-		ProgrammeWindow apart = new ProgrammeWindow(240, 10, 30);
+		ClockView.ProgrammeWindow apart = new ClockView.ProgrammeWindow(240, 10, 30);
 		assertThat(apart.lacking(209)).isOne();
 		assertThat(apart.over(252)).isEqualTo(2);
 	}
@@ -202,7 +202,7 @@ class ClockReadingTests {
 		add(ClockAct.INTERRUPT, cause, null, at(seconds));
 	}
 
-	private void reskate(ReskateMarking marking, int seconds) {
+	private void reskate(Reskates.Marking marking, int seconds) {
 		add(ClockAct.RESKATE, null, marking, at(seconds));
 	}
 
@@ -214,8 +214,8 @@ class ClockReadingTests {
 		add(act, null, null, at);
 	}
 
-	private void add(ClockAct act, @Nullable InterruptionCause cause, @Nullable ReskateMarking marking, Instant at) {
-		this.taps.add(new ClockTapView(this.taps.size() + 1, act, cause, marking, "", "Runa Hale", at));
+	private void add(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking, Instant at) {
+		this.taps.add(new ClockView.Tap(this.taps.size() + 1, act, cause, marking, "", "Runa Hale", at));
 	}
 
 }

@@ -14,7 +14,7 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
 import rimebook.performances.RemarkView;
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -65,9 +65,9 @@ class PerformanceClockIntegrationTests {
 		this.clock.stop(id(), 3, REFEREE);
 		ClockView clock = this.clock.ofPerformance(id());
 		assertThat(clock.state()).isEqualTo(ClockState.STOPPED);
-		assertThat(clock.log()).extracting(ClockTapView::act)
+		assertThat(clock.log()).extracting(ClockView.Tap::act)
 			.containsExactly(ClockAct.START, ClockAct.INTERRUPT, ClockAct.RESUME, ClockAct.STOP);
-		assertThat(clock.log()).extracting(ClockTapView::notedBy).containsOnly(REFEREE.name());
+		assertThat(clock.log()).extracting(ClockView.Tap::notedBy).containsOnly(REFEREE.name());
 		assertThat(clock.log()).isSortedAccordingTo((one, other) -> one.notedAt().compareTo(other.notedAt()));
 		assertThat(recorded()).containsSubsequence("clock.start", "clock.interrupt", "clock.resume", "clock.stop");
 		assertThat(this.record.verify().isWhole()).isTrue();
@@ -83,7 +83,7 @@ class PerformanceClockIntegrationTests {
 		this.clock.interrupt(id(), 5, InterruptionCause.MUSIC, REFEREE);
 		this.clock.interrupt(id(), 6, InterruptionCause.RINK, REFEREE);
 		this.clock.takeBack(id(), 7, REFEREE);
-		this.clock.reskate(id(), 8, ReskateMarking.RESKATED_ONLY, REFEREE);
+		this.clock.reskate(id(), 8, Reskates.Marking.RESKATED_ONLY, REFEREE);
 		List<RemarkView> told = this.run.remarks(id());
 		assertThat(told).extracting(RemarkView::kind).containsOnly(RemarkKind.ICE);
 		assertThat(told).extracting(RemarkView::text)

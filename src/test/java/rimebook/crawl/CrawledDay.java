@@ -12,22 +12,18 @@ import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.points.CallElements;
 import rimebook.points.CalledListView;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
-import rimebook.points.NoteDeductions;
 import rimebook.points.PointsJudge;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
-import rimebook.rulings.AskQuestion;
-import rimebook.rulings.GiveRuling;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingTopic;
+import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
-import rimebook.rulings.Verdict;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.points.ElementWorth;
@@ -82,29 +78,30 @@ final class CrawledDay {
 	}
 
 	private CalledListView elements(PerformanceView performance) {
-		return call(performance, new CallElements.Call(null, "ME4", ElementWorth.COUNTS, null, true),
-				new CallElements.Call(null, "TwE3", ElementWorth.COUNTS, 550),
-				new CallElements.Call(null, "AC9", ElementWorth.NO_VALUE, null));
+		return call(performance, new ElementCalls.CallElements.Call(null, "ME4", ElementWorth.COUNTS, null, true),
+				new ElementCalls.CallElements.Call(null, "TwE3", ElementWorth.COUNTS, 550),
+				new ElementCalls.CallElements.Call(null, "AC9", ElementWorth.NO_VALUE, null));
 	}
 
 	/** Call these elements as the next list. */
-	CalledListView call(PerformanceView performance, CallElements.Call... calls) {
+	CalledListView call(PerformanceView performance, ElementCalls.CallElements.Call... calls) {
 		ElementCalls elements = the(ElementCalls.class);
 		int seen = elements.ofPerformance(performance.id()).map(CalledListView::sequence).orElse(0);
-		return elements.call(new CallElements(performance.id(), seen + 1, List.of(calls)), TECHNICAL);
+		return elements.call(new ElementCalls.CallElements(performance.id(), seen + 1, List.of(calls)), TECHNICAL);
 	}
 
 	/** Settle every review, authorise, and note a fall afterwards. */
 	void authorise(PerformanceView performance) {
 		CalledListView list = the(ElementCalls.class).ofPerformance(performance.id()).orElseThrow();
-		CallElements.Call[] settled = list.elements()
+		ElementCalls.CallElements.Call[] settled = list.elements()
 			.stream()
-			.map((element) -> new CallElements.Call(element.id(), element.code(), element.worth(), element.base()))
-			.toArray(CallElements.Call[]::new);
+			.map((element) -> new ElementCalls.CallElements.Call(element.id(), element.code(), element.worth(),
+					element.base()))
+			.toArray(ElementCalls.CallElements.Call[]::new);
 		int sequence = call(performance, settled).sequence();
 		the(ListAuthorisations.class).authorise(performance.id(), sequence, TECHNICAL);
-		the(DeductionNotes.class)
-			.note(new NoteDeductions(performance.id(), 1, List.of(new NoteDeductions.Item("fall", 2))), TECHNICAL);
+		the(DeductionNotes.class).note(new DeductionNotes.NoteDeductions(performance.id(), 1,
+				List.of(new DeductionNotes.NoteDeductions.Item("fall", 2))), TECHNICAL);
 	}
 
 	/** Call, judge and close the next team. */
@@ -157,13 +154,13 @@ final class CrawledDay {
 	void ask() {
 		EntryId team = this.small.entries().get(0).id();
 		Rulings rulings = the(Rulings.class);
-		rulings.ask(new AskQuestion(team, null, RulingTopic.PROP, "May a flag be carried?", "Mira Sund"),
+		rulings.ask(new Rulings.AskQuestion(team, null, RulingTopic.PROP, "May a flag be carried?", "Mira Sund"),
 				SmallCompetition.SECRETARY);
 		QuestionView question = rulings.ask(
-				new AskQuestion(team, null, RulingTopic.COSTUME, "May the cord hang loose?", "Mira Sund"),
+				new Rulings.AskQuestion(team, null, RulingTopic.COSTUME, "May the cord hang loose?", "Mira Sund"),
 				SmallCompetition.SECRETARY);
-		rulings.rule(new GiveRuling(question.id(), 0, Verdict.CONDITIONAL, "if it is sewn on", "It is part of it.",
-				"C 4", true, ""), SmallCompetition.REFEREE);
+		rulings.rule(new Rulings.GiveRuling(question.id(), 0, RulingView.Verdict.CONDITIONAL, "if it is sewn on",
+				"It is part of it.", "C 4", true, ""), SmallCompetition.REFEREE);
 	}
 
 }

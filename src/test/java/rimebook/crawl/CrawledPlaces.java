@@ -29,8 +29,6 @@ import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.FileProtest;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
@@ -109,8 +107,8 @@ final class CrawledPlaces {
 		day.skateAll();
 		day.post();
 		day.the(Protests.class)
-			.file(new FileProtest(day.small.segment(1), day.small.entries().get(0).id(), ProtestCategory.CALCULATION,
-					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
+			.file(new Protests.FileProtest(day.small.segment(1), day.small.entries().get(0).id(),
+					ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
 		propose(day);
 	}
 
@@ -118,12 +116,14 @@ final class CrawledPlaces {
 		PerformanceView first = day.small.performances(1).get(0);
 		Corrections corrections = day.the(Corrections.class);
 		if (day.isPoints()) {
-			corrections.propose(new ProposeCorrection(
-					new SupposedChange<>(first.id(), day.small.seats().get(0).id(), new LineAmendment(1, "", 3)),
-					"Typed one key off."), SmallCompetition.ACCOUNTANT);
+			corrections
+				.propose(
+						new Corrections.ProposeCorrection(new SupposedChange<>(first.id(),
+								day.small.seats().get(0).id(), new LineAmendment(1, "", 3)), "Typed one key off."),
+						SmallCompetition.ACCOUNTANT);
 		}
 		else {
-			corrections.propose(new ProposeCorrection(
+			corrections.propose(new Corrections.ProposeCorrection(
 					MarksAmendment.on(first.id(), day.small.seats().get(0).id(), new CardMarks(500, 500)),
 					"Typed one key off."), SmallCompetition.ACCOUNTANT);
 		}

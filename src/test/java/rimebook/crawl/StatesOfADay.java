@@ -13,12 +13,10 @@ import rimebook.competition.Competitions;
 import rimebook.panels.Panels;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.AbsentJudges;
-import rimebook.performances.CloseWithout;
 import rimebook.performances.PanelChanges;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.ReskateMarking;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
@@ -46,7 +44,7 @@ final class StatesOfADay {
 		states.put("resumed",
 				(day) -> day.clock().resume(interrupted(day).id(), 2, "after the lift", SmallCompetition.REFEREE));
 		states.put("skated again", (day) -> day.clock()
-			.reskate(interrupted(day).id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE));
+			.reskate(interrupted(day).id(), 2, Reskates.Marking.RESKATED_ONLY, SmallCompetition.REFEREE));
 		states.put("skates again later", StatesOfADay::skateLater);
 		states.put("called out of order", StatesOfADay::callSecond);
 		states.put("cancelled", StatesOfADay::cancel);
@@ -99,7 +97,7 @@ final class StatesOfADay {
 	/** The whole programme, while the next team skates. */
 	private static void skateLater(CrawledDay day) {
 		day.clock()
-			.reskate(day.sent(interrupted(day), 2).id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+			.reskate(day.sent(interrupted(day), 2).id(), 2, Reskates.Marking.RESKATED_ONLY, SmallCompetition.REFEREE);
 		PerformanceView again = day.small.performances(1).get(0);
 		day.the(Reskates.class).letWait(again.id(), again.version(), "A rest", SmallCompetition.REFEREE);
 		day.call();
@@ -167,7 +165,7 @@ final class StatesOfADay {
 			day.authorise(performance);
 		}
 		day.the(AbsentJudges.class)
-			.close(new CloseWithout(performance.id(), day.small.now(performance).version(),
+			.close(new AbsentJudges.CloseWithout(performance.id(), day.small.now(performance).version(),
 					Set.of(day.small.seats().get(2).id()), "12.3", "Taken ill"), SmallCompetition.REFEREE);
 	}
 

@@ -1,7 +1,5 @@
 package rimebook.demo;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -15,7 +13,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 import rimebook.competition.RuleSets;
-import rimebook.points.CallElements;
+import rimebook.points.ElementCalls;
 import rimebook.points.PointsTask;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.DeductionRule;
@@ -24,6 +22,8 @@ import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.SegmentRules;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** The invented performances fit the rule set that they are scored by. */
 @SpringJUnitConfig(RuleSets.class)
@@ -40,7 +40,7 @@ class DemoPerformancesTests {
 		DemoPerformances files = new DemoPerformances(segment);
 		assertThat(teams()).hasSize(8);
 		for (String team : teams()) {
-			List<CallElements.Call> calls = files.calls(team);
+			List<ElementCalls.CallElements.Call> calls = files.calls(team);
 			assertThat(calls).hasSize(elements).allMatch((call) -> rules.values().find(call.code()).isPresent());
 			for (int judge = 1; judge <= 7; judge++) {
 				assertThat(files.grades(team, judge, called(calls)).values()).hasSize(elements)
@@ -56,7 +56,7 @@ class DemoPerformancesTests {
 		}
 	}
 
-	private static List<PointsTask.Element> called(List<CallElements.Call> calls) {
+	private static List<PointsTask.Element> called(List<ElementCalls.CallElements.Call> calls) {
 		return IntStream.range(0, calls.size())
 			.mapToObj((i) -> new PointsTask.Element(new UUID(1, i), i + 1, calls.get(i).code(), "", true))
 			.toList();

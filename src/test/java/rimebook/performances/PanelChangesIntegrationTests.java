@@ -22,7 +22,7 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.paper.PaperKeying;
 import rimebook.placement.MarkLine;
-import rimebook.placement.SubmitCard;
+import rimebook.placement.MarkSubmission;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
@@ -401,7 +401,7 @@ class PanelChangesIntegrationTests {
 
 	private CardMarks send(PerformanceView performance, SeatView seat) {
 		CardMarks marks = new CardMarks(10 * (40 + seat.number() * performance.startNumber()), 450);
-		this.day.send(new SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat);
+		this.day.send(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat);
 		return marks;
 	}
 
@@ -418,9 +418,8 @@ class PanelChangesIntegrationTests {
 		for (int judge : judges) {
 			seats.add(seat(judge).id());
 		}
-		this.absent.close(
-				new CloseWithout(performance.id(), this.day.now(performance).version(), seats, "12.3", "Taken ill"),
-				SmallCompetition.REFEREE);
+		this.absent.close(new AbsentJudges.CloseWithout(performance.id(), this.day.now(performance).version(), seats,
+				"12.3", "Taken ill"), SmallCompetition.REFEREE);
 	}
 
 	private SeatView seat(int judge) {

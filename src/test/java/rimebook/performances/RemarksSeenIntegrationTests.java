@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.dao.DataAccessException;
@@ -42,7 +41,7 @@ class RemarksSeenIntegrationTests {
 	private SegmentRun run;
 
 	@Autowired
-	private RemarksSeen remarks;
+	private RemarkReceipts remarks;
 
 	@Autowired
 	private JudgeTables tables;
@@ -79,7 +78,7 @@ class RemarksSeenIntegrationTests {
 
 	@Test
 	void seenAgainIsTheFirstAnswerAndOneRowOnTheRecord() {
-		SeenRemark first = see(remark(), seat(0));
+		RemarkReceipts.Receipt first = see(remark(), seat(0));
 		assertThat(see(remark(), seat(0))).isEqualTo(first);
 		assertThat(lines()).containsExactly("Judge 1: fall: one skater");
 	}
@@ -87,7 +86,10 @@ class RemarksSeenIntegrationTests {
 	@Test
 	void manyTimesAtOnceIsOneRow() {
 		UUID id = remark();
-		List<SeenRemark> answers = IntStream.range(0, 8).parallel().mapToObj((i) -> see(id, seat(0))).toList();
+		List<RemarkReceipts.Receipt> answers = IntStream.range(0, 8)
+			.parallel()
+			.mapToObj((i) -> see(id, seat(0)))
+			.toList();
 		assertThat(answers).containsOnly(answers.get(0));
 		assertThat(lines()).hasSize(1);
 	}
@@ -138,7 +140,7 @@ class RemarksSeenIntegrationTests {
 			.withMessageContaining("'waiting'");
 	}
 
-	private SeenRemark see(UUID remark, SeatView seat) {
+	private RemarkReceipts.Receipt see(UUID remark, SeatView seat) {
 		return this.remarks.see(remark, seat.id(), new Actor(seat.label(), "judge", "test"));
 	}
 

@@ -6,7 +6,6 @@ import java.util.UUID;
 
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -17,11 +16,9 @@ import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatView;
-import rimebook.placement.SubmitCard;
-import rimebook.points.DeductionNoter;
+import rimebook.placement.MarkSubmission;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
-import rimebook.points.NoteDeductions;
 import rimebook.points.PointsJudge;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
@@ -104,7 +101,8 @@ class ReskatesIntegrationTests {
 	@Test
 	void cardOfTheSkateThatDoesNotCountIsNeverTakenForTheReskate() {
 		begin(SmallCompetition.running(this.context, 2, 3));
-		SubmitCard kept = new SubmitCard(UUID.randomUUID(), this.first.id(), 1, new CardMarks(450, 460));
+		MarkSubmission.SubmitCard kept = new MarkSubmission.SubmitCard(UUID.randomUUID(), this.first.id(), 1,
+				new CardMarks(450, 460));
 		PerformanceView again = skateAgain();
 		SeatView seat = this.day.seats().get(0);
 		refused("performance-set-aside", "stays on record", () -> this.day.send(kept, seat));
@@ -122,13 +120,14 @@ class ReskatesIntegrationTests {
 		new CalledElements(this.context, this.first).call("I4+pi3", "ME4");
 		PointsJudge.send(this.context, this.first, this.day.seats().get(0),
 				this.calls.ofPerformance(this.first.id()).orElseThrow(), 2);
-		this.deductions.add(this.first.id(), 0, new NoteDeductions.Item("fall", 1), DeductionNoter.SELF, REFEREE);
+		this.deductions.add(this.first.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
+				DeductionNotes.Noter.SELF, REFEREE);
 		PerformanceView again = skateAgain();
 		assertThat(this.calls.ofPerformance(again.id())).isEmpty();
 		assertThat(this.deductions.ofPerformance(again.id())).isEmpty();
 		refused("performance-set-aside", "does not count", () -> this.deductions.add(this.first.id(), 1,
-				new NoteDeductions.Item("fall", 1), DeductionNoter.SELF, REFEREE));
-		SetAside aside = this.reskates.ofSegment(this.segment).get(0);
+				new DeductionNotes.NoteDeductions.Item("fall", 1), DeductionNotes.Noter.SELF, REFEREE));
+		Reskates.SetAside aside = this.reskates.ofSegment(this.segment).get(0);
 		assertThat(aside.lines()).hasSize(3)
 			.anySatisfy((line) -> assertThat(line).startsWith("Elements: ").contains("I4+pi3"))
 			.anySatisfy((line) -> assertThat(line).startsWith("Judge 1: ").contains("+2"))
@@ -188,10 +187,11 @@ class ReskatesIntegrationTests {
 	void whatCameBeforeTheInterruptionCountsWhereTheRefereeSaysSo() {
 		begin(PointsCompetition.running(this.context, 2, 3));
 		new CalledElements(this.context, this.first).call("I4+pi3");
-		this.deductions.add(this.first.id(), 0, new NoteDeductions.Item("fall", 1), DeductionNoter.SELF, REFEREE);
+		this.deductions.add(this.first.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
+				DeductionNotes.Noter.SELF, REFEREE);
 		this.clock.start(this.first.id(), 0, REFEREE);
 		this.clock.interrupt(this.first.id(), 1, InterruptionCause.RINK, REFEREE);
-		this.clock.reskate(this.first.id(), 2, ReskateMarking.AS_FIRST_SKATED, REFEREE);
+		this.clock.reskate(this.first.id(), 2, Reskates.Marking.AS_FIRST_SKATED, REFEREE);
 		this.reskates.letWait(this.first.id(), this.day.now(this.first).version(), "The ice is mended", REFEREE);
 		this.day.callNext(1);
 		refused("another-on-ice", "2", () -> call(this.first, ""));
@@ -210,8 +210,8 @@ class ReskatesIntegrationTests {
 		this.clock.start(this.first.id(), 0, REFEREE);
 		this.clock.stop(this.first.id(), 1, REFEREE);
 		refused("nothing-interrupted", "skated to its end",
-				() -> this.clock.reskate(this.first.id(), 2, ReskateMarking.AS_FIRST_SKATED, REFEREE));
-		this.clock.reskate(this.first.id(), 2, ReskateMarking.RESKATED_ONLY, REFEREE);
+				() -> this.clock.reskate(this.first.id(), 2, Reskates.Marking.AS_FIRST_SKATED, REFEREE));
+		this.clock.reskate(this.first.id(), 2, Reskates.Marking.RESKATED_ONLY, REFEREE);
 		assertThat(this.clock.ofPerformance(onIce().id()).state()).isEqualTo(ClockState.WAITING);
 	}
 
@@ -267,7 +267,7 @@ class ReskatesIntegrationTests {
 
 	private PerformanceView orderAgain(PerformanceView performance) {
 		int touches = this.clock.ofPerformance(performance.id()).touches();
-		this.clock.reskate(performance.id(), touches, ReskateMarking.RESKATED_ONLY, REFEREE);
+		this.clock.reskate(performance.id(), touches, Reskates.Marking.RESKATED_ONLY, REFEREE);
 		return onIce();
 	}
 

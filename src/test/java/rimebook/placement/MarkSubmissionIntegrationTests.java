@@ -13,7 +13,6 @@ import jakarta.persistence.EntityManagerFactory;
 import org.hibernate.SessionFactory;
 import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -64,7 +63,7 @@ class MarkSubmissionIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
-		SubmitCard card = new SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
+		MarkSubmission.SubmitCard card = new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
 		Acknowledgement first = day.send(card, day.seats().get(0));
 		assertThat(day.send(card, day.seats().get(0))).isEqualTo(first);
 		assertThat(rows(performance)).isOne();
@@ -100,7 +99,7 @@ class MarkSubmissionIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
-		SubmitCard card = new SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
+		MarkSubmission.SubmitCard card = new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
 		Acknowledgement first = day.send(card, day.seats().get(0));
 		day.send(performance, day.seats().get(1), 1, CARD);
 		day.send(performance, day.seats().get(2), 1, CARD);
@@ -114,11 +113,11 @@ class MarkSubmissionIntegrationTests {
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
 		UUID id = UUID.randomUUID();
-		day.send(new SubmitCard(id, performance.id(), 1, CARD), day.seats().get(0));
+		day.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, CARD), day.seats().get(0));
+		assertRefused("card-content-differs", () -> day
+			.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, new CardMarks(560, 580)), day.seats().get(0)));
 		assertRefused("card-content-differs",
-				() -> day.send(new SubmitCard(id, performance.id(), 1, new CardMarks(560, 580)), day.seats().get(0)));
-		assertRefused("card-content-differs",
-				() -> day.send(new SubmitCard(id, performance.id(), 1, CARD), day.seats().get(1)));
+				() -> day.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, CARD), day.seats().get(1)));
 		assertThat(rows(performance)).isOne();
 	}
 

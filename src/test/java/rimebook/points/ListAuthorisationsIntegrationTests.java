@@ -65,7 +65,7 @@ class ListAuthorisationsIntegrationTests {
 		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, this.skating, seat, list, 1));
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> this.day.close(this.skating))
 			.withMessageContaining("Still missing: the technical controller's authorisation.");
-		AuthorisedListView word = this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
+		ListAuthorisations.Authorised word = this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
 		assertThat(word.controller()).isEqualTo("Ada Edge");
 		assertThat(word.onPaper()).isFalse();
 		assertThat(this.authorisations.authorise(this.skating.id(), 1, CONTROLLER)).isEqualTo(word);
@@ -156,8 +156,10 @@ class ListAuthorisationsIntegrationTests {
 		UUID before = this.calls.ofPerformance(this.skating.id())
 			.map((list) -> list.elements().get(0).id())
 			.orElse(null);
-		return this.calls.call(new CallElements(this.skating.id(), sequence,
-				List.of(new CallElements.Call(before, code, ElementWorth.COUNTS, null, review))), CONTROLLER);
+		return this.calls.call(
+				new ElementCalls.CallElements(this.skating.id(), sequence,
+						List.of(new ElementCalls.CallElements.Call(before, code, ElementWorth.COUNTS, null, review))),
+				CONTROLLER);
 	}
 
 	private static void assertRefused(Runnable act, String code) {

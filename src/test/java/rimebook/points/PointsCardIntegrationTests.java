@@ -8,7 +8,6 @@ import java.util.UUID;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
@@ -114,17 +113,18 @@ class PointsCardIntegrationTests {
 	void cardGivenToAnOlderListIsTakenAndWhatItLacksIsMissing() {
 		PointsMarks typed = marks(this.seat, 1);
 		this.called.insert("AC2");
-		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
+		submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
 		assertThat(missing()).contains("Judge 2 (element 4)");
 		assertRefused("grade-missing",
-				() -> submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 2, typed), this.seat));
+				() -> submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 2, typed),
+						this.seat));
 	}
 
 	@Test
 	void gradeOfAnElementThatWasTakenOutIsKeptAndDoesNotCount() {
 		PointsMarks typed = marks(this.seat, 1);
 		this.called.takeOut(3);
-		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
+		submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1), this.seat);
 		assertThat(task(this.seat).card().marks().grades()).hasSize(3);
 		assertThat(missing()).filteredOn((line) -> line.startsWith("Judge 2"))
 			.containsExactly("Judge 2: confirm that element 3 (TwE3) was taken out");
@@ -132,31 +132,32 @@ class PointsCardIntegrationTests {
 
 	@Test
 	void listThatDoesNotExistIsNamed() {
-		assertRefused("list-unknown",
-				() -> submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, marks(this.seat, 1), 2),
-						this.seat));
+		assertRefused("list-unknown", () -> submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
+				this.performance.id(), 1, marks(this.seat, 1), 2), this.seat));
 	}
 
 	@Test
 	void repetitionIsTheSameCardOnlyWithTheSameList() {
 		PointsMarks typed = marks(this.seat, 1);
-		SubmitPointsCard card = new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, typed, 1);
+		PointsSubmission.SubmitPointsCard card = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
+				this.performance.id(), 1, typed, 1);
 		Acknowledgement first = submit(card, this.seat);
 		this.called.change(2, "ME3");
 		assertThat(submit(card, this.seat)).isEqualTo(first);
 		assertRefused("card-content-differs",
-				() -> submit(new SubmitPointsCard(card.id(), this.performance.id(), 1, typed, 2), this.seat));
+				() -> submit(new PointsSubmission.SubmitPointsCard(card.id(), this.performance.id(), 1, typed, 2),
+						this.seat));
 	}
 
 	@Test
 	void refusalShowsTheVersionThatIsThereToItsOwnSeatOnly() {
-		SubmitPointsCard card = new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, marks(this.seat, 1),
-				1);
+		PointsSubmission.SubmitPointsCard card = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
+				this.performance.id(), 1, marks(this.seat, 1), 1);
 		Acknowledgement first = submit(card, this.seat);
-		SubmitPointsCard other = new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), 1, marks(this.seat, 3),
-				1);
+		PointsSubmission.SubmitPointsCard other = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
+				this.performance.id(), 1, marks(this.seat, 3), 1);
 		assertThatExceptionOfType(ConflictException.class).isThrownBy(() -> submit(other, this.seat))
-			.satisfies((refused) -> assertThat(refused.received()).isEqualTo(new ReceivedPointsCard(1,
+			.satisfies((refused) -> assertThat(refused.received()).isEqualTo(new PointsSubmission.ReceivedPointsCard(1,
 					card.marks().grades(), components(new BigDecimal("7.25")), first.receivedAt())));
 		assertThatExceptionOfType(ConflictException.class).isThrownBy(() -> submit(card, this.day.seats().get(0)))
 			.satisfies((refused) -> assertThat(refused.received()).isNull());
@@ -186,10 +187,11 @@ class PointsCardIntegrationTests {
 	}
 
 	private void send(SeatView one, int sequence, int list) {
-		submit(new SubmitPointsCard(UUID.randomUUID(), this.performance.id(), sequence, marks(one, 1), list), one);
+		submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.performance.id(), sequence, marks(one, 1),
+				list), one);
 	}
 
-	private Acknowledgement submit(SubmitPointsCard card, SeatView one) {
+	private Acknowledgement submit(PointsSubmission.SubmitPointsCard card, SeatView one) {
 		return this.submission.submit(card, one.id(), new Actor(one.label(), "judge", "test"));
 	}
 

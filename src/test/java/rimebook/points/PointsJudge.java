@@ -28,8 +28,8 @@ public final class PointsJudge {
 		Map<String, Integer> components = new LinkedHashMap<>();
 		List.of("Composition", "Presentation", "Skating Skills").forEach((name) -> components.put(name, 700));
 		context.getBean(PointsSubmission.class)
-			.submit(new SubmitPointsCard(UUID.randomUUID(), performance.id(), 1, new PointsMarks(grades, components)),
-					seat.id(), new Actor(seat.label(), "judge", "test"));
+			.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
+					new PointsMarks(grades, components)), seat.id(), new Actor(seat.label(), "judge", "test"));
 	}
 
 }

@@ -60,13 +60,13 @@ class TechnicalDeskIntegrationTests {
 
 	@Test
 	void anElementThatWasTakenOutComesBackWithItsGrades() {
-		CalledListView list = edit(0, ListAct.CALL, null, "ME4");
-		list = edit(1, ListAct.CALL, null, "AC2");
+		CalledListView list = edit(0, TechnicalDesk.Act.CALL, null, "ME4");
+		list = edit(1, TechnicalDesk.Act.CALL, null, "AC2");
 		UUID first = list.elements().get(0).id();
 		PointsJudge.send(this.context, this.skating, this.day.seats().get(0), list, 3);
-		assertThat(edit(2, ListAct.REMOVE, first, "").elements()).extracting(CalledElement::code)
+		assertThat(edit(2, TechnicalDesk.Act.REMOVE, first, "").elements()).extracting(CalledElement::code)
 			.containsExactly("AC2");
-		CalledListView back = edit(3, ListAct.UNDO, null, "");
+		CalledListView back = edit(3, TechnicalDesk.Act.UNDO, null, "");
 		assertThat(back.elements().get(0).id()).isEqualTo(first);
 		assertThat(this.context.getBean(PointsSubmission.class)
 			.ofPerformance(this.skating.id())
@@ -77,8 +77,8 @@ class TechnicalDeskIntegrationTests {
 
 	@Test
 	void theOnlyElementCanBeTakenOutButNotAuthorisedAway() {
-		UUID only = edit(0, ListAct.CALL, null, "ME4").elements().get(0).id();
-		assertThat(edit(1, ListAct.REMOVE, only, "").elements()).isEmpty();
+		UUID only = edit(0, TechnicalDesk.Act.CALL, null, "ME4").elements().get(0).id();
+		assertThat(edit(1, TechnicalDesk.Act.REMOVE, only, "").elements()).isEmpty();
 		assertRefused(() -> this.authorisations.authorise(this.skating.id(), 2, SPECIALIST), "elements-not-called");
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> this.day.close(this.skating))
 			.withMessageContaining("the called elements");
@@ -86,31 +86,32 @@ class TechnicalDeskIntegrationTests {
 
 	@Test
 	void anActThatWasSentTwiceIsDoneOnceAndOneThatChangesNothingMakesNoVersion() {
-		CalledListView first = edit(0, ListAct.CALL, null, "ME4");
-		assertThat(edit(0, ListAct.CALL, null, "ME4")).isEqualTo(first);
+		CalledListView first = edit(0, TechnicalDesk.Act.CALL, null, "ME4");
+		assertThat(edit(0, TechnicalDesk.Act.CALL, null, "ME4")).isEqualTo(first);
 		this.authorisations.authorise(this.skating.id(), 1, SPECIALIST);
-		assertThat(edit(1, ListAct.LEVEL, first.elements().get(0).id(), "4").sequence()).isEqualTo(1);
+		assertThat(edit(1, TechnicalDesk.Act.LEVEL, first.elements().get(0).id(), "4").sequence()).isEqualTo(1);
 		assertThat(this.authorisations.ofPerformance(this.skating.id())).isPresent();
 	}
 
 	@Test
 	void anActWhoseAnswerWasLostIsDoneOnceAlsoAfterOthersWentOn() {
-		edit(0, ListAct.CALL, null, "ME4");
-		edit(1, ListAct.CALL, null, "AC2");
-		assertThat(edit(0, ListAct.CALL, null, "ME4").elements()).extracting(CalledElement::code)
+		edit(0, TechnicalDesk.Act.CALL, null, "ME4");
+		edit(1, TechnicalDesk.Act.CALL, null, "AC2");
+		assertThat(edit(0, TechnicalDesk.Act.CALL, null, "ME4").elements()).extracting(CalledElement::code)
 			.containsExactly("ME4", "AC2");
 		this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR);
 		this.desk.deduct(this.skating.id(), 1, "fall", 2, SPECIALIST);
 		assertThat(this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR).deductions()).hasSize(2);
-		assertRefused(() -> edit(0, ListAct.CALL, null, "GL3"), "list-sequence-taken");
+		assertRefused(() -> edit(0, TechnicalDesk.Act.CALL, null, "GL3"), "list-sequence-taken");
 	}
 
 	@Test
 	void whoComesSecondIsToldWhatTheFirstDid() {
-		UUID element = edit(0, ListAct.CALL, null, "ME4").elements().get(0).id();
-		edit(1, ListAct.LEVEL, element, "3");
-		edit(2, ListAct.REVIEW, element, "");
-		assertRefused(() -> this.desk.edit(new EditList(this.skating.id(), 1, ListAct.CALL, null, "AC2"), OPERATOR),
+		UUID element = edit(0, TechnicalDesk.Act.CALL, null, "ME4").elements().get(0).id();
+		edit(1, TechnicalDesk.Act.LEVEL, element, "3");
+		edit(2, TechnicalDesk.Act.REVIEW, element, "");
+		assertRefused(() -> this.desk
+			.edit(new TechnicalDesk.Edit(this.skating.id(), 1, TechnicalDesk.Act.CALL, null, "AC2"), OPERATOR),
 				"list-sequence-taken");
 		assertThat(this.desk.since(this.skating.id(), 1)).extracting((change) -> change.by() + ": " + change.words())
 			.containsExactly("Bo Arc: [element 1 (ME4) changed to ME3]", "Bo Arc: [element 1 (ME3) put under review]");
@@ -128,7 +129,7 @@ class TechnicalDeskIntegrationTests {
 				assertThat(List.of(done.get(0).get(), done.get(1).get())).containsExactlyInAnyOrder(true, false);
 				String second = done.get(0).get() ? "AC2" : "ME4";
 				assertThat(this.desk.since(this.skating.id(), seen)).hasSize(1);
-				assertThat(edit(seen + 1, ListAct.CALL, null, second).elements()).hasSize(seen + 2);
+				assertThat(edit(seen + 1, TechnicalDesk.Act.CALL, null, second).elements()).hasSize(seen + 2);
 			}
 		}
 		finally {
@@ -138,7 +139,7 @@ class TechnicalDeskIntegrationTests {
 
 	private boolean isFirst(int seen, String code, Actor actor) {
 		try {
-			this.desk.edit(new EditList(this.skating.id(), seen, ListAct.CALL, null, code), actor);
+			this.desk.edit(new TechnicalDesk.Edit(this.skating.id(), seen, TechnicalDesk.Act.CALL, null, code), actor);
 			return true;
 		}
 		catch (RimebookException ex) {
@@ -164,18 +165,18 @@ class TechnicalDeskIntegrationTests {
 
 	@Test
 	void nothingIsDoneForATeamThatIsNotOnTheIce() {
-		edit(0, ListAct.CALL, null, "ME4");
-		CalledListView list = edit(1, ListAct.CALL, null, "AC2");
+		edit(0, TechnicalDesk.Act.CALL, null, "ME4");
+		CalledListView list = edit(1, TechnicalDesk.Act.CALL, null, "AC2");
 		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, this.skating, seat, list, 0));
 		this.authorisations.authorise(this.skating.id(), 2, SPECIALIST);
 		this.day.close(this.skating);
-		assertRefused(() -> edit(2, ListAct.CALL, null, "TwE3"), "card-closed");
+		assertRefused(() -> edit(2, TechnicalDesk.Act.CALL, null, "TwE3"), "card-closed");
 		assertRefused(() -> this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR), "card-closed");
 	}
 
 	@Test
 	void theDeskIsReadWithoutJavaScript() {
-		edit(0, ListAct.CALL, null, "ME4");
+		edit(0, TechnicalDesk.Act.CALL, null, "ME4");
 		Visitor technical = Crew.visitor(this.context, Role.TECHNICAL);
 		String path = "/desk/technical/" + this.day.segment(1);
 		assertThat(technical.open("/desk/technical").document().select("a[href=" + path + "]")).hasSize(1);
@@ -203,8 +204,8 @@ class TechnicalDeskIntegrationTests {
 		assertThat(technical.open(path).text()).contains("nobody is left to skate");
 	}
 
-	private CalledListView edit(int seen, ListAct act, @Nullable UUID element, String value) {
-		return this.desk.edit(new EditList(this.skating.id(), seen, act, element, value), SPECIALIST);
+	private CalledListView edit(int seen, TechnicalDesk.Act act, @Nullable UUID element, String value) {
+		return this.desk.edit(new TechnicalDesk.Edit(this.skating.id(), seen, act, element, value), SPECIALIST);
 	}
 
 	private static void assertRefused(Runnable act, String code) {

@@ -12,7 +12,6 @@ import java.util.concurrent.Future;
 
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
@@ -110,10 +109,9 @@ class CorrectionsIntegrationTests {
 	void anotherNameOrAnotherRoleIsNotAnotherPerson() {
 		SmallCompetition day = twoTeams();
 		Actor kai = new Actor("person:kai", "Kai Berg", "accountant", "test");
-		CorrectionView proposed = this.corrections.propose(
-				new ProposeCorrection(MarksAmendment.on(day.performances(1).get(1).id(), day.seats().get(0).id(), HIGH),
-						"Typed one key off."),
-				kai);
+		CorrectionView proposed = this.corrections.propose(new Corrections.ProposeCorrection(
+				MarksAmendment.on(day.performances(1).get(1).id(), day.seats().get(0).id(), HIGH),
+				"Typed one key off."), kai);
 		assertRefused("two-names-needed", () -> this.corrections.approve(proposed.id(), proposed.version(),
 				new Actor("person:kai", "Kai Lind", "accountant", "test")));
 		assertRefused("two-names-needed", () -> this.corrections.reject(proposed.id(), proposed.version(), "No.",
@@ -125,11 +123,11 @@ class CorrectionsIntegrationTests {
 	void whoeverFiledAProtestDoesNotDecideItUnderAnotherName() {
 		SmallCompetition day = twoTeams();
 		Actor kai = new Actor("person:kai", "Kai Berg", "secretary", "test");
-		ProtestView own = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+		ProtestView own = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
 				ProtestCategory.CONDUCT, "Too loud.", "kai  BERG", null), kai);
 		assertRefused("own-protest", () -> this.protests.decide(own.id(), own.version(), true, "Granted.",
 				new Actor("person:kai", "Kai Lind", "referee", "test")));
-		ProtestView typed = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
 				ProtestCategory.CONDUCT, "Too loud.", "Kai Berg ", null), SECRETARY);
 		assertRefused("own-protest", () -> this.protests.decide(typed.id(), typed.version(), true, "Granted.",
 				new Actor("person:kai", "KAI Berg", "referee", "test")));
@@ -143,7 +141,7 @@ class CorrectionsIntegrationTests {
 		String known = UUID.randomUUID().toString().substring(0, 8);
 		PersonView filer = people
 			.add(new DraftPerson("filer-" + known, "Filer " + known, Set.of(Role.REFEREE), Crew.PASSWORD), SECRETARY);
-		ProtestView typed = this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(),
+		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
 				ProtestCategory.CONDUCT, "Too loud.", "filer  " + known, null), SECRETARY);
 		people.change(filer.id(), filer.version(), "Renamed " + known, Set.of(Role.REFEREE), SECRETARY);
 		Actor renamed = new Actor("person:" + filer.id().value(), "Renamed " + known, "referee", "test");
@@ -155,7 +153,7 @@ class CorrectionsIntegrationTests {
 	void sameMarksAreNoCorrection() {
 		SmallCompetition day = twoTeams();
 		assertRefused("nothing-to-correct",
-				() -> this.corrections.propose(new ProposeCorrection(
+				() -> this.corrections.propose(new Corrections.ProposeCorrection(
 						MarksAmendment.on(day.performances(1).get(1).id(), day.seats().get(0).id(), LOW), "why"),
 						ACCOUNTANT));
 	}
@@ -168,7 +166,7 @@ class CorrectionsIntegrationTests {
 		CorrectionView second = propose(day, loser, 0);
 		this.corrections.approve(first.id(), first.version(), REFEREE);
 		assertRefused("stale-version", () -> this.corrections.approve(second.id(), second.version(), REFEREE));
-		assertThat(this.corrections.correction(second.id()).state()).isEqualTo(CorrectionState.PROPOSED);
+		assertThat(this.corrections.correction(second.id()).state()).isEqualTo(CorrectionView.State.PROPOSED);
 	}
 
 	@Test
@@ -246,7 +244,7 @@ class CorrectionsIntegrationTests {
 	void lateProtestIsKeptAndRefusedWithTheRule() {
 		SmallCompetition day = twoTeams();
 		ProtestView opinion = file(day, ProtestCategory.EVALUATION, null);
-		assertThat(opinion.state()).isEqualTo(ProtestState.REFUSED);
+		assertThat(opinion.state()).isEqualTo(ProtestView.State.REFUSED);
 		assertThat(opinion.grounds()).contains("Rule 123");
 		assertThat(this.protests.ofSegment(day.segment(1))).hasSize(1);
 	}
@@ -272,7 +270,7 @@ class CorrectionsIntegrationTests {
 	void teamOfAnotherEventCannotProtest() {
 		SmallCompetition day = twoTeams();
 		SmallCompetition other = SmallCompetition.running(this.context, 2, 3);
-		assertRefused("team-not-of-event", () -> this.protests.file(new FileProtest(day.segment(1),
+		assertRefused("team-not-of-event", () -> this.protests.file(new Protests.FileProtest(day.segment(1),
 				other.entries().get(0).id(), ProtestCategory.CONDUCT, "text", "Manager", null), SECRETARY));
 	}
 
@@ -294,13 +292,14 @@ class CorrectionsIntegrationTests {
 	}
 
 	private CorrectionView propose(SmallCompetition day, PerformanceView performance, int seat) {
-		return this.corrections
-			.propose(new ProposeCorrection(MarksAmendment.on(performance.id(), day.seats().get(seat).id(), HIGH),
-					"Typed one key off."), ACCOUNTANT);
+		return this.corrections.propose(
+				new Corrections.ProposeCorrection(MarksAmendment.on(performance.id(), day.seats().get(seat).id(), HIGH),
+						"Typed one key off."),
+				ACCOUNTANT);
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant at) {
-		return this.protests.file(new FileProtest(day.segment(1), day.entries().get(0).id(), category,
+		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
 				"The music was too quiet.", "Team manager", at), SECRETARY);
 	}
 

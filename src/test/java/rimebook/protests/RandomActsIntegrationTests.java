@@ -1,10 +1,5 @@
 package rimebook.protests;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -20,9 +15,9 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.StatusAmendment;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.performances.StatusAmendment;
 import rimebook.performances.StatusCorrection;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
@@ -32,6 +27,11 @@ import rimebook.testsupport.Agreement;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 /**
  * Whatever people do to the teams of an event, in any order: an act is done or refused
@@ -166,8 +166,8 @@ class RandomActsIntegrationTests {
 
 	private void correct(PerformanceView performance, PerformanceStatus next) {
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections
-			.propose(new ProposeCorrection(StatusAmendment.on(performance.id(), next), "Slip."), ACCOUNTANT);
+		CorrectionView proposed = corrections.propose(
+				new Corrections.ProposeCorrection(StatusAmendment.on(performance.id(), next), "Slip."), ACCOUNTANT);
 		corrections.effect(proposed.id());
 		corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		if (next == PerformanceStatus.ON_ICE) {

@@ -1,12 +1,5 @@
 package rimebook.protests;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.tuple;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
-
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
@@ -20,9 +13,9 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.StatusAmendment;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.performances.StatusAmendment;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
@@ -37,6 +30,13 @@ import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.tuple;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 /** How a team came through is set late, and back again, by two people. */
 @WholeApplication
@@ -280,7 +280,8 @@ class StatusCorrectionsIntegrationTests {
 
 	private CorrectionView propose(PerformanceView performance, PerformanceStatus next) {
 		return this.corrections.propose(
-				new ProposeCorrection(StatusAmendment.on(performance.id(), next), "The steward said so."), ACCOUNTANT);
+				new Corrections.ProposeCorrection(StatusAmendment.on(performance.id(), next), "The steward said so."),
+				ACCOUNTANT);
 	}
 
 	private SmallCompetition skated(boolean byPoints) {

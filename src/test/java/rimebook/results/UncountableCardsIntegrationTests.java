@@ -1,9 +1,5 @@
 package rimebook.results;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-
 import java.time.OffsetDateTime;
 import java.util.UUID;
 
@@ -22,7 +18,6 @@ import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.shared.RuleViolationException;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
@@ -30,6 +25,10 @@ import rimebook.tabulation.ZeroMark;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
 
 /** A mark that an event does not count is named, never a failure of the service. */
 @WholeApplication
@@ -82,7 +81,7 @@ class UncountableCardsIntegrationTests {
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(
 					() -> this.context.getBean(Corrections.class)
-						.propose(new ProposeCorrection(
+						.propose(new Corrections.ProposeCorrection(
 								MarksAmendment.on(this.performance.id(), this.day.seats().get(0).id(), ZERO), "Slip."),
 								ACCOUNTANT))
 			.withMessageContaining("A card of Team ")

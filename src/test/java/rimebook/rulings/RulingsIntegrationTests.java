@@ -1,9 +1,5 @@
 package rimebook.rulings;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assertions.tuple;
-
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +26,10 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.tuple;
 
 @WholeApplication
 class RulingsIntegrationTests {
@@ -63,8 +63,8 @@ class RulingsIntegrationTests {
 		assertThat(question.isOpen()).isTrue();
 		assertThat(this.rulings.ofEntry(this.team.id())).isEmpty();
 		assertThat(this.rulings.openOf(this.team.id(), this.day.segment(1))).hasSize(1);
-		QuestionView ruled = this.rulings.rule(given(question, 0, Verdict.CONDITIONAL, "if it is sewn on", ""),
-				REFEREE);
+		QuestionView ruled = this.rulings
+			.rule(given(question, 0, RulingView.Verdict.CONDITIONAL, "if it is sewn on", ""), REFEREE);
 		assertThat(ruled.current()).satisfies((ruling) -> {
 			assertThat(ruling.condition()).isEqualTo("if it is sewn on");
 			assertThat(ruling.givenBy()).isEqualTo(REFEREE.name());
@@ -79,31 +79,31 @@ class RulingsIntegrationTests {
 	@Test
 	void aRulingIsOnlySupersededAndBothStay() {
 		QuestionView question = ask("May the cord hang loose?");
-		this.rulings.rule(given(question, 0, Verdict.ALLOWED, "", ""), REFEREE);
+		this.rulings.rule(given(question, 0, RulingView.Verdict.ALLOWED, "", ""), REFEREE);
 		assertRefused("field-missing", "reason",
-				() -> this.rulings.rule(given(question, 1, Verdict.NOT_ALLOWED, "", ""), REFEREE));
-		QuestionView now = this.rulings.rule(given(question, 1, Verdict.NOT_ALLOWED, "", "It came off in practice."),
-				REFEREE);
+				() -> this.rulings.rule(given(question, 1, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE));
+		QuestionView now = this.rulings
+			.rule(given(question, 1, RulingView.Verdict.NOT_ALLOWED, "", "It came off in practice."), REFEREE);
 		assertThat(now.rulings()).extracting(RulingView::number, RulingView::verdict)
-			.containsExactly(tuple(2, Verdict.NOT_ALLOWED), tuple(1, Verdict.ALLOWED));
+			.containsExactly(tuple(2, RulingView.Verdict.NOT_ALLOWED), tuple(1, RulingView.Verdict.ALLOWED));
 		assertThat(this.rulings.ofEntry(this.team.id())).singleElement()
-			.satisfies((one) -> assertThat(one.current().verdict()).isEqualTo(Verdict.NOT_ALLOWED));
+			.satisfies((one) -> assertThat(one.current().verdict()).isEqualTo(RulingView.Verdict.NOT_ALLOWED));
 		assertThat(line("ruling.superseded")).startsWith("not allowed");
 	}
 
 	@Test
 	void nobodyRulesOnAnOlderLook() {
 		QuestionView question = ask("May the cord hang loose?");
-		this.rulings.rule(given(question, 0, Verdict.ALLOWED, "", ""), REFEREE);
+		this.rulings.rule(given(question, 0, RulingView.Verdict.ALLOWED, "", ""), REFEREE);
 		assertRefused("stale-version", null,
-				() -> this.rulings.rule(given(question, 0, Verdict.NOT_ALLOWED, "", ""), REFEREE));
+				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE));
 	}
 
 	@Test
 	void aRulingOnOneSegmentCountsThereOnly() {
-		QuestionView question = this.rulings.ask(new AskQuestion(this.team.id(), this.day.segment(2),
+		QuestionView question = this.rulings.ask(new Rulings.AskQuestion(this.team.id(), this.day.segment(2),
 				RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
-		this.rulings.rule(given(question, 0, Verdict.NOT_ALLOWED, "", ""), REFEREE);
+		this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(2))).hasSize(1);
 		assertThat(question.segmentName()).isEqualTo(this.day.event().segments().get(1).name());
@@ -111,10 +111,10 @@ class RulingsIntegrationTests {
 
 	@Test
 	void aSegmentOnWhichARulingHangsIsNeitherRemovedNorDropped() {
-		QuestionView question = this.rulings.ask(new AskQuestion(this.team.id(), this.day.segment(2),
+		QuestionView question = this.rulings.ask(new Rulings.AskQuestion(this.team.id(), this.day.segment(2),
 				RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
 		assertSegmentStays(2);
-		this.rulings.rule(given(question, 0, Verdict.NOT_ALLOWED, "", ""), REFEREE);
+		this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		assertSegmentStays(2);
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		this.context.getBean(Cancellations.class).remove(this.day.segment(1), SECRETARY);
@@ -142,19 +142,20 @@ class RulingsIntegrationTests {
 	void whatIsMissingIsNamed() {
 		assertRefused("field-missing", "question", () -> ask(" "));
 		assertRefused("field-missing", "askedBy", () -> this.rulings
-			.ask(new AskQuestion(this.team.id(), null, RulingTopic.PROP, "A flag?", ""), SECRETARY));
+			.ask(new Rulings.AskQuestion(this.team.id(), null, RulingTopic.PROP, "A flag?", ""), SECRETARY));
 		SmallCompetition other = SmallCompetition.running(this.context, 1, 3);
-		assertRefused("segment-not-of-event", "segment",
-				() -> this.rulings.ask(
-						new AskQuestion(this.team.id(), other.segment(1), RulingTopic.PROP, "A flag?", "Mira Sund"),
-						SECRETARY));
+		assertRefused("segment-not-of-event", "segment", () -> this.rulings.ask(
+				new Rulings.AskQuestion(this.team.id(), other.segment(1), RulingTopic.PROP, "A flag?", "Mira Sund"),
+				SECRETARY));
 		QuestionView question = ask("May the cord hang loose?");
 		assertRefused("field-missing", "condition",
-				() -> this.rulings.rule(given(question, 0, Verdict.CONDITIONAL, "", ""), REFEREE));
+				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.CONDITIONAL, "", ""), REFEREE));
 		assertRefused("condition-without-use", "condition",
-				() -> this.rulings.rule(given(question, 0, Verdict.ALLOWED, "if sewn on", ""), REFEREE));
-		assertRefused("field-missing", "grounds", () -> this.rulings
-			.rule(new GiveRuling(question.id(), 0, Verdict.ALLOWED, "", "", "", false, ""), REFEREE));
+				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.ALLOWED, "if sewn on", ""), REFEREE));
+		assertRefused("field-missing", "grounds",
+				() -> this.rulings.rule(
+						new Rulings.GiveRuling(question.id(), 0, RulingView.Verdict.ALLOWED, "", "", "", false, ""),
+						REFEREE));
 	}
 
 	@Test
@@ -166,7 +167,7 @@ class RulingsIntegrationTests {
 	@Test
 	void theDatabaseKeepsQuestionsAndRulings() {
 		QuestionView question = ask("May the cord hang loose?");
-		this.rulings.rule(given(question, 0, Verdict.ALLOWED, "", ""), REFEREE);
+		this.rulings.rule(given(question, 0, RulingView.Verdict.ALLOWED, "", ""), REFEREE);
 		for (String sql : List.of("update ruling set grounds = 'x'", "delete from ruling",
 				"update ruling_question set text = 'x'", "delete from ruling_question")) {
 			assertThatExceptionOfType(DataAccessException.class).as(sql)
@@ -199,10 +200,9 @@ class RulingsIntegrationTests {
 	@Test
 	void theListIsSearchedAndNarrowed() {
 		ask("May the cord hang loose?");
-		QuestionView answered = this.rulings.ask(
-				new AskQuestion(this.day.entries().get(1).id(), null, RulingTopic.PROP, "A flag?", "Ole Brandt"),
-				SECRETARY);
-		this.rulings.rule(given(answered, 0, Verdict.NOT_ALLOWED, "", ""), REFEREE);
+		QuestionView answered = this.rulings.ask(new Rulings.AskQuestion(this.day.entries().get(1).id(), null,
+				RulingTopic.PROP, "A flag?", "Ole Brandt"), SECRETARY);
+		this.rulings.rule(given(answered, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		Visitor reader = Crew.visitor(this.context, Role.TECHNICAL);
 		String list = "/desk/rulings?competition=" + this.day.competition().id();
 		assertThat(reader.open(list).document().select("tbody tr")).hasSize(2);
@@ -217,12 +217,14 @@ class RulingsIntegrationTests {
 	}
 
 	private QuestionView ask(String text) {
-		return this.rulings.ask(new AskQuestion(this.team.id(), null, RulingTopic.COSTUME, text, "Mira Sund"),
+		return this.rulings.ask(new Rulings.AskQuestion(this.team.id(), null, RulingTopic.COSTUME, text, "Mira Sund"),
 				SECRETARY);
 	}
 
-	private static GiveRuling given(QuestionView question, int seen, Verdict verdict, String condition, String reason) {
-		return new GiveRuling(question.id(), seen, verdict, condition, "It is part of it.", "C 4", true, reason);
+	private static Rulings.GiveRuling given(QuestionView question, int seen, RulingView.Verdict verdict,
+			String condition, String reason) {
+		return new Rulings.GiveRuling(question.id(), seen, verdict, condition, "It is part of it.", "C 4", true,
+				reason);
 	}
 
 	private String line(String action) {

@@ -1,13 +1,5 @@
 package rimebook.tablets;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.entry;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.argThat;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
@@ -34,13 +26,9 @@ import rimebook.panels.SeatId;
 import rimebook.performances.Acknowledgement;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkToSeat;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RemarkView;
-import rimebook.performances.RemarksSeen;
-import rimebook.performances.SeenRemark;
 import rimebook.placement.MarkSubmission;
-import rimebook.placement.ReceivedCard;
-import rimebook.placement.SubmitCard;
 import rimebook.points.PointsTask;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
@@ -48,6 +36,14 @@ import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.ZeroMark;
 import rimebook.web.PageTest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.argThat;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
 
 @PageTest(JudgeApiController.class)
 class JudgeApiTests {
@@ -75,7 +71,7 @@ class JudgeApiTests {
 	private MarkSubmission submission;
 
 	@MockitoBean
-	private RemarksSeen remarks;
+	private RemarkReceipts remarks;
 
 	@MockitoBean
 	private Panels panels;
@@ -90,7 +86,7 @@ class JudgeApiTests {
 	@Test
 	void tableShowsMarksWithOneDecimal() {
 		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
-				List.of(new RemarkToSeat(
+				List.of(new RemarkReceipts.ToSeat(
 						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null), true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
@@ -142,7 +138,7 @@ class JudgeApiTests {
 
 	@Test
 	void remarkIsSeenByTheSeatOfTheTablet() {
-		given(this.remarks.see(any(), any(), any())).willReturn(new SeenRemark(REMARK, RECEIVED));
+		given(this.remarks.see(any(), any(), any())).willReturn(new RemarkReceipts.Receipt(REMARK, RECEIVED));
 		assertThat(this.mvc.put()
 			.uri("/api/judge/remarks/" + REMARK + "/seen")
 			.header("Authorization", "Bearer a-token")
@@ -161,7 +157,8 @@ class JudgeApiTests {
 					{"id":"9f1c7a51-1a0e-4c5b-8d1f-0123456789ab","sequence":1,
 					"receivedAt":"2027-02-13T12:02:11.120Z"}""");
 		then(this.submission).should()
-			.submit(eq(new SubmitCard(CARD, PERFORMANCE, 1, new CardMarks(560, 600))), eq(new SeatId(SEAT)),
+			.submit(eq(new MarkSubmission.SubmitCard(CARD, PERFORMANCE, 1, new CardMarks(560, 600))),
+					eq(new SeatId(SEAT)),
 					argThat((actor) -> actor.name().equals("Judge 3, Junior") && actor.role().equals("judge")));
 	}
 
@@ -218,7 +215,7 @@ class JudgeApiTests {
 	void conflictWithAnotherVersionShowsIt() {
 		given(this.submission.submit(any(), any(), any()))
 			.willThrow(ConflictException.instead("card-sequence-taken", "A card was received meanwhile.",
-					new ReceivedCard(2, new BigDecimal("5.0"), new BigDecimal("5.1"), RECEIVED)));
+					new MarkSubmission.ReceivedCard(2, new BigDecimal("5.0"), new BigDecimal("5.1"), RECEIVED)));
 		MvcTestResult refused = put(
 				"{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}");
 		assertThat(refused).hasStatus(HttpStatus.CONFLICT).hasContentType(MediaType.APPLICATION_PROBLEM_JSON);

@@ -31,7 +31,6 @@ import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTask;
-import rimebook.points.SubmitPointsCard;
 import rimebook.shared.Actor;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
@@ -570,7 +569,7 @@ class PointsCardBrowserTests {
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
 		task().elements().forEach((element) -> grades.put(element.id(), grade));
 		this.context.getBean(PointsSubmission.class)
-			.submit(new SubmitPointsCard(UUID.randomUUID(), this.skating.id(), sequence,
+			.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.skating.id(), sequence,
 					new PointsMarks(grades, Map.of("Composition", 725, "Presentation", 725, "Skating Skills", 725))),
 					judge.id(), new Actor(judge.label(), "judge", "test"));
 	}

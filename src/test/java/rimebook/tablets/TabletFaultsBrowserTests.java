@@ -16,7 +16,6 @@ import rimebook.panels.Panels;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.ReskateMarking;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.stand.Stand;
@@ -112,14 +111,14 @@ class TabletFaultsBrowserTests {
 		this.clock.interrupt(skating.id(), touches(skating), InterruptionCause.MUSIC, SmallCompetition.REFEREE);
 		this.clock.resume(skating.id(), touches(skating), "the second block", SmallCompetition.REFEREE);
 		this.clock.interrupt(skating.id(), touches(skating), InterruptionCause.MUSIC, SmallCompetition.REFEREE);
-		this.clock.reskate(skating.id(), touches(skating), ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+		this.clock.reskate(skating.id(), touches(skating), Reskates.Marking.RESKATED_ONLY, SmallCompetition.REFEREE);
 		PerformanceView again = day.performances(1)
 			.stream()
 			.filter((one) -> one.startNumber() == skating.startNumber())
 			.findFirst()
 			.orElseThrow();
 		this.reskates.takeBack(again.id(), again.version(), SmallCompetition.REFEREE);
-		this.clock.reskate(skating.id(), touches(skating), ReskateMarking.AS_FIRST_SKATED, SmallCompetition.REFEREE);
+		this.clock.reskate(skating.id(), touches(skating), Reskates.Marking.AS_FIRST_SKATED, SmallCompetition.REFEREE);
 		this.clock.takeBack(skating.id(), touches(skating), SmallCompetition.REFEREE);
 		for (RemarkKind kind : RemarkKind.values()) {
 			this.run.note(skating.id(), kind, "a remark of kind " + kind, SmallCompetition.REFEREE);

@@ -24,12 +24,9 @@ import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
-import rimebook.points.CallElements;
 import rimebook.points.CalledElement;
 import rimebook.points.DeductionNotes;
-import rimebook.points.EditList;
 import rimebook.points.ElementCalls;
-import rimebook.points.ListAct;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.TechnicalDesk;
 import rimebook.tabulation.points.ElementWorth;
@@ -315,7 +312,8 @@ class TechnicalDeskBrowserTests {
 		type(desk, "AC1");
 		desk.waitForCondition(() -> !lost.isEmpty());
 		this.context.getBean(TechnicalDesk.class)
-			.edit(new EditList(this.skating.id(), 1, ListAct.CALL, null, "GL3"), SmallCompetition.SECRETARY);
+			.edit(new TechnicalDesk.Edit(this.skating.id(), 1, TechnicalDesk.Act.CALL, null, "GL3"),
+					SmallCompetition.SECRETARY);
 		desk.unroute("**/list");
 		desk.reload();
 		expectCodes(desk, "ME4", "GL3", "AC1");
@@ -343,8 +341,9 @@ class TechnicalDeskBrowserTests {
 	@Test
 	void listToolsAndReadingBackAreInSightForFourteenElements() {
 		this.context.getBean(ElementCalls.class)
-			.call(new CallElements(this.skating.id(), 1,
-					Collections.nCopies(14, new CallElements.Call(null, "NHE3+s4", ElementWorth.COUNTS, null))),
+			.call(new ElementCalls.CallElements(this.skating.id(), 1,
+					Collections.nCopies(14,
+							new ElementCalls.CallElements.Call(null, "NHE3+s4", ElementWorth.COUNTS, null))),
 					SmallCompetition.SECRETARY);
 		Page desk = desk(1280, 800);
 		assertThat(desk.locator("#called .row")).hasCount(14);

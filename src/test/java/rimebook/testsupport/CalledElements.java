@@ -6,7 +6,6 @@ import java.util.List;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.performances.PerformanceView;
-import rimebook.points.CallElements;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
 import rimebook.tabulation.points.ElementWorth;
@@ -30,59 +29,62 @@ public final class CalledElements {
 
 	/** Call the element of that number otherwise. */
 	public void change(int number, String code) {
-		List<CallElements.Call> list = list();
-		list.set(number - 1, new CallElements.Call(list.get(number - 1).element(), code, ElementWorth.COUNTS, null));
+		List<ElementCalls.CallElements.Call> list = list();
+		list.set(number - 1,
+				new ElementCalls.CallElements.Call(list.get(number - 1).element(), code, ElementWorth.COUNTS, null));
 		keep(list);
 	}
 
 	/** Put the element of that number under review. */
 	public void review(int number) {
-		List<CallElements.Call> list = list();
-		CallElements.Call call = list.get(number - 1);
-		list.set(number - 1, new CallElements.Call(call.element(), call.code(), call.worth(), call.base(), true));
+		List<ElementCalls.CallElements.Call> list = list();
+		ElementCalls.CallElements.Call call = list.get(number - 1);
+		list.set(number - 1,
+				new ElementCalls.CallElements.Call(call.element(), call.code(), call.worth(), call.base(), true));
 		keep(list);
 	}
 
 	/** Give the element of that number no value. */
 	public void devalue(int number) {
-		List<CallElements.Call> list = list();
-		CallElements.Call call = list.get(number - 1);
-		list.set(number - 1,
-				new CallElements.Call(call.element(), call.code(), ElementWorth.NO_VALUE, call.base(), false));
+		List<ElementCalls.CallElements.Call> list = list();
+		ElementCalls.CallElements.Call call = list.get(number - 1);
+		list.set(number - 1, new ElementCalls.CallElements.Call(call.element(), call.code(), ElementWorth.NO_VALUE,
+				call.base(), false));
 		keep(list);
 	}
 
 	/** Call one more. */
 	public void insert(String code) {
-		List<CallElements.Call> list = list();
+		List<ElementCalls.CallElements.Call> list = list();
 		list.add(counting(code));
 		keep(list);
 	}
 
 	/** Take the element of that number out. */
 	public void takeOut(int number) {
-		List<CallElements.Call> list = list();
+		List<ElementCalls.CallElements.Call> list = list();
 		list.remove(number - 1);
 		keep(list);
 	}
 
-	private static CallElements.Call counting(String code) {
-		return new CallElements.Call(null, code, ElementWorth.COUNTS, null);
+	private static ElementCalls.CallElements.Call counting(String code) {
+		return new ElementCalls.CallElements.Call(null, code, ElementWorth.COUNTS, null);
 	}
 
-	private List<CallElements.Call> list() {
+	private List<ElementCalls.CallElements.Call> list() {
 		return new ArrayList<>(this.calls.ofPerformance(this.performance.id())
 			.orElseThrow()
 			.elements()
 			.stream()
-			.map((element) -> new CallElements.Call(element.id(), element.code(), element.worth(), element.base(),
-					element.review()))
+			.map((element) -> new ElementCalls.CallElements.Call(element.id(), element.code(), element.worth(),
+					element.base(), element.review()))
 			.toList());
 	}
 
-	private void keep(List<CallElements.Call> list) {
+	private void keep(List<ElementCalls.CallElements.Call> list) {
 		int sequence = 1 + this.calls.ofPerformance(this.performance.id()).map(CalledListView::sequence).orElse(0);
-		this.calls.call(new CallElements(this.performance.id(), sequence, list), SmallCompetition.ACCOUNTANT);
+		this.calls.call(new ElementCalls.CallElements(this.performance.id(), sequence, list),
+				SmallCompetition.ACCOUNTANT);
 	}
 
 }

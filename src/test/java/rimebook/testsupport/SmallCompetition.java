@@ -34,7 +34,6 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkSubmission;
-import rimebook.placement.SubmitCard;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
@@ -222,11 +221,11 @@ public final class SmallCompetition {
 
 	/** Send a card of a seat. */
 	public Acknowledgement send(PerformanceView performance, SeatView seat, int sequence, CardMarks marks) {
-		return send(new SubmitCard(UUID.randomUUID(), performance.id(), sequence, marks), seat);
+		return send(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), sequence, marks), seat);
 	}
 
 	/** Send that very card of a seat. */
-	public Acknowledgement send(SubmitCard card, SeatView seat) {
+	public Acknowledgement send(MarkSubmission.SubmitCard card, SeatView seat) {
 		return this.context.getBean(MarkSubmission.class)
 			.submit(card, seat.id(), new Actor(seat.label(), "judge", "test"));
 	}

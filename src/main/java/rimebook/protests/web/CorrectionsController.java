@@ -27,10 +27,8 @@ import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.points.PointsLine;
 import rimebook.protests.CorrectionId;
-import rimebook.protests.CorrectionState;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -76,8 +74,8 @@ class CorrectionsController {
 	private void propose(SegmentId segment, CorrectionForm form, Actor actor) {
 		PerformanceId performance = closedPerformance(segment, form);
 		Amendment amendment = this.pages.isJudgedByPoints(segment) ? line(form) : marks(form);
-		this.corrections.propose(new ProposeCorrection(new SupposedChange<>(performance, seat(form), amendment),
-				form.getReason(), "", protest(form)), actor);
+		this.corrections.propose(new Corrections.ProposeCorrection(
+				new SupposedChange<>(performance, seat(form), amendment), form.getReason(), "", protest(form)), actor);
 	}
 
 	private static LineAmendment line(CorrectionForm form) {
@@ -183,8 +181,8 @@ class CorrectionsController {
 		}
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("line", this.pages.line(view));
-		model.addAttribute("mayDecide", Duty.CORRECT.isOf(request) && view.state() == CorrectionState.PROPOSED);
-		if (view.state() == CorrectionState.PROPOSED) {
+		model.addAttribute("mayDecide", Duty.CORRECT.isOf(request) && view.state() == CorrectionView.State.PROPOSED);
+		if (view.state() == CorrectionView.State.PROPOSED) {
 			effect(id, model);
 		}
 		return view;

@@ -11,7 +11,6 @@ import rimebook.competition.UnderWay.DaySegment;
 import rimebook.pages.Waiting;
 import rimebook.pages.WaitingList;
 import rimebook.protests.ProposedCorrections;
-import rimebook.protests.ProtestState;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.shared.Actor;
@@ -40,19 +39,20 @@ class DecisionsWaiting implements WaitingList {
 	}
 
 	private Stream<Waiting> lines(DaySegment held, Actor viewer) {
-		List<ProtestState> protests = this.protests.ofSegment(held.segment().id())
+		List<ProtestView.State> protests = this.protests.ofSegment(held.segment().id())
 			.stream()
 			.map(ProtestView::state)
 			.toList();
-		return Stream.of(line(held, "protests.waiting.decide", count(protests, ProtestState.FILED)).only("REFEREE"),
-				line(held, "protests.waiting.confirm", count(protests, ProtestState.UNCONFIRMED)),
+		return Stream.of(
+				line(held, "protests.waiting.decide", count(protests, ProtestView.State.FILED)).only("REFEREE"),
+				line(held, "protests.waiting.confirm", count(protests, ProtestView.State.UNCONFIRMED)),
 				line(held, "protests.waiting.approve", this.proposed.byOthers(held.segment().id(), viewer))
 					.only("REFEREE", "ACCOUNTANT"),
 				line(held, "protests.waiting.own", this.proposed.by(viewer, held.segment().id())).only("REFEREE",
 						"ACCOUNTANT"));
 	}
 
-	private static int count(List<ProtestState> states, ProtestState wanted) {
+	private static int count(List<ProtestView.State> states, ProtestView.State wanted) {
 		return (int) states.stream().filter(wanted::equals).count();
 	}
 

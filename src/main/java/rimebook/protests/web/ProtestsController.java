@@ -21,7 +21,6 @@ import rimebook.entries.EntryId;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.protests.FileProtest;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestId;
 import rimebook.protests.Protests;
@@ -71,8 +70,8 @@ class ProtestsController {
 
 	private void file(SegmentId segment, ProtestForm form, RedirectAttributes redirect, Actor actor) {
 		Instant handedIn = instant(segment, form);
-		FileProtest filed = new FileProtest(segment, entry(form.getEntry()), category(form.getCategory()),
-				form.getText(), form.getFiledBy(), handedIn, form.getPosting());
+		Protests.FileProtest filed = new Protests.FileProtest(segment, entry(form.getEntry()),
+				category(form.getCategory()), form.getText(), form.getFiledBy(), handedIn, form.getPosting());
 		Notice.give(redirect, "protests.file.done." + this.protests.file(filed, actor).state());
 	}
 

@@ -18,14 +18,14 @@ import rimebook.pages.Choice;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.ClosedCards;
+import rimebook.performances.ClosedMarks;
 import rimebook.performances.ClosedPerformance;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.PointsSheet;
 import rimebook.performances.SegmentRun;
 import rimebook.points.PointsLine;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestState;
+import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.Standings;
 import rimebook.tabulation.points.Deduction;
@@ -92,7 +92,7 @@ class ProtestsPages {
 	 * ones.
 	 */
 	List<Choice> places(SegmentId segment, boolean elements) {
-		List<PointsSheet> sheets = this.closed.ofSegment(segment)
+		List<ClosedMarks.PointsSheet> sheets = this.closed.ofSegment(segment)
 			.stream()
 			.map(ClosedPerformance::sheet)
 			.filter(Objects::nonNull)
@@ -119,7 +119,7 @@ class ProtestsPages {
 			.toList();
 	}
 
-	private static List<String> codes(PointsSheet sheet) {
+	private static List<String> codes(ClosedMarks.PointsSheet sheet) {
 		return sheet.elements()
 			.stream()
 			.map((element) -> element.number() + " " + element.code()
@@ -127,7 +127,7 @@ class ProtestsPages {
 			.toList();
 	}
 
-	private static List<String> noted(PointsSheet sheet) {
+	private static List<String> noted(ClosedMarks.PointsSheet sheet) {
 		return sheet.deductions().stream().map(Deduction::words).toList();
 	}
 
@@ -180,7 +180,7 @@ class ProtestsPages {
 
 	/** The lines of a card in points judging: as many elements as any list has. */
 	List<Choice> lines(SegmentId segment) {
-		List<PointsSheet> sheets = this.closed.ofSegment(segment)
+		List<ClosedMarks.PointsSheet> sheets = this.closed.ofSegment(segment)
 			.stream()
 			.map(ClosedPerformance::sheet)
 			.filter(Objects::nonNull)
@@ -200,7 +200,7 @@ class ProtestsPages {
 	List<Choice> upheld(SegmentId segment) {
 		return this.protests.ofSegment(segment)
 			.stream()
-			.filter((protest) -> protest.state() == ProtestState.UPHELD)
+			.filter((protest) -> protest.state() == ProtestView.State.UPHELD)
 			.map((protest) -> Choice.of(protest.id(), team(protest.entry()) + ": " + protest.text()))
 			.toList();
 	}

@@ -22,7 +22,6 @@ import rimebook.performances.SupposedChange;
 import rimebook.points.DeductionAmendment;
 import rimebook.points.ElementAmendment;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -72,9 +71,9 @@ class SheetCorrectionsController {
 		return what.equals("element");
 	}
 
-	private ProposeCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
+	private Corrections.ProposeCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
 		SheetPlace place = SheetPlace.parse(Given.text(form.line()), element);
-		return new ProposeCorrection(
+		return new Corrections.ProposeCorrection(
 				new SupposedChange<>(performance(segment, form), null,
 						element ? element(place, form) : deduction(place, form)),
 				Given.text(form.reason()), Given.text(form.agreed()), protest(form));

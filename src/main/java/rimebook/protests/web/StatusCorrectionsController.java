@@ -21,7 +21,6 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.StatusAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProposeCorrection;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
@@ -67,7 +66,7 @@ class StatusCorrectionsController {
 		return "redirect:/desk/protests/" + segment + "/corrections/" + proposed[0].id();
 	}
 
-	private ProposeCorrection proposal(SegmentId segment, StatusCorrectionForm form) {
+	private Corrections.ProposeCorrection proposal(SegmentId segment, StatusCorrectionForm form) {
 		String given = Given.text(form.performance());
 		if (this.choices.teams(segment).stream().noneMatch((one) -> one.value().equals(given))) {
 			throw new RuleViolationException("performance-not-done", "performance",
@@ -77,8 +76,8 @@ class StatusCorrectionsController {
 		if (status == null) {
 			throw new RuleViolationException("field-missing", "status", "Choose how the team came through.");
 		}
-		return new ProposeCorrection(StatusAmendment.on(PerformanceId.of(given), status), Given.text(form.reason()), "",
-				protest(form));
+		return new Corrections.ProposeCorrection(StatusAmendment.on(PerformanceId.of(given), status),
+				Given.text(form.reason()), "", protest(form));
 	}
 
 	private static @Nullable ProtestId protest(StatusCorrectionForm form) {

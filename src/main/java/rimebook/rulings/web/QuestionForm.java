@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.pages.Given;
-import rimebook.rulings.AskQuestion;
 import rimebook.rulings.RulingTopic;
+import rimebook.rulings.Rulings;
 
 /** A question to the referee as typed. */
 class QuestionForm {
@@ -21,10 +21,10 @@ class QuestionForm {
 
 	private String askedBy = "";
 
-	AskQuestion asked() {
+	Rulings.AskQuestion asked() {
 		EntryId team = Given.read("entry", this.entry, EntryId::of, "Choose the team that asks.");
 		RulingTopic about = Given.read("topic", this.topic, RulingTopic::valueOf, "Choose what the question is about.");
-		return new AskQuestion(team, segmentGiven(), about, this.question, this.askedBy);
+		return new Rulings.AskQuestion(team, segmentGiven(), about, this.question, this.askedBy);
 	}
 
 	private @Nullable SegmentId segmentGiven() {

@@ -1,11 +1,10 @@
 package rimebook.rulings.web;
 
 import rimebook.pages.Given;
-import rimebook.rulings.GiveRuling;
 import rimebook.rulings.QuestionId;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingView;
-import rimebook.rulings.Verdict;
+import rimebook.rulings.Rulings;
 
 /** The referee's ruling as typed. */
 class RulingForm {
@@ -39,9 +38,10 @@ class RulingForm {
 		return form;
 	}
 
-	GiveRuling ruling(QuestionId question) {
-		Verdict given = Given.read("verdict", this.verdict, Verdict::valueOf, "Choose what you rule.");
-		return new GiveRuling(question, this.seen, given, this.condition, this.grounds, this.rule, this.shown,
+	Rulings.GiveRuling ruling(QuestionId question) {
+		RulingView.Verdict given = Given.read("verdict", this.verdict, RulingView.Verdict::valueOf,
+				"Choose what you rule.");
+		return new Rulings.GiveRuling(question, this.seen, given, this.condition, this.grounds, this.rule, this.shown,
 				this.reason);
 	}
 

@@ -19,8 +19,8 @@ import rimebook.entries.EntryView;
 import rimebook.pages.Choice;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingTopic;
+import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
-import rimebook.rulings.Verdict;
 
 /** Gathers what the pages about rulings show. */
 @Component
@@ -83,7 +83,7 @@ class RulingsPages {
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
 		model.addAttribute("question", question);
-		model.addAttribute("verdicts", List.of(Verdict.values()));
+		model.addAttribute("verdicts", List.of(RulingView.Verdict.values()));
 	}
 
 }

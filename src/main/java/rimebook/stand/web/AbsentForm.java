@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
 import rimebook.panels.SeatId;
-import rimebook.performances.CloseWithout;
+import rimebook.performances.AbsentJudges;
 import rimebook.performances.PerformanceId;
 import rimebook.shared.Required;
 import rimebook.stand.StandView;
@@ -23,11 +23,12 @@ record AbsentForm(@Nullable String performance, @Nullable String version, @Nulla
 				row.performance().id().toString(), String.valueOf(row.performance().version()), List.of(), "", "");
 	}
 
-	CloseWithout given() {
+	AbsentJudges.CloseWithout given() {
 		PerformanceId about = Given.read("performance", this.performance, PerformanceId::of,
 				"Say whose cards are to be closed.");
 		int seen = Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
-		return new CloseWithout(about, seen, seats(), Required.text("absentRule", Given.text(this.absentRule), 120),
+		return new AbsentJudges.CloseWithout(about, seen, seats(),
+				Required.text("absentRule", Given.text(this.absentRule), 120),
 				Required.text("absentReason", Given.text(this.absentReason), 500));
 	}
 

@@ -22,7 +22,7 @@ import rimebook.clock.PerformanceClock;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
@@ -87,7 +87,7 @@ class ClockController {
 
 	@PostMapping("/reskate")
 	Object reskate(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int touches,
-			@RequestParam(required = false) @Nullable ReskateMarking marking,
+			@RequestParam(required = false) Reskates.@Nullable Marking marking,
 			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
 		return act(segment, inPage, redirect, "marks.clock.done.reskate",

@@ -10,9 +10,8 @@ import rimebook.clock.ClockAct;
 import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
-import rimebook.clock.ProgrammeWindow;
 import rimebook.pages.RinkClock;
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 import rimebook.stand.StandView;
 
 /**
@@ -28,9 +27,9 @@ import rimebook.stand.StandView;
  * @param along what goes along when that is taken back, in words
  * @param proposals what to do about what the clock found
  */
-record ClockPart(String performance, int touches, ClockState state, int run, @Nullable ReskateMarking marking,
+record ClockPart(String performance, int touches, ClockState state, int run, Reskates.@Nullable Marking marking,
 		ClockFace face, @Nullable ClockFace pause, @Nullable InterruptionCause cause, boolean continued, boolean early,
-		@Nullable ClockAct last, List<String> along, ProgrammeWindow window, List<ClockRow> log,
+		@Nullable ClockAct last, List<String> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
 		List<ClockProposal> proposals) implements LivePart {
 
 	/** Deficient music is reported within the first half minute. */
@@ -41,7 +40,7 @@ record ClockPart(String performance, int touches, ClockState state, int run, @Nu
 	private static final int EARLY = 30;
 
 	static final ClockPart NONE = new ClockPart("", 0, ClockState.WAITING, 1, null, ClockFace.BLANK, null, null, false,
-			false, null, List.of(), new ProgrammeWindow(0, 0, 0), List.of(), List.of());
+			false, null, List.of(), new ClockView.ProgrammeWindow(0, 0, 0), List.of(), List.of());
 
 	static ClockPart of(StandView.Now onIce, List<String> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
@@ -94,8 +93,8 @@ record ClockPart(String performance, int touches, ClockState state, int run, @Nu
 	}
 
 	/** What the judges can be told to mark in a re-skate. */
-	public ReskateMarking[] markings() {
-		return ReskateMarking.values();
+	public Reskates.Marking[] markings() {
+		return Reskates.Marking.values();
 	}
 
 	/** The length asked for, as "4:00". */

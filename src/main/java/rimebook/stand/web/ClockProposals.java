@@ -9,8 +9,8 @@ import org.springframework.stereotype.Component;
 
 import rimebook.clock.ClockFinding;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkToPanel;
 import rimebook.performances.RemarkView;
+import rimebook.performances.RemarkReceipts;
 import rimebook.stand.StandView;
 
 /**
@@ -62,7 +62,7 @@ class ClockProposals {
 	private static boolean isTold(ClockProposal proposal, StandView.Now onIce) {
 		return onIce.remarks()
 			.stream()
-			.map(RemarkToPanel::remark)
+			.map(RemarkReceipts.ToPanel::remark)
 			.filter((remark) -> remark.kind() == RemarkKind.TIME)
 			.anyMatch((remark) -> tells(remark, proposal, onIce));
 	}

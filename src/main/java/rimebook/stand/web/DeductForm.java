@@ -6,14 +6,13 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
 import rimebook.performances.PerformanceId;
-import rimebook.points.DeductionNoter;
-import rimebook.points.NoteDeductions;
+import rimebook.points.DeductionNotes;
 
 /** One deduction as the referee types it. */
 record DeductForm(@Nullable String performance, @Nullable String sequence, @Nullable String item,
 		@Nullable String count, @Nullable String noter, @Nullable String touch) {
 
-	static final DeductForm EMPTY = new DeductForm("", "", "", "1", DeductionNoter.SELF.name(), "");
+	static final DeductForm EMPTY = new DeductForm("", "", "", "1", DeductionNotes.Noter.SELF.name(), "");
 
 	PerformanceId performanceGiven() {
 		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
@@ -23,15 +22,15 @@ record DeductForm(@Nullable String performance, @Nullable String sequence, @Null
 		return Given.read("sequence", this.sequence, Integer::valueOf, "Open the stand again, then repeat.");
 	}
 
-	NoteDeductions.Item given() {
+	DeductionNotes.NoteDeductions.Item given() {
 		String chosen = Given.read("item", this.item, DeductForm::chosen, "Please choose what is deducted for.");
 		int number = Given.read("count", this.count, (typed) -> Integer.valueOf(typed.strip()),
 				"Please type how many, a whole number from 1 to 999 in the unit of the item.");
-		return new NoteDeductions.Item(chosen, number);
+		return new DeductionNotes.NoteDeductions.Item(chosen, number);
 	}
 
-	DeductionNoter noterGiven() {
-		return Given.read("noter", this.noter, DeductionNoter::valueOf, "Please choose who noted it.");
+	DeductionNotes.Noter noterGiven() {
+		return Given.read("noter", this.noter, DeductionNotes.Noter::valueOf, "Please choose who noted it.");
 	}
 
 	/** The touch of the clock that it is taken for; none for what is typed by hand. */

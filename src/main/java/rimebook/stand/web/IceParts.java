@@ -11,7 +11,6 @@ import rimebook.competition.RuleSets;
 import rimebook.pages.RinkClock;
 import rimebook.performances.PerformanceId;
 import rimebook.points.DeductionListView;
-import rimebook.points.DeductionNoter;
 import rimebook.points.DeductionNotes;
 import rimebook.points.LateDeductions;
 import rimebook.points.NotedDeduction;
@@ -80,7 +79,7 @@ class IceParts {
 		if (view.event().hasTechnicalPanel()) {
 			model.addAttribute("items",
 					this.ruleSets.of(view.event()).deductions().stream().map(DeductionRow::choice).toList());
-			model.addAttribute("noters", DeductionNoter.values());
+			model.addAttribute("noters", DeductionNotes.Noter.values());
 		}
 		if (!model.containsAttribute(DEDUCT)) {
 			model.addAttribute(DEDUCT, DeductForm.EMPTY);

@@ -2,8 +2,8 @@ package rimebook.stand.web;
 
 import rimebook.pages.RinkClock;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkToPanel;
 import rimebook.performances.RemarkView;
+import rimebook.performances.RemarkReceipts;
 
 /**
  * A remark to the panel with its time in the rink, and who has seen it.
@@ -14,7 +14,7 @@ import rimebook.performances.RemarkView;
  */
 record RemarkRow(RemarkKind kind, String text, String notedBy, String time, int seen, int seats, String notYet) {
 
-	static RemarkRow of(RemarkToPanel told, RinkClock clock) {
+	static RemarkRow of(RemarkReceipts.ToPanel told, RinkClock clock) {
 		RemarkView remark = told.remark();
 		return new RemarkRow(remark.kind(), remark.text(), remark.notedBy(), clock.time(remark.notedAt()),
 				told.seats() - told.notYet().size(), told.seats(), String.join(", ", told.notYet()));

@@ -13,14 +13,13 @@ import rimebook.clock.ClockAct;
 import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
-import rimebook.clock.ProgrammeWindow;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkToPanel;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RemarkView;
 import rimebook.stand.StandView;
 
@@ -94,16 +93,16 @@ class ClockProposalsTests {
 
 	private static ClockView clock(Instant started, int running, List<ClockView.Interruption> interruptions) {
 		return new ClockView(2, ClockState.STOPPED, 1, 1, null, CALLED, started, started.plusSeconds(running),
-				interruptions, ClockAct.STOP, new ProgrammeWindow(240, 10, 10), List.of());
+				interruptions, ClockAct.STOP, new ClockView.ProgrammeWindow(240, 10, 10), List.of());
 	}
 
-	private static RemarkToPanel told(String text, Instant touch) {
-		return new RemarkToPanel(
+	private static RemarkReceipts.ToPanel told(String text, Instant touch) {
+		return new RemarkReceipts.ToPanel(
 				new RemarkView(new UUID(1, 3), RemarkKind.TIME, text, "Runa Hale", CALLED.plusSeconds(900), touch),
 				List.of(), 3);
 	}
 
-	private static StandView.Now now(ClockView clock, List<RemarkToPanel> told) {
+	private static StandView.Now now(ClockView clock, List<RemarkReceipts.ToPanel> told) {
 		PerformanceView performance = new PerformanceView(new PerformanceId(new UUID(1, 1)),
 				new SegmentId(new UUID(1, 2)), new EntryId(new UUID(1, 4)), 1, 1, PerformanceStatus.ON_ICE, "", CALLED,
 				null, 1, 1, false, "");

@@ -6,7 +6,6 @@ import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
@@ -18,7 +17,7 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.ReskateMarking;
+import rimebook.performances.Reskates;
 import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.PointsCompetition;
@@ -102,7 +101,7 @@ class ReskateAtTheStandBrowserTests {
 		assertThat(desk.locator("#called .row")).hasCount(2);
 		interrupt(first);
 		this.context.getBean(PerformanceClock.class)
-			.reskate(first.id(), 2, ReskateMarking.RESKATED_ONLY, SmallCompetition.REFEREE);
+			.reskate(first.id(), 2, Reskates.Marking.RESKATED_ONLY, SmallCompetition.REFEREE);
 		assertThat(desk.locator("#called .row")).hasCount(0);
 		draw(desk, "reskate-technical", 1280);
 		Tablets.expectAccessible(desk);

@@ -20,7 +20,7 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RemarkKind;
 import rimebook.performances.RemarkView;
-import rimebook.performances.RemarksSeen;
+import rimebook.performances.RemarkReceipts;
 import rimebook.performances.SegmentRun;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
@@ -149,7 +149,7 @@ class StandIntegrationTests {
 	}
 
 	private void see(int seat) {
-		this.context.getBean(RemarksSeen.class)
+		this.context.getBean(RemarkReceipts.class)
 			.see(this.run.remarks(performance(1).id()).get(0).id(), this.day.seats().get(seat).id(),
 					SmallCompetition.REFEREE);
 	}

@@ -1,6 +1,7 @@
 package rimebook.performances;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -24,11 +25,11 @@ import rimebook.shared.NotFoundException;
  * of later, also after the cards were closed.
  */
 @Service
-public class RemarksSeen {
+public class RemarkReceipts {
 
 	private final RemarkRepository remarks;
 
-	private final RemarkSeenRepository seen;
+	private final RemarkReceiptRepository seen;
 
 	private final PerformanceRegister performances;
 
@@ -42,8 +43,8 @@ public class RemarksSeen {
 
 	private final ApplicationEventPublisher events;
 
-	RemarksSeen(RemarkRepository remarks, RemarkSeenRepository seen, PerformanceRegister performances, Panels panels,
-			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	RemarkReceipts(RemarkRepository remarks, RemarkReceiptRepository seen, PerformanceRegister performances,
+			Panels panels, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.remarks = remarks;
 		this.seen = seen;
 		this.performances = performances;
@@ -60,17 +61,17 @@ public class RemarksSeen {
 	 * @throws NotFoundException if there is no such remark, or it is not for this seat
 	 */
 	@Transactional
-	public SeenRemark see(UUID id, SeatId seat, Actor actor) {
+	public Receipt see(UUID id, SeatId seat, Actor actor) {
 		Remark remark = this.remarks.findById(id).orElseThrow(() -> NotFoundException.of("remark", id));
 		PerformanceView performance = this.performances.hold(new PerformanceId(remark.performance()));
 		SeatView own = judge(performance, seat);
 		return this.seen.findByRemarkAndSeat(id, seat.value())
-			.map(RemarkSeen::seen)
+			.map(RemarkReceipt::seen)
 			.orElseGet(() -> keep(remark, own, actor));
 	}
 
-	private SeenRemark keep(Remark remark, SeatView seat, Actor actor) {
-		RemarkSeen kept = new RemarkSeen(this.ids.next(), remark, seat.id(), this.clock.instant());
+	private Receipt keep(Remark remark, SeatView seat, Actor actor) {
+		RemarkReceipt kept = new RemarkReceipt(this.ids.next(), remark, seat.id(), this.clock.instant());
 		this.seen.save(kept);
 		this.events.publishEvent(AuditedChange.of(actor, "performance", remark.performance(), "remark.seen")
 			.to(seat.label() + ": " + remark.inWords()));
@@ -87,34 +88,63 @@ public class RemarksSeen {
 	}
 
 	/** The remarks on a performance as one seat has them, oldest first. */
-	public List<RemarkToSeat> toldTo(SeatId seat, PerformanceId performance) {
+	public List<ToSeat> toldTo(SeatId seat, PerformanceId performance) {
 		Set<UUID> known = this.seen.findByPerformanceAndSeat(performance.value(), seat.value())
 			.stream()
-			.map(RemarkSeen::remark)
+			.map(RemarkReceipt::remark)
 			.collect(Collectors.toSet());
-		return views(performance).stream()
-			.map((remark) -> new RemarkToSeat(remark, known.contains(remark.id())))
-			.toList();
+		return views(performance).stream().map((remark) -> new ToSeat(remark, known.contains(remark.id()))).toList();
 	}
 
 	/** The remarks on a performance with the seats that have not seen them. */
-	public List<RemarkToPanel> told(PerformanceId performance, List<SeatView> seats) {
-		List<RemarkSeen> all = this.seen.findByPerformance(performance.value());
+	public List<ToPanel> told(PerformanceId performance, List<SeatView> seats) {
+		List<RemarkReceipt> all = this.seen.findByPerformance(performance.value());
 		return views(performance).stream()
-			.map((remark) -> new RemarkToPanel(remark, notYet(remark, seats, all), seats.size()))
+			.map((remark) -> new ToPanel(remark, notYet(remark, seats, all), seats.size()))
 			.toList();
 	}
 
-	private static List<String> notYet(RemarkView remark, List<SeatView> seats, List<RemarkSeen> all) {
+	private static List<String> notYet(RemarkView remark, List<SeatView> seats, List<RemarkReceipt> all) {
 		Set<SeatId> known = all.stream()
 			.filter((seen) -> seen.remark().equals(remark.id()))
-			.map(RemarkSeen::seat)
+			.map(RemarkReceipt::seat)
 			.collect(Collectors.toSet());
 		return seats.stream().filter((seat) -> !known.contains(seat.id())).map(SeatView::label).toList();
 	}
 
 	private List<RemarkView> views(PerformanceId performance) {
 		return this.remarks.findByPerformanceOrderByNotedAt(performance.value()).stream().map(Remark::view).toList();
+	}
+
+	/**
+	 * A remark of the referee as the panel has it.
+	 *
+	 * @param notYet the labels of the seats that have not said that they saw it
+	 * @param seats how many seats count
+	 */
+	public record ToPanel(RemarkView remark, List<String> notYet, int seats) {
+
+		public ToPanel {
+			notYet = List.copyOf(notYet);
+		}
+
+	}
+
+	/**
+	 * A remark of the referee as one seat has it.
+	 *
+	 * @param seen whether this seat has said that it has seen it
+	 */
+	public record ToSeat(RemarkView remark, boolean seen) {
+	}
+
+	/**
+	 * The service's word that it knows a remark was seen.
+	 *
+	 * @param id the remark's identity
+	 * @param seenAt when the service first heard that the seat saw it, UTC
+	 */
+	public record Receipt(UUID id, Instant seenAt) {
 	}
 
 }

@@ -5,6 +5,7 @@ import java.util.UUID;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
+import jakarta.persistence.Table;
 import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
@@ -12,7 +13,8 @@ import rimebook.panels.SeatId;
 /** That a seat has seen a remark: written once. */
 @Entity
 @Immutable
-class RemarkSeen extends PerformanceLine {
+@Table(name = "remark_seen")
+class RemarkReceipt extends PerformanceLine {
 
 	@Column(name = "remark_id")
 	private UUID remark;
@@ -24,10 +26,10 @@ class RemarkSeen extends PerformanceLine {
 
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
-	protected RemarkSeen() {
+	protected RemarkReceipt() {
 	}
 
-	RemarkSeen(UUID id, Remark remark, SeatId seat, Instant now) {
+	RemarkReceipt(UUID id, Remark remark, SeatId seat, Instant now) {
 		super(id, new PerformanceId(remark.performance()));
 		this.remark = remark.getId();
 		this.seat = seat.value();
@@ -42,8 +44,8 @@ class RemarkSeen extends PerformanceLine {
 		return new SeatId(this.seat);
 	}
 
-	SeenRemark seen() {
-		return new SeenRemark(this.remark, this.seenAt);
+	RemarkReceipts.Receipt seen() {
+		return new RemarkReceipts.Receipt(this.remark, this.seenAt);
 	}
 
 }

@@ -18,7 +18,7 @@ import rimebook.tabulation.points.ValueTable;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-class ListEditsTests {
+class EditedListTests {
 
 	private static final ValueTable VALUES = CompetitionFixtures.pointsRules().values();
 
@@ -36,22 +36,24 @@ class ListEditsTests {
 
 	@Test
 	void aCallComesLastAndAnInsertedOneBeforeItsElement() {
-		assertThat(codes(edit(ListAct.CALL, null, "AC2"))).containsExactly("I4+pi3", "ME4", "NHE3+s4", "AC2");
-		List<CallElements.Call> inserted = edit(ListAct.INSERT, 1, "AC2");
+		assertThat(codes(edit(TechnicalDesk.Act.CALL, null, "AC2"))).containsExactly("I4+pi3", "ME4", "NHE3+s4", "AC2");
+		List<ElementCalls.CallElements.Call> inserted = edit(TechnicalDesk.Act.INSERT, 1, "AC2");
 		assertThat(codes(inserted)).containsExactly("I4+pi3", "AC2", "ME4", "NHE3+s4");
-		assertThat(inserted).extracting(CallElements.Call::element).containsExactly(id(0), null, id(1), id(2));
+		assertThat(inserted).extracting(ElementCalls.CallElements.Call::element)
+			.containsExactly(id(0), null, id(1), id(2));
 	}
 
 	@Test
 	void otherCodesKeepTheIdentityButNoOtherBaseValue() {
 		List<CalledElement> based = List.of(new CalledElement(id(0), 1, "ME4", ElementWorth.COUNTS, 550, true));
-		CallElements.Call changed = new ListEdits(based, List.of(), VALUES)
-			.apply(new EditList(new PerformanceId(id(9)), 1, ListAct.CODE, id(0), "TwE3"))
+		ElementCalls.CallElements.Call changed = new EditedList(based, List.of(), VALUES)
+			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.CODE, id(0), "TwE3"))
 			.get(0);
-		assertThat(changed).isEqualTo(new CallElements.Call(id(0), "TwE3", ElementWorth.COUNTS, null, true));
-		assertThat(new ListEdits(based, List.of(), VALUES)
-			.apply(new EditList(new PerformanceId(id(9)), 1, ListAct.REVIEW, id(0), ""))
-			.get(0)).isEqualTo(new CallElements.Call(id(0), "ME4", ElementWorth.COUNTS, 550, false));
+		assertThat(changed)
+			.isEqualTo(new ElementCalls.CallElements.Call(id(0), "TwE3", ElementWorth.COUNTS, null, true));
+		assertThat(new EditedList(based, List.of(), VALUES)
+			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.REVIEW, id(0), ""))
+			.get(0)).isEqualTo(new ElementCalls.CallElements.Call(id(0), "ME4", ElementWorth.COUNTS, 550, false));
 	}
 
 	@ParameterizedTest(name = "{0} {1} of element {2} makes {3}")
@@ -65,7 +67,7 @@ class ListEditsTests {
 			DOWNGRADE,'', 1, ME4<
 			CODE,    GL2, 1, GL2
 			""")
-	void oneThingAboutACodeIsChanged(ListAct act, String value, int element, String expected) {
+	void oneThingAboutACodeIsChanged(TechnicalDesk.Act act, String value, int element, String expected) {
 		assertThat(edit(act, element, value).get(element).code()).isEqualTo(expected);
 	}
 
@@ -83,10 +85,10 @@ class ListEditsTests {
 					EARLIER   | "" | ME3     | It is the first element already.
 					LATER     | "" | ME3     | It is the last element already.
 					""")
-	void whatTheTableDoesNotHaveIsRefused(ListAct act, String value, String code, String sentence) {
+	void whatTheTableDoesNotHaveIsRefused(TechnicalDesk.Act act, String value, String code, String sentence) {
 		assertThatExceptionOfType(RuleViolationException.class)
-			.isThrownBy(() -> new ListEdits(list(code), List.of(), VALUES)
-				.apply(new EditList(new PerformanceId(id(9)), 1, act, id(0), value)))
+			.isThrownBy(() -> new EditedList(list(code), List.of(), VALUES)
+				.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, act, id(0), value)))
 			.withMessage(sentence);
 	}
 
@@ -102,32 +104,38 @@ class ListEditsTests {
 	@Test
 	void theKeysOfACodeAreThoseOfTheTable() {
 		CodeChange change = new CodeChange(VALUES);
-		assertThat(CodeOptions.of("AC2", change)).isEqualTo(new CodeOptions("B12", "", false, false));
-		assertThat(CodeOptions.of("NHE3", change)).isEqualTo(new CodeOptions("B123", "B1234", false, false));
-		assertThat(CodeOptions.of("NHE4+s1", change)).isEqualTo(new CodeOptions("B1234", "B1234", false, false));
-		assertThat(CodeOptions.of("I2+pi2", change)).isEqualTo(new CodeOptions("B1234", "B1234", true, false));
-		assertThat(CodeOptions.of("ME1<<", change)).isEqualTo(new CodeOptions("1234", "", false, true));
-		assertThat(CodeOptions.of("SySp", change)).isEqualTo(new CodeOptions("B1234", "", false, false));
+		assertThat(TechnicalDesk.CodeOptions.of("AC2", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("B12", "", false, false));
+		assertThat(TechnicalDesk.CodeOptions.of("NHE3", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("B123", "B1234", false, false));
+		assertThat(TechnicalDesk.CodeOptions.of("NHE4+s1", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("B1234", "B1234", false, false));
+		assertThat(TechnicalDesk.CodeOptions.of("I2+pi2", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("B1234", "B1234", true, false));
+		assertThat(TechnicalDesk.CodeOptions.of("ME1<<", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("1234", "", false, true));
+		assertThat(TechnicalDesk.CodeOptions.of("SySp", change))
+			.isEqualTo(new TechnicalDesk.CodeOptions("B1234", "", false, false));
 	}
 
 	@Test
 	void worthIsSwitchedOnAndOff() {
-		assertThat(edit(ListAct.NO_VALUE, 1, "").get(1).worth()).isEqualTo(ElementWorth.NO_VALUE);
+		assertThat(edit(TechnicalDesk.Act.NO_VALUE, 1, "").get(1).worth()).isEqualTo(ElementWorth.NO_VALUE);
 		List<CalledElement> many = List.of(new CalledElement(id(0), 1, "ME4", ElementWorth.TOO_MANY, null, false));
-		assertThat(new ListEdits(many, List.of(), VALUES)
-			.apply(new EditList(new PerformanceId(id(9)), 1, ListAct.TOO_MANY, id(0), ""))
+		assertThat(new EditedList(many, List.of(), VALUES)
+			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.TOO_MANY, id(0), ""))
 			.get(0)
 			.worth()).isEqualTo(ElementWorth.COUNTS);
 	}
 
 	@Test
 	void elementsAreMovedTakenOutAndComeBack() {
-		assertThat(codes(edit(ListAct.EARLIER, 2, ""))).containsExactly("I4+pi3", "NHE3+s4", "ME4");
-		assertThat(codes(edit(ListAct.LATER, 0, ""))).containsExactly("ME4", "I4+pi3", "NHE3+s4");
-		assertThat(codes(edit(ListAct.REMOVE, 1, ""))).containsExactly("I4+pi3", "NHE3+s4");
-		assertThat(edit(ListAct.UNDO, null, "")).singleElement()
-			.isEqualTo(new CallElements.Call(id(0), "TwE4", ElementWorth.COUNTS, null, false));
-		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> edit(ListAct.REMOVE, 8, ""))
+		assertThat(codes(edit(TechnicalDesk.Act.EARLIER, 2, ""))).containsExactly("I4+pi3", "NHE3+s4", "ME4");
+		assertThat(codes(edit(TechnicalDesk.Act.LATER, 0, ""))).containsExactly("ME4", "I4+pi3", "NHE3+s4");
+		assertThat(codes(edit(TechnicalDesk.Act.REMOVE, 1, ""))).containsExactly("I4+pi3", "NHE3+s4");
+		assertThat(edit(TechnicalDesk.Act.UNDO, null, "")).singleElement()
+			.isEqualTo(new ElementCalls.CallElements.Call(id(0), "TwE4", ElementWorth.COUNTS, null, false));
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> edit(TechnicalDesk.Act.REMOVE, 8, ""))
 			.withMessage("Choose an element of the list first.");
 	}
 
@@ -144,24 +152,24 @@ class ListEditsTests {
 
 	@Test
 	void thePlanIsFollowedByTheKindOfElement() {
-		List<PlannedLine> lines = PlanProgress.of(List.of("I4+pi3", "ME4", "TwE3", "ME2"),
+		List<TechnicalDesk.PlannedLine> lines = PlanProgress.of(List.of("I4+pi3", "ME4", "TwE3", "ME2"),
 				List.of("I3", "AC2", "TwE4"));
-		assertThat(lines).extracting(PlannedLine::state)
-			.containsExactly(PlannedLine.State.CALLED, PlannedLine.State.PASSED, PlannedLine.State.CALLED,
-					PlannedLine.State.NEXT);
-		assertThat(PlanProgress.of(List.of("ME4", "ME2"), List.of("ME1"))).extracting(PlannedLine::state)
-			.containsExactly(PlannedLine.State.CALLED, PlannedLine.State.NEXT);
-		assertThat(PlanProgress.of(List.of("ME4"), List.of())).extracting(PlannedLine::state)
-			.containsExactly(PlannedLine.State.NEXT);
+		assertThat(lines).extracting(TechnicalDesk.PlannedLine::state)
+			.containsExactly(TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.PASSED,
+					TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.NEXT);
+		assertThat(PlanProgress.of(List.of("ME4", "ME2"), List.of("ME1"))).extracting(TechnicalDesk.PlannedLine::state)
+			.containsExactly(TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.NEXT);
+		assertThat(PlanProgress.of(List.of("ME4"), List.of())).extracting(TechnicalDesk.PlannedLine::state)
+			.containsExactly(TechnicalDesk.PlannedLine.State.NEXT);
 	}
 
-	private List<CallElements.Call> edit(ListAct act, @Nullable Integer element, String value) {
-		return new ListEdits(this.seen, list("TwE4"), VALUES)
-			.apply(new EditList(new PerformanceId(id(9)), 1, act, (element != null) ? id(element) : null, value));
+	private List<ElementCalls.CallElements.Call> edit(TechnicalDesk.Act act, @Nullable Integer element, String value) {
+		return new EditedList(this.seen, list("TwE4"), VALUES).apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1,
+				act, (element != null) ? id(element) : null, value));
 	}
 
-	private static List<String> codes(List<CallElements.Call> calls) {
-		return calls.stream().map(CallElements.Call::code).toList();
+	private static List<String> codes(List<ElementCalls.CallElements.Call> calls) {
+		return calls.stream().map(ElementCalls.CallElements.Call::code).toList();
 	}
 
 }

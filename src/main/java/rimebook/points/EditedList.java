@@ -8,14 +8,14 @@ import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.points.CallElements.Call;
+import rimebook.points.ElementCalls.CallElements.Call;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.ValueTable;
 
 /** Makes the next list out of the one that was seen and one act of the technical desk. */
-final class ListEdits {
+final class EditedList {
 
 	private static final int LONGEST_CODE = 20;
 
@@ -30,8 +30,8 @@ final class ListEdits {
 	 * @param seen the elements as they were seen
 	 * @param before the elements of the version before, for going back
 	 */
-	ListEdits(List<CalledElement> seen, List<CalledElement> before, ValueTable values) {
-		this.calls = new ArrayList<>(seen.stream().map(ListEdits::call).toList());
+	EditedList(List<CalledElement> seen, List<CalledElement> before, ValueTable values) {
+		this.calls = new ArrayList<>(seen.stream().map(EditedList::call).toList());
 		this.before = before;
 		this.codes = new CodeChange(values);
 	}
@@ -41,7 +41,7 @@ final class ListEdits {
 	 * @throws RuleViolationException {@code element-not-chosen}, {@code no-further}, or
 	 * {@code code-change} with the reason
 	 */
-	List<Call> apply(EditList edit) {
+	List<Call> apply(TechnicalDesk.Edit edit) {
 		switch (edit.act()) {
 			case CALL -> this.calls.add(fresh(edit.value()));
 			case INSERT -> this.calls.add(place(edit.element()), fresh(edit.value()));
@@ -49,7 +49,7 @@ final class ListEdits {
 			case LEVEL -> change(edit, (call) -> coded(call, this.codes.level(call.code(), edit.value())));
 			case PART -> change(edit, (call) -> coded(call, this.codes.part(call.code(), edit.value())));
 			case DOWNGRADE -> change(edit, (call) -> coded(call, this.codes.downgrade(call.code())));
-			case REVIEW -> change(edit, ListEdits::reviewed);
+			case REVIEW -> change(edit, EditedList::reviewed);
 			case NO_VALUE -> change(edit, (call) -> worth(call, ElementWorth.NO_VALUE));
 			case TOO_MANY -> change(edit, (call) -> worth(call, ElementWorth.TOO_MANY));
 			case EARLIER -> move(place(edit.element()), -1);
@@ -62,10 +62,10 @@ final class ListEdits {
 
 	private void goBack() {
 		this.calls.clear();
-		this.before.stream().map(ListEdits::call).forEach(this.calls::add);
+		this.before.stream().map(EditedList::call).forEach(this.calls::add);
 	}
 
-	private void change(EditList edit, UnaryOperator<Call> changed) {
+	private void change(TechnicalDesk.Edit edit, UnaryOperator<Call> changed) {
 		int place = place(edit.element());
 		this.calls.set(place, changed.apply(this.calls.get(place)));
 	}
