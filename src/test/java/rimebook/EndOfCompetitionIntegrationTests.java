@@ -35,7 +35,6 @@ import rimebook.panels.Panels;
 import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
@@ -43,6 +42,8 @@ import rimebook.protests.Corrections;
 import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultState;
@@ -122,7 +123,7 @@ class EndOfCompetitionIntegrationTests {
 				() -> this.context.getBean(Panels.class).issueCodes(day.event().id(), REFEREE),
 				() -> this.context.getBean(CardReopening.class)
 					.reopen(performance.id(), performance.version(), "why", REFEREE),
-				() -> run.note(performance.id(), RemarkKind.FALL, "fall", REFEREE),
+				() -> this.context.getBean(Remarks.class).note(performance.id(), RemarkKind.FALL, "fall", REFEREE),
 				() -> run.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "why", REFEREE),
 				() -> run.call(performance.id(), performance.version(), REFEREE));
 	}

@@ -15,12 +15,11 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.StillOpen;
+import rimebook.performances.PanelNotices;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.Reskates;
-import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -41,7 +40,7 @@ public class PerformanceClock {
 
 	private final ClockBook book;
 
-	private final SegmentRun run;
+	private final PanelNotices notices;
 
 	private final Reskates reskates;
 
@@ -55,13 +54,13 @@ public class PerformanceClock {
 
 	private final StillOpen stillOpen;
 
-	PerformanceClock(PerformanceRegister performances, ClockBook book, SegmentRun run, Reskates reskates,
+	PerformanceClock(PerformanceRegister performances, ClockBook book, PanelNotices notices, Reskates reskates,
 			ClockConsequences consequences, Ids ids, Clock clock, ApplicationEventPublisher events,
 			StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
-		this.run = run;
+		this.notices = notices;
 		this.reskates = reskates;
 		this.consequences = consequences;
 		this.ids = ids;
@@ -170,7 +169,7 @@ public class PerformanceClock {
 		ClockView.Tap tap = touch.at(before, received, actor);
 		this.book.add(new ClockTap(this.ids.next(), id, tap));
 		ClockView after = after(before, tap);
-		ClockWords.notice(tap, before, after).ifPresent((words) -> this.run.note(id, RemarkKind.ICE, words, actor));
+		ClockWords.notice(tap, before, after).ifPresent((words) -> this.notices.tell(id, words, actor));
 		this.book.tell(new ClockTouched(id, performance.segment(), before.state(), after.state(),
 				line(tap, before, after, actor, id)));
 		return performance;

@@ -11,7 +11,7 @@ import org.apache.commons.csv.CSVRecord;
 
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.Points;
 
@@ -62,11 +62,11 @@ final class DemoPerformances {
 	 * What a judge gave each element that counts, by its identity. Where others were
 	 * called than the files say, their grade is that of the same number, else 0.
 	 */
-	Map<UUID, Integer> grades(String team, int judge, List<PointsTask.Element> called) {
+	Map<UUID, Integer> grades(String team, int judge, List<PointsTasks.PointsTask.Element> called) {
 		List<Integer> given = of(this.elements, team).map((row) -> Integer.parseInt(row.get(column(judge)))).toList();
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
 		called.stream()
-			.filter(PointsTask.Element::counts)
+			.filter(PointsTasks.PointsTask.Element::counts)
 			.forEach((element) -> grades.put(element.id(),
 					(element.number() <= given.size()) ? given.get(element.number() - 1) : 0));
 		return grades;

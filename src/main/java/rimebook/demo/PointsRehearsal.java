@@ -19,7 +19,7 @@ import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
 import rimebook.shared.Actor;
 
 /** The invented technical panel and judges of an event judged by points. */
@@ -78,11 +78,11 @@ class PointsRehearsal {
 	/** What a seat gives the elements that are called now. */
 	PointsMarks marks(PerformanceView performance, SeatView seat, DemoPerformances files) {
 		String team = team(performance);
-		List<PointsTask.Element> called = this.calls.ofPerformance(performance.id())
+		List<PointsTasks.PointsTask.Element> called = this.calls.ofPerformance(performance.id())
 			.orElseThrow()
 			.elements()
 			.stream()
-			.map((element) -> new PointsTask.Element(element.id(), element.number(), element.code(), "",
+			.map((element) -> new PointsTasks.PointsTask.Element(element.id(), element.number(), element.code(), "",
 					element.counts()))
 			.toList();
 		return new PointsMarks(files.grades(team, seat.number(), called), files.components(team, seat.number()));

@@ -21,7 +21,7 @@ import rimebook.paper.SeatPaper;
 import rimebook.performances.PerformanceStatus;
 import rimebook.points.CalledElement;
 import rimebook.points.CalledListView;
-import rimebook.points.DeductionListView;
+import rimebook.points.DeductionNotes;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.NotedDeduction;
 import rimebook.points.PointsSubmission;
@@ -51,7 +51,7 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 		StandView.@Nullable Row other, StandView.@Nullable Row next, @Nullable PointsRules rules,
 		List<ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
 		ListAuthorisations.@Nullable Authorised authorised, Map<SeatId, PointsSubmission.PointsCardView> cards,
-		@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
+		DeductionNotes.@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
 
 	/** The called elements, none before the first list. */
 	public List<CalledElement> elements() {

@@ -119,7 +119,7 @@ public class AbsentJudges {
 			// One card is absent, whoever's it is; else the whole seat is left out.
 			SeatView about = oneCard ? seat : panel.replacedBy(seat.id()).orElse(seat);
 			this.changes.save(new PanelChange(this.ids.next(), segment, sequence,
-					oneCard ? PanelChangeKind.EXCUSED : PanelChangeKind.LEFT_OUT, about.id(), why, actor,
+					oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT, about.id(), why, actor,
 					this.clock.instant())
 				.about(performance.id(), rule));
 			sequence++;

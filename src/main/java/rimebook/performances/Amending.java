@@ -31,10 +31,10 @@ public interface Amending<A extends Amendment> {
 	 * @throws RuleViolationException {@code line-unknown}, {@code nothing-to-correct} if
 	 * it stands there already, or naming the field that cannot be so
 	 */
-	A check(SupposedChange<A> change);
+	A check(Amendment.SupposedChange<A> change);
 
 	/** Why what could be proposed cannot be put in any more; empty if it can. */
-	default Optional<String> refusal(SupposedChange<A> change, A expected) {
+	default Optional<String> refusal(Amendment.SupposedChange<A> change, A expected) {
 		return Optional.empty();
 	}
 
@@ -45,7 +45,7 @@ public interface Amending<A extends Amendment> {
 	 * there now
 	 * @throws RuleViolationException as for {@link #check}
 	 */
-	void apply(SupposedChange<A> change, A expected, Approval approval);
+	void apply(Amendment.SupposedChange<A> change, A expected, Approval approval);
 
 	/**
 	 * That two officials want it so.

@@ -1,5 +1,9 @@
 package rimebook.performances;
 
+import org.jspecify.annotations.Nullable;
+
+import rimebook.panels.SeatId;
+
 /**
  * What stands in one place of a card, of a list, or of how a team came through, when two
  * officials correct it: both what was there and what shall be are one of these. Each way
@@ -33,6 +37,25 @@ public interface Amendment {
 	/** How long the reason may be, in characters. */
 	default int longestReason() {
 		return 2000;
+	}
+
+	/**
+	 * Something else that would stand in one place of a closed performance: what a
+	 * correction would bring is looked at before it is decided.
+	 *
+	 * @param seat whose card, {@code null} where it is no judge's
+	 * @param amendment what would stand there, and where
+	 */
+	record SupposedChange<A extends Amendment>(PerformanceId performance, @Nullable SeatId seat, A amendment) {
+
+		/** The seat of a place that is on a judge's card. */
+		public SeatId judge() {
+			if (this.seat == null) {
+				throw new IllegalStateException("No seat is named for a card.");
+			}
+			return this.seat;
+		}
+
 	}
 
 }

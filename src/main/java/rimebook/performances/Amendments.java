@@ -28,12 +28,12 @@ public class Amendments {
 	}
 
 	/** As {@link Amending#check}. */
-	public <A extends Amendment> A check(SupposedChange<A> change) {
+	public <A extends Amendment> A check(Amendment.SupposedChange<A> change) {
 		return roomOf(change.amendment()).check(change);
 	}
 
 	/** As {@link Amending#refusal}. */
-	public <A extends Amendment> Optional<String> refusal(SupposedChange<A> change, A expected) {
+	public <A extends Amendment> Optional<String> refusal(Amendment.SupposedChange<A> change, A expected) {
 		return roomOf(change.amendment()).refusal(change, expected);
 	}
 
@@ -41,7 +41,8 @@ public class Amendments {
 	 * As {@link Amending#apply}.
 	 * @throws ConflictException if something else stands there now
 	 */
-	public <A extends Amendment> void apply(SupposedChange<A> change, A expected, Amending.Approval approval) {
+	public <A extends Amendment> void apply(Amendment.SupposedChange<A> change, A expected,
+			Amending.Approval approval) {
 		roomOf(change.amendment()).apply(change, expected, approval);
 	}
 

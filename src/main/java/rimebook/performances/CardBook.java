@@ -47,7 +47,7 @@ public interface CardBook {
 	 * @param supposed what would stand there instead, {@code null} for nothing else
 	 */
 	Map<PerformanceId, ? extends ClosedMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange<?> supposed);
+			Amendment.@Nullable SupposedChange<?> supposed);
 
 	/**
 	 * What two officials corrected on the cards of a seat, in all segments of its event.
@@ -86,6 +86,17 @@ public interface CardBook {
 	 */
 	record CorrectedCard(UUID id, PerformanceId performance, String before, String after) {
 
+	}
+
+	/**
+	 * The service's word that it has a card: given only after the card is on disk.
+	 *
+	 * @param id the identity the device made
+	 * @param sequence the version of the card that was taken
+	 * @param receivedAt when it was first received, UTC; the same however often it is
+	 * sent
+	 */
+	record Acknowledgement(UUID id, int sequence, Instant receivedAt) {
 	}
 
 }

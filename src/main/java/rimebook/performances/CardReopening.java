@@ -85,11 +85,11 @@ public class CardReopening {
 		CountingPanel panel = this.panels.of(performance.segment());
 		int sequence = PanelChanges.next(panel);
 		for (PanelChange change : panel.standing()) {
-			if (change.kind() == PanelChangeKind.EXCUSED && change.isOf(performance.id())) {
-				this.changes
-					.save(new PanelChange(this.ids.next(), performance.segment(), sequence, PanelChangeKind.EXCUSE_OVER,
-							change.seat(), why, actor, this.clock.instant())
-						.about(performance.id(), ""));
+			if (change.kind() == PanelChange.Kind.EXCUSED && change.isOf(performance.id())) {
+				this.changes.save(
+						new PanelChange(this.ids.next(), performance.segment(), sequence, PanelChange.Kind.EXCUSE_OVER,
+								change.seat(), why, actor, this.clock.instant())
+							.about(performance.id(), ""));
 				sequence++;
 			}
 		}

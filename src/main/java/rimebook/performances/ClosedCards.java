@@ -47,7 +47,7 @@ public class ClosedCards {
 
 	/** List them as they would be if something else stood on one card or list. */
 	@Transactional(readOnly = true)
-	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, SupposedChange<?> supposed) {
+	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, Amendment.SupposedChange<?> supposed) {
 		return ofSegment(segment, PerformanceView::status, supposed);
 	}
 
@@ -64,7 +64,7 @@ public class ClosedCards {
 	}
 
 	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
-			@Nullable SupposedChange<?> supposed) {
+			Amendment.@Nullable SupposedChange<?> supposed) {
 		List<PerformanceView> done = this.performances.ofSegment(segment)
 			.stream()
 			.filter((performance) -> status.apply(performance).isDone())

@@ -35,10 +35,10 @@ public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, L
 	/** Whose cards count for a judge's seat; empty where it is left out. */
 	public Optional<SeatView> counting(SeatView judge) {
 		PanelChange change = change(judge.id());
-		if (change == null || change.kind() == PanelChangeKind.SEAT_BACK) {
+		if (change == null || change.kind() == PanelChange.Kind.SEAT_BACK) {
 			return Optional.of(judge);
 		}
-		return (change.kind() == PanelChangeKind.SUBSTITUTED)
+		return (change.kind() == PanelChange.Kind.SUBSTITUTED)
 				? this.substitutes.stream().filter((seat) -> seat.id().equals(change.substitute())).findFirst()
 				: Optional.empty();
 	}
@@ -60,7 +60,7 @@ public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, L
 	public boolean isExcused(PerformanceId performance, SeatId seat) {
 		PanelChange newest = newest(
 				(change) -> !change.kind().isAboutWholeSegment() && change.isOf(seat) && change.isOf(performance));
-		return newest != null && newest.kind() == PanelChangeKind.EXCUSED;
+		return newest != null && newest.kind() == PanelChange.Kind.EXCUSED;
 	}
 
 	/** The changes that hold now, oldest first. */
@@ -99,10 +99,10 @@ public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, L
 				.orElse("You are the substitute: your cards count only if you take over a seat.");
 		}
 		PanelChange change = change(seat);
-		if (change == null || change.kind() == PanelChangeKind.SEAT_BACK) {
+		if (change == null || change.kind() == PanelChange.Kind.SEAT_BACK) {
 			return null;
 		}
-		return (change.kind() == PanelChangeKind.SUBSTITUTED)
+		return (change.kind() == PanelChange.Kind.SUBSTITUTED)
 				? "The substitute has taken over this seat: the substitute’s cards count, not yours."
 				: "This seat is left out of this segment: its cards do not count.";
 	}

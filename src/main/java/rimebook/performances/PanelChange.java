@@ -31,7 +31,7 @@ class PanelChange implements Persistable<UUID> {
 	private int sequence;
 
 	@Enumerated(EnumType.STRING)
-	private PanelChangeKind kind;
+	private Kind kind;
 
 	@Column(name = "seat_id")
 	private UUID seat;
@@ -58,7 +58,7 @@ class PanelChange implements Persistable<UUID> {
 	protected PanelChange() {
 	}
 
-	PanelChange(UUID id, SegmentId segment, int sequence, PanelChangeKind kind, SeatId seat, String reason, Actor actor,
+	PanelChange(UUID id, SegmentId segment, int sequence, Kind kind, SeatId seat, String reason, Actor actor,
 			Instant now) {
 		this.id = id;
 		this.segment = segment.value();
@@ -108,7 +108,7 @@ class PanelChange implements Persistable<UUID> {
 		return this.sequence;
 	}
 
-	PanelChangeKind kind() {
+	Kind kind() {
 		return this.kind;
 	}
 
@@ -146,6 +146,30 @@ class PanelChange implements Persistable<UUID> {
 
 	Instant madeAt() {
 		return this.madeAt;
+	}
+
+	/** How the panel of a segment was changed while it was under way. */
+	enum Kind {
+
+		/** All cards of the substitute count in place of that judge's. */
+		SUBSTITUTED,
+
+		/** All cards of that judge are left out of the segment. */
+		LEFT_OUT,
+
+		/** What was said about that seat is taken back: its own cards count. */
+		SEAT_BACK,
+
+		/** One card of that seat never came: its marks of that performance are absent. */
+		EXCUSED,
+
+		/** The performance was opened again: the card is expected once more. */
+		EXCUSE_OVER;
+
+		boolean isAboutWholeSegment() {
+			return this == SUBSTITUTED || this == LEFT_OUT || this == SEAT_BACK;
+		}
+
 	}
 
 }

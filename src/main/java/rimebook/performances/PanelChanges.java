@@ -77,7 +77,7 @@ public class PanelChanges {
 		SeatView substitute = substitute(panel);
 		requireCards(all, substitute, "substitute-cards-missing",
 				"The substitute cannot take over the seat of " + seat.label());
-		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChangeKind.SUBSTITUTED, judge,
+		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChange.Kind.SUBSTITUTED, judge,
 				why, actor, this.clock.instant())
 			.by(substitute.id());
 		keep(change, "seat.taken-over", named(seat), named(substitute) + " for " + seat.label(), actor);
@@ -111,7 +111,7 @@ public class PanelChanges {
 		SeatView seat = seat(panel, judge);
 		String why = Required.text("reason", reason, 500);
 		PanelChange standing = Optional.ofNullable(panel.change(judge))
-			.filter((change) -> change.kind() != PanelChangeKind.SEAT_BACK)
+			.filter((change) -> change.kind() != PanelChange.Kind.SEAT_BACK)
 			.orElseThrow(() -> new ConflictException("change-unknown",
 					"The cards of " + seat.label() + " count already; there is nothing to take back."));
 		String by = Required.optional("takeBackRule", rule, 120);
@@ -119,7 +119,7 @@ public class PanelChanges {
 			throw settled(standing, seat);
 		}
 		requireCards(all, seat, "judge-cards-missing", "The seat cannot go back to " + seat.label());
-		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChangeKind.SEAT_BACK, judge,
+		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChange.Kind.SEAT_BACK, judge,
 				why, actor, this.clock.instant())
 			.byRule(by);
 		keep(change, "seat.taken-back", this.panels.words(standing, panel), named(seat), actor);
@@ -127,7 +127,7 @@ public class PanelChanges {
 
 	/** A seat that was left out has no other cards in its place. */
 	private static boolean canReturn(PanelChange standing) {
-		return standing.kind() == PanelChangeKind.LEFT_OUT;
+		return standing.kind() == PanelChange.Kind.LEFT_OUT;
 	}
 
 	private static ConflictException settled(PanelChange standing, SeatView seat) {
@@ -140,7 +140,7 @@ public class PanelChanges {
 		SegmentId segment = change.segment();
 		this.changes.save(change);
 		CountingPanel panel = this.panels.of(segment);
-		String words = (change.kind() == PanelChangeKind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
+		String words = (change.kind() == PanelChange.Kind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
 				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
 				: this.panels.words(change, panel);
 		this.events.publishEvent(new PerformanceEvent.PanelChanged(segment, words,

@@ -34,7 +34,7 @@ public class Reskates {
 
 	private final SkatingClock clocks;
 
-	private final SegmentRun run;
+	private final PanelNotices notices;
 
 	private final Ids ids;
 
@@ -43,12 +43,12 @@ public class Reskates {
 	private final ApplicationEventPublisher events;
 
 	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, SkatingClock clocks,
-			SegmentRun run, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			PanelNotices notices, Ids ids, Clock clock, ApplicationEventPublisher events) {
 		this.performances = performances;
 		this.segments = segments;
 		this.books = books;
 		this.clocks = clocks;
-		this.run = run;
+		this.notices = notices;
 		this.ids = ids;
 		this.clock = clock;
 		this.events = events;
@@ -66,7 +66,7 @@ public class Reskates {
 		this.events.publishEvent(line(first, "performance.set-aside", actor)
 			.from(String.join("\n", this.books.of(first.segment()).soFar(first.view())), "set aside; skated again")
 			.because(marking));
-		this.run.note(again.id(), RemarkKind.ICE, "Re-skate from the beginning: " + marking, actor);
+		this.notices.tell(again.id(), "Re-skate from the beginning: " + marking, actor);
 	}
 
 	/**
@@ -89,7 +89,7 @@ public class Reskates {
 		again.setAside("The re-skate was taken back.");
 		first.countAgain();
 		this.clocks.takeBackReskate(first.view(), actor);
-		this.run.note(first.id(), RemarkKind.ICE, "Taken back: re-skate; this card counts again", actor);
+		this.notices.tell(first.id(), "Taken back: re-skate; this card counts again", actor);
 		this.events.publishEvent(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
 	}
 

@@ -3,18 +3,23 @@ package rimebook.performances;
 import java.util.List;
 import java.util.Optional;
 
+import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.CancellationGuard;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
+import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
 import rimebook.draw.DrawGuard;
 import rimebook.panels.PanelGuard;
 
-/** What can no longer change once a segment is open. */
+/** What can no longer change once a segment is open, or while a team is on the ice. */
 @Component
-class RunningSegmentGuards implements DrawGuard, PanelGuard {
+@Order(1)
+class RunningSegmentGuards implements DrawGuard, PanelGuard, CancellationGuard {
 
 	private final PerformanceRepository performances;
 
@@ -47,6 +52,17 @@ class RunningSegmentGuards implements DrawGuard, PanelGuard {
 	private boolean isUnderWay(SegmentId segment) {
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.value());
 		return all.stream().anyMatch((performance) -> !performance.status().isDone());
+	}
+
+	/** Nothing is cancelled while a team is on the ice or its cards are open. */
+	@Override
+	public Optional<String> againstCancelling(EventView event, List<SegmentView> segments) {
+		return segments.stream()
+			.flatMap((segment) -> this.performances.findLockedBySegment(segment.id().value()).stream())
+			.filter(Performance::takesCards)
+			.findFirst()
+			.map((performance) -> "The cards of start number " + performance.startNumber()
+					+ " are open. Close them, or take the call back, before it is cancelled.");
 	}
 
 }

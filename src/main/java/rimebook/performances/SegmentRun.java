@@ -19,15 +19,13 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
 /**
- * What the referee does with a segment: opens it, calls teams, notes remarks for the
- * panel, closes cards, ends performances that cannot be marked.
+ * What the referee does with a segment: opens it, calls teams, closes cards, ends
+ * performances that cannot be marked.
  */
 @Service
 public class SegmentRun {
 
 	private final PerformanceRepository performances;
-
-	private final RemarkRepository remarks;
 
 	private final HeldSegment.Source segments;
 
@@ -47,12 +45,11 @@ public class SegmentRun {
 
 	private final StillOpen stillOpen;
 
-	SegmentRun(PerformanceRepository performances, RemarkRepository remarks, HeldSegment.Source segments,
-			SegmentOpening opening, CardBooks books, SkatingClock clocks, EndedEntries entries, Ids ids, Clock clock,
-			ApplicationEventPublisher events, StillOpen stillOpen) {
+	SegmentRun(PerformanceRepository performances, HeldSegment.Source segments, SegmentOpening opening, CardBooks books,
+			SkatingClock clocks, EndedEntries entries, Ids ids, Clock clock, ApplicationEventPublisher events,
+			StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
-		this.remarks = remarks;
 		this.segments = segments;
 		this.opening = opening;
 		this.books = books;
@@ -124,33 +121,6 @@ public class SegmentRun {
 		performance.takeBack();
 		this.events.publishEvent(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
-	}
-
-	/**
-	 * Note something for the panel, such as a fall. Every judge's card shows it.
-	 * @param text up to 500 characters
-	 */
-	@Transactional
-	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
-		note(id, kind, text, null, actor);
-	}
-
-	/**
-	 * Note a remark on what the clock found; it is taken back with the touch that it
-	 * rests on.
-	 * @param text up to 500 characters
-	 * @param touch which touch, by the time of the finding; {@code null} for none
-	 * @throws rimebook.shared.ConflictException {@code stale-version} if that touch was
-	 * taken back meanwhile
-	 */
-	@Transactional
-	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
-		Performance performance = locked(id);
-		String words = Required.text("text", text, 500);
-		this.clocks.requireFound(performance.view(), touch);
-		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
-		this.remarks.save(remark);
-		this.events.publishEvent(line(actor, performance, "performance.remark").to(remark.inWords()));
 	}
 
 	/**
@@ -234,12 +204,6 @@ public class SegmentRun {
 		return this.performances.findById(id.value())
 			.map(Performance::view)
 			.orElseThrow(() -> NotFoundException.of("performance", id));
-	}
-
-	/** List the remarks on a performance, oldest first. */
-	@Transactional(readOnly = true)
-	public List<RemarkView> remarks(PerformanceId id) {
-		return this.remarks.findByPerformanceOrderByNotedAt(id.value()).stream().map(Remark::view).toList();
 	}
 
 	private Performance locked(PerformanceId id, int version) {

@@ -9,8 +9,8 @@ package rimebook.performances;
 public record StatusAmendment(PerformanceStatus status) implements Amendment {
 
 	/** That a team came through so. */
-	public static SupposedChange<StatusAmendment> on(PerformanceId performance, PerformanceStatus status) {
-		return new SupposedChange<>(performance, null, new StatusAmendment(status));
+	public static Amendment.SupposedChange<StatusAmendment> on(PerformanceId performance, PerformanceStatus status) {
+		return new Amendment.SupposedChange<>(performance, null, new StatusAmendment(status));
 	}
 
 	@Override

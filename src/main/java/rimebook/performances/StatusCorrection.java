@@ -77,7 +77,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 	/** Why a performance cannot be set from the one status to the other now. */
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(SupposedChange<StatusAmendment> change, StatusAmendment expected) {
+	public Optional<String> refusal(Amendment.SupposedChange<StatusAmendment> change, StatusAmendment expected) {
 		Performance performance = found(this.performances.findById(change.performance().value()), change.performance());
 		return ((performance.status() == expected.status())
 				? this.checks.refusal(performance, change.amendment().status())
@@ -92,7 +92,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 	 */
 	@Override
 	@Transactional(readOnly = true)
-	public StatusAmendment check(SupposedChange<StatusAmendment> change) {
+	public StatusAmendment check(Amendment.SupposedChange<StatusAmendment> change) {
 		Performance performance = found(this.performances.findById(change.performance().value()), change.performance());
 		this.checks.require(performance, change.amendment().status());
 		return new StatusAmendment(performance.status());
@@ -112,7 +112,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 	 */
 	@Override
 	@Transactional
-	public void apply(SupposedChange<StatusAmendment> change, StatusAmendment expected, Approval approval) {
+	public void apply(Amendment.SupposedChange<StatusAmendment> change, StatusAmendment expected, Approval approval) {
 		PerformanceId id = change.performance();
 		PerformanceStatus next = change.amendment().status();
 		Actor actor = approval.actor();

@@ -11,12 +11,12 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amending;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -61,7 +61,7 @@ class CardCorrection implements Amending<MarksAmendment> {
 
 	@Override
 	@Transactional(readOnly = true)
-	public MarksAmendment check(SupposedChange<MarksAmendment> change) {
+	public MarksAmendment check(Amendment.SupposedChange<MarksAmendment> change) {
 		requirePlacement(change.performance());
 		PerformanceView performance = this.performances.findClosed(change.performance());
 		CardMarks now = newest(performance, change.judge()).marks();
@@ -74,7 +74,7 @@ class CardCorrection implements Amending<MarksAmendment> {
 
 	@Override
 	@Transactional
-	public void apply(SupposedChange<MarksAmendment> change, MarksAmendment expected, Approval approval) {
+	public void apply(Amendment.SupposedChange<MarksAmendment> change, MarksAmendment expected, Approval approval) {
 		requirePlacement(change.performance());
 		PerformanceView performance = this.performances.holdClosed(change.performance());
 		SeatId seat = change.judge();

@@ -11,7 +11,7 @@ import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
 import rimebook.paper.HeldCard;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceLine;
@@ -73,8 +73,8 @@ class CardSubmission extends PerformanceLine {
 		return new CardMarks(this.firstMark, this.secondMark);
 	}
 
-	Acknowledgement acknowledged() {
-		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
+	CardBook.Acknowledgement acknowledged() {
+		return new CardBook.Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
 	HeldCard held() {

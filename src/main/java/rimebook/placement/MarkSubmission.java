@@ -15,7 +15,7 @@ import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.CardRefusals;
 import rimebook.performances.PerformanceEvent;
@@ -71,7 +71,7 @@ public class MarkSubmission {
 	 * @throws NotFoundException if there is no such performance for this seat
 	 */
 	@Transactional
-	public Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
+	public CardBook.Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
 		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
 		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<CardSubmission> sent = this.submissions.findById(card.id());
@@ -86,14 +86,14 @@ public class MarkSubmission {
 		return keep(card, performance, sender, actor);
 	}
 
-	private static Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
+	private static CardBook.Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
 		if (!sent.isSameAs(card, seat)) {
 			throw CardRefusals.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedCard.of(sent) : null);
 		}
 		return sent.acknowledged();
 	}
 
-	private Acknowledgement keep(SubmitCard card, PerformanceView performance, SeatView seat, Actor actor) {
+	private CardBook.Acknowledgement keep(SubmitCard card, PerformanceView performance, SeatView seat, Actor actor) {
 		Optional<CardSubmission> before = Optional
 			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
 		requireNewer(card, before);
@@ -153,7 +153,7 @@ public class MarkSubmission {
 	public record ReceivedCard(int sequence, BigDecimal first, BigDecimal second, Instant receivedAt) {
 
 		static ReceivedCard of(CardSubmission card) {
-			Acknowledgement known = card.acknowledged();
+			CardBook.Acknowledgement known = card.acknowledged();
 			return new ReceivedCard(card.sequence(), MarkWords.decimal(card.marks().first()),
 					MarkWords.decimal(card.marks().second()), known.receivedAt());
 		}

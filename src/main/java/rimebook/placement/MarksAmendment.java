@@ -3,7 +3,6 @@ package rimebook.placement;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.SupposedChange;
 import rimebook.tabulation.CardMarks;
 
 /**
@@ -14,8 +13,8 @@ import rimebook.tabulation.CardMarks;
 public record MarksAmendment(CardMarks marks) implements Amendment {
 
 	/** Those marks on the card of that seat. */
-	public static SupposedChange<MarksAmendment> on(PerformanceId performance, SeatId seat, CardMarks marks) {
-		return new SupposedChange<>(performance, seat, new MarksAmendment(marks));
+	public static Amendment.SupposedChange<MarksAmendment> on(PerformanceId performance, SeatId seat, CardMarks marks) {
+		return new Amendment.SupposedChange<>(performance, seat, new MarksAmendment(marks));
 	}
 
 	@Override

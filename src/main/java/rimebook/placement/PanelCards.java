@@ -23,13 +23,13 @@ import rimebook.panels.SeatView;
 import rimebook.paper.CardLine;
 import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
@@ -218,7 +218,7 @@ class PanelCards implements CardBook {
 
 	@Override
 	public Map<PerformanceId, ClosedMarks.PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange<?> supposed) {
+			Amendment.@Nullable SupposedChange<?> supposed) {
 		List<SeatView> seats = seats(segment);
 		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
 				performances.stream().map((performance) -> performance.id().value()).toList());
@@ -234,8 +234,8 @@ class PanelCards implements CardBook {
 		return closed;
 	}
 
-	private static Optional<CardMarks> supposed(@Nullable SupposedChange<?> supposed, PerformanceId performance,
-			SeatView seat) {
+	private static Optional<CardMarks> supposed(Amendment.@Nullable SupposedChange<?> supposed,
+			PerformanceId performance, SeatView seat) {
 		return (supposed != null && supposed.amendment() instanceof MarksAmendment other
 				&& supposed.performance().equals(performance) && seat.id().equals(supposed.seat()))
 						? Optional.of(other.marks()) : Optional.empty();

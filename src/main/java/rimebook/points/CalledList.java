@@ -61,7 +61,7 @@ class CalledList extends PerformanceLine {
 	}
 
 	/** The list as it would be with another element in one place; never to be kept. */
-	CalledList supposing(ElementAmendment other) {
+	CalledList supposing(SheetAmendment.ElementAmendment other) {
 		return new CalledList(getId(), new PerformanceId(performance()), this.sequence,
 				SheetEdits.with(this.elements, other, getId()), CardOrigin.CORRECTION, this.calledBy, this.receivedAt);
 	}

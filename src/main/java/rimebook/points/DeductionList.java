@@ -48,7 +48,8 @@ class DeductionList extends PerformanceLine {
 	}
 
 	/** A list with another deduction in one place; never to be kept. */
-	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items, DeductionAmendment other) {
+	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items,
+			SheetAmendment.DeductionAmendment other) {
 		return new DeductionList(performance.value(), performance, 1, SheetEdits.with(items, other, "", null),
 				CardOrigin.CORRECTION, "", Instant.EPOCH);
 	}
@@ -61,8 +62,8 @@ class DeductionList extends PerformanceLine {
 		return this.items;
 	}
 
-	DeductionListView view() {
-		return new DeductionListView(this.sequence, this.items, this.receivedAt);
+	DeductionNotes.DeductionListView view() {
+		return new DeductionNotes.DeductionListView(this.sequence, this.items, this.receivedAt);
 	}
 
 	String inWords() {

@@ -20,12 +20,12 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.points.ComponentRule;
 
@@ -192,7 +192,7 @@ class GradedCards implements CardBook {
 
 	@Override
 	public Map<PerformanceId, ClosedMarks.PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange<?> supposed) {
+			Amendment.@Nullable SupposedChange<?> supposed) {
 		PointsSheets.Reading reading = this.sheets.of(segment, performances);
 		if (supposed != null) {
 			reading.suppose(supposed);

@@ -48,7 +48,7 @@ public class LateDeductions {
 
 	/** The deductions as they are now, if the controller is to look at them. */
 	@Transactional(readOnly = true)
-	public Optional<DeductionListView> ofPerformance(PerformanceId performance) {
+	public Optional<DeductionNotes.DeductionListView> ofPerformance(PerformanceId performance) {
 		return this.book.list(performance)
 			.flatMap(this.book::authorisation)
 			.flatMap((word) -> this.book.deductions(performance)

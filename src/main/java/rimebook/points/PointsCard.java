@@ -12,7 +12,7 @@ import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
 import rimebook.paper.HeldCard;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceLine;
@@ -76,16 +76,16 @@ class PointsCard extends PerformanceLine {
 		return this.listSequence;
 	}
 
-	PointsTask.OwnCard own() {
-		return new PointsTask.OwnCard(this.sequence, this.marks, this.receivedAt);
+	PointsTasks.PointsTask.OwnCard own() {
+		return new PointsTasks.PointsTask.OwnCard(this.sequence, this.marks, this.receivedAt);
 	}
 
 	PointsMarks marks() {
 		return this.marks;
 	}
 
-	Acknowledgement acknowledged() {
-		return new Acknowledgement(getId(), this.sequence, this.receivedAt);
+	CardBook.Acknowledgement acknowledged() {
+		return new CardBook.Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
 	HeldCard held(CalledLists lists) {

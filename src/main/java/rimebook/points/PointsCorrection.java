@@ -13,12 +13,12 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amending;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -69,7 +69,7 @@ class PointsCorrection implements Amending<LineAmendment> {
 	 */
 	@Override
 	@Transactional(readOnly = true)
-	public LineAmendment check(SupposedChange<LineAmendment> change) {
+	public LineAmendment check(Amendment.SupposedChange<LineAmendment> change) {
 		PerformanceView performance = this.performances.findClosed(change.performance());
 		PointsMarks marks = newest(performance, change.judge()).marks();
 		CalledListView list = list(performance.id());
@@ -89,7 +89,7 @@ class PointsCorrection implements Amending<LineAmendment> {
 
 	@Override
 	@Transactional
-	public void apply(SupposedChange<LineAmendment> change, LineAmendment expected, Approval approval) {
+	public void apply(Amendment.SupposedChange<LineAmendment> change, LineAmendment expected, Approval approval) {
 		PerformanceView performance = this.performances.holdClosed(change.performance());
 		SeatId seat = change.judge();
 		LineAmendment amendment = change.amendment();

@@ -14,11 +14,11 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amendment;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.Deduction;
 import rimebook.tabulation.points.JudgedComponent;
@@ -61,15 +61,15 @@ class PointsSheets {
 		 * Read as if that stood there instead; what is none of this judging changes
 		 * nothing.
 		 */
-		void suppose(SupposedChange<?> change) {
+		void suppose(Amendment.SupposedChange<?> change) {
 			UUID performance = change.performance().value();
 			if (change.amendment() instanceof LineAmendment line) {
 				suppose(performance, change.judge(), line);
 			}
-			else if (change.amendment() instanceof ElementAmendment element) {
+			else if (change.amendment() instanceof SheetAmendment.ElementAmendment element) {
 				this.lists.computeIfPresent(performance, (id, list) -> list.supposing(element));
 			}
-			else if (change.amendment() instanceof DeductionAmendment deduction) {
+			else if (change.amendment() instanceof SheetAmendment.DeductionAmendment deduction) {
 				DeductionList noted = this.deductions.get(performance);
 				this.deductions.put(performance, DeductionList.supposing(change.performance(),
 						(noted != null) ? noted.items() : List.of(), deduction));

@@ -17,7 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.CardRefusals;
 import rimebook.performances.PerformanceEvent;
@@ -72,7 +72,7 @@ public class PointsSubmission {
 	 * event is not judged by points
 	 */
 	@Transactional
-	public Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
+	public CardBook.Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
 		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
 		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<PointsCard> sent = this.cards.findById(card.id());
@@ -82,7 +82,7 @@ public class PointsSubmission {
 		return keep(card, performance, countingSeat(performance, seat), actor);
 	}
 
-	private static Acknowledgement repeated(PointsCard sent, SubmitPointsCard card, SeatId seat) {
+	private static CardBook.Acknowledgement repeated(PointsCard sent, SubmitPointsCard card, SeatId seat) {
 		if (!sent.isSameAs(card, seat)) {
 			throw CardRefusals
 				.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedPointsCard.of(sent.own()) : null);
@@ -90,7 +90,8 @@ public class PointsSubmission {
 		return sent.acknowledged();
 	}
 
-	private Acknowledgement keep(SubmitPointsCard card, PerformanceView performance, SeatView seat, Actor actor) {
+	private CardBook.Acknowledgement keep(SubmitPointsCard card, PerformanceView performance, SeatView seat,
+			Actor actor) {
 		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
 		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
 		PerformanceRegister.requireOnIce(performance);
@@ -181,7 +182,7 @@ public class PointsSubmission {
 			Instant receivedAt) {
 
 		/** Write a card with decimals. */
-		public static ReceivedPointsCard of(PointsTask.OwnCard card) {
+		public static ReceivedPointsCard of(PointsTasks.PointsTask.OwnCard card) {
 			Map<String, BigDecimal> components = new LinkedHashMap<>();
 			card.marks().components().forEach((name, mark) -> components.put(name, BigDecimal.valueOf(mark, 2)));
 			return new ReceivedPointsCard(card.sequence(), card.marks().grades(), components, card.receivedAt());

@@ -1,10 +1,13 @@
 package rimebook.points;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.performances.Amendment;
 import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.points.ElementWorth;
 
 /** A place in what the technical panel sent. */
-sealed interface SheetAmendment extends Amendment permits ElementAmendment, DeductionAmendment {
+public sealed interface SheetAmendment extends Amendment {
 
 	/** Which one, from 1; for a further one the place that it takes. */
 	int number();
@@ -24,6 +27,85 @@ sealed interface SheetAmendment extends Amendment permits ElementAmendment, Dedu
 					"That performance has no such line; choose one that it has.");
 		}
 		return number() - 1;
+	}
+
+	/**
+	 * A called element.
+	 *
+	 * @param number which one, from 1; for a further element the place it takes
+	 * @param further whether it is put in
+	 * @param code as called, {@code null} where there is none
+	 * @param worth whether it counts, and if not, why
+	 */
+	record ElementAmendment(int number, boolean further, @Nullable String code,
+			ElementWorth worth) implements SheetAmendment {
+
+		/** The same place with nothing in it. */
+		public static ElementAmendment nothing(int number, boolean further) {
+			return new ElementAmendment(number, further, null, ElementWorth.COUNTS);
+		}
+
+		/** The same place with what stands in a list. */
+		ElementAmendment holding(CalledElement element) {
+			return new ElementAmendment(this.number, this.further, element.code(), element.worth());
+		}
+
+		@Override
+		public String list() {
+			return "called elements";
+		}
+
+		@Override
+		public String place() {
+			return this.further ? "further element as " + this.number : "element " + this.number;
+		}
+
+		@Override
+		public String words() {
+			if (this.code == null) {
+				return "nothing";
+			}
+			return (this.worth == ElementWorth.COUNTS) ? this.code : this.code + " (" + this.worth.words() + ")";
+		}
+
+	}
+
+	/**
+	 * A deduction that was noted.
+	 *
+	 * @param number which one, from 1
+	 * @param further whether it is put in
+	 * @param item its short name in the rule set's table, {@code null} where there is
+	 * none
+	 * @param count how many, or how much, in the unit of the item; 0 where there is none
+	 */
+	record DeductionAmendment(int number, boolean further, @Nullable String item, int count) implements SheetAmendment {
+
+		/** The same place with nothing in it. */
+		public static DeductionAmendment nothing(int number, boolean further) {
+			return new DeductionAmendment(number, further, null, 0);
+		}
+
+		/** The same place with what stands in a list. */
+		DeductionAmendment holding(NotedDeduction noted) {
+			return new DeductionAmendment(this.number, this.further, noted.item(), noted.count());
+		}
+
+		@Override
+		public String list() {
+			return "deductions";
+		}
+
+		@Override
+		public String place() {
+			return this.further ? "further deduction" : "deduction " + this.number;
+		}
+
+		@Override
+		public String words() {
+			return (this.item == null) ? "nothing" : this.item + " " + this.count;
+		}
+
 	}
 
 }

@@ -12,12 +12,12 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.Amending;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -61,7 +61,8 @@ class SheetCorrection implements Amending<SheetAmendment> {
 
 	@Override
 	public Map<String, Class<? extends SheetAmendment>> kinds() {
-		return Map.of("element", ElementAmendment.class, "deduction", DeductionAmendment.class);
+		return Map.of("element", SheetAmendment.ElementAmendment.class, "deduction",
+				SheetAmendment.DeductionAmendment.class);
 	}
 
 	/**
@@ -72,7 +73,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	 */
 	@Override
 	@Transactional(readOnly = true)
-	public SheetAmendment check(SupposedChange<SheetAmendment> change) {
+	public SheetAmendment check(Amendment.SupposedChange<SheetAmendment> change) {
 		PerformanceView performance = this.performances.findClosed(change.performance());
 		SheetAmendment now = now(performance, change.amendment());
 		if (now.equals(change.amendment())) {
@@ -85,10 +86,10 @@ class SheetCorrection implements Amending<SheetAmendment> {
 
 	@Override
 	@Transactional
-	public void apply(SupposedChange<SheetAmendment> change, SheetAmendment expected, Approval approval) {
+	public void apply(Amendment.SupposedChange<SheetAmendment> change, SheetAmendment expected, Approval approval) {
 		PerformanceView performance = this.performances.holdClosed(change.performance());
 		SheetAmendment amendment = change.amendment();
-		boolean element = amendment instanceof ElementAmendment;
+		boolean element = amendment instanceof SheetAmendment.ElementAmendment;
 		if (!now(performance, amendment).equals(expected)) {
 			throw ConflictException.stale(element ? "list of elements" : "list of deductions");
 		}
@@ -101,13 +102,13 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	}
 
 	private void put(PerformanceView performance, SheetAmendment amendment, Actor actor) {
-		if (amendment instanceof ElementAmendment element) {
+		if (amendment instanceof SheetAmendment.ElementAmendment element) {
 			CalledList old = list(performance);
 			this.lists.save(new CalledList(this.ids.next(), performance.id(), old.sequence() + 1,
 					SheetEdits.with(old.elements(), element, this.ids.next()), CardOrigin.CORRECTION, actor.name(),
 					this.clock.instant()));
 		}
-		else if (amendment instanceof DeductionAmendment deduction) {
+		else if (amendment instanceof SheetAmendment.DeductionAmendment deduction) {
 			int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
 			this.deductions.save(new DeductionList(this.ids.next(), performance.id(), before + 1,
 					SheetEdits.with(items(performance), deduction, actor.name(), this.clock.instant()),
@@ -116,20 +117,21 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	}
 
 	private SheetAmendment now(PerformanceView performance, SheetAmendment place) {
-		return (place instanceof ElementAmendment element) ? SheetEdits.now(list(performance).elements(), element)
-				: SheetEdits.now(items(performance), (DeductionAmendment) place);
+		return (place instanceof SheetAmendment.ElementAmendment element)
+				? SheetEdits.now(list(performance).elements(), element)
+				: SheetEdits.now(items(performance), (SheetAmendment.DeductionAmendment) place);
 	}
 
 	private void check(PerformanceView performance, SheetAmendment amendment) {
-		if (amendment instanceof DeductionAmendment deduction) {
+		if (amendment instanceof SheetAmendment.DeductionAmendment deduction) {
 			checkDeduction(performance, deduction);
 		}
-		else if (amendment instanceof ElementAmendment element) {
+		else if (amendment instanceof SheetAmendment.ElementAmendment element) {
 			checkElements(performance, element);
 		}
 	}
 
-	private void checkElements(PerformanceView performance, ElementAmendment amendment) {
+	private void checkElements(PerformanceView performance, SheetAmendment.ElementAmendment amendment) {
 		List<CalledElement> elements = SheetEdits.with(list(performance).elements(), amendment, this.ids.next());
 		if (elements.isEmpty()) {
 			throw new RuleViolationException("elements-number", "code",
@@ -167,7 +169,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 			.toList();
 	}
 
-	private void checkDeduction(PerformanceView performance, DeductionAmendment deduction) {
+	private void checkDeduction(PerformanceView performance, SheetAmendment.DeductionAmendment deduction) {
 		String item = deduction.item();
 		if (item == null) {
 			return;

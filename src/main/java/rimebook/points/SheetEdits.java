@@ -16,14 +16,14 @@ final class SheetEdits {
 	}
 
 	/** What stands in that place of the elements. */
-	static ElementAmendment now(List<CalledElement> elements, ElementAmendment place) {
-		return place.further() ? ElementAmendment.nothing(place.number(), true)
+	static SheetAmendment.ElementAmendment now(List<CalledElement> elements, SheetAmendment.ElementAmendment place) {
+		return place.further() ? SheetAmendment.ElementAmendment.nothing(place.number(), true)
 				: place.holding(elements.get(place.index(elements.size())));
 	}
 
 	/** What stands in that place of the deductions. */
-	static DeductionAmendment now(List<NotedDeduction> items, DeductionAmendment place) {
-		return place.further() ? DeductionAmendment.nothing(place.number(), true)
+	static SheetAmendment.DeductionAmendment now(List<NotedDeduction> items, SheetAmendment.DeductionAmendment place) {
+		return place.further() ? SheetAmendment.DeductionAmendment.nothing(place.number(), true)
 				: place.holding(items.get(place.index(items.size())));
 	}
 
@@ -31,7 +31,7 @@ final class SheetEdits {
 	 * The elements with that in its place.
 	 * @param fresh the identity of a further element
 	 */
-	static List<CalledElement> with(List<CalledElement> elements, ElementAmendment other, UUID fresh) {
+	static List<CalledElement> with(List<CalledElement> elements, SheetAmendment.ElementAmendment other, UUID fresh) {
 		List<CalledElement> changed = new ArrayList<>(elements);
 		String code = other.code();
 		int index = other.index(elements.size() + (other.further() ? 1 : 0));
@@ -60,7 +60,7 @@ final class SheetEdits {
 	}
 
 	/** The deductions with that in its place. */
-	static List<NotedDeduction> with(List<NotedDeduction> items, DeductionAmendment other, String by,
+	static List<NotedDeduction> with(List<NotedDeduction> items, SheetAmendment.DeductionAmendment other, String by,
 			@Nullable Instant at) {
 		List<NotedDeduction> changed = new ArrayList<>(items);
 		String item = other.item();

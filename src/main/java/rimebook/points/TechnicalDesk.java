@@ -121,7 +121,8 @@ public class TechnicalDesk {
 	 * else noted something since
 	 */
 	@Transactional
-	public DeductionListView deduct(PerformanceId performance, int seen, String item, int count, Actor actor) {
+	public DeductionNotes.DeductionListView deduct(PerformanceId performance, int seen, String item, int count,
+			Actor actor) {
 		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
 		items.add(new DeductionNotes.NoteDeductions.Item(item, count));
 		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
@@ -132,7 +133,7 @@ public class TechnicalDesk {
 	 * @param index which one of the list that was seen, from 0
 	 */
 	@Transactional
-	public DeductionListView takeBack(PerformanceId performance, int seen, int index, Actor actor) {
+	public DeductionNotes.DeductionListView takeBack(PerformanceId performance, int seen, int index, Actor actor) {
 		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
 		if (index < 0 || index >= items.size()) {
 			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
@@ -141,7 +142,7 @@ public class TechnicalDesk {
 		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
 	}
 
-	private DeductionListView noteOnce(DeductionNotes.NoteDeductions note, Actor actor) {
+	private DeductionNotes.DeductionListView noteOnce(DeductionNotes.NoteDeductions note, Actor actor) {
 		if (this.book.deductionVersion(note.performance(), note.sequence())
 			.filter((done) -> note.items().equals(items(done)))
 			.isPresent()) {

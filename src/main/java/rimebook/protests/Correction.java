@@ -13,10 +13,10 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
+import rimebook.performances.Amendment;
 import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 
@@ -126,7 +126,7 @@ class Correction {
 	CorrectionView view(Amendments amendments) {
 		Amendments.Pair pair = amendments.read(this.amendment);
 		return new CorrectionView(new CorrectionId(this.id), segment(),
-				new SupposedChange<>(new PerformanceId(this.performance),
+				new Amendment.SupposedChange<>(new PerformanceId(this.performance),
 						(this.seat != null) ? new SeatId(this.seat) : null, pair.after()),
 				pair.before(),
 				new CorrectionView.Proposal(this.proposedBy, this.proposedAt, this.reason,

@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.performances.Amendment;
-import rimebook.performances.SupposedChange;
 
 /**
  * A correction of one closed card, of what the technical panel sent, or of how a team
@@ -15,8 +14,8 @@ import rimebook.performances.SupposedChange;
  * @param change what shall count, and where
  * @param old what it was proposed on
  */
-public record CorrectionView(CorrectionId id, SegmentId segment, SupposedChange<Amendment> change, Amendment old,
-		Proposal proposal, Decision decision, int version) {
+public record CorrectionView(CorrectionId id, SegmentId segment, Amendment.SupposedChange<Amendment> change,
+		Amendment old, Proposal proposal, Decision decision, int version) {
 
 	/** Whether it waits, or how it was decided. */
 	public State state() {

@@ -18,7 +18,6 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusAmendment;
-import rimebook.performances.SupposedChange;
 import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
@@ -84,7 +83,7 @@ public class Corrections {
 	 */
 	@Transactional
 	public CorrectionView propose(ProposeCorrection proposal, Actor actor) {
-		SupposedChange<?> change = proposal.change();
+		Amendment.SupposedChange<?> change = proposal.change();
 		String reason = reason(proposal, change.amendment());
 		PerformanceView performance = this.run.performance(change.performance());
 		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
@@ -215,11 +214,11 @@ public class Corrections {
 	 * what is not theirs
 	 * @param protest the protest that led to it, {@code null} for none
 	 */
-	public record ProposeCorrection(SupposedChange<?> change, String reason, String agreed,
+	public record ProposeCorrection(Amendment.SupposedChange<?> change, String reason, String agreed,
 			@Nullable ProtestId protest) {
 
 		/** Without the technical panel, and without a protest. */
-		public ProposeCorrection(SupposedChange<?> change, String reason) {
+		public ProposeCorrection(Amendment.SupposedChange<?> change, String reason) {
 			this(change, reason, "", null);
 		}
 

@@ -13,13 +13,13 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.performances.Amendment;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.StatusAmendment;
 import rimebook.performances.StatusCorrection;
-import rimebook.performances.SupposedChange;
 
 /** Shows what a correction would do to every place, writing nothing. */
 @Service
@@ -51,7 +51,7 @@ public class ResultPreview {
 	 * @throws rimebook.shared.RuleViolationException if no standing could be made
 	 */
 	@Transactional(readOnly = true)
-	public ResultEffect of(SupposedChange<?> change) {
+	public ResultEffect of(Amendment.SupposedChange<?> change) {
 		PerformanceView performance = this.performances.find(change.performance());
 		if (change.amendment() instanceof StatusAmendment other) {
 			return ifStatus(performance, other.status());

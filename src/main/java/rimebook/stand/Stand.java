@@ -23,8 +23,8 @@ import rimebook.performances.CountingPanel;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RunningOrder;
+import rimebook.remarks.RemarkReceipts;
 
 /** The referee's look at a segment: order, ice, panel. */
 @Service

@@ -12,8 +12,8 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkReceipts;
 import rimebook.performances.RunningOrder;
+import rimebook.remarks.RemarkReceipts;
 
 /**
  * What the referee sees of a segment.

@@ -11,7 +11,7 @@ import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.performances.RemarkKind;
+import rimebook.remarks.RemarkKind;
 
 /** The judge's card: one page for the whole day; everything that moves comes as JSON. */
 @Controller

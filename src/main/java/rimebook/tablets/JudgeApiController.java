@@ -18,11 +18,11 @@ import org.springframework.web.bind.annotation.RestController;
 
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkReceipts;
 import rimebook.placement.MarkSubmission;
 import rimebook.placement.MarkWords;
+import rimebook.remarks.RemarkReceipts;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
 
@@ -64,7 +64,8 @@ class JudgeApiController {
 	}
 
 	@PutMapping(path = "/api/cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
-	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
+	CardBook.Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat,
+			Actor actor) {
 		return this.submission.submit(card.as(id), new SeatId(seat), actor);
 	}
 

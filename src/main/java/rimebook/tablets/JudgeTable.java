@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkReceipts;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
+import rimebook.remarks.RemarkReceipts;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.ZeroMark;
@@ -40,7 +40,7 @@ import rimebook.tabulation.ZeroMark;
  */
 public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
 		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
-		@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
+		PointsTasks.@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
 		List<PerformanceId> ended, List<Corrected> corrected) {
 
 	/** As the full form, for placement judging. */
@@ -67,7 +67,7 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 * @param points what the seat has to give it in points judging, with its own card;
 	 * {@code null} in placement judging, where the card is among the seat's cards
 	 */
-	public record Reopened(Now performance, @Nullable PointsTask points) {
+	public record Reopened(Now performance, PointsTasks.@Nullable PointsTask points) {
 	}
 
 	/**

@@ -27,9 +27,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkReceipts;
 import rimebook.placement.OwnCards;
 import rimebook.points.PointsTasks;
+import rimebook.remarks.RemarkReceipts;
 import rimebook.tabulation.SegmentKind;
 
 /**

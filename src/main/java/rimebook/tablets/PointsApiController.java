@@ -21,7 +21,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
 import rimebook.panels.SeatId;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
@@ -57,7 +57,8 @@ class PointsApiController {
 	}
 
 	@PutMapping(path = "/api/points-cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
-	Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat, Actor actor) {
+	CardBook.Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat,
+			Actor actor) {
 		return this.submission.submit(card.as(id), new SeatId(seat), actor);
 	}
 

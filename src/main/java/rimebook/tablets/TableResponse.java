@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkReceipts;
-import rimebook.performances.RemarkView;
 import rimebook.placement.MarkWords;
 import rimebook.points.PointsSubmission;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.RemarkReceipts;
+import rimebook.remarks.Remarks;
 import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.ZeroMark;
@@ -58,18 +58,18 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** What the seat has to give in points judging, and what it has given. */
-	record Points(int listSequence, List<PointsTask.Element> elements, List<PointsTask.TakenOut> takenOut,
-			List<String> components, int lowestGrade, int highestGrade, boolean authorised,
-			PointsSubmission.@Nullable ReceivedPointsCard card) {
+	record Points(int listSequence, List<PointsTasks.PointsTask.Element> elements,
+			List<PointsTasks.PointsTask.TakenOut> takenOut, List<String> components, int lowestGrade, int highestGrade,
+			boolean authorised, PointsSubmission.@Nullable ReceivedPointsCard card) {
 
-		static @Nullable Points of(@Nullable PointsTask task) {
+		static @Nullable Points of(PointsTasks.@Nullable PointsTask task) {
 			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.takenOut(),
 					task.components(), -task.highestGrade(), task.highestGrade(), task.authorised(), own(task.card()));
 		}
 
 	}
 
-	private static PointsSubmission.@Nullable ReceivedPointsCard own(PointsTask.@Nullable OwnCard card) {
+	private static PointsSubmission.@Nullable ReceivedPointsCard own(PointsTasks.PointsTask.@Nullable OwnCard card) {
 		return (card != null) ? PointsSubmission.ReceivedPointsCard.of(card) : null;
 	}
 
@@ -77,7 +77,7 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	record Remark(UUID id, RemarkKind kind, String text, Instant notedAt, boolean seen) {
 
 		static Remark of(RemarkReceipts.ToSeat notice) {
-			RemarkView remark = notice.remark();
+			Remarks.RemarkView remark = notice.remark();
 			return new Remark(remark.id(), remark.kind(), remark.text(), remark.notedAt(), notice.seen());
 		}
 

@@ -17,13 +17,13 @@ import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 
 /**
  * The cards of a way of judging that exists nowhere: each judge gives a whole number from
@@ -117,7 +117,7 @@ class Ballots implements CardBook {
 
 	@Override
 	public Map<PerformanceId, Sum> closed(SegmentId segment, List<PerformanceView> performances,
-			@Nullable SupposedChange<?> supposed) {
+			Amendment.@Nullable SupposedChange<?> supposed) {
 		List<SeatView> seats = this.panels.of(segment).seats();
 		Map<PerformanceId, Sum> closed = new HashMap<>();
 		performances.forEach((performance) -> closed.put(performance.id(),

@@ -12,10 +12,10 @@ import rimebook.audit.RecordVerification;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkView;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
@@ -84,9 +84,9 @@ class PerformanceClockIntegrationTests {
 		this.clock.interrupt(id(), 6, InterruptionCause.RINK, REFEREE);
 		this.clock.takeBack(id(), 7, REFEREE);
 		this.clock.reskate(id(), 8, Reskates.Marking.RESKATED_ONLY, REFEREE);
-		List<RemarkView> told = this.run.remarks(id());
-		assertThat(told).extracting(RemarkView::kind).containsOnly(RemarkKind.ICE);
-		assertThat(told).extracting(RemarkView::text)
+		List<Remarks.RemarkView> told = this.context.getBean(Remarks.class).ofPerformance(id());
+		assertThat(told).extracting(Remarks.RemarkView::kind).containsOnly(RemarkKind.ICE);
+		assertThat(told).extracting(Remarks.RemarkView::text)
 			.containsExactly("Interrupted: equipment", "Resumed at the point of the second block, after 0:00",
 					"Interrupted: light, ice or outside", "Taken back: interrupted", "Interrupted: music",
 					"Interrupted: light, ice or outside", "Taken back: interrupted; the team is interrupted: music",

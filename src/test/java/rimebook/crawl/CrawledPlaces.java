@@ -23,8 +23,8 @@ import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.protests.CorrectionView;
@@ -116,11 +116,10 @@ final class CrawledPlaces {
 		PerformanceView first = day.small.performances(1).get(0);
 		Corrections corrections = day.the(Corrections.class);
 		if (day.isPoints()) {
-			corrections
-				.propose(
-						new Corrections.ProposeCorrection(new SupposedChange<>(first.id(),
-								day.small.seats().get(0).id(), new LineAmendment(1, "", 3)), "Typed one key off."),
-						SmallCompetition.ACCOUNTANT);
+			corrections.propose(
+					new Corrections.ProposeCorrection(new Amendment.SupposedChange<>(first.id(),
+							day.small.seats().get(0).id(), new LineAmendment(1, "", 3)), "Typed one key off."),
+					SmallCompetition.ACCOUNTANT);
 		}
 		else {
 			corrections.propose(new Corrections.ProposeCorrection(

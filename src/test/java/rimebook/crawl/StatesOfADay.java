@@ -16,10 +16,11 @@ import rimebook.performances.AbsentJudges;
 import rimebook.performances.PanelChanges;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.results.ResultPublication;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
@@ -127,7 +128,7 @@ final class StatesOfADay {
 		day.ask();
 		PerformanceView performance = day.sent(onIce(day), 1);
 		for (RemarkKind kind : RemarkKind.values()) {
-			day.the(SegmentRun.class).note(performance.id(), kind, "As it was seen", SmallCompetition.REFEREE);
+			day.the(Remarks.class).note(performance.id(), kind, "As it was seen", SmallCompetition.REFEREE);
 		}
 	}
 

@@ -14,7 +14,7 @@ import org.springframework.test.context.junit.jupiter.SpringJUnitConfig;
 
 import rimebook.competition.RuleSets;
 import rimebook.points.ElementCalls;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.GradeRange;
@@ -56,9 +56,9 @@ class DemoPerformancesTests {
 		}
 	}
 
-	private static List<PointsTask.Element> called(List<ElementCalls.CallElements.Call> calls) {
+	private static List<PointsTasks.PointsTask.Element> called(List<ElementCalls.CallElements.Call> calls) {
 		return IntStream.range(0, calls.size())
-			.mapToObj((i) -> new PointsTask.Element(new UUID(1, i), i + 1, calls.get(i).code(), "", true))
+			.mapToObj((i) -> new PointsTasks.PointsTask.Element(new UUID(1, i), i + 1, calls.get(i).code(), "", true))
 			.toList();
 	}
 

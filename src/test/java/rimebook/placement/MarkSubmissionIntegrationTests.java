@@ -23,9 +23,9 @@ import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 import rimebook.panels.SeatView;
 import rimebook.paper.PaperKeying;
-import rimebook.performances.Acknowledgement;
 import rimebook.performances.Amending;
 import rimebook.performances.Amendments;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.ConflictException;
@@ -64,7 +64,7 @@ class MarkSubmissionIntegrationTests {
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
 		MarkSubmission.SubmitCard card = new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
-		Acknowledgement first = day.send(card, day.seats().get(0));
+		CardBook.Acknowledgement first = day.send(card, day.seats().get(0));
 		assertThat(day.send(card, day.seats().get(0))).isEqualTo(first);
 		assertThat(rows(performance)).isOne();
 	}
@@ -100,7 +100,7 @@ class MarkSubmissionIntegrationTests {
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
 		MarkSubmission.SubmitCard card = new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, CARD);
-		Acknowledgement first = day.send(card, day.seats().get(0));
+		CardBook.Acknowledgement first = day.send(card, day.seats().get(0));
 		day.send(performance, day.seats().get(1), 1, CARD);
 		day.send(performance, day.seats().get(2), 1, CARD);
 		day.close(performance);

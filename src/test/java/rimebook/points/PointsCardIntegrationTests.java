@@ -12,7 +12,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.SeatView;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -65,12 +65,12 @@ class PointsCardIntegrationTests {
 	void anotherElementHasToBeConfirmed() {
 		sendAll(1, 1);
 		this.called.change(2, "AC2");
-		assertThat(task(this.seat).elements()).extracting(PointsTask.Element::confirm)
+		assertThat(task(this.seat).elements()).extracting(PointsTasks.PointsTask.Element::confirm)
 			.containsExactly(false, true, false);
 		assertThat(missing()).contains("Judge 2: confirm element 2, now AC2");
 		assertThat(task(this.seat).card().marks().grades()).as("the grade stays").hasSize(3);
 		send(this.seat, 2, 2);
-		assertThat(task(this.seat).elements()).noneMatch(PointsTask.Element::confirm);
+		assertThat(task(this.seat).elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
 		assertThat(missing()).doesNotContain("Judge 2: confirm element 2, now AC2")
 			.contains("Judge 1: confirm element 2, now AC2");
 	}
@@ -82,9 +82,9 @@ class PointsCardIntegrationTests {
 		this.called.change(2, "ME3<");
 		this.called.change(3, "TwEB");
 		this.called.review(2);
-		assertThat(task(this.seat).elements()).extracting(PointsTask.Element::element)
+		assertThat(task(this.seat).elements()).extracting(PointsTasks.PointsTask.Element::element)
 			.containsExactly("I", "ME", "TwE");
-		assertThat(task(this.seat).elements()).noneMatch(PointsTask.Element::confirm);
+		assertThat(task(this.seat).elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
 		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge"));
 	}
 
@@ -141,7 +141,7 @@ class PointsCardIntegrationTests {
 		PointsMarks typed = marks(this.seat, 1);
 		PointsSubmission.SubmitPointsCard card = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
 				this.performance.id(), 1, typed, 1);
-		Acknowledgement first = submit(card, this.seat);
+		CardBook.Acknowledgement first = submit(card, this.seat);
 		this.called.change(2, "ME3");
 		assertThat(submit(card, this.seat)).isEqualTo(first);
 		assertRefused("card-content-differs",
@@ -153,7 +153,7 @@ class PointsCardIntegrationTests {
 	void refusalShowsTheVersionThatIsThereToItsOwnSeatOnly() {
 		PointsSubmission.SubmitPointsCard card = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
 				this.performance.id(), 1, marks(this.seat, 1), 1);
-		Acknowledgement first = submit(card, this.seat);
+		CardBook.Acknowledgement first = submit(card, this.seat);
 		PointsSubmission.SubmitPointsCard other = new PointsSubmission.SubmitPointsCard(UUID.randomUUID(),
 				this.performance.id(), 1, marks(this.seat, 3), 1);
 		assertThatExceptionOfType(ConflictException.class).isThrownBy(() -> submit(other, this.seat))
@@ -191,11 +191,11 @@ class PointsCardIntegrationTests {
 				list), one);
 	}
 
-	private Acknowledgement submit(PointsSubmission.SubmitPointsCard card, SeatView one) {
+	private CardBook.Acknowledgement submit(PointsSubmission.SubmitPointsCard card, SeatView one) {
 		return this.submission.submit(card, one.id(), new Actor(one.label(), "judge", "test"));
 	}
 
-	private PointsTask task(SeatView one) {
+	private PointsTasks.PointsTask task(SeatView one) {
 		return this.tables.tableOf(one.id()).points();
 	}
 

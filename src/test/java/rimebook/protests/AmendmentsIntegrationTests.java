@@ -11,9 +11,8 @@ import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.StatusAmendment;
 import rimebook.placement.MarksAmendment;
-import rimebook.points.DeductionAmendment;
-import rimebook.points.ElementAmendment;
 import rimebook.points.LineAmendment;
+import rimebook.points.SheetAmendment;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.testsupport.EarlierCorrections;
@@ -28,11 +27,14 @@ class AmendmentsIntegrationTests {
 			pair(new MarksAmendment(new CardMarks(560, 570)), new MarksAmendment(new CardMarks(0, 600))),
 			pair(new LineAmendment(12, "", -1), new LineAmendment(12, "", 3)),
 			pair(new LineAmendment(0, "Skating \"Skills", 725), new LineAmendment(0, "Skating \"Skills", 750)),
-			pair(new ElementAmendment(3, false, "ME4", ElementWorth.COUNTS),
-					new ElementAmendment(3, false, "M\\E", ElementWorth.NO_VALUE)),
-			pair(ElementAmendment.nothing(10, true), new ElementAmendment(10, true, "I4+pi3", ElementWorth.COUNTS)),
-			pair(new DeductionAmendment(1, false, "fall", 2), DeductionAmendment.nothing(1, false)),
-			pair(DeductionAmendment.nothing(1, true), new DeductionAmendment(1, true, "time", 15)),
+			pair(new SheetAmendment.ElementAmendment(3, false, "ME4", ElementWorth.COUNTS),
+					new SheetAmendment.ElementAmendment(3, false, "M\\E", ElementWorth.NO_VALUE)),
+			pair(SheetAmendment.ElementAmendment.nothing(10, true),
+					new SheetAmendment.ElementAmendment(10, true, "I4+pi3", ElementWorth.COUNTS)),
+			pair(new SheetAmendment.DeductionAmendment(1, false, "fall", 2),
+					SheetAmendment.DeductionAmendment.nothing(1, false)),
+			pair(SheetAmendment.DeductionAmendment.nothing(1, true),
+					new SheetAmendment.DeductionAmendment(1, true, "time", 15)),
 			pair(new StatusAmendment(PerformanceStatus.CLOSED), new StatusAmendment(PerformanceStatus.DISQUALIFIED)));
 
 	@Autowired

@@ -23,13 +23,13 @@ import rimebook.accounts.SeatGrant;
 import rimebook.competition.JudgingMethod;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkReceipts;
-import rimebook.performances.RemarkView;
 import rimebook.placement.MarkSubmission;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.RemarkReceipts;
+import rimebook.remarks.Remarks;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.CardTieBreak;
@@ -80,14 +80,15 @@ class JudgeApiTests {
 	void oneTabletIsPaired() {
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
 		given(this.seats.grantOf("a-token")).willReturn(Optional.of(new SeatGrant(SEAT, "Judge 3, Junior")));
-		given(this.submission.submit(any(), any(), any())).willReturn(new Acknowledgement(CARD, 1, RECEIVED));
+		given(this.submission.submit(any(), any(), any())).willReturn(new CardBook.Acknowledgement(CARD, 1, RECEIVED));
 	}
 
 	@Test
 	void tableShowsMarksWithOneDecimal() {
 		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
 				List.of(new RemarkReceipts.ToSeat(
-						new RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null), true)));
+						new Remarks.RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null),
+						true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
@@ -111,7 +112,8 @@ class JudgeApiTests {
 	@Test
 	void cardsOpenedAgainHaveTheMembersOfThoseOnTheIceAndTheirOwnPoints() {
 		JudgeTable.Now again = new JudgeTable.Now(PERFORMANCE, 3, "Northern Lanterns", "Lantern Club", List.of());
-		PointsTask task = new PointsTask(2, List.of(), List.of(), List.of("Composition"), 5, false, null);
+		PointsTasks.PointsTask task = new PointsTasks.PointsTask(2, List.of(), List.of(), List.of("Composition"), 5,
+				false, null);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
 				SegmentKind.FREE, CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS, null,
 				new JudgeTable.Reopened(again, task), null, ZeroMark.COUNT, List.of(), List.of()));

@@ -21,10 +21,11 @@ import rimebook.performances.Amendments;
 import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkWords;
 import rimebook.placement.MarksAmendment;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.RequiresChromium;
@@ -566,7 +567,7 @@ class JudgeCardBrowserTests {
 	}
 
 	private void note(String text) {
-		this.run.note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
 	}
 
 	private List<String> notYet() {

@@ -8,9 +8,9 @@ import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.SeatView;
 import rimebook.performances.Amending;
+import rimebook.performances.Amendment;
 import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SupposedChange;
 import rimebook.placement.MarkWords;
 import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
@@ -60,7 +60,7 @@ class OwnCorrectionsIntegrationTests {
 		SeatView seat = day.seats().get(2);
 		PerformanceView closed = day.performances(1).get(0);
 		Amendments amendments = this.context.getBean(Amendments.class);
-		SupposedChange<LineAmendment> change = new SupposedChange<>(closed.id(), seat.id(),
+		Amendment.SupposedChange<LineAmendment> change = new Amendment.SupposedChange<>(closed.id(), seat.id(),
 				new LineAmendment(2, "", 5));
 		int given = amendments.check(change).value();
 		amendments.apply(change, new LineAmendment(2, "", given), APPROVED);

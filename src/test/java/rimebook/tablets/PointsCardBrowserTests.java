@@ -25,12 +25,13 @@ import rimebook.panels.SeatView;
 import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.SegmentRun;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
-import rimebook.points.PointsTask;
+import rimebook.points.PointsTasks;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
@@ -575,10 +576,10 @@ class PointsCardBrowserTests {
 	}
 
 	private void note(String text) {
-		this.context.getBean(SegmentRun.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
 	}
 
-	private PointsTask task() {
+	private PointsTasks.PointsTask task() {
 		return this.tables.tableOf(this.seat.id()).points();
 	}
 
@@ -592,7 +593,7 @@ class PointsCardBrowserTests {
 
 	/** What the service holds of this seat: grades in order, components, sequence. */
 	private String ownCard() {
-		PointsTask task = task();
+		PointsTasks.PointsTask task = task();
 		List<Integer> grades = task.elements()
 			.stream()
 			.map((element) -> task.card().marks().grades().get(element.id()))

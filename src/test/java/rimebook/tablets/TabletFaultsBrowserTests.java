@@ -15,9 +15,10 @@ import rimebook.clock.PerformanceClock;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
 import rimebook.testsupport.CalledElements;
@@ -80,7 +81,7 @@ class TabletFaultsBrowserTests {
 		new CalledElements(this.context, pointSkating).call("I4+pi3");
 		doEverything(pairs, pairSkating);
 		doEverything(points, pointSkating);
-		int told = this.run.remarks(pairSkating.id()).size();
+		int told = this.context.getBean(Remarks.class).ofPerformance(pairSkating.id()).size();
 		for (Page card : List.of(pair, point)) {
 			seeAll(card, told);
 			assertThat(card.locator("#contact")).hasAttribute("data-state", "good");
@@ -121,7 +122,8 @@ class TabletFaultsBrowserTests {
 		this.clock.reskate(skating.id(), touches(skating), Reskates.Marking.AS_FIRST_SKATED, SmallCompetition.REFEREE);
 		this.clock.takeBack(skating.id(), touches(skating), SmallCompetition.REFEREE);
 		for (RemarkKind kind : RemarkKind.values()) {
-			this.run.note(skating.id(), kind, "a remark of kind " + kind, SmallCompetition.REFEREE);
+			this.context.getBean(Remarks.class)
+				.note(skating.id(), kind, "a remark of kind " + kind, SmallCompetition.REFEREE);
 		}
 	}
 
@@ -187,7 +189,7 @@ class TabletFaultsBrowserTests {
 		Page card = watched(day);
 		PerformanceView skating = day.callNext(1);
 		Tablets.tell(card, (table) -> table.replace("\"kind\":\"FALL\"", "\"kind\":\"LATER\""));
-		this.run.note(skating.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class).note(skating.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 		card.reload();
 		assertThat(card.locator("#remarks li")).containsText("remark-LATER one skater");
 		assertThat(card.locator("#fault")).isHidden();

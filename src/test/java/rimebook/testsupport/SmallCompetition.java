@@ -29,7 +29,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatOfficial;
 import rimebook.panels.SeatView;
-import rimebook.performances.Acknowledgement;
+import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -220,12 +220,12 @@ public final class SmallCompetition {
 	}
 
 	/** Send a card of a seat. */
-	public Acknowledgement send(PerformanceView performance, SeatView seat, int sequence, CardMarks marks) {
+	public CardBook.Acknowledgement send(PerformanceView performance, SeatView seat, int sequence, CardMarks marks) {
 		return send(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), sequence, marks), seat);
 	}
 
 	/** Send that very card of a seat. */
-	public Acknowledgement send(MarkSubmission.SubmitCard card, SeatView seat) {
+	public CardBook.Acknowledgement send(MarkSubmission.SubmitCard card, SeatView seat) {
 		return this.context.getBean(MarkSubmission.class)
 			.submit(card, seat.id(), new Actor(seat.label(), "judge", "test"));
 	}

@@ -21,7 +21,6 @@ import rimebook.pages.Submission;
 import rimebook.panels.SeatId;
 import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.SupposedChange;
 import rimebook.placement.MarkWords;
 import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
@@ -74,8 +73,10 @@ class CorrectionsController {
 	private void propose(SegmentId segment, CorrectionForm form, Actor actor) {
 		PerformanceId performance = closedPerformance(segment, form);
 		Amendment amendment = this.pages.isJudgedByPoints(segment) ? line(form) : marks(form);
-		this.corrections.propose(new Corrections.ProposeCorrection(
-				new SupposedChange<>(performance, seat(form), amendment), form.getReason(), "", protest(form)), actor);
+		this.corrections.propose(
+				new Corrections.ProposeCorrection(new Amendment.SupposedChange<>(performance, seat(form), amendment),
+						form.getReason(), "", protest(form)),
+				actor);
 	}
 
 	private static LineAmendment line(CorrectionForm form) {

@@ -18,9 +18,7 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.SupposedChange;
-import rimebook.points.DeductionAmendment;
-import rimebook.points.ElementAmendment;
+import rimebook.points.SheetAmendment;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProtestId;
 import rimebook.shared.Actor;
@@ -74,7 +72,7 @@ class SheetCorrectionsController {
 	private Corrections.ProposeCorrection proposal(SegmentId segment, boolean element, SheetCorrectionForm form) {
 		SheetPlace place = SheetPlace.parse(Given.text(form.line()), element);
 		return new Corrections.ProposeCorrection(
-				new SupposedChange<>(performance(segment, form), null,
+				new Amendment.SupposedChange<>(performance(segment, form), null,
 						element ? element(place, form) : deduction(place, form)),
 				Given.text(form.reason()), Given.text(form.agreed()), protest(form));
 	}
@@ -89,8 +87,8 @@ class SheetCorrectionsController {
 					"A code has at most 20 characters and no blank, such as ME4 or I4+pi3.");
 		}
 		ElementWorth worth = form.worth();
-		return code.isEmpty() ? place.nothing() : new ElementAmendment(place.number(), place.further(), code,
-				(worth != null) ? worth : ElementWorth.COUNTS);
+		return code.isEmpty() ? place.nothing() : new SheetAmendment.ElementAmendment(place.number(), place.further(),
+				code, (worth != null) ? worth : ElementWorth.COUNTS);
 	}
 
 	private static Amendment deduction(SheetPlace place, SheetCorrectionForm form) {
@@ -105,7 +103,7 @@ class SheetCorrectionsController {
 		if (!count.matches("[1-9]\\d{0,2}")) {
 			throw new RuleViolationException("count-malformed", "count", "Type a whole number from 1 to 999.");
 		}
-		return new DeductionAmendment(place.number(), place.further(), item, Integer.parseInt(count));
+		return new SheetAmendment.DeductionAmendment(place.number(), place.further(), item, Integer.parseInt(count));
 	}
 
 	private PerformanceId performance(SegmentId segment, SheetCorrectionForm form) {

@@ -4,8 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import rimebook.performances.Amendment;
-import rimebook.points.DeductionAmendment;
-import rimebook.points.ElementAmendment;
+import rimebook.points.SheetAmendment;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -35,8 +34,8 @@ record SheetPlace(boolean element, int number, boolean further) {
 
 	/** The place with nothing in it. */
 	Amendment nothing() {
-		return this.element ? ElementAmendment.nothing(this.number, this.further)
-				: DeductionAmendment.nothing(this.number, this.further);
+		return this.element ? SheetAmendment.ElementAmendment.nothing(this.number, this.further)
+				: SheetAmendment.DeductionAmendment.nothing(this.number, this.further);
 	}
 
 	/** The place in words: "element 3", "further element as 3", "deduction 1". */

@@ -1,8 +1,12 @@
 package rimebook.stand.web;
 
 import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -115,6 +119,37 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 	/** The limit of the interruption that goes on, as "3:00". */
 	public String limit() {
 		return (this.cause != null) ? ClockFace.words(this.cause.limit()) : "";
+	}
+
+	/**
+	 * A touch of the clock with its time in the rink.
+	 *
+	 * @param counts whether it counts: it was not taken back and takes nothing back
+	 */
+	record ClockRow(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking, String words,
+			String time, String notedBy, boolean counts) {
+
+		static List<ClockRow> of(List<ClockView.Tap> log, RinkClock rink) {
+			Set<ClockView.Tap> counting = counting(log);
+			return log.stream()
+				.map((tap) -> new ClockRow(tap.act(), tap.cause(), tap.marking(), tap.words(), rink.time(tap.notedAt()),
+						tap.notedBy(), counting.contains(tap)))
+				.toList();
+		}
+
+		private static Set<ClockView.Tap> counting(List<ClockView.Tap> log) {
+			Deque<ClockView.Tap> counting = new ArrayDeque<>();
+			for (ClockView.Tap tap : log) {
+				if (tap.act() == ClockAct.TAKE_BACK) {
+					counting.pollLast();
+				}
+				else {
+					counting.addLast(tap);
+				}
+			}
+			return new HashSet<>(counting);
+		}
+
 	}
 
 }

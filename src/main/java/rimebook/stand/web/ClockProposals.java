@@ -8,9 +8,9 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
 import rimebook.clock.ClockFinding;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkView;
-import rimebook.performances.RemarkReceipts;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.RemarkReceipts;
+import rimebook.remarks.Remarks;
 import rimebook.stand.StandView;
 
 /**
@@ -68,14 +68,14 @@ class ClockProposals {
 	}
 
 	/** One that rests on a touch tells of what was found by that touch only. */
-	private static boolean tells(RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
+	private static boolean tells(Remarks.RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
 		if (remark.touch() != null) {
 			return remark.touch().equals(proposal.touch());
 		}
 		return remark.text().equals(proposal.text()) || isAnswer(remark, proposal, onIce);
 	}
 
-	private static boolean isAnswer(RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
+	private static boolean isAnswer(Remarks.RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
 		Instant stopped = onIce.clock().stoppedAt();
 		return onIce.clock()
 			.findings()

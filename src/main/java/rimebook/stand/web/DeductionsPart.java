@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.RinkClock;
-import rimebook.points.DeductionListView;
+import rimebook.points.DeductionNotes;
 import rimebook.stand.DeductionRow;
 import rimebook.tabulation.points.PointsRules;
 
@@ -20,8 +20,8 @@ record DeductionsPart(String performance, int sequence, List<DeductionRow> rows,
 
 	static final DeductionsPart NONE = new DeductionsPart("", 0, List.of(), false);
 
-	static DeductionsPart of(String performance, @Nullable DeductionListView list, PointsRules rules, RinkClock rink,
-			boolean late) {
+	static DeductionsPart of(String performance, DeductionNotes.@Nullable DeductionListView list, PointsRules rules,
+			RinkClock rink, boolean late) {
 		return (list == null) ? new DeductionsPart(performance, 0, List.of(), late)
 				: new DeductionsPart(performance, list.sequence(),
 						list.deductions().stream().map((noted) -> DeductionRow.of(noted, rules, rink)).toList(), late);

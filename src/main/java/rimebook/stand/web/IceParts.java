@@ -10,7 +10,6 @@ import rimebook.clock.PerformanceClock;
 import rimebook.competition.RuleSets;
 import rimebook.pages.RinkClock;
 import rimebook.performances.PerformanceId;
-import rimebook.points.DeductionListView;
 import rimebook.points.DeductionNotes;
 import rimebook.points.LateDeductions;
 import rimebook.points.NotedDeduction;
@@ -52,7 +51,7 @@ class IceParts {
 		if (!view.event().hasTechnicalPanel()) {
 			return this.proposals.notices(onIce);
 		}
-		DeductionListView list = list(onIce);
+		DeductionNotes.DeductionListView list = list(onIce);
 		List<NotedDeduction> noted = (list != null) ? list.deductions() : List.of();
 		return new ClockDeductions(this.ruleSets.of(view.event()), noted).of(onIce.clock().findings());
 	}
@@ -67,7 +66,7 @@ class IceParts {
 				this.late.ofPerformance(performance).isPresent());
 	}
 
-	private @Nullable DeductionListView list(StandView.Now onIce) {
+	private DeductionNotes.@Nullable DeductionListView list(StandView.Now onIce) {
 		return this.deductions.ofPerformance(onIce.row().performance().id()).orElse(null);
 	}
 

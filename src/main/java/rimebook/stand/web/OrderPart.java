@@ -2,6 +2,7 @@ package rimebook.stand.web;
 
 import java.util.List;
 
+import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.stand.StandView;
 
@@ -20,6 +21,61 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
 		return new OrderPart(rows, (int) started.stream().filter(PerformanceStatus::isDone).count(), started.size());
+	}
+
+	/**
+	 * A line of the running order.
+	 *
+	 * @param mark how it stands to the ice: now, next, late for one that was passed over,
+	 * later for one that waits by the referee's word, waiting, done, again or gap
+	 * @param reason why there is a gap, the cards are open again or it waits, else empty
+	 * @param callReason why it was called out of the drawn order, else empty
+	 * @param skatesAgain whether the whole programme is skated again
+	 * @param canReopen whether its closed cards can be opened again
+	 */
+	record OrderRow(PerformanceId id, int number, int group, String team, String club, String spokenAs,
+			PerformanceStatus status, String mark, String reason, String callReason, boolean skatesAgain,
+			boolean canReopen) {
+
+		static OrderRow of(StandView.Row row, StandView stand) {
+			return new OrderRow(row.performance().id(), row.performance().startNumber(), row.performance().group(),
+					row.team(), row.club(), row.spokenAs(), row.performance().status(), mark(row, stand),
+					row.performance().statusReason(), row.performance().callReason(), row.performance().isAgain(),
+					stand.reopened() == null && row.equals(stand.lastClosed()));
+		}
+
+		private static String mark(StandView.Row row, StandView stand) {
+			return switch (row.performance().status()) {
+				case ON_ICE -> "now";
+				case WAITING -> waiting(row, stand);
+				case CLOSED -> "done";
+				case REOPENED -> "again";
+				case WITHDRAWN, NOT_FINISHED, DISQUALIFIED, SET_ASIDE -> "gap";
+			};
+		}
+
+		/** Tell whether two officials can set how it came through. */
+		public boolean canCorrect() {
+			return this.status.isDone();
+		}
+
+		private static String waiting(StandView.Row row, StandView stand) {
+			if (row.equals(stand.next())) {
+				return "next";
+			}
+			return row.performance().postponed() ? "later" : (stand.isPassedOver(row) ? "late" : "waiting");
+		}
+
+		/** Tell whether the referee can call it although another team comes next. */
+		public boolean canCall() {
+			return this.status == PerformanceStatus.WAITING && !this.mark.equals("next");
+		}
+
+		/** Tell whether it can still be ended without marks that count. */
+		public boolean canEnd() {
+			return this.status.canBecome(PerformanceStatus.DISQUALIFIED);
+		}
+
 	}
 
 }

@@ -53,7 +53,7 @@ class PanelActionController {
 	}
 
 	@PostMapping("/reopen")
-	String reopen(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.REOPEN) ReopenForm form,
+	String reopen(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.REOPEN) PanelForms.ReopenForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors,
 				() -> this.reopening.reopen(form.performanceGiven(), form.versionSeen(), form.reasonGiven(), actor)),
@@ -61,7 +61,7 @@ class PanelActionController {
 	}
 
 	@PostMapping("/take-over")
-	String takeOver(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKEOVER) TakeoverForm form,
+	String takeOver(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKEOVER) PanelForms.TakeoverForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment,
 				Submission.refused(errors,
@@ -70,7 +70,7 @@ class PanelActionController {
 	}
 
 	@PostMapping("/take-back-seat")
-	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKE_BACK) TakeBackForm form,
+	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKE_BACK) PanelForms.TakeBackForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors,
 				() -> this.changes.takeBack(segment, form.seatGiven(), form.ruleGiven(), form.reasonGiven(), actor)),
@@ -78,7 +78,7 @@ class PanelActionController {
 	}
 
 	@PostMapping("/close-without")
-	String closeWithout(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.ABSENT) AbsentForm form,
+	String closeWithout(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.ABSENT) PanelForms.AbsentForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> this.absent.close(form.given(), actor)),
 				"marks.absent.done", model, redirect);

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.performances.RemarkKind;
+import rimebook.remarks.RemarkKind;
 import rimebook.tabulation.SegmentKind;
 
 /**

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.RemarkKind;
+import rimebook.remarks.RemarkKind;
 
 /** A remark to the panel as it is typed. */
 record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text, @Nullable String touch) {

@@ -14,7 +14,8 @@ import rimebook.stand.StandView;
  * @param row the performance, {@code null} while there is none
  * @param missing what is missing before they can be closed again, in words
  */
-record ReopenedPart(StandView.@Nullable Row row, List<SeatRow> seats, List<String> missing) implements LivePart {
+record ReopenedPart(StandView.@Nullable Row row, List<SeatsPart.SeatRow> seats,
+		List<String> missing) implements LivePart {
 
 	static ReopenedPart of(StandView stand, RinkClock clock, Instant now) {
 		StandView.Now reopened = stand.reopened();
@@ -22,7 +23,8 @@ record ReopenedPart(StandView.@Nullable Row row, List<SeatRow> seats, List<Strin
 			return new ReopenedPart(null, List.of(), List.of());
 		}
 		return new ReopenedPart(reopened.row(),
-				reopened.seats().stream().map((seat) -> SeatRow.of(seat, clock, now)).toList(), reopened.missing());
+				reopened.seats().stream().map((seat) -> SeatsPart.SeatRow.of(seat, clock, now)).toList(),
+				reopened.missing());
 	}
 
 	/** What is missing in one line, empty when the cards can be closed. */

@@ -40,18 +40,18 @@ class ReskateController {
 
 	/** Two referees who call at once are kept apart by the ice: one team is on it. */
 	@PostMapping("/call-other")
-	String call(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.CALL) CallForm form, BindingResult errors,
-			Actor actor, Model model, RedirectAttributes redirect) {
+	String call(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.CALL) SkatingAgain.CallForm form,
+			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> call(form.calledGiven(), form, actor)),
 				"marks.stand.called", model, redirect);
 	}
 
-	private void call(PerformanceId id, CallForm form, Actor actor) {
+	private void call(PerformanceId id, SkatingAgain.CallForm form, Actor actor) {
 		this.run.call(id, this.run.performance(id).version(), Given.text(form.callReason()), actor);
 	}
 
 	@PostMapping("/let-wait")
-	String letWait(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.WAIT) WaitForm form,
+	String letWait(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.WAIT) SkatingAgain.WaitForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> this.reskates.letWait(form.performanceGiven(),
 				form.versionSeen(), Given.text(form.waitReason()), actor)), "marks.wait.done", model, redirect);

@@ -1,7 +1,10 @@
 package rimebook.stand.web;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+
+import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.RinkClock;
 import rimebook.stand.StandView;
@@ -15,6 +18,51 @@ record SeatsPart(List<SeatRow> seats) implements LivePart {
 			return new SeatsPart(List.of());
 		}
 		return new SeatsPart(onIce.seats().stream().map((seat) -> SeatRow.of(seat, clock, now)).toList());
+	}
+
+	/**
+	 * A seat as the referee sees it.
+	 *
+	 * @param marks the marks received, empty while the card is missing
+	 * @param received when, in the rink's time
+	 * @param changes how often the judge has changed the card
+	 * @param contact whether the tablet is heard: heard, silent or never
+	 * @param since when it joined, or while it is silent when it was last heard
+	 * @param waiting how many cards the tablet says it has not been able to hand over
+	 * @param faulty whether the tablet says that its page could not show everything
+	 * @param standing whether its card counts
+	 */
+	record SeatRow(String label, String official, String marks, String received, int changes, String contact,
+			String since, int waiting, boolean faulty, StandView.Standing standing) {
+
+		/** A tablet asks every second or two; after so long it is out of reach. */
+		private static final Duration SILENT = Duration.ofSeconds(20);
+
+		static SeatRow of(StandView.SeatCard seat, RinkClock clock, Instant now) {
+			String contact = contact(seat.lastHeardAt(), now);
+			return new SeatRow(seat.label(), seat.official(), seat.card(), clock.time(seat.receivedAt()),
+					Math.max(0, seat.sequence() - 1), contact,
+					clock.time(contact.equals("silent") ? seat.lastHeardAt() : seat.pairedAt()), seat.waiting(),
+					seat.faulty(), seat.standing());
+		}
+
+		private static String contact(@Nullable Instant lastHeard, Instant now) {
+			if (lastHeard == null) {
+				return "never";
+			}
+			return lastHeard.isBefore(now.minus(SILENT)) ? "silent" : "heard";
+		}
+
+		/** Tell whether closing waits for its card. */
+		public boolean counts() {
+			return this.standing == StandView.Standing.COUNTS || this.standing == StandView.Standing.TAKEN_OVER;
+		}
+
+		/** Tell whether the card is there. */
+		public boolean hasCard() {
+			return !this.marks.isEmpty();
+		}
+
 	}
 
 }

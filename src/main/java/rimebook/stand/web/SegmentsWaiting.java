@@ -53,7 +53,9 @@ class SegmentsWaiting implements WaitingList {
 	private Stream<Waiting> lines(DaySegment held) {
 		List<PerformanceView> all = this.run.performances(held.segment().id());
 		if (all.isEmpty()) {
-			boolean ready = this.steps.of(held.event(), held.segment().id()).stream().allMatch(OpeningStep::done);
+			boolean ready = this.steps.of(held.event(), held.segment().id())
+				.stream()
+				.allMatch(OpeningSteps.OpeningStep::done);
 			return ready ? Stream.of(line(held, "marks.waiting.open", 0, "stand")) : Stream.empty();
 		}
 		if (all.stream().allMatch((performance) -> performance.status().isDone())) {

@@ -2,12 +2,15 @@ package rimebook.stand.web;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.entries.Entries;
 import rimebook.pages.Choice;
+import rimebook.pages.Given;
 import rimebook.pages.RinkClock;
+import rimebook.performances.PerformanceId;
 import rimebook.performances.Reskates;
 import rimebook.stand.StandView;
 
@@ -47,7 +50,7 @@ class SkatingAgain {
 		return OrderPart.of(view)
 			.rows()
 			.stream()
-			.filter(OrderRow::canCall)
+			.filter(OrderPart.OrderRow::canCall)
 			.map((row) -> Choice.of(row.id(), "No. " + row.number() + ", " + row.team()))
 			.toList();
 	}
@@ -56,6 +59,35 @@ class SkatingAgain {
 		if (!model.containsAttribute(name)) {
 			model.addAttribute(name, form);
 		}
+	}
+
+	/** The calling of a team out of the drawn order, as it is typed. */
+	record CallForm(@Nullable String called, @Nullable String callReason) {
+
+		static final CallForm EMPTY = new CallForm("", "");
+
+		PerformanceId calledGiven() {
+			return Given.read("called", this.called, PerformanceId::of, "Please choose which team is called.");
+		}
+
+	}
+
+	/** The waiting of the team on the ice while others skate, as it is typed. */
+	record WaitForm(@Nullable String performance, @Nullable String version, @Nullable String waitReason) {
+
+		static WaitForm about(StandView.@Nullable Now onIce) {
+			return (onIce == null) ? new WaitForm("", "", "") : new WaitForm(onIce.row().performance().id().toString(),
+					String.valueOf(onIce.row().performance().version()), "");
+		}
+
+		PerformanceId performanceGiven() {
+			return Given.read("performance", this.performance, PerformanceId::of, "Say which team waits.");
+		}
+
+		int versionSeen() {
+			return Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
+		}
+
 	}
 
 }

@@ -19,6 +19,7 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.SegmentRun;
+import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
@@ -33,12 +34,15 @@ class StandActionController {
 
 	private final SegmentRun run;
 
+	private final Remarks remarks;
+
 	private final StandPage page;
 
 	private final MessageSource messages;
 
-	StandActionController(SegmentRun run, StandPage page, MessageSource messages) {
+	StandActionController(SegmentRun run, Remarks remarks, StandPage page, MessageSource messages) {
 		this.run = run;
+		this.remarks = remarks;
 		this.page = page;
 		this.messages = messages;
 	}
@@ -78,7 +82,7 @@ class StandActionController {
 	@PostMapping(path = "/remarks", params = "!quick")
 	String note(@PathVariable SegmentId segment, @ModelAttribute(StandPage.REMARK) RemarkForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
-		if (Submission.refused(errors, () -> this.run.note(form.performanceGiven(), form.kindGiven(),
+		if (Submission.refused(errors, () -> this.remarks.note(form.performanceGiven(), form.kindGiven(),
 				Given.text(form.text()), form.touchGiven(), actor))) {
 			return this.page.show(segment, null, model);
 		}

@@ -18,9 +18,9 @@ import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkReceipts;
-import rimebook.performances.RemarkView;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.RemarkReceipts;
+import rimebook.remarks.Remarks;
 import rimebook.stand.StandView;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -97,9 +97,8 @@ class ClockProposalsTests {
 	}
 
 	private static RemarkReceipts.ToPanel told(String text, Instant touch) {
-		return new RemarkReceipts.ToPanel(
-				new RemarkView(new UUID(1, 3), RemarkKind.TIME, text, "Runa Hale", CALLED.plusSeconds(900), touch),
-				List.of(), 3);
+		return new RemarkReceipts.ToPanel(new Remarks.RemarkView(new UUID(1, 3), RemarkKind.TIME, text, "Runa Hale",
+				CALLED.plusSeconds(900), touch), List.of(), 3);
 	}
 
 	private static StandView.Now now(ClockView clock, List<RemarkReceipts.ToPanel> told) {

@@ -23,10 +23,10 @@ import rimebook.competition.JudgingPolicies;
 import rimebook.competition.PointsChoice;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkView;
 import rimebook.performances.SegmentRun;
 import rimebook.points.DeductionNotes;
 import rimebook.points.NotedDeduction;
+import rimebook.remarks.Remarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
@@ -155,9 +155,11 @@ class StandClockIntegrationTests {
 			.select(".notice-proposal")
 			.attr("action", "/desk/stand/" + this.day.segment(1) + "/clock/notice");
 		assertThat(filled.submit(".notice-proposal", Map.of()).document().select("#text").val()).isEqualTo(notice);
-		assertThat(this.run.remarks(this.onIce.id())).isEmpty();
+		assertThat(this.context.getBean(Remarks.class).ofPerformance(this.onIce.id())).isEmpty();
 		page = page.submit(".notice-proposal", Map.of());
-		assertThat(this.run.remarks(this.onIce.id())).extracting(RemarkView::text).containsExactly(notice);
+		assertThat(this.context.getBean(Remarks.class).ofPerformance(this.onIce.id()))
+			.extracting(Remarks.RemarkView::text)
+			.containsExactly(notice);
 		assertThat(page.document().select(".proposals")).isEmpty();
 	}
 

@@ -8,7 +8,6 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
@@ -18,10 +17,10 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkView;
-import rimebook.performances.RemarkReceipts;
 import rimebook.performances.SegmentRun;
+import rimebook.remarks.RemarkKind;
+import rimebook.remarks.RemarkReceipts;
+import rimebook.remarks.Remarks;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -131,14 +130,17 @@ class StandIntegrationTests {
 		this.day.callNext(1);
 		Visitor.Page told = stand().submit("#remark-form", Map.of("kind", "TIME", "text", "4 s too long"));
 		assertThat(told.text()).contains("The panel has been told.", "Time: 4 s too long");
-		assertThat(this.run.remarks(performance(1).id())).extracting(RemarkView::kind).containsExactly(RemarkKind.TIME);
+		assertThat(this.context.getBean(Remarks.class).ofPerformance(performance(1).id()))
+			.extracting(Remarks.RemarkView::kind)
+			.containsExactly(RemarkKind.TIME);
 	}
 
 	@Test
 	void standTellsWhoHasSeenARemark() {
 		this.day.open(1);
 		this.day.callNext(1);
-		this.run.note(performance(1).id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class)
+			.note(performance(1).id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 		assertThat(stand().document().select("#told").text())
 			.contains("seen by 0 of 3, not yet Judge 1, Judge 2, Judge 3");
 		see(0);
@@ -150,8 +152,8 @@ class StandIntegrationTests {
 
 	private void see(int seat) {
 		this.context.getBean(RemarkReceipts.class)
-			.see(this.run.remarks(performance(1).id()).get(0).id(), this.day.seats().get(seat).id(),
-					SmallCompetition.REFEREE);
+			.see(this.context.getBean(Remarks.class).ofPerformance(performance(1).id()).get(0).id(),
+					this.day.seats().get(seat).id(), SmallCompetition.REFEREE);
 	}
 
 	@Test
@@ -177,7 +179,7 @@ class StandIntegrationTests {
 		assertThat(refused.document().select("#text").val()).isEqualTo(long501);
 		assertThat(refused.document().select("#kind [selected]").val()).isEqualTo("COSTUME");
 		assertThat(refused.document().select("#text-fault").text()).contains("at most 500");
-		assertThat(this.run.remarks(performance(1).id())).isEmpty();
+		assertThat(this.context.getBean(Remarks.class).ofPerformance(performance(1).id())).isEmpty();
 	}
 
 	@Test
@@ -187,7 +189,7 @@ class StandIntegrationTests {
 		Visitor.Page filled = stand().submit("#remark-form", Map.of("quick", "TOO_LONG"));
 		assertThat(filled.document().select("#kind [selected]").val()).isEqualTo("TIME");
 		assertThat(filled.document().select("#text").val()).isEqualTo("5 s too long");
-		assertThat(this.run.remarks(performance(1).id())).isEmpty();
+		assertThat(this.context.getBean(Remarks.class).ofPerformance(performance(1).id())).isEmpty();
 	}
 
 	@Test
@@ -303,9 +305,12 @@ class StandIntegrationTests {
 
 	@Test
 	void saidNameStandsBeforeTheWrittenOne() {
-		SheetRow row = new SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town", "waiting", List.of());
+		RunningSheet.SheetRow row = new RunningSheet.SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town",
+				"waiting", List.of());
 		assertThat(row.isSpokenOtherwise()).isTrue();
-		assertThat(SheetRow.withNext(List.of(row), 1)).singleElement().extracting(SheetRow::mark).isEqualTo("next");
+		assertThat(RunningSheet.SheetRow.withNext(List.of(row), 1)).singleElement()
+			.extracting(RunningSheet.SheetRow::mark)
+			.isEqualTo("next");
 	}
 
 	private SegmentId segment() {

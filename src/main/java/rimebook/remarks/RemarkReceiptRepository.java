@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 import java.time.Instant;
 import java.util.Locale;
@@ -10,6 +10,8 @@ import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
 import rimebook.shared.Actor;
 
 /** A remark of the referee to the panel: written once. */
@@ -48,8 +50,8 @@ class Remark extends PerformanceLine {
 		return this.kind.name().toLowerCase(Locale.ROOT) + ": " + this.text;
 	}
 
-	RemarkView view() {
-		return new RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt, this.touch);
+	Remarks.RemarkView view() {
+		return new Remarks.RemarkView(getId(), this.kind, this.text, this.notedBy, this.notedAt, this.touch);
 	}
 
 }

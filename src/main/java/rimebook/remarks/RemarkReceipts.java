@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 import java.time.Clock;
 import java.time.Instant;
@@ -15,6 +15,9 @@ import rimebook.competition.Competitions;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Ids;
@@ -104,7 +107,7 @@ public class RemarkReceipts {
 			.toList();
 	}
 
-	private static List<String> notYet(RemarkView remark, List<SeatView> seats, List<RemarkReceipt> all) {
+	private static List<String> notYet(Remarks.RemarkView remark, List<SeatView> seats, List<RemarkReceipt> all) {
 		Set<SeatId> known = all.stream()
 			.filter((seen) -> seen.remark().equals(remark.id()))
 			.map(RemarkReceipt::seat)
@@ -112,7 +115,7 @@ public class RemarkReceipts {
 		return seats.stream().filter((seat) -> !known.contains(seat.id())).map(SeatView::label).toList();
 	}
 
-	private List<RemarkView> views(PerformanceId performance) {
+	private List<Remarks.RemarkView> views(PerformanceId performance) {
 		return this.remarks.findByPerformanceOrderByNotedAt(performance.value()).stream().map(Remark::view).toList();
 	}
 
@@ -122,7 +125,7 @@ public class RemarkReceipts {
 	 * @param notYet the labels of the seats that have not said that they saw it
 	 * @param seats how many seats count
 	 */
-	public record ToPanel(RemarkView remark, List<String> notYet, int seats) {
+	public record ToPanel(Remarks.RemarkView remark, List<String> notYet, int seats) {
 
 		public ToPanel {
 			notYet = List.copyOf(notYet);
@@ -135,7 +138,7 @@ public class RemarkReceipts {
 	 *
 	 * @param seen whether this seat has said that it has seen it
 	 */
-	public record ToSeat(RemarkView remark, boolean seen) {
+	public record ToSeat(Remarks.RemarkView remark, boolean seen) {
 	}
 
 	/**

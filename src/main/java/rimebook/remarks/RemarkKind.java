@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 /**
  * What the referee tells the panel about a performance. Nothing is subtracted by the

@@ -1,4 +1,4 @@
-package rimebook.clock;
+package rimebook.remarks;
 
 import java.time.Instant;
 import java.util.List;
@@ -7,10 +7,8 @@ import java.util.Set;
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
+import rimebook.clock.RestsOnTouch;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.RemarkKind;
-import rimebook.performances.RemarkView;
-import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 
 /** What the panel was told because of the clock; it is told that it no longer holds. */
@@ -22,31 +20,30 @@ class NoticesOnTouch implements RestsOnTouch {
 
 	private static final int LONGEST_QUOTE = 480;
 
-	private final SegmentRun run;
+	private final Remarks remarks;
 
-	NoticesOnTouch(SegmentRun run) {
-		this.run = run;
+	NoticesOnTouch(Remarks remarks) {
+		this.remarks = remarks;
 	}
 
 	@Override
 	public List<String> words(PerformanceView performance, Set<Instant> touches) {
-		return told(performance, touches).stream().map(RemarkView::text).toList();
+		return told(performance, touches).stream().map(Remarks.RemarkView::text).toList();
 	}
 
 	@Override
 	public void takeBack(PerformanceView performance, Set<Instant> touches, Actor actor) {
-		told(performance, touches)
-			.forEach((remark) -> this.run.note(performance.id(), RemarkKind.ICE, takenBack(remark), actor));
+		told(performance, touches).forEach((remark) -> this.remarks.tell(performance.id(), takenBack(remark), actor));
 	}
 
-	private List<RemarkView> told(PerformanceView performance, Set<Instant> touches) {
-		return this.run.remarks(performance.id())
+	private List<Remarks.RemarkView> told(PerformanceView performance, Set<Instant> touches) {
+		return this.remarks.ofPerformance(performance.id())
 			.stream()
 			.filter((remark) -> remark.touch() != null && touches.contains(remark.touch()))
 			.toList();
 	}
 
-	private static String takenBack(RemarkView remark) {
+	private static String takenBack(Remarks.RemarkView remark) {
 		String text = remark.text();
 		return "Taken back: " + text.substring(0, Math.min(text.length(), LONGEST_QUOTE));
 	}

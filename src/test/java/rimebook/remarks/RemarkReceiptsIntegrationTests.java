@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 import java.util.List;
 import java.util.UUID;
@@ -15,6 +15,8 @@ import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatTakeovers;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -29,7 +31,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** What the referee hears back from the seats: who saw a remark, how many cards wait. */
 @WholeApplication
-class RemarksSeenIntegrationTests {
+class RemarkReceiptsIntegrationTests {
 
 	@Autowired
 	private ApplicationContext context;
@@ -64,7 +66,8 @@ class RemarksSeenIntegrationTests {
 		this.day = SmallCompetition.running(this.context, 2, 3);
 		this.day.open(1);
 		this.performance = this.day.callNext(1);
-		this.run.note(this.performance.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class)
+			.note(this.performance.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 	}
 
 	@Test
@@ -145,7 +148,7 @@ class RemarksSeenIntegrationTests {
 	}
 
 	private UUID remark() {
-		return this.run.remarks(this.performance.id()).get(0).id();
+		return this.context.getBean(Remarks.class).ofPerformance(this.performance.id()).get(0).id();
 	}
 
 	private SeatView seat(int index) {

@@ -1,4 +1,4 @@
-package rimebook.performances;
+package rimebook.remarks;
 
 import java.time.Instant;
 import java.util.UUID;
@@ -9,6 +9,8 @@ import jakarta.persistence.Table;
 import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceLine;
 
 /** That a seat has seen a remark: written once. */
 @Entity

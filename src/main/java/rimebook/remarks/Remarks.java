@@ -1,0 +1,105 @@
+package rimebook.remarks;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.StillOpen;
+import rimebook.performances.PanelNotices;
+import rimebook.performances.PerformanceId;
+import rimebook.performances.PerformanceRegister;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SkatingClock;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.Ids;
+import rimebook.shared.Required;
+
+/**
+ * Remarks of the referee for the panel, such as a fall: every judge's card shows them.
+ */
+@Service
+public class Remarks implements PanelNotices {
+
+	private final RemarkRepository remarks;
+
+	private final PerformanceRegister performances;
+
+	private final StillOpen stillOpen;
+
+	private final SkatingClock clocks;
+
+	private final Ids ids;
+
+	private final Clock clock;
+
+	private final ApplicationEventPublisher events;
+
+	Remarks(RemarkRepository remarks, PerformanceRegister performances, StillOpen stillOpen, SkatingClock clocks,
+			Ids ids, Clock clock, ApplicationEventPublisher events) {
+		this.remarks = remarks;
+		this.performances = performances;
+		this.stillOpen = stillOpen;
+		this.clocks = clocks;
+		this.ids = ids;
+		this.clock = clock;
+		this.events = events;
+	}
+
+	/**
+	 * Note something for the panel.
+	 * @param text up to 500 characters
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, Actor actor) {
+		note(id, kind, text, null, actor);
+	}
+
+	@Override
+	@Transactional
+	public void tell(PerformanceId performance, String words, Actor actor) {
+		note(performance, RemarkKind.ICE, words, actor);
+	}
+
+	/**
+	 * Note a remark on what the clock found; it is taken back with the touch that it
+	 * rests on.
+	 * @param text up to 500 characters
+	 * @param touch which touch, by the time of the finding; {@code null} for none
+	 * @throws rimebook.shared.ConflictException {@code stale-version} if that touch was
+	 * taken back meanwhile
+	 */
+	@Transactional
+	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
+		PerformanceView performance = this.performances.hold(id);
+		this.stillOpen.require(performance.segment());
+		String words = Required.text("text", text, 500);
+		this.clocks.requireFound(performance, touch);
+		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
+		this.remarks.save(remark);
+		this.events.publishEvent(AuditedChange.of(actor, "performance", id, "performance.remark").to(remark.inWords()));
+	}
+
+	/** List the remarks on a performance, oldest first. */
+	@Transactional(readOnly = true)
+	public List<RemarkView> ofPerformance(PerformanceId id) {
+		return this.remarks.findByPerformanceOrderByNotedAt(id.value()).stream().map(Remark::view).toList();
+	}
+
+	/**
+	 * A remark of the referee to the panel.
+	 *
+	 * @param touch the touch of the clock that it tells of, by the time of the finding;
+	 * {@code null} for any other remark
+	 */
+	public record RemarkView(UUID id, RemarkKind kind, String text, String notedBy, Instant notedAt,
+			@Nullable Instant touch) {
+	}
+
+}

@@ -1,8 +1,0 @@
-package rimebook.performances;
-
-import rimebook.testsupport.OnPostgres;
-
-@OnPostgres
-class RemarksSeenOnPostgresIntegrationTests extends RemarksSeenIntegrationTests {
-
-}

@@ -1,0 +1,8 @@
+package rimebook.remarks;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class RemarkReceiptsOnPostgresIntegrationTests extends RemarkReceiptsIntegrationTests {
+
+}
