@@ -106,27 +106,17 @@ class ArchitectureTests {
 
 	@Test
 	void entitiesStayInTheirModule() {
-		classes().that().areAnnotatedWith(Entity.class).should().notBePublic().allowEmptyShould(true).check(PRODUCTION);
+		classes().that().areAnnotatedWith(Entity.class).should().notBePublic().check(PRODUCTION);
 	}
 
 	@Test
 	void repositoriesStayInTheirModule() {
-		classes().that()
-			.areAssignableTo(Repository.class)
-			.should()
-			.notBePublic()
-			.allowEmptyShould(true)
-			.check(PRODUCTION);
+		classes().that().areAssignableTo(Repository.class).should().notBePublic().check(PRODUCTION);
 	}
 
 	@Test
 	void controllersStayInTheirModule() {
-		classes().that()
-			.areMetaAnnotatedWith(Controller.class)
-			.should()
-			.notBePublic()
-			.allowEmptyShould(true)
-			.check(PRODUCTION);
+		classes().that().areMetaAnnotatedWith(Controller.class).should().notBePublic().check(PRODUCTION);
 	}
 
 	private static boolean isFloating(JavaClass type) {
