@@ -1,19 +1,17 @@
 package rimebook.accounts;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -35,24 +33,18 @@ public class CodeGuessing {
 
 	private final AttemptTally tally;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	CodeGuessing(CodeStopRepository stops, AttemptTally tally, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	CodeGuessing(CodeStopRepository stops, AttemptTally tally, Acts acts) {
+		this.acts = acts;
 		this.stops = stops;
 		this.tally = tally;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/** Tell whether an address may try a code now. */
 	@Transactional(readOnly = true)
 	public CodeDoor door(String address) {
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		return this.stops.findFirstByAddressOrderByStoppedAtDesc(address)
 			.map((stop) -> new CodeDoor(stop.isStopped(now) ? Duration.between(now, stop.until()) : Duration.ZERO,
 					stop.turn()))
@@ -67,17 +59,17 @@ public class CodeGuessing {
 	 */
 	@Transactional
 	public Duration stop(String address, String device) {
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		Optional<CodeStop> current = this.stops.findFirstByAddressOrderByStoppedAtDesc(address)
 			.filter((stop) -> stop.isStopped(now));
 		if (current.isPresent()) {
 			return Duration.between(now, current.get().until());
 		}
-		this.stops.save(new CodeStop(this.ids.next(), address, device, now, now.plus(STOP)));
+		this.stops.save(new CodeStop(this.acts.nextId(), address, device, now, now.plus(STOP)));
 		this.stops.forgetBeyond(MOST_KEPT);
 		AttemptTally.Count count = this.tally.count(AttemptKind.CODES, address);
 		if (count.isWorthALine()) {
-			this.events.publishEvent(AuditedChange
+			this.acts.publish(AuditedChange
 				.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
 				.to("too many wrong seat codes from this device within a minute, " + count.words()));
 		}
@@ -89,7 +81,7 @@ public class CodeGuessing {
 	 */
 	@Transactional(readOnly = true)
 	public List<GuessedFrom> recent() {
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		return this.stops.findByStoppedAtAfterOrderByStoppedAtDesc(now.minus(SHOWN))
 			.stream()
 			.map((stop) -> stop.view(now))
@@ -103,10 +95,10 @@ public class CodeGuessing {
 	@Transactional
 	public void free(UUID id, Actor actor) {
 		CodeStop stop = this.stops.findById(id).orElseThrow(() -> NotFoundException.of("code-stop", id));
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		if (stop.isStopped(now)) {
 			stop.free(actor, now);
-			this.events.publishEvent(AuditedChange.of(actor, "seat", "any seat", "seat.guessing-freed")
+			this.acts.publish(AuditedChange.of(actor, "seat", "any seat", "seat.guessing-freed")
 				.from("stopped: " + stop.address(), "may try a seat code again: " + stop.address()));
 		}
 	}

@@ -1,19 +1,17 @@
 package rimebook.accounts;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -32,20 +30,13 @@ public class People {
 
 	private final FormerPasswords former;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	People(PersonRepository people, PasswordEncoder passwords, FormerPasswords former, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+	People(PersonRepository people, PasswordEncoder passwords, FormerPasswords former, Acts acts) {
+		this.acts = acts;
 		this.former = former;
 		this.people = people;
 		this.passwords = passwords;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/** Everybody, by name, those shut out among them. */
@@ -106,12 +97,12 @@ public class People {
 			throw new ConflictException("sign-in-name-taken", "signInName",
 					"The sign-in name '" + draft.signInName() + "' is taken; please choose another.");
 		}
-		PersonId id = new PersonId(this.ids.next());
+		PersonId id = new PersonId(this.acts.nextId());
 		refuseTaken(draft.displayName(), id);
-		Person person = new Person(id, draft, this.clock.instant());
+		Person person = new Person(id, draft, this.acts.now());
 		person.usePassword(this.passwords.encode(draft.password()), temporary);
 		this.people.saveAndFlush(person);
-		this.events.publishEvent(change(actor, id, "person.added").to(words(person.view())));
+		this.acts.publish(change(actor, id, "person.added").to(words(person.view())));
 		return person.view();
 	}
 
@@ -142,8 +133,7 @@ public class People {
 	public void setPassword(PersonId id, String password, Actor actor) {
 		boolean own = actor.hasId(identity(id));
 		usePassword(id, password, !own);
-		this.events
-			.publishEvent(change(actor, id, "person.password-set").to("a new password for " + words(find(id).view())));
+		this.acts.publish(change(actor, id, "person.password-set").to("a new password for " + words(find(id).view())));
 	}
 
 	/**
@@ -154,7 +144,7 @@ public class People {
 	@Transactional
 	void choosePassword(PersonId id, String password, Actor self) {
 		usePassword(id, password, false);
-		this.events.publishEvent(change(self, id, "person.password-chosen").to("a password of their own"));
+		this.acts.publish(change(self, id, "person.password-chosen").to("a password of their own"));
 	}
 
 	private void usePassword(PersonId id, String password, boolean temporary) {
@@ -166,7 +156,7 @@ public class People {
 			this.former.keep(id, person.passwordHash());
 		}
 		person.usePassword(this.passwords.encode(checked), temporary);
-		this.events.publishEvent(new PersonChanged(view.signInName()));
+		this.acts.publish(new PersonChanged(view.signInName()));
 	}
 
 	/**
@@ -219,8 +209,8 @@ public class People {
 		}
 		this.people.flush();
 		PersonView after = person.view();
-		this.events.publishEvent(change(actor, after.id(), action).from(words(before), words(after)));
-		this.events.publishEvent(new PersonChanged(after.signInName()));
+		this.acts.publish(change(actor, after.id(), action).from(words(before), words(after)));
+		this.acts.publish(new PersonChanged(after.signInName()));
 		return after;
 	}
 

@@ -1,6 +1,5 @@
 package rimebook.accounts;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -11,11 +10,11 @@ import java.util.Optional;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -45,19 +44,16 @@ public class SeatCodes {
 
 	private final CrewSigns signs;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	SeatCodes(SeatCodeRepository codes, SecretTokens tokens, CodeDigests digests, ShownCodes shown, CrewSigns signs,
-			Clock clock, ApplicationEventPublisher events) {
+			Acts acts) {
+		this.acts = acts;
 		this.digests = digests;
 		this.shown = shown;
 		this.codes = codes;
 		this.tokens = tokens;
 		this.signs = signs;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -75,12 +71,12 @@ public class SeatCodes {
 		if (this.codes.existsByCodeDigest(digest)) {
 			return issue(seat, label, actor);
 		}
-		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
 		Optional<SeatCode> former = this.codes.findById(seat);
 		former.ifPresentOrElse((known) -> known.reissue(label, digest, now),
 				() -> this.codes.save(new SeatCode(seat, label, digest, now)));
 		this.shown.show(seat, code, now);
-		this.events.publishEvent(AuditedChange.of(actor, "seat", seat, "seat.code-issued")
+		this.acts.publish(AuditedChange.of(actor, "seat", seat, "seat.code-issued")
 			.from(former.isPresent() ? "an earlier code for " + label : "", "a new code for " + label));
 		return code;
 	}
@@ -137,7 +133,7 @@ public class SeatCodes {
 			return before.get();
 		}
 		boolean own = held != null && held.seat().equals(seat.grant().seat());
-		return (!own && seat.isLive(this.clock.instant().minus(SeatTakeovers.ALIVE))) ? ask(seat, token, device)
+		return (!own && seat.isLive(this.acts.now().minus(SeatTakeovers.ALIVE))) ? ask(seat, token, device)
 				: pair(seat, token, device);
 	}
 
@@ -154,15 +150,15 @@ public class SeatCodes {
 	private Optional<SeatPairing> before(SeatCode seat, String token) {
 		String digest = SecretTokens.digest(token);
 		boolean held = seat.isHeldBy(digest);
-		boolean waits = seat.isAskedBy(digest, this.clock.instant().minus(SeatTakeovers.KEPT));
+		boolean waits = seat.isAskedBy(digest, this.acts.now().minus(SeatTakeovers.KEPT));
 		return (held || waits) ? Optional.of(new SeatPairing(seat.grant(), token, !held)) : Optional.empty();
 	}
 
 	private SeatPairing ask(SeatCode seat, String token, String device) {
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
-		seat.ask(SecretTokens.digest(token), name, this.clock.instant().truncatedTo(ChronoUnit.MILLIS));
+		seat.ask(SecretTokens.digest(token), name, this.acts.now().truncatedTo(ChronoUnit.MILLIS));
 		SeatGrant grant = seat.grant();
-		this.events.publishEvent(
+		this.acts.publish(
 				AuditedChange
 					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
 							"seat.asked-for")
@@ -173,10 +169,10 @@ public class SeatCodes {
 	private SeatPairing pair(SeatCode seat, String token, String device) {
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
-		seat.pair(SecretTokens.digest(token), name, this.clock.instant());
+		seat.pair(SecretTokens.digest(token), name, this.acts.now());
 		this.shown.hide(seat.grant().seat());
 		SeatGrant grant = seat.grant();
-		this.events.publishEvent(
+		this.acts.publish(
 				AuditedChange
 					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
 							"seat.paired")
@@ -190,7 +186,7 @@ public class SeatCodes {
 	 */
 	@Transactional
 	public Optional<SeatGrant> grantOf(String token) {
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		Optional<SeatCode> seat = this.codes.findByDeviceDigest(SecretTokens.digest(token));
 		Optional<SeatGrant> grant = seat.map(SeatCode::grant);
 		seat.filter((code) -> !code.wasHeardSince(now.minus(HEARD_STEP)))

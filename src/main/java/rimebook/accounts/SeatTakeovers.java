@@ -1,16 +1,15 @@
 package rimebook.accounts;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
@@ -30,14 +29,11 @@ public class SeatTakeovers {
 
 	private final SeatCodeRepository codes;
 
-	private final Clock clock;
+	private final Acts acts;
 
-	private final ApplicationEventPublisher events;
-
-	SeatTakeovers(SeatCodeRepository codes, Clock clock, ApplicationEventPublisher events) {
+	SeatTakeovers(SeatCodeRepository codes, Acts acts) {
+		this.acts = acts;
 		this.codes = codes;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -46,7 +42,7 @@ public class SeatTakeovers {
 	 */
 	@Transactional
 	public SeatWait look(String token) {
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		String digest = SecretTokens.digest(token);
 		return this.codes.findByAskedDigest(digest)
 			.map((code) -> look(code, now))
@@ -65,7 +61,7 @@ public class SeatTakeovers {
 			return SeatWait.WAITING;
 		}
 		code.giveToAsking(now);
-		this.events.publishEvent(AuditedChange.of(tablet(question), "seat", question.seat(), "seat.paired")
+		this.acts.publish(AuditedChange.of(tablet(question), "seat", question.seat(), "seat.paired")
 			.from(question.holder(), question.device())
 			.because("The tablet that had the seat was not heard for a minute."));
 		return SeatWait.TAKEN;
@@ -78,7 +74,7 @@ public class SeatTakeovers {
 	/** The tablets that wait for the referee's word, the oldest question first. */
 	@Transactional(readOnly = true)
 	public List<SeatQuestion> open() {
-		return this.codes.findByAskedRefusedFalseAndAskedAtAfterOrderByAskedAt(this.clock.instant().minus(KEPT))
+		return this.codes.findByAskedRefusedFalseAndAskedAtAfterOrderByAskedAt(this.acts.now().minus(KEPT))
 			.stream()
 			.map(SeatCode::question)
 			.toList();
@@ -100,12 +96,12 @@ public class SeatTakeovers {
 		}
 		SeatQuestion question = code.question();
 		if (yes) {
-			code.giveToAsking(this.clock.instant());
+			code.giveToAsking(this.acts.now());
 		}
 		else {
 			code.refuseAsking();
 		}
-		this.events.publishEvent(AuditedChange.of(actor, "seat", seat, yes ? "seat.handed-over" : "seat.kept")
+		this.acts.publish(AuditedChange.of(actor, "seat", seat, yes ? "seat.handed-over" : "seat.kept")
 			.from(question.holder(), yes ? question.device() : question.holder() + "; refused: " + question.device()));
 	}
 

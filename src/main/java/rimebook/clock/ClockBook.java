@@ -1,11 +1,9 @@
 package rimebook.clock;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
@@ -13,8 +11,8 @@ import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 
 /** The clocks of all performances, read from their touches. */
 @Component
@@ -24,19 +22,12 @@ class ClockBook implements SkatingClock {
 
 	private final Competitions competitions;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	ClockBook(ClockTapRepository taps, Competitions competitions, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+	ClockBook(ClockTapRepository taps, Competitions competitions, Acts acts) {
+		this.acts = acts;
 		this.taps = taps;
 		this.competitions = competitions;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	ClockView of(PerformanceView performance) {
@@ -89,18 +80,18 @@ class ClockBook implements SkatingClock {
 	@Override
 	public void takeBackReskate(PerformanceView first, Actor actor) {
 		ClockView before = of(first);
-		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
-		add(new ClockTap(this.ids.next(), first.id(), new ClockView.Tap(before.touches() + 1, ClockAct.TAKE_BACK, null,
-				null, ClockAct.RESKATE.words(), actor.name(), now)));
+		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
+		add(new ClockTap(this.acts.nextId(), first.id(), new ClockView.Tap(before.touches() + 1, ClockAct.TAKE_BACK,
+				null, null, ClockAct.RESKATE.words(), actor.name(), now)));
 		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
 				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
 	}
 
 	/** Say that the clock was touched; what became of the programme is told apart. */
 	void tell(ClockTouched touched) {
-		this.events.publishEvent(touched);
+		this.acts.publish(touched);
 		if (touched.isBreak()) {
-			this.events.publishEvent(new SkatingClock.ProgrammeBroken(touched.segment(), touched.isInterrupted()));
+			this.acts.publish(new SkatingClock.ProgrammeBroken(touched.segment(), touched.isInterrupted()));
 		}
 	}
 

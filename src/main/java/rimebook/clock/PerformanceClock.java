@@ -1,6 +1,5 @@
 package rimebook.clock;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -10,7 +9,6 @@ import java.util.Objects;
 import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,8 +19,8 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.Reskates;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 
 /**
@@ -46,26 +44,19 @@ public class PerformanceClock {
 
 	private final ClockConsequences consequences;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
+	private final Acts acts;
+
 	PerformanceClock(PerformanceRegister performances, ClockBook book, PanelNotices notices, Reskates reskates,
-			ClockConsequences consequences, Ids ids, Clock clock, ApplicationEventPublisher events,
-			StillOpen stillOpen) {
+			ClockConsequences consequences, Acts acts, StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
 		this.notices = notices;
 		this.reskates = reskates;
 		this.consequences = consequences;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -161,13 +152,13 @@ public class PerformanceClock {
 	}
 
 	private PerformanceView touch(PerformanceId id, int seen, Touch touch, Actor actor) {
-		Instant received = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		Instant received = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
 		PerformanceView performance = this.performances.hold(id);
 		this.stillOpen.require(performance.segment());
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch);
 		ClockView.Tap tap = touch.at(before, received, actor);
-		this.book.add(new ClockTap(this.ids.next(), id, tap));
+		this.book.add(new ClockTap(this.acts.nextId(), id, tap));
 		ClockView after = after(before, tap);
 		ClockWords.notice(tap, before, after).ifPresent((words) -> this.notices.tell(id, words, actor));
 		this.book.tell(new ClockTouched(id, performance.segment(), before.state(), after.state(),

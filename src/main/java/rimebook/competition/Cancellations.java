@@ -1,6 +1,5 @@
 package rimebook.competition;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -10,11 +9,11 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
@@ -40,19 +39,16 @@ public class Cancellations {
 
 	private final EntityManager entityManager;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher publisher;
+	private final Acts acts;
 
 	Cancellations(Competitions competitions, EventRepository events, ObjectProvider<CancellationGuard> guards,
-			MoveRules rules, EntityManager entityManager, Clock clock, ApplicationEventPublisher publisher) {
+			MoveRules rules, EntityManager entityManager, Acts acts) {
+		this.acts = acts;
 		this.competitions = competitions;
 		this.events = events;
 		this.guards = guards;
 		this.rules = rules;
 		this.entityManager = entityManager;
-		this.clock = clock;
-		this.publisher = publisher;
 	}
 
 	/**
@@ -131,7 +127,7 @@ public class Cancellations {
 		this.rules.checkRemoval(before, before.segments());
 		this.events.delete(event);
 		this.events.flush();
-		this.publisher.publishEvent(line(actor, "event", id, "event.removed").from(before.inWords(), ""));
+		this.acts.publish(line(actor, "event", id, "event.removed").from(before.inWords(), ""));
 	}
 
 	/**
@@ -179,7 +175,7 @@ public class Cancellations {
 	}
 
 	private Instant now() {
-		return this.clock.instant();
+		return this.acts.now();
 	}
 
 	/** The event counts as changed where only one of its segments is. */
@@ -189,8 +185,8 @@ public class Cancellations {
 		}
 		this.events.flush();
 		EventView now = event.view();
-		this.publisher.publishEvent(
-				new CancellationChanged(now, (segment != null) ? now.segment(segment) : null, reason, change));
+		this.acts
+			.publish(new CancellationChanged(now, (segment != null) ? now.segment(segment) : null, reason, change));
 		return now;
 	}
 

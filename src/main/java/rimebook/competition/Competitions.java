@@ -4,15 +4,14 @@ import java.util.List;
 
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -35,19 +34,16 @@ public class Competitions {
 
 	private final EntityManager entityManager;
 
-	private final ApplicationEventPublisher publisher;
-
-	private final Ids ids;
+	private final Acts acts;
 
 	Competitions(CompetitionRepository competitions, EventRepository events, MoveRules rules, JudgingMethods methods,
-			EntityManager entityManager, ApplicationEventPublisher publisher, Ids ids) {
+			EntityManager entityManager, Acts acts) {
+		this.acts = acts;
 		this.competitions = competitions;
 		this.events = events;
 		this.rules = rules;
 		this.methods = methods;
 		this.entityManager = entityManager;
-		this.publisher = publisher;
-		this.ids = ids;
 	}
 
 	/**
@@ -58,7 +54,7 @@ public class Competitions {
 	@Transactional
 	public CompetitionView create(DraftCompetition facts, Actor actor) {
 		String slug = Slug.unique(facts.name(), "competition", this.competitions::existsBySlug);
-		Competition competition = new Competition(this.ids.next(), slug, facts);
+		Competition competition = new Competition(this.acts.nextId(), slug, facts);
 		try {
 			this.competitions.saveAndFlush(competition);
 		}
@@ -115,7 +111,7 @@ public class Competitions {
 		CompetitionState before = competition.state();
 		competition.takeBack(version);
 		this.competitions.flush();
-		this.publisher.publishEvent(AuditedChange.of(actor, "competition", id, "competition.taken-back")
+		this.acts.publish(AuditedChange.of(actor, "competition", id, "competition.taken-back")
 			.from(before.inWords(), competition.state().inWords())
 			.because(why));
 		return competition.view();
@@ -163,8 +159,8 @@ public class Competitions {
 		String slug = Slug.unique(facts.name(), "event",
 				(taken) -> others.stream().anyMatch((event) -> event.hasSlug(taken)));
 		int position = 1 + others.stream().mapToInt((other) -> other.view().position()).max().orElse(0);
-		Event event = new Event(this.ids.next(), id, position, slug);
-		event.write(facts, this.ids);
+		Event event = new Event(this.acts.nextId(), id, position, slug);
+		event.write(facts, this.acts::nextId);
 		this.events.saveAndFlush(event);
 		publish(actor, "event", event.id(), "event.added", "", event.inWords());
 		return event.view();
@@ -193,7 +189,7 @@ public class Competitions {
 		checkName(facts.name(), others(event));
 		String before = event.inWords();
 		this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
-		event.write(facts, this.ids);
+		event.write(facts, this.acts::nextId);
 		this.events.flush();
 		publish(actor, "event", id, "event.changed", before, event.inWords());
 		return event.view();
@@ -306,7 +302,7 @@ public class Competitions {
 	}
 
 	private void publish(Actor actor, String subject, Object id, String action, String before, String after) {
-		this.publisher.publishEvent(AuditedChange.of(actor, subject, id, action).from(before, after));
+		this.acts.publish(AuditedChange.of(actor, subject, id, action).from(before, after));
 	}
 
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Supplier;
 
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Convert;
@@ -16,7 +17,6 @@ import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 @Entity
@@ -81,7 +81,7 @@ class Event {
 	}
 
 	/** Write down the facts. The slug stays: an address once given out keeps working. */
-	void write(DraftEvent facts, Ids ids) {
+	void write(DraftEvent facts, Supplier<UUID> ids) {
 		this.name = facts.name();
 		this.method = facts.method();
 		this.judges = facts.judges();
@@ -115,7 +115,7 @@ class Event {
 	 * Keep a segment's identity where its name is still there, else where one fell away,
 	 * so that links to it stay good.
 	 */
-	private void writeSegments(List<DraftSegment> drafts, Ids ids) {
+	private void writeSegments(List<DraftSegment> drafts, Supplier<UUID> ids) {
 		List<String> slugs = slugs(drafts);
 		List<Segment> spare = new ArrayList<>(unnamed(slugs));
 		for (int i = 0; i < drafts.size(); i++) {
@@ -147,8 +147,8 @@ class Event {
 		return this.segments.stream().filter((segment) -> slugs.stream().noneMatch(segment::hasSlug)).toList();
 	}
 
-	private Segment added(Ids ids) {
-		Segment segment = new Segment(ids.next(), this);
+	private Segment added(Supplier<UUID> ids) {
+		Segment segment = new Segment(ids.get(), this);
 		this.segments.add(segment);
 		return segment;
 	}

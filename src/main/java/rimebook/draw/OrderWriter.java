@@ -1,22 +1,20 @@
 package rimebook.draw;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 
 /** Draws a field, keeps the order and tells everybody. */
 @Component
@@ -26,25 +24,18 @@ class OrderWriter {
 
 	private final Seeds seeds;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	OrderWriter(StartingOrderRepository orders, Seeds seeds, Ids ids, Clock clock, ApplicationEventPublisher events) {
+	OrderWriter(StartingOrderRepository orders, Seeds seeds, Acts acts) {
+		this.acts = acts;
 		this.orders = orders;
 		this.seeds = seeds;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	StartingOrderView write(DrawOrder order, int number, SegmentView segment, List<Starter> field, Actor actor) {
 		String seed = order.seed().isEmpty() ? this.seeds.next() : order.seed();
 		List<Lot> lots = field.stream().map((starter) -> starter.lot(seed, segment.name())).toList();
-		StartingOrder drawn = new StartingOrder(this.ids.next(), number, order, seed, this.clock.instant(),
-				actor.name())
+		StartingOrder drawn = new StartingOrder(this.acts.nextId(), number, order, seed, this.acts.now(), actor.name())
 			.with(Drawing.of(order.method(), lots, order.groupMaximum()));
 		StartingOrderView view = store(drawn).view();
 		publish(view, segment, field, actor);
@@ -67,7 +58,7 @@ class OrderWriter {
 			.of(actor, "starting-order", order.segment(), again ? "starting-order.redrawn" : "starting-order.drawn")
 			.from(again ? segment.name() + ", order " + (order.number() - 1) : "", inWords(order, segment, field))
 			.because(order.reason());
-		this.events.publishEvent(new StartingOrderDrawn(order.segment(), order.number(), change));
+		this.acts.publish(new StartingOrderDrawn(order.segment(), order.number(), change));
 	}
 
 	private static String inWords(StartingOrderView order, SegmentView segment, List<Starter> field) {

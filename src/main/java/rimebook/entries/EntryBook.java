@@ -1,16 +1,13 @@
 package rimebook.entries;
 
-import java.time.Clock;
-
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 
 /** Writes single entries, for a competition whose row is held. */
 @Component
@@ -22,20 +19,13 @@ class EntryBook {
 
 	private final EntryWindow window;
 
-	private final ApplicationEventPublisher publisher;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final Ids ids;
-
-	EntryBook(EntryRepository entries, TeamRegister register, EntryWindow window, ApplicationEventPublisher publisher,
-			Clock clock, Ids ids) {
+	EntryBook(EntryRepository entries, TeamRegister register, EntryWindow window, Acts acts) {
+		this.acts = acts;
 		this.entries = entries;
 		this.register = register;
 		this.window = window;
-		this.publisher = publisher;
-		this.clock = clock;
-		this.ids = ids;
 	}
 
 	EntryView enter(CompetitionView competition, EnterTeam order, Actor actor) {
@@ -44,22 +34,22 @@ class EntryBook {
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.entered")
 			.to(entry.inWords())
 			.because(lateReason);
-		this.publisher.publishEvent(new TeamEntered(entry.id(), entry.event(), change));
+		this.acts.publish(new TeamEntered(entry.id(), entry.event(), change));
 		return entry.view();
 	}
 
 	EntryView withdraw(Entry entry, int version, String reason, Actor actor) {
-		entry.withdraw(version, reason, this.clock.instant());
+		entry.withdraw(version, reason, this.acts.now());
 		this.entries.flush();
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.withdrawn")
 			.from(entry.inWords(), "withdrawn")
 			.because(reason);
-		this.publisher.publishEvent(new EntryWithdrawn(entry.id(), entry.event(), change));
+		this.acts.publish(new EntryWithdrawn(entry.id(), entry.event(), change));
 		return entry.view();
 	}
 
 	EntryView reinstate(Entry entry, int version, String reason, Actor actor) {
-		this.publisher.publishEvent(back(entry, version, reason, actor));
+		this.acts.publish(back(entry, version, reason, actor));
 		return entry.view();
 	}
 
@@ -79,8 +69,8 @@ class EntryBook {
 		try {
 			Team team = this.register.team(order);
 			Entry entry = this.entries.findByEventIdAndTeam(order.event().value(), team)
-				.orElseGet(() -> new Entry(this.ids.next(), order.event(), team));
-			entry.enter(lateReason, this.clock.instant());
+				.orElseGet(() -> new Entry(this.acts.nextId(), order.event(), team));
+			entry.enter(lateReason, this.acts.now());
 			return this.entries.saveAndFlush(entry);
 		}
 		catch (DataIntegrityViolationException ex) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -15,9 +14,9 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -38,22 +37,19 @@ public class PlannedElements {
 
 	private final ObjectProvider<PlanGuard> guards;
 
-	private final Ids ids;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
+	private final Acts acts;
+
 	PlannedElements(PlannedProgrammeRepository plans, Entries entries, Competitions competitions, RuleSets ruleSets,
-			ObjectProvider<PlanGuard> guards, Ids ids, ApplicationEventPublisher events, StillOpen stillOpen) {
+			ObjectProvider<PlanGuard> guards, Acts acts, StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.plans = plans;
 		this.entries = entries;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
 		this.guards = guards;
-		this.ids = ids;
-		this.events = events;
 	}
 
 	/**
@@ -76,12 +72,12 @@ public class PlannedElements {
 		});
 		List<String> codes = new PlannedCodes(this.ruleSets, event).read(order.typed());
 		PlannedProgramme plan = this.plans.findByEntryAndSegment(order.entry().value(), segment.id().value())
-			.orElseGet(() -> new PlannedProgramme(this.ids.next(), order.entry(), segment.id()));
+			.orElseGet(() -> new PlannedProgramme(this.acts.nextId(), order.entry(), segment.id()));
 		String before = plan.inWords();
 		plan.plan(codes, order.version());
 		PlannedProgrammeView kept = this.plans.saveAndFlush(plan).view();
 		if (!before.equals(plan.inWords())) {
-			this.events.publishEvent(AuditedChange.of(actor, "entry", order.entry(), "elements.planned")
+			this.acts.publish(AuditedChange.of(actor, "entry", order.entry(), "elements.planned")
 				.from(words(segment, before), words(segment, plan.inWords())));
 		}
 		return kept;

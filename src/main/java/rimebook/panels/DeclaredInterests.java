@@ -5,14 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /** What officials declared about themselves, each bond once. */
@@ -21,14 +20,11 @@ class DeclaredInterests {
 
 	private final InterestRepository interests;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final ApplicationEventPublisher events;
-
-	DeclaredInterests(InterestRepository interests, Ids ids, ApplicationEventPublisher events) {
+	DeclaredInterests(InterestRepository interests, Acts acts) {
+		this.acts = acts;
 		this.interests = interests;
-		this.ids = ids;
-		this.events = events;
 	}
 
 	List<Interest> of(OfficialId official) {
@@ -52,7 +48,7 @@ class DeclaredInterests {
 		if (this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), declared.kind(), declared.team())) {
 			throw known();
 		}
-		Interest interest = new Interest(this.ids.next(), declared);
+		Interest interest = new Interest(this.acts.nextId(), declared);
 		store(interest);
 		publish(actor, official, "official.interest-declared", "", interest.inWords());
 		return interest;
@@ -90,7 +86,7 @@ class DeclaredInterests {
 
 	private void publish(Actor actor, Official official, String action, String before, String after) {
 		String name = official.view().name() + ": ";
-		this.events.publishEvent(AuditedChange.of(actor, "official", official.id(), action)
+		this.acts.publish(AuditedChange.of(actor, "official", official.id(), action)
 			.from(before.isEmpty() ? "" : name + before, after.isEmpty() ? "" : name + after));
 	}
 

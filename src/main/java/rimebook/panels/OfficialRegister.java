@@ -3,14 +3,13 @@ package rimebook.panels;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /** The officials the house knows, each name once. */
@@ -19,19 +18,16 @@ class OfficialRegister {
 
 	private final OfficialRepository officials;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final ApplicationEventPublisher events;
-
-	OfficialRegister(OfficialRepository officials, Ids ids, ApplicationEventPublisher events) {
+	OfficialRegister(OfficialRepository officials, Acts acts) {
+		this.acts = acts;
 		this.officials = officials;
-		this.ids = ids;
-		this.events = events;
 	}
 
 	Official add(DraftOfficial facts, Actor actor) {
 		checkName(facts, null);
-		Official official = new Official(this.ids.next(), facts);
+		Official official = new Official(this.acts.nextId(), facts);
 		store(official, facts);
 		publish(actor, official, "official.registered", "");
 		return official;
@@ -79,8 +75,7 @@ class OfficialRegister {
 	}
 
 	private void publish(Actor actor, Official official, String action, String before) {
-		this.events
-			.publishEvent(AuditedChange.of(actor, "official", official.id(), action).from(before, official.inWords()));
+		this.acts.publish(AuditedChange.of(actor, "official", official.id(), action).from(before, official.inWords()));
 	}
 
 }

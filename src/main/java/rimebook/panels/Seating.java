@@ -3,7 +3,6 @@ package rimebook.panels;
 import java.util.List;
 import java.util.stream.Stream;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
@@ -11,8 +10,8 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 
@@ -31,21 +30,18 @@ class Seating {
 
 	private final ConflictCheck conflicts;
 
-	private final Ids ids;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
-	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, ConflictCheck conflicts, Ids ids,
-			ApplicationEventPublisher events, StillOpen stillOpen) {
+	private final Acts acts;
+
+	Seating(SeatRepository seats, Competitions competitions, SeatingRules rules, ConflictCheck conflicts, Acts acts,
+			StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.seats = seats;
 		this.competitions = competitions;
 		this.rules = rules;
 		this.conflicts = conflicts;
-		this.ids = ids;
-		this.events = events;
 	}
 
 	/**
@@ -127,7 +123,7 @@ class Seating {
 
 	private Seat at(EventId event, SeatPlace place) {
 		return this.seats.findByEventIdAndKindAndNumber(event.value(), place.kind(), place.number())
-			.orElseGet(() -> this.seats.save(new Seat(this.ids.next(), event, place)));
+			.orElseGet(() -> this.seats.save(new Seat(this.acts.nextId(), event, place)));
 	}
 
 	private static String inWords(Seat seat, EventView event, Official official) {
@@ -135,8 +131,7 @@ class Seating {
 	}
 
 	private void publish(Actor actor, Seat seat, String action, String before, String after, String reason) {
-		this.events
-			.publishEvent(AuditedChange.of(actor, "seat", seat.id(), action).from(before, after).because(reason));
+		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), action).from(before, after).because(reason));
 	}
 
 }

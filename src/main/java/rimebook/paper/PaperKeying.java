@@ -1,13 +1,11 @@
 package rimebook.paper;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,9 +22,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -53,15 +51,12 @@ public class PaperKeying {
 
 	private final Competitions competitions;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	PaperKeying(PerformanceRegister performances, PaperKeyings keyings, CardKeyingRepository written,
 			List<PaperCards> papers, CountingPanels panels, CardBooks books, StillOpen stillOpen,
-			Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Competitions competitions, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.keyings = keyings;
 		this.written = written;
@@ -70,9 +65,6 @@ public class PaperKeying {
 		this.books = books;
 		this.stillOpen = stillOpen;
 		this.competitions = competitions;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -99,7 +91,7 @@ public class PaperKeying {
 		if (outcome != KeyingOutcome.AGREED) {
 			String words = (outcome == KeyingOutcome.WAITING) ? "keyed once; second keying missing"
 					: "keyed; it differs from what was keyed or sent before";
-			this.events.publishEvent(line(sheet, "card.keyed", actor).to(sheet.label() + ": " + words));
+			this.acts.publish(line(sheet, "card.keyed", actor).to(sheet.label() + ": " + words));
 		}
 		write(sheet, card, outcome, sequence, actor);
 		return sheet(id, seatId).seen(actor);
@@ -158,7 +150,7 @@ public class PaperKeying {
 			write(sheet, card, KeyingOutcome.SETTLED, receive(card, sheet, sheet.said(), actor), actor);
 		}
 		else {
-			this.events.publishEvent(line(sheet, "card.keyed", actor)
+			this.acts.publish(line(sheet, "card.keyed", actor)
 				.to(sheet.label() + ": settled by one; somebody else who says the same is missing"));
 			write(sheet, card, KeyingOutcome.DIFFERS, sheet.state().card(), actor);
 		}
@@ -177,19 +169,19 @@ public class PaperKeying {
 					sheet.label() + ": " + sheet.words(card))
 			.because(differed.isEmpty() ? sheet.together(actor) : "Settled by looking at the paper again.");
 		if (held != null && held.says(card)) {
-			this.events.publishEvent(line);
+			this.acts.publish(line);
 			return held.sequence();
 		}
 		int sequence = sheet.state().card() + 1;
 		sheet.paper().keep(sheet.performance(), sheet.seat().id(), sequence, card);
-		this.events.publishEvent(
-				new PerformanceEvent.CardReceived(sheet.performance().id(), sheet.performance().segment(), line));
+		this.acts
+			.publish(new PerformanceEvent.CardReceived(sheet.performance().id(), sheet.performance().segment(), line));
 		return sequence;
 	}
 
 	private void write(Sheet sheet, KeyedCard card, KeyingOutcome outcome, int sequence, Actor actor) {
-		this.written.save(new CardKeying(this.ids.next(), sheet.performance().id(), sheet.seat().id(),
-				sheet.state().keyings() + 1, card, outcome, sequence, actor, this.clock.instant()));
+		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(), sheet.seat().id(),
+				sheet.state().keyings() + 1, card, outcome, sequence, actor, this.acts.now()));
 	}
 
 	/**

@@ -1,11 +1,9 @@
 package rimebook.performances;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -13,9 +11,9 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
@@ -37,22 +35,16 @@ public class AbsentJudges {
 
 	private final SkatingClock clocks;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	AbsentJudges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
-			SkatingClock clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			SkatingClock clocks, Acts acts) {
+		this.acts = acts;
 		this.segments = segments;
 		this.panels = panels;
 		this.changes = changes;
 		this.books = books;
 		this.clocks = clocks;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -75,9 +67,9 @@ public class AbsentJudges {
 		leaveOut(absent, panel, performance, rule, why, actor);
 		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
-		performance.close(this.clock.instant());
+		performance.close(this.acts.now());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
-		this.events.publishEvent(
+		this.acts.publish(
 				new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(performance, panel),
 						AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
 							.from(before,
@@ -118,9 +110,9 @@ public class AbsentJudges {
 		for (SeatView seat : absent) {
 			// One card is absent, whoever's it is; else the whole seat is left out.
 			SeatView about = oneCard ? seat : panel.replacedBy(seat.id()).orElse(seat);
-			this.changes.save(new PanelChange(this.ids.next(), segment, sequence,
+			this.changes.save(new PanelChange(this.acts.nextId(), segment, sequence,
 					oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT, about.id(), why, actor,
-					this.clock.instant())
+					this.acts.now())
 				.about(performance.id(), rule));
 			sequence++;
 		}

@@ -1,9 +1,7 @@
 package rimebook.performances;
 
-import java.time.Clock;
 import java.util.List;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -12,9 +10,9 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 
 /**
@@ -36,24 +34,17 @@ public class CardReopening {
 
 	private final Competitions competitions;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	CardReopening(HeldSegment.Source segments, PerformanceRepository performances, CardBooks books,
-			CountingPanels panels, PanelChangeRepository changes, Competitions competitions, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+			CountingPanels panels, PanelChangeRepository changes, Competitions competitions, Acts acts) {
+		this.acts = acts;
 		this.segments = segments;
 		this.performances = performances;
 		this.books = books;
 		this.panels = panels;
 		this.changes = changes;
 		this.competitions = competitions;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -76,7 +67,7 @@ public class CardReopening {
 		performance.reopen(why);
 		String closed = this.books.of(performance.segment()).inWords(performance.view());
 		expectExcused(performance, why, actor);
-		this.events.publishEvent(new PerformanceEvent.CardsReopened(id, performance.segment(),
+		this.acts.publish(new PerformanceEvent.CardsReopened(id, performance.segment(),
 				AuditedChange.of(actor, "performance", id, "cards.reopened").from(closed, "open again").because(why)));
 	}
 
@@ -86,10 +77,9 @@ public class CardReopening {
 		int sequence = PanelChanges.next(panel);
 		for (PanelChange change : panel.standing()) {
 			if (change.kind() == PanelChange.Kind.EXCUSED && change.isOf(performance.id())) {
-				this.changes.save(
-						new PanelChange(this.ids.next(), performance.segment(), sequence, PanelChange.Kind.EXCUSE_OVER,
-								change.seat(), why, actor, this.clock.instant())
-							.about(performance.id(), ""));
+				this.changes.save(new PanelChange(this.acts.nextId(), performance.segment(), sequence,
+						PanelChange.Kind.EXCUSE_OVER, change.seat(), why, actor, this.acts.now())
+					.about(performance.id(), ""));
 				sequence++;
 			}
 		}

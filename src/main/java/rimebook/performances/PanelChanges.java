@@ -1,11 +1,9 @@
 package rimebook.performances;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,9 +12,9 @@ import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -39,22 +37,16 @@ public class PanelChanges {
 
 	private final Entries entries;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	PanelChanges(HeldSegment.Source segments, CountingPanels panels, PanelChangeRepository changes, CardBooks books,
-			Entries entries, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Entries entries, Acts acts) {
+		this.acts = acts;
 		this.segments = segments;
 		this.panels = panels;
 		this.changes = changes;
 		this.books = books;
 		this.entries = entries;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -77,8 +69,8 @@ public class PanelChanges {
 		SeatView substitute = substitute(panel);
 		requireCards(all, substitute, "substitute-cards-missing",
 				"The substitute cannot take over the seat of " + seat.label());
-		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChange.Kind.SUBSTITUTED, judge,
-				why, actor, this.clock.instant())
+		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SUBSTITUTED,
+				judge, why, actor, this.acts.now())
 			.by(substitute.id());
 		keep(change, "seat.taken-over", named(seat), named(substitute) + " for " + seat.label(), actor);
 	}
@@ -119,8 +111,8 @@ public class PanelChanges {
 			throw settled(standing, seat);
 		}
 		requireCards(all, seat, "judge-cards-missing", "The seat cannot go back to " + seat.label());
-		PanelChange change = new PanelChange(this.ids.next(), segment, next(panel), PanelChange.Kind.SEAT_BACK, judge,
-				why, actor, this.clock.instant())
+		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SEAT_BACK,
+				judge, why, actor, this.acts.now())
 			.byRule(by);
 		keep(change, "seat.taken-back", this.panels.words(standing, panel), named(seat), actor);
 	}
@@ -143,7 +135,7 @@ public class PanelChanges {
 		String words = (change.kind() == PanelChange.Kind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
 				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
 				: this.panels.words(change, panel);
-		this.events.publishEvent(new PerformanceEvent.PanelChanged(segment, words,
+		this.acts.publish(new PerformanceEvent.PanelChanged(segment, words,
 				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
 	}
 

@@ -1,19 +1,17 @@
 package rimebook.performances;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
@@ -36,22 +34,16 @@ public class Reskates {
 
 	private final PanelNotices notices;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, SkatingClock clocks,
-			PanelNotices notices, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			PanelNotices notices, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.segments = segments;
 		this.books = books;
 		this.clocks = clocks;
 		this.notices = notices;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/** Set the skate on the ice aside and put the whole re-skate in its place. */
@@ -61,9 +53,9 @@ public class Reskates {
 		String marking = Marking.RESKATED_ONLY.words();
 		first.setAside("Re-skate: " + marking);
 		int skate = this.performances.countBySegmentAndEntry(first.segment().value(), first.entry().value()) + 1;
-		Performance again = Performance.again(this.ids.next(), first, skate, this.clock.instant());
+		Performance again = Performance.again(this.acts.nextId(), first, skate, this.acts.now());
 		this.performances.save(again);
-		this.events.publishEvent(line(first, "performance.set-aside", actor)
+		this.acts.publish(line(first, "performance.set-aside", actor)
 			.from(String.join("\n", this.books.of(first.segment()).soFar(first.view())), "set aside; skated again")
 			.because(marking));
 		this.notices.tell(again.id(), "Re-skate from the beginning: " + marking, actor);
@@ -90,7 +82,7 @@ public class Reskates {
 		first.countAgain();
 		this.clocks.takeBackReskate(first.view(), actor);
 		this.notices.tell(first.id(), "Taken back: re-skate; this card counts again", actor);
-		this.events.publishEvent(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
+		this.acts.publish(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
 	}
 
 	private void requireUntouched(Performance performance) {
@@ -116,7 +108,7 @@ public class Reskates {
 			throw PerformanceRefusals.cannotWait(performance);
 		}
 		performance.postpone(why);
-		this.events.publishEvent(new PerformanceEvent.CallTakenBack(id, performance.segment(),
+		this.acts.publish(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(performance, "performance.waits", actor).from("on the ice", "waiting while others skate")
 					.because(why)));
 	}

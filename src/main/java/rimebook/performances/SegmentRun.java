@@ -1,20 +1,18 @@
 package rimebook.performances;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
@@ -37,17 +35,13 @@ public class SegmentRun {
 
 	private final EndedEntries entries;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
+	private final Acts acts;
+
 	SegmentRun(PerformanceRepository performances, HeldSegment.Source segments, SegmentOpening opening, CardBooks books,
-			SkatingClock clocks, EndedEntries entries, Ids ids, Clock clock, ApplicationEventPublisher events,
-			StillOpen stillOpen) {
+			SkatingClock clocks, EndedEntries entries, Acts acts, StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.segments = segments;
@@ -55,9 +49,6 @@ public class SegmentRun {
 		this.books = books;
 		this.clocks = clocks;
 		this.entries = entries;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -70,7 +61,7 @@ public class SegmentRun {
 	public void open(SegmentId segment, Actor actor) {
 		List<Performance> opened = this.opening.open(segment);
 		opened.forEach(this.performances::save);
-		this.events.publishEvent(new PerformanceEvent.SegmentOpened(segment,
+		this.acts.publish(new PerformanceEvent.SegmentOpened(segment,
 				AuditedChange.of(actor, "segment", segment, "segment.opened").to(opened.size() + " performances")));
 	}
 
@@ -100,8 +91,8 @@ public class SegmentRun {
 		held.requireIceFree();
 		held.requireInOrder(why);
 		Performance performance = held.performance();
-		performance.call(this.clock.instant(), why);
-		this.events.publishEvent(new PerformanceEvent.Called(id, performance.segment(), performance.entry(),
+		performance.call(this.acts.now(), why);
+		this.acts.publish(new PerformanceEvent.Called(id, performance.segment(), performance.entry(),
 				line(actor, performance, why.isEmpty() ? "performance.called" : "performance.called-out-of-order")
 					.to("on the ice")
 					.because(why)));
@@ -119,7 +110,7 @@ public class SegmentRun {
 		}
 		this.clocks.requireUntouched(performance.view());
 		performance.takeBack();
-		this.events.publishEvent(new PerformanceEvent.CallTakenBack(id, performance.segment(),
+		this.acts.publish(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
 	}
 
@@ -142,8 +133,8 @@ public class SegmentRun {
 		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
-		performance.close(this.clock.instant());
-		this.events.publishEvent(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
+		performance.close(this.acts.now());
+		this.acts.publish(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
 				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view()))));
 	}
 
@@ -168,7 +159,7 @@ public class SegmentRun {
 		requireMarksNotClosed(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		performance.end(how, why);
-		this.events.publishEvent(new PerformanceEvent.Ended(id, performance.segment(), how,
+		this.acts.publish(new PerformanceEvent.Ended(id, performance.segment(), how,
 				line(actor, performance, "performance.ended").from(before, PerformanceRefusals.words(how))
 					.because(why)));
 		this.entries.follow(performance.entry(), how, why, actor);

@@ -1,10 +1,8 @@
 package rimebook.placement;
 
-import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -18,9 +16,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
@@ -37,21 +35,15 @@ class CardCorrection implements Amending<MarksAmendment> {
 
 	private final Panels panels;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	CardCorrection(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
-			Panels panels, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Panels panels, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.submissions = submissions;
 		this.cards = cards;
 		this.panels = panels;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	@Override
@@ -84,10 +76,10 @@ class CardCorrection implements Amending<MarksAmendment> {
 		}
 		CardMarks corrected = change.amendment().marks();
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
-		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, old.sequence() + 1, corrected,
-				CardOrigin.CORRECTION, this.clock.instant()));
+		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,
+				corrected, CardOrigin.CORRECTION, this.acts.now()));
 		String label = this.panels.seat(seat).label() + ": ";
-		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
+		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
 				new PerformanceEvent.CardCorrected.Words(label, expected.words(), change.amendment().words()),
 				approval));
 	}

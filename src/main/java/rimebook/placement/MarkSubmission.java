@@ -1,13 +1,11 @@
 package rimebook.placement;
 
 import java.math.BigDecimal;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,6 +21,7 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
@@ -46,18 +45,15 @@ public class MarkSubmission {
 
 	private final Panels panels;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	MarkSubmission(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
-			Panels panels, Clock clock, ApplicationEventPublisher events) {
+			Panels panels, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.submissions = submissions;
 		this.cards = cards;
 		this.panels = panels;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -98,9 +94,9 @@ public class MarkSubmission {
 			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
 		requireNewer(card, before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),
-				CardOrigin.JUDGE, this.clock.instant());
+				CardOrigin.JUDGE, this.acts.now());
 		this.submissions.save(kept);
-		this.events.publishEvent(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
+		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
 				line(kept, before, seat, actor)));
 		return kept.acknowledged();
 	}

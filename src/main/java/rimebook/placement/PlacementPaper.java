@@ -1,6 +1,5 @@
 package rimebook.placement;
 
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,7 @@ import rimebook.paper.KeyedCard;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.Ids;
+import rimebook.shared.Acts;
 import rimebook.shared.RuleViolationException;
 
 /** Paper cards of two marks. */
@@ -27,15 +26,12 @@ class PlacementPaper implements PaperCards {
 
 	private final CardSubmissionRepository submissions;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	PlacementPaper(PanelCards cards, CardSubmissionRepository submissions, Ids ids, Clock clock) {
+	PlacementPaper(PanelCards cards, CardSubmissionRepository submissions, Acts acts) {
+		this.acts = acts;
 		this.cards = cards;
 		this.submissions = submissions;
-		this.ids = ids;
-		this.clock = clock;
 	}
 
 	@Override
@@ -74,8 +70,8 @@ class PlacementPaper implements PaperCards {
 
 	@Override
 	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
-		this.submissions.save(new CardSubmission(this.ids.next(), performance.id(), seat, sequence,
-				MarkLine.marks(card), CardOrigin.KEYED, this.clock.instant()));
+		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, sequence,
+				MarkLine.marks(card), CardOrigin.KEYED, this.acts.now()));
 	}
 
 	@Override

@@ -5,9 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.ElementWorth;
@@ -25,9 +25,9 @@ final class CallCheck {
 
 	private final ValueTable values;
 
-	private final Ids ids;
+	private final Supplier<UUID> ids;
 
-	CallCheck(ValueTable values, Ids ids) {
+	CallCheck(ValueTable values, Supplier<UUID> ids) {
 		this.values = values;
 		this.ids = ids;
 	}
@@ -64,7 +64,7 @@ final class CallCheck {
 			throw new RuleViolationException("element-unknown", field + ".element",
 					"Element " + (index + 1) + " was never called for this performance, or stands in the list twice.");
 		}
-		return new CalledElement((call.element() != null) ? call.element() : this.ids.next(), index + 1, code,
+		return new CalledElement((call.element() != null) ? call.element() : this.ids.get(), index + 1, code,
 				call.worth(), call.base(), call.review());
 	}
 

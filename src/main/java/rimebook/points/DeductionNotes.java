@@ -1,6 +1,5 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -20,9 +18,9 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.PointsRules;
@@ -48,21 +46,15 @@ public class DeductionNotes {
 
 	private final SkatingClock clocks;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	DeductionNotes(PerformanceRegister performances, DeductionListRepository lists, PointsBook book,
-			SkatingClock clocks, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			SkatingClock clocks, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.lists = lists;
 		this.book = book;
 		this.clocks = clocks;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -166,17 +158,16 @@ public class DeductionNotes {
 	private DeductionListView write(PerformanceView performance, Optional<DeductionList> before, int sequence,
 			List<NotedDeduction> items, Actor actor) {
 		PerformanceRegister.requireOnIce(performance);
-		DeductionList list = new DeductionList(this.ids.next(), performance.id(), sequence, items, CardOrigin.KEYED,
-				actor.name(), this.clock.instant());
+		DeductionList list = new DeductionList(this.acts.nextId(), performance.id(), sequence, items, CardOrigin.KEYED,
+				actor.name(), this.acts.now());
 		this.lists.save(list);
-		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
+		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
 			.from(before.map(DeductionList::inWords).orElse(""), list.inWords()));
 		return list.view();
 	}
 
 	private NotedDeduction noted(NoteDeductions.Item item, String by, @Nullable Instant touch) {
-		return new NotedDeduction(item.item(), item.count(), by, this.clock.instant().truncatedTo(ChronoUnit.MILLIS),
-				touch);
+		return new NotedDeduction(item.item(), item.count(), by, this.acts.now().truncatedTo(ChronoUnit.MILLIS), touch);
 	}
 
 	private static void check(List<NoteDeductions.Item> items, PointsRules rules) {

@@ -1,12 +1,10 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -15,9 +13,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 import rimebook.tabulation.points.ElementWorth;
 
@@ -37,20 +35,13 @@ public class ElementCalls {
 
 	private final PointsBook book;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.lists = lists;
 		this.book = book;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -71,24 +62,24 @@ public class ElementCalls {
 		Required.number("sequence", calls.sequence(), 1, MOST_CHANGES);
 		PerformanceView performance = this.performances.hold(calls.performance());
 		Optional<CalledList> before = this.book.list(performance.id());
-		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.ids)
+		List<CalledElement> elements = new CallCheck(this.book.rules(performance.segment()).values(), this.acts::nextId)
 			.elements(calls.calls(), this.book.lists(performance.id()).everCalled());
 		if (before.isPresent() && before.get().sequence() >= calls.sequence()) {
 			return repeated(before.get(), calls, elements);
 		}
 		PerformanceRegister.requireOnIce(performance);
-		CalledList list = new CalledList(this.ids.next(), performance.id(), calls.sequence(), elements,
-				CardOrigin.KEYED, actor.name(), this.clock.instant());
+		CalledList list = new CalledList(this.acts.nextId(), performance.id(), calls.sequence(), elements,
+				CardOrigin.KEYED, actor.name(), this.acts.now());
 		this.lists.save(list);
 		before.flatMap(this.book::authorisation).ifPresent((word) -> reopened(performance, word, actor));
-		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.called")
+		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "elements.called")
 			.from(before.map(CalledList::inWords).orElse(""), list.inWords()));
 		return list.view();
 	}
 
 	/** The controller's word stands for the list before; this one is open again. */
 	private void reopened(PerformanceView performance, ListAuthorisations.Authorised word, Actor actor) {
-		this.events.publishEvent(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
+		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "elements.opened-again")
 			.from("authorised by " + word.inWords(), "open"));
 	}
 

@@ -1,18 +1,16 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.util.Optional;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 
 /**
  * Deductions that were changed after the called elements were authorised. They count, and
@@ -30,20 +28,13 @@ public class LateDeductions {
 
 	private final PointsBook book;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	LateDeductions(PerformanceRegister performances, DeductionsSeenRepository seen, PointsBook book, Ids ids,
-			Clock clock, ApplicationEventPublisher events) {
+	LateDeductions(PerformanceRegister performances, DeductionsSeenRepository seen, PointsBook book, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.seen = seen;
 		this.book = book;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/** The deductions as they are now, if the controller is to look at them. */
@@ -80,9 +71,9 @@ public class LateDeductions {
 		if (this.book.deductionsSeen(id).orElse(-1) >= now) {
 			return;
 		}
-		this.seen.save(new DeductionsSeen(this.ids.next(), id, now, controller, actor, this.clock.instant()));
+		this.seen.save(new DeductionsSeen(this.acts.nextId(), id, now, controller, actor, this.acts.now()));
 		this.book.deductions(id)
-			.ifPresent((list) -> this.events.publishEvent(AuditedChange.of(actor, "performance", id, "deductions.seen")
+			.ifPresent((list) -> this.acts.publish(AuditedChange.of(actor, "performance", id, "deductions.seen")
 				.to("seen by " + controller + ": " + list.inWords())));
 	}
 

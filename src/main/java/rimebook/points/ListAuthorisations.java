@@ -1,12 +1,10 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,9 +12,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -37,21 +35,15 @@ public class ListAuthorisations {
 
 	private final LateDeductions late;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	ListAuthorisations(PerformanceRegister performances, ListAuthorisationRepository authorisations, PointsBook book,
-			LateDeductions late, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			LateDeductions late, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.authorisations = authorisations;
 		this.book = book;
 		this.late = late;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -100,10 +92,10 @@ public class ListAuthorisations {
 
 	private void write(CalledList list, String controller, boolean onPaper, Actor actor) {
 		PerformanceId performance = new PerformanceId(list.performance());
-		ListAuthorisation authorisation = new ListAuthorisation(this.ids.next(), performance, list.sequence(),
-				controller, actor.name(), onPaper, this.clock.instant());
+		ListAuthorisation authorisation = new ListAuthorisation(this.acts.nextId(), performance, list.sequence(),
+				controller, actor.name(), onPaper, this.acts.now());
 		this.authorisations.save(authorisation);
-		this.events.publishEvent(AuditedChange.of(actor, "performance", performance, "elements.authorised")
+		this.acts.publish(AuditedChange.of(actor, "performance", performance, "elements.authorised")
 			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));
 	}
 

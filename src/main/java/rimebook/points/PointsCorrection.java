@@ -1,12 +1,10 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -20,9 +18,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 
@@ -41,21 +39,15 @@ class PointsCorrection implements Amending<LineAmendment> {
 
 	private final Panels panels;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	PointsCorrection(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Panels panels,
-			Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.cards = cards;
 		this.book = book;
 		this.panels = panels;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	@Override
@@ -100,10 +92,10 @@ class PointsCorrection implements Amending<LineAmendment> {
 		}
 		PointsMarks marks = changed(old.marks(), list, amendment);
 		check(performance).require(marks);
-		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, old.sequence() + 1, list.sequence(),
-				marks, CardOrigin.CORRECTION, this.clock.instant()));
+		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, old.sequence() + 1, list.sequence(),
+				marks, CardOrigin.CORRECTION, this.acts.now()));
 		String place = this.panels.seat(seat).label() + ", " + amendment.place() + ": ";
-		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
+		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
 				new PerformanceEvent.CardCorrected.Words(place, expected.words(), amendment.words()), approval));
 	}
 

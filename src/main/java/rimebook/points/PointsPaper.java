@@ -1,6 +1,5 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +17,7 @@ import rimebook.paper.KeyedCard;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.Ids;
+import rimebook.shared.Acts;
 import rimebook.tabulation.points.SegmentRules;
 
 /** Paper cards of points judging: a grade for each element called, each component. */
@@ -29,15 +28,12 @@ class PointsPaper implements PaperCards {
 
 	private final PointsCardRepository cards;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	PointsPaper(PointsBook book, PointsCardRepository cards, Ids ids, Clock clock) {
+	PointsPaper(PointsBook book, PointsCardRepository cards, Acts acts) {
+		this.acts = acts;
 		this.book = book;
 		this.cards = cards;
-		this.ids = ids;
-		this.clock = clock;
 	}
 
 	@Override
@@ -81,9 +77,9 @@ class PointsPaper implements PaperCards {
 
 	@Override
 	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
-		this.cards.save(new PointsCard(this.ids.next(), performance.id(), seat, sequence,
+		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, sequence,
 				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), GradedLine.marks(card),
-				CardOrigin.KEYED, this.clock.instant()));
+				CardOrigin.KEYED, this.acts.now()));
 	}
 
 	@Override

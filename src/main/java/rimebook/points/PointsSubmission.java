@@ -1,7 +1,6 @@
 package rimebook.points;
 
 import java.math.BigDecimal;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -25,6 +23,7 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
@@ -46,17 +45,13 @@ public class PointsSubmission {
 
 	private final PointsBook book;
 
-	private final Clock clock;
+	private final Acts acts;
 
-	private final ApplicationEventPublisher events;
-
-	PointsSubmission(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Clock clock,
-			ApplicationEventPublisher events) {
+	PointsSubmission(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.cards = cards;
 		this.book = book;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -99,9 +94,9 @@ public class PointsSubmission {
 		Optional<PointsCard> before = newest(performance.id(), seat.id());
 		requireNewer(card, before);
 		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(),
-				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.clock.instant());
+				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.acts.now());
 		this.cards.save(kept);
-		this.events.publishEvent(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
+		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
 				line(kept, before, seat, check, actor)));
 		return kept.acknowledged();
 	}

@@ -1,11 +1,9 @@
 package rimebook.points;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,9 +17,9 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -42,21 +40,15 @@ class SheetCorrection implements Amending<SheetAmendment> {
 
 	private final PointsBook book;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	SheetCorrection(PerformanceRegister performances, CalledListRepository lists, DeductionListRepository deductions,
-			PointsBook book, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			PointsBook book, Acts acts) {
+		this.acts = acts;
 		this.performances = performances;
 		this.lists = lists;
 		this.deductions = deductions;
 		this.book = book;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	@Override
@@ -95,7 +87,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		}
 		check(performance, amendment);
 		put(performance, amendment, approval.actor());
-		this.events.publishEvent(PerformanceEvent.CardCorrected.of(performance,
+		this.acts.publish(PerformanceEvent.CardCorrected.of(performance,
 				element ? "elements.corrected" : "deductions.corrected",
 				new PerformanceEvent.CardCorrected.Words(amendment.place() + ": ", expected.words(), amendment.words()),
 				approval));
@@ -104,15 +96,15 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	private void put(PerformanceView performance, SheetAmendment amendment, Actor actor) {
 		if (amendment instanceof SheetAmendment.ElementAmendment element) {
 			CalledList old = list(performance);
-			this.lists.save(new CalledList(this.ids.next(), performance.id(), old.sequence() + 1,
-					SheetEdits.with(old.elements(), element, this.ids.next()), CardOrigin.CORRECTION, actor.name(),
-					this.clock.instant()));
+			this.lists.save(new CalledList(this.acts.nextId(), performance.id(), old.sequence() + 1,
+					SheetEdits.with(old.elements(), element, this.acts.nextId()), CardOrigin.CORRECTION, actor.name(),
+					this.acts.now()));
 		}
 		else if (amendment instanceof SheetAmendment.DeductionAmendment deduction) {
 			int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
-			this.deductions.save(new DeductionList(this.ids.next(), performance.id(), before + 1,
-					SheetEdits.with(items(performance), deduction, actor.name(), this.clock.instant()),
-					CardOrigin.CORRECTION, actor.name(), this.clock.instant()));
+			this.deductions.save(new DeductionList(this.acts.nextId(), performance.id(), before + 1,
+					SheetEdits.with(items(performance), deduction, actor.name(), this.acts.now()),
+					CardOrigin.CORRECTION, actor.name(), this.acts.now()));
 		}
 	}
 
@@ -132,7 +124,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	}
 
 	private void checkElements(PerformanceView performance, SheetAmendment.ElementAmendment amendment) {
-		List<CalledElement> elements = SheetEdits.with(list(performance).elements(), amendment, this.ids.next());
+		List<CalledElement> elements = SheetEdits.with(list(performance).elements(), amendment, this.acts.nextId());
 		if (elements.isEmpty()) {
 			throw new RuleViolationException("elements-number", "code",
 					"It is the only element; a performance without any has no score.");

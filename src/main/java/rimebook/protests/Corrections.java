@@ -1,11 +1,9 @@
 package rimebook.protests;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,9 +22,9 @@ import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -51,26 +49,19 @@ public class Corrections {
 
 	private final ResultPublication publication;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
+	private final Acts acts;
+
 	Corrections(CorrectionRepository corrections, Amendments amendments, SegmentRun run, ResultPreview preview,
-			ResultPublication publication, Ids ids, Clock clock, ApplicationEventPublisher events,
-			StillOpen stillOpen) {
+			ResultPublication publication, Acts acts, StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.corrections = corrections;
 		this.amendments = amendments;
 		this.run = run;
 		this.preview = preview;
 		this.publication = publication;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -93,8 +84,8 @@ public class Corrections {
 			this.preview.of(change);
 		}
 		String kept = this.amendments.write(new Amendments.Pair(old, change.amendment()));
-		return proposed(new Correction(this.ids.next(), performance, proposal,
-				new Correction.Proposed(kept, reason, actor, this.clock.instant())), actor);
+		return proposed(new Correction(this.acts.nextId(), performance, proposal,
+				new Correction.Proposed(kept, reason, actor, this.acts.now())), actor);
 	}
 
 	private static String reason(ProposeCorrection proposal, Amendment amendment) {
@@ -109,7 +100,7 @@ public class Corrections {
 		CorrectionView view = correction.view(this.amendments);
 		Amendment corrected = view.change().amendment();
 		String place = corrected.place().isEmpty() ? "" : corrected.place() + ": ";
-		this.events.publishEvent(
+		this.acts.publish(
 				line(actor, view, "correction.proposed").from(place + view.old().words(), place + corrected.words())
 					.because(view.proposal().reason()));
 		return view;
@@ -125,11 +116,11 @@ public class Corrections {
 	public void approve(CorrectionId id, int version, Actor actor) {
 		holdBefore(id);
 		Correction correction = locked(id, version);
-		correction.approve(actor, this.clock.instant());
+		correction.approve(actor, this.acts.now());
 		CorrectionView view = correction.view(this.amendments);
 		this.amendments.apply(view.change(), view.old(),
 				new Amending.Approval(view.proposal().reason(), names(view), actor));
-		this.events.publishEvent(line(actor, view, "correction.approved").from("proposed by " + view.proposal().by(),
+		this.acts.publish(line(actor, view, "correction.approved").from("proposed by " + view.proposal().by(),
 				"approved by " + actor.name()));
 	}
 
@@ -145,9 +136,9 @@ public class Corrections {
 	@Transactional
 	public void reject(CorrectionId id, int version, String why, Actor actor) {
 		Correction correction = locked(id, version);
-		correction.reject(actor, Required.text("grounds", why, 2000), this.clock.instant());
+		correction.reject(actor, Required.text("grounds", why, 2000), this.acts.now());
 		CorrectionView view = correction.view(this.amendments);
-		this.events.publishEvent(line(actor, view, "correction.rejected")
+		this.acts.publish(line(actor, view, "correction.rejected")
 			.from("proposed by " + view.proposal().by(), "rejected by " + actor.name())
 			.because(view.decision().reason()));
 	}

@@ -1,12 +1,10 @@
 package rimebook.protests;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,8 +17,8 @@ import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
@@ -42,23 +40,17 @@ public class Protests {
 
 	private final People people;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	Protests(ProtestRepository protests, Standings standings, ResultPublication publication, Entries entries,
-			Competitions competitions, People people, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Competitions competitions, People people, Acts acts) {
+		this.acts = acts;
 		this.protests = protests;
 		this.standings = standings;
 		this.publication = publication;
 		this.entries = entries;
 		this.competitions = competitions;
 		this.people = people;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -74,11 +66,11 @@ public class Protests {
 	public ProtestView file(FileProtest filed, Actor actor) {
 		requireBegun(filed.segment());
 		requireTeamOfEvent(filed);
-		Instant now = this.clock.instant();
+		Instant now = this.acts.now();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
 		Posting posting = posting(filed);
 		String filer = Name.required("filedBy", filed.filedBy());
-		Protest protest = new Protest(this.ids.next(), filed, Required.text("text", filed.text(), 2000), filer,
+		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.text(), 2000), filer,
 				new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
 						(posting != null) ? posting.number() : 0));
 		Optional<String> refusal = ProtestClock.refusal(filed.category(), handedIn, posting);
@@ -88,7 +80,7 @@ public class Protests {
 		}
 		this.protests.save(protest);
 		ProtestView view = protest.view();
-		this.events.publishEvent(line(actor, view.id(), "protest.filed").to(words(view)).because(view.grounds()));
+		this.acts.publish(line(actor, view.id(), "protest.filed").to(words(view)).because(view.grounds()));
 		return view;
 	}
 
@@ -121,9 +113,9 @@ public class Protests {
 	public ProtestView confirm(ProtestId id, int version, boolean inTime, String grounds, Actor actor) {
 		Protest protest = found(id, version);
 		String why = inTime ? Required.optional("grounds", grounds, 1900) : Required.text("grounds", grounds, 1900);
-		protest.confirm(inTime, why, actor, this.clock.instant());
+		protest.confirm(inTime, why, actor, this.acts.now());
 		ProtestView view = protest.view();
-		this.events.publishEvent(
+		this.acts.publish(
 				line(actor, id, inTime ? "protest.confirmed" : "protest.not-confirmed")
 					.from("handed in at " + view.filedAt() + ", as " + view.receivedBy() + " wrote down",
 							view.state().name().toLowerCase())
@@ -140,9 +132,9 @@ public class Protests {
 	public ProtestView decide(ProtestId id, int version, boolean upheld, String grounds, Actor actor) {
 		Protest protest = found(id, version);
 		String before = protest.view().state().name().toLowerCase();
-		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.clock.instant());
+		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.acts.now());
 		ProtestView view = protest.view();
-		this.events.publishEvent(line(actor, id, "protest.decided").from(before, view.state().name().toLowerCase())
+		this.acts.publish(line(actor, id, "protest.decided").from(before, view.state().name().toLowerCase())
 			.because(view.grounds()));
 		return view;
 	}

@@ -1,13 +1,11 @@
 package rimebook.remarks;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,8 +17,8 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -40,22 +38,16 @@ public class RemarkReceipts {
 
 	private final Competitions competitions;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	RemarkReceipts(RemarkRepository remarks, RemarkReceiptRepository seen, PerformanceRegister performances,
-			Panels panels, Competitions competitions, Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Panels panels, Competitions competitions, Acts acts) {
+		this.acts = acts;
 		this.remarks = remarks;
 		this.seen = seen;
 		this.performances = performances;
 		this.panels = panels;
 		this.competitions = competitions;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -74,9 +66,9 @@ public class RemarkReceipts {
 	}
 
 	private Receipt keep(Remark remark, SeatView seat, Actor actor) {
-		RemarkReceipt kept = new RemarkReceipt(this.ids.next(), remark, seat.id(), this.clock.instant());
+		RemarkReceipt kept = new RemarkReceipt(this.acts.nextId(), remark, seat.id(), this.acts.now());
 		this.seen.save(kept);
-		this.events.publishEvent(AuditedChange.of(actor, "performance", remark.performance(), "remark.seen")
+		this.acts.publish(AuditedChange.of(actor, "performance", remark.performance(), "remark.seen")
 			.to(seat.label() + ": " + remark.inWords()));
 		return kept.seen();
 	}

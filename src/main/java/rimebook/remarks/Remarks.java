@@ -1,12 +1,10 @@
 package rimebook.remarks;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -17,8 +15,8 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 import rimebook.shared.Required;
 
 /**
@@ -35,21 +33,15 @@ public class Remarks implements PanelNotices {
 
 	private final SkatingClock clocks;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
+	private final Acts acts;
 
 	Remarks(RemarkRepository remarks, PerformanceRegister performances, StillOpen stillOpen, SkatingClock clocks,
-			Ids ids, Clock clock, ApplicationEventPublisher events) {
+			Acts acts) {
+		this.acts = acts;
 		this.remarks = remarks;
 		this.performances = performances;
 		this.stillOpen = stillOpen;
 		this.clocks = clocks;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -81,9 +73,9 @@ public class Remarks implements PanelNotices {
 		this.stillOpen.require(performance.segment());
 		String words = Required.text("text", text, 500);
 		this.clocks.requireFound(performance, touch);
-		Remark remark = new Remark(this.ids.next(), id, kind, words, actor, this.clock.instant(), touch);
+		Remark remark = new Remark(this.acts.nextId(), id, kind, words, actor, this.acts.now(), touch);
 		this.remarks.save(remark);
-		this.events.publishEvent(AuditedChange.of(actor, "performance", id, "performance.remark").to(remark.inWords()));
+		this.acts.publish(AuditedChange.of(actor, "performance", id, "performance.remark").to(remark.inWords()));
 	}
 
 	/** List the remarks on a performance, oldest first. */

@@ -1,13 +1,12 @@
 package rimebook.results;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.Actor;
-import rimebook.shared.Ids;
+import rimebook.shared.Acts;
 
 /** Keeps every posting of a result with the end of its time for protests. */
 @Component
@@ -17,15 +16,12 @@ class PostingBook {
 
 	private final ProtestTimes times;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	PostingBook(PostingRepository postings, ProtestTimes times, Ids ids, Clock clock) {
+	PostingBook(PostingRepository postings, ProtestTimes times, Acts acts) {
+		this.acts = acts;
 		this.postings = postings;
 		this.times = times;
-		this.ids = ids;
-		this.clock = clock;
 	}
 
 	/**
@@ -33,9 +29,9 @@ class PostingBook {
 	 * @param changed what had changed since the posting before; empty for the first
 	 */
 	void keep(SegmentResult result, int number, String changed, Actor actor) {
-		Instant now = this.clock.instant().truncatedTo(ChronoUnit.MILLIS);
+		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
 		result.postedAt(now, actor.name());
-		this.postings.save(new PostingRow(this.ids.next(), new Posting(result.segment(), number, now, actor.name(),
+		this.postings.save(new PostingRow(this.acts.nextId(), new Posting(result.segment(), number, now, actor.name(),
 				changed, this.times.conductUntil(now), this.times.calculationUntil(now))));
 	}
 

@@ -1,15 +1,14 @@
 package rimebook.results;
 
-import java.time.Clock;
 import java.util.Optional;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -27,17 +26,13 @@ public class ResultPublication {
 
 	private final Signatories signatories;
 
-	private final Clock clock;
+	private final Acts acts;
 
-	private final ApplicationEventPublisher events;
-
-	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Signatories signatories, Clock clock,
-			ApplicationEventPublisher events) {
+	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Signatories signatories, Acts acts) {
+		this.acts = acts;
 		this.update = update;
 		this.checklist = checklist;
 		this.signatories = signatories;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -52,7 +47,7 @@ public class ResultPublication {
 		SegmentResult result = this.update.locked(segment, version);
 		requireComplete(segment);
 		result.post();
-		this.events.publishEvent(line(actor, segment, "result.posted").from("running", "posted"));
+		this.acts.publish(line(actor, segment, "result.posted").from("running", "posted"));
 		this.update.publish(segment, Cause.POSTED, "", actor);
 	}
 
@@ -90,8 +85,8 @@ public class ResultPublication {
 		this.checklist.requireMet(segment);
 		result.requireUnsigned(signatory, actor);
 		this.signatories.of(segment).require(signatory, actor);
-		result.sign(signatory, actor, this.clock.instant());
-		this.events.publishEvent(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
+		result.sign(signatory, actor, this.acts.now());
+		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {
 			this.update.publish(segment, Cause.SIGNED, "", actor);
 		}
@@ -107,7 +102,7 @@ public class ResultPublication {
 		SegmentResult result = this.update.locked(segment, version);
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
-		this.events.publishEvent(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
+		this.acts.publish(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
 		this.update.publish(segment, Cause.REOPENED, Cause.REOPENED.lead() + why, actor);
 	}
 

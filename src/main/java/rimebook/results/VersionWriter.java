@@ -1,16 +1,14 @@
 package rimebook.results;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.Ids;
 
 /** Writes the next version of a standing and says so. */
 @Component
@@ -20,28 +18,20 @@ class VersionWriter {
 
 	private final StandingText text;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
-	VersionWriter(ResultVersionRepository versions, StandingText text, Ids ids, Clock clock,
-			ApplicationEventPublisher events) {
+	VersionWriter(ResultVersionRepository versions, StandingText text, Acts acts) {
+		this.acts = acts;
 		this.versions = versions;
 		this.text = text;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	void write(Scope scope, UUID scopeId, int number, ResultState state, Publication publication, Standing standing) {
 		String body = this.text.write(standing);
 		ResultVersion version = new ResultVersion(scope, scopeId, number, state, publication.cause(),
-				publication.note(), this.clock.instant(), StandingText.fingerprint(body), standing);
-		this.versions.save(new ResultVersionRow(this.ids.next(), version, body));
-		this.events
-			.publishEvent(new VersionPublished(scope, scopeId, number, line(version, publication.actor(), standing)));
+				publication.note(), this.acts.now(), StandingText.fingerprint(body), standing);
+		this.versions.save(new ResultVersionRow(this.acts.nextId(), version, body));
+		this.acts.publish(new VersionPublished(scope, scopeId, number, line(version, publication.actor(), standing)));
 	}
 
 	private static AuditedChange line(ResultVersion version, Actor actor, Standing standing) {

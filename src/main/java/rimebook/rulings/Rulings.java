@@ -1,6 +1,5 @@
 package rimebook.rulings;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -22,9 +20,9 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.shared.Actor;
+import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
@@ -41,24 +39,18 @@ public class Rulings {
 
 	private final Competitions competitions;
 
-	private final Ids ids;
-
-	private final Clock clock;
-
-	private final ApplicationEventPublisher events;
-
 	private final StillOpen stillOpen;
 
-	Rulings(QuestionRepository questions, RulingRepository rulings, Entries entries, Competitions competitions, Ids ids,
-			Clock clock, ApplicationEventPublisher events, StillOpen stillOpen) {
+	private final Acts acts;
+
+	Rulings(QuestionRepository questions, RulingRepository rulings, Entries entries, Competitions competitions,
+			Acts acts, StillOpen stillOpen) {
+		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.questions = questions;
 		this.rulings = rulings;
 		this.entries = entries;
 		this.competitions = competitions;
-		this.ids = ids;
-		this.clock = clock;
-		this.events = events;
 	}
 
 	/**
@@ -75,11 +67,11 @@ public class Rulings {
 		EventView event = this.competitions.event(entry.event());
 		this.stillOpen.require(event.id());
 		checkFits(asked, entry, event);
-		Question question = new Question(this.ids.next(), event.competition(), asked,
+		Question question = new Question(this.acts.nextId(), event.competition(), asked,
 				Required.text("question", asked.text(), 2000), Required.text("askedBy", asked.askedBy(), 120), actor,
-				this.clock.instant());
+				this.acts.now());
 		this.questions.save(question);
-		this.events.publishEvent(AuditedChange.of(actor, "ruling", question.id(), "ruling.asked")
+		this.acts.publish(AuditedChange.of(actor, "ruling", question.id(), "ruling.asked")
 			.to(entry.team().name() + ", " + question.topic().words() + ": " + question.text() + " (asked by "
 					+ question.askedBy() + ")"));
 		return view(question, List.of());
@@ -113,9 +105,9 @@ public class Rulings {
 		if (before.size() != given.seen()) {
 			throw ConflictException.stale("ruling");
 		}
-		Ruling ruling = new Ruling(this.ids.next(), given, actor, this.clock.instant());
+		Ruling ruling = new Ruling(this.acts.nextId(), given, actor, this.acts.now());
 		this.rulings.save(ruling);
-		this.events.publishEvent(AuditedChange
+		this.acts.publish(AuditedChange
 			.of(actor, "ruling", question.id(), before.isEmpty() ? "ruling.given" : "ruling.superseded")
 			.from(before.isEmpty() ? "" : before.get(0).inWords(), ruling.inWords())
 			.because(ruling.view().reason()));

@@ -3,8 +3,10 @@ package rimebook.competition;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 
+import rimebook.shared.Acts;
+
 /** The beans of this module behind its facade: import it into a slice that needs them. */
-@Import({ Competitions.class, MoveRules.class, EventsFirst.class, RuleSets.class, JudgingMethods.class,
+@Import({ Acts.class, Competitions.class, MoveRules.class, EventsFirst.class, RuleSets.class, JudgingMethods.class,
 		StillOpen.class })
 public final class CompetitionModule {
 

@@ -325,6 +325,11 @@ class CompetitionsIntegrationTests {
 	static class Outside {
 
 		@Bean
+		Clock clock() {
+			return Clock.systemUTC();
+		}
+
+		@Bean
 		Ids ids() {
 			return new Ids(Clock.systemUTC(), new SecureRandom());
 		}

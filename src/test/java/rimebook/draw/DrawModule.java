@@ -6,10 +6,13 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 
 import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
 
+import rimebook.competition.JudgingMethod;
+import rimebook.shared.Acts;
 import rimebook.shared.Ids;
 
 /** The draw and the modules it stands on, for tests with a database. */
@@ -29,6 +32,21 @@ class DrawModule {
 	@Bean
 	SecureRandom random() {
 		return new SecureRandom();
+	}
+
+	@Bean
+	JudgingMethod majority() {
+		return JudgingMethod.MAJORITY;
+	}
+
+	@Bean
+	JudgingMethod points() {
+		return JudgingMethod.POINTS;
+	}
+
+	@Bean
+	Acts acts(Ids ids, Clock clock, ApplicationEventPublisher events) {
+		return new Acts(ids, clock, events);
 	}
 
 	@Bean

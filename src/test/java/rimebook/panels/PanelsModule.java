@@ -4,10 +4,13 @@ import java.security.SecureRandom;
 import java.time.Clock;
 
 import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.FilterType;
 
+import rimebook.competition.JudgingMethod;
+import rimebook.shared.Acts;
 import rimebook.shared.Ids;
 
 /** Panels and the modules they stand on, for tests with a database. */
@@ -28,6 +31,21 @@ class PanelsModule {
 	@Bean
 	SecureRandom random() {
 		return new SecureRandom();
+	}
+
+	@Bean
+	JudgingMethod majority() {
+		return JudgingMethod.MAJORITY;
+	}
+
+	@Bean
+	JudgingMethod points() {
+		return JudgingMethod.POINTS;
+	}
+
+	@Bean
+	Acts acts(Ids ids, Clock clock, ApplicationEventPublisher events) {
+		return new Acts(ids, clock, events);
 	}
 
 	@Bean

@@ -78,7 +78,7 @@ record EventForm(
 
 	/** Say beside each field what is wrong with it. */
 	void check(Errors errors) {
-		if (this.method.isPoints()) {
+		if (JudgingMethod.POINTS.equals(this.method)) {
 			checkPointsPanel(errors);
 		}
 		else {

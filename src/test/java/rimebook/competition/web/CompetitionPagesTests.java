@@ -43,6 +43,7 @@ import rimebook.competition.DraftSegment;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
+import rimebook.competition.JudgingMethods;
 import rimebook.competition.JudgingPolicies;
 import rimebook.competition.PointsChoice;
 import rimebook.competition.RuleSets;
@@ -54,7 +55,7 @@ import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
 
 @PageTest({ CompetitionController.class, EventController.class, RuleSetController.class })
-@Import({ EventRoad.class, RuleSets.class })
+@Import({ EventRoad.class, RuleSets.class, JudgingMethods.class })
 @WithMockUser(username = "ada", roles = "SECRETARY")
 class CompetitionPagesTests {
 

@@ -1,4 +1,4 @@
-package rimebook.web;
+package rimebook;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
