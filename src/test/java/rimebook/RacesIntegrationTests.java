@@ -1,15 +1,7 @@
 package rimebook;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.CyclicBarrier;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -39,21 +31,18 @@ import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
- * Two people act at the same moment, two hundred times: what one of them is told was done
+ * Two people act at the same moment, again and again: what one of them is told was done
  * is done, and what is refused has no effect.
  */
 @WholeApplication
 class RacesIntegrationTests {
-
-	private static final int ROUNDS = 200;
-
-	private static final int TEAMS = 50;
 
 	private static final Actor OTHER_REFEREE = new Actor("Ada Second", "referee", "other laptop");
 
@@ -85,33 +74,28 @@ class RacesIntegrationTests {
 	@Autowired
 	private Corrections corrections;
 
-	private int heats;
-
-	private final ExecutorService people = Executors.newFixedThreadPool(2);
-
-	@AfterEach
-	void everybodyGoesHome() {
-		this.people.shutdownNow();
-	}
+	private final Races races = new Races();
 
 	@Test
 	void ofTwoRefereesWhoCallOrCloseOneHasDoneIt() throws Exception {
-		for (SmallCompetition day : days()) {
+		for (SmallCompetition day : Races.days(this.context, 3)) {
 			for (PerformanceView waiting : day.performances(1)) {
-				Both called = race(() -> this.run.call(waiting.id(), waiting.version(), SmallCompetition.REFEREE),
+				Races.Ending called = this.races.race(
+						() -> this.run.call(waiting.id(), waiting.version(), SmallCompetition.REFEREE),
 						() -> this.run.call(waiting.id(), waiting.version(), OTHER_REFEREE));
 				assertThat(called.done()).isOne();
 				assertThat(called.refusals()).allMatch(ConflictException.class::isInstance);
 				PerformanceView onIce = day.now(waiting);
 				day.sendAll(onIce);
 				int version = day.now(onIce).version();
-				Both closing = race(() -> this.run.close(onIce.id(), version, SmallCompetition.REFEREE),
+				Races.Ending closing = this.races.race(
+						() -> this.run.close(onIce.id(), version, SmallCompetition.REFEREE),
 						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
 				assertThat(closing.done()).isOne();
 				assertThat(closing.refusals()).allMatch(ConflictException.class::isInstance);
 				assertThat(day.now(onIce).status()).isEqualTo(PerformanceStatus.CLOSED);
 			}
-			assertThat(this.standings.versions(day.segment(1))).hasSize(TEAMS);
+			assertThat(this.standings.versions(day.segment(1))).hasSameSizeAs(day.performances(1));
 		}
 	}
 
@@ -120,9 +104,9 @@ class RacesIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		day.open(1);
 		PerformanceId onIce = day.callNext(1).id();
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			int seen = 2 * round;
-			Both both = race(() -> this.clock.start(onIce, seen, SmallCompetition.REFEREE),
+			Races.Ending both = this.races.race(() -> this.clock.start(onIce, seen, SmallCompetition.REFEREE),
 					() -> this.clock.start(onIce, seen, OTHER_REFEREE));
 			assertThat(both.done()).isOne();
 			assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
@@ -131,18 +115,18 @@ class RacesIntegrationTests {
 			assertThat(started.state()).isEqualTo(ClockState.RUNNING);
 			this.clock.takeBack(onIce, seen + 1, SmallCompetition.REFEREE);
 		}
-		assertThat(this.clock.ofPerformance(onIce).log()).hasSize(2 * ROUNDS);
+		assertThat(this.clock.ofPerformance(onIce).log()).hasSize(2 * Races.ROUNDS);
 	}
 
 	@Test
 	void aClockThatRunsIsNeverThatOfClosedCards() throws Exception {
 		int closed = 0;
-		for (SmallCompetition day : days()) {
-			for (int i = 0; i < TEAMS; i++) {
+		for (SmallCompetition day : Races.days(this.context, 3)) {
+			for (int i = 0; i < day.performances(1).size(); i++) {
 				PerformanceView onIce = day.callNext(1);
 				day.seats().forEach((seat) -> day.send(onIce, seat, 1, CARD));
 				int version = day.now(onIce).version();
-				Both both = race(() -> this.clock.start(onIce.id(), 0, SmallCompetition.REFEREE),
+				Races.Ending both = this.races.race(() -> this.clock.start(onIce.id(), 0, SmallCompetition.REFEREE),
 						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
 				assertThat(both.done()).isOne();
 				assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
@@ -153,18 +137,18 @@ class RacesIntegrationTests {
 				closed += (both.second() == null) ? 1 : 0;
 			}
 		}
-		assertThat(closed).as("the closing was sometimes first").isBetween(1, ROUNDS - 1);
+		assertThat(closed).as("the closing was sometimes first").isBetween(1, Races.ROUNDS - 1);
 	}
 
 	@Test
 	void aCardSentWhileTheCardsAreClosedCountsIfAndOnlyIfItWasAcknowledged() throws Exception {
 		int taken = 0;
-		for (SmallCompetition day : days()) {
-			for (int i = 0; i < TEAMS; i++) {
+		for (SmallCompetition day : Races.days(this.context, 3)) {
+			for (int i = 0; i < day.performances(1).size(); i++) {
 				PerformanceView onIce = day.callNext(1);
 				day.seats().forEach((seat) -> day.send(onIce, seat, 1, CARD));
 				int version = day.now(onIce).version();
-				Both both = race(() -> day.send(onIce, day.seats().get(0), 2, CHANGED),
+				Races.Ending both = this.races.race(() -> day.send(onIce, day.seats().get(0), 2, CHANGED),
 						() -> this.run.close(onIce.id(), version, SmallCompetition.REFEREE));
 				boolean acknowledged = both.first() == null;
 				if (both.second() != null) {
@@ -189,12 +173,12 @@ class RacesIntegrationTests {
 		int taken = 0;
 		int sequence = 1;
 		CardMarks counts = cardsOf(day, first).get(0);
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			this.reopening.reopen(first.id(), day.now(first).version(), "Round " + round, SmallCompetition.REFEREE);
 			int version = day.now(first).version();
 			int next = sequence + 1;
 			CardMarks changed = new CardMarks(100 + 10 * (round % 40), 300);
-			Both both = race(() -> day.send(first, day.seats().get(0), next, changed),
+			Races.Ending both = this.races.race(() -> day.send(first, day.seats().get(0), next, changed),
 					() -> this.run.close(first.id(), version, SmallCompetition.REFEREE));
 			assertThat(both.second()).isNull();
 			if (both.first() == null) {
@@ -205,20 +189,20 @@ class RacesIntegrationTests {
 			assertThat(cardsOf(day, first)).first().isEqualTo(counts);
 			assertThat(firstCardPublished(day.segment(1), first)).isEqualTo(counts);
 		}
-		assertThat(taken).as("the closing was sometimes later").isBetween(1, ROUNDS);
+		assertThat(taken).as("the closing was sometimes later").isBetween(1, Races.ROUNDS);
 	}
 
 	@Test
 	void cardsAreNeverOpenAgainOnceThoseOfALaterTeamAreClosed() throws Exception {
 		int opened = 0;
-		for (SmallCompetition day : days()) {
+		for (SmallCompetition day : Races.days(this.context, 3)) {
 			day.skateNext(1);
-			for (int i = 1; i < TEAMS; i++) {
+			for (int i = 1; i < day.performances(1).size(); i++) {
 				PerformanceView last = day.performances(1).get(i - 1);
 				PerformanceView onIce = day.callNext(1);
 				day.sendAll(onIce);
 				int version = day.now(onIce).version();
-				Both both = race(
+				Races.Ending both = this.races.race(
 						() -> this.reopening.reopen(last.id(), last.version(), "A slip", SmallCompetition.REFEREE),
 						() -> this.run.close(onIce.id(), version, OTHER_REFEREE));
 				assertThat(both.done()).isOne();
@@ -230,7 +214,7 @@ class RacesIntegrationTests {
 				}
 			}
 		}
-		assertThat(opened).as("the opening was sometimes first").isBetween(1, ROUNDS - 1);
+		assertThat(opened).as("the opening was sometimes first").isBetween(1, Races.ROUNDS - 1);
 	}
 
 	@Test
@@ -240,11 +224,11 @@ class RacesIntegrationTests {
 		day.skateRest(1);
 		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
 		int official = 0;
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			signAsReferee(segment);
 			int version = result(segment).version();
 			Corrections.ProposeCorrection proposal = proposal(day, round);
-			Both both = race(
+			Races.Ending both = this.races.race(
 					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT),
 					() -> this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT));
 			boolean signed = result(segment).state() == SegmentResultState.OFFICIAL;
@@ -260,7 +244,7 @@ class RacesIntegrationTests {
 				this.publication.reopen(segment, result(segment).version(), "Next round", SmallCompetition.REFEREE);
 			}
 		}
-		assertThat(official).as("the signature was sometimes first").isBetween(1, ROUNDS);
+		assertThat(official).as("the signature was sometimes first").isBetween(1, Races.ROUNDS);
 	}
 
 	@Test
@@ -270,11 +254,11 @@ class RacesIntegrationTests {
 		day.skateRest(1);
 		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
 		PerformanceView performance = day.performances(1).get(0);
-		for (int round = 0; round < ROUNDS; round++) {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			Corrections.ProposeCorrection proposal = proposal(day, round);
 			CorrectionView correction = this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT);
 			int version = result(segment).version();
-			Both both = race(
+			Races.Ending both = this.races.race(
 					() -> this.corrections.approve(correction.id(), correction.version(), SmallCompetition.REFEREE),
 					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT));
 			assertThat(both.first()).isNull();
@@ -283,16 +267,6 @@ class RacesIntegrationTests {
 			assertThat(cardsOf(day, performance)).first().isEqualTo(marks(round));
 			assertThat(firstCardPublished(segment, performance)).isEqualTo(marks(round));
 		}
-	}
-
-	private List<SmallCompetition> days() {
-		List<SmallCompetition> days = new ArrayList<>();
-		for (int i = 0; i < ROUNDS / TEAMS; i++) {
-			SmallCompetition day = SmallCompetition.running(this.context, TEAMS, 3);
-			day.open(1);
-			days.add(day);
-		}
-		return days;
 	}
 
 	private void signAsReferee(SegmentId segment) {
@@ -342,58 +316,6 @@ class RacesIntegrationTests {
 			.cards()
 			.get(0);
 		return new CardMarks(card.first(), card.second());
-	}
-
-	/**
-	 * Let both act at the same moment, or one of them a little later: then every race is
-	 * also seen to end either way, whatever the machine.
-	 */
-	private Both race(Act first, Act second) throws Exception {
-		this.heats++;
-		CyclicBarrier start = new CyclicBarrier(2);
-		Future<RimebookException> one = this.people.submit(attempt(start, (this.heats % 3 == 1) ? 20 : 0, first));
-		Future<RimebookException> other = this.people.submit(attempt(start, (this.heats % 3 == 2) ? 20 : 0, second));
-		return new Both(one.get(), other.get());
-	}
-
-	/** Gives the refusal, nothing when it was done; anything else fails the test. */
-	private static Callable<RimebookException> attempt(CyclicBarrier start, int later, Act act) {
-		return () -> {
-			start.await();
-			TimeUnit.MILLISECONDS.sleep(later);
-			try {
-				act.run();
-				return null;
-			}
-			catch (RimebookException ex) {
-				return ex;
-			}
-		};
-	}
-
-	private interface Act {
-
-		void run();
-
-	}
-
-	private record Both(RimebookException first, RimebookException second) {
-
-		int done() {
-			return (this.first == null ? 1 : 0) + (this.second == null ? 1 : 0);
-		}
-
-		List<RimebookException> refusals() {
-			List<RimebookException> refusals = new ArrayList<>();
-			if (this.first != null) {
-				refusals.add(this.first);
-			}
-			if (this.second != null) {
-				refusals.add(this.second);
-			}
-			return refusals;
-		}
-
 	}
 
 }

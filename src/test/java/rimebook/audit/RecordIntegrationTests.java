@@ -25,6 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
+import rimebook.testsupport.Races;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -36,8 +37,6 @@ import static org.assertj.core.api.Assertions.tuple;
 class RecordIntegrationTests {
 
 	private static final int THREADS = 8;
-
-	private static final int CHANGES = 50;
 
 	private static final Actor RUNE = new Actor("Rune Frost", "referee", "10.0.0.2, Firefox");
 
@@ -82,13 +81,13 @@ class RecordIntegrationTests {
 		}
 		RecordFinding finding = this.verification.verify();
 		assertThat(finding.isWhole()).isTrue();
-		assertThat(finding.lines()).isEqualTo(before + THREADS * CHANGES);
+		assertThat(finding.lines()).isEqualTo(before + THREADS * Races.ROUNDS);
 		assertThat(finding.head()).isEqualTo(this.verification.head().digest());
 	}
 
 	private Callable<Void> writer(int thread) {
 		return () -> {
-			for (int change = 0; change < CHANGES; change++) {
+			for (int change = 0; change < Races.ROUNDS; change++) {
 				write(change("thread " + thread + " change " + change));
 			}
 			return null;

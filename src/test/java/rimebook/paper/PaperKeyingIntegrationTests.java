@@ -1,15 +1,7 @@
 package rimebook.paper;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -32,9 +24,13 @@ import rimebook.stand.Stand;
 import rimebook.stand.StandView;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** Paper cards that two people key in, in placement judging. */
 @WholeApplication
@@ -265,24 +261,12 @@ class PaperKeyingIntegrationTests {
 	/** Whoever comes second sees the first: twice the same card is received once. */
 	@Test
 	void twoWhoKeyAtTheSameMomentMakeOneCard() throws Exception {
-		ExecutorService people = Executors.newFixedThreadPool(2);
-		try {
-			for (int round = 0; round < 20; round++) {
-				everybodyAgain();
-				CountDownLatch start = new CountDownLatch(1);
-				List<Future<SeatPaper>> both = Stream.of(ANN, BO).map((who) -> people.submit(() -> {
-					start.await();
-					return key(MARKS, who);
-				})).toList();
-				start.countDown();
-				assertThat(List.of(both.get(0).get().stage(), both.get(1).get().stage()))
-					.containsExactlyInAnyOrder(SeatPaper.Stage.ONCE, SeatPaper.Stage.RECEIVED);
-				assertThat(cards()).isEqualTo(1);
-				assertThat(rows()).isEqualTo(2);
-			}
-		}
-		finally {
-			people.shutdown();
+		for (int round = 0; round < Races.ROUNDS; round++) {
+			everybodyAgain();
+			assertThat(Races.both(() -> key(MARKS, ANN), () -> key(MARKS, BO))).extracting(SeatPaper::stage)
+				.containsExactlyInAnyOrder(SeatPaper.Stage.ONCE, SeatPaper.Stage.RECEIVED);
+			assertThat(cards()).isEqualTo(1);
+			assertThat(rows()).isEqualTo(2);
 		}
 	}
 

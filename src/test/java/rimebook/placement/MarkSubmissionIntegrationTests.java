@@ -1,12 +1,7 @@
 package rimebook.placement;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 
 import jakarta.persistence.EntityManagerFactory;
@@ -35,6 +30,7 @@ import rimebook.shared.RuleViolationException;
 import rimebook.tablets.JudgeTables;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.ZeroMark;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -43,6 +39,8 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 @WholeApplication
 class MarkSubmissionIntegrationTests {
+
+	private final Races races = new Races();
 
 	private static final CardMarks CARD = new CardMarks(560, 570);
 
@@ -238,37 +236,18 @@ class MarkSubmissionIntegrationTests {
 
 	@Test
 	void cardSentWhileTheRefereeClosesIsEitherCountedOrRefusedNeverLost() throws Exception {
-		SmallCompetition day = SmallCompetition.running(this.context, 20, 3);
-		day.open(1);
-		ExecutorService both = Executors.newFixedThreadPool(2);
-		for (int round = 0; round < 20; round++) {
-			PerformanceView performance = day.callNext(1);
-			day.sendAll(performance);
-			SeatView seat = day.seats().get(0);
-			List<Future<Boolean>> race = new ArrayList<>();
-			race.add(both.submit(succeeds(() -> day.send(performance, seat, 2, CARD))));
-			race.add(both.submit(succeeds(() -> {
-				day.close(performance);
-				return null;
-			})));
-			boolean sent = race.get(0).get();
-			assertThat(race.get(1).get()).isTrue();
-			assertThat(rows(performance)).isEqualTo(sent ? 4 : 3);
+		for (SmallCompetition day : Races.days(this.context, 3)) {
+			for (int round = 0; round < day.performances(1).size(); round++) {
+				PerformanceView performance = day.callNext(1);
+				day.sendAll(performance);
+				SeatView seat = day.seats().get(0);
+				Races.Ending ending = this.races.race(() -> day.send(performance, seat, 2, CARD),
+						() -> day.close(performance));
+				assertThat(ending.second()).isNull();
+				assertThat(ending.refusals()).extracting(RimebookException::code).allMatch("card-closed"::equals);
+				assertThat(rows(performance)).isEqualTo((ending.first() == null) ? 4 : 3);
+			}
 		}
-		both.shutdown();
-	}
-
-	private static Callable<Boolean> succeeds(Callable<?> act) {
-		return () -> {
-			try {
-				act.call();
-				return true;
-			}
-			catch (RimebookException ex) {
-				assertThat(ex.code()).isEqualTo("card-closed");
-				return false;
-			}
-		};
 	}
 
 	private long rows(PerformanceView performance) {

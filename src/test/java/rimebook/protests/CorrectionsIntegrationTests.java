@@ -2,13 +2,9 @@ package rimebook.protests;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -34,6 +30,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -46,6 +43,8 @@ import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 @WholeApplication
 class CorrectionsIntegrationTests {
+
+	private final Races races = new Races();
 
 	private static final CardMarks HIGH = new CardMarks(580, 580);
 
@@ -215,8 +214,7 @@ class CorrectionsIntegrationTests {
 
 	@Test
 	void signatureAndApprovalRacingNeverLeaveASignedResultThatChanged() throws Exception {
-		ExecutorService both = Executors.newFixedThreadPool(2);
-		for (int round = 0; round < 10; round++) {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			SmallCompetition day = twoTeams();
 			SegmentId segment = day.segment(1);
 			CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
@@ -224,20 +222,17 @@ class CorrectionsIntegrationTests {
 			this.publication.post(segment, version(segment), ACCOUNTANT);
 			this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
 			int seen = version(segment);
-			List<Future<Boolean>> race = new ArrayList<>();
-			race.add(both
-				.submit(() -> succeeds(() -> this.publication.sign(segment, seen, Signatory.ACCOUNTANT, ACCOUNTANT))));
-			race.add(both.submit(() -> succeeds(() -> {
-				CorrectionView next = propose(day, day.performances(1).get(1), 0);
-				this.corrections.approve(next.id(), next.version(), REFEREE);
-			})));
-			boolean signed = race.get(0).get();
-			boolean corrected = race.get(1).get();
+			Races.Ending ending = this.races
+				.race(() -> this.publication.sign(segment, seen, Signatory.ACCOUNTANT, ACCOUNTANT), () -> {
+					CorrectionView next = propose(day, day.performances(1).get(1), 0);
+					this.corrections.approve(next.id(), next.version(), REFEREE);
+				});
+			boolean signed = ending.first() == null;
+			boolean corrected = ending.second() == null;
 			assertThat(signed && corrected).isFalse();
 			assertThat(this.standings.latest(segment).orElseThrow().cause())
 				.isEqualTo(signed ? Cause.SIGNED : (corrected ? Cause.CORRECTED : Cause.POSTED));
 		}
-		both.shutdown();
 	}
 
 	@Test

@@ -12,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,6 +25,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -54,8 +54,8 @@ class DoubledFormsIntegrationTests {
 	}
 
 	@Test
-	void aFormSentTwiceAtOnceGivesOneRowAndOneAnswer() {
-		for (int round = 0; round < 6; round++) {
+	void aFormSentTwiceAtOnceGivesOneRowAndOneAnswer() throws Exception {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			String name = "Doubled " + UUID.randomUUID();
 			String form = official(name);
 			List<HttpResponse<String>> answers = both(form, form);
@@ -69,8 +69,8 @@ class DoubledFormsIntegrationTests {
 	}
 
 	@Test
-	void twoFormsOfOneSessionSentAtOnceAreBothDone() {
-		for (int round = 0; round < 6; round++) {
+	void twoFormsOfOneSessionSentAtOnceAreBothDone() throws Exception {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			String one = "One " + UUID.randomUUID();
 			String other = "Other " + UUID.randomUUID();
 			assertThat(both(official(one), official(other))).extracting(HttpResponse::statusCode).containsOnly(302);
@@ -130,10 +130,8 @@ class DoubledFormsIntegrationTests {
 		return Stream.concat(hidden, own).collect(Collectors.joining("&"));
 	}
 
-	private List<HttpResponse<String>> both(String one, String other) {
-		var first = this.browser.sendAsync(post("/desk/officials", one).build(), BodyHandlers.ofString());
-		var second = this.browser.sendAsync(post("/desk/officials", other).build(), BodyHandlers.ofString());
-		return Stream.of(first, second).map(CompletableFuture::join).toList();
+	private List<HttpResponse<String>> both(String one, String other) throws Exception {
+		return Races.both(() -> now(post("/desk/officials", one)), () -> now(post("/desk/officials", other)));
 	}
 
 	private HttpRequest.Builder post(String path, String body) {

@@ -11,9 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
@@ -27,6 +25,7 @@ import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatTakeovers;
 import rimebook.accounts.SeatWait;
 import rimebook.shared.Actor;
+import rimebook.testsupport.Races;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -62,8 +61,8 @@ class SeatTakenTwiceIntegrationTests {
 	}
 
 	@Test
-	void aDoubleTapTakesTheSeatOnce() {
-		for (int round = 0; round < 4; round++) {
+	void aDoubleTapTakesTheSeatOnce() throws Exception {
+		for (int round = 0; round < Races.ROUNDS; round++) {
 			aSeatHasACode();
 			HttpRequest form = form();
 			List<HttpResponse<String>> answers = both(form);
@@ -76,19 +75,22 @@ class SeatTakenTwiceIntegrationTests {
 	}
 
 	@Test
-	void aDoubleTapAtASeatThatIsAliveAsksTheRefereeOnce() {
-		this.codes.pair(this.code, "the seat's own tablet", null);
-		List<HttpResponse<String>> answers = both(form());
-		List<String> tokens = tokens(answers, "rimebook-seat-asked");
-		assertThat(tokens).hasSize(2)
-			.allSatisfy((token) -> assertThat(this.takeovers.look(token)).isEqualTo(SeatWait.WAITING));
-		assertThat(lines("seat.asked-for")).isOne();
-		this.takeovers.answer(this.seat, question(), true, REFEREE);
-		assertThat(tokens).allMatch((token) -> holds(token));
+	void aDoubleTapAtASeatThatIsAliveAsksTheRefereeOnce() throws Exception {
+		for (int round = 0; round < Races.ROUNDS; round++) {
+			aSeatHasACode();
+			this.codes.pair(this.code, "the seat's own tablet", null);
+			List<HttpResponse<String>> answers = both(form());
+			List<String> tokens = tokens(answers, "rimebook-seat-asked");
+			assertThat(tokens).hasSize(2)
+				.allSatisfy((token) -> assertThat(this.takeovers.look(token)).isEqualTo(SeatWait.WAITING));
+			assertThat(lines("seat.asked-for")).isOne();
+			this.takeovers.answer(this.seat, question(), true, REFEREE);
+			assertThat(tokens).allMatch((token) -> holds(token));
+		}
 	}
 
 	@Test
-	void whoWasRefusedMayAskAgain() {
+	void whoWasRefusedMayAskAgain() throws Exception {
 		this.codes.pair(this.code, "the seat's own tablet", null);
 		HttpRequest form = form();
 		both(form);
@@ -104,7 +106,7 @@ class SeatTakenTwiceIntegrationTests {
 	}
 
 	@Test
-	void aProgramThatSendsItsRequestTwiceIsAnsweredAlike() {
+	void aProgramThatSendsItsRequestTwiceIsAnsweredAlike() throws Exception {
 		HttpRequest pairing = pairing(", \"request\": \"" + UUID.randomUUID() + "\"");
 		List<HttpResponse<String>> answers = both(pairing);
 		assertThat(answers).extracting(HttpResponse::statusCode).containsOnly(200);
@@ -167,10 +169,8 @@ class SeatTakenTwiceIntegrationTests {
 			.build();
 	}
 
-	private List<HttpResponse<String>> both(HttpRequest request) {
-		var first = this.tablet.sendAsync(request, BodyHandlers.ofString());
-		var second = this.tablet.sendAsync(request, BodyHandlers.ofString());
-		return Stream.of(first, second).map(CompletableFuture::join).toList();
+	private List<HttpResponse<String>> both(HttpRequest request) throws Exception {
+		return Races.both(() -> now(request), () -> now(request));
 	}
 
 	private HttpResponse<String> now(HttpRequest request) {
