@@ -62,6 +62,14 @@ class DeductionList extends PerformanceLine {
 		return this.items;
 	}
 
+	/** Tell whether it has those deductions of those people, whenever they were noted. */
+	boolean says(List<NotedDeduction> others) {
+		return this.items.stream()
+			.map(NotedDeduction::untimed)
+			.toList()
+			.equals(others.stream().map(NotedDeduction::untimed).toList());
+	}
+
 	DeductionNotes.DeductionListView view() {
 		return new DeductionNotes.DeductionListView(this.sequence, this.items, this.receivedAt);
 	}

@@ -83,55 +83,81 @@ public class DeductionNotes {
 	}
 
 	/**
-	 * Add one deduction to those of a performance.
+	 * Add one deduction of whoever notes it, for a desk that sends an act until it has an
+	 * answer: the same act of the same person is done once.
 	 * @param seen the version of the list that was looked at, 0 before the first
-	 * @param noter who noted it
+	 * @return the deductions as they count now
 	 * @throws RuleViolationException naming the field: {@code item} that the table does
 	 * not have, {@code count} out of range
 	 * @throws ConflictException as for {@link #note}
 	 * @throws rimebook.shared.NotFoundException as for {@link #note}
 	 */
 	@Transactional
-	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, Noter noter, Actor actor) {
-		return add(id, seen, item, noter, null, actor);
+	public DeductionListView addOnce(PerformanceId id, int seen, NoteDeductions.Item item, Actor actor) {
+		PerformanceView performance = this.performances.hold(id);
+		List<NotedDeduction> items = withFurther(performance, seen, noted(item, actor.name(), null));
+		return done(performance, seen, items).orElseGet(() -> next(performance, seen, items, actor));
 	}
 
 	/**
-	 * Add one deduction for what the clock found; it goes with the touch that it rests
-	 * on.
-	 * @param touch which touch, as {@link ClockFinding#since}; {@code null} for none
+	 * Add one deduction, perhaps for what the clock found; it goes with the touch that it
+	 * rests on.
+	 * @param seen the version of the list that was looked at, 0 before the first
+	 * @param origin who noted it, and what for
+	 * @throws RuleViolationException as for {@link #addOnce}
 	 * @throws ConflictException as for {@link #note}, {@code stale-version} if that touch
 	 * was taken back meanwhile
+	 * @throws rimebook.shared.NotFoundException as for {@link #note}
 	 */
 	@Transactional
-	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, Noter noter,
-			@Nullable Instant touch, Actor actor) {
+	public DeductionListView add(PerformanceId id, int seen, NoteDeductions.Item item, Origin origin, Actor actor) {
 		PerformanceView performance = this.performances.hold(id);
-		check("", item, this.book.ruleSet(performance.segment()));
-		this.clocks.requireFound(performance, touch);
-		Optional<DeductionList> before = seen(id, seen);
-		List<NotedDeduction> items = new ArrayList<>(items(before));
+		this.clocks.requireFound(performance, origin.touch());
+		return next(performance, seen,
+				withFurther(performance, seen, noted(item, origin.noter().words(actor.name()), origin.touch())), actor);
+	}
+
+	private List<NotedDeduction> withFurther(PerformanceView performance, int seen, NotedDeduction noted) {
+		check("", new NoteDeductions.Item(noted.item(), noted.count()), this.book.ruleSet(performance.segment()));
+		List<NotedDeduction> items = new ArrayList<>(items(this.book.deductionVersion(performance.id(), seen)));
 		requireRoom(items.size() + 1);
-		items.add(noted(item, noter.words(actor.name()), touch));
-		return write(performance, before, seen + 1, items, actor);
+		items.add(noted);
+		return items;
 	}
 
 	/**
-	 * Take one deduction out again.
+	 * Take one deduction out again; done once as by {@link #addOnce}, since taking out
+	 * what is out already changes nothing.
 	 * @param seen the version of the list that was looked at
 	 * @param place where it stands in that list, from 0
-	 * @throws ConflictException as for {@link #note}, also if nothing stands there
+	 * @throws RuleViolationException {@code deduction-unknown} if nothing stands there
+	 * @throws ConflictException as for {@link #note}
 	 */
 	@Transactional
 	public DeductionListView remove(PerformanceId id, int seen, int place, Actor actor) {
 		PerformanceView performance = this.performances.hold(id);
-		Optional<DeductionList> before = seen(id, seen);
-		List<NotedDeduction> items = new ArrayList<>(items(before));
+		List<NotedDeduction> items = new ArrayList<>(items(this.book.deductionVersion(id, seen)));
 		if (place < 0 || place >= items.size()) {
-			throw changedMeanwhile();
+			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
 		}
 		items.remove(place);
-		return write(performance, before, seen + 1, items, actor);
+		return done(performance, seen, items).orElseGet(() -> next(performance, seen, items, actor));
+	}
+
+	/** What counts now, if the version after the one that was seen says just that. */
+	private Optional<DeductionListView> done(PerformanceView performance, int seen, List<NotedDeduction> items) {
+		return this.book.deductionVersion(performance.id(), seen + 1)
+			.filter((made) -> made.says(items))
+			.flatMap((made) -> this.book.deductions(performance.id()))
+			.map(DeductionList::view);
+	}
+
+	private DeductionListView next(PerformanceView performance, int seen, List<NotedDeduction> items, Actor actor) {
+		Optional<DeductionList> newest = this.book.deductions(performance.id());
+		if (newest.map(DeductionList::sequence).orElse(0) != seen) {
+			throw changedMeanwhile();
+		}
+		return write(performance, newest, seen + 1, items, actor);
 	}
 
 	/** Take out what was deducted for touches of the clock that count no longer. */
@@ -141,14 +167,6 @@ public class DeductionNotes {
 		if (left.size() < items(before).size()) {
 			write(performance, before, before.orElseThrow().sequence() + 1, left, actor);
 		}
-	}
-
-	private Optional<DeductionList> seen(PerformanceId id, int seen) {
-		Optional<DeductionList> newest = this.book.deductions(id);
-		if (newest.map(DeductionList::sequence).orElse(0) != seen) {
-			throw changedMeanwhile();
-		}
-		return newest;
 	}
 
 	private static List<NotedDeduction> items(Optional<DeductionList> list) {
@@ -247,6 +265,15 @@ public class DeductionNotes {
 		public record Item(String item, int count) {
 		}
 
+	}
+
+	/**
+	 * Where a deduction comes from.
+	 *
+	 * @param touch the touch of the clock that it is taken for, as
+	 * {@link ClockFinding#since}; {@code null} for whatever the clock did not find
+	 */
+	public record Origin(Noter noter, @Nullable Instant touch) {
 	}
 
 	/** Who noted a deduction that somebody else keys in. */

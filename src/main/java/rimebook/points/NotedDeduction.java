@@ -29,4 +29,9 @@ public record NotedDeduction(String item, int count, String notedBy, @Nullable I
 		return this.item.equals(other.item()) && this.count == other.count();
 	}
 
+	/** The same without the time. */
+	NotedDeduction untimed() {
+		return new NotedDeduction(this.item, this.count, this.notedBy, null, this.touch);
+	}
+
 }

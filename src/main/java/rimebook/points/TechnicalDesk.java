@@ -27,15 +27,12 @@ public class TechnicalDesk {
 
 	private final ElementCalls calls;
 
-	private final DeductionNotes deductions;
-
 	private final PerformanceRegister performances;
 
 	private final PointsBook book;
 
-	TechnicalDesk(ElementCalls calls, DeductionNotes deductions, PerformanceRegister performances, PointsBook book) {
+	TechnicalDesk(ElementCalls calls, PerformanceRegister performances, PointsBook book) {
 		this.calls = calls;
-		this.deductions = deductions;
 		this.performances = performances;
 		this.book = book;
 	}
@@ -111,58 +108,6 @@ public class TechnicalDesk {
 			}
 		}
 		return changes;
-	}
-
-	/**
-	 * Add a deduction, such as a fall.
-	 * @param seen the version of the deductions that was seen, 0 before the first
-	 * @throws RuleViolationException if the rule set has no such item
-	 * @throws rimebook.shared.ConflictException {@code list-sequence-taken} if somebody
-	 * else noted something since
-	 */
-	@Transactional
-	public DeductionNotes.DeductionListView deduct(PerformanceId performance, int seen, String item, int count,
-			Actor actor) {
-		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
-		items.add(new DeductionNotes.NoteDeductions.Item(item, count));
-		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
-	}
-
-	/**
-	 * Take a deduction back; errors as for {@link #deduct}.
-	 * @param index which one of the list that was seen, from 0
-	 */
-	@Transactional
-	public DeductionNotes.DeductionListView takeBack(PerformanceId performance, int seen, int index, Actor actor) {
-		List<DeductionNotes.NoteDeductions.Item> items = noted(performance, seen);
-		if (index < 0 || index >= items.size()) {
-			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
-		}
-		items.remove(index);
-		return noteOnce(new DeductionNotes.NoteDeductions(performance, seen + 1, items), actor);
-	}
-
-	private DeductionNotes.DeductionListView noteOnce(DeductionNotes.NoteDeductions note, Actor actor) {
-		if (this.book.deductionVersion(note.performance(), note.sequence())
-			.filter((done) -> note.items().equals(items(done)))
-			.isPresent()) {
-			return this.deductions.ofPerformance(note.performance()).orElseThrow();
-		}
-		PerformanceRegister.requireOnIce(this.performances.hold(note.performance()));
-		return this.deductions.note(note, actor);
-	}
-
-	private List<DeductionNotes.NoteDeductions.Item> noted(PerformanceId performance, int seen) {
-		this.performances.hold(performance);
-		return new ArrayList<>(
-				this.book.deductionVersion(performance, seen).map(TechnicalDesk::items).orElseGet(List::of));
-	}
-
-	private static List<DeductionNotes.NoteDeductions.Item> items(DeductionList list) {
-		return list.items()
-			.stream()
-			.map((noted) -> new DeductionNotes.NoteDeductions.Item(noted.item(), noted.count()))
-			.toList();
 	}
 
 	/**

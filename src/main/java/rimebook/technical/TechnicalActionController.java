@@ -21,6 +21,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.performances.PerformanceId;
+import rimebook.points.DeductionNotes;
 import rimebook.points.LateDeductions;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.TechnicalDesk;
@@ -41,14 +42,17 @@ class TechnicalActionController {
 
 	private final ListAuthorisations authorisations;
 
+	private final DeductionNotes deductions;
+
 	private final LateDeductions late;
 
 	private final TechnicalPages pages;
 
-	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, LateDeductions late,
-			TechnicalPages pages) {
+	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, DeductionNotes deductions,
+			LateDeductions late, TechnicalPages pages) {
 		this.desk = desk;
 		this.authorisations = authorisations;
+		this.deductions = deductions;
 		this.late = late;
 		this.pages = pages;
 	}
@@ -67,15 +71,15 @@ class TechnicalActionController {
 	String deduct(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int sequence,
 			@RequestParam QuickDeduction quick, @RequestParam Map<String, String> seen, Actor actor, Model model,
 			HttpServletResponse response) {
-		return answer(segment, seen, model, response,
-				() -> this.desk.deduct(performance, sequence, quick.item(), quick.count(), actor), List::of);
+		return answer(segment, seen, model, response, () -> this.deductions.addOnce(performance, sequence,
+				new DeductionNotes.NoteDeductions.Item(quick.item(), quick.count()), actor), List::of);
 	}
 
 	@PostMapping("/deductions/back")
 	String takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance,
 			@RequestParam int sequence, @RequestParam int index, @RequestParam Map<String, String> seen, Actor actor,
 			Model model, HttpServletResponse response) {
-		return answer(segment, seen, model, response, () -> this.desk.takeBack(performance, sequence, index, actor),
+		return answer(segment, seen, model, response, () -> this.deductions.remove(performance, sequence, index, actor),
 				List::of);
 	}
 

@@ -121,12 +121,13 @@ class ReskatesIntegrationTests {
 		PointsJudge.send(this.context, this.first, this.day.seats().get(0),
 				this.calls.ofPerformance(this.first.id()).orElseThrow(), 2);
 		this.deductions.add(this.first.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
-				DeductionNotes.Noter.SELF, REFEREE);
+				new DeductionNotes.Origin(DeductionNotes.Noter.SELF, null), REFEREE);
 		PerformanceView again = skateAgain();
 		assertThat(this.calls.ofPerformance(again.id())).isEmpty();
 		assertThat(this.deductions.ofPerformance(again.id())).isEmpty();
-		refused("performance-set-aside", "does not count", () -> this.deductions.add(this.first.id(), 1,
-				new DeductionNotes.NoteDeductions.Item("fall", 1), DeductionNotes.Noter.SELF, REFEREE));
+		refused("performance-set-aside", "does not count",
+				() -> this.deductions.add(this.first.id(), 1, new DeductionNotes.NoteDeductions.Item("fall", 1),
+						new DeductionNotes.Origin(DeductionNotes.Noter.SELF, null), REFEREE));
 		Reskates.SetAside aside = this.reskates.ofSegment(this.segment).get(0);
 		assertThat(aside.lines()).hasSize(3)
 			.anySatisfy((line) -> assertThat(line).startsWith("Elements: ").contains("I4+pi3"))
@@ -188,7 +189,7 @@ class ReskatesIntegrationTests {
 		begin(PointsCompetition.running(this.context, 2, 3));
 		new CalledElements(this.context, this.first).call("I4+pi3");
 		this.deductions.add(this.first.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
-				DeductionNotes.Noter.SELF, REFEREE);
+				new DeductionNotes.Origin(DeductionNotes.Noter.SELF, null), REFEREE);
 		this.clock.start(this.first.id(), 0, REFEREE);
 		this.clock.interrupt(this.first.id(), 1, InterruptionCause.RINK, REFEREE);
 		this.clock.reskate(this.first.id(), 2, Reskates.Marking.AS_FIRST_SKATED, REFEREE);

@@ -42,7 +42,7 @@ class ListAuthorisationsIntegrationTests {
 	private LateDeductions late;
 
 	@Autowired
-	private TechnicalDesk desk;
+	private DeductionNotes deductions;
 
 	@Autowired
 	private JdbcClient database;
@@ -113,7 +113,8 @@ class ListAuthorisationsIntegrationTests {
 		call(1, "ME4", false);
 		this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
 		assertThat(this.late.ofPerformance(this.skating.id())).isEmpty();
-		this.desk.deduct(this.skating.id(), 0, "fall", 1, SmallCompetition.ACCOUNTANT);
+		this.deductions.addOnce(this.skating.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
+				SmallCompetition.ACCOUNTANT);
 		assertThat(this.late.ofPerformance(this.skating.id())).isPresent();
 		assertThat(page(Role.TECHNICAL, "technical")).contains("Changed after the list was authorised: Fall: -1.00.",
 				"Seen, as technical controller");
@@ -125,7 +126,7 @@ class ListAuthorisationsIntegrationTests {
 		this.late.see(this.skating.id(), 1, CONTROLLER);
 		this.late.see(this.skating.id(), 1, CONTROLLER);
 		assertThat(page(Role.REFEREE, "stand")).doesNotContain("has not seen it yet");
-		this.desk.takeBack(this.skating.id(), 1, 0, SmallCompetition.ACCOUNTANT);
+		this.deductions.remove(this.skating.id(), 1, 0, SmallCompetition.ACCOUNTANT);
 		String path = "/desk/technical/" + this.day.segment(1) + "/read-back";
 		Crew.visitor(this.context, Role.TECHNICAL).open(path).press("main form[action$=/authorisation]");
 		assertThat(this.late.ofPerformance(this.skating.id())).isEmpty();
@@ -142,7 +143,8 @@ class ListAuthorisationsIntegrationTests {
 	void theCardsAreClosedWithoutTheControllersSecondLook() {
 		CalledListView list = call(1, "ME4", false);
 		this.authorisations.authorise(this.skating.id(), 1, CONTROLLER);
-		this.desk.deduct(this.skating.id(), 0, "fall", 1, SmallCompetition.ACCOUNTANT);
+		this.deductions.addOnce(this.skating.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1),
+				SmallCompetition.ACCOUNTANT);
 		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, this.skating, seat, list, 1));
 		this.day.close(this.skating);
 		assertRefused(() -> this.late.see(this.skating.id(), 1, CONTROLLER), "card-closed");

@@ -99,9 +99,11 @@ class TechnicalDeskIntegrationTests {
 		edit(1, TechnicalDesk.Act.CALL, null, "AC2");
 		assertThat(edit(0, TechnicalDesk.Act.CALL, null, "ME4").elements()).extracting(CalledElement::code)
 			.containsExactly("ME4", "AC2");
-		this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR);
-		this.desk.deduct(this.skating.id(), 1, "fall", 2, SPECIALIST);
-		assertThat(this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR).deductions()).hasSize(2);
+		this.deductions.addOnce(this.skating.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1), OPERATOR);
+		this.deductions.addOnce(this.skating.id(), 1, new DeductionNotes.NoteDeductions.Item("fall", 2), SPECIALIST);
+		assertThat(this.deductions
+			.addOnce(this.skating.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1), OPERATOR)
+			.deductions()).hasSize(2);
 		assertRefused(() -> edit(0, TechnicalDesk.Act.CALL, null, "GL3"), "list-sequence-taken");
 	}
 
@@ -146,12 +148,14 @@ class TechnicalDeskIntegrationTests {
 
 	@Test
 	void fallsAreNotedAndTakenBackWithTheName() {
-		this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR);
-		this.desk.deduct(this.skating.id(), 1, "fall", 2, SPECIALIST);
-		assertRefused(() -> this.desk.deduct(this.skating.id(), 1, "illegal", 1, OPERATOR), "list-sequence-taken");
-		assertRefused(() -> this.desk.deduct(this.skating.id(), 2, "luck", 1, OPERATOR), "unknown-deduction");
-		assertRefused(() -> this.desk.takeBack(this.skating.id(), 2, 2, OPERATOR), "deduction-unknown");
-		this.desk.takeBack(this.skating.id(), 2, 0, OPERATOR);
+		this.deductions.addOnce(this.skating.id(), 0, new DeductionNotes.NoteDeductions.Item("fall", 1), OPERATOR);
+		this.deductions.addOnce(this.skating.id(), 1, new DeductionNotes.NoteDeductions.Item("fall", 2), SPECIALIST);
+		assertRefused(() -> this.deductions.addOnce(this.skating.id(), 1,
+				new DeductionNotes.NoteDeductions.Item("illegal", 1), OPERATOR), "list-sequence-taken");
+		assertRefused(() -> this.deductions.addOnce(this.skating.id(), 2,
+				new DeductionNotes.NoteDeductions.Item("luck", 1), OPERATOR), "unknown-deduction");
+		assertRefused(() -> this.deductions.remove(this.skating.id(), 2, 2, OPERATOR), "deduction-unknown");
+		this.deductions.remove(this.skating.id(), 2, 0, OPERATOR);
 		assertThat(this.deductions.ofPerformance(this.skating.id()).orElseThrow().deductions()).singleElement()
 			.satisfies((fall) -> {
 				assertThat(fall.count()).isEqualTo(2);
@@ -167,7 +171,8 @@ class TechnicalDeskIntegrationTests {
 		this.authorisations.authorise(this.skating.id(), 2, SPECIALIST);
 		this.day.close(this.skating);
 		assertRefused(() -> edit(2, TechnicalDesk.Act.CALL, null, "TwE3"), "card-closed");
-		assertRefused(() -> this.desk.deduct(this.skating.id(), 0, "fall", 1, OPERATOR), "card-closed");
+		assertRefused(() -> this.deductions.addOnce(this.skating.id(), 0,
+				new DeductionNotes.NoteDeductions.Item("fall", 1), OPERATOR), "card-closed");
 	}
 
 	@Test

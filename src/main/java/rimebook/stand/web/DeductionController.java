@@ -37,7 +37,7 @@ class DeductionController {
 	String add(@PathVariable SegmentId segment, @ModelAttribute(IceParts.DEDUCT) DeductForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.deductions.add(form.performanceGiven(), form.sequenceSeen(),
-				form.given(), form.noterGiven(), form.touchGiven(), actor))) {
+				form.given(), new DeductionNotes.Origin(form.noterGiven(), form.touchGiven()), actor))) {
 			return this.page.show(segment, null, model);
 		}
 		Notice.give(redirect, "marks.deduct.noted");
