@@ -24,13 +24,11 @@ import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
 import rimebook.draw.DrawMethod;
-import rimebook.draw.DrawOrder;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryImport;
 import rimebook.entries.EntryView;
-import rimebook.entries.RowAnswers;
 import rimebook.panels.Panels;
 import rimebook.performances.CardReopening;
 import rimebook.performances.PerformanceStatus;
@@ -119,7 +117,7 @@ class EndOfCompetitionIntegrationTests {
 					.enter(new EnterTeam(day.event().id(), "Club", "Town", "Late", "", "late"), SECRETARY),
 				() -> this.context.getBean(Entries.class).withdraw(entry.id(), entry.version(), "ill", SECRETARY),
 				() -> this.context.getBean(StartingOrderDraw.class)
-					.draw(new DrawOrder(segment, DrawMethod.WHOLE_FIELD, "seed", 4, "again"), REFEREE),
+					.draw(new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, "seed", 4, "again"), REFEREE),
 				() -> this.context.getBean(Panels.class).issueCodes(day.event().id(), REFEREE),
 				() -> this.context.getBean(CardReopening.class)
 					.reopen(performance.id(), performance.version(), "why", REFEREE),
@@ -135,8 +133,8 @@ class EndOfCompetitionIntegrationTests {
 		day.move(CompetitionState.FINAL);
 		assertThatExceptionOfType(RimebookException.class)
 			.isThrownBy(() -> this.context.getBean(EntryImport.class)
-				.apply(day.competition().id(), "event,club,town,team,spoken_as\nJunior,C,T,N,\n", RowAnswers.NONE,
-						SECRETARY))
+				.apply(day.competition().id(), "event,club,town,team,spoken_as\nJunior,C,T,N,\n",
+						EntryImport.Answers.NONE, SECRETARY))
 			.withMessageContaining("The competition is final");
 	}
 
@@ -235,7 +233,7 @@ class EndOfCompetitionIntegrationTests {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		this.cancellations.cancel(day.segment(1), "A power cut.", SECRETARY);
 		this.context.getBean(StartingOrderDraw.class)
-			.draw(new DrawOrder(day.segment(2), DrawMethod.WHOLE_FIELD, "seed", 4, ""), REFEREE);
+			.draw(new StartingOrderDraw.Order(day.segment(2), DrawMethod.WHOLE_FIELD, "seed", 4, ""), REFEREE);
 		assertRefused("cancellation-refused", () -> this.cancellations.bringBack(day.segment(1), SECRETARY));
 		this.context.getBean(SegmentRun.class).open(day.segment(2), REFEREE);
 		official(day, 2);

@@ -1,19 +1,14 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-
 import java.util.List;
 import java.util.Map;
 
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
-import rimebook.audit.RecordQuery;
-import rimebook.audit.RecordReading;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
@@ -26,6 +21,10 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
 
 /**
  * What the pages ask and say when something is cancelled, signed, ended or taken back.
@@ -89,11 +88,11 @@ class EndOfCompetitionPagesIntegrationTests {
 		Visitor.Page wrong = asked.submit("main form", Map.of("password", "not mine"));
 		assertThat(wrong.status()).isEqualTo(422);
 		assertThat(wrong.text()).contains("That is not your password.");
-		assertThat(this.context.getBean(RecordReading.class).read(new RecordQuery("person", "signature", 1)).lines())
-			.anySatisfy((line) -> {
-				assertThat(line.actor()).isEqualTo(Crew.displayName(name));
-				assertThat(line.after()).isEqualTo("wrong password for a signature, the first time today");
-			});
+		assertThat(this.context.getBean(JdbcClient.class)
+			.sql("select after_text from record_line where subject = 'person' and actor = ?")
+			.param(Crew.displayName(name))
+			.query(String.class)
+			.list()).contains("wrong password for a signature, the first time today");
 		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
 		assertThat(wrong.submit("main form", Map.of("password", Crew.PASSWORD)).text())
 			.contains("You have signed this result.");

@@ -21,7 +21,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.points.CalledElement;
@@ -62,7 +61,7 @@ class PointsPagesBrowserTests {
 	void twoTeamsHaveSkated() {
 		this.day = SmallCompetition.running(this.context, 4,
 				new DraftEvent("Senior", JudgingMethod.POINTS, 9, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 		this.day.open(1);
 		for (int team = 0; team < 2; team++) {

@@ -1,7 +1,5 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.math.BigDecimal;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
@@ -27,7 +25,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.competition.RuleSets;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
@@ -53,6 +50,8 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * An event judged by points, over HTTP only: an accountant keys in elements and
@@ -101,7 +100,7 @@ class PointsSegmentIntegrationTests {
 	void everybodyComes() {
 		this.day = SmallCompetition.running(this.context, TEAMS,
 				new DraftEvent("Senior", JudgingMethod.POINTS, JUDGES, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
 					.signedAtOnce());
 		this.referee = Crew.visitor(this.context, Role.REFEREE);

@@ -34,7 +34,7 @@ class AttemptTally {
 
 	/** Count one more, and tell which of the day it is. */
 	@Transactional(propagation = Propagation.MANDATORY)
-	Count count(AttemptKind kind, String subject) {
+	Count count(Kind kind, String subject) {
 		this.database.sql("select times from attempt_tally where kind = 'lock' for update")
 			.query(Integer.class)
 			.single();
@@ -50,19 +50,19 @@ class AttemptTally {
 			.single(), counted.equals(OTHERS));
 	}
 
-	private boolean isCounted(AttemptKind kind, String subject, LocalDate today) {
+	private boolean isCounted(Kind kind, String subject, LocalDate today) {
 		return number(
 				"select count(*) from attempt_tally where kind = :kind and counted_on = :day and subject = :subject",
 				kind, subject, today) > 0;
 	}
 
-	private boolean hasRoom(AttemptKind kind, LocalDate today) {
+	private boolean hasRoom(Kind kind, LocalDate today) {
 		return number(
 				"select count(*) from attempt_tally where kind = :kind and counted_on = :day and subject <> :subject",
 				kind, OTHERS, today) < MOST_SUBJECTS;
 	}
 
-	private int number(String sql, AttemptKind kind, String subject, LocalDate today) {
+	private int number(String sql, Kind kind, String subject, LocalDate today) {
 		return this.database.sql(sql)
 			.param("kind", kind.name())
 			.param("day", today)
@@ -71,7 +71,7 @@ class AttemptTally {
 			.single();
 	}
 
-	private int add(AttemptKind kind, String subject, LocalDate today) {
+	private int add(Kind kind, String subject, LocalDate today) {
 		return this.database.sql("""
 				update attempt_tally set times = times + 1
 				where kind = :kind and subject = :subject and counted_on = :day""")
@@ -82,7 +82,7 @@ class AttemptTally {
 	}
 
 	/** The first of a day; what was counted on earlier days is of no use any more. */
-	private void begin(AttemptKind kind, String subject, LocalDate today) {
+	private void begin(Kind kind, String subject, LocalDate today) {
 		this.database.sql("delete from attempt_tally where kind = :kind and counted_on <> :day")
 			.param("kind", kind.name())
 			.param("day", today)
@@ -116,6 +116,26 @@ class AttemptTally {
 			return ((this.times == 1) ? "the first time today" : this.times + " times today")
 					+ (this.ofOthers ? ", from many places together" : "");
 		}
+
+	}
+
+	/** What is counted day by day ({@link AttemptTally}). */
+	enum Kind {
+
+		/** A password that does not fit, or of somebody who is shut out. */
+		FAILED,
+
+		/** A password that was not even tried, since too many had failed. */
+		STOPPED,
+
+		/** A password that a page asked for once more, and that was not the person's. */
+		ASKED_AGAIN,
+
+		/** A page or an act that a person's roles do not open. */
+		REFUSED,
+
+		/** A network that was stopped from trying seat codes. */
+		CODES
 
 	}
 

@@ -43,12 +43,12 @@ public class CodeGuessing {
 
 	/** Tell whether an address may try a code now. */
 	@Transactional(readOnly = true)
-	public CodeDoor door(String address) {
+	public Permit door(String address) {
 		Instant now = this.acts.now();
 		return this.stops.findFirstByAddressOrderByStoppedAtDesc(address)
-			.map((stop) -> new CodeDoor(stop.isStopped(now) ? Duration.between(now, stop.until()) : Duration.ZERO,
+			.map((stop) -> new Permit(stop.isStopped(now) ? Duration.between(now, stop.until()) : Duration.ZERO,
 					stop.turn()))
-			.orElse(new CodeDoor(Duration.ZERO, ""));
+			.orElse(new Permit(Duration.ZERO, ""));
 	}
 
 	/**
@@ -67,7 +67,7 @@ public class CodeGuessing {
 		}
 		this.stops.save(new CodeStop(this.acts.nextId(), address, device, now, now.plus(STOP)));
 		this.stops.forgetBeyond(MOST_KEPT);
-		AttemptTally.Count count = this.tally.count(AttemptKind.CODES, address);
+		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.CODES, address);
 		if (count.isWorthALine()) {
 			this.acts.publish(AuditedChange
 				.of(new Actor("Unknown", "nobody", device), "seat", "any seat", "seat.guessing-stopped")
@@ -101,6 +101,29 @@ public class CodeGuessing {
 			this.acts.publish(AuditedChange.of(actor, "seat", "any seat", "seat.guessing-freed")
 				.from("stopped: " + stop.address(), "may try a seat code again: " + stop.address()));
 		}
+	}
+
+	/**
+	 * An address from which seat codes were guessed until it was stopped.
+	 *
+	 * @param device the address and kind of browser
+	 * @param at when it was stopped
+	 * @param until when it may try again by itself
+	 * @param stopped whether it has to wait now
+	 * @param freedBy who let it try again before, empty for nobody
+	 */
+	public record GuessedFrom(UUID id, String address, String device, Instant at, Instant until, boolean stopped,
+			String freedBy) {
+	}
+
+	/**
+	 * Whether an address may try a seat code now.
+	 *
+	 * @param pause how long it has to wait, zero if not at all
+	 * @param turn changes with each stop and each freeing: failures are counted anew from
+	 * there
+	 */
+	public record Permit(Duration pause, String turn) {
 	}
 
 }

@@ -70,9 +70,9 @@ class CodeStop {
 		return this.id + ((this.freedAt != null) ? " freed" : "");
 	}
 
-	GuessedFrom view(Instant now) {
-		return new GuessedFrom(this.id, this.address, this.device, this.stoppedAt, this.stoppedUntil, isStopped(now),
-				this.freedBy);
+	CodeGuessing.GuessedFrom view(Instant now) {
+		return new CodeGuessing.GuessedFrom(this.id, this.address, this.device, this.stoppedAt, this.stoppedUntil,
+				isStopped(now), this.freedBy);
 	}
 
 }

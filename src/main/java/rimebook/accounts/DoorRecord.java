@@ -48,7 +48,7 @@ public class DoorRecord {
 	public void failed(String typed, String network, String device) {
 		Person known = this.people.findBySignInName(SignInName.typed(typed)).orElse(null);
 		String subject = (known != null) ? known.id().toString() : network;
-		AttemptTally.Count count = this.tally.count(AttemptKind.FAILED, subject);
+		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.FAILED, subject);
 		String who = (known != null) ? "password of " + known.view().displayName() + " not known"
 				: "name that nobody has";
 		tellStranger(count, (known != null) ? subject : "nobody", "person.sign-in-failed", who, device);
@@ -63,7 +63,7 @@ public class DoorRecord {
 	 */
 	@Transactional
 	public void notTheirs(SignedIn person, String what, Actor actor) {
-		AttemptTally.Count count = this.tally.count(AttemptKind.ASKED_AGAIN, person.person().toString());
+		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.ASKED_AGAIN, person.person().toString());
 		if (count.isWorthALine()) {
 			tell(AuditedChange.of(actor, "person", person.person(), "person.password-wrong")
 				.to("wrong password for " + what + ", " + count.words()));
@@ -73,7 +73,7 @@ public class DoorRecord {
 	/** Somebody was stopped from trying passwords, links or the like for a while. */
 	@Transactional
 	public void stopped(String network, String device) {
-		AttemptTally.Count count = this.tally.count(AttemptKind.STOPPED, network);
+		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.STOPPED, network);
 		tellStranger(count, "nobody", "person.guessing-stopped", "too many attempts failed", device);
 	}
 
@@ -83,7 +83,7 @@ public class DoorRecord {
 	 */
 	@Transactional
 	public void refused(SignedIn person, String path, String device) {
-		AttemptTally.Count count = this.tally.count(AttemptKind.REFUSED, person.person().toString());
+		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.REFUSED, person.person().toString());
 		if (count.isWorthALine()) {
 			tell(AuditedChange.of(actor(person, device), "person", person.person(), "person.refused")
 				.to("not let in at " + path.substring(0, Math.min(path.length(), 200)) + ", " + count.words()));

@@ -28,13 +28,13 @@ class FormerPasswords {
 	}
 
 	/** Tell whether a password is one of those. */
-	boolean include(PersonId person, String password) {
+	boolean include(PersonView.Id person, String password) {
 		return digests(person).stream().anyMatch((digest) -> this.passwords.matches(password, digest));
 	}
 
 	/** Keep the digest of the password that is replaced now, and forget the oldest. */
 	@Transactional(propagation = Propagation.MANDATORY)
-	void keep(PersonId person, String digest) {
+	void keep(PersonView.Id person, String digest) {
 		this.database.sql("select id from person where id = ? for update").param(person.value()).query().singleRow();
 		this.database.sql("""
 				insert into former_password (person_id, number, password_hash)
@@ -48,7 +48,7 @@ class FormerPasswords {
 			.update();
 	}
 
-	private List<String> digests(PersonId person) {
+	private List<String> digests(PersonView.Id person) {
 		return this.database.sql("select password_hash from former_password where person_id = ? order by number")
 			.param(person.value())
 			.query((row, number) -> row.getString(1))

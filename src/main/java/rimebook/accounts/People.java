@@ -50,7 +50,7 @@ public class People {
 	 * @throws NotFoundException {@code person-not-found}
 	 */
 	@Transactional(readOnly = true)
-	public PersonView person(PersonId id) {
+	public PersonView person(PersonView.Id id) {
 		return find(id).view();
 	}
 
@@ -69,7 +69,7 @@ public class People {
 			.orElse("");
 	}
 
-	private static String identity(PersonId id) {
+	private static String identity(PersonView.Id id) {
 		return "person:" + id.value();
 	}
 
@@ -97,7 +97,7 @@ public class People {
 			throw new ConflictException("sign-in-name-taken", "signInName",
 					"The sign-in name '" + draft.signInName() + "' is taken; please choose another.");
 		}
-		PersonId id = new PersonId(this.acts.nextId());
+		PersonView.Id id = new PersonView.Id(this.acts.nextId());
 		refuseTaken(draft.displayName(), id);
 		Person person = new Person(id, draft, this.acts.now());
 		person.usePassword(this.passwords.encode(draft.password()), temporary);
@@ -113,7 +113,7 @@ public class People {
 	 * @throws RuleViolationException {@code field-missing}, {@code judge-is-a-seat}
 	 */
 	@Transactional
-	public PersonView change(PersonId id, int version, String displayName, Set<Role> roles, Actor actor) {
+	public PersonView change(PersonView.Id id, int version, String displayName, Set<Role> roles, Actor actor) {
 		String name = DraftPerson.displayName(displayName);
 		Set<Role> held = DraftPerson.personRoles(roles);
 		Person person = locked(id, version);
@@ -130,7 +130,7 @@ public class People {
 	 * {@code password-repeated}
 	 */
 	@Transactional
-	public void setPassword(PersonId id, String password, Actor actor) {
+	public void setPassword(PersonView.Id id, String password, Actor actor) {
 		boolean own = actor.hasId(identity(id));
 		usePassword(id, password, !own);
 		this.acts.publish(change(actor, id, "person.password-set").to("a new password for " + words(find(id).view())));
@@ -142,12 +142,12 @@ public class People {
 	 * also for one of the last five of their own
 	 */
 	@Transactional
-	void choosePassword(PersonId id, String password, Actor self) {
+	void choosePassword(PersonView.Id id, String password, Actor self) {
 		usePassword(id, password, false);
 		this.acts.publish(change(self, id, "person.password-chosen").to("a password of their own"));
 	}
 
-	private void usePassword(PersonId id, String password, boolean temporary) {
+	private void usePassword(PersonView.Id id, String password, boolean temporary) {
 		Person person = find(id);
 		PersonView view = person.view();
 		String checked = PasswordRule.check(password, view.signInName(), view.displayName());
@@ -179,7 +179,7 @@ public class People {
 	 * {@code own-account} or {@code person-not-active}
 	 */
 	@Transactional
-	public PersonView deactivate(PersonId id, int version, Actor actor) {
+	public PersonView deactivate(PersonView.Id id, int version, Actor actor) {
 		Person person = locked(id, version);
 		PersonView before = person.view();
 		if (actor.hasId(identity(id))) {
@@ -195,7 +195,7 @@ public class People {
 	 * @throws ConflictException {@code stale-version} or {@code person-active}
 	 */
 	@Transactional
-	public PersonView reactivate(PersonId id, int version, Actor actor) {
+	public PersonView reactivate(PersonView.Id id, int version, Actor actor) {
 		Person person = locked(id, version);
 		PersonView before = person.view();
 		person.reactivate();
@@ -218,25 +218,25 @@ public class People {
 		return person.active() && person.roles().contains(Role.ADMINISTRATOR);
 	}
 
-	private Person locked(PersonId id, int version) {
+	private Person locked(PersonView.Id id, int version) {
 		this.people.lockActive();
 		Person person = find(id);
 		person.expectVersion(version);
 		return person;
 	}
 
-	private Person find(PersonId id) {
+	private Person find(PersonView.Id id) {
 		return this.people.findById(id.value()).orElseThrow(() -> NotFoundException.of("person", id));
 	}
 
-	private void refuseTaken(String displayName, PersonId except) {
+	private void refuseTaken(String displayName, PersonView.Id except) {
 		if (this.people.isNameTaken(displayName, except.value())) {
 			throw new ConflictException("display-name-taken", "displayName", "Somebody else is called '" + displayName
 					+ "'; names on the record must differ. Add an initial or the club.");
 		}
 	}
 
-	private static AuditedChange change(Actor actor, PersonId id, String action) {
+	private static AuditedChange change(Actor actor, PersonView.Id id, String action) {
 		return AuditedChange.of(actor, "person", id, action);
 	}
 

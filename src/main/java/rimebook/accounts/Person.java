@@ -55,7 +55,7 @@ class Person {
 	protected Person() {
 	}
 
-	Person(PersonId id, DraftPerson draft, Instant now) {
+	Person(PersonView.Id id, DraftPerson draft, Instant now) {
 		this.id = id.value();
 		this.signInName = draft.signInName();
 		this.displayName = draft.displayName();
@@ -109,8 +109,8 @@ class Person {
 		return this.active && this.roles.contains(Role.ADMINISTRATOR);
 	}
 
-	PersonId id() {
-		return new PersonId(this.id);
+	PersonView.Id id() {
+		return new PersonView.Id(this.id);
 	}
 
 	String passwordHash() {

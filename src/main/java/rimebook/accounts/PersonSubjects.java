@@ -6,7 +6,6 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Accounts by the name they go by. */
@@ -21,9 +20,10 @@ class PersonSubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return subject.equals("person")
-				? Optional.of(SubjectName.of(this.people.person(new PersonId(id)).displayName())) : Optional.empty();
+				? Optional.of(SubjectNames.Named.of(this.people.person(new PersonView.Id(id)).displayName()))
+				: Optional.empty();
 	}
 
 }

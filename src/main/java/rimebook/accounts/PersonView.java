@@ -1,6 +1,8 @@
 package rimebook.accounts;
 
+import java.io.Serializable;
 import java.util.Set;
+import java.util.UUID;
 
 /**
  * A person who may sign in, as others see them.
@@ -12,6 +14,24 @@ import java.util.Set;
  * @param active whether they may sign in at all
  * @param version given back with a change
  */
-public record PersonView(PersonId id, String signInName, String displayName, Set<Role> roles, boolean active,
-		int version) {
+public record PersonView(Id id, String signInName, String displayName, Set<Role> roles, boolean active, int version) {
+
+	/** The identity of a person who may sign in. */
+	public record Id(UUID value) implements Serializable {
+
+		/**
+		 * Read the identity from its text.
+		 * @throws IllegalArgumentException if the text is no UUID
+		 */
+		public static Id of(String text) {
+			return new Id(UUID.fromString(text));
+		}
+
+		@Override
+		public String toString() {
+			return this.value.toString();
+		}
+
+	}
+
 }

@@ -127,9 +127,9 @@ class SeatCode {
 				&& this.askedAt.isAfter(then);
 	}
 
-	SeatQuestion question() {
-		return new SeatQuestion(this.seatId, this.label, this.askedDevice, Objects.requireNonNull(this.askedAt),
-				this.device, this.lastHeardAt);
+	SeatTakeovers.Question question() {
+		return new SeatTakeovers.Question(this.seatId, this.label, this.askedDevice,
+				Objects.requireNonNull(this.askedAt), this.device, this.lastHeardAt);
 	}
 
 	/** Tell whether a tablet holds the seat and was heard at that time or later. */
@@ -158,12 +158,13 @@ class SeatCode {
 		return this.device;
 	}
 
-	SeatGrant grant() {
-		return new SeatGrant(this.seatId, this.label);
+	SeatCodes.Grant grant() {
+		return new SeatCodes.Grant(this.seatId, this.label);
 	}
 
-	SeatDevice device() {
-		return new SeatDevice(this.pairedAt, this.lastHeardAt, this.device, this.waiting, this.faulty, this.issuedAt);
+	SeatCodes.Device device() {
+		return new SeatCodes.Device(this.pairedAt, this.lastHeardAt, this.device, this.waiting, this.faulty,
+				this.issuedAt);
 	}
 
 }

@@ -1,5 +1,6 @@
 package rimebook.accounts;
 
+import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -86,15 +87,15 @@ public class SeatCodes {
 	 * database for all of them, since every card asks for its panel.
 	 */
 	@Transactional(readOnly = true)
-	public Map<UUID, SeatAccess> accessTo(Collection<UUID> seats) {
-		Map<UUID, SeatAccess> access = new HashMap<>();
-		seats.forEach((seat) -> access.put(seat, SeatAccess.NONE));
+	public Map<UUID, Access> accessTo(Collection<UUID> seats) {
+		Map<UUID, Access> access = new HashMap<>();
+		seats.forEach((seat) -> access.put(seat, Access.NONE));
 		this.codes.findBySeatIdIn(seats).forEach((code) -> access.put(code.grant().seat(), access(code)));
 		return access;
 	}
 
-	private SeatAccess access(SeatCode code) {
-		return new SeatAccess(this.shown.find(code.grant().seat(), code.issuedAt()).orElse(null), code.device());
+	private Access access(SeatCode code) {
+		return new Access(this.shown.find(code.grant().seat(), code.issuedAt()).orElse(null), code.device());
 	}
 
 	/** Tell whether a seat has a code, shown or not. */
@@ -113,22 +114,22 @@ public class SeatCodes {
 	 * @throws RuleViolationException {@code seat-code-unknown} on the field {@code code}
 	 */
 	@Transactional
-	public SeatPairing pair(String code, String device, @Nullable SeatGrant held) {
+	public Pairing pair(String code, String device, @Nullable Grant held) {
 		return pair(code, device, held, null);
 	}
 
 	/**
-	 * As {@link #pair(String, String, SeatGrant)}; the same request sent again gets the
-	 * same token, and nothing is done a second time.
+	 * As {@link #pair(String, String, Grant)}; the same request sent again gets the same
+	 * token, and nothing is done a second time.
 	 * @param request what the request is known by, made at random; {@code null} for one
 	 * that is only sent once
 	 */
 	@Transactional
-	public SeatPairing pair(String code, String device, @Nullable SeatGrant held, @Nullable UUID request) {
+	public Pairing pair(String code, String device, @Nullable Grant held, @Nullable UUID request) {
 		String digest = this.digests.of(code);
 		SeatCode seat = this.codes.findByCodeDigest(digest).orElseThrow(SeatCodes::unknown);
 		String token = token(digest, request);
-		Optional<SeatPairing> before = before(seat, token);
+		Optional<Pairing> before = before(seat, token);
 		if (before.isPresent()) {
 			return before.get();
 		}
@@ -147,37 +148,37 @@ public class SeatCodes {
 	}
 
 	/** What this very request led to before, while that still holds. */
-	private Optional<SeatPairing> before(SeatCode seat, String token) {
+	private Optional<Pairing> before(SeatCode seat, String token) {
 		String digest = SecretTokens.digest(token);
 		boolean held = seat.isHeldBy(digest);
 		boolean waits = seat.isAskedBy(digest, this.acts.now().minus(SeatTakeovers.KEPT));
-		return (held || waits) ? Optional.of(new SeatPairing(seat.grant(), token, !held)) : Optional.empty();
+		return (held || waits) ? Optional.of(new Pairing(seat.grant(), token, !held)) : Optional.empty();
 	}
 
-	private SeatPairing ask(SeatCode seat, String token, String device) {
+	private Pairing ask(SeatCode seat, String token, String device) {
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.ask(SecretTokens.digest(token), name, this.acts.now().truncatedTo(ChronoUnit.MILLIS));
-		SeatGrant grant = seat.grant();
+		Grant grant = seat.grant();
 		this.acts.publish(
 				AuditedChange
 					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
 							"seat.asked-for")
 					.from(seat.deviceName(), name));
-		return new SeatPairing(grant, token, true);
+		return new Pairing(grant, token, true);
 	}
 
-	private SeatPairing pair(SeatCode seat, String token, String device) {
+	private Pairing pair(SeatCode seat, String token, String device) {
 		String former = seat.deviceName();
 		String name = device.substring(0, Math.min(device.length(), DEVICE_LENGTH));
 		seat.pair(SecretTokens.digest(token), name, this.acts.now());
 		this.shown.hide(seat.grant().seat());
-		SeatGrant grant = seat.grant();
+		Grant grant = seat.grant();
 		this.acts.publish(
 				AuditedChange
 					.of(new Actor("seat:" + grant.seat(), grant.label(), Role.JUDGE.word(), name), "seat", grant.seat(),
 							"seat.paired")
 					.from(former, name));
-		return new SeatPairing(grant, token, false);
+		return new Pairing(grant, token, false);
 	}
 
 	/**
@@ -185,10 +186,10 @@ public class SeatCodes {
 	 * from the tablet is noted.
 	 */
 	@Transactional
-	public Optional<SeatGrant> grantOf(String token) {
+	public Optional<Grant> grantOf(String token) {
 		Instant now = this.acts.now();
 		Optional<SeatCode> seat = this.codes.findByDeviceDigest(SecretTokens.digest(token));
-		Optional<SeatGrant> grant = seat.map(SeatCode::grant);
+		Optional<Grant> grant = seat.map(SeatCode::grant);
 		seat.filter((code) -> !code.wasHeardSince(now.minus(HEARD_STEP)))
 			.ifPresent((code) -> this.codes.heard(code.grant().seat(), now, now.minus(HEARD_STEP)));
 		return grant;
@@ -212,6 +213,64 @@ public class SeatCodes {
 		return new RuleViolationException("seat-code-unknown", "code",
 				"No seat has this code. Type the " + SecretTokens.CODE_LENGTH
 						+ " letters and digits of the seat slip; if they are right, ask the referee for a new code.");
+	}
+
+	/**
+	 * How a tablet comes to a seat, and which one is there.
+	 *
+	 * @param shownCode the code to be printed on the seat's slip; null if none was issued
+	 * or it is shown no longer, since a tablet has joined or it was made on another node,
+	 * before this one started or over a day ago. It is kept as a digest only.
+	 * @param device the tablet that holds the seat; all empty if none does
+	 */
+	public record Access(@Nullable String shownCode, Device device) {
+
+		static final Access NONE = new Access(null, Device.NONE);
+
+	}
+
+	/**
+	 * The tablet that holds a seat.
+	 *
+	 * @param pairedAt when it joined, null if none has
+	 * @param lastHeardAt when it last asked for something, to within a few seconds, null
+	 * if none has joined
+	 * @param device its address and browser, empty if none has joined
+	 * @param waiting how many cards it has not been able to hand over, as it last said
+	 * @param faulty whether its page could not show everything, as it last said
+	 * @param issuedAt when the code that it joins with was issued, null if none was
+	 */
+	public record Device(@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, String device, int waiting,
+			boolean faulty, @Nullable Instant issuedAt) {
+
+		static final Device NONE = new Device(null, null, "", 0, false, null);
+
+	}
+
+	/**
+	 * What a paired tablet may act for: one seat of one panel.
+	 *
+	 * @param seat the seat's identity
+	 * @param label the seat as printed on the record, such as {@code "Judge 3, Adult"}
+	 */
+	public record Grant(UUID seat, String label) implements Serializable {
+	}
+
+	/**
+	 * A tablet's new hold on a seat.
+	 *
+	 * @param seat what it may act for
+	 * @param token what it must show with every request; kept nowhere else
+	 * @param waiting whether the token opens nothing before the referee says yes, since
+	 * the seat's own tablet is alive
+	 */
+	public record Pairing(SeatCodes.Grant seat, String token, boolean waiting) {
+
+		@Override
+		public String toString() {
+			return "Pairing[seat=" + this.seat + ", token=(secret)]";
+		}
+
 	}
 
 }

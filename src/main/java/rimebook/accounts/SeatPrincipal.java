@@ -7,7 +7,7 @@ import java.security.Principal;
  *
  * @param seat the seat it acts for
  */
-public record SeatPrincipal(SeatGrant seat) implements Principal {
+public record SeatPrincipal(SeatCodes.Grant seat) implements Principal {
 
 	@Override
 	public String getName() {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -41,39 +42,39 @@ public class SeatTakeovers {
 	 * @param token what it was given when it asked
 	 */
 	@Transactional
-	public SeatWait look(String token) {
+	public Answer look(String token) {
 		Instant now = this.acts.now();
 		String digest = SecretTokens.digest(token);
 		return this.codes.findByAskedDigest(digest)
 			.map((code) -> look(code, now))
-			.orElseGet(() -> this.codes.findByDeviceDigest(digest).isPresent() ? SeatWait.TAKEN : SeatWait.GONE);
+			.orElseGet(() -> this.codes.findByDeviceDigest(digest).isPresent() ? Answer.TAKEN : Answer.GONE);
 	}
 
-	private SeatWait look(SeatCode code, Instant now) {
+	private Answer look(SeatCode code, Instant now) {
 		if (code.isAskedRefused()) {
-			return SeatWait.REFUSED;
+			return Answer.REFUSED;
 		}
-		SeatQuestion question = code.question();
+		Question question = code.question();
 		if (question.askedAt().isBefore(now.minus(KEPT))) {
-			return SeatWait.GONE;
+			return Answer.GONE;
 		}
 		if (code.isLive(now.minus(ALIVE))) {
-			return SeatWait.WAITING;
+			return Answer.WAITING;
 		}
 		code.giveToAsking(now);
 		this.acts.publish(AuditedChange.of(tablet(question), "seat", question.seat(), "seat.paired")
 			.from(question.holder(), question.device())
 			.because("The tablet that had the seat was not heard for a minute."));
-		return SeatWait.TAKEN;
+		return Answer.TAKEN;
 	}
 
-	private static Actor tablet(SeatQuestion question) {
+	private static Actor tablet(Question question) {
 		return new Actor("seat:" + question.seat(), question.label(), Role.JUDGE.word(), question.device());
 	}
 
 	/** The tablets that wait for the referee's word, the oldest question first. */
 	@Transactional(readOnly = true)
-	public List<SeatQuestion> open() {
+	public List<Question> open() {
 		return this.codes.findByAskedRefusedFalseAndAskedAtAfterOrderByAskedAt(this.acts.now().minus(KEPT))
 			.stream()
 			.map(SeatCode::question)
@@ -94,7 +95,7 @@ public class SeatTakeovers {
 			throw new ConflictException("seat-question-gone",
 					"That tablet no longer asks for the seat, or was answered meanwhile; nothing was changed.");
 		}
-		SeatQuestion question = code.question();
+		Question question = code.question();
 		if (yes) {
 			code.giveToAsking(this.acts.now());
 		}
@@ -103,6 +104,37 @@ public class SeatTakeovers {
 		}
 		this.acts.publish(AuditedChange.of(actor, "seat", seat, yes ? "seat.handed-over" : "seat.kept")
 			.from(question.holder(), yes ? question.device() : question.holder() + "; refused: " + question.device()));
+	}
+
+	/**
+	 * A second tablet that asks for a seat whose own tablet is alive.
+	 *
+	 * @param seat the seat's identity
+	 * @param label the seat as printed on the record
+	 * @param device the asking tablet's address and browser
+	 * @param askedAt when it asked, UTC; names the question
+	 * @param holder the address and browser of the tablet that has the seat
+	 * @param heardAt when that one was heard last, UTC
+	 */
+	public record Question(UUID seat, String label, String device, Instant askedAt, String holder,
+			@Nullable Instant heardAt) {
+	}
+
+	/** How it stands with a tablet that asked for a seat. */
+	public enum Answer {
+
+		/** The referee has not answered yet. */
+		WAITING,
+
+		/** It has the seat. */
+		TAKEN,
+
+		/** The referee said no. */
+		REFUSED,
+
+		/** Nobody knows the question any more: too old, or another tablet asked since. */
+		GONE
+
 	}
 
 }

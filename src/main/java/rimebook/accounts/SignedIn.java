@@ -10,7 +10,7 @@ public final class SignedIn extends User {
 
 	private static final long serialVersionUID = 1L;
 
-	private final PersonId person;
+	private final PersonView.Id person;
 
 	private final String displayName;
 
@@ -25,7 +25,7 @@ public final class SignedIn extends User {
 	}
 
 	/** Who it is. */
-	public PersonId person() {
+	public PersonView.Id person() {
 		return this.person;
 	}
 

@@ -1,6 +1,7 @@
 package rimebook.audit;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -16,7 +17,7 @@ public final class ChainCheck {
 
 	private final Connection connection;
 
-	private RecordHead good = new RecordHead(0, ChainDigest.START);
+	private RecordVerification.Head good = new RecordVerification.Head(0, ChainDigest.START);
 
 	private ChainCheck(Connection connection) {
 		this.connection = connection;
@@ -36,7 +37,7 @@ public final class ChainCheck {
 	 * read before it only means that there is more to read.
 	 */
 	private RecordFinding run() throws SQLException {
-		RecordHead head = null;
+		RecordVerification.Head head = null;
 		while (true) {
 			long before = this.good.lines();
 			RecordFinding broken = followLines();
@@ -53,7 +54,7 @@ public final class ChainCheck {
 		}
 	}
 
-	private RecordFinding compare(RecordHead head) {
+	private RecordFinding compare(RecordVerification.Head head) {
 		if (head.lines() < this.good.lines()) {
 			return broken(head.lines() + 1, "this line stands after the end of the chain.");
 		}
@@ -72,7 +73,7 @@ public final class ChainCheck {
 				if (why != null) {
 					return broken(Math.min(line.number(), this.good.lines() + 1), why);
 				}
-				this.good = new RecordHead(line.number(), line.digest());
+				this.good = new RecordVerification.Head(line.number(), line.digest());
 			}
 		}
 		while (some.size() == RecordLines.AT_ONCE);
@@ -93,11 +94,67 @@ public final class ChainCheck {
 		return RecordFinding.broken(this.good, line, why);
 	}
 
-	private RecordHead head() throws SQLException {
+	private RecordVerification.Head head() throws SQLException {
 		try (Statement statement = this.connection.createStatement();
 				ResultSet row = statement.executeQuery("select number, digest from record_head where id = 1")) {
-			return row.next() ? new RecordHead(row.getLong(1), row.getString(2)) : new RecordHead(0, "");
+			return row.next() ? new RecordVerification.Head(row.getLong(1), row.getString(2))
+					: new RecordVerification.Head(0, "");
 		}
+	}
+
+	/**
+	 * A head that was kept elsewhere, such as on a signed sheet, looked up in a chain
+	 * that is whole. If it is the digest of a line, that line and all before it are the
+	 * same as when the head was kept; if it is not, the record was written anew, or is
+	 * another one.
+	 *
+	 * @param line the line whose digest begins with the head, 0 if there is none
+	 * @param since how many lines were written after it
+	 */
+	public record ExpectedHead(long line, long since) {
+
+		private static final String DIGITS = "[0-9a-f]{12,64}";
+
+		/**
+		 * Tell whether that can be a head, or its first digits: 12 to 64 of 0-9 and a-f.
+		 */
+		public static boolean isOne(String head) {
+			return head.matches(DIGITS);
+		}
+
+		/**
+		 * Look it up.
+		 * @param head as {@link #isOne} wants it
+		 * @param chain what was found of the chain
+		 * @throws SQLException if the record cannot be read
+		 */
+		public static ExpectedHead find(Connection connection, String head, RecordFinding chain) throws SQLException {
+			try (PreparedStatement statement = connection
+				.prepareStatement("select max(number) from record_line where digest like ? and number <= ?")) {
+				statement.setString(1, head + "%");
+				statement.setLong(2, chain.lines());
+				try (ResultSet row = statement.executeQuery()) {
+					long line = row.next() ? row.getLong(1) : 0;
+					return new ExpectedHead(line, chain.lines() - line);
+				}
+			}
+		}
+
+		/** Tell whether the record is the one of which the head was kept. */
+		public boolean isFound() {
+			return this.line > 0;
+		}
+
+		/** The answer in one sentence. */
+		public String sentence() {
+			if (!isFound()) {
+				return "The expected head is not that of any line: the record was written anew since, or is another one.";
+			}
+			return "The expected head is that of line " + this.line + ": up to there the record is as it was then"
+					+ ((this.since == 0) ? ", and nothing was written since." : "; " + this.since
+							+ ((this.since == 1) ? " line was" : " lines were") + " written since.");
+		}
+
 	}
 
 }

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * @param name what it is about; empty where that is gone or has no name
  * @param zone the zone of the rink it is about
  */
-public record ReadableLine(RecordLine line, String name, ZoneId zone) {
+record ReadableLine(RecordLine line, String name, ZoneId zone) {
 
 	private static final Pattern IDENTITY = Pattern
 		.compile("\\b[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}\\b");

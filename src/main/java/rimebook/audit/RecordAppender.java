@@ -46,7 +46,7 @@ class RecordAppender {
 	 */
 	void append(AuditedChange change) {
 		this.entities.flush();
-		RecordHead head = lockHead();
+		RecordVerification.Head head = lockHead();
 		RecordLine line = line(head, change, this.clock.instant().truncatedTo(ChronoUnit.MILLIS), evidence(change));
 		insert(line);
 		this.database.sql("update record_head set number = ?, digest = ? where id = 1")
@@ -54,9 +54,9 @@ class RecordAppender {
 			.update();
 	}
 
-	private RecordHead lockHead() {
+	private RecordVerification.Head lockHead() {
 		return this.database.sql("select number, digest from record_head where id = 1 for update")
-			.query((row, at) -> new RecordHead(row.getLong(1), row.getString(2)))
+			.query((row, at) -> new RecordVerification.Head(row.getLong(1), row.getString(2)))
 			.single();
 	}
 
@@ -70,7 +70,7 @@ class RecordAppender {
 		return (evidence != null) ? evidence : "";
 	}
 
-	private static RecordLine line(RecordHead head, AuditedChange change, Instant now, String evidence) {
+	private static RecordLine line(RecordVerification.Head head, AuditedChange change, Instant now, String evidence) {
 		Actor actor = change.actor();
 		return new RecordLine(head.lines() + 1, RecordLine.FORM, now, kept(actor.name()), kept(actor.id()),
 				kept(actor.role()), kept(actor.device()), kept(change.subject()), kept(change.subjectId()),

@@ -19,7 +19,7 @@ import tools.jackson.databind.json.JsonMapper;
  * and a text with another sign fits no digest.
  */
 @Service
-public class RecordExport {
+class RecordExport {
 
 	private static final JsonMapper JSON = JsonMapper.builder().build();
 

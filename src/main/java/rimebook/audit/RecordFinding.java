@@ -19,7 +19,7 @@ public record RecordFinding(long lines, String head, long firstBroken, String wh
 		return new RecordFinding(lines, head, 0, "");
 	}
 
-	static RecordFinding broken(RecordHead good, long line, String why) {
+	static RecordFinding broken(RecordVerification.Head good, long line, String why) {
 		return new RecordFinding(good.lines(), good.digest(), line, why);
 	}
 

@@ -25,9 +25,9 @@ import java.time.Instant;
  * @param previousDigest the digest of the line before
  * @param digest the digest of this line, see the package
  */
-public record RecordLine(long number, int form, Instant writtenAt, String actor, String actorId, String role,
-		String device, String subject, String subjectId, String action, String before, String after, String reason,
-		String evidence, String previousDigest, String digest) {
+record RecordLine(long number, int form, Instant writtenAt, String actor, String actorId, String role, String device,
+		String subject, String subjectId, String action, String before, String after, String reason, String evidence,
+		String previousDigest, String digest) {
 
 	/** The form in which lines are written now. */
 	static final int FORM = 2;

@@ -12,12 +12,11 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 
 import rimebook.shared.NotFoundException;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Gives lines of the record the names and the time of the rink that they are about. */
 @Service
-public class RecordNames {
+class RecordNames {
 
 	private final ObjectProvider<SubjectNames> modules;
 
@@ -31,7 +30,7 @@ public class RecordNames {
 	/** The lines as people read them; each thing is asked for once. */
 	public List<ReadableLine> of(List<RecordLine> lines) {
 		ZoneId elsewhere = zone();
-		Map<String, SubjectName> names = new HashMap<>();
+		Map<String, SubjectNames.Named> names = new HashMap<>();
 		return lines.stream()
 			.map((line) -> readable(line,
 					names.computeIfAbsent(line.subject() + " " + line.subjectId(), (key) -> name(line)), elsewhere))
@@ -52,27 +51,27 @@ public class RecordNames {
 			.orElseGet(ZoneId::systemDefault);
 	}
 
-	private static ReadableLine readable(RecordLine line, SubjectName name, ZoneId elsewhere) {
+	private static ReadableLine readable(RecordLine line, SubjectNames.Named name, ZoneId elsewhere) {
 		ZoneId zone = name.zone();
 		return new ReadableLine(line, name.words(), (zone != null) ? zone : elsewhere);
 	}
 
 	/** What is no identity is a name already, such as "any seat". */
-	private SubjectName name(RecordLine line) {
+	private SubjectNames.Named name(RecordLine line) {
 		UUID id;
 		try {
 			id = UUID.fromString(line.subjectId());
 		}
 		catch (IllegalArgumentException ex) {
-			return SubjectName.of(line.subjectId());
+			return SubjectNames.Named.of(line.subjectId());
 		}
 		return this.modules.stream()
 			.flatMap((module) -> name(module, line.subject(), id).stream())
 			.findFirst()
-			.orElse(SubjectName.of(""));
+			.orElse(SubjectNames.Named.of(""));
 	}
 
-	private static Optional<SubjectName> name(SubjectNames module, String subject, UUID id) {
+	private static Optional<SubjectNames.Named> name(SubjectNames module, String subject, UUID id) {
 		try {
 			return module.nameOf(subject, id);
 		}

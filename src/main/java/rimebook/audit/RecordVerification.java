@@ -32,9 +32,9 @@ public class RecordVerification {
 	 * Compare what is stored with what the lines tell of it; takes as long as reading
 	 * every published version, card and correction.
 	 */
-	public StoredFinding compareStored() {
-		ConnectionCallback<StoredFinding> check = StoredCheck::check;
-		StoredFinding finding = this.database.execute(check);
+	public StoredCheck.Finding compareStored() {
+		ConnectionCallback<StoredCheck.Finding> check = StoredCheck::check;
+		StoredCheck.Finding finding = this.database.execute(check);
 		if (finding == null) {
 			throw new IllegalStateException("The check gave no finding");
 		}
@@ -42,11 +42,21 @@ public class RecordVerification {
 	}
 
 	/** The end of the chain as it is now, unchecked. */
-	public RecordHead head() {
+	public Head head() {
 		return JdbcClient.create(this.database)
 			.sql("select number, digest from record_head where id = 1")
-			.query((row, at) -> new RecordHead(row.getLong(1), row.getString(2)))
+			.query((row, at) -> new Head(row.getLong(1), row.getString(2)))
 			.single();
+	}
+
+	/**
+	 * The end of the chain.
+	 *
+	 * @param lines how many lines there are
+	 * @param digest the digest of the last one, 64 zeros if there is none; printed on
+	 * signed documents
+	 */
+	public record Head(long lines, String digest) {
 	}
 
 }

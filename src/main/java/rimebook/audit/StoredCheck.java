@@ -1,5 +1,6 @@
 package rimebook.audit;
 
+import java.io.Serializable;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -92,7 +93,7 @@ public final class StoredCheck {
 	 * @param connection an open connection to the database, left open
 	 * @throws SQLException if the tables cannot be read
 	 */
-	public static StoredFinding check(Connection connection) throws SQLException {
+	public static Finding check(Connection connection) throws SQLException {
 		StoredCheck check = new StoredCheck(connection);
 		long versions = check.each(VERSIONS, check::version);
 		check.each(VERSIONS_GONE, (row) -> check.faults
@@ -106,7 +107,7 @@ public final class StoredCheck {
 		long things = check.each(ATTESTED, check::attested);
 		long[] unattested = new long[1];
 		check.each(UNATTESTED, (row) -> unattested[0] = row.getLong(1));
-		return new StoredFinding(versions, signatures, things, unattested[0], check.faults);
+		return new Finding(versions, signatures, things, unattested[0], check.faults);
 	}
 
 	private long each(String sql, Look look) throws SQLException {
@@ -193,6 +194,50 @@ public final class StoredCheck {
 	private interface Look {
 
 		void at(ResultSet row) throws SQLException;
+
+	}
+
+	/**
+	 * Whether what is stored is what the record tells of it.
+	 *
+	 * @param versions how many published versions were compared, body and line
+	 * @param signatures how many signatures
+	 * @param things how many performances and corrections whose lines attest what is
+	 * stored
+	 * @param unattested how many performances and corrections have no line that attests
+	 * anything, having been written before lines did
+	 * @param faults what differs, a sentence each
+	 */
+	public record Finding(long versions, long signatures, long things, long unattested,
+			List<String> faults) implements Serializable {
+
+		/** Many faults have one cause; these are enough to find it. */
+		private static final int SHOWN = 20;
+
+		public Finding {
+			faults = List.copyOf(faults);
+		}
+
+		/** Tell whether nothing differs. */
+		public boolean agrees() {
+			return this.faults.isEmpty();
+		}
+
+		/** The first faults, to be shown. */
+		public List<String> shown() {
+			return this.faults.subList(0, Math.min(SHOWN, this.faults.size()));
+		}
+
+		/** The finding in one sentence; what differs stands in {@link #shown()}. */
+		public String sentence() {
+			String old = (this.unattested == 0) ? "" : " " + this.unattested
+					+ " performances or corrections are from before lines attested what is stored, and were not compared.";
+			return (agrees() ? "What is stored is what the lines tell: " + this.versions + " published versions, "
+					+ this.signatures + " signatures, " + this.things + " performances and corrections were compared."
+					: "What is stored is not what the lines tell, in " + this.faults.size()
+							+ ((this.faults.size() == 1) ? " place." : " places."))
+					+ old;
+		}
 
 	}
 

@@ -10,10 +10,8 @@ import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
 import rimebook.audit.ChainCheck;
-import rimebook.audit.ExpectedHead;
 import rimebook.audit.RecordFinding;
 import rimebook.audit.StoredCheck;
-import rimebook.audit.StoredFinding;
 
 /** Follows the record and compares what is stored, without starting the service. */
 final class VerifyRecordCommand implements SubCommand {
@@ -95,7 +93,7 @@ final class VerifyRecordCommand implements SubCommand {
 			.strip()
 			.toLowerCase(Locale.ROOT)
 			.replaceAll("(…|\\.{3})$", "");
-		if (!head.isEmpty() && !ExpectedHead.isOne(head)) {
+		if (!head.isEmpty() && !ChainCheck.ExpectedHead.isOne(head)) {
 			throw new UsageException("the option '" + EXPECT_HEAD
 					+ "' takes a head of the record or its first digits, 12 to 64 of 0-9 and a-f");
 		}
@@ -118,7 +116,7 @@ final class VerifyRecordCommand implements SubCommand {
 		if (head.isEmpty()) {
 			return true;
 		}
-		ExpectedHead expected = ExpectedHead.find(connection, head, chain);
+		ChainCheck.ExpectedHead expected = ChainCheck.ExpectedHead.find(connection, head, chain);
 		out.print(expected.sentence() + "\n");
 		return expected.isFound();
 	}
@@ -128,7 +126,7 @@ final class VerifyRecordCommand implements SubCommand {
 			out.print("What is stored was not compared: this version of Rimebook has not opened the database yet.\n");
 			return true;
 		}
-		StoredFinding stored = StoredCheck.check(connection);
+		StoredCheck.Finding stored = StoredCheck.check(connection);
 		out.print(stored.sentence() + "\n");
 		stored.shown().forEach((fault) -> out.print("  " + fault + "\n"));
 		return stored.agrees();

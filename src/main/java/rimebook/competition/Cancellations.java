@@ -15,6 +15,7 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
@@ -185,13 +186,24 @@ public class Cancellations {
 		}
 		this.events.flush();
 		EventView now = event.view();
-		this.acts
-			.publish(new CancellationChanged(now, (segment != null) ? now.segment(segment) : null, reason, change));
+		this.acts.publish(new Changed(now, (segment != null) ? now.segment(segment) : null, reason, change));
 		return now;
 	}
 
 	private static AuditedChange line(Actor actor, String subject, Object id, String action) {
 		return AuditedChange.of(actor, subject, id, action);
+	}
+
+	/**
+	 * An event, or one segment of it, was cancelled or brought back; published in the
+	 * transaction of the act.
+	 *
+	 * @param event as it is now
+	 * @param segment the segment it is about, or {@code null} where it is the whole event
+	 * @param reason why it was cancelled, empty when it was brought back
+	 */
+	public record Changed(EventView event, @Nullable SegmentView segment, String reason,
+			AuditedChange change) implements AuditedEvent {
 	}
 
 }

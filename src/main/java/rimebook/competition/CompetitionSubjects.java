@@ -8,7 +8,6 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /**
@@ -32,7 +31,7 @@ class CompetitionSubjects implements SubjectNames {
 
 	/** A result has the identity of its segment or, put together, of its event. */
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return switch (subject) {
 			case "competition" -> Optional.of(competition(new CompetitionId(id)));
 			case "event" -> Optional.of(this.whereabouts.of(new EventId(id), ""));
@@ -43,9 +42,9 @@ class CompetitionSubjects implements SubjectNames {
 		};
 	}
 
-	private SubjectName competition(CompetitionId id) {
+	private SubjectNames.Named competition(CompetitionId id) {
 		CompetitionView competition = this.competitions.competition(id);
-		return new SubjectName(competition.name(), competition.zone());
+		return new SubjectNames.Named(competition.name(), competition.zone());
 	}
 
 	@Override

@@ -1,9 +1,11 @@
 package rimebook.competition;
 
 import java.util.List;
+import java.util.Optional;
 
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -118,7 +120,7 @@ public class Competitions {
 	}
 
 	/** The states that may follow now, each with the reason where it is refused. */
-	public List<CompetitionMove> moves(CompetitionId id) {
+	public List<Move> moves(CompetitionId id) {
 		return this.rules.moves(competition(id));
 	}
 
@@ -303,6 +305,36 @@ public class Competitions {
 
 	private void publish(Actor actor, String subject, Object id, String action, String before, String after) {
 		this.acts.publish(AuditedChange.of(actor, subject, id, action).from(before, after));
+	}
+
+	/**
+	 * Has a say before the method, judges, rule set or segments of an event are changed.
+	 * Every bean of this type is asked, inside the transaction of the change.
+	 */
+	@FunctionalInterface
+	public interface EventChangeGuard {
+
+		/**
+		 * Say why the event must not be changed, or nothing if it may.
+		 * @return a sentence for people, ending with a full stop
+		 */
+		Optional<String> refusal(EventId event);
+
+	}
+
+	/**
+	 * A move that a competition could make now.
+	 *
+	 * @param next the state it would be in
+	 * @param refusal a sentence saying why it may not, {@code null} if it may
+	 */
+	public record Move(CompetitionState next, @Nullable String refusal) {
+
+		/** Tell whether the move would be accepted. */
+		public boolean isAllowed() {
+			return this.refusal == null;
+		}
+
 	}
 
 }

@@ -87,7 +87,7 @@ class Event {
 		this.judges = facts.judges();
 		this.evenPanelReason = facts.evenPanelReason();
 		this.policies = facts.policies();
-		PointsChoice points = facts.points();
+		DraftEvent.PointsChoice points = facts.points();
 		this.ruleSet = (points != null) ? points.ruleSet() : "";
 		this.skatingLevel = (points != null) ? points.level() : "";
 		this.signatureWaits = facts.signatureWaits();
@@ -115,7 +115,7 @@ class Event {
 	 * Keep a segment's identity where its name is still there, else where one fell away,
 	 * so that links to it stay good.
 	 */
-	private void writeSegments(List<DraftSegment> drafts, Supplier<UUID> ids) {
+	private void writeSegments(List<DraftEvent.DraftSegment> drafts, Supplier<UUID> ids) {
 		List<String> slugs = slugs(drafts);
 		List<Segment> spare = new ArrayList<>(unnamed(slugs));
 		for (int i = 0; i < drafts.size(); i++) {
@@ -131,7 +131,7 @@ class Event {
 	}
 
 	/** The segments that would be gone if these were written. */
-	List<SegmentView> fallingAway(List<DraftSegment> drafts) {
+	List<SegmentView> fallingAway(List<DraftEvent.DraftSegment> drafts) {
 		List<String> slugs = slugs(drafts);
 		long taken = slugs.stream()
 			.filter((slug) -> this.segments.stream().noneMatch((one) -> one.hasSlug(slug)))
@@ -139,7 +139,7 @@ class Event {
 		return unnamed(slugs).stream().skip(taken).map(Segment::view).toList();
 	}
 
-	private static List<String> slugs(List<DraftSegment> drafts) {
+	private static List<String> slugs(List<DraftEvent.DraftSegment> drafts) {
 		return drafts.stream().map((draft) -> Slug.of(draft.name(), "segment")).toList();
 	}
 
@@ -172,8 +172,8 @@ class Event {
 				this.cancelledAt, this.version);
 	}
 
-	private @Nullable PointsChoice points() {
-		return this.ruleSet.isEmpty() ? null : new PointsChoice(this.ruleSet, this.skatingLevel);
+	private DraftEvent.@Nullable PointsChoice points() {
+		return this.ruleSet.isEmpty() ? null : new DraftEvent.PointsChoice(this.ruleSet, this.skatingLevel);
 	}
 
 	/** The facts in one line, for the record. */

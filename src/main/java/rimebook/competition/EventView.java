@@ -32,7 +32,7 @@ import rimebook.tabulation.SegmentKind;
  */
 public record EventView(EventId id, CompetitionId competition, int position, String slug, String name,
 		JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-		@Nullable PointsChoice points, List<SegmentView> segments, boolean signatureWaits, String cancelled,
+		DraftEvent.@Nullable PointsChoice points, List<SegmentView> segments, boolean signatureWaits, String cancelled,
 		@Nullable Instant cancelledAt, int version) {
 
 	public EventView {
@@ -42,7 +42,7 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	/** As the full form, for an event that takes place and waits for protests. */
 	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
 			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-			@Nullable PointsChoice points, List<SegmentView> segments, int version) {
+			DraftEvent.@Nullable PointsChoice points, List<SegmentView> segments, int version) {
 		this(id, competition, position, slug, name, method, judges, evenPanelReason, policies, points, segments, true,
 				"", null, version);
 	}

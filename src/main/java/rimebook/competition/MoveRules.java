@@ -14,22 +14,23 @@ class MoveRules {
 
 	private final ObjectProvider<CompetitionMoveGuard> moveGuards;
 
-	private final ObjectProvider<EventChangeGuard> changeGuards;
+	private final ObjectProvider<Competitions.EventChangeGuard> changeGuards;
 
 	private final ObjectProvider<CancellationGuard> cancellationGuards;
 
-	MoveRules(ObjectProvider<CompetitionMoveGuard> moveGuards, ObjectProvider<EventChangeGuard> changeGuards,
+	MoveRules(ObjectProvider<CompetitionMoveGuard> moveGuards,
+			ObjectProvider<Competitions.EventChangeGuard> changeGuards,
 			ObjectProvider<CancellationGuard> cancellationGuards) {
 		this.moveGuards = moveGuards;
 		this.changeGuards = changeGuards;
 		this.cancellationGuards = cancellationGuards;
 	}
 
-	List<CompetitionMove> moves(CompetitionView competition) {
+	List<Competitions.Move> moves(CompetitionView competition) {
 		return competition.state()
 			.nextStates()
 			.stream()
-			.map((next) -> new CompetitionMove(next, refusal(competition, next)))
+			.map((next) -> new Competitions.Move(next, refusal(competition, next)))
 			.toList();
 	}
 

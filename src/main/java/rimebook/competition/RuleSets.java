@@ -91,7 +91,7 @@ public class RuleSets {
 
 	/** Refuse a rule set that is not known or has no factors for one of the segments. */
 	void check(DraftEvent event) {
-		PointsChoice choice = event.points();
+		DraftEvent.PointsChoice choice = event.points();
 		if (choice != null) {
 			PointsRules rules = this.all.stream()
 				.filter((each) -> each.id().equals(choice.ruleSet()))
@@ -113,8 +113,8 @@ public class RuleSets {
 		return new RuleViolationException("rule-set-does-not-fit", "points", sentence);
 	}
 
-	private static PointsChoice choice(EventView event) {
-		PointsChoice choice = event.points();
+	private static DraftEvent.PointsChoice choice(EventView event) {
+		DraftEvent.PointsChoice choice = event.points();
 		if (choice == null) {
 			throw new NotFoundException("rule-set-not-found",
 					"The event " + event.name() + " is not judged by points; it has no rule set of that kind.");

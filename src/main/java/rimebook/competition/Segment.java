@@ -59,7 +59,7 @@ class Segment {
 		this.event = event;
 	}
 
-	void write(int position, String slug, DraftSegment facts) {
+	void write(int position, String slug, DraftEvent.DraftSegment facts) {
 		this.position = position;
 		this.slug = slug;
 		this.name = facts.name();

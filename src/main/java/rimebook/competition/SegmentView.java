@@ -41,9 +41,9 @@ public record SegmentView(SegmentId id, EventId event, int position, String slug
 	}
 
 	/** The facts of this segment as a draft, for a form or a copy. */
-	public DraftSegment draft() {
-		return new DraftSegment(this.name, this.kind, this.factor, this.programmeSeconds, this.toleranceSeconds,
-				this.shorterSeconds);
+	public DraftEvent.DraftSegment draft() {
+		return new DraftEvent.DraftSegment(this.name, this.kind, this.factor, this.programmeSeconds,
+				this.toleranceSeconds, this.shorterSeconds);
 	}
 
 }

@@ -2,7 +2,7 @@ package rimebook.competition;
 
 import org.springframework.stereotype.Component;
 
-import rimebook.shared.SubjectName;
+import rimebook.shared.SubjectNames;
 
 /** Names what hangs on an event or a segment together with the place where it hangs. */
 @Component
@@ -19,7 +19,7 @@ public class Whereabouts {
 	 * @param thing what it is, empty for the event itself
 	 * @throws rimebook.shared.NotFoundException if there is no such event
 	 */
-	public SubjectName of(EventId event, String thing) {
+	public SubjectNames.Named of(EventId event, String thing) {
 		EventView view = this.competitions.event(event);
 		return name(view, thing, view.name());
 	}
@@ -29,14 +29,14 @@ public class Whereabouts {
 	 * @param thing what it is, empty for the segment itself
 	 * @throws rimebook.shared.NotFoundException if there is no such segment
 	 */
-	public SubjectName of(SegmentId segment, String thing) {
+	public SubjectNames.Named of(SegmentId segment, String thing) {
 		EventView view = this.competitions.eventOf(segment);
 		return name(view, thing, view.name() + ", " + view.segment(segment).name());
 	}
 
-	private SubjectName name(EventView event, String thing, String place) {
+	private SubjectNames.Named name(EventView event, String thing, String place) {
 		CompetitionView competition = this.competitions.competition(event.competition());
-		return new SubjectName((thing.isEmpty() ? "" : thing + ", ") + place + ", " + competition.name(),
+		return new SubjectNames.Named((thing.isEmpty() ? "" : thing + ", ") + place + ", " + competition.name(),
 				competition.zone());
 	}
 

@@ -17,23 +17,18 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftCompetition;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.DraftSegment;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
-import rimebook.draw.DrawOrder;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryImport;
-import rimebook.entries.RowAnswers;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
-import rimebook.panels.SeatOfficial;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -144,7 +139,7 @@ class DemoCompetition {
 		add(made, "Novice", JudgingMethod.MAJORITY, 5, List.of(free(180)));
 		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
-		this.entryImport.apply(made.id(), DemoFiles.entries(), RowAnswers.NONE, SECRETARY);
+		this.entryImport.apply(made.id(), DemoFiles.entries(), EntryImport.Answers.NONE, SECRETARY);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		DemoFiles.officials().forEach((official) -> this.panels.register(official, REFEREE));
@@ -159,26 +154,24 @@ class DemoCompetition {
 
 	/** Signed at once, since the demonstration cannot wait for its own protests. */
 	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
-			List<DraftSegment> segments) {
+			List<DraftEvent.DraftSegment> segments) {
 		return this.competitions.addEvent(competition.id(),
 				new DraftEvent(name, method, judges, "", segments).signedAtOnce(), SECRETARY);
 	}
 
 	private EventView addSenior(CompetitionView competition) {
-		return this.competitions.addEvent(competition.id(),
-				new DraftEvent("Senior", JudgingMethod.POINTS, 7, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
-						List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240)))
-					.signedAtOnce(),
-				SECRETARY);
+		return this.competitions.addEvent(competition.id(), new DraftEvent("Senior", JudgingMethod.POINTS, 7, "",
+				JudgingPolicies.usual(), new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				List.of(new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240)))
+			.signedAtOnce(), SECRETARY);
 	}
 
-	private static DraftSegment shortProgramme() {
-		return new DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
+	private static DraftEvent.DraftSegment shortProgramme() {
+		return new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
 	}
 
-	private static DraftSegment free(int seconds) {
-		return new DraftSegment("Free skating", SegmentKind.FREE, 100, seconds, 10);
+	private static DraftEvent.DraftSegment free(int seconds) {
+		return new DraftEvent.DraftSegment("Free skating", SegmentKind.FREE, 100, seconds, 10);
 	}
 
 	private void move(CompetitionView competition, CompetitionState next) {
@@ -218,7 +211,8 @@ class DemoCompetition {
 	private void seat(EventView event, SeatKind kind, int number, Deque<OfficialView> free) {
 		while (true) {
 			try {
-				this.panels.seat(new SeatOfficial(event.id(), kind, number, free.removeFirst().id(), ""), REFEREE);
+				this.panels.seat(new Panels.SeatOfficial(event.id(), kind, number, free.removeFirst().id(), ""),
+						REFEREE);
 				return;
 			}
 			catch (RuleViolationException ex) {
@@ -272,7 +266,7 @@ class DemoCompetition {
 	}
 
 	private void order(SegmentView segment, DrawMethod method) {
-		this.draw.draw(new DrawOrder(segment.id(), method, "lantern-" + segment.slug(), 4, ""), REFEREE);
+		this.draw.draw(new StartingOrderDraw.Order(segment.id(), method, "lantern-" + segment.slug(), 4, ""), REFEREE);
 	}
 
 	private void play(EventView event, SegmentView segment, DrawMethod method) {

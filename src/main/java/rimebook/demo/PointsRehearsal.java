@@ -9,7 +9,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventId;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
-import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
@@ -52,8 +51,9 @@ class PointsRehearsal {
 	/** Write down what every team of an event means to skate in a segment. */
 	void plan(EventId event, SegmentId segment, DemoPerformances files) {
 		this.entries.ofEvent(event)
-			.forEach((entry) -> this.plans.plan(new PlanElements(entry.id(), segment, files.plan(entry.team().name()),
-					this.plans.of(entry.id(), segment).version()), DemoCrew.SECRETARY));
+			.forEach((entry) -> this.plans.plan(new PlannedElements.PlanElements(entry.id(), segment,
+					files.plan(entry.team().name()), this.plans.of(entry.id(), segment).version()),
+					DemoCrew.SECRETARY));
 	}
 
 	/** Call the elements and note the deductions, unless somebody did. */

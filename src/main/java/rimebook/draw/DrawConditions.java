@@ -30,11 +30,11 @@ class DrawConditions {
 
 	private final Competitions competitions;
 
-	private final ObjectProvider<DrawGuard> guards;
+	private final ObjectProvider<StartingOrderDraw.Guard> guards;
 
 	private final StillOpen stillOpen;
 
-	DrawConditions(Competitions competitions, ObjectProvider<DrawGuard> guards, StillOpen stillOpen) {
+	DrawConditions(Competitions competitions, ObjectProvider<StartingOrderDraw.Guard> guards, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.competitions = competitions;
 		this.guards = guards;
@@ -63,14 +63,14 @@ class DrawConditions {
 			});
 	}
 
-	void checkMethod(EventView event, DrawOrder order) {
+	void checkMethod(EventView event, StartingOrderDraw.Order order) {
 		if (!methods(event, order.segment()).contains(order.method())) {
 			throw new RuleViolationException("draw-method-not-fitting", "method",
 					"The first segment of an event is drawn over the whole field: there is no standing yet.");
 		}
 	}
 
-	void checkReason(int number, DrawOrder order) {
+	void checkReason(int number, StartingOrderDraw.Order order) {
 		if (number > 1 && order.reason().isEmpty()) {
 			throw new RuleViolationException("draw-reason-missing", "reason",
 					"This segment has a starting order already; say why it is drawn again.");

@@ -4,12 +4,12 @@ import java.util.Optional;
 
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.EventChangeGuard;
+import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 
 /** The segments, factors, judges and rule set of an event are settled before its draw. */
 @Component
-class NoChangeAfterDraw implements EventChangeGuard {
+class NoChangeAfterDraw implements Competitions.EventChangeGuard {
 
 	private final FieldFixedAfterDraw field;
 

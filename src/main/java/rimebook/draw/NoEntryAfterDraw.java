@@ -18,7 +18,7 @@ class NoEntryAfterDraw implements EntryGuard {
 	}
 
 	@Override
-	public Optional<String> refusal(EventId event) {
+	public Optional<String> refusesEntry(EventId event) {
 		return this.field.drawnSegment(event)
 			.map((segment) -> "The starting order of " + segment.name()
 					+ " is drawn and its numbers stay as they were read out, so no team can be added to this event. "

@@ -32,7 +32,8 @@ class OrderWriter {
 		this.seeds = seeds;
 	}
 
-	StartingOrderView write(DrawOrder order, int number, SegmentView segment, List<Starter> field, Actor actor) {
+	StartingOrderView write(StartingOrderDraw.Order order, int number, SegmentView segment, List<Starter> field,
+			Actor actor) {
 		String seed = order.seed().isEmpty() ? this.seeds.next() : order.seed();
 		List<Lot> lots = field.stream().map((starter) -> starter.lot(seed, segment.name())).toList();
 		StartingOrder drawn = new StartingOrder(this.acts.nextId(), number, order, seed, this.acts.now(), actor.name())
@@ -58,7 +59,7 @@ class OrderWriter {
 			.of(actor, "starting-order", order.segment(), again ? "starting-order.redrawn" : "starting-order.drawn")
 			.from(again ? segment.name() + ", order " + (order.number() - 1) : "", inWords(order, segment, field))
 			.because(order.reason());
-		this.acts.publish(new StartingOrderDrawn(order.segment(), order.number(), change));
+		this.acts.publish(new StartingOrderDraw.Drawn(order.segment(), order.number(), change));
 	}
 
 	private static String inWords(StartingOrderView order, SegmentView segment, List<Starter> field) {

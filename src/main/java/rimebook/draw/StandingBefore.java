@@ -2,7 +2,10 @@ package rimebook.draw;
 
 import java.util.List;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
 
 /** Knows how the field stands before a segment that is not the first of its event. */
 @FunctionalInterface
@@ -14,6 +17,16 @@ public interface StandingBefore {
 	 * @throws rimebook.shared.RuleViolationException {@code standing-incomplete} while an
 	 * earlier segment is not complete
 	 */
-	List<RankedEntry> standingBefore(SegmentId segment);
+	List<Ranked> standingBefore(SegmentId segment);
+
+	/**
+	 * An entry and where it stands before a segment.
+	 *
+	 * @param place the place it may share with others, {@code null} if it starts in the
+	 * segment without one
+	 */
+	record Ranked(EntryId entry, @Nullable Integer place) {
+
+	}
 
 }

@@ -12,8 +12,9 @@ import rimebook.entries.EntryId;
 record StartPosition(int number, @Column(name = "group_number") int group, UUID entryId, String ticket,
 		String ticketText) {
 
-	StartView view() {
-		return new StartView(this.number, this.group, new EntryId(this.entryId), this.ticket, this.ticketText);
+	StartingOrderView.Start view() {
+		return new StartingOrderView.Start(this.number, this.group, new EntryId(this.entryId), this.ticket,
+				this.ticketText);
 	}
 
 }

@@ -45,7 +45,7 @@ class StartingField {
 
 	/** The names of those that start and are not in that order. */
 	List<String> leftOut(StartingOrderView order, EventView event, SegmentId segment) {
-		Set<EntryId> drawn = order.starts().stream().map(StartView::entry).collect(Collectors.toSet());
+		Set<EntryId> drawn = order.starts().stream().map(StartingOrderView.Start::entry).collect(Collectors.toSet());
 		return all(event, segment).stream()
 			.map(Starter::entry)
 			.filter((entry) -> !drawn.contains(entry.id()))

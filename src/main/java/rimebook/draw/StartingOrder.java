@@ -52,7 +52,7 @@ class StartingOrder {
 	protected StartingOrder() {
 	}
 
-	StartingOrder(UUID id, int number, DrawOrder order, String seed, Instant drawnAt, String drawnBy) {
+	StartingOrder(UUID id, int number, StartingOrderDraw.Order order, String seed, Instant drawnAt, String drawnBy) {
 		this.id = id;
 		this.segmentId = order.segment().value();
 		this.number = number;

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -11,8 +12,12 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
 import rimebook.shared.ConflictException;
+import rimebook.shared.Required;
 import rimebook.shared.RimebookException;
+import rimebook.shared.RuleViolationException;
 
 /**
  * Draws starting orders and keeps every one that was drawn.
@@ -58,7 +63,7 @@ public class StartingOrderDraw {
 	 * {@code draw-reason-missing}, {@code draw-no-entries} or {@code standing-incomplete}
 	 */
 	@Transactional
-	public StartingOrderView draw(DrawOrder order, Actor actor) {
+	public StartingOrderView draw(Order order, Actor actor) {
 		EventView event = this.competitions.eventOf(order.segment());
 		this.competitions.holding(event.id());
 		int number = 1 + ofSegment(order.segment()).map(StartingOrderView::number).orElse(0);
@@ -97,17 +102,88 @@ public class StartingOrderDraw {
 	 * What may be drawn now.
 	 * @throws rimebook.shared.NotFoundException if there is no such segment
 	 */
-	public DrawOffer offer(SegmentId segment) {
+	public Offer offer(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment);
 		List<DrawMethod> methods = this.conditions.methods(event, segment);
 		try {
 			this.conditions.checkTime(event, segment);
 			int starters = this.field.of(event, segment).size();
-			return new DrawOffer(methods, this.settings.groupMaximum(), starters, null);
+			return new Offer(methods, this.settings.groupMaximum(), starters, null);
 		}
 		catch (RimebookException ex) {
-			return new DrawOffer(methods, this.settings.groupMaximum(), 0, ex.getMessage());
+			return new Offer(methods, this.settings.groupMaximum(), 0, ex.getMessage());
 		}
+	}
+
+	/**
+	 * Has a say before a segment is drawn or drawn again. Every bean of this type is
+	 * asked, inside the transaction of the draw.
+	 */
+	@FunctionalInterface
+	public interface Guard {
+
+		/**
+		 * Say why the segment must not be drawn any more, or nothing if it may.
+		 * @return a sentence for people, ending with a full stop
+		 */
+		Optional<String> refusal(SegmentId segment);
+
+	}
+
+	/**
+	 * What may be drawn for a segment now.
+	 *
+	 * @param methods the methods that fit the segment, the usual one first
+	 * @param groupMaximum the group maximum to start from
+	 * @param field how many would start, 0 if that is not known yet
+	 * @param refusal why nothing can be drawn now, {@code null} if it can
+	 */
+	public record Offer(List<DrawMethod> methods, int groupMaximum, int field, @Nullable String refusal) {
+
+		public Offer {
+			methods = List.copyOf(methods);
+		}
+
+	}
+
+	/**
+	 * A starting order was drawn, for the first time or again.
+	 *
+	 * @param number the number of the order that is in force now
+	 */
+	public record Drawn(SegmentId segment, int number, AuditedChange change) implements AuditedEvent {
+
+	}
+
+	/**
+	 * The referee's order to draw a segment.
+	 *
+	 * @param segment what is drawn
+	 * @param method how; the first segment of an event takes
+	 * {@link DrawMethod#WHOLE_FIELD} only
+	 * @param seed the text that decides, up to 200 characters; blank to have one made
+	 * @param groupMaximum the most that may share a warm-up group, 1 to 99
+	 * @param reason why a drawn order is drawn again, up to 500 characters; may stay
+	 * empty for the first draw of a segment
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record Order(SegmentId segment, DrawMethod method, String seed, int groupMaximum, String reason) {
+
+		public Order {
+			seed = oneLine(Required.optional("seed", seed, 200));
+			groupMaximum = Required.number("groupMaximum", groupMaximum, 1, 99);
+			reason = Required.optional("reason", reason, 500);
+		}
+
+		/** A seed is read aloud and typed into a shell: no tabs, no line breaks. */
+		private static String oneLine(String seed) {
+			if (seed.chars().anyMatch(Character::isISOControl)) {
+				throw new RuleViolationException("field-not-text", "seed",
+						"The field 'seed' must be one line of plain text, without tabs.");
+			}
+			return seed;
+		}
+
 	}
 
 }

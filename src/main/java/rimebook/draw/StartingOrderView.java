@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 
 import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
 
 /**
  * A drawn starting order. The highest number of a segment is the one in force.
@@ -15,10 +16,29 @@ import rimebook.competition.SegmentId;
  * @param starts in the order of the start
  */
 public record StartingOrderView(SegmentId segment, int number, DrawMethod method, String seed, int groupMaximum,
-		Instant drawnAt, String drawnBy, String reason, List<StartView> starts) {
+		Instant drawnAt, String drawnBy, String reason, List<Start> starts) {
 
 	public StartingOrderView {
 		starts = List.copyOf(starts);
+	}
+
+	/**
+	 * One line of a starting order.
+	 *
+	 * @param number the starting number, 1 first; never shifted, whoever withdraws
+	 * @param group the warm-up group, 1 first
+	 * @param entry who starts; ask {@code entries} whether it has withdrawn since
+	 * @param ticket the SHA-256 digest that decided, in hexadecimal digits
+	 * @param digested the text it is the digest of, with the names as they were in the
+	 * draw
+	 */
+	public record Start(int number, int group, EntryId entry, String ticket, String digested) {
+
+		/** The shell command that repeats the ticket. */
+		public String command() {
+			return new DrawTicket(this.digested).command();
+		}
+
 	}
 
 }

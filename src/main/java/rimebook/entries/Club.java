@@ -57,7 +57,7 @@ class Club {
 	}
 
 	/** Mend what was written down; teams, entries and drawn places stay with the club. */
-	void change(ChangeClub change) {
+	void change(Renaming.ChangeClub change) {
 		if (change.version() != this.version) {
 			throw ConflictException.stale("club");
 		}
@@ -79,7 +79,7 @@ class Club {
 	}
 
 	ClubView view() {
-		return new ClubView(new ClubId(this.id), this.name, this.town);
+		return new ClubView(new ClubView.Id(this.id), this.name, this.town);
 	}
 
 }

@@ -118,7 +118,7 @@ public class Entries {
 	 * @return what the caller publishes once it has said what led to it
 	 */
 	@Transactional(propagation = Propagation.MANDATORY)
-	public Optional<EntryReinstated> comeBack(EntryId id, String reason, Actor actor) {
+	public Optional<EntryEvent.Reinstated> comeBack(EntryId id, String reason, Actor actor) {
 		Entry entry = found(id);
 		return entry.view().isEntered() ? Optional.empty()
 				: Optional.of(this.book.back(entry, entry.view().version(), reason, actor));

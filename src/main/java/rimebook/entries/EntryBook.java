@@ -34,7 +34,7 @@ class EntryBook {
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.entered")
 			.to(entry.inWords())
 			.because(lateReason);
-		this.acts.publish(new TeamEntered(entry.id(), entry.event(), change));
+		this.acts.publish(new EntryEvent.Entered(entry.id(), entry.event(), change));
 		return entry.view();
 	}
 
@@ -44,7 +44,7 @@ class EntryBook {
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.withdrawn")
 			.from(entry.inWords(), "withdrawn")
 			.because(reason);
-		this.acts.publish(new EntryWithdrawn(entry.id(), entry.event(), change));
+		this.acts.publish(new EntryEvent.Withdrawn(entry.id(), entry.event(), change));
 		return entry.view();
 	}
 
@@ -54,14 +54,14 @@ class EntryBook {
 	}
 
 	/** Take a withdrawal back, leaving it to the caller to say so. */
-	EntryReinstated back(Entry entry, int version, String reason, Actor actor) {
+	EntryEvent.Reinstated back(Entry entry, int version, String reason, Actor actor) {
 		String before = "withdrawn: " + entry.view().withdrawnReason();
 		entry.reinstate(version);
 		this.entries.flush();
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.reinstated")
 			.from(before, entry.inWords())
 			.because(reason);
-		return new EntryReinstated(entry.id(), entry.event(), change);
+		return new EntryEvent.Reinstated(entry.id(), entry.event(), change);
 	}
 
 	/** The same club may be written down for another competition at the same moment. */

@@ -68,11 +68,11 @@ public class EntryImport {
 	 * read as a whole; what is wrong with single rows stands in the preview
 	 * @throws NotFoundException if there is no such competition
 	 */
-	public ImportPreview preview(CompetitionId id, String csv, Set<Integer> others) {
+	public Preview preview(CompetitionId id, String csv, Set<Integer> others) {
 		this.window.checkOpen(this.competitions.competition(id));
 		ImportFile file = ImportFile.read(csv);
 		RowCheck check = check(id);
-		return new ImportPreview(checked(check, file.rows(), others), file.columnsLeftOut());
+		return new Preview(checked(check, file.rows(), others), file.columnsLeftOut());
 	}
 
 	/**
@@ -84,16 +84,16 @@ public class EntryImport {
 	 * {@link #preview}
 	 */
 	@Transactional
-	public ImportOutcome apply(CompetitionId id, String csv, RowAnswers answers, Actor actor) {
+	public Outcome apply(CompetitionId id, String csv, Answers answers, Actor actor) {
 		CompetitionView competition = this.competitions.holding(id);
 		this.window.checkOpen(competition);
-		List<ImportRow> all = ImportFile.read(csv).rows();
+		List<Row> all = ImportFile.read(csv).rows();
 		RowCheck check = check(id);
-		List<ImportRow> rows = checked(check,
-				all.stream().filter((row) -> !answers.setAside().contains(row.line())).toList(), answers.others());
+		List<Row> rows = checked(check, all.stream().filter((row) -> !answers.setAside().contains(row.line())).toList(),
+				answers.others());
 		checkRows(rows);
 		rows.forEach((row) -> this.book.enter(competition, order(check.event(row.event()), row), actor));
-		return new ImportOutcome(rows.size(), all.size() - rows.size());
+		return new Outcome(rows.size(), all.size() - rows.size());
 	}
 
 	/**
@@ -111,7 +111,7 @@ public class EntryImport {
 		return file.toString();
 	}
 
-	private static List<ImportRow> checked(RowCheck check, List<ImportRow> rows, Set<Integer> others) {
+	private static List<Row> checked(RowCheck check, List<Row> rows, Set<Integer> others) {
 		return rows.stream().map((row) -> check.check(row, others.contains(row.line()))).toList();
 	}
 
@@ -129,7 +129,7 @@ public class EntryImport {
 		return shut;
 	}
 
-	private static void checkRows(List<ImportRow> rows) {
+	private static void checkRows(List<Row> rows) {
 		String bad = rows.stream()
 			.filter((row) -> !row.isGood())
 			.map((row) -> String.valueOf(row.line()))
@@ -143,8 +143,110 @@ public class EntryImport {
 		}
 	}
 
-	private static EnterTeam order(EventView event, ImportRow row) {
+	private static EnterTeam order(EventView event, Row row) {
 		return new EnterTeam(event.id(), row.club(), row.town(), row.team(), row.spokenAs(), "");
+	}
+
+	/**
+	 * One row of an import file as it was read.
+	 *
+	 * @param line the line on which the row begins, from 1, the header counted
+	 * @param problems what is wrong with it; empty when it can be entered
+	 */
+	public record Row(int line, String event, String club, String town, String team, String spokenAs,
+			List<Problem> problems) {
+
+		public Row {
+			problems = List.copyOf(problems);
+		}
+
+		/** Tell whether the row can be entered as it is. */
+		public boolean isGood() {
+			return this.problems.isEmpty();
+		}
+
+		/** Tell whether only the person's word is missing for it to be entered. */
+		public boolean isAsked() {
+			return !isGood() && this.problems.stream().allMatch(Problem::isQuestion);
+		}
+
+		Row as(String club, String town, String team) {
+			return new Row(this.line, this.event, club, town, team, this.spokenAs, this.problems);
+		}
+
+		Row with(List<Problem> problems) {
+			return new Row(this.line, this.event, this.club, this.town, this.team, this.spokenAs, problems);
+		}
+
+	}
+
+	/**
+	 * What is wrong in one row of an import file.
+	 *
+	 * @param column the column's name, or "row" for the whole of it
+	 * @param wrong what is wrong, a sentence
+	 * @param expected what would be right, a sentence
+	 * @param isQuestion whether nothing is wrong if the person says so
+	 */
+	public record Problem(String column, String wrong, String expected, boolean isQuestion) {
+
+		/** Something that is wrong whatever the person says. */
+		public Problem(String column, String wrong, String expected) {
+			this(column, wrong, expected, false);
+		}
+
+	}
+
+	/**
+	 * What an import would do if it were accepted now. Nothing has been written.
+	 *
+	 * @param rows every row of the file, in its order
+	 * @param columnsLeftOut names of columns in the file that have no meaning here
+	 */
+	public record Preview(List<EntryImport.Row> rows, List<String> columnsLeftOut) {
+
+		public Preview {
+			rows = List.copyOf(rows);
+			columnsLeftOut = List.copyOf(columnsLeftOut);
+		}
+
+		/** The rows that can be entered. */
+		public List<EntryImport.Row> good() {
+			return this.rows.stream().filter(EntryImport.Row::isGood).toList();
+		}
+
+		/** The rows that have to be mended or set aside. */
+		public List<EntryImport.Row> bad() {
+			return this.rows.stream().filter((row) -> !row.isGood()).toList();
+		}
+
+	}
+
+	/**
+	 * What an import has done.
+	 *
+	 * @param entered how many teams were entered
+	 * @param setAside how many rows were left out on purpose
+	 */
+	public record Outcome(int entered, int setAside) {
+
+	}
+
+	/**
+	 * What the person says about rows of an import file, by their lines.
+	 *
+	 * @param setAside rows that are left out
+	 * @param others rows whose club or team is none of those it is near to
+	 */
+	public record Answers(Set<Integer> setAside, Set<Integer> others) {
+
+		public static final Answers NONE = new Answers(Set.of(), Set.of());
+
+		public Answers {
+			setAside = Set.copyOf(setAside);
+			others = Set.copyOf(others);
+		}
+
 	}
 
 }

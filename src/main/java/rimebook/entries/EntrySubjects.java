@@ -7,7 +7,6 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Whereabouts;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Entries by the name of the team. */
@@ -25,11 +24,11 @@ class EntrySubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return subject.equals("entry") ? Optional.of(name(this.entries.entry(new EntryId(id)))) : Optional.empty();
 	}
 
-	private SubjectName name(EntryView entry) {
+	private SubjectNames.Named name(EntryView entry) {
 		return this.whereabouts.of(entry.event(), entry.team().name());
 	}
 

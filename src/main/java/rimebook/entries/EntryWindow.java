@@ -1,6 +1,7 @@
 package rimebook.entries;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -23,16 +24,9 @@ class EntryWindow {
 
 	private final StillOpen stillOpen;
 
-	private final ObjectProvider<WithdrawalGuard> withdrawals;
-
-	private final ObjectProvider<ReturnGuard> returns;
-
-	EntryWindow(ObjectProvider<EntryGuard> guards, ObjectProvider<WithdrawalGuard> withdrawals,
-			ObjectProvider<ReturnGuard> returns, StillOpen stillOpen) {
+	EntryWindow(ObjectProvider<EntryGuard> guards, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.guards = guards;
-		this.withdrawals = withdrawals;
-		this.returns = returns;
 	}
 
 	/** Check that a team may be entered now; returns the late reason to be kept. */
@@ -62,12 +56,9 @@ class EntryWindow {
 
 	/** Check that nobody refuses the withdrawal of a team. */
 	void checkWithdrawal(EntryView entry) {
-		this.withdrawals.orderedStream()
-			.flatMap((guard) -> guard.refusal(entry).stream())
-			.findFirst()
-			.ifPresent((no) -> {
-				throw new ConflictException("withdrawal-refused", no);
-			});
+		first((guard) -> guard.refusesWithdrawal(entry)).ifPresent((no) -> {
+			throw new ConflictException("withdrawal-refused", no);
+		});
 	}
 
 	/** Check that nobody refuses that the withdrawal of a team is taken back. */
@@ -83,7 +74,7 @@ class EntryWindow {
 	}
 
 	private Optional<String> refusal(EntryView entry) {
-		return this.returns.orderedStream().flatMap((guard) -> guard.refusal(entry).stream()).findFirst();
+		return first((guard) -> guard.refusesReturn(entry));
 	}
 
 	/** The reason why nobody may be entered into that event any more, if there is one. */
@@ -92,7 +83,11 @@ class EntryWindow {
 	}
 
 	private Optional<String> guarded(EventId event) {
-		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(event).stream()).findFirst();
+		return first((guard) -> guard.refusesEntry(event));
+	}
+
+	private Optional<String> first(Function<EntryGuard, Optional<String>> asked) {
+		return this.guards.orderedStream().flatMap((guard) -> asked.apply(guard).stream()).findFirst();
 	}
 
 	/** The reason why nobody may be entered now, not even late, if there is one. */

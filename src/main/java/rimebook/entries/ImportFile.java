@@ -6,7 +6,6 @@ import java.util.Map;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableColumns;
 import rimebook.tables.TableFile;
-import rimebook.tables.TableRow;
 
 /** Reads a file of entries. */
 final class ImportFile {
@@ -32,7 +31,7 @@ final class ImportFile {
 		return new ImportFile(TableFile.read(text, COLUMNS));
 	}
 
-	List<ImportRow> rows() {
+	List<EntryImport.Row> rows() {
 		return this.table.rows().stream().map(this::row).toList();
 	}
 
@@ -41,13 +40,13 @@ final class ImportFile {
 		return this.table.columnsLeftOut();
 	}
 
-	private ImportRow row(TableRow row) {
-		List<RowProblem> problems = row.fits() ? List.of()
-				: List.of(new RowProblem("row", "The row has " + row.columns() + " columns.",
+	private EntryImport.Row row(TableFile.Row row) {
+		List<EntryImport.Problem> problems = row.fits() ? List.of()
+				: List.of(new EntryImport.Problem("row", "The row has " + row.columns() + " columns.",
 						"The header has " + this.table.width()
 								+ "; a value with the sign between columns in it goes in quotation marks."));
-		return new ImportRow(row.line(), row.value("event"), row.value("club"), row.value("town"), row.value("team"),
-				row.value("spoken_as"), problems);
+		return new EntryImport.Row(row.line(), row.value("event"), row.value("club"), row.value("town"),
+				row.value("team"), row.value("spoken_as"), problems);
 	}
 
 	static RuleViolationException refusal(String code, String message) {

@@ -35,14 +35,14 @@ public class PlannedElements {
 
 	private final RuleSets ruleSets;
 
-	private final ObjectProvider<PlanGuard> guards;
+	private final ObjectProvider<Guard> guards;
 
 	private final StillOpen stillOpen;
 
 	private final Acts acts;
 
 	PlannedElements(PlannedProgrammeRepository plans, Entries entries, Competitions competitions, RuleSets ruleSets,
-			ObjectProvider<PlanGuard> guards, Acts acts, StillOpen stillOpen) {
+			ObjectProvider<Guard> guards, Acts acts, StillOpen stillOpen) {
 		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.plans = plans;
@@ -62,7 +62,7 @@ public class PlannedElements {
 	 * event
 	 */
 	@Transactional
-	public PlannedProgrammeView plan(PlanElements order, Actor actor) {
+	public PlanView plan(PlanElements order, Actor actor) {
 		EventView event = this.competitions.event(this.entries.entry(order.entry()).event());
 		SegmentView segment = event.segment(order.segment());
 		this.competitions.holding(event.id());
@@ -75,7 +75,7 @@ public class PlannedElements {
 			.orElseGet(() -> new PlannedProgramme(this.acts.nextId(), order.entry(), segment.id()));
 		String before = plan.inWords();
 		plan.plan(codes, order.version());
-		PlannedProgrammeView kept = this.plans.saveAndFlush(plan).view();
+		PlanView kept = this.plans.saveAndFlush(plan).view();
 		if (!before.equals(plan.inWords())) {
 			this.acts.publish(AuditedChange.of(actor, "entry", order.entry(), "elements.planned")
 				.from(words(segment, before), words(segment, plan.inWords())));
@@ -90,15 +90,61 @@ public class PlannedElements {
 	/**
 	 * What a team means to skate in a segment; without codes where nothing was planned.
 	 */
-	public PlannedProgrammeView of(EntryId entry, SegmentId segment) {
+	public PlanView of(EntryId entry, SegmentId segment) {
 		return this.plans.findByEntryAndSegment(entry.value(), segment.value())
 			.map(PlannedProgramme::view)
-			.orElseGet(() -> PlannedProgrammeView.none(entry, segment));
+			.orElseGet(() -> PlanView.none(entry, segment));
 	}
 
 	/** Why no plan for a segment can change any more; empty if one can. */
 	public Optional<String> refusal(SegmentId segment) {
 		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(segment).stream()).findFirst();
+	}
+
+	/**
+	 * The elements that a team means to skate in one segment.
+	 *
+	 * @param codes in order; empty where nothing was planned
+	 * @param version give it back with a change, so that nobody overwrites another's
+	 */
+	public record PlanView(EntryId entry, SegmentId segment, List<String> codes, int version) {
+
+		/** The version of a plan that was never written down. */
+		static final int NONE = -1;
+
+		public PlanView {
+			codes = List.copyOf(codes);
+		}
+
+		static PlanView none(EntryId entry, SegmentId segment) {
+			return new PlanView(entry, segment, List.of(), NONE);
+		}
+
+	}
+
+	/**
+	 * What a team means to skate in a segment, in place of what was planned before.
+	 *
+	 * @param typed the codes in order, with blanks, commas or new lines between them
+	 * @param version of the plan that was seen
+	 */
+	public record PlanElements(EntryId entry, SegmentId segment, String typed, int version) {
+	}
+
+	/**
+	 * Has a say before planned elements are changed. Every bean of this type is asked,
+	 * inside the transaction of the change.
+	 */
+	@FunctionalInterface
+	public interface Guard {
+
+		/**
+		 * Say why the plans for a segment must stay as they are, or nothing if they may
+		 * change.
+		 * @return a sentence for people, ending with a full stop
+		 */
+		Optional<String> refusal(SegmentId segment);
+
 	}
 
 }

@@ -51,15 +51,15 @@ class PlannedProgramme {
 	}
 
 	private int seen() {
-		return (this.version != null) ? this.version : PlannedProgrammeView.NONE;
+		return (this.version != null) ? this.version : PlannedElements.PlanView.NONE;
 	}
 
 	String inWords() {
 		return this.codes;
 	}
 
-	PlannedProgrammeView view() {
-		return new PlannedProgrammeView(new EntryId(this.entry), new SegmentId(this.segment),
+	PlannedElements.PlanView view() {
+		return new PlannedElements.PlanView(new EntryId(this.entry), new SegmentId(this.segment),
 				this.codes.isEmpty() ? List.of() : List.of(this.codes.split(" ")), seen());
 	}
 

@@ -1,5 +1,6 @@
 package rimebook.entries;
 
+import java.util.List;
 import java.util.function.Supplier;
 
 import org.springframework.context.ApplicationEventPublisher;
@@ -9,7 +10,9 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
 import rimebook.shared.ConflictException;
+import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -37,7 +40,7 @@ public class Renaming {
 	 * The club of that identity.
 	 * @throws NotFoundException if there is none
 	 */
-	public KnownClub club(ClubId id) {
+	public KnownClub club(ClubView.Id id) {
 		Club club = found(id);
 		return new KnownClub(club.view(), club.version(),
 				this.teams.findByClubOrderByName(club).stream().map((team) -> team.view().name()).toList());
@@ -47,7 +50,7 @@ public class Renaming {
 	 * The team of that identity.
 	 * @throws NotFoundException if there is none
 	 */
-	public KnownTeam team(TeamId id) {
+	public KnownTeam team(TeamView.Id id) {
 		Team team = found(id);
 		return new KnownTeam(team.view(), team.version());
 	}
@@ -125,12 +128,80 @@ public class Renaming {
 				team.club().name() + " has a team '" + team.name() + "' already; two teams cannot be made one here.");
 	}
 
-	private Club found(ClubId id) {
+	private Club found(ClubView.Id id) {
 		return this.clubs.findById(id.value()).orElseThrow(() -> NotFoundException.of("club", id));
 	}
 
-	private Team found(TeamId id) {
+	private Team found(TeamView.Id id) {
 		return this.teams.findById(id.value()).orElseThrow(() -> NotFoundException.of("team", id));
+	}
+
+	/**
+	 * The order to mend what is written down of a club.
+	 *
+	 * @param version as it was read, so that nobody overwrites another's change
+	 * @param name up to 120 characters, unlike every other club's
+	 * @param town where the club is at home, up to 120 characters
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record ChangeClub(ClubView.Id club, int version, String name, String town) {
+
+		public ChangeClub {
+			name = Name.required("name", name);
+			town = Name.required("town", town);
+		}
+
+	}
+
+	/**
+	 * The order to mend what is written down of a team.
+	 *
+	 * @param version as it was read, so that nobody overwrites another's change
+	 * @param name up to 120 characters, unlike every other team's of the club
+	 * @param spokenAs how the announcer says the name, up to 120 characters; empty when
+	 * as it is written
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record ChangeTeam(TeamView.Id team, int version, String name, String spokenAs) {
+
+		public ChangeTeam {
+			name = Name.required("name", name);
+			spokenAs = Name.optional("spokenAs", spokenAs);
+		}
+
+	}
+
+	/**
+	 * A club as it is written down, to be mended.
+	 *
+	 * @param version give it back with a change, so that nobody overwrites another's
+	 * @param teams the names of its teams
+	 */
+	public record KnownClub(ClubView club, int version, List<String> teams) {
+
+		public KnownClub {
+			teams = List.copyOf(teams);
+		}
+
+	}
+
+	/**
+	 * A team as it is written down, to be mended.
+	 *
+	 * @param version give it back with a change, so that nobody overwrites another's
+	 */
+	public record KnownTeam(TeamView team, int version) {
+
+	}
+
+	/** The name or the town of a club was mended. */
+	public record ClubChanged(ClubView before, ClubView after, AuditedChange change) implements AuditedEvent {
+
+	}
+
+	/** The name of a team, or how it is said, was mended. */
+	public record TeamChanged(TeamView before, TeamView after, AuditedChange change) implements AuditedEvent {
+
 	}
 
 }

@@ -43,8 +43,8 @@ final class RowCheck {
 	 * written down.
 	 * @param another whether the person says that it is none of those it is near to
 	 */
-	ImportRow check(ImportRow row, boolean another) {
-		List<RowProblem> problems = new ArrayList<>(row.problems());
+	EntryImport.Row check(EntryImport.Row row, boolean another) {
+		List<EntryImport.Problem> problems = new ArrayList<>(row.problems());
 		name(row.club(), "club", problems);
 		name(row.town(), "town", problems);
 		name(row.team(), "team", problems);
@@ -61,7 +61,7 @@ final class RowCheck {
 		return row.with(problems);
 	}
 
-	private ImportRow good(ImportRow row) {
+	private EntryImport.Row good(EntryImport.Row row) {
 		this.known.add(row.club(), row.town(), row.team());
 		this.entered.put(key(row), "in line " + row.line());
 		String club = this.known.club(row.club());
@@ -73,22 +73,22 @@ final class RowCheck {
 		return Objects.requireNonNull(this.events.get(key(name)));
 	}
 
-	private void event(String name, List<RowProblem> problems) {
+	private void event(String name, List<EntryImport.Problem> problems) {
 		EventView event = this.events.get(key(name));
 		String shut = (event != null) ? this.shutEvents.get(event.id()) : null;
 		if (event == null) {
-			problems.add(new RowProblem("event",
+			problems.add(new EntryImport.Problem("event",
 					name.isEmpty() ? "The event is missing." : "There is no event '" + shown(name) + "'.",
 					"One of: " + names() + "."));
 		}
 		else if (shut != null) {
-			problems.add(new RowProblem("event", shut, "Set this row aside."));
+			problems.add(new EntryImport.Problem("event", shut, "Set this row aside."));
 		}
 	}
 
-	private static void name(String text, String column, List<RowProblem> problems) {
+	private static void name(String text, String column, List<EntryImport.Problem> problems) {
 		if (text.isEmpty()) {
-			problems.add(new RowProblem(column, "The " + column + " is missing.",
+			problems.add(new EntryImport.Problem(column, "The " + column + " is missing.",
 					"A name of up to " + Name.LONGEST + " characters."));
 		}
 		else {
@@ -96,39 +96,40 @@ final class RowCheck {
 		}
 	}
 
-	private static void spoken(String text, List<RowProblem> problems) {
+	private static void spoken(String text, List<EntryImport.Problem> problems) {
 		spelling(text, "spoken_as", problems);
 	}
 
-	private static void spelling(String text, String column, List<RowProblem> problems) {
+	private static void spelling(String text, String column, List<EntryImport.Problem> problems) {
 		try {
 			Name.optional(column, text);
 		}
 		catch (RuleViolationException ex) {
-			problems.add(new RowProblem(column, ex.getMessage(), "One line of up to " + Name.LONGEST + " characters."));
+			problems.add(new EntryImport.Problem(column, ex.getMessage(),
+					"One line of up to " + Name.LONGEST + " characters."));
 		}
 	}
 
-	private void town(ImportRow row, List<RowProblem> problems) {
+	private void town(EntryImport.Row row, List<EntryImport.Problem> problems) {
 		this.known.town(row.club())
 			.filter((known) -> !FoldedName.isSame(known, row.town()))
-			.ifPresent((known) -> problems.add(new RowProblem("town",
+			.ifPresent((known) -> problems.add(new EntryImport.Problem("town",
 					"The club '" + row.club() + "' is from '" + known + "' elsewhere, here from '" + row.town() + "'.",
 					"The same town for every team of a club: '" + known + "'.")));
 	}
 
-	private void duplicate(ImportRow row, List<RowProblem> problems) {
+	private void duplicate(EntryImport.Row row, List<EntryImport.Problem> problems) {
 		String seen = this.entered.get(key(row));
 		if (seen != null) {
-			problems.add(new RowProblem("team", "The team '" + row.team() + "' is " + seen + ".",
+			problems.add(new EntryImport.Problem("team", "The team '" + row.team() + "' is " + seen + ".",
 					"Each team once in an event."));
 		}
 	}
 
-	private void slip(ImportRow row, boolean another, List<RowProblem> problems) {
+	private void slip(EntryImport.Row row, boolean another, List<EntryImport.Problem> problems) {
 		this.known.slip(row.club(), row.team())
 			.filter((slip) -> !another)
-			.ifPresent((slip) -> problems.add(new RowProblem(slip.field(), slip.inWords(),
+			.ifPresent((slip) -> problems.add(new EntryImport.Problem(slip.field(), slip.inWords(),
 					"Write '" + slip.near() + "', or say that it is another one.", true)));
 	}
 
@@ -150,7 +151,7 @@ final class RowCheck {
 		return key(event, entry.team().club().name(), entry.team().name());
 	}
 
-	private String key(ImportRow row) {
+	private String key(EntryImport.Row row) {
 		String club = this.known.club(row.club());
 		return key(row.event(), club, this.known.team(club, row.team()));
 	}

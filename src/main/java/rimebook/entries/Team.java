@@ -58,7 +58,7 @@ class Team {
 	}
 
 	/** Mend what was written down; entries and drawn places stay with the team. */
-	void change(ChangeTeam change) {
+	void change(Renaming.ChangeTeam change) {
 		if (change.version() != this.version) {
 			throw ConflictException.stale("team");
 		}
@@ -79,7 +79,7 @@ class Team {
 	}
 
 	TeamView view() {
-		return new TeamView(new TeamId(this.id), this.name, this.club.view(), this.spokenAs);
+		return new TeamView(new TeamView.Id(this.id), this.name, this.club.view(), this.spokenAs);
 	}
 
 	/** The team in a sentence and on the record. */

@@ -4,12 +4,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionPhase;
 import org.springframework.transaction.event.TransactionalEventListener;
 
-import rimebook.competition.CancellationChanged;
-import rimebook.draw.StartingOrderDrawn;
-import rimebook.entries.ClubChanged;
-import rimebook.entries.EntryReinstated;
-import rimebook.entries.EntryWithdrawn;
-import rimebook.entries.TeamChanged;
+import rimebook.competition.Cancellations;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.EntryEvent;
+import rimebook.entries.Renaming;
 import rimebook.results.IceChanged;
 import rimebook.results.VersionPublished;
 
@@ -34,32 +32,32 @@ class PublicationListener {
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(CancellationChanged changed) {
+	void on(Cancellations.Changed changed) {
 		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(StartingOrderDrawn drawn) {
+	void on(StartingOrderDraw.Drawn drawn) {
 		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(EntryWithdrawn withdrawn) {
+	void on(EntryEvent.Withdrawn withdrawn) {
 		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(EntryReinstated back) {
+	void on(EntryEvent.Reinstated back) {
 		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(ClubChanged changed) {
+	void on(Renaming.ClubChanged changed) {
 		this.pulse.quicken();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(TeamChanged changed) {
+	void on(Renaming.TeamChanged changed) {
 		this.pulse.quicken();
 	}
 

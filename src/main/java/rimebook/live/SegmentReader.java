@@ -12,7 +12,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.draw.StartView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
@@ -72,7 +71,7 @@ class SegmentReader {
 			.toList();
 	}
 
-	private static Start start(StartView start, EntryView entry, Map<String, Start.Mark> marks) {
+	private static Start start(StartingOrderView.Start start, EntryView entry, Map<String, Start.Mark> marks) {
 		Start.Mark unless = entry.isEntered() ? Start.Mark.TO_COME : Start.Mark.WITHDRAWN;
 		Start.Mark mark = marks.getOrDefault(start.entry().toString(), unless);
 		return new Start(start.number(), start.group(), start.entry().toString(), entry.team().name(),

@@ -19,7 +19,7 @@ import org.thymeleaf.spring6.util.DetailedError;
  * with the fields called what the page calls them. Over HTTP the same sentences go out
  * with the names that a program sends.
  */
-public final class Faults {
+final class Faults {
 
 	private static final Comparator<int[]> BY_PLACE = Arrays::compare;
 

@@ -45,12 +45,13 @@ class ConflictCheck {
 	 */
 	List<SeatConflict> conflicts(EventId event, List<Seat> seats) {
 		Field field = field(event);
-		Map<OfficialId, List<Interest>> declared = this.interests
+		Map<OfficialView.Id, List<Interest>> declared = this.interests
 			.of(seats.stream().map(Seat::official).filter(Objects::nonNull).map(Official::id).toList());
 		return seats.stream().flatMap((seat) -> conflict(seat, field, declared).stream()).toList();
 	}
 
-	private static Optional<SeatConflict> conflict(Seat seat, Field field, Map<OfficialId, List<Interest>> declared) {
+	private static Optional<SeatConflict> conflict(Seat seat, Field field,
+			Map<OfficialView.Id, List<Interest>> declared) {
 		Official official = seat.official();
 		if (official == null || !seat.place().kind().isBoundByConflicts()) {
 			return Optional.empty();
@@ -67,7 +68,7 @@ class ConflictCheck {
 	 * @throws RuleViolationException {@code official-bound} when something does and no
 	 * reason is given
 	 */
-	Allowance allowanceFor(SeatOfficial seating, OfficialView official) {
+	Seat.Allowance allowanceFor(Panels.SeatOfficial seating, OfficialView official) {
 		List<String> grounds = seating.kind().isBoundByConflicts()
 				? field(seating.event()).grounds(official, this.interests.of(official.id())) : List.of();
 		if (!grounds.isEmpty() && seating.overrideReason().isEmpty()) {
@@ -76,7 +77,7 @@ class ConflictCheck {
 					+ ". Nobody judges a team they are bound to (Skate Canada rule 2502, as on info.skatecanada.ca, edition not stated there; own club: common practice); "
 					+ "the rulebook in force decides. Choose somebody else, or give the reason for an override.");
 		}
-		return grounds.isEmpty() ? Allowance.NONE : new Allowance(seating.overrideReason(), grounds);
+		return grounds.isEmpty() ? Seat.Allowance.NONE : new Seat.Allowance(seating.overrideReason(), grounds);
 	}
 
 	private Field field(EventId event) {

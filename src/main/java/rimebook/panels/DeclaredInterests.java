@@ -27,14 +27,14 @@ class DeclaredInterests {
 		this.interests = interests;
 	}
 
-	List<Interest> of(OfficialId official) {
+	List<Interest> of(OfficialView.Id official) {
 		return this.interests.findByOfficialIdOrderByTeamAscKindAsc(official.value());
 	}
 
 	/** What each of those officials declared, who declared nothing left out. */
-	Map<OfficialId, List<Interest>> of(Collection<OfficialId> officials) {
+	Map<OfficialView.Id, List<Interest>> of(Collection<OfficialView.Id> officials) {
 		return this.interests
-			.findByOfficialIdInOrderByTeamAscKindAsc(officials.stream().map(OfficialId::value).toList())
+			.findByOfficialIdInOrderByTeamAscKindAsc(officials.stream().map(OfficialView.Id::value).toList())
 			.stream()
 			.collect(Collectors.groupingBy(Interest::official));
 	}
@@ -44,7 +44,7 @@ class DeclaredInterests {
 		return this.interests.findAll().stream().filter((interest) -> interest.isOf(team)).toList();
 	}
 
-	Interest declare(Official official, DeclareInterest declared, Actor actor) {
+	Interest declare(Official official, Panels.DeclareInterest declared, Actor actor) {
 		if (this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), declared.kind(), declared.team())) {
 			throw known();
 		}
@@ -57,7 +57,8 @@ class DeclaredInterests {
 	/** Declare the same bond to another name of the team, unless it is there already. */
 	void alsoTo(String team, Interest interest, Official official, Actor actor) {
 		if (!this.interests.existsByOfficialIdAndKindAndTeam(official.id().value(), interest.kind(), team)) {
-			declare(official, new DeclareInterest(official.id(), interest.kind(), team, interest.lastDay()), actor);
+			declare(official, new Panels.DeclareInterest(official.id(), interest.kind(), team, interest.lastDay()),
+					actor);
 		}
 	}
 
@@ -76,7 +77,7 @@ class DeclaredInterests {
 				"This is declared already; remove it first if its last day changed.");
 	}
 
-	void remove(Official official, InterestId id, Actor actor) {
+	void remove(Official official, InterestView.Id id, Actor actor) {
 		Interest interest = this.interests.findById(id.value())
 			.filter((one) -> one.official().equals(official.id()))
 			.orElseThrow(() -> NotFoundException.of("interest", id));

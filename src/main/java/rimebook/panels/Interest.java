@@ -22,7 +22,7 @@ class Interest {
 	private UUID officialId;
 
 	@Enumerated(EnumType.STRING)
-	private InterestKind kind;
+	private InterestView.Kind kind;
 
 	private String team;
 
@@ -33,7 +33,7 @@ class Interest {
 	protected Interest() {
 	}
 
-	Interest(UUID id, DeclareInterest declared) {
+	Interest(UUID id, Panels.DeclareInterest declared) {
 		this.id = id;
 		this.officialId = declared.official().value();
 		this.kind = declared.kind();
@@ -41,8 +41,8 @@ class Interest {
 		this.lastDay = declared.lastDay();
 	}
 
-	OfficialId official() {
-		return new OfficialId(this.officialId);
+	OfficialView.Id official() {
+		return new OfficialView.Id(this.officialId);
 	}
 
 	boolean bindsOn(LocalDate day) {
@@ -58,7 +58,7 @@ class Interest {
 		return FoldedName.of(this.team).isNear(FoldedName.of(team));
 	}
 
-	InterestKind kind() {
+	InterestView.Kind kind() {
 		return this.kind;
 	}
 
@@ -67,7 +67,7 @@ class Interest {
 	}
 
 	InterestView view() {
-		return new InterestView(new InterestId(this.id), this.kind, this.team, this.lastDay);
+		return new InterestView(new InterestView.Id(this.id), this.kind, this.team, this.lastDay);
 	}
 
 	/** The bond in one line: "coach or choreographer of Lanterns until 2026-03-01". */

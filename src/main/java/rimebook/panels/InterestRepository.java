@@ -8,7 +8,7 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface InterestRepository extends JpaRepository<Interest, UUID> {
 
-	boolean existsByOfficialIdAndKindAndTeam(UUID officialId, InterestKind kind, String team);
+	boolean existsByOfficialIdAndKindAndTeam(UUID officialId, InterestView.Kind kind, String team);
 
 	List<Interest> findByOfficialIdInOrderByTeamAscKindAsc(Collection<UUID> officialIds);
 

@@ -1,6 +1,8 @@
 package rimebook.panels;
 
+import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +12,77 @@ import org.jspecify.annotations.Nullable;
  * @param team the team's name
  * @param lastDay the bond's last day, {@code null} while it lasts
  */
-public record InterestView(InterestId id, InterestKind kind, String team, @Nullable LocalDate lastDay) {
+public record InterestView(Id id, Kind kind, String team, @Nullable LocalDate lastDay) {
+
+	/** Identity of a declared interest. */
+	public record Id(UUID value) implements Serializable {
+
+		/**
+		 * Read an identity as it stands in an address.
+		 * @throws IllegalArgumentException if the text is not a UUID
+		 */
+		public static Id of(String text) {
+			return new Id(UUID.fromString(text));
+		}
+
+		@Override
+		public String toString() {
+			return this.value.toString();
+		}
+
+	}
+
+	/**
+	 * What may bind an official to a team so that they do not serve in its event. After
+	 * the grounds and terms of Skate Canada rule 2502; the rulebook in force decides.
+	 */
+	public enum Kind {
+
+		/** Coach or choreographer of the team, now or in the last twelve months. */
+		COACH("coach or choreographer", 12),
+
+		/** Close relative of a skater. */
+		RELATIVE("close relative of a skater", 0),
+
+		/** Close relative of the team's coach, now or in the last twelve months. */
+		RELATIVE_OF_COACH("close relative of the coach", 12),
+
+		/** Skated with a skater of the team in the last twenty-four months. */
+		SKATING_PARTNER("skating partner", 24),
+
+		/** A personal relation that can reasonably be seen as a conflict. */
+		PERSONAL("personal relation", 0),
+
+		/** Part of the official's income depends on the team's result. */
+		LIVELIHOOD("livelihood depends on the result", 0);
+
+		private final String inWords;
+
+		private final int monthsAfter;
+
+		Kind(String inWords, int monthsAfter) {
+			this.inWords = inWords;
+			this.monthsAfter = monthsAfter;
+		}
+
+		/** The bond in a few words: "coach or choreographer". */
+		public String inWords() {
+			return this.inWords;
+		}
+
+		/** How many months the bond still counts after its last day. */
+		public int monthsAfter() {
+			return this.monthsAfter;
+		}
+
+		/**
+		 * Tell whether it binds on that day.
+		 * @param lastDay the bond's last day, {@code null} while it lasts
+		 */
+		boolean bindsOn(LocalDate day, @Nullable LocalDate lastDay) {
+			return lastDay == null || !day.isAfter(lastDay.plusMonths(this.monthsAfter));
+		}
+
+	}
 
 }

@@ -3,10 +3,9 @@ package rimebook.panels;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-import rimebook.entries.ClubChanged;
-import rimebook.entries.ClubId;
+import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
-import rimebook.entries.TeamChanged;
+import rimebook.entries.Renaming;
 import rimebook.shared.Actor;
 import rimebook.shared.FoldedName;
 import rimebook.shared.Name;
@@ -31,7 +30,7 @@ class NamesFollowed {
 	}
 
 	@EventListener
-	void on(ClubChanged changed) {
+	void on(Renaming.ClubChanged changed) {
 		if (!changed.before().name().equals(changed.after().name())) {
 			this.register.all()
 				.stream()
@@ -47,13 +46,13 @@ class NamesFollowed {
 	 * Written like the club, or in another form of its name that no other club answers
 	 * to.
 	 */
-	private boolean isOf(String club, ClubChanged changed) {
+	private boolean isOf(String club, Renaming.ClubChanged changed) {
 		String before = changed.before().name();
 		return Name.compared(club).equals(Name.compared(before))
 				|| (isSame(club, before) && !isAnothers(club, changed.after().id()));
 	}
 
-	private boolean isAnothers(String club, ClubId changed) {
+	private boolean isAnothers(String club, ClubView.Id changed) {
 		return this.entries.clubs()
 			.stream()
 			.anyMatch((other) -> !other.id().equals(changed) && isSame(club, other.name()));
@@ -68,7 +67,7 @@ class NamesFollowed {
 	 * the old one stays and the same to the new name is added.
 	 */
 	@EventListener
-	void on(TeamChanged changed) {
+	void on(Renaming.TeamChanged changed) {
 		String now = changed.after().name();
 		Actor actor = changed.change().actor();
 		this.interests.to(changed.before().name())

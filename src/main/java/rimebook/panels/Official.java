@@ -46,8 +46,8 @@ class Official {
 		this.qualification = facts.qualification();
 	}
 
-	OfficialId id() {
-		return new OfficialId(this.id);
+	OfficialView.Id id() {
+		return new OfficialView.Id(this.id);
 	}
 
 	OfficialView view() {

@@ -34,10 +34,10 @@ public class OfficialImport {
 	 * @throws RuleViolationException with a code {@code import-…} if the file cannot be
 	 * read as a whole; what is wrong with single rows stands in the preview
 	 */
-	public OfficialsPreview preview(String csv) {
+	public Preview preview(String csv) {
 		TableFile file = TableFile.read(csv, COLUMNS);
 		OfficialRowCheck check = check();
-		return new OfficialsPreview(file.rows().stream().map(check::check).toList(), file.columnsLeftOut());
+		return new Preview(file.rows().stream().map(check::check).toList(), file.columnsLeftOut());
 	}
 
 	/**
@@ -50,14 +50,14 @@ public class OfficialImport {
 	@Transactional
 	public int apply(String csv, Set<Integer> linesSetAside, Actor actor) {
 		OfficialRowCheck check = check();
-		List<OfficialRow> rows = TableFile.read(csv, COLUMNS)
+		List<Row> rows = TableFile.read(csv, COLUMNS)
 			.rows()
 			.stream()
 			.filter((row) -> !linesSetAside.contains(row.line()))
 			.map(check::check)
 			.toList();
 		checkRows(rows);
-		List<OfficialRow> added = rows.stream().filter(OfficialRow::isNew).toList();
+		List<Row> added = rows.stream().filter(Row::isNew).toList();
 		added
 			.forEach((row) -> this.register.add(new DraftOfficial(row.name(), row.club(), row.qualification()), actor));
 		return added.size();
@@ -67,7 +67,7 @@ public class OfficialImport {
 		return new OfficialRowCheck(this.register.all().stream().map(Official::view).toList());
 	}
 
-	private static void checkRows(List<OfficialRow> rows) {
+	private static void checkRows(List<Row> rows) {
 		String bad = rows.stream()
 			.filter((row) -> !row.problems().isEmpty())
 			.map((row) -> String.valueOf(row.line()))
@@ -76,6 +76,58 @@ public class OfficialImport {
 			throw TableFile.refusal("import-rows-bad",
 					"Nobody was added. Mend these lines or set them aside: " + bad + ".");
 		}
+	}
+
+	/**
+	 * One row of a file of officials as it was read.
+	 *
+	 * @param line the line on which the row begins, from 1, the header counted
+	 * @param known whether the register has the official and nothing here contradicts it,
+	 * so that nothing is to do
+	 * @param problems what is wrong with it, sentences; empty when it can be registered
+	 */
+	public record Row(int line, String name, String club, String qualification, boolean known, List<String> problems) {
+
+		public Row {
+			problems = List.copyOf(problems);
+		}
+
+		/** Tell whether the row would add somebody to the register. */
+		public boolean isNew() {
+			return !this.known && this.problems.isEmpty();
+		}
+
+	}
+
+	/**
+	 * What a file of officials would do if it were accepted now. Nothing has been
+	 * written.
+	 *
+	 * @param rows every row of the file, in its order
+	 * @param columnsLeftOut names of columns in the file that have no meaning here
+	 */
+	public record Preview(List<OfficialImport.Row> rows, List<String> columnsLeftOut) {
+
+		public Preview {
+			rows = List.copyOf(rows);
+			columnsLeftOut = List.copyOf(columnsLeftOut);
+		}
+
+		/** The rows that add somebody. */
+		public List<OfficialImport.Row> added() {
+			return this.rows.stream().filter(OfficialImport.Row::isNew).toList();
+		}
+
+		/** The rows that have to be mended or set aside. */
+		public List<OfficialImport.Row> bad() {
+			return this.rows.stream().filter((row) -> !row.problems().isEmpty()).toList();
+		}
+
+		/** How many rows say what the register says already. */
+		public long known() {
+			return this.rows.stream().filter(OfficialImport.Row::known).count();
+		}
+
 	}
 
 }

@@ -33,7 +33,7 @@ class OfficialRegister {
 		return official;
 	}
 
-	Official change(OfficialId id, int version, DraftOfficial facts, Actor actor) {
+	Official change(OfficialView.Id id, int version, DraftOfficial facts, Actor actor) {
 		Official official = find(id);
 		String before = official.inWords();
 		checkName(facts, id);
@@ -43,7 +43,7 @@ class OfficialRegister {
 		return official;
 	}
 
-	Official find(OfficialId id) {
+	Official find(OfficialView.Id id) {
 		return this.officials.findById(id.value()).orElseThrow(() -> NotFoundException.of("official", id));
 	}
 
@@ -51,7 +51,7 @@ class OfficialRegister {
 		return this.officials.findAllByOrderByName();
 	}
 
-	private void checkName(DraftOfficial facts, @Nullable OfficialId self) {
+	private void checkName(DraftOfficial facts, OfficialView.@Nullable Id self) {
 		this.officials.findByNameIgnoreCase(facts.name())
 			.filter((other) -> !other.id().equals(self))
 			.ifPresent((other) -> {

@@ -8,7 +8,7 @@ import java.util.Map;
 
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
-import rimebook.tables.TableRow;
+import rimebook.tables.TableFile;
 
 /**
  * Looks at the rows of a file of officials one after the other, against the register and
@@ -24,7 +24,7 @@ final class OfficialRowCheck {
 		register.forEach((official) -> this.register.put(key(official.name()), official));
 	}
 
-	OfficialRow check(TableRow row) {
+	OfficialImport.Row check(TableFile.Row row) {
 		List<String> problems = new ArrayList<>();
 		if (!row.fits()) {
 			problems.add("The row has " + row.columns() + " columns, not as many as the header; a value with the sign "
@@ -37,11 +37,11 @@ final class OfficialRowCheck {
 		catch (RuleViolationException ex) {
 			problems.add(String.valueOf(ex.getMessage()));
 		}
-		return new OfficialRow(row.line(), row.value("name"), row.value("club"), row.value("qualification"),
+		return new OfficialImport.Row(row.line(), row.value("name"), row.value("club"), row.value("qualification"),
 				known && problems.isEmpty(), problems);
 	}
 
-	static DraftOfficial draft(TableRow row) {
+	static DraftOfficial draft(TableFile.Row row) {
 		return new DraftOfficial(row.value("name"), row.value("club"), row.value("qualification"));
 	}
 

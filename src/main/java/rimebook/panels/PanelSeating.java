@@ -34,12 +34,12 @@ public class PanelSeating {
 	/**
 	 * Give several officials empty seats of one event, all or none. What is refused is
 	 * told of every seat together, so that nobody has to find out one by one; the
-	 * refusals are those of {@link Panels#seat(SeatOfficial, Actor)}.
+	 * refusals are those of {@link Panels#seat(Panels.SeatOfficial, Actor)}.
 	 * @param orders for that event
 	 * @throws ConflictException once nothing of the event may change
 	 */
 	@Transactional
-	public SeatedPanel seat(EventId id, List<SeatOfficial> orders, Actor actor) {
+	public Outcome seat(EventId id, List<Panels.SeatOfficial> orders, Actor actor) {
 		EventView event = this.seating.hold(id);
 		Map<SeatPlace, RimebookException> refused = new LinkedHashMap<>();
 		List<Seat> seats = orders.stream().flatMap((order) -> {
@@ -53,13 +53,28 @@ public class PanelSeating {
 		}).toList();
 		if (!refused.isEmpty()) {
 			TransactionAspectSupport.currentTransactionStatus().setRollbackOnly();
-			return new SeatedPanel(List.of(), refused);
+			return new Outcome(List.of(), refused);
 		}
-		return new SeatedPanel(this.views.of(seats), refused);
+		return new Outcome(this.views.of(seats), refused);
 	}
 
-	private Seat take(EventView event, SeatOfficial order, Actor actor) {
+	private Seat take(EventView event, Panels.SeatOfficial order, Actor actor) {
 		return this.seating.take(event, order, this.register.find(order.official()), actor);
+	}
+
+	/**
+	 * What came of seating several officials at once: either all of them sit, or none.
+	 *
+	 * @param seated the seats that were given, empty where something was refused
+	 * @param refused why, by the places that were refused
+	 */
+	public record Outcome(List<SeatView> seated, Map<SeatPlace, RimebookException> refused) {
+
+		public Outcome {
+			seated = List.copyOf(seated);
+			refused = Map.copyOf(refused);
+		}
+
 	}
 
 }

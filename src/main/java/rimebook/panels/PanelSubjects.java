@@ -7,7 +7,6 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Whereabouts;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Officials by name, seats by their label. */
@@ -25,15 +24,15 @@ class PanelSubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return switch (subject) {
-			case "official" -> Optional.of(SubjectName.of(this.panels.official(new OfficialId(id)).name()));
+			case "official" -> Optional.of(SubjectNames.Named.of(this.panels.official(new OfficialView.Id(id)).name()));
 			case "seat" -> Optional.of(name(this.panels.seat(new SeatId(id))));
 			default -> Optional.empty();
 		};
 	}
 
-	private SubjectName name(SeatView seat) {
+	private SubjectNames.Named name(SeatView seat) {
 		return this.whereabouts.of(seat.event(), seat.label());
 	}
 

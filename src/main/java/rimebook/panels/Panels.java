@@ -1,9 +1,11 @@
 package rimebook.panels;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -64,7 +66,7 @@ public class Panels {
 	 * {@code official-known}
 	 */
 	@Transactional
-	public OfficialView change(OfficialId id, int version, DraftOfficial facts, Actor actor) {
+	public OfficialView change(OfficialView.Id id, int version, DraftOfficial facts, Actor actor) {
 		return this.register.change(id, version, facts, actor).view();
 	}
 
@@ -77,7 +79,7 @@ public class Panels {
 	 * The official of that identity.
 	 * @throws rimebook.shared.NotFoundException if there is none
 	 */
-	public OfficialView official(OfficialId id) {
+	public OfficialView official(OfficialView.Id id) {
 		return this.register.find(id).view();
 	}
 
@@ -97,12 +99,12 @@ public class Panels {
 	 * @throws rimebook.shared.NotFoundException if the official has no such interest
 	 */
 	@Transactional
-	public void removeInterest(OfficialId official, InterestId id, Actor actor) {
+	public void removeInterest(OfficialView.Id official, InterestView.Id id, Actor actor) {
 		this.interests.remove(this.register.find(official), id, actor);
 	}
 
 	/** What binds an official to teams, by team. */
-	public List<InterestView> interests(OfficialId official) {
+	public List<InterestView> interests(OfficialView.Id official) {
 		return this.interests.of(official).stream().map(Interest::view).toList();
 	}
 
@@ -252,6 +254,55 @@ public class Panels {
 		EventView event = this.seating.hold(id);
 		this.codes.issueMissing(this.seating.withCard(event), event, actor);
 		return this.views.panel(event);
+	}
+
+	/**
+	 * Give an official a seat that is empty.
+	 *
+	 * @param number which one of its kind, from 1
+	 * @param overrideReason why a bond to a team may be set aside here, up to 500
+	 * characters; dropped where nothing speaks against the seating
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record SeatOfficial(EventId event, SeatKind kind, int number, OfficialView.Id official,
+			String overrideReason) {
+
+		public SeatOfficial {
+			overrideReason = Required.optional("overrideReason", overrideReason, 500);
+		}
+
+	}
+
+	/**
+	 * Has a say before a judge takes or leaves a seat. Every bean of this type is asked,
+	 * inside the transaction of the change.
+	 */
+	@FunctionalInterface
+	public interface Guard {
+
+		/**
+		 * Say why the judges of the event must stay as they are now, or nothing if they
+		 * may change.
+		 * @return a sentence for people, ending with a full stop
+		 */
+		Optional<String> refusal(EventId event);
+
+	}
+
+	/**
+	 * Write down what binds an official to a team.
+	 *
+	 * @param team the team's name as it is entered, up to 120 characters
+	 * @param lastDay the bond's last day, {@code null} while it lasts
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record DeclareInterest(OfficialView.Id official, InterestView.Kind kind, String team,
+			@Nullable LocalDate lastDay) {
+
+		public DeclareInterest {
+			team = Required.text("team", team, 120);
+		}
+
 	}
 
 }

@@ -12,8 +12,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
-import rimebook.accounts.SeatAccess;
-import rimebook.accounts.SeatDevice;
+import rimebook.accounts.SeatCodes;
 import rimebook.competition.EventId;
 import rimebook.shared.ConflictException;
 
@@ -100,7 +99,7 @@ class Seat {
 		return place().equals(place);
 	}
 
-	boolean isTakenBy(OfficialId id) {
+	boolean isTakenBy(OfficialView.Id id) {
 		return this.official != null && this.official.id().equals(id);
 	}
 
@@ -128,12 +127,28 @@ class Seat {
 		return this.official;
 	}
 
-	SeatView view(SeatAccess access) {
-		SeatDevice device = access.device();
+	SeatView view(SeatCodes.Access access) {
+		SeatCodes.Device device = access.device();
 		return new SeatView(id(), event(), this.kind, this.number,
 				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), access.shownCode(),
 				device.pairedAt(), device.lastHeardAt(), device.waiting(), device.faulty(), this.version,
 				device.issuedAt());
+	}
+
+	/**
+	 * That somebody may sit in judgement although they are bound.
+	 *
+	 * @param reason why, empty where nothing binds them
+	 * @param grounds the bonds that were known when it was given
+	 */
+	record Allowance(String reason, List<String> grounds) {
+
+		static final Allowance NONE = new Allowance("", List.of());
+
+		Allowance {
+			grounds = List.copyOf(grounds);
+		}
+
 	}
 
 }

@@ -1,12 +1,12 @@
 package rimebook.panels;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 
 import org.springframework.stereotype.Service;
 
 import rimebook.accounts.CodeGuessing;
-import rimebook.accounts.GuessedFrom;
 import rimebook.shared.Actor;
 
 /**
@@ -23,7 +23,7 @@ public class SeatGuesses {
 	}
 
 	/** The devices that were stopped within the last quarter of an hour, newest first. */
-	public List<SeatGuess> recent() {
+	public List<Guess> recent() {
 		return this.guessing.recent().stream().map(SeatGuesses::guess).toList();
 	}
 
@@ -35,9 +35,21 @@ public class SeatGuesses {
 		this.guessing.free(id, actor);
 	}
 
-	private static SeatGuess guess(GuessedFrom from) {
-		return new SeatGuess(from.id(), from.address(), from.device(), from.at(), from.until(), from.stopped(),
+	private static Guess guess(CodeGuessing.GuessedFrom from) {
+		return new Guess(from.id(), from.address(), from.device(), from.at(), from.until(), from.stopped(),
 				from.freedBy());
+	}
+
+	/**
+	 * A device from which seat codes were guessed until it was stopped.
+	 *
+	 * @param at when it was stopped, UTC
+	 * @param until when it may try again by itself, UTC
+	 * @param stopped whether it has to wait now
+	 * @param freedBy who let it try again before, empty for nobody
+	 */
+	public record Guess(UUID id, String address, String device, Instant at, Instant until, boolean stopped,
+			String freedBy) {
 	}
 
 }

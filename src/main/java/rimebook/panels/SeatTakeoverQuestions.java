@@ -5,7 +5,6 @@ import java.util.List;
 
 import org.springframework.stereotype.Service;
 
-import rimebook.accounts.SeatQuestion;
 import rimebook.accounts.SeatTakeovers;
 import rimebook.competition.EventId;
 import rimebook.shared.Actor;
@@ -24,16 +23,16 @@ public class SeatTakeoverQuestions {
 	}
 
 	/** Those about the seats of an event, the oldest first. */
-	public List<TakeoverQuestion> ofEvent(EventId event) {
-		List<SeatQuestion> open = this.takeovers.open();
+	public List<Question> ofEvent(EventId event) {
+		List<SeatTakeovers.Question> open = this.takeovers.open();
 		return open.isEmpty() ? List.of()
 				: this.panels.withCard(event).stream().flatMap((seat) -> about(seat, open).stream()).toList();
 	}
 
-	private static List<TakeoverQuestion> about(SeatView seat, List<SeatQuestion> open) {
+	private static List<Question> about(SeatView seat, List<SeatTakeovers.Question> open) {
 		return open.stream()
 			.filter((question) -> question.seat().equals(seat.id().value()))
-			.map((question) -> new TakeoverQuestion(seat.id(), seat.label(), question.device(), question.askedAt(),
+			.map((question) -> new Question(seat.id(), seat.label(), question.device(), question.askedAt(),
 					question.holder()))
 			.toList();
 	}
@@ -47,6 +46,16 @@ public class SeatTakeoverQuestions {
 	 */
 	public void answer(SeatId seat, Instant askedAt, boolean yes, Actor actor) {
 		this.takeovers.answer(seat.value(), askedAt, yes, actor);
+	}
+
+	/**
+	 * A tablet that asks for a seat whose own tablet is alive.
+	 *
+	 * @param device its address and browser
+	 * @param askedAt when it asked, UTC; names the question
+	 * @param holder the address and browser of the tablet that has the seat
+	 */
+	public record Question(SeatId seat, String label, String device, Instant askedAt, String holder) {
 	}
 
 }

@@ -7,7 +7,6 @@ import java.util.UUID;
 
 import org.springframework.stereotype.Component;
 
-import rimebook.accounts.SeatAccess;
 import rimebook.accounts.SeatCodes;
 import rimebook.competition.EventView;
 
@@ -29,7 +28,8 @@ class SeatViews {
 	}
 
 	List<SeatView> of(List<Seat> some) {
-		Map<UUID, SeatAccess> access = this.codes.accessTo(some.stream().map((seat) -> seat.id().value()).toList());
+		Map<UUID, SeatCodes.Access> access = this.codes
+			.accessTo(some.stream().map((seat) -> seat.id().value()).toList());
 		return some.stream().map((seat) -> seat.view(Objects.requireNonNull(access.get(seat.id().value())))).toList();
 	}
 

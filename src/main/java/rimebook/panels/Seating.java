@@ -59,12 +59,12 @@ class Seating {
 		return hold(this.seats.eventOf(id.value()).map(EventId::new).orElseThrow(() -> unknown(id)));
 	}
 
-	Seat take(EventView event, SeatOfficial seating, Official official, Actor actor) {
+	Seat take(EventView event, Panels.SeatOfficial seating, Official official, Actor actor) {
 		SeatPlace place = new SeatPlace(seating.kind(), seating.number());
 		this.rules.checkPlace(event, place);
 		this.rules.checkGuards(event.id(), place.kind());
 		this.rules.checkOtherSeats(this.seats.findByEventId(event.id().value()), place, official);
-		Allowance allowance = this.conflicts.allowanceFor(seating, official.view());
+		Seat.Allowance allowance = this.conflicts.allowanceFor(seating, official.view());
 		Seat seat = at(event.id(), place);
 		seat.take(official, allowance);
 		this.seats.flush();
@@ -80,7 +80,7 @@ class Seating {
 			.findFirst()
 			.orElseThrow(() -> new ConflictException("seat-not-bound",
 					"Nothing binds whoever sits on " + seat.label() + " that was not set aside already."));
-		seat.allow(version, new Allowance(reason, conflict.grounds()));
+		seat.allow(version, new Seat.Allowance(reason, conflict.grounds()));
 		this.seats.flush();
 		publish(actor, seat, "seat.bond-set-aside", "", seat.label() + ", " + event.name() + ": " + conflict.official()
 				+ ": " + String.join("; ", conflict.grounds()), reason);

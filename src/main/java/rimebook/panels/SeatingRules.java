@@ -14,9 +14,9 @@ import rimebook.shared.RuleViolationException;
 @Component
 class SeatingRules {
 
-	private final ObjectProvider<PanelGuard> guards;
+	private final ObjectProvider<Panels.Guard> guards;
 
-	SeatingRules(ObjectProvider<PanelGuard> guards) {
+	SeatingRules(ObjectProvider<Panels.Guard> guards) {
 		this.guards = guards;
 	}
 

@@ -7,8 +7,8 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
-import rimebook.entries.EntryReinstated;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 
@@ -50,7 +50,7 @@ class EndedEntries {
 	 * Once no performance is withdrawn any more, the team takes part again.
 	 * @return what is to be published once the standing of the segment is
 	 */
-	Optional<EntryReinstated> followBack(EntryId entry, PerformanceStatus before, String reason, Actor actor) {
+	Optional<EntryEvent.Reinstated> followBack(EntryId entry, PerformanceStatus before, String reason, Actor actor) {
 		boolean still = this.performances.findByEntry(entry.value())
 			.stream()
 			.anyMatch((performance) -> performance.status() == PerformanceStatus.WITHDRAWN);

@@ -5,11 +5,11 @@ import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
-import rimebook.entries.PlanGuard;
+import rimebook.entries.PlannedElements;
 
 /** What teams mean to skate stays as it is once their segment is open. */
 @Component
-class OpenedSegmentPlans implements PlanGuard {
+class OpenedSegmentPlans implements PlannedElements.Guard {
 
 	private final PerformanceRepository performances;
 

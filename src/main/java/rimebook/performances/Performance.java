@@ -14,7 +14,7 @@ import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
-import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderView;
 import rimebook.entries.EntryId;
 import rimebook.shared.ConflictException;
 
@@ -67,7 +67,7 @@ class Performance {
 	protected Performance() {
 	}
 
-	Performance(UUID id, SegmentId segment, StartView start) {
+	Performance(UUID id, SegmentId segment, StartingOrderView.Start start) {
 		this.id = id;
 		this.segment = segment.value();
 		this.entry = start.entry().value();

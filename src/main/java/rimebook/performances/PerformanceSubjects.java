@@ -8,7 +8,6 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Whereabouts;
 import rimebook.entries.Entries;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Performances by number and team. */
@@ -29,12 +28,12 @@ class PerformanceSubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return subject.equals("performance") ? Optional.of(name(this.run.performance(new PerformanceId(id))))
 				: Optional.empty();
 	}
 
-	private SubjectName name(PerformanceView performance) {
+	private SubjectNames.Named name(PerformanceView performance) {
 		return this.whereabouts.of(performance.segment(),
 				"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name());
 	}

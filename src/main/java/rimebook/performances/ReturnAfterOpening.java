@@ -8,14 +8,14 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
-import rimebook.entries.ReturnGuard;
+import rimebook.entries.EntryGuard;
 
 /**
  * Once a segment is open, a withdrawal that left a gap in it is taken back by two
  * officials, and nobody comes into an order that was drawn without them.
  */
 @Component
-class ReturnAfterOpening implements ReturnGuard {
+class ReturnAfterOpening implements EntryGuard {
 
 	private final PerformanceRepository performances;
 
@@ -27,7 +27,7 @@ class ReturnAfterOpening implements ReturnGuard {
 	}
 
 	@Override
-	public Optional<String> refusal(EntryView entry) {
+	public Optional<String> refusesReturn(EntryView entry) {
 		return this.competitions.event(entry.event())
 			.segments()
 			.stream()

@@ -13,13 +13,13 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
-import rimebook.draw.DrawGuard;
-import rimebook.panels.PanelGuard;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.panels.Panels;
 
 /** What can no longer change once a segment is open, or while a team is on the ice. */
 @Component
 @Order(1)
-class RunningSegmentGuards implements DrawGuard, PanelGuard, CancellationGuard {
+class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, CancellationGuard {
 
 	private final PerformanceRepository performances;
 

@@ -10,7 +10,6 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.competition.StillOpen;
-import rimebook.draw.StartView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
@@ -109,7 +108,7 @@ class SegmentOpening {
 					"No starting order has been drawn for this segment yet."));
 	}
 
-	private Performance performance(SegmentId segment, StartView start) {
+	private Performance performance(SegmentId segment, StartingOrderView.Start start) {
 		Performance performance = new Performance(this.ids.next(), segment, start);
 		if (this.entries.entry(start.entry()).state() == EntryState.WITHDRAWN) {
 			performance.endWith(start.entry().value(), PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
-import rimebook.entries.EntryReinstated;
+import rimebook.entries.EntryEvent;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
@@ -123,7 +123,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 		this.checks.require(performance, next);
 		PerformanceEvent.StatusCorrected corrected = PerformanceEvent.StatusCorrected.of(performance, next,
 				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(approval.reason()));
-		Optional<EntryReinstated> back = this.entries.followBack(performance.entry(), expected.status(),
+		Optional<EntryEvent.Reinstated> back = this.entries.followBack(performance.entry(), expected.status(),
 				approval.reason(), actor);
 		this.events.publishEvent(corrected.by(approval.names()));
 		laterFollow(performance, next, corrected.change());

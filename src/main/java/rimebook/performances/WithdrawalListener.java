@@ -6,9 +6,8 @@ import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.StillOpen;
+import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
-import rimebook.entries.EntryReinstated;
-import rimebook.entries.EntryWithdrawn;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 
@@ -35,7 +34,7 @@ class WithdrawalListener {
 	/** Before others look at what became of the team. */
 	@EventListener
 	@Order(0)
-	void on(EntryWithdrawn withdrawn) {
+	void on(EntryEvent.Withdrawn withdrawn) {
 		this.performances.findByEntry(withdrawn.entry().value())
 			.stream()
 			.filter((performance) -> !performance.status().isDone())
@@ -58,7 +57,7 @@ class WithdrawalListener {
 
 	@EventListener
 	@Order(0)
-	void on(EntryReinstated back) {
+	void on(EntryEvent.Reinstated back) {
 		this.performances.findByEntry(back.entry().value())
 			.stream()
 			.filter((performance) -> performance.endedWith(back.entry().value()))

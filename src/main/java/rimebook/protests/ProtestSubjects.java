@@ -11,7 +11,6 @@ import rimebook.competition.Whereabouts;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.performances.SegmentRun;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Protests and corrections by the team they are about. */
@@ -39,7 +38,7 @@ class ProtestSubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return switch (subject) {
 			case "protest" -> this.protests.findById(id)
 				.map(Protest::view)
@@ -49,11 +48,11 @@ class ProtestSubjects implements SubjectNames {
 		};
 	}
 
-	private SubjectName name(CorrectionView correction) {
+	private SubjectNames.Named name(CorrectionView correction) {
 		return name(correction.segment(), this.run.performance(correction.change().performance()).entry());
 	}
 
-	private SubjectName name(SegmentId segment, EntryId entry) {
+	private SubjectNames.Named name(SegmentId segment, EntryId entry) {
 		return this.whereabouts.of(segment, this.entries.entry(entry).team().name());
 	}
 

@@ -6,9 +6,8 @@ import java.util.function.Predicate;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
+import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
-import rimebook.entries.EntryReinstated;
-import rimebook.entries.EntryWithdrawn;
 
 /**
  * Publishes an event anew when a team leaves it or comes back between two segments, in
@@ -27,14 +26,14 @@ class EntryListener {
 	}
 
 	@EventListener
-	void on(EntryWithdrawn withdrawn) {
+	void on(EntryEvent.Withdrawn withdrawn) {
 		this.update.publishEvent(withdrawn.event(),
 				rows(withdrawn.entry(), (row) -> !IN_THE_EVENT.contains(row.status())),
 				new VersionWriter.Publication(Cause.STATUS, withdrawn.change().reason(), withdrawn.change().actor()));
 	}
 
 	@EventListener
-	void on(EntryReinstated back) {
+	void on(EntryEvent.Reinstated back) {
 		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.status().equals("WITHDRAWN")),
 				new VersionWriter.Publication(Cause.STATUS, back.change().reason(), back.change().actor()));
 	}

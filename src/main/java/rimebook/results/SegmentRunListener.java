@@ -4,7 +4,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.CancellationChanged;
+import rimebook.competition.Cancellations;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
@@ -94,7 +94,7 @@ class SegmentRunListener {
 
 	/** The event's result is made of the segments that take place. */
 	@EventListener
-	void on(CancellationChanged changed) {
+	void on(Cancellations.Changed changed) {
 		EventView event = changed.event();
 		SegmentView segment = changed.segment();
 		if (segment != null) {

@@ -8,7 +8,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
-import rimebook.entries.WithdrawalGuard;
+import rimebook.entries.EntryGuard;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 
@@ -17,7 +17,7 @@ import rimebook.performances.SegmentRun;
  * for two officials to change, and of a signed result only after it was opened again.
  */
 @Component
-class SkatedTeamGuard implements WithdrawalGuard {
+class SkatedTeamGuard implements EntryGuard {
 
 	private final Competitions competitions;
 
@@ -32,7 +32,7 @@ class SkatedTeamGuard implements WithdrawalGuard {
 	}
 
 	@Override
-	public Optional<String> refusal(EntryView entry) {
+	public Optional<String> refusesWithdrawal(EntryView entry) {
 		EventView event = this.competitions.event(entry.event());
 		SegmentView last = event.segments().get(event.segments().size() - 1);
 		return this.run.performances(last.id())

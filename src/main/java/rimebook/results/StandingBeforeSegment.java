@@ -8,7 +8,6 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.draw.RankedEntry;
 import rimebook.draw.StandingBefore;
 import rimebook.entries.EntryId;
 import rimebook.shared.RuleViolationException;
@@ -30,7 +29,7 @@ class StandingBeforeSegment implements StandingBefore {
 	@Override
 	// The page of the draw shows the refusal and goes on with its transaction.
 	@Transactional(readOnly = true, noRollbackFor = RuleViolationException.class)
-	public List<RankedEntry> standingBefore(SegmentId segment) {
+	public List<StandingBefore.Ranked> standingBefore(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment).held();
 		Standing standing = this.standings.latest(event.id())
 			.map(ResultVersion::standing)
@@ -40,7 +39,7 @@ class StandingBeforeSegment implements StandingBefore {
 		return standing.rows()
 			.stream()
 			.filter((row) -> row.status().equals(EntryStatus.SKATED.name()))
-			.map((row) -> new RankedEntry(EntryId.of(row.entry()), row.place()))
+			.map((row) -> new StandingBefore.Ranked(EntryId.of(row.entry()), row.place()))
 			.toList();
 	}
 

@@ -8,7 +8,6 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Whereabouts;
 import rimebook.entries.Entries;
-import rimebook.shared.SubjectName;
 import rimebook.shared.SubjectNames;
 
 /** Questions and rulings by the team they are about. */
@@ -29,12 +28,12 @@ class RulingSubjects implements SubjectNames {
 	}
 
 	@Override
-	public Optional<SubjectName> nameOf(String subject, UUID id) {
+	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
 		return subject.equals("ruling") ? Optional.of(name(this.rulings.question(new QuestionId(id))))
 				: Optional.empty();
 	}
 
-	private SubjectName name(QuestionView question) {
+	private SubjectNames.Named name(QuestionView question) {
 		return this.whereabouts.of(this.entries.entry(question.entry()).event(), question.team());
 	}
 

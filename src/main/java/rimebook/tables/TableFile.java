@@ -32,7 +32,7 @@ public final class TableFile {
 
 	private final List<String> header;
 
-	private final List<TableRow> rows = new ArrayList<>();
+	private final List<Row> rows = new ArrayList<>();
 
 	private TableFile(TableColumns columns, CSVParser parser, String separator) {
 		this.columns = columns;
@@ -74,7 +74,7 @@ public final class TableFile {
 	}
 
 	/** The rows in their order, at least one. */
-	public List<TableRow> rows() {
+	public List<Row> rows() {
 		return List.copyOf(this.rows);
 	}
 
@@ -105,12 +105,12 @@ public final class TableFile {
 		return ((names.size() == 1) ? "the column " : "the columns ") + String.join(", ", names);
 	}
 
-	private TableRow row(int line, CSVRecord record) {
+	private Row row(int line, CSVRecord record) {
 		Map<String, String> values = new HashMap<>();
 		for (int column = 0; column < Math.min(record.size(), this.header.size()); column++) {
 			values.put(this.header.get(column), SpreadsheetCell.read(record.get(column).strip()));
 		}
-		return new TableRow(line, record.size(), record.size() == this.header.size(), values);
+		return new Row(line, record.size(), record.size() == this.header.size(), values);
 	}
 
 	private void checkNumber() {
@@ -126,6 +126,27 @@ public final class TableFile {
 	/** A refusal of the text as it was given. */
 	public static RuleViolationException refusal(String code, String message) {
 		return new RuleViolationException(code, "csv", message);
+	}
+
+	/**
+	 * One row of a table as it was read.
+	 *
+	 * @param line the line on which the row begins, from 1, the header counted
+	 * @param columns how many values it has
+	 * @param fits whether these are as many as the header has
+	 * @param values by the names of the columns, without surrounding blanks
+	 */
+	public record Row(int line, int columns, boolean fits, Map<String, String> values) {
+
+		public Row {
+			values = Map.copyOf(values);
+		}
+
+		/** The value of a column, empty where the row or the table has none. */
+		public String value(String column) {
+			return this.values.getOrDefault(column, "");
+		}
+
 	}
 
 }

@@ -17,7 +17,7 @@ import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.ModelAndViewContainer;
 
 import rimebook.accounts.Role;
-import rimebook.accounts.SeatGrant;
+import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
 import rimebook.accounts.SignedIn;
 import rimebook.pages.Device;
@@ -26,7 +26,7 @@ import rimebook.shared.Actor;
 /** Gives controller methods who acts, for which seat, and from which device. */
 class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 
-	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatGrant.class, Device.class);
+	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatCodes.Grant.class, Device.class);
 
 	@Override
 	public boolean supportsParameter(MethodParameter parameter) {
@@ -42,7 +42,7 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 			return device;
 		}
 		Authentication signedIn = signedIn();
-		return (parameter.getParameterType() == SeatGrant.class) ? seat(signedIn)
+		return (parameter.getParameterType() == SeatCodes.Grant.class) ? seat(signedIn)
 				: actor(signedIn, RoutedPath.of(request), device);
 	}
 
@@ -54,7 +54,7 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 		return authentication;
 	}
 
-	private static SeatGrant seat(Authentication signedIn) {
+	private static SeatCodes.Grant seat(Authentication signedIn) {
 		if (signedIn.getPrincipal() instanceof SeatPrincipal principal) {
 			return principal.seat();
 		}

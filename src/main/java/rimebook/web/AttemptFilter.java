@@ -17,7 +17,6 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-import rimebook.accounts.CodeDoor;
 import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignInName;
@@ -42,7 +41,7 @@ class AttemptFilter extends OncePerRequestFilter {
 	/** From everywhere together: with a million addresses one is no faster. */
 	private static final int ACCOUNT_PER_HOUR = 60;
 
-	private static final CodeDoor OPEN = new CodeDoor(Duration.ZERO, "");
+	private static final CodeGuessing.Permit OPEN = new CodeGuessing.Permit(Duration.ZERO, "");
 
 	private final AttemptLimits limits;
 
@@ -74,7 +73,7 @@ class AttemptFilter extends OncePerRequestFilter {
 	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws ServletException, IOException {
 		boolean seatCode = SEAT_PATHS.contains(RoutedPath.of(request));
-		CodeDoor door = seatCode ? door(request) : OPEN;
+		CodeGuessing.Permit door = seatCode ? door(request) : OPEN;
 		if (!door.pause().isZero()) {
 			refuse(door.pause(), request, response);
 			return;
@@ -100,7 +99,7 @@ class AttemptFilter extends OncePerRequestFilter {
 		}
 	}
 
-	private CodeDoor door(HttpServletRequest request) {
+	private CodeGuessing.Permit door(HttpServletRequest request) {
 		CodeGuessing known = this.guesses.getIfAvailable();
 		return (known != null) ? known.door(Network.of(request)) : OPEN;
 	}

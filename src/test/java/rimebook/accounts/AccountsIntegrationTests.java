@@ -1,20 +1,20 @@
 package rimebook.accounts;
 
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import jakarta.persistence.EntityManager;
-import java.time.ZoneOffset;
-import java.time.OffsetDateTime;
-import java.time.Instant;
-import java.time.Duration;
 import java.util.UUID;
 
+import jakarta.persistence.EntityManager;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -190,22 +190,22 @@ class AccountsIntegrationTests {
 		UUID seat = UUID.randomUUID();
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		String typed = " " + code.substring(0, 4).toLowerCase() + "-" + code.substring(4) + " ";
-		SeatPairing first = this.seatCodes.pair(typed, "tablet one", null);
-		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		SeatCodes.Pairing first = this.seatCodes.pair(typed, "tablet one", null);
+		SeatCodes.Pairing second = this.seatCodes.pair(code, "tablet two", null);
 		assertThat(second.waiting()).isTrue();
 		assertThat(this.seatCodes.grantOf(first.token())).isPresent();
 		assertThat(this.seatCodes.grantOf(second.token())).isEmpty();
-		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.WAITING);
-		SeatQuestion question = question(seat);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatTakeovers.Answer.WAITING);
+		SeatTakeovers.Question question = question(seat);
 		assertThat(question.device()).isEqualTo("tablet two");
 		assertThat(question.holder()).isEqualTo("tablet one");
 		this.takeovers.answer(seat, question.askedAt(), true, ADMINISTRATOR);
-		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.TAKEN);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatTakeovers.Answer.TAKEN);
 		assertThatExceptionOfType(ConflictException.class)
 			.isThrownBy(() -> this.takeovers.answer(seat, question.askedAt(), true, ADMINISTRATOR))
 			.satisfies((ex) -> assertThat(ex.code()).isEqualTo("seat-question-gone"));
 		assertThat(this.seatCodes.grantOf(first.token())).isEmpty();
-		assertThat(this.seatCodes.grantOf(second.token())).contains(new SeatGrant(seat, "Judge 3, Adult"));
+		assertThat(this.seatCodes.grantOf(second.token())).contains(new SeatCodes.Grant(seat, "Judge 3, Adult"));
 		assertThat(access(seat).device().device()).isEqualTo("tablet two");
 		assertThat(second.toString()).doesNotContain(second.token());
 	}
@@ -214,10 +214,10 @@ class AccountsIntegrationTests {
 	void aTabletThatIsRefusedIsToldAndTheOtherKeepsTheSeat() {
 		UUID seat = UUID.randomUUID();
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		SeatPairing first = this.seatCodes.pair(code, "tablet one", null);
-		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		SeatCodes.Pairing first = this.seatCodes.pair(code, "tablet one", null);
+		SeatCodes.Pairing second = this.seatCodes.pair(code, "tablet two", null);
 		this.takeovers.answer(seat, question(seat).askedAt(), false, ADMINISTRATOR);
-		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.REFUSED);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatTakeovers.Answer.REFUSED);
 		assertThat(this.seatCodes.grantOf(first.token())).isPresent();
 		assertThat(this.takeovers.open()).noneMatch((one) -> one.seat().equals(seat));
 	}
@@ -226,15 +226,16 @@ class AccountsIntegrationTests {
 	void theSameTabletAndAQuietSeatAskNobody() {
 		UUID seat = UUID.randomUUID();
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		SeatPairing first = this.seatCodes.pair(code, "tablet one", null);
-		SeatPairing again = this.seatCodes.pair(code, "tablet one", first.seat());
+		SeatCodes.Pairing first = this.seatCodes.pair(code, "tablet one", null);
+		SeatCodes.Pairing again = this.seatCodes.pair(code, "tablet one", first.seat());
 		assertThat(again.waiting()).isFalse();
-		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		SeatCodes.Pairing second = this.seatCodes.pair(code, "tablet two", null);
 		silence(seat);
-		assertThat(this.takeovers.look(second.token())).as("quiet while it waits").isEqualTo(SeatWait.TAKEN);
+		assertThat(this.takeovers.look(second.token())).as("quiet while it waits")
+			.isEqualTo(SeatTakeovers.Answer.TAKEN);
 		silence(seat);
 		assertThat(this.seatCodes.pair(code, "tablet three", null).waiting()).isFalse();
-		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.GONE);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatTakeovers.Answer.GONE);
 	}
 
 	@Test
@@ -242,12 +243,12 @@ class AccountsIntegrationTests {
 		UUID seat = UUID.randomUUID();
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		this.seatCodes.pair(code, "tablet one", null);
-		SeatPairing second = this.seatCodes.pair(code, "tablet two", null);
+		SeatCodes.Pairing second = this.seatCodes.pair(code, "tablet two", null);
 		this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatWait.GONE);
+		assertThat(this.takeovers.look(second.token())).isEqualTo(SeatTakeovers.Answer.GONE);
 	}
 
-	private SeatQuestion question(UUID seat) {
+	private SeatTakeovers.Question question(UUID seat) {
 		return this.takeovers.open().stream().filter((one) -> one.seat().equals(seat)).findFirst().orElseThrow();
 	}
 
@@ -264,12 +265,12 @@ class AccountsIntegrationTests {
 	void aNewCodeVoidsCodeAndTablet() {
 		UUID seat = UUID.randomUUID();
 		String former = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
-		SeatPairing pairing = this.seatCodes.pair(former, "tablet", null);
+		SeatCodes.Pairing pairing = this.seatCodes.pair(former, "tablet", null);
 		String code = this.seatCodes.issue(seat, "Judge 3, Adult", ADMINISTRATOR);
 		assertThat(access(seat).shownCode()).isEqualTo(code);
 		assertThat(this.seatCodes.grantOf(pairing.token())).isEmpty();
-		SeatDevice device = access(seat).device();
-		assertThat(device).isEqualTo(new SeatDevice(null, null, "", 0, false, device.issuedAt()));
+		SeatCodes.Device device = access(seat).device();
+		assertThat(device).isEqualTo(new SeatCodes.Device(null, null, "", 0, false, device.issuedAt()));
 		assertThat(device.issuedAt()).isNotNull();
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.seatCodes.pair(former, "tablet", null))
@@ -277,7 +278,7 @@ class AccountsIntegrationTests {
 			.satisfies((ex) -> assertThat(ex.field()).isEqualTo("code"));
 	}
 
-	private SeatAccess access(UUID seat) {
+	private SeatCodes.Access access(UUID seat) {
 		return Objects.requireNonNull(this.seatCodes.accessTo(List.of(seat)).get(seat));
 	}
 

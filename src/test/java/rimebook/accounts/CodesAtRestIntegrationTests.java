@@ -35,7 +35,8 @@ class CodesAtRestIntegrationTests {
 		assertThat(row()).doesNotContain(code);
 		assertThat(digest()).matches("[0-9a-f]{64}").isNotEqualTo(SecretTokens.digest(code));
 		assertThat(shownCode()).isEqualTo(code);
-		SeatPairing tablet = this.codes.pair(code.substring(0, 4).toLowerCase() + " " + code.substring(4), "a", null);
+		SeatCodes.Pairing tablet = this.codes.pair(code.substring(0, 4).toLowerCase() + " " + code.substring(4), "a",
+				null);
 		assertThat(tablet.seat().seat()).isEqualTo(this.seat);
 		assertThat(shownCode()).isNull();
 		assertThat(this.codes.hasCode(this.seat)).isTrue();

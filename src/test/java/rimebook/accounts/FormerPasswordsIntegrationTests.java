@@ -28,7 +28,7 @@ class FormerPasswordsIntegrationTests {
 	@Autowired
 	private JdbcClient database;
 
-	private PersonId person;
+	private PersonView.Id person;
 
 	private Actor self;
 

@@ -105,7 +105,7 @@ class RecordIntegrationTests {
 
 	@Test
 	void whatIsRolledBackLeavesNoLine() {
-		RecordHead before = this.verification.head();
+		RecordVerification.Head before = this.verification.head();
 		this.transaction.executeWithoutResult((status) -> {
 			this.events.publishEvent(change("taken back"));
 			status.setRollbackOnly();
@@ -115,7 +115,7 @@ class RecordIntegrationTests {
 
 	@Test
 	void aChangeAndItsLineAreKeptTogetherOrNotAtAll() {
-		RecordHead before = this.verification.head();
+		RecordVerification.Head before = this.verification.head();
 		AuditedChange tooLong = AuditedChange.of(RUNE, "subject".repeat(20), "1", "x.done");
 		assertThatExceptionOfType(RuntimeException.class)
 			.isThrownBy(() -> this.transaction.executeWithoutResult((status) -> {
@@ -149,7 +149,7 @@ class RecordIntegrationTests {
 			.from("  blanks kept  \n\tand lines ", "Łyżwiarki 🧊 e\u0301 \uD83E half, nul \0")
 			.because("'quoted' %_! \\ back"));
 		assertThat(this.verification.verify().isWhole()).isTrue();
-		RecordLine newest = this.reading.read(new RecordQuery("entry", "", 1)).lines().get(0);
+		RecordLine newest = this.reading.read(new RecordReading.Query("entry", "", 1)).lines().get(0);
 		assertThat(newest.before()).isEqualTo("  blanks kept  \n\tand lines ");
 		assertThat(newest.after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
 	}
@@ -160,7 +160,7 @@ class RecordIntegrationTests {
 		Actor renamed = new Actor("person:ice-7", "Rune Thaw", "secretary", "test");
 		write(AuditedChange.of(before, "iceberg", "i-1", "iceberg.seen"));
 		write(AuditedChange.of(renamed, "iceberg", "i-1", "iceberg.named"));
-		assertThat(this.reading.read(new RecordQuery("iceberg", "PERSON:ICE-7", 1)).lines())
+		assertThat(this.reading.read(new RecordReading.Query("iceberg", "PERSON:ICE-7", 1)).lines())
 			.extracting(RecordLine::actor, RecordLine::actorId, RecordLine::form)
 			.containsExactly(tuple("Rune Thaw", "person:ice-7", 2), tuple("Rune Frost", "person:ice-7", 2));
 	}
@@ -215,17 +215,17 @@ class RecordIntegrationTests {
 			.forEach((i) -> this.events.publishEvent(AuditedChange.of(RUNE, "paged", i, "paged.done"))));
 		List<String> ids = new ArrayList<>();
 		for (int page = 1; page <= 3; page++) {
-			RecordPage read = this.reading.read(new RecordQuery("paged", "", page));
+			RecordReading.Page read = this.reading.read(new RecordReading.Query("paged", "", page));
 			assertThat(read.found()).isEqualTo(120);
 			assertThat(read.pages()).isEqualTo(3);
 			read.lines().forEach((line) -> ids.add(line.subjectId()));
 		}
 		assertThat(ids).hasSize(120).startsWith("120", "119").endsWith("2", "1");
-		assertThat(this.reading.read(new RecordQuery("paged", "", 4)).lines()).isEmpty();
+		assertThat(this.reading.read(new RecordReading.Query("paged", "", 4)).lines()).isEmpty();
 	}
 
 	private List<String> found(String subject, String text) {
-		return this.reading.read(new RecordQuery(subject, text, 1))
+		return this.reading.read(new RecordReading.Query(subject, text, 1))
 			.lines()
 			.stream()
 			.map(RecordLine::subjectId)

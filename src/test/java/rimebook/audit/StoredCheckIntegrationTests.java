@@ -47,12 +47,12 @@ class StoredCheckIntegrationTests {
 
 	@Test
 	void whatIsChangedBehindItsBackIsFoundAndNothingElse() {
-		StoredFinding before = this.verification.compareStored();
+		StoredCheck.Finding before = this.verification.compareStored();
 		SmallCompetition points = PointsCompetition.running(this.context, 1, 3);
 		points.open(1);
 		points.skateRest(1);
 		SmallCompetition day = signed();
-		StoredFinding after = this.verification.compareStored();
+		StoredCheck.Finding after = this.verification.compareStored();
 		assertThat(after.faults()).isEqualTo(before.faults());
 		assertThat(after.signatures()).isEqualTo(before.signatures() + 2);
 		assertThat(after.versions()).isGreaterThan(before.versions() + 4);
@@ -93,7 +93,7 @@ class StoredCheckIntegrationTests {
 	}
 
 	/** All of it is rolled back; what guards the table is away only meanwhile. */
-	private void assertFound(String sql, String fault, StoredFinding before) {
+	private void assertFound(String sql, String fault, StoredCheck.Finding before) {
 		String table = sql.replaceAll("^(update|delete from) (\\w+).*", "$2");
 		boolean guarded = !List.of("correction", "segment_result").contains(table);
 		if (guarded) {
@@ -111,8 +111,8 @@ class StoredCheckIntegrationTests {
 		}
 	}
 
-	private StoredFinding found(String sql) {
-		StoredFinding finding = new TransactionTemplate(this.transactions).execute((status) -> {
+	private StoredCheck.Finding found(String sql) {
+		StoredCheck.Finding finding = new TransactionTemplate(this.transactions).execute((status) -> {
 			assertThat(this.database.update(sql)).as(sql).isPositive();
 			status.setRollbackOnly();
 			return this.verification.compareStored();

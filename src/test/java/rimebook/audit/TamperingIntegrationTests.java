@@ -158,7 +158,7 @@ class TamperingIntegrationTests {
 		assertThat(this.verification.verify()).isEqualTo(RecordFinding.whole(3, this.verification.head().digest()));
 		new TransactionTemplate(this.transactions).executeWithoutResult((status) -> publish(4));
 		assertThat(this.verification.verify().sentence()).startsWith("The record is whole: 4 lines");
-		assertThat(this.reading.read(new RecordQuery("", "", 1)).lines()).extracting(RecordLine::actorId)
+		assertThat(this.reading.read(new RecordReading.Query("", "", 1)).lines()).extracting(RecordLine::actorId)
 			.containsExactly(Actor.system().id(), "", "", "");
 		withoutGuard("update record_line set actor_id = 'person:other' where number = 2");
 		assertThat(this.verification.verify().firstBroken()).isEqualTo(2);

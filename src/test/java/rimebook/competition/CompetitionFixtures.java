@@ -36,18 +36,18 @@ public final class CompetitionFixtures {
 	/** An event judged by points, one segment. */
 	public static DraftEvent aPointsEvent(String name, int judges) {
 		return new DraftEvent(name, JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
-				new PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()))
+				new DraftEvent.PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()))
 			.signedAtOnce();
 	}
 
 	/** A short programme of factor 0.5. */
-	public static DraftSegment aShort() {
-		return new DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
+	public static DraftEvent.DraftSegment aShort() {
+		return new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10);
 	}
 
 	/** A free skating of factor 1.0. */
-	public static DraftSegment aFree() {
-		return new DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10);
+	public static DraftEvent.DraftSegment aFree() {
+		return new DraftEvent.DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10);
 	}
 
 }

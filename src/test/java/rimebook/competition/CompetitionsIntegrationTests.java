@@ -1,13 +1,5 @@
 package rimebook.competition;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.competition.CompetitionFixtures.SECRETARY;
-import static rimebook.competition.CompetitionFixtures.aCompetition;
-import static rimebook.competition.CompetitionFixtures.aFree;
-import static rimebook.competition.CompetitionFixtures.aShort;
-import static rimebook.competition.CompetitionFixtures.anEvent;
-
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
@@ -34,6 +26,14 @@ import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.ComponentRule;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.competition.CompetitionFixtures.SECRETARY;
+import static rimebook.competition.CompetitionFixtures.aCompetition;
+import static rimebook.competition.CompetitionFixtures.aFree;
+import static rimebook.competition.CompetitionFixtures.aShort;
+import static rimebook.competition.CompetitionFixtures.anEvent;
+
 @DataJpaTest(showSql = false)
 @RecordApplicationEvents
 @Import({ CompetitionModule.class, CompetitionsIntegrationTests.Outside.class })
@@ -56,7 +56,7 @@ class CompetitionsIntegrationTests {
 
 	@Test
 	void anEventKeepsTheRuleSetOfItsPoints() {
-		PointsChoice senior = new PointsChoice("synchronized-2025-26", "senior");
+		DraftEvent.PointsChoice senior = new DraftEvent.PointsChoice("synchronized-2025-26", "senior");
 		EventView event = this.competitions.addEvent(planned().id(), points("Senior", senior), SECRETARY);
 		EventView found = this.competitions.event(event.id());
 		assertThat(found.isJudgedByPoints()).isTrue();
@@ -72,15 +72,15 @@ class CompetitionsIntegrationTests {
 		CompetitionId competition = planned().id();
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.competitions.addEvent(competition,
-					points("Novice", new PointsChoice("synchronized-2025-26", "novice")), SECRETARY))
+					points("Novice", new DraftEvent.PointsChoice("synchronized-2025-26", "novice")), SECRETARY))
 			.withMessageContaining("senior, junior");
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.competitions.addEvent(competition,
-					points("Novice", new PointsChoice("of-tomorrow", "senior")), SECRETARY))
+					points("Novice", new DraftEvent.PointsChoice("of-tomorrow", "senior")), SECRETARY))
 			.withMessageContaining("no rule set 'of-tomorrow'");
 	}
 
-	private static DraftEvent points(String name, PointsChoice choice) {
+	private static DraftEvent points(String name, DraftEvent.PointsChoice choice) {
 		return new DraftEvent(name, JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), choice,
 				List.of(aShort(), aFree()));
 	}
@@ -220,7 +220,7 @@ class CompetitionsIntegrationTests {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
 		this.entityManager.flush();
 		this.entityManager.clear();
-		DraftSegment longer = new DraftSegment("Free skating", SegmentKind.FREE, 100, 250, 10);
+		DraftEvent.DraftSegment longer = new DraftEvent.DraftSegment("Free skating", SegmentKind.FREE, 100, 250, 10);
 		this.competitions.changeEvent(junior.id(), junior.version(), withSegments(aShort(), longer), SECRETARY);
 		assertThatExceptionOfType(ConflictException.class).isThrownBy(
 				() -> this.competitions.changeEvent(junior.id(), junior.version(), withSegments(aFree()), SECRETARY));
@@ -229,8 +229,9 @@ class CompetitionsIntegrationTests {
 	@Test
 	void keepsALongestWithoutAShortestAndBothApart() {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
-		DraftEvent apart = withSegments(new DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null),
-				new DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10, 30));
+		DraftEvent apart = withSegments(
+				new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null),
+				new DraftEvent.DraftSegment("Free skating", SegmentKind.FREE, 100, 240, 10, 30));
 		this.competitions.changeEvent(junior.id(), junior.version(), apart, SECRETARY);
 		this.entityManager.flush();
 		this.entityManager.clear();
@@ -294,12 +295,12 @@ class CompetitionsIntegrationTests {
 		return this.competitions.move(competition.id(), competition.version(), next, SECRETARY);
 	}
 
-	private static DraftEvent withSegments(DraftSegment... segments) {
+	private static DraftEvent withSegments(DraftEvent.DraftSegment... segments) {
 		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "", List.of(segments));
 	}
 
 	/** Stands for the modules that may refuse. */
-	static class Veto implements CompetitionMoveGuard, EventChangeGuard {
+	static class Veto implements CompetitionMoveGuard, Competitions.EventChangeGuard {
 
 		private String reason = "";
 

@@ -1,8 +1,5 @@
 package rimebook.competition;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
-
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collections;
@@ -16,6 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 class DraftTests {
 
@@ -31,29 +31,29 @@ class DraftTests {
 	@ParameterizedTest
 	@ValueSource(ints = { 0, -1, 1000 })
 	void factorHasBounds(int factor) {
-		assertRefused(() -> new DraftSegment("Free", SegmentKind.FREE, factor, 240, 10), "field-out-of-range",
-				"factor");
+		assertRefused(() -> new DraftEvent.DraftSegment("Free", SegmentKind.FREE, factor, 240, 10),
+				"field-out-of-range", "factor");
 	}
 
 	@ParameterizedTest
 	@ValueSource(ints = { 29, 601 })
 	void programmeLengthHasBounds(int seconds) {
-		assertRefused(() -> new DraftSegment("Free", SegmentKind.FREE, 100, seconds, 10), "field-out-of-range",
-				"programmeSeconds");
+		assertRefused(() -> new DraftEvent.DraftSegment("Free", SegmentKind.FREE, 100, seconds, 10),
+				"field-out-of-range", "programmeSeconds");
 	}
 
 	@ParameterizedTest
 	@ValueSource(ints = { -1, 121 })
 	void toleranceHasBounds(int seconds) {
-		assertRefused(() -> new DraftSegment("Free", SegmentKind.FREE, 100, 240, seconds), "field-out-of-range",
-				"toleranceSeconds");
+		assertRefused(() -> new DraftEvent.DraftSegment("Free", SegmentKind.FREE, 100, 240, seconds),
+				"field-out-of-range", "toleranceSeconds");
 	}
 
 	@ParameterizedTest
 	@ValueSource(ints = { -1, 121 })
 	void shortestHasBoundsOfItsOwn(int seconds) {
-		assertRefused(() -> new DraftSegment("Free", SegmentKind.FREE, 100, 240, 10, seconds), "field-out-of-range",
-				"shorterSeconds");
+		assertRefused(() -> new DraftEvent.DraftSegment("Free", SegmentKind.FREE, 100, 240, 10, seconds),
+				"field-out-of-range", "shorterSeconds");
 	}
 
 	@ParameterizedTest
@@ -75,7 +75,7 @@ class DraftTests {
 
 	@Test
 	void aPanelForPointsHasThreeToNineJudgesAndARuleSet() {
-		PointsChoice senior = new PointsChoice("synchronized-2025-26", "senior");
+		DraftEvent.PointsChoice senior = new DraftEvent.PointsChoice("synchronized-2025-26", "senior");
 		assertThat(points(4, senior).evenPanelReason()).isEmpty();
 		assertRefused(() -> points(2, senior), "field-out-of-range", "judges");
 		assertRefused(() -> points(10, senior), "field-out-of-range", "judges");
@@ -85,18 +85,18 @@ class DraftTests {
 	@Test
 	void placementJudgingKeepsNoRuleSetOfPoints() {
 		DraftEvent event = new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(),
-				new PointsChoice("synchronized-2025-26", "junior"), List.of(CompetitionFixtures.aFree()));
+				new DraftEvent.PointsChoice("synchronized-2025-26", "junior"), List.of(CompetitionFixtures.aFree()));
 		assertThat(event.points()).isNull();
 	}
 
-	private static DraftEvent points(int judges, @Nullable PointsChoice choice) {
+	private static DraftEvent points(int judges, DraftEvent.@Nullable PointsChoice choice) {
 		return new DraftEvent("Senior", JudgingMethod.POINTS, judges, "ignored", JudgingPolicies.usual(), choice,
 				List.of(CompetitionFixtures.aFree()));
 	}
 
 	@Test
 	void eventHasOneToThreeSegmentsOfDifferentNames() {
-		DraftSegment free = CompetitionFixtures.aFree();
+		DraftEvent.DraftSegment free = CompetitionFixtures.aFree();
 		assertRefused(() -> event(List.of()), "segments-number", "segments");
 		assertRefused(() -> event(Collections.nCopies(4, free)), "segments-number", "segments");
 		assertRefused(() -> event(List.of(free, free)), "segments-same-name", "segments");
@@ -110,7 +110,7 @@ class DraftTests {
 		return new DraftEvent("Junior", JudgingMethod.MAJORITY, judges, reason, List.of(CompetitionFixtures.aFree()));
 	}
 
-	private static DraftEvent event(List<DraftSegment> segments) {
+	private static DraftEvent event(List<DraftEvent.DraftSegment> segments) {
 		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", segments);
 	}
 

@@ -16,7 +16,6 @@ import rimebook.accounts.People;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.DraftSegment;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderDraw;
@@ -54,7 +53,7 @@ final class CrawledPlaces {
 	}
 
 	private static DraftEvent placement() {
-		List<DraftSegment> free = List.of(CompetitionFixtures.aFree());
+		List<DraftEvent.DraftSegment> free = List.of(CompetitionFixtures.aFree());
 		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", free).signedAtOnce();
 	}
 

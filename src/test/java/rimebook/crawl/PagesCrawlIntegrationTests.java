@@ -1,10 +1,5 @@
 package rimebook.crawl;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
-
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -34,9 +29,14 @@ import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
 import rimebook.accounts.Role;
-import rimebook.accounts.SeatGrant;
+import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
 import rimebook.testsupport.Crew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 /**
  * Every page and every part of a page that can be fetched, asked by everybody, in every
@@ -144,7 +144,7 @@ class PagesCrawlIntegrationTests {
 			CrawledPlace place) {
 		Map<String, RequestPostProcessor> askers = new LinkedHashMap<>(people);
 		SeatPrincipal seat = new SeatPrincipal(
-				new SeatGrant(UUID.fromString(place.ids().get("seat").get(0)), "Judge 1, Junior"));
+				new SeatCodes.Grant(UUID.fromString(place.ids().get("seat").get(0)), "Judge 1, Junior"));
 		askers.put("judge", authentication(UsernamePasswordAuthenticationToken.authenticated(seat, null,
 				List.of(new SimpleGrantedAuthority(Role.JUDGE.authority())))));
 		return askers;

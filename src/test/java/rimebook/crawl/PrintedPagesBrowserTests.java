@@ -21,9 +21,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentView;
-import rimebook.entries.ChangeTeam;
 import rimebook.entries.EntryView;
-import rimebook.entries.KnownTeam;
 import rimebook.entries.Renaming;
 import rimebook.testsupport.Chromium;
 import rimebook.testsupport.RequiresChromium;
@@ -124,8 +122,8 @@ class PrintedPagesBrowserTests {
 				points ? CompetitionFixtures.aPointsEvent("Senior", 5) : CompetitionFixtures.anEvent("Junior", 9));
 		EntryView entry = small.entries().get(0);
 		Renaming renaming = this.context.getBean(Renaming.class);
-		KnownTeam known = renaming.team(entry.team().id());
-		renaming.change(new ChangeTeam(entry.team().id(), known.version(), LONG + " " + method, ""),
+		Renaming.KnownTeam known = renaming.team(entry.team().id());
+		renaming.change(new Renaming.ChangeTeam(entry.team().id(), known.version(), LONG + " " + method, ""),
 				SmallCompetition.SECRETARY);
 		CrawledDay day = new CrawledDay(small, this.context);
 		if (points) {

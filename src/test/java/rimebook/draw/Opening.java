@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentId;
 
 /** Stands for the run of a segment: refuses the draw of the one that is open. */
-class Opening implements DrawGuard {
+class Opening implements StartingOrderDraw.Guard {
 
 	@Nullable SegmentId open;
 

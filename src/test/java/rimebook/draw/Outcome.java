@@ -8,10 +8,10 @@ import rimebook.shared.RuleViolationException;
 /** Stands for the results of the segments before. */
 class Outcome implements StandingBefore {
 
-	List<RankedEntry> standing = List.of();
+	List<StandingBefore.Ranked> standing = List.of();
 
 	@Override
-	public List<RankedEntry> standingBefore(SegmentId segment) {
+	public List<StandingBefore.Ranked> standingBefore(SegmentId segment) {
 		if (this.standing.isEmpty()) {
 			throw new RuleViolationException("standing-incomplete", "The segment before is not complete.");
 		}

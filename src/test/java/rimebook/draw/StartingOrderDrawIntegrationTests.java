@@ -20,8 +20,6 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.entries.ChangeClub;
-import rimebook.entries.ChangeTeam;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
@@ -99,9 +97,10 @@ class StartingOrderDrawIntegrationTests {
 		assertThat(drawn.seed()).isEqualTo("seed");
 		assertThat(drawn.drawnBy()).isEqualTo("Ines Harrow");
 		assertThat(drawn.drawnAt()).isEqualTo(DrawModule.NOW);
-		assertThat(drawn.starts()).extracting(StartView::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
-		assertThat(drawn.starts()).extracting(StartView::group).containsExactly(1, 1, 2, 2, 2, 3, 3, 3);
-		assertThat(drawn.starts()).extracting(StartView::entry).containsExactlyInAnyOrderElementsOf(field());
+		assertThat(drawn.starts()).extracting(StartingOrderView.Start::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
+		assertThat(drawn.starts()).extracting(StartingOrderView.Start::group).containsExactly(1, 1, 2, 2, 2, 3, 3, 3);
+		assertThat(drawn.starts()).extracting(StartingOrderView.Start::entry)
+			.containsExactlyInAnyOrderElementsOf(field());
 	}
 
 	@Test
@@ -122,7 +121,7 @@ class StartingOrderDrawIntegrationTests {
 			assertThat(start.ticket())
 				.isEqualTo(DrawTicket.of("seed", "Short programme", team, "Harbour Blades").hex());
 		});
-		assertThat(drawn.starts()).extracting(StartView::ticket).isSorted();
+		assertThat(drawn.starts()).extracting(StartingOrderView.Start::ticket).isSorted();
 	}
 
 	@Test
@@ -130,8 +129,8 @@ class StartingOrderDrawIntegrationTests {
 		move(CompetitionState.ENTRIES_CLOSED);
 		StartingOrderView drawn = drawFirst("seed", "");
 		TeamView team = this.entries.entry(drawn.starts().get(0).entry()).team();
-		this.renaming.change(new ChangeTeam(team.id(), 0, "Mended " + team.name(), ""), REFEREE);
-		this.renaming.change(new ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(),
+		this.renaming.change(new Renaming.ChangeTeam(team.id(), 0, "Mended " + team.name(), ""), REFEREE);
+		this.renaming.change(new Renaming.ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(),
 				"Mended Club", "Elsewhere"), REFEREE);
 		this.entityManager.flush();
 		this.entityManager.clear();
@@ -205,7 +204,9 @@ class StartingOrderDrawIntegrationTests {
 		EntryView gone = this.entries.ofEvent(this.event.id()).get(0);
 		withdraw(gone);
 		move(CompetitionState.ENTRIES_CLOSED);
-		assertThat(drawFirst("seed", "").starts()).hasSize(7).extracting(StartView::entry).doesNotContain(gone.id());
+		assertThat(drawFirst("seed", "").starts()).hasSize(7)
+			.extracting(StartingOrderView.Start::entry)
+			.doesNotContain(gone.id());
 	}
 
 	@Test
@@ -226,7 +227,7 @@ class StartingOrderDrawIntegrationTests {
 		this.outcome.standing = ranked(standing.subList(0, 6));
 		withdraw(this.entries.entry(standing.get(0)));
 		StartingOrderView drawn = draw(this.later, DrawMethod.REVERSE_STANDING, "seed", 6, "");
-		assertThat(drawn.starts()).extracting(StartView::entry)
+		assertThat(drawn.starts()).extracting(StartingOrderView.Start::entry)
 			.containsExactly(standing.get(5), standing.get(4), standing.get(3), standing.get(2), standing.get(1));
 	}
 
@@ -261,7 +262,7 @@ class StartingOrderDrawIntegrationTests {
 		move(CompetitionState.ENTRIES_CLOSED);
 		drawFirst("seed", "");
 		drawFirst("other", "Wrong list was read out");
-		assertThat(this.published.stream(StartingOrderDrawn.class)).satisfiesExactly((drawn) -> {
+		assertThat(this.published.stream(StartingOrderDraw.Drawn.class)).satisfiesExactly((drawn) -> {
 			assertThat(drawn.change().action()).isEqualTo("starting-order.drawn");
 			assertThat(drawn.change().after()).contains("order 1", "seed seed", "1 Team", "(Harbour Blades)");
 		}, (redrawn) -> {
@@ -284,7 +285,7 @@ class StartingOrderDrawIntegrationTests {
 	}
 
 	private StartingOrderView draw(SegmentId segment, DrawMethod method, String seed, int maximum, String reason) {
-		return this.draw.draw(new DrawOrder(segment, method, seed, maximum, reason), REFEREE);
+		return this.draw.draw(new StartingOrderDraw.Order(segment, method, seed, maximum, reason), REFEREE);
 	}
 
 	private void move(CompetitionState next) {
@@ -308,12 +309,18 @@ class StartingOrderDrawIntegrationTests {
 		return this.entries.ofEvent(this.event.id()).stream().map(EntryView::id).collect(Collectors.toList());
 	}
 
-	private static List<RankedEntry> ranked(List<EntryId> standing) {
-		return IntStream.range(0, standing.size()).mapToObj((i) -> new RankedEntry(standing.get(i), i + 1)).toList();
+	private static List<StandingBefore.Ranked> ranked(List<EntryId> standing) {
+		return IntStream.range(0, standing.size())
+			.mapToObj((i) -> new StandingBefore.Ranked(standing.get(i), i + 1))
+			.toList();
 	}
 
 	private static List<EntryId> entriesOf(StartingOrderView order, int group) {
-		return order.starts().stream().filter((start) -> start.group() == group).map(StartView::entry).toList();
+		return order.starts()
+			.stream()
+			.filter((start) -> start.group() == group)
+			.map(StartingOrderView.Start::entry)
+			.toList();
 	}
 
 	private static void assertRefused(String code, Runnable act) {

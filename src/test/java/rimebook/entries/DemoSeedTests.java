@@ -1,7 +1,5 @@
 package rimebook.entries;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +17,8 @@ import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 class DemoSeedTests {
 
 	private static final List<EventView> EVENTS = List.of(event("Junior", 1), event("Adult", 2), event("Novice", 3),
@@ -27,12 +27,12 @@ class DemoSeedTests {
 	@Test
 	void holdsFourEventsThatCanBeImportedAsTheyAre() throws IOException {
 		RowCheck check = new RowCheck(EVENTS, new KnownTeams(List.of(), List.of()), List.of(), Map.of());
-		List<ImportRow> rows = entries().stream().map((row) -> check.check(row, false)).toList();
-		assertThat(rows).allMatch(ImportRow::isGood);
-		assertThat(counted(rows, ImportRow::event))
+		List<EntryImport.Row> rows = entries().stream().map((row) -> check.check(row, false)).toList();
+		assertThat(rows).allMatch(EntryImport.Row::isGood);
+		assertThat(counted(rows, EntryImport.Row::event))
 			.isEqualTo(Map.of("Junior", 12L, "Adult", 8L, "Novice", 8L, "Senior", 8L));
-		assertThat(counted(rows, ImportRow::club)).hasSize(14);
-		assertThat(counted(rows, ImportRow::town)).hasSize(14);
+		assertThat(counted(rows, EntryImport.Row::club)).hasSize(14);
+		assertThat(counted(rows, EntryImport.Row::town)).hasSize(14);
 	}
 
 	@Test
@@ -40,15 +40,15 @@ class DemoSeedTests {
 		List<String> officials = Files.readAllLines(Path.of("demo-seed/officials.csv"));
 		assertThat(officials).hasSize(27).first().isEqualTo("name,club,qualification");
 		assertThat(officials.stream().skip(1).map((line) -> line.split(",", -1)[1]))
-			.containsAnyElementsOf(entries().stream().map(ImportRow::club).toList())
+			.containsAnyElementsOf(entries().stream().map(EntryImport.Row::club).toList())
 			.contains("");
 	}
 
-	private static List<ImportRow> entries() throws IOException {
+	private static List<EntryImport.Row> entries() throws IOException {
 		return ImportFile.read(Files.readString(Path.of("demo-seed/entries.csv"))).rows();
 	}
 
-	private static Map<String, Long> counted(List<ImportRow> rows, Function<ImportRow, String> column) {
+	private static Map<String, Long> counted(List<EntryImport.Row> rows, Function<EntryImport.Row, String> column) {
 		return rows.stream().collect(Collectors.groupingBy(column, Collectors.counting()));
 	}
 

@@ -168,12 +168,12 @@ class EntriesIntegrationTests {
 	@Test
 	void aClubIsMendedOnceForAllItsTeamsAndOnRecord() {
 		EntryView entry = enter("Lanterns");
-		KnownClub known = this.renaming.club(entry.team().club().id());
+		Renaming.KnownClub known = this.renaming.club(entry.team().club().id());
 		assertThat(known.teams()).containsExactly("Lanterns");
 		ClubView mended = this.renaming.change(change(known, this.club + "  mended", "Ebbhaven"), SECRETARY);
 		assertThat(mended.name()).isEqualTo(this.club + " mended");
 		assertThat(this.entries.entry(entry.id()).team().club()).isEqualTo(mended);
-		assertThat(this.published.stream(ClubChanged.class)).singleElement()
+		assertThat(this.published.stream(Renaming.ClubChanged.class)).singleElement()
 			.satisfies((changed) -> assertThat(changed.change()).satisfies((line) -> {
 				assertThat(line.action()).isEqualTo("club.changed");
 				assertThat(line.before()).isEqualTo(this.club + " (Skerrywick)");
@@ -188,49 +188,55 @@ class EntriesIntegrationTests {
 	@Test
 	void aTeamIsMendedAndOnRecord() {
 		EntryView entry = enter("Lanterns");
-		KnownTeam known = this.renaming.team(entry.team().id());
-		this.renaming.change(new ChangeTeam(known.team().id(), known.version(), "Lantern Row", "LAN-tern"), SECRETARY);
+		Renaming.KnownTeam known = this.renaming.team(entry.team().id());
+		this.renaming.change(new Renaming.ChangeTeam(known.team().id(), known.version(), "Lantern Row", "LAN-tern"),
+				SECRETARY);
 		assertThat(this.entries.entry(entry.id()).team().name()).isEqualTo("Lantern Row");
-		assertThat(this.published.stream(TeamChanged.class)).singleElement()
+		assertThat(this.published.stream(Renaming.TeamChanged.class)).singleElement()
 			.satisfies((changed) -> assertThat(changed.change()).satisfies((line) -> {
 				assertThat(line.action()).isEqualTo("team.changed");
 				assertThat(line.before()).isEqualTo("Lanterns (" + this.club + ", Skerrywick)");
 				assertThat(line.after()).isEqualTo("Lantern Row (" + this.club + ", Skerrywick, say 'LAN-tern')");
 			}));
-		assertRefused(() -> this.renaming.change(new ChangeTeam(known.team().id(), known.version(), "Lanterns", ""),
-				SECRETARY), "stale-version");
+		assertRefused(() -> this.renaming
+			.change(new Renaming.ChangeTeam(known.team().id(), known.version(), "Lanterns", ""), SECRETARY),
+				"stale-version");
 	}
 
 	@Test
 	void whatIsSavedUnchangedIsNoChange() {
-		KnownTeam team = this.renaming.team(enter("Lanterns").team().id());
-		this.renaming.change(new ChangeTeam(team.team().id(), team.version(), " Lanterns", ""), SECRETARY);
-		KnownClub club = this.renaming.club(team.team().club().id());
+		Renaming.KnownTeam team = this.renaming.team(enter("Lanterns").team().id());
+		this.renaming.change(new Renaming.ChangeTeam(team.team().id(), team.version(), " Lanterns", ""), SECRETARY);
+		Renaming.KnownClub club = this.renaming.club(team.team().club().id());
 		this.renaming.change(change(club, this.club, "Skerrywick"), SECRETARY);
-		assertThat(this.published.stream(TeamChanged.class)).isEmpty();
-		assertThat(this.published.stream(ClubChanged.class)).isEmpty();
+		assertThat(this.published.stream(Renaming.TeamChanged.class)).isEmpty();
+		assertThat(this.published.stream(Renaming.ClubChanged.class)).isEmpty();
 	}
 
 	@Test
 	void aNameThatAnotherHasIsRefused() {
-		KnownTeam lanterns = this.renaming.team(enter("Lanterns").team().id());
+		Renaming.KnownTeam lanterns = this.renaming.team(enter("Lanterns").team().id());
 		enter("Embers");
-		assertRefused(() -> this.renaming.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "EMBERS", ""),
-				SECRETARY), "team-known");
+		assertRefused(
+				() -> this.renaming
+					.change(new Renaming.ChangeTeam(lanterns.team().id(), lanterns.version(), "EMBERS", ""), SECRETARY),
+				"team-known");
 		this.entries.enter(new EnterTeam(this.junior.id(), "Other " + this.club, "Skerrywick", "Embers", "", ""),
 				SECRETARY);
-		KnownClub club = this.renaming.club(lanterns.team().club().id());
+		Renaming.KnownClub club = this.renaming.club(lanterns.team().club().id());
 		assertRefused(() -> this.renaming.change(change(club, "other " + this.club, "Skerrywick"), SECRETARY),
 				"club-known");
 		assertRefused(() -> this.renaming.change(change(club, "Other " + this.club + " SC", "Skerrywick"), SECRETARY),
 				"club-known");
-		assertRefused(() -> this.renaming
-			.change(new ChangeTeam(lanterns.team().id(), lanterns.version(), "Em-bers", ""), SECRETARY), "team-known");
+		assertRefused(
+				() -> this.renaming.change(
+						new Renaming.ChangeTeam(lanterns.team().id(), lanterns.version(), "Em-bers", ""), SECRETARY),
+				"team-known");
 		assertRefused(() -> change(club, "=1+1", "Skerrywick"), "field-formula");
 	}
 
-	private static ChangeClub change(KnownClub known, String name, String town) {
-		return new ChangeClub(known.club().id(), known.version(), name, town);
+	private static Renaming.ChangeClub change(Renaming.KnownClub known, String name, String town) {
+		return new Renaming.ChangeClub(known.club().id(), known.version(), name, town);
 	}
 
 	@Test
@@ -295,9 +301,9 @@ class EntriesIntegrationTests {
 	void tellsOthersAndTheRecord() {
 		EntryView entry = enter("Lanterns");
 		this.entries.withdraw(entry.id(), entry.version(), "ill", SECRETARY);
-		assertThat(this.published.stream(TeamEntered.class)).singleElement()
+		assertThat(this.published.stream(EntryEvent.Entered.class)).singleElement()
 			.satisfies((event) -> assertThat(event.change().after()).contains("Lanterns (" + this.club));
-		assertThat(this.published.stream(EntryWithdrawn.class)).singleElement()
+		assertThat(this.published.stream(EntryEvent.Withdrawn.class)).singleElement()
 			.satisfies((event) -> assertThat(event.change().reason()).isEqualTo("ill"));
 	}
 
@@ -321,13 +327,15 @@ class EntriesIntegrationTests {
 	@Test
 	void importsAllOrNothing() {
 		String csv = header() + row("Junior", "Lanterns") + row("Senior", "Embers");
-		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).extracting(ImportRow::line)
+		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad())
+			.extracting(EntryImport.Row::line)
 			.containsExactly(3);
-		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, EntryImport.Answers.NONE, SECRETARY),
 				"import-rows-bad");
 		assertThat(this.entries.ofEvent(this.junior.id())).isEmpty();
-		assertThat(this.entryImport.apply(this.competition.id(), csv, new RowAnswers(Set.of(3), Set.of()), SECRETARY))
-			.isEqualTo(new ImportOutcome(1, 1));
+		assertThat(this.entryImport.apply(this.competition.id(), csv, new EntryImport.Answers(Set.of(3), Set.of()),
+				SECRETARY))
+			.isEqualTo(new EntryImport.Outcome(1, 1));
 		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(1);
 	}
 
@@ -336,7 +344,7 @@ class EntriesIntegrationTests {
 		String csv = header() + row("Junior", "Lanterns") + row("Junior", "Embers");
 		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).isEmpty();
 		enter("Embers");
-		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, EntryImport.Answers.NONE, SECRETARY),
 				"import-rows-bad");
 		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(1);
 	}
@@ -347,17 +355,17 @@ class EntriesIntegrationTests {
 		String csv = header() + row("Junior", "Lantrens");
 		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of()).bad()).singleElement()
 			.satisfies((row) -> assertThat(row.isAsked()).isTrue());
-		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, RowAnswers.NONE, SECRETARY),
+		assertRefused(() -> this.entryImport.apply(this.competition.id(), csv, EntryImport.Answers.NONE, SECRETARY),
 				"import-rows-bad");
 		assertThat(this.entryImport.preview(this.competition.id(), csv, Set.of(2)).bad()).isEmpty();
-		this.entryImport.apply(this.competition.id(), csv, new RowAnswers(Set.of(), Set.of(2)), SECRETARY);
+		this.entryImport.apply(this.competition.id(), csv, new EntryImport.Answers(Set.of(), Set.of(2)), SECRETARY);
 		assertThat(this.entries.ofEvent(this.junior.id())).hasSize(2);
 	}
 
 	@Test
 	void importsNothingWhenEveryRowIsSetAside() {
 		assertRefused(() -> this.entryImport.apply(this.competition.id(), header() + row("Junior", "Lanterns"),
-				new RowAnswers(Set.of(2), Set.of()), SECRETARY), "import-nothing");
+				new EntryImport.Answers(Set.of(2), Set.of()), SECRETARY), "import-nothing");
 	}
 
 	@Test
@@ -379,7 +387,7 @@ class EntriesIntegrationTests {
 		this.entries.withdraw(gone.id(), gone.version(), "ill", SECRETARY);
 		String exported = this.entryImport.export(this.competition.id());
 		openEntries();
-		this.entryImport.apply(this.competition.id(), exported, RowAnswers.NONE, SECRETARY);
+		this.entryImport.apply(this.competition.id(), exported, EntryImport.Answers.NONE, SECRETARY);
 		assertThat(this.entryImport.export(this.competition.id())).isEqualTo(exported)
 			.contains("Lañterns")
 			.doesNotContain("Embers");
@@ -425,7 +433,7 @@ class EntriesIntegrationTests {
 		private volatile String reason = "";
 
 		@Override
-		public Optional<String> refusal(EventId event) {
+		public Optional<String> refusesEntry(EventId event) {
 			return Optional.of(this.reason).filter((reason) -> !reason.isEmpty());
 		}
 

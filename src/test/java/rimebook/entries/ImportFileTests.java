@@ -20,9 +20,9 @@ class ImportFileTests {
 	void readsRowsWithTheirLines() {
 		ImportFile file = ImportFile
 			.read(HEADER + "Junior,Beacon SC,Skerrywick, Lanterns ,LAN-terns\n\nAdult,A,B,C,\n");
-		assertThat(file.rows()).extracting(ImportRow::line).containsExactly(2, 4);
+		assertThat(file.rows()).extracting(EntryImport.Row::line).containsExactly(2, 4);
 		assertThat(file.rows().get(0))
-			.isEqualTo(new ImportRow(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "LAN-terns", List.of()));
+			.isEqualTo(new EntryImport.Row(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "LAN-terns", List.of()));
 	}
 
 	@Test
@@ -39,7 +39,7 @@ class ImportFileTests {
 	@Test
 	void countsLinesThroughQuotedLineBreaks() {
 		ImportFile file = ImportFile.read(HEADER + "J,\"two\nlines\",T,A,\nJ,C,T,B,");
-		assertThat(file.rows()).extracting(ImportRow::line).containsExactly(2, 4);
+		assertThat(file.rows()).extracting(EntryImport.Row::line).containsExactly(2, 4);
 	}
 
 	@Test
@@ -57,7 +57,7 @@ class ImportFileTests {
 	@ValueSource(strings = { "Junior,C,T\n", "Junior,C,T,A,,more\n" })
 	void pointsOutARowOfAnotherWidth(String row) {
 		assertThat(ImportFile.read(HEADER + row).rows().get(0).problems()).singleElement()
-			.extracting(RowProblem::column)
+			.extracting(EntryImport.Problem::column)
 			.isEqualTo("row");
 	}
 
@@ -73,21 +73,21 @@ class ImportFileTests {
 		String file = HEADER.replace(",", separator)
 				+ String.join(separator, "Junior", "\"Beacon" + separator + " SC\"", "T", "Rime", "").concat("\n");
 		assertThat(ImportFile.read(file).rows()).singleElement()
-			.isEqualTo(new ImportRow(2, "Junior", "Beacon" + separator + " SC", "T", "Rime", "", List.of()));
+			.isEqualTo(new EntryImport.Row(2, "Junior", "Beacon" + separator + " SC", "T", "Rime", "", List.of()));
 	}
 
 	@Test
 	void passesByTheLineThatNamesTheSeparator() {
 		assertThat(ImportFile.read("sep=;\r\n\"event\";\"club\";\"town\";\"team\"\r\nJ;C;T;A\r\n").rows())
 			.singleElement()
-			.isEqualTo(new ImportRow(3, "J", "C", "T", "A", "", List.of()));
+			.isEqualTo(new EntryImport.Row(3, "J", "C", "T", "A", "", List.of()));
 	}
 
 	@Test
 	void knowsOtherWordsForTheColumns() {
 		ImportFile file = ImportFile.read("Level;Organisation;City;Team  Name;Spoken-as\nJ;C;T;A;ay\n");
 		assertThat(file.columnsLeftOut()).isEmpty();
-		assertThat(file.rows()).singleElement().isEqualTo(new ImportRow(2, "J", "C", "T", "A", "ay", List.of()));
+		assertThat(file.rows()).singleElement().isEqualTo(new EntryImport.Row(2, "J", "C", "T", "A", "ay", List.of()));
 		assertThat(refusal("event,level,club,town,team\nJ,J,C,T,A\n").code()).isEqualTo("import-header");
 	}
 

@@ -14,7 +14,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -45,14 +44,15 @@ class PlannedElementsIntegrationTests {
 	void aTeamIsEntered() {
 		this.day = SmallCompetition.running(this.context, 2,
 				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"), List.of(CompetitionFixtures.aShort())));
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+						List.of(CompetitionFixtures.aShort())));
 		this.entry = this.day.entries().get(0);
 	}
 
 	@Test
 	void aPastedListIsKeptInOrderAndWrittenAsTheTableDoes() {
 		assertThat(plan("i4+PI3, ME4\n twe3; ac2", -1).codes()).containsExactly("I4+pi3", "ME4", "TwE3", "AC2");
-		PlannedProgrammeView kept = this.plans.of(this.entry.id(), this.day.segment(1));
+		PlannedElements.PlanView kept = this.plans.of(this.entry.id(), this.day.segment(1));
 		assertThat(plan("ME4", kept.version()).codes()).containsExactly("ME4");
 		assertThat(plan(" ", kept.version() + 1).codes()).isEmpty();
 		assertThat(this.database.sql(
@@ -74,7 +74,9 @@ class PlannedElementsIntegrationTests {
 	void inPlacementJudgingOnlyTheFormIsLookedAt() {
 		SmallCompetition placement = SmallCompetition.running(this.context, 1, 3);
 		EntryId team = placement.entries().get(0).id();
-		assertThat(this.plans.plan(new PlanElements(team, placement.segment(1), "Z3 Home", -1), SECRETARY).codes())
+		assertThat(
+				this.plans.plan(new PlannedElements.PlanElements(team, placement.segment(1), "Z3 Home", -1), SECRETARY)
+					.codes())
 			.containsExactly("Z3", "Home");
 	}
 
@@ -115,8 +117,9 @@ class PlannedElementsIntegrationTests {
 		return "/desk/entries/entry/" + this.entry.id() + rest;
 	}
 
-	private PlannedProgrammeView plan(String typed, int version) {
-		return this.plans.plan(new PlanElements(this.entry.id(), this.day.segment(1), typed, version), SECRETARY);
+	private PlannedElements.PlanView plan(String typed, int version) {
+		return this.plans.plan(new PlannedElements.PlanElements(this.entry.id(), this.day.segment(1), typed, version),
+				SECRETARY);
 	}
 
 	private void assertRefused(String typed, int version, String code, String sentence) {

@@ -1,7 +1,5 @@
 package rimebook.entries;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -17,13 +15,15 @@ import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 class RowCheckTests {
 
 	private static final EventView JUNIOR = event("Junior", 1);
 
 	private static final EventView ADULT = event("Adult", 2);
 
-	private static final ClubView BEACON = new ClubView(new ClubId(UUID.randomUUID()), "Beacon SC", "Skerrywick");
+	private static final ClubView BEACON = new ClubView(new ClubView.Id(UUID.randomUUID()), "Beacon SC", "Skerrywick");
 
 	private final RowCheck check = new RowCheck(List.of(ADULT, JUNIOR),
 			new KnownTeams(List.of(BEACON), List.of(team("Lanterns"), team("Embers"))),
@@ -43,7 +43,7 @@ class RowCheckTests {
 	@Test
 	void listsTheEventsWhereThereIsNoneOfThatName() {
 		assertThat(check(row("Senior", "A", "B", "C")).problems())
-			.containsExactly(new RowProblem("event", "There is no event 'Senior'.", "One of: Junior, Adult."));
+			.containsExactly(new EntryImport.Problem("event", "There is no event 'Senior'.", "One of: Junior, Adult."));
 	}
 
 	@Test
@@ -65,37 +65,39 @@ class RowCheckTests {
 		assertThat(check(row("Junior", "Beacon SC", "Elsewhere", "X")).problems()).singleElement()
 			.satisfies((problem) -> assertThat(problem.expected()).contains("Skerrywick"));
 		check(row("Junior", "New SC", "Here", "X"));
-		assertThat(check(row("Junior", "New SC", "There", "Y")).problems()).extracting(RowProblem::column)
+		assertThat(check(row("Junior", "New SC", "There", "Y")).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly("town");
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "'',T,A,club", "C,'',A,town", "C,T,'',team", "=1+1,T,A,club", "C,@T,A,town" })
 	void namesTheColumnAtFault(String club, String town, String team, String column) {
-		assertThat(check(row("Junior", club, town, team)).problems()).extracting(RowProblem::column)
+		assertThat(check(row("Junior", club, town, team)).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly(column);
 	}
 
 	@Test
 	void refusesNamesThatAreTooLongOrOfSeveralLines() {
-		ImportRow bad = new ImportRow(2, "Junior", "C".repeat(121), "T", "two\nlines", "s".repeat(121), List.of());
-		assertThat(check(bad).problems()).extracting(RowProblem::column).containsExactly("club", "team", "spoken_as");
+		EntryImport.Row bad = new EntryImport.Row(2, "Junior", "C".repeat(121), "T", "two\nlines", "s".repeat(121),
+				List.of());
+		assertThat(check(bad).problems()).extracting(EntryImport.Problem::column)
+			.containsExactly("club", "team", "spoken_as");
 	}
 
 	@Test
 	void givesTheReasonWhyAnEventIsShut() {
 		RowCheck shut = new RowCheck(List.of(JUNIOR), new KnownTeams(List.of(), List.of()), List.of(),
 				Map.of(JUNIOR.id(), "Drawn already."));
-		assertThat(shut.check(row("Junior", "C", "T", "A"), false).problems()).extracting(RowProblem::wrong)
+		assertThat(shut.check(row("Junior", "C", "T", "A"), false).problems()).extracting(EntryImport.Problem::wrong)
 			.containsExactly("Drawn already.");
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "BEACON Skating Club,Lanterns", "S.C. Beacon,lan terns", "beacon,Lantern-s" })
 	void knowsClubsAndTeamsAgainWhateverTheirForm(String club, String team) {
-		assertThat(check(row("Junior", club, "Skerry-Wick", team)).problems()).extracting(RowProblem::wrong)
+		assertThat(check(row("Junior", club, "Skerry-Wick", team)).problems()).extracting(EntryImport.Problem::wrong)
 			.containsExactly("The team '" + team + "' is on the list of the event already.");
-		assertThat(check(row("Junior", club, "Ebbhaven", "X")).problems()).extracting(RowProblem::column)
+		assertThat(check(row("Junior", club, "Ebbhaven", "X")).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly("town");
 	}
 
@@ -103,44 +105,45 @@ class RowCheckTests {
 	void knowsOneTeamOfTheFileAgain() {
 		assertThat(check(row("Junior", "North Quay SC", "Ebbhaven", "Tarn's Echo")).isGood()).isTrue();
 		assertThat(check(row("Junior", "North Quay", "Ebbhaven", "Tarns Echo")).problems())
-			.extracting(RowProblem::wrong)
+			.extracting(EntryImport.Problem::wrong)
 			.containsExactly("The team 'Tarns Echo' is in line 2.");
 	}
 
 	@Test
 	void asksAboutALikelySlipUntilThePersonSaysThatItIsAnother() {
-		ImportRow club = row("Junior", "Becon", "Skerrywick", "Foghorns");
+		EntryImport.Row club = row("Junior", "Becon", "Skerrywick", "Foghorns");
 		assertThat(check(club)).satisfies((asked) -> {
 			assertThat(asked.isAsked()).isTrue();
 			assertThat(asked.problems())
-				.containsExactly(new RowProblem("club", "'Becon' is nearly 'Beacon SC', which is known.",
+				.containsExactly(new EntryImport.Problem("club", "'Becon' is nearly 'Beacon SC', which is known.",
 						"Write 'Beacon SC', or say that it is another one.", true));
 		});
 		assertThat(this.check.check(club, true).isGood()).isTrue();
 		assertThat(check(row("Adult", "Becon", "Skerrywick", "Foghorns")).isGood()).isTrue();
-		assertThat(check(row("Junior", "Beacon", "Skerrywick", "Lantrens")).problems()).extracting(RowProblem::column)
+		assertThat(check(row("Junior", "Beacon", "Skerrywick", "Lantrens")).problems())
+			.extracting(EntryImport.Problem::column)
 			.containsExactly("team");
 		assertThat(check(row("Junior", "Becon", "Skerrywick", "Lantrens")).isGood()).isTrue();
 	}
 
 	@Test
 	void aQuestionDoesNotHideWhatIsWrong() {
-		ImportRow row = check(row("Junior", "Becon", "Skerrywick", ""));
+		EntryImport.Row row = check(row("Junior", "Becon", "Skerrywick", ""));
 		assertThat(row.isGood()).isFalse();
 		assertThat(row.isAsked()).isFalse();
 		assertThat(this.check.check(row, true).isGood()).isFalse();
 	}
 
-	private ImportRow check(ImportRow row) {
+	private EntryImport.Row check(EntryImport.Row row) {
 		return this.check.check(row, false);
 	}
 
 	private static TeamView team(String name) {
-		return new TeamView(new TeamId(UUID.randomUUID()), name, BEACON, "");
+		return new TeamView(new TeamView.Id(UUID.randomUUID()), name, BEACON, "");
 	}
 
-	private static ImportRow row(String event, String club, String town, String team) {
-		return new ImportRow(2, event, club, town, team, "", List.of());
+	private static EntryImport.Row row(String event, String club, String town, String team) {
+		return new EntryImport.Row(2, event, club, town, team, "", List.of());
 	}
 
 	private static EntryView entry(String team, EntryState state) {

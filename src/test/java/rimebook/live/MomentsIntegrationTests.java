@@ -13,8 +13,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftCompetition;
-import rimebook.entries.ChangeClub;
-import rimebook.entries.ChangeTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.entries.Renaming;
@@ -71,11 +69,11 @@ class MomentsIntegrationTests {
 		Renaming renaming = this.context.getBean(Renaming.class);
 		EntryView entry = this.day.entries().get(0);
 		int team = renaming.team(entry.team().id()).version();
-		renaming.change(new ChangeTeam(entry.team().id(), team, "Lanterns " + entry.id(), ""),
+		renaming.change(new Renaming.ChangeTeam(entry.team().id(), team, "Lanterns " + entry.id(), ""),
 				SmallCompetition.SECRETARY);
 		assertToldToEverybody();
 		int club = renaming.club(entry.team().club().id()).version();
-		renaming.change(new ChangeClub(entry.team().club().id(), club, "Beacon " + entry.id(), "Skerrywick"),
+		renaming.change(new Renaming.ChangeClub(entry.team().club().id(), club, "Beacon " + entry.id(), "Skerrywick"),
 				SmallCompetition.SECRETARY);
 		assertToldToEverybody();
 	}

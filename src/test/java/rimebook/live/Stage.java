@@ -1,10 +1,5 @@
 package rimebook.live;
 
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.anyString;
-import static org.mockito.BDDMockito.will;
-
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -37,16 +32,13 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
 import rimebook.draw.DrawTicket;
-import rimebook.draw.StartView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
-import rimebook.entries.ClubId;
 import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
-import rimebook.entries.TeamId;
 import rimebook.entries.TeamView;
 import rimebook.results.Cause;
 import rimebook.results.Outlook;
@@ -66,6 +58,11 @@ import rimebook.tabulation.Measure;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
+
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.anyString;
+import static org.mockito.BDDMockito.will;
 
 /**
  * A small competition for the pages to show: one event of twelve teams and seven judges,
@@ -186,10 +183,10 @@ class Stage {
 	}
 
 	private static EntryView entry(int i) {
-		ClubView club = new ClubView(new ClubId(id(200 + i)), "Club " + "ABCDEFGHIJKL".charAt(i), "Tarnholt");
+		ClubView club = new ClubView(new ClubView.Id(id(200 + i)), "Club " + "ABCDEFGHIJKL".charAt(i), "Tarnholt");
 		return new EntryView(new EntryId(id(100 + i)), new EventId(id(11)),
-				new TeamView(new TeamId(id(300 + i)), TEAMS.get(i), club, ""), EntryState.ENTERED, "", NOON, null, "",
-				0);
+				new TeamView(new TeamView.Id(id(300 + i)), TEAMS.get(i), club, ""), EntryState.ENTERED, "", NOON, null,
+				"", 0);
 	}
 
 	static UUID id(int number) {
@@ -384,11 +381,11 @@ class Stage {
 		}
 
 		StartingOrderView order() {
-			List<StartView> starts = IntStream.range(0, this.order.size()).mapToObj((i) -> {
+			List<StartingOrderView.Start> starts = IntStream.range(0, this.order.size()).mapToObj((i) -> {
 				EntryView entry = this.order.get(i);
 				DrawTicket ticket = DrawTicket.of("a-seed-for-all", this.segment.name(), entry.team().name(),
 						entry.team().club().name());
-				return new StartView(i + 1, i / 6 + 1, entry.id(), ticket.hex(), ticket.text());
+				return new StartingOrderView.Start(i + 1, i / 6 + 1, entry.id(), ticket.hex(), ticket.text());
 			}).toList();
 			return new StartingOrderView(this.segment.id(), 1, DrawMethod.GROUPS_FROM_STANDING, "a-seed-for-all", 6,
 					NOON, "Somebody", "", starts);

@@ -18,14 +18,11 @@ import org.springframework.test.context.event.ApplicationEvents;
 import org.springframework.test.context.event.RecordApplicationEvents;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatPairing;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
-import rimebook.entries.ChangeClub;
-import rimebook.entries.ChangeTeam;
 import rimebook.entries.ClubView;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
@@ -145,10 +142,10 @@ class PanelsIntegrationTests {
 
 	@Test
 	void seatsAWholePanelAtOnce() {
-		List<SeatOfficial> orders = List.of(order(SeatKind.REFEREE, 1, register("Mara Lind", ""), ""),
+		List<Panels.SeatOfficial> orders = List.of(order(SeatKind.REFEREE, 1, register("Mara Lind", ""), ""),
 				order(SeatKind.JUDGE, 1, register("Sten Vik", ""), ""),
 				order(SeatKind.JUDGE, 2, register("Ida Holm", "Harbour Blades"), "nobody else came"));
-		SeatedPanel done = this.whole.seat(this.junior, orders, REFEREE);
+		PanelSeating.Outcome done = this.whole.seat(this.junior, orders, REFEREE);
 		assertThat(done.refused()).isEmpty();
 		assertThat(done.seated()).extracting(SeatView::label).containsExactly("Referee", "Judge 1", "Judge 2");
 		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Judge 3");
@@ -159,7 +156,7 @@ class PanelsIntegrationTests {
 	@Test
 	void tellsOfEverySeatThatIsRefused() {
 		OfficialView mara = register("Mara Lind", "");
-		SeatedPanel done = this.whole.seat(this.junior,
+		PanelSeating.Outcome done = this.whole.seat(this.junior,
 				List.of(order(SeatKind.REFEREE, 1, mara, ""), order(SeatKind.JUDGE, 1, mara, ""),
 						order(SeatKind.JUDGE, 2, register("Ida Holm", "Harbour Blades"), ""),
 						order(SeatKind.JUDGE, 9, register("Sten Vik", ""), "")),
@@ -175,7 +172,7 @@ class PanelsIntegrationTests {
 	void officialsComeFromAFileAsSpreadsheetsWriteIt() {
 		register("Mara Lind", "Beacon");
 		String csv = "Level;Judge;Club\nnational;Sten Vik;North Quay\n;mara lind;Beacon\n;Ida Holm;\n";
-		assertThat(this.officialImport.preview(csv).added()).extracting(OfficialRow::name)
+		assertThat(this.officialImport.preview(csv).added()).extracting(OfficialImport.Row::name)
 			.containsExactly("Sten Vik", "Ida Holm");
 		assertThat(this.officialImport.preview(csv).known()).isEqualTo(1);
 		assertThat(this.officialImport.apply(csv, Set.of(), REFEREE)).isEqualTo(2);
@@ -187,7 +184,8 @@ class PanelsIntegrationTests {
 	void aBadRowOfOfficialsIsMendedOrSetAside() {
 		register("Mara Lind", "Beacon");
 		String csv = "name,club\nMara Lind,North Quay\nSten Vik,\nSTEN VIK,Beacon\n,Beacon\nIda Holm,a,b\n";
-		assertThat(this.officialImport.preview(csv).bad()).extracting(OfficialRow::line).containsExactly(2, 4, 5, 6);
+		assertThat(this.officialImport.preview(csv).bad()).extracting(OfficialImport.Row::line)
+			.containsExactly(2, 4, 5, 6);
 		assertRefused("import-rows-bad", () -> this.officialImport.apply(csv, Set.of(2, 4), REFEREE));
 		assertThat(this.officialImport.apply(csv, Set.of(2, 4, 5, 6), REFEREE)).isEqualTo(1);
 		assertRefused("import-header", () -> this.officialImport.preview("club\nBeacon\n"));
@@ -253,11 +251,12 @@ class PanelsIntegrationTests {
 	@Test
 	void aDeclaredBondRefusesTheSeatUntilAReasonIsGiven() {
 		OfficialView kai = register("Kai Moor", "");
-		declare(kai, InterestKind.COACH, " lanterns", null);
+		declare(kai, InterestView.Kind.COACH, " lanterns", null);
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> seat(this.junior, SeatKind.JUDGE, 1, kai))
 			.withMessageContaining("coach or choreographer, lanterns");
-		SeatView seat = this.panels
-			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, kai.id(), "Allowed by the association"), REFEREE);
+		SeatView seat = this.panels.seat(
+				new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, kai.id(), "Allowed by the association"),
+				REFEREE);
 		assertThat(seat.overrideReason()).isEqualTo("Allowed by the association");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
@@ -273,7 +272,7 @@ class PanelsIntegrationTests {
 	@ParameterizedTest
 	@CsvSource({ "COACH, 12, 0, true", "COACH, 12, 1, false", "SKATING_PARTNER, 24, 0, true",
 			"SKATING_PARTNER, 24, 1, false", "PERSONAL, 0, 0, true", "PERSONAL, 0, 1, false" })
-	void aBondThatEndedCountsForItsTerm(InterestKind kind, int monthsBefore, int andDays, boolean bound) {
+	void aBondThatEndedCountsForItsTerm(InterestView.Kind kind, int monthsBefore, int andDays, boolean bound) {
 		OfficialView kai = register("Kai Moor", "");
 		declare(kai, kind, "Pale Thaw", this.competition.firstDay().minusMonths(monthsBefore).minusDays(andDays));
 		if (bound) {
@@ -287,8 +286,8 @@ class PanelsIntegrationTests {
 	@Test
 	void aBondIsDeclaredOnceAndCanBeTakenBack() {
 		OfficialView kai = register("Kai Moor", "");
-		InterestView bond = declare(kai, InterestKind.RELATIVE, "Pale Thaw", null);
-		assertRefused("interest-known", () -> declare(kai, InterestKind.RELATIVE, "Pale Thaw", null));
+		InterestView bond = declare(kai, InterestView.Kind.RELATIVE, "Pale Thaw", null);
+		assertRefused("interest-known", () -> declare(kai, InterestView.Kind.RELATIVE, "Pale Thaw", null));
 		this.entityManager.clear();
 		this.panels.removeInterest(kai.id(), bond.id(), REFEREE);
 		assertThat(this.panels.interests(kai.id())).isEmpty();
@@ -296,8 +295,8 @@ class PanelsIntegrationTests {
 		seat(this.junior, SeatKind.JUDGE, 1, kai);
 	}
 
-	private InterestView declare(OfficialView official, InterestKind kind, String team, LocalDate lastDay) {
-		return this.panels.declare(new DeclareInterest(official.id(), kind, team, lastDay), REFEREE);
+	private InterestView declare(OfficialView official, InterestView.Kind kind, String team, LocalDate lastDay) {
+		return this.panels.declare(new Panels.DeclareInterest(official.id(), kind, team, lastDay), REFEREE);
 	}
 
 	@Test
@@ -321,8 +320,9 @@ class PanelsIntegrationTests {
 	@Test
 	void overrideIsKeptShownAndOnTheRecord() {
 		OfficialView mara = register("Mara Lind", "Harbour Blades");
-		SeatView seat = this.panels
-			.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"), REFEREE);
+		SeatView seat = this.panels.seat(
+				new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"),
+				REFEREE);
 		assertThat(seat.overrideReason()).isEqualTo("No other judge could travel");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
@@ -338,8 +338,8 @@ class PanelsIntegrationTests {
 	@Test
 	void reasonIsDroppedWhereTheRuleDoesNotRefuse() {
 		OfficialView sten = register("Sten Vik", "North Sound");
-		SeatView seat = this.panels.seat(new SeatOfficial(this.junior, SeatKind.JUDGE, 1, sten.id(), "Just in case"),
-				REFEREE);
+		SeatView seat = this.panels
+			.seat(new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, sten.id(), "Just in case"), REFEREE);
 		assertThat(seat.overrideReason()).isEmpty();
 	}
 
@@ -359,7 +359,7 @@ class PanelsIntegrationTests {
 		OfficialView mara = register("Mara Lind", "Harbour Blades");
 		SeatView seat = this.panels.seat(order(SeatKind.JUDGE, 1, mara, "Nobody else could travel"), REFEREE);
 		assertThat(unsettled()).isEmpty();
-		declare(mara, InterestKind.COACH, "Pale Thaw", null);
+		declare(mara, InterestView.Kind.COACH, "Pale Thaw", null);
 		assertThat(unsettled()).containsExactly("coach or choreographer, Pale Thaw");
 		assertRefused("field-missing", () -> this.panels.setAside(seat.id(), version(seat), " ", REFEREE));
 		assertRefused("stale-version", () -> this.panels.setAside(seat.id(), 99, "Allowed", REFEREE));
@@ -397,14 +397,15 @@ class PanelsIntegrationTests {
 	@Test
 	void aBondFollowsAMendedTeam() {
 		OfficialView kai = register("Kai Moor", "");
-		declare(kai, InterestKind.COACH, "Pale Thaw", null);
+		declare(kai, InterestView.Kind.COACH, "Pale Thaw", null);
 		TeamView team = this.entries.ofEvent(this.junior)
 			.stream()
 			.map(EntryView::team)
 			.filter((one) -> one.name().equals("Pale Thaw"))
 			.findFirst()
 			.orElseThrow();
-		this.renaming.change(new ChangeTeam(team.id(), this.renaming.team(team.id()).version(), "Grey Morning", ""),
+		this.renaming.change(
+				new Renaming.ChangeTeam(team.id(), this.renaming.team(team.id()).version(), "Grey Morning", ""),
 				REFEREE);
 		assertThat(this.panels.interests(kai.id())).extracting(InterestView::team)
 			.containsExactly("Grey Morning", "Pale Thaw");
@@ -452,7 +453,8 @@ class PanelsIntegrationTests {
 			.filter((one) -> one.name().equals(club))
 			.findFirst()
 			.orElseThrow();
-		this.renaming.change(new ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()),
+		this.renaming.change(
+				new Renaming.ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()),
 				REFEREE);
 	}
 
@@ -551,7 +553,7 @@ class PanelsIntegrationTests {
 	void newCodeShutsOutTheOldOneAndItsTablet() {
 		this.panels.issueCodes(this.junior, REFEREE);
 		SeatView judge = this.panels.judges(this.junior).get(0);
-		SeatPairing pairing = this.codes.pair(code(judge), "tablet", null);
+		SeatCodes.Pairing pairing = this.codes.pair(code(judge), "tablet", null);
 		assertThat(this.panels.seat(judge.id()).pairedAt()).isNotNull();
 		SeatView renewed = this.panels.issueCode(judge.id(), REFEREE);
 		assertThat(renewed.code()).isNotEqualTo(judge.code());
@@ -583,7 +585,7 @@ class PanelsIntegrationTests {
 		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.panels.seat(nowhere));
 		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.panels.vacate(nowhere, 0, REFEREE));
 		assertThatExceptionOfType(NotFoundException.class)
-			.isThrownBy(() -> this.panels.official(new OfficialId(nowhere.value())));
+			.isThrownBy(() -> this.panels.official(new OfficialView.Id(nowhere.value())));
 	}
 
 	private EventId addEvent(String name, int judges) {
@@ -603,12 +605,12 @@ class PanelsIntegrationTests {
 		return this.panels.register(new DraftOfficial(name, club, "national"), REFEREE);
 	}
 
-	private SeatOfficial order(SeatKind kind, int number, OfficialView official, String reason) {
-		return new SeatOfficial(this.junior, kind, number, official.id(), reason);
+	private Panels.SeatOfficial order(SeatKind kind, int number, OfficialView official, String reason) {
+		return new Panels.SeatOfficial(this.junior, kind, number, official.id(), reason);
 	}
 
 	private SeatView seat(EventId event, SeatKind kind, int number, OfficialView official) {
-		return this.panels.seat(new SeatOfficial(event, kind, number, official.id(), ""), REFEREE);
+		return this.panels.seat(new Panels.SeatOfficial(event, kind, number, official.id(), ""), REFEREE);
 	}
 
 	private static String code(SeatView seat) {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.EventId;
 
 /** Stands for the run of segments: keeps the judges of the event that is on the ice. */
-class Segments implements PanelGuard {
+class Segments implements Panels.Guard {
 
 	@Nullable EventId running;
 

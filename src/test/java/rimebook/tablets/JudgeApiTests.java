@@ -19,7 +19,6 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatGrant;
 import rimebook.competition.JudgingMethod;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
@@ -79,7 +78,7 @@ class JudgeApiTests {
 	@BeforeEach
 	void oneTabletIsPaired() {
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
-		given(this.seats.grantOf("a-token")).willReturn(Optional.of(new SeatGrant(SEAT, "Judge 3, Junior")));
+		given(this.seats.grantOf("a-token")).willReturn(Optional.of(new SeatCodes.Grant(SEAT, "Judge 3, Junior")));
 		given(this.submission.submit(any(), any(), any())).willReturn(new CardBook.Acknowledgement(CARD, 1, RECEIVED));
 	}
 

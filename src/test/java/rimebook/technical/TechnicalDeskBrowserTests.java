@@ -20,7 +20,6 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.entries.EntryView;
-import rimebook.entries.PlanElements;
 import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
@@ -66,8 +65,8 @@ class TechnicalDeskBrowserTests {
 		if (this.skating == null) {
 			for (EntryView entry : this.day.entries()) {
 				this.context.getBean(PlannedElements.class)
-					.plan(new PlanElements(entry.id(), this.day.segment(1), "I4+pi3 ME4 TwE3 NHE3+s4 AC2", -1),
-							SmallCompetition.SECRETARY);
+					.plan(new PlannedElements.PlanElements(entry.id(), this.day.segment(1),
+							"I4+pi3 ME4 TwE3 NHE3+s4 AC2", -1), SmallCompetition.SECRETARY);
 			}
 			this.day.open(1);
 			this.skating = this.day.callNext(1);

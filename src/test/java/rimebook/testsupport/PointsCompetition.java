@@ -8,7 +8,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 
 /** A {@link SmallCompetition} whose event is judged by points. */
 public final class PointsCompetition {
@@ -20,7 +19,7 @@ public final class PointsCompetition {
 	public static SmallCompetition running(ApplicationContext context, int teams, int judges) {
 		return SmallCompetition.running(context, teams,
 				new DraftEvent("Senior", JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
 					.signedAtOnce());
 	}

@@ -17,17 +17,14 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.draw.DrawMethod;
-import rimebook.draw.DrawOrder;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.panels.DraftOfficial;
-import rimebook.panels.OfficialId;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
-import rimebook.panels.SeatOfficial;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceStatus;
@@ -121,10 +118,10 @@ public final class SmallCompetition {
 
 	private void seat(SeatKind kind, int number) {
 		Panels panels = this.context.getBean(Panels.class);
-		OfficialId official = panels
+		OfficialView.Id official = panels
 			.register(new DraftOfficial(kind + " " + number + " " + UUID.randomUUID(), "", "national"), REFEREE)
 			.id();
-		panels.seat(new SeatOfficial(this.event, kind, number, official, ""), REFEREE);
+		panels.seat(new Panels.SeatOfficial(this.event, kind, number, official, ""), REFEREE);
 	}
 
 	/** Give the first seat of a kind to whoever is called that, from whoever has it. */
@@ -136,7 +133,7 @@ public final class SmallCompetition {
 			.filter((known) -> known.name().equals(name))
 			.findFirst()
 			.orElseGet(() -> panels.register(new DraftOfficial(name, "", "national"), REFEREE));
-		panels.seat(new SeatOfficial(this.event, kind, 1, official.id(), ""), REFEREE);
+		panels.seat(new Panels.SeatOfficial(this.event, kind, 1, official.id(), ""), REFEREE);
 	}
 
 	/** Take the seats of a kind from those who have them. */
@@ -204,7 +201,7 @@ public final class SmallCompetition {
 	public void draw(int position) {
 		DrawMethod method = (position == 1) ? DrawMethod.WHOLE_FIELD : DrawMethod.GROUPS_FROM_STANDING;
 		this.context.getBean(StartingOrderDraw.class)
-			.draw(new DrawOrder(segment(position), method, "seed " + position, 4, ""), REFEREE);
+			.draw(new StartingOrderDraw.Order(segment(position), method, "seed " + position, 4, ""), REFEREE);
 	}
 
 	/** The performances of a segment by starting number. */

@@ -1,11 +1,5 @@
 package rimebook.web;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -34,8 +28,14 @@ import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMappi
 import org.springframework.web.util.pattern.PathPatternParser;
 
 import rimebook.accounts.Role;
-import rimebook.accounts.SeatGrant;
+import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 /**
  * Every mapped route is asked by everybody: nobody, a seat, and a person of each role.
@@ -179,7 +179,7 @@ class RoutesIntegrationTests {
 			return switch (this.name) {
 				case "nobody", PUBLIC -> anonymous();
 				case "judge" -> authentication(UsernamePasswordAuthenticationToken.authenticated(
-						new SeatPrincipal(new SeatGrant(new UUID(7, 7), "Judge 3, Adult")), null,
+						new SeatPrincipal(new SeatCodes.Grant(new UUID(7, 7), "Judge 3, Adult")), null,
 						List.of(new SimpleGrantedAuthority("ROLE_JUDGE"))));
 				default -> user(this.name).roles(this.name.toUpperCase(Locale.ROOT));
 			};

@@ -21,7 +21,6 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.context.RequestAttributeSecurityContextRepository;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatGrant;
 import rimebook.accounts.SeatPrincipal;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,7 +32,7 @@ import static org.mockito.Mockito.never;
 
 class SeatDeviceFilterTests {
 
-	private static final SeatGrant SEAT = new SeatGrant(UUID.randomUUID(), "Judge 3, Adult");
+	private static final SeatCodes.Grant SEAT = new SeatCodes.Grant(UUID.randomUUID(), "Judge 3, Adult");
 
 	private final SeatCodes seats = mock();
 

@@ -18,11 +18,8 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatGrant;
-import rimebook.accounts.SeatPairing;
 import rimebook.accounts.SeatPrincipal;
 import rimebook.accounts.SeatTakeovers;
-import rimebook.accounts.SeatWait;
 import rimebook.pages.Device;
 import rimebook.pages.Submission;
 import rimebook.shared.Required;
@@ -63,9 +60,9 @@ class JoinController {
 	String join(@ModelAttribute("form") JoinForm form, BindingResult errors, Device device,
 			@AuthenticationPrincipal @Nullable Object who, HttpServletRequest request, HttpServletResponse response,
 			Model model) {
-		AtomicReference<SeatPairing> pairing = new AtomicReference<>();
+		AtomicReference<SeatCodes.Pairing> pairing = new AtomicReference<>();
 		boolean refused = Submission.refused(errors, () -> pairing.set(pair(form, device, who)));
-		SeatPairing done = pairing.get();
+		SeatCodes.Pairing done = pairing.get();
 		if (refused || done == null) {
 			return PAGE;
 		}
@@ -74,8 +71,8 @@ class JoinController {
 		return done.waiting() ? "redirect:/judge/waiting" : "redirect:/judge/card";
 	}
 
-	private SeatPairing pair(JoinForm form, Device device, @Nullable Object who) {
-		SeatGrant held = (who instanceof SeatPrincipal tablet) ? tablet.seat() : null;
+	private SeatCodes.Pairing pair(JoinForm form, Device device, @Nullable Object who) {
+		SeatCodes.Grant held = (who instanceof SeatPrincipal tablet) ? tablet.seat() : null;
 		return this.seats.pair(Required.text("code", form.code(), 40), device.description(), held, form.request());
 	}
 
@@ -83,13 +80,13 @@ class JoinController {
 	@GetMapping("/judge/waiting")
 	String waiting(@CookieValue(name = ASKING, defaultValue = "") String token, HttpServletRequest request,
 			HttpServletResponse response, Model model) {
-		SeatWait state = token.isEmpty() ? SeatWait.GONE : this.takeovers.look(token);
-		if (state == SeatWait.TAKEN) {
+		SeatTakeovers.Answer state = token.isEmpty() ? SeatTakeovers.Answer.GONE : this.takeovers.look(token);
+		if (state == SeatTakeovers.Answer.TAKEN) {
 			give(cookie(token, request.isSecure()), response);
 			give(asking("", Duration.ZERO, request), response);
 			return "redirect:/judge/card";
 		}
-		if (state == SeatWait.WAITING) {
+		if (state == SeatTakeovers.Answer.WAITING) {
 			response.setHeader("Refresh", "2");
 		}
 		model.addAttribute("state", state);

@@ -16,7 +16,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.accounts.People;
-import rimebook.accounts.PersonId;
 import rimebook.accounts.PersonView;
 import rimebook.accounts.Role;
 import rimebook.pages.Notice;
@@ -62,15 +61,15 @@ class PeopleController {
 	}
 
 	@GetMapping("/{id}")
-	String initChange(@PathVariable PersonId id, Model model) {
+	String initChange(@PathVariable PersonView.Id id, Model model) {
 		model.addAttribute("person", this.people.person(id));
 		model.addAttribute("form", PersonForm.of(this.people.person(id)));
 		return "accounts/person";
 	}
 
 	@PostMapping("/{id}")
-	String change(@PathVariable PersonId id, @ModelAttribute("form") PersonForm form, BindingResult result, Actor actor,
-			Model model, RedirectAttributes redirect) {
+	String change(@PathVariable PersonView.Id id, @ModelAttribute("form") PersonForm form, BindingResult result,
+			Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(result,
 				() -> this.people.change(id, form.version(), form.displayName(), form.roles(), actor))) {
 			model.addAttribute("person", this.people.person(id));
@@ -81,14 +80,14 @@ class PeopleController {
 	}
 
 	@GetMapping("/{id}/password")
-	String initPassword(@PathVariable PersonId id, Model model) {
+	String initPassword(@PathVariable PersonView.Id id, Model model) {
 		model.addAttribute("person", this.people.person(id));
 		model.addAttribute("form", PersonForm.empty());
 		return "accounts/person-password";
 	}
 
 	@PostMapping("/{id}/password")
-	String setPassword(@PathVariable PersonId id, @ModelAttribute("form") PersonForm form, BindingResult result,
+	String setPassword(@PathVariable PersonView.Id id, @ModelAttribute("form") PersonForm form, BindingResult result,
 			Actor actor, Model model, RedirectAttributes redirect) {
 		PersonView person = this.people.person(id);
 		if (Submission.refused(result, () -> this.people.setPassword(id, form.password(), actor))) {
@@ -100,13 +99,14 @@ class PeopleController {
 	}
 
 	@PostMapping("/{id}/shut-out")
-	String shutOut(@PathVariable PersonId id, @RequestParam int version, Actor actor, RedirectAttributes redirect) {
+	String shutOut(@PathVariable PersonView.Id id, @RequestParam int version, Actor actor,
+			RedirectAttributes redirect) {
 		Notice.give(redirect, "accounts.person.shut-out", this.people.deactivate(id, version, actor).displayName());
 		return "redirect:/desk/people";
 	}
 
 	@PostMapping("/{id}/let-in")
-	String letIn(@PathVariable PersonId id, @RequestParam int version, Actor actor, RedirectAttributes redirect) {
+	String letIn(@PathVariable PersonView.Id id, @RequestParam int version, Actor actor, RedirectAttributes redirect) {
 		Notice.give(redirect, "accounts.person.let-in", this.people.reactivate(id, version, actor).displayName());
 		return "redirect:/desk/people";
 	}

@@ -14,7 +14,6 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatPairing;
 import rimebook.pages.Device;
 
 /**
@@ -33,7 +32,7 @@ class SeatPairingApiController {
 
 	@PostMapping(path = "/api/seat-pairings", consumes = MediaType.APPLICATION_JSON_VALUE)
 	ResponseEntity<PairingResponse> pair(@Valid @RequestBody PairingRequest request, Device device) {
-		SeatPairing pairing = this.seats.pair(request.given(), device.description(), null, request.request());
+		SeatCodes.Pairing pairing = this.seats.pair(request.given(), device.description(), null, request.request());
 		return ResponseEntity.status(pairing.waiting() ? HttpStatus.ACCEPTED : HttpStatus.OK)
 			.body(PairingResponse.of(pairing));
 	}
@@ -62,7 +61,7 @@ class SeatPairingApiController {
 	 */
 	record PairingResponse(String token, UUID seat, String label) {
 
-		static PairingResponse of(SeatPairing pairing) {
+		static PairingResponse of(SeatCodes.Pairing pairing) {
 			return new PairingResponse(pairing.token(), pairing.seat().seat(), pairing.seat().label());
 		}
 

@@ -4,11 +4,11 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 
 /**
  * An event as people read it.
@@ -16,8 +16,8 @@ import rimebook.competition.PointsChoice;
  * @param cancelled why it does not take place, empty if it does
  */
 record EventRow(EventId id, String name, JudgingMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, boolean usualRules, @Nullable PointsChoice points, List<SegmentRow> segments,
-		boolean signatureWaits, String cancelled) {
+		JudgingPolicies policies, boolean usualRules, DraftEvent.@Nullable PointsChoice points,
+		List<SegmentRow> segments, boolean signatureWaits, String cancelled) {
 
 	static EventRow of(EventView view) {
 		return new EventRow(view.id(), view.name(), view.method(), view.judges(), view.evenPanelReason(),

@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.competition.PointsChoice;
+import rimebook.competition.DraftEvent;
 import rimebook.competition.RuleSets;
 import rimebook.pages.Choice;
 import rimebook.tabulation.SegmentKind;
@@ -25,7 +25,7 @@ final class PointsOffer {
 		List<Choice> choices = new ArrayList<>(List.of(new Choice("", "–")));
 		for (PointsRules rules : ruleSets.all()) {
 			levels(rules).forEach((level) -> choices
-				.add(new Choice(value(new PointsChoice(rules.id(), level)), rules.title() + ": " + level)));
+				.add(new Choice(value(new DraftEvent.PointsChoice(rules.id(), level)), rules.title() + ": " + level)));
 		}
 		return choices;
 	}
@@ -38,18 +38,18 @@ final class PointsOffer {
 		return levels;
 	}
 
-	static String value(@Nullable PointsChoice choice) {
+	static String value(DraftEvent.@Nullable PointsChoice choice) {
 		return (choice != null) ? choice.ruleSet() + "/" + choice.level() : "";
 	}
 
 	/** Read a choice; empty where there is none. */
-	static Optional<PointsChoice> read(@Nullable String value) {
+	static Optional<DraftEvent.PointsChoice> read(@Nullable String value) {
 		if (value == null) {
 			return Optional.empty();
 		}
 		int stroke = value.indexOf('/');
 		return (stroke < 1 || stroke == value.length() - 1) ? Optional.empty()
-				: Optional.of(new PointsChoice(value.substring(0, stroke), value.substring(stroke + 1)));
+				: Optional.of(new DraftEvent.PointsChoice(value.substring(0, stroke), value.substring(stroke + 1)));
 	}
 
 }

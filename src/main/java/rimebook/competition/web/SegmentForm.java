@@ -6,7 +6,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.springframework.validation.Errors;
 
-import rimebook.competition.DraftSegment;
+import rimebook.competition.DraftEvent;
 import rimebook.competition.SegmentView;
 import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.SegmentKind;
@@ -76,8 +76,8 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 				new Object[] { start.substring(0, Math.min(40, start.length())) }, null);
 	}
 
-	DraftSegment draft() {
-		return new DraftSegment(Objects.requireNonNull(this.name), Objects.requireNonNull(this.kind),
+	DraftEvent.DraftSegment draft() {
+		return new DraftEvent.DraftSegment(Objects.requireNonNull(this.name), Objects.requireNonNull(this.kind),
 				factorTyped().orElseThrow(), lengthTyped().orElseThrow(), toleranceTyped().orElseThrow(),
 				isShortestLimited() ? shorterTyped().orElseThrow() : null);
 	}

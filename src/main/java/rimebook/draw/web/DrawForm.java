@@ -4,8 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.draw.DrawMethod;
-import rimebook.draw.DrawOffer;
-import rimebook.draw.DrawOrder;
+import rimebook.draw.StartingOrderDraw;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
@@ -14,15 +13,15 @@ record DrawForm(@Nullable DrawMethod method, @Nullable String seed, @Nullable In
 		@Nullable String reason) {
 
 	/** The form before anything is typed. */
-	static DrawForm of(DrawOffer offer) {
+	static DrawForm of(StartingOrderDraw.Offer offer) {
 		return new DrawForm(offer.methods().get(0), "", offer.groupMaximum(), "");
 	}
 
-	DrawOrder order(SegmentId segment) {
+	StartingOrderDraw.Order order(SegmentId segment) {
 		if (this.method == null) {
 			throw new RuleViolationException("field-missing", "method", "Please choose how the order comes about.");
 		}
-		return new DrawOrder(segment, this.method, Required.optional("seed", this.seed, 200),
+		return new StartingOrderDraw.Order(segment, this.method, Required.optional("seed", this.seed, 200),
 				(this.groupMaximum != null) ? this.groupMaximum : 0, Required.optional("reason", this.reason, 500));
 	}
 

@@ -7,7 +7,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.UnderWay;
 import rimebook.competition.UnderWay.DaySegment;
-import rimebook.draw.DrawOffer;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.pages.Waiting;
 import rimebook.pages.WaitingList;
@@ -34,7 +33,7 @@ class DrawsWaiting implements WaitingList {
 	}
 
 	private Stream<Waiting> line(DaySegment held) {
-		DrawOffer offer = this.draw.offer(held.segment().id());
+		StartingOrderDraw.Offer offer = this.draw.offer(held.segment().id());
 		return (offer.refusal() != null) ? Stream.empty() : Stream.of(new Waiting(40, "draw.waiting.draw",
 				offer.field(), held.where(), held.competition().name(), "/desk/draw/" + held.segment().id()));
 	}

@@ -1,7 +1,7 @@
 package rimebook.draw.web;
 
 import rimebook.draw.DrawTicket;
-import rimebook.draw.StartView;
+import rimebook.draw.StartingOrderView;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 
@@ -17,7 +17,7 @@ record StartRow(int number, int group, String team, String club, String ticket, 
 
 	private static final int SHORT = 12;
 
-	static StartRow of(StartView start, EntryView entry, String seed, String segment) {
+	static StartRow of(StartingOrderView.Start start, EntryView entry, String seed, String segment) {
 		String team = entry.team().name();
 		String club = entry.team().club().name();
 		boolean renamed = !DrawTicket.textOf(seed, segment, team, club).equals(start.digested());

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.entries.RowAnswers;
+import rimebook.entries.EntryImport;
 
 /**
  * The word that a file be entered.
@@ -30,8 +30,8 @@ record AcceptForm(@Nullable String csv, @Nullable Set<String> aside, @Nullable S
 		return (this.another != null) ? this.another : Set.of();
 	}
 
-	RowAnswers answers() {
-		return new RowAnswers(lines(), others());
+	EntryImport.Answers answers() {
+		return new EntryImport.Answers(lines(), others());
 	}
 
 	public Set<Integer> lines() {

@@ -4,9 +4,8 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
 
-import rimebook.entries.ChangeClub;
-import rimebook.entries.ClubId;
-import rimebook.entries.KnownClub;
+import rimebook.entries.ClubView;
+import rimebook.entries.Renaming;
 
 /** What is typed to mend a club. */
 record ClubForm(
@@ -16,12 +15,12 @@ record ClubForm(
 				message = "{entries.form.town.long}") String town,
 		@Nullable Integer version) {
 
-	static ClubForm of(KnownClub known) {
+	static ClubForm of(Renaming.KnownClub known) {
 		return new ClubForm(known.club().name(), known.club().town(), known.version());
 	}
 
-	ChangeClub order(ClubId club) {
-		return new ChangeClub(club, (this.version != null) ? this.version : -1, this.name, this.town);
+	Renaming.ChangeClub order(ClubView.Id club) {
+		return new Renaming.ChangeClub(club, (this.version != null) ? this.version : -1, this.name, this.town);
 	}
 
 }

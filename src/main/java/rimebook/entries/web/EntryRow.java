@@ -8,14 +8,14 @@ import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.entries.ClubId;
+import rimebook.entries.ClubView;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
-import rimebook.entries.TeamId;
+import rimebook.entries.TeamView;
 
 /** An entry as people read it, times in the zone of the rink. */
-record EntryRow(EntryId id, TeamId teamId, ClubId clubId, String team, String spokenAs, String club, String town,
-		boolean entered, String lateReason, ZonedDateTime enteredAt, @Nullable ZonedDateTime withdrawnAt,
+record EntryRow(EntryId id, TeamView.Id teamId, ClubView.Id clubId, String team, String spokenAs, String club,
+		String town, boolean entered, String lateReason, ZonedDateTime enteredAt, @Nullable ZonedDateTime withdrawnAt,
 		String withdrawnReason) {
 
 	static EntryRow of(EntryView view, ZoneId zone) {

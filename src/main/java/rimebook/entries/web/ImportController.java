@@ -22,8 +22,6 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.entries.EntryImport;
-import rimebook.entries.ImportOutcome;
-import rimebook.entries.ImportPreview;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -65,7 +63,7 @@ class ImportController {
 	@PostMapping("/import/{competition}/accept")
 	String accept(@PathVariable CompetitionId competition, AcceptForm form, BindingResult result, Actor actor,
 			Model model, RedirectAttributes redirect) {
-		AtomicReference<ImportOutcome> outcome = new AtomicReference<>();
+		AtomicReference<EntryImport.Outcome> outcome = new AtomicReference<>();
 		if (Submission.refused(result,
 				() -> outcome.set(this.entryImport.apply(competition, form.csv(), form.answers(), actor)))) {
 			return showOrRefuse(competition, form, model);
@@ -99,7 +97,7 @@ class ImportController {
 	}
 
 	private void show(CompetitionId competition, AcceptForm form, Model model) {
-		ImportPreview preview = this.entryImport.preview(competition, form.csv(), form.others());
+		EntryImport.Preview preview = this.entryImport.preview(competition, form.csv(), form.others());
 		model.addAttribute("preview", preview);
 		model.addAttribute("acceptForm", form);
 	}

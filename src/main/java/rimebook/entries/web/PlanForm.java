@@ -4,8 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
-import rimebook.entries.PlanElements;
-import rimebook.entries.PlannedProgrammeView;
+import rimebook.entries.PlannedElements;
 
 /** The planned elements of a segment as typed. */
 record PlanForm(@Nullable String codes, @Nullable Integer version) {
@@ -20,12 +19,12 @@ record PlanForm(@Nullable String codes, @Nullable Integer version) {
 		return (this.version != null) ? this.version : 0;
 	}
 
-	static PlanForm of(PlannedProgrammeView plan) {
+	static PlanForm of(PlannedElements.PlanView plan) {
 		return new PlanForm(String.join("\n", plan.codes()), plan.version());
 	}
 
-	PlanElements order(EntryId entry, SegmentId segment) {
-		return new PlanElements(entry, segment, codes(), version());
+	PlannedElements.PlanElements order(EntryId entry, SegmentId segment) {
+		return new PlannedElements.PlanElements(entry, segment, codes(), version());
 	}
 
 }

@@ -11,11 +11,9 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-import rimebook.entries.ClubId;
-import rimebook.entries.KnownClub;
-import rimebook.entries.KnownTeam;
+import rimebook.entries.ClubView;
 import rimebook.entries.Renaming;
-import rimebook.entries.TeamId;
+import rimebook.entries.TeamView;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -32,28 +30,28 @@ class RenamingController {
 	}
 
 	@GetMapping("/club/{club}")
-	String club(@PathVariable ClubId club, Model model) {
-		KnownClub known = this.renaming.club(club);
+	String club(@PathVariable ClubView.Id club, Model model) {
+		Renaming.KnownClub known = this.renaming.club(club);
 		model.addAttribute("form", ClubForm.of(known));
 		return page("club", known, model);
 	}
 
 	@PostMapping("/club/{club}")
-	String change(@PathVariable ClubId club, @Valid @ModelAttribute("form") ClubForm form, BindingResult errors,
+	String change(@PathVariable ClubView.Id club, @Valid @ModelAttribute("form") ClubForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
 		boolean refused = Submission.refused(errors, () -> this.renaming.change(form.order(club), actor));
 		return refused ? page("club", this.renaming.club(club), model) : changed("club", club, form.name(), redirect);
 	}
 
 	@GetMapping("/team/{team}")
-	String team(@PathVariable TeamId team, Model model) {
-		KnownTeam known = this.renaming.team(team);
+	String team(@PathVariable TeamView.Id team, Model model) {
+		Renaming.KnownTeam known = this.renaming.team(team);
 		model.addAttribute("form", TeamForm.of(known));
 		return page("team", known, model);
 	}
 
 	@PostMapping("/team/{team}")
-	String change(@PathVariable TeamId team, @Valid @ModelAttribute("form") TeamForm form, BindingResult errors,
+	String change(@PathVariable TeamView.Id team, @Valid @ModelAttribute("form") TeamForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
 		boolean refused = Submission.refused(errors, () -> this.renaming.change(form.order(team), actor));
 		return refused ? page("team", this.renaming.team(team), model) : changed("team", team, form.name(), redirect);

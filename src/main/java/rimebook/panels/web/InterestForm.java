@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
-import rimebook.panels.DeclareInterest;
-import rimebook.panels.InterestKind;
+import rimebook.panels.InterestView;
 import rimebook.panels.KnownNames;
-import rimebook.panels.OfficialId;
+import rimebook.panels.OfficialView;
+import rimebook.panels.Panels;
 import rimebook.shared.RuleViolationException;
 
 /**
@@ -31,9 +31,10 @@ record InterestForm(@Nullable String kind, @Nullable String team, @Nullable Stri
 		return new InterestForm("", "", "", false, "");
 	}
 
-	DeclareInterest declared(OfficialId official, KnownNames known) {
-		InterestKind bond = Given.read("kind", this.kind, InterestKind::valueOf, "Please choose what the bond is.");
-		return new DeclareInterest(official, bond, team(known), day(Given.text(this.lastDay).strip()));
+	Panels.DeclareInterest declared(OfficialView.Id official, KnownNames known) {
+		InterestView.Kind bond = Given.read("kind", this.kind, InterestView.Kind::valueOf,
+				"Please choose what the bond is.");
+		return new Panels.DeclareInterest(official, bond, team(known), day(Given.text(this.lastDay).strip()));
 	}
 
 	private String team(KnownNames known) {

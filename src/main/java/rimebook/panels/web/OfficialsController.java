@@ -21,10 +21,8 @@ import rimebook.pages.Choice;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.panels.InterestId;
-import rimebook.panels.InterestKind;
+import rimebook.panels.InterestView;
 import rimebook.panels.KnownNames;
-import rimebook.panels.OfficialId;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.shared.Actor;
@@ -76,15 +74,15 @@ class OfficialsController {
 	}
 
 	@GetMapping("/{id}")
-	String edit(@PathVariable OfficialId id, Model model) {
+	String edit(@PathVariable OfficialView.Id id, Model model) {
 		model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
 		model.addAttribute("interest", InterestForm.empty());
 		return page(id, model);
 	}
 
 	@PostMapping("/{id}/interests")
-	String declare(@PathVariable OfficialId id, @ModelAttribute("interest") InterestForm form, BindingResult errors,
-			Model model, Actor actor, RedirectAttributes redirect) {
+	String declare(@PathVariable OfficialView.Id id, @ModelAttribute("interest") InterestForm form,
+			BindingResult errors, Model model, Actor actor, RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.panels.declare(form.declared(id, this.known), actor))) {
 			model.addAttribute("form", OfficialForm.of(this.panels.official(id)));
 			return page(id, model);
@@ -95,16 +93,16 @@ class OfficialsController {
 	}
 
 	@PostMapping("/{id}/interests/{interest}/removal")
-	String remove(@PathVariable OfficialId id, @PathVariable InterestId interest, Actor actor,
+	String remove(@PathVariable OfficialView.Id id, @PathVariable InterestView.Id interest, Actor actor,
 			RedirectAttributes redirect) {
 		this.panels.removeInterest(id, interest, actor);
 		Notice.give(redirect, "panels.interests.removed");
 		return LIST + "/" + id;
 	}
 
-	private String page(OfficialId id, Model model) {
+	private String page(OfficialView.Id id, Model model) {
 		model.addAttribute("interests", this.panels.interests(id));
-		model.addAttribute("kinds", InterestKind.values());
+		model.addAttribute("kinds", InterestView.Kind.values());
 		model.addAttribute("teams", choices("panels.interests.not-listed", this.known.teams()));
 		return form(model);
 	}
@@ -122,7 +120,7 @@ class OfficialsController {
 	}
 
 	@PostMapping("/{id}")
-	String change(@PathVariable OfficialId id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
+	String change(@PathVariable OfficialView.Id id, @ModelAttribute("form") OfficialForm form, BindingResult errors,
 			Model model, Actor actor, RedirectAttributes redirect) {
 		if (Submission.refused(errors,
 				() -> this.panels.change(id, form.versionRead(), form.draft(this.known), actor))) {

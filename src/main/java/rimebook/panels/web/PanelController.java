@@ -27,9 +27,8 @@ import rimebook.panels.PanelSeating;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatView;
 import rimebook.panels.SeatTakeoverQuestions;
-import rimebook.panels.SeatedPanel;
+import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
@@ -72,9 +71,9 @@ class PanelController {
 	@PostMapping("/{event}/seats")
 	String seat(@PathVariable EventId event, @ModelAttribute("form") PanelForm form, BindingResult errors, Model model,
 			Actor actor, RedirectAttributes redirect) {
-		AtomicReference<SeatedPanel> done = new AtomicReference<>();
+		AtomicReference<PanelSeating.Outcome> done = new AtomicReference<>();
 		Submission.refused(errors, () -> done.set(this.whole.seat(event, form.orders(event), actor)));
-		SeatedPanel panel = done.get();
+		PanelSeating.Outcome panel = done.get();
 		if (panel != null) {
 			panel.refused().forEach((place, why) -> refuse(errors, PanelForm.value(place), why));
 		}

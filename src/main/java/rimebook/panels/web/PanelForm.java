@@ -8,9 +8,9 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventId;
-import rimebook.panels.OfficialId;
+import rimebook.panels.OfficialView;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
-import rimebook.panels.SeatOfficial;
 import rimebook.panels.SeatPlace;
 import rimebook.shared.RuleViolationException;
 
@@ -63,7 +63,7 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 	}
 
 	/** The rows in which somebody was chosen. */
-	List<SeatOfficial> orders(EventId event) {
+	List<Panels.SeatOfficial> orders(EventId event) {
 		return new TreeMap<>(official()).entrySet()
 			.stream()
 			.filter((row) -> !row.getValue().isBlank())
@@ -71,9 +71,10 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 			.toList();
 	}
 
-	private SeatOfficial order(EventId event, String place, String official) {
+	private Panels.SeatOfficial order(EventId event, String place, String official) {
 		SeatPlace wanted = place(place);
-		return new SeatOfficial(event, wanted.kind(), wanted.number(), chosen(place, official), reasonFor(place));
+		return new Panels.SeatOfficial(event, wanted.kind(), wanted.number(), chosen(place, official),
+				reasonFor(place));
 	}
 
 	private static SeatPlace place(String value) {
@@ -88,9 +89,9 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 		}
 	}
 
-	private static OfficialId chosen(String place, String official) {
+	private static OfficialView.Id chosen(String place, String official) {
 		try {
-			return OfficialId.of(official);
+			return OfficialView.Id.of(official);
 		}
 		catch (IllegalArgumentException ex) {
 			throw new RuleViolationException("field-malformed", field(place),

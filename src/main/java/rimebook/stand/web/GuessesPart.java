@@ -5,15 +5,16 @@ import java.util.UUID;
 
 import rimebook.competition.EventId;
 import rimebook.pages.RinkClock;
-import rimebook.panels.SeatGuess;
-import rimebook.panels.TakeoverQuestion;
+import rimebook.panels.SeatGuesses;
+import rimebook.panels.SeatTakeoverQuestions;
 
 /**
  * The devices from which seat codes were guessed lately, and tablets that ask for a seat.
  */
 record GuessesPart(EventId event, List<Guess> guesses, List<Question> questions) implements LivePart {
 
-	static GuessesPart of(EventId event, List<SeatGuess> recent, List<TakeoverQuestion> questions, RinkClock clock) {
+	static GuessesPart of(EventId event, List<SeatGuesses.Guess> recent, List<SeatTakeoverQuestions.Question> questions,
+			RinkClock clock) {
 		return new GuessesPart(event,
 				recent.stream()
 					.map((guess) -> new Guess(guess.id(), guess.address(), clock.time(guess.at()),

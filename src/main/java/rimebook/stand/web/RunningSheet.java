@@ -11,8 +11,8 @@ import rimebook.clock.PerformanceClock;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.draw.StartView;
 import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
@@ -103,7 +103,7 @@ class RunningSheet {
 			.toList();
 	}
 
-	private SheetRow drawn(StartView start, SegmentId segment) {
+	private SheetRow drawn(StartingOrderView.Start start, SegmentId segment) {
 		EntryView entry = this.entries.entry(start.entry());
 		return SheetRow.of(start.number(), start.group(), entry,
 				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting",

@@ -15,10 +15,7 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
 import rimebook.accounts.SeatCodes;
-import rimebook.accounts.SeatGrant;
-import rimebook.accounts.SeatPairing;
 import rimebook.accounts.SeatTakeovers;
-import rimebook.accounts.SeatWait;
 import rimebook.shared.RuleViolationException;
 import rimebook.web.PageTest;
 
@@ -34,8 +31,8 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 @PageTest({ JoinController.class, SeatPairingApiController.class })
 class JoinTests {
 
-	private static final SeatGrant SEAT = new SeatGrant(UUID.fromString("01a20000-0000-7000-8000-000000000003"),
-			"Judge 3, Junior");
+	private static final SeatCodes.Grant SEAT = new SeatCodes.Grant(
+			UUID.fromString("01a20000-0000-7000-8000-000000000003"), "Judge 3, Junior");
 
 	@Autowired
 	private MockMvcTester mvc;
@@ -51,7 +48,7 @@ class JoinTests {
 		given(this.seats.pair(anyString(), anyString(), any(), any()))
 			.willThrow(new RuleViolationException("seat-code-unknown", "code", "No seat has this code."));
 		given(this.seats.pair(eq("ABCD 2345"), anyString(), any(), any()))
-			.willReturn(new SeatPairing(SEAT, "a-token", false));
+			.willReturn(new SeatCodes.Pairing(SEAT, "a-token", false));
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());
 		given(this.seats.grantOf("a-token")).willReturn(Optional.of(SEAT));
 	}
@@ -84,13 +81,14 @@ class JoinTests {
 	@Test
 	void aSecondTabletWaitsForTheRefereesWord() {
 		given(this.seats.pair(eq("SECOND"), anyString(), any(), any()))
-			.willReturn(new SeatPairing(SEAT, "another-token", true));
+			.willReturn(new SeatCodes.Pairing(SEAT, "another-token", true));
 		MvcTestResult asked = post("SECOND");
 		assertThat(asked).hasRedirectedUrl("/judge/waiting");
 		assertThat(asked.getResponse().getHeader(HttpHeaders.SET_COOKIE))
 			.startsWith("rimebook-seat-asked=another-token; Path=/judge;");
 		Cookie cookie = new Cookie("rimebook-seat-asked", "another-token");
-		given(this.takeovers.look("another-token")).willReturn(SeatWait.WAITING, SeatWait.REFUSED, SeatWait.TAKEN);
+		given(this.takeovers.look("another-token")).willReturn(SeatTakeovers.Answer.WAITING,
+				SeatTakeovers.Answer.REFUSED, SeatTakeovers.Answer.TAKEN);
 		MvcTestResult waiting = this.mvc.get().uri("/judge/waiting").cookie(cookie).exchange();
 		assertThat(waiting).hasStatusOk().bodyText().contains("The referee is asked");
 		assertThat(waiting.getResponse().getHeader("Refresh")).isEqualTo("2");
@@ -106,7 +104,7 @@ class JoinTests {
 	@Test
 	void aProgramThatWaitsIsToldByTheStatus() {
 		given(this.seats.pair(eq("SECOND"), anyString(), any(), any()))
-			.willReturn(new SeatPairing(SEAT, "another-token", true));
+			.willReturn(new SeatCodes.Pairing(SEAT, "another-token", true));
 		assertThat(pair("{\"code\":\"SECOND\"}")).hasStatus(HttpStatus.ACCEPTED);
 	}
 

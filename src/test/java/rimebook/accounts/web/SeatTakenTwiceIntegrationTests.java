@@ -23,7 +23,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatTakeovers;
-import rimebook.accounts.SeatWait;
 import rimebook.shared.Actor;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.WholeApplication;
@@ -82,7 +81,7 @@ class SeatTakenTwiceIntegrationTests {
 			List<HttpResponse<String>> answers = both(form());
 			List<String> tokens = tokens(answers, "rimebook-seat-asked");
 			assertThat(tokens).hasSize(2)
-				.allSatisfy((token) -> assertThat(this.takeovers.look(token)).isEqualTo(SeatWait.WAITING));
+				.allSatisfy((token) -> assertThat(this.takeovers.look(token)).isEqualTo(SeatTakeovers.Answer.WAITING));
 			assertThat(lines("seat.asked-for")).isOne();
 			this.takeovers.answer(this.seat, question(), true, REFEREE);
 			assertThat(tokens).allMatch((token) -> holds(token));

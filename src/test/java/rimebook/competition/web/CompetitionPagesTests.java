@@ -1,16 +1,5 @@
 package rimebook.competition.web;
 
-import static java.util.Map.entry;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.assertArg;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-import static org.mockito.Mockito.never;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -34,18 +23,15 @@ import org.springframework.test.web.servlet.assertj.MockMvcTester;
 
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionId;
-import rimebook.competition.CompetitionMove;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.DraftSegment;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingMethods;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
@@ -53,6 +39,17 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.assertArg;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.Mockito.never;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 @PageTest({ CompetitionController.class, EventController.class, RuleSetController.class })
 @Import({ EventRoad.class, RuleSets.class, JudgingMethods.class })
@@ -65,7 +62,7 @@ class CompetitionPagesTests {
 
 	private static final SegmentId SHORT = new SegmentId(UUID.randomUUID());
 
-	private static final PointsChoice SENIOR = new PointsChoice("synchronized-2025-26", "senior");
+	private static final DraftEvent.PointsChoice SENIOR = new DraftEvent.PointsChoice("synchronized-2025-26", "senior");
 
 	private static final String PAGE = "/desk/competitions/" + ID;
 
@@ -107,7 +104,7 @@ class CompetitionPagesTests {
 	@Test
 	void offersTheMovesAndSaysWhyOneIsRefused() {
 		given(this.competitions.moves(ID))
-			.willReturn(List.of(new CompetitionMove(CompetitionState.ENTRIES_OPEN, "Add an event first.")));
+			.willReturn(List.of(new Competitions.Move(CompetitionState.ENTRIES_OPEN, "Add an event first.")));
 		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk()
 			.bodyText()
 			.contains("Open entries", "disabled", "Add an event first.", "There is no event yet");
@@ -116,7 +113,7 @@ class CompetitionPagesTests {
 	@Test
 	void asksOnceBeforeAMoveSayingWhatFollows() {
 		given(this.competitions.competition(ID)).willReturn(competition(CompetitionState.RUNNING));
-		given(this.competitions.moves(ID)).willReturn(List.of(new CompetitionMove(CompetitionState.FINAL, null)));
+		given(this.competitions.moves(ID)).willReturn(List.of(new Competitions.Move(CompetitionState.FINAL, null)));
 		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk().bodyText().contains(PAGE + "/state?next=FINAL");
 		assertThat(this.mvc.get().uri(PAGE + "/state?next=FINAL")).hasStatusOk()
 			.bodyText()
@@ -145,8 +142,8 @@ class CompetitionPagesTests {
 		assertThat(post(PAGE + "/events/new", typed)).hasStatus3xxRedirection();
 		then(this.competitions).should()
 			.addEvent(eq(ID),
-					assertArg((draft) -> assertThat(draft.segments())
-						.containsExactly(new DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null))),
+					assertArg((draft) -> assertThat(draft.segments()).containsExactly(
+							new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 50, 170, 0, null))),
 					any());
 	}
 
@@ -289,7 +286,7 @@ class CompetitionPagesTests {
 		assertThat(post("/events/new", "POINTS", "8", "", "2:40", "1.0").param("points", "synchronized-2025-26/senior"))
 			.hasRedirectedUrl(EVENT_PAGE);
 		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), SENIOR,
-				List.of(new DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10)));
+				List.of(new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10)));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
 	}
 

@@ -1,15 +1,5 @@
 package rimebook.entries.web;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.ArgumentMatchers.anyInt;
-import static org.mockito.ArgumentMatchers.eq;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.BDDMockito.then;
-import static org.mockito.BDDMockito.willThrow;
-import static org.mockito.Mockito.never;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -37,7 +27,6 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.entries.ClubId;
 import rimebook.entries.ClubView;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
@@ -45,17 +34,21 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryImport;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
-import rimebook.entries.ImportOutcome;
-import rimebook.entries.ImportPreview;
-import rimebook.entries.ImportRow;
-import rimebook.entries.RowAnswers;
-import rimebook.entries.RowProblem;
 import rimebook.entries.SlipCheck;
-import rimebook.entries.TeamId;
 import rimebook.entries.TeamView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 import rimebook.web.PageTest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyInt;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.BDDMockito.willThrow;
+import static org.mockito.Mockito.never;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 @PageTest({ EntriesController.class, WithdrawalController.class, ImportController.class })
 @WithMockUser(username = "ada", roles = "SECRETARY")
@@ -217,18 +210,18 @@ class EntriesPagesTests {
 
 	@Test
 	void asksAboutRowsThatMayBeSlips() {
-		ImportRow asked = new ImportRow(4, "Junior", "Becon", "Skerrywick", "Foghorns", "",
-				List.of(new RowProblem("club", "'Becon' is nearly 'Beacon SC'.", "Write 'Beacon SC'.", true)));
+		EntryImport.Row asked = new EntryImport.Row(4, "Junior", "Becon", "Skerrywick", "Foghorns", "",
+				List.of(new EntryImport.Problem("club", "'Becon' is nearly 'Beacon SC'.", "Write 'Beacon SC'.", true)));
 		given(this.entryImport.apply(any(), any(), any(), any()))
 			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
 		given(this.entryImport.preview(COMPETITION, "pasted", Set.of(3)))
-			.willReturn(new ImportPreview(List.of(asked), List.of()));
+			.willReturn(new EntryImport.Preview(List.of(asked), List.of()));
 		assertThat(this.mvc.post().uri(IMPORT + "/accept").with(csrf()).param("csv", "pasted").param("another", "3"))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
 			.contains("type=\"hidden\" name=\"another\" value=\"3\"", "type=\"checkbox\" name=\"another\" value=\"4\"");
 		then(this.entryImport).should()
-			.apply(eq(COMPETITION), eq("pasted"), eq(new RowAnswers(Set.of(), Set.of(3))), any());
+			.apply(eq(COMPETITION), eq("pasted"), eq(new EntryImport.Answers(Set.of(), Set.of(3))), any());
 	}
 
 	@Test
@@ -294,10 +287,10 @@ class EntriesPagesTests {
 
 	@Test
 	void entersWhatIsNotSetAside() {
-		given(this.entryImport.apply(any(), any(), any(), any())).willReturn(new ImportOutcome(1, 1));
+		given(this.entryImport.apply(any(), any(), any(), any())).willReturn(new EntryImport.Outcome(1, 1));
 		assertThat(accept("3")).hasRedirectedUrl("/desk/competitions/" + COMPETITION);
 		then(this.entryImport).should()
-			.apply(eq(COMPETITION), eq("pasted"), eq(new RowAnswers(Set.of(3), Set.of())), any());
+			.apply(eq(COMPETITION), eq("pasted"), eq(new EntryImport.Answers(Set.of(3), Set.of())), any());
 	}
 
 	@Test
@@ -337,21 +330,21 @@ class EntriesPagesTests {
 		given(this.competitions.competition(COMPETITION)).willReturn(competition(state));
 	}
 
-	private static ImportPreview preview() {
-		ImportRow good = new ImportRow(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "", List.of());
-		ImportRow bad = new ImportRow(3, "Senior", "Beacon SC", "Skerrywick", "Embers", "",
-				List.of(new RowProblem("event", "There is no event 'Senior'.", "One of: Junior.")));
-		return new ImportPreview(List.of(good, bad), List.of("colour"));
+	private static EntryImport.Preview preview() {
+		EntryImport.Row good = new EntryImport.Row(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "", List.of());
+		EntryImport.Row bad = new EntryImport.Row(3, "Senior", "Beacon SC", "Skerrywick", "Embers", "",
+				List.of(new EntryImport.Problem("event", "There is no event 'Senior'.", "One of: Junior.")));
+		return new EntryImport.Preview(List.of(good, bad), List.of("colour"));
 	}
 
 	private static EntryView entry(String team, EntryState state, String reason) {
 		Instant gone = (state == EntryState.WITHDRAWN) ? Instant.parse("2027-01-06T07:00:00Z") : null;
-		return new EntryView(ENTRY, EVENT, new TeamView(new TeamId(UUID.randomUUID()), team, club(), ""), state, "",
-				Instant.parse("2027-01-05T18:00:00Z"), gone, reason, 4);
+		return new EntryView(ENTRY, EVENT, new TeamView(new TeamView.Id(UUID.randomUUID()), team, club(), ""), state,
+				"", Instant.parse("2027-01-05T18:00:00Z"), gone, reason, 4);
 	}
 
 	private static ClubView club() {
-		return new ClubView(new ClubId(new UUID(0, 1)), "Beacon SC", "Skerrywick");
+		return new ClubView(new ClubView.Id(new UUID(0, 1)), "Beacon SC", "Skerrywick");
 	}
 
 	private static CompetitionView competition(CompetitionState state) {

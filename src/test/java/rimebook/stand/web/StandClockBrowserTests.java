@@ -21,7 +21,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.CardMarks;
@@ -125,7 +124,7 @@ class StandClockBrowserTests {
 	void timeOverIsTakenAsADeductionWithOnePress() {
 		call(SmallCompetition.running(this.context, 2,
 				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
 		SegmentView segment = this.day.event().segments().get(0);
 		int most = segment.programmeSeconds() + segment.toleranceSeconds();

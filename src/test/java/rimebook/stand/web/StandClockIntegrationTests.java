@@ -20,7 +20,6 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
-import rimebook.competition.PointsChoice;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -75,7 +74,7 @@ class StandClockIntegrationTests {
 	private void callInPoints() {
 		callIn(SmallCompetition.running(this.context, 2,
 				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new PointsChoice("synchronized-2025-26", "senior"),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
 	}
 

@@ -1,4 +1,4 @@
-package rimebook;
+package rimebook.audit;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,12 +12,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
-import rimebook.audit.ReadableLine;
-import rimebook.audit.RecordLine;
-import rimebook.audit.RecordNames;
-import rimebook.audit.RecordPage;
-import rimebook.audit.RecordQuery;
-import rimebook.audit.RecordReading;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
@@ -50,7 +44,7 @@ class RecordNamesIntegrationTests {
 
 	@Test
 	void everyKindOfThingHasANameAndTheTimeOfItsRink() {
-		long before = this.reading.read(new RecordQuery("", "", 1)).found();
+		long before = this.reading.read(new RecordReading.Query("", "", 1)).found();
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		Crew.add(this.context, Role.REFEREE);
 		day.open(1);
@@ -123,7 +117,7 @@ class RecordNamesIntegrationTests {
 	private List<ReadableLine> since(long before) {
 		List<ReadableLine> lines = new ArrayList<>();
 		for (int page = 1;; page++) {
-			RecordPage read = this.reading.read(new RecordQuery("", "", page));
+			RecordReading.Page read = this.reading.read(new RecordReading.Query("", "", page));
 			lines.addAll(this.names.of(read.lines()));
 			if (page >= read.pages() || read.lines().stream().anyMatch((line) -> line.number() <= before)) {
 				return lines.stream().filter((line) -> line.line().number() > before).toList();

@@ -1,4 +1,4 @@
-package rimebook.audit.web;
+package rimebook.audit;
 
 import java.io.IOException;
 
@@ -13,14 +13,6 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.springframework.web.util.UriComponentsBuilder;
-
-import rimebook.audit.RecordExport;
-import rimebook.audit.RecordFinding;
-import rimebook.audit.RecordNames;
-import rimebook.audit.RecordPage;
-import rimebook.audit.RecordQuery;
-import rimebook.audit.RecordReading;
-import rimebook.audit.RecordVerification;
 
 /** Shows the record, newest line first, and whether its chain is whole. */
 @Controller
@@ -45,9 +37,9 @@ class RecordController {
 	@GetMapping
 	String show(@RequestParam(defaultValue = "") String subject, @RequestParam(defaultValue = "") String text,
 			@RequestParam(defaultValue = "1") int page, Model model) {
-		RecordQuery query = new RecordQuery(subject, text, page);
+		RecordReading.Query query = new RecordReading.Query(subject, text, page);
 		model.addAttribute("query", query);
-		RecordPage record = this.reading.read(query);
+		RecordReading.Page record = this.reading.read(query);
 		model.addAttribute("record", record);
 		model.addAttribute("lines", this.names.of(record.lines()));
 		model.addAttribute("subjects", this.reading.subjects());
@@ -77,7 +69,7 @@ class RecordController {
 		return "redirect:/desk/record";
 	}
 
-	private static String path(RecordQuery query) {
+	private static String path(RecordReading.Query query) {
 		return UriComponentsBuilder.fromPath("/desk/record")
 			.queryParam("subject", "{subject}")
 			.queryParam("text", "{text}")

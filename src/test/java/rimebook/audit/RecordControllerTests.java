@@ -1,4 +1,4 @@
-package rimebook.audit.web;
+package rimebook.audit;
 
 import java.io.OutputStream;
 import java.net.URI;
@@ -19,17 +19,6 @@ import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 
-import rimebook.audit.ReadableLine;
-import rimebook.audit.RecordExport;
-import rimebook.audit.RecordFinding;
-import rimebook.audit.RecordHead;
-import rimebook.audit.RecordLine;
-import rimebook.audit.RecordNames;
-import rimebook.audit.RecordPage;
-import rimebook.audit.RecordQuery;
-import rimebook.audit.RecordReading;
-import rimebook.audit.RecordVerification;
-import rimebook.audit.StoredFinding;
 import rimebook.web.PageTest;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -67,12 +56,13 @@ class RecordControllerTests {
 
 	@BeforeEach
 	void oneLine() {
-		given(this.reading.read(new RecordQuery("", "", 1))).willReturn(new RecordPage(List.of(LINE), 1, 1));
+		given(this.reading.read(new RecordReading.Query("", "", 1)))
+			.willReturn(new RecordReading.Page(List.of(LINE), 1, 1));
 		given(this.names.of(List.of(LINE)))
 			.willReturn(List.of(new ReadableLine(LINE, "Icefern, Junior", ZoneId.of("Europe/Oslo"))));
 		given(this.names.zone()).willReturn(ZoneId.of("America/Toronto"));
 		given(this.reading.subjects()).willReturn(List.of("entry"));
-		given(this.verification.head()).willReturn(new RecordHead(12, DIGEST));
+		given(this.verification.head()).willReturn(new RecordVerification.Head(12, DIGEST));
 	}
 
 	@Test
@@ -110,7 +100,8 @@ class RecordControllerTests {
 
 	@Test
 	void keepsTheSearchInTheLinksToOtherPages() {
-		given(this.reading.read(new RecordQuery("entry", "a&b", 2))).willReturn(new RecordPage(List.of(LINE), 101, 3));
+		given(this.reading.read(new RecordReading.Query("entry", "a&b", 2)))
+			.willReturn(new RecordReading.Page(List.of(LINE), 101, 3));
 		assertThat(this.mvc.get().uri(URI.create("/desk/record?subject=entry&text=a%26b&page=2"))).hasStatusOk()
 			.bodyText()
 			.contains("/desk/record?subject=entry&amp;text=a%26b&amp;page=3", "value=\"a&amp;b\"", "Page 2 of 3");
@@ -118,8 +109,9 @@ class RecordControllerTests {
 
 	@Test
 	void saysThatNothingHasHappenedYet() {
-		given(this.reading.read(new RecordQuery("", "", 1))).willReturn(new RecordPage(List.of(), 0, 1));
-		given(this.verification.head()).willReturn(new RecordHead(0, "0".repeat(64)));
+		given(this.reading.read(new RecordReading.Query("", "", 1)))
+			.willReturn(new RecordReading.Page(List.of(), 0, 1));
+		given(this.verification.head()).willReturn(new RecordVerification.Head(0, "0".repeat(64)));
 		assertThat(this.mvc.get().uri("/desk/record")).hasStatusOk()
 			.bodyText()
 			.contains("Nothing has happened yet", "No line yet")
@@ -128,15 +120,16 @@ class RecordControllerTests {
 
 	@Test
 	void saysThatNothingFits() {
-		given(this.reading.read(new RecordQuery("", "walrus", 1))).willReturn(new RecordPage(List.of(), 0, 1));
+		given(this.reading.read(new RecordReading.Query("", "walrus", 1)))
+			.willReturn(new RecordReading.Page(List.of(), 0, 1));
 		assertThat(this.mvc.get().uri("/desk/record?text=walrus")).bodyText().contains("No line of the record fits");
 	}
 
 	@Test
 	void answersTheCheck() {
 		given(this.verification.verify()).willReturn(new RecordFinding(12, DIGEST, 0, ""));
-		given(this.verification.compareStored())
-			.willReturn(new StoredFinding(3, 2, 14, 0, List.of("Version 1 of result r-1: its body was changed.")));
+		given(this.verification.compareStored()).willReturn(
+				new StoredCheck.Finding(3, 2, 14, 0, List.of("Version 1 of result r-1: its body was changed.")));
 		MvcTestResult answer = this.mvc.post().uri("/desk/record/check").with(csrf()).exchange();
 		assertThat(answer).hasStatus3xxRedirection().hasRedirectedUrl("/desk/record");
 		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()

@@ -1,0 +1,34 @@
+package rimebook.entries;
+
+import rimebook.competition.EventId;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
+
+/**
+ * Something that happened to an entry, published within the transaction of the act; each
+ * is a line on the record too.
+ */
+public sealed interface EntryEvent extends AuditedEvent {
+
+	/** Which entry. */
+	EntryId entry();
+
+	/** Into which event. */
+	EventId event();
+
+	/** A team was entered into an event, or came back after it had withdrawn. */
+	record Entered(EntryId entry, EventId event, AuditedChange change) implements EntryEvent {
+
+	}
+
+	/** A team withdrew from an event. */
+	record Withdrawn(EntryId entry, EventId event, AuditedChange change) implements EntryEvent {
+
+	}
+
+	/** The withdrawal of a team was taken back: it takes part as before. */
+	record Reinstated(EntryId entry, EventId event, AuditedChange change) implements EntryEvent {
+
+	}
+
+}
