@@ -3,6 +3,7 @@ package rimebook.competition;
 import java.util.List;
 import java.util.Optional;
 
+import jakarta.persistence.EntityGraph;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import org.jspecify.annotations.Nullable;
@@ -240,7 +241,15 @@ public class Competitions {
 	 * @throws NotFoundException if there is no such segment
 	 */
 	public EventView eventOf(SegmentId id) {
-		return this.events.findBySegment(id.value()).orElseThrow(() -> NotFoundException.of("segment", id)).view();
+		// By its key, so that a transaction that asks for it again is answered from
+		// memory.
+		EntityGraph<Segment> withEvent = this.entityManager.createEntityGraph(Segment.class);
+		withEvent.addAttributeNodes("event");
+		Segment segment = this.entityManager.find(withEvent, id.value());
+		if (segment == null) {
+			throw NotFoundException.of("segment", id);
+		}
+		return segment.event().view();
 	}
 
 	/**

@@ -59,6 +59,10 @@ class Segment {
 		this.event = event;
 	}
 
+	Event event() {
+		return this.event;
+	}
+
 	void write(int position, String slug, DraftEvent.DraftSegment facts) {
 		this.position = position;
 		this.slug = slug;

@@ -168,7 +168,7 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** The element of a line of the card in words, empty for another line. */
 	public String element(CardLine line) {
-		return (line.kind() == "GRADE") ? pointsRules().nameOf(line.name()) : "";
+		return line.kind().equals("GRADE") ? pointsRules().nameOf(line.name()) : "";
 	}
 
 	/** The code of an element in words. */

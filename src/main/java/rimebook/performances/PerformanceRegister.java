@@ -42,17 +42,6 @@ public class PerformanceRegister {
 	}
 
 	/**
-	 * Take hold of one for which something is sent.
-	 * @throws NotFoundException if there is none of that identity
-	 * @throws ConflictException as {@link #requireOnIce}
-	 */
-	PerformanceView holdOnIce(PerformanceId id) {
-		PerformanceView performance = hold(id);
-		requireOnIce(performance);
-		return performance;
-	}
-
-	/**
 	 * Look at one whose cards are closed.
 	 * @throws NotFoundException if there is none of that identity
 	 * @throws ConflictException {@code card-not-closed} if its cards can still be changed

@@ -12,7 +12,10 @@ class KnownPlaces {
 
 	private static final int MOST_KEPT = 5_000;
 
-	private final Cache<String, Boolean> places = Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
+	private final Cache<String, Boolean> places = Caffeine.newBuilder()
+		.maximumSize(MOST_KEPT)
+		.executor(Runnable::run)
+		.build();
 
 	void remember(String account, String network) {
 		this.places.put(place(account, network), true);
