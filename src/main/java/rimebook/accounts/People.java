@@ -221,7 +221,7 @@ public class People {
 	private Person locked(PersonView.Id id, int version) {
 		this.people.lockActive();
 		Person person = find(id);
-		person.expectVersion(version);
+		person.requireVersion(version);
 		return person;
 	}
 

@@ -66,10 +66,8 @@ class Person {
 	}
 
 	/** Refuse a change that was made up from an older version than this. */
-	void expectVersion(int expected) {
-		if (version() != expected) {
-			throw ConflictException.stale("person");
-		}
+	void requireVersion(int expected) {
+		ConflictException.requireSeen("person", expected, version());
 	}
 
 	void change(String displayName, Set<Role> roles) {

@@ -19,10 +19,9 @@ final class ClockRefusals {
 	}
 
 	static ConflictException touchedMeanwhile(PerformanceView performance, ClockView clock) {
-		return new ConflictException("stale-version",
-				"Somebody else touched the clock of start number " + performance.startNumber() + " meanwhile: it is "
-						+ clock.state().words()
-						+ " now. Nothing was changed; look at it, then repeat what is still needed.");
+		return ConflictException.outdated("Somebody else touched the clock of start number " + performance.startNumber()
+				+ " meanwhile: it is " + clock.state().words()
+				+ " now. Nothing was changed; look at it, then repeat what is still needed.");
 	}
 
 	static ConflictException notFromHere(PerformanceView performance, ClockView clock, ClockAct act) {
@@ -37,7 +36,7 @@ final class ClockRefusals {
 	}
 
 	static ConflictException touchGone(PerformanceView performance) {
-		return new ConflictException("stale-version", clockOf(performance)
+		return ConflictException.outdated(clockOf(performance)
 				+ " was touched meanwhile, and what it had found no longer stands. Nothing was changed.");
 	}
 

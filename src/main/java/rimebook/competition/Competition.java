@@ -54,14 +54,14 @@ class Competition {
 
 	/** Change the facts. The slug stays: an address once given out keeps working. */
 	void change(int version, DraftCompetition facts) {
-		checkVersion(version);
+		requireVersion(version);
 		checkOpenToChange();
 		write(facts);
 	}
 
 	/** Check that the move fits the version and state, before others are asked. */
 	void checkMove(int version, CompetitionState next) {
-		checkVersion(version);
+		requireVersion(version);
 		if (!this.state.canBecome(next)) {
 			throw new ConflictException("competition-move", "state", "The competition is " + this.state.inWords()
 					+ "; from there it cannot become " + next.inWords() + ".");
@@ -77,7 +77,7 @@ class Competition {
 	 * @throws ConflictException {@code competition-not-final} before the end
 	 */
 	void takeBack(int version) {
-		checkVersion(version);
+		requireVersion(version);
 		this.state = this.state.before()
 			.orElseThrow(() -> new ConflictException("competition-not-final", "The competition is "
 					+ this.state.inWords() + "; only a final or archived one has to be taken back."));
@@ -96,10 +96,8 @@ class Competition {
 						+ "; nothing of it can be changed any more. An administrator can take it back, with a reason.");
 	}
 
-	private void checkVersion(int version) {
-		if (version != this.version) {
-			throw ConflictException.stale("competition");
-		}
+	private void requireVersion(int version) {
+		ConflictException.requireSeen("competition", version, this.version);
 	}
 
 	private void write(DraftCompetition facts) {

@@ -182,7 +182,7 @@ public class Competitions {
 	@Transactional
 	public EventView changeEvent(EventId id, int version, DraftEvent facts, Actor actor) {
 		Event event = holdEvent(id);
-		event.checkVersion(version);
+		event.requireVersion(version);
 		this.rules.checkChange(id);
 		List<SegmentView> gone = event.fallingAway(facts.segments());
 		if (!gone.isEmpty()) {

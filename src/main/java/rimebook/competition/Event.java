@@ -74,10 +74,8 @@ class Event {
 		this.slug = slug;
 	}
 
-	void checkVersion(int version) {
-		if (version != this.version) {
-			throw ConflictException.stale("event");
-		}
+	void requireVersion(int version) {
+		ConflictException.requireSeen("event", version, this.version);
 	}
 
 	/** Write down the facts. The slug stays: an address once given out keeps working. */

@@ -58,9 +58,7 @@ class Club {
 
 	/** Mend what was written down; teams, entries and drawn places stay with the club. */
 	void change(Renaming.ChangeClub change) {
-		if (change.version() != this.version) {
-			throw ConflictException.stale("club");
-		}
+		ConflictException.requireSeen("club", change.version(), this.version);
 		this.name = change.name();
 		this.town = change.town();
 	}

@@ -69,9 +69,7 @@ class Entry {
 	}
 
 	void withdraw(int version, String reason, Instant now) {
-		if (version != this.version) {
-			throw ConflictException.stale("entry");
-		}
+		ConflictException.requireSeen("entry", version, this.version);
 		if (this.state == EntryState.WITHDRAWN) {
 			throw new ConflictException("already-withdrawn", this.team.inWords() + " has withdrawn already.");
 		}
@@ -82,9 +80,7 @@ class Entry {
 
 	/** Take a withdrawal back: the team takes part as if it had never left. */
 	void reinstate(int version) {
-		if (version != this.version) {
-			throw ConflictException.stale("entry");
-		}
+		ConflictException.requireSeen("entry", version, this.version);
 		if (this.state == EntryState.ENTERED) {
 			throw new ConflictException("not-withdrawn", this.team.inWords() + " has not withdrawn.");
 		}

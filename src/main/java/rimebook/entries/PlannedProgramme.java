@@ -44,9 +44,7 @@ class PlannedProgramme {
 
 	/** Put another plan in place of the one that was seen. */
 	void plan(List<String> codes, int seen) {
-		if (seen != seen()) {
-			throw ConflictException.stale("plan");
-		}
+		ConflictException.requireSeen("plan", seen, seen());
 		this.codes = String.join(" ", codes);
 	}
 

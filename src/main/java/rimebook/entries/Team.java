@@ -59,9 +59,7 @@ class Team {
 
 	/** Mend what was written down; entries and drawn places stay with the team. */
 	void change(Renaming.ChangeTeam change) {
-		if (change.version() != this.version) {
-			throw ConflictException.stale("team");
-		}
+		ConflictException.requireSeen("team", change.version(), this.version);
 		this.name = change.name();
 		this.spokenAs = change.spokenAs();
 	}

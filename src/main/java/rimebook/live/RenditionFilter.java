@@ -10,6 +10,7 @@ import jakarta.servlet.http.HttpFilter;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 
+import rimebook.pages.ContentPolicy;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -65,8 +66,7 @@ class RenditionFilter extends HttpFilter {
 	}
 
 	private static void protect(HttpServletRequest request, HttpServletResponse response) {
-		response.setHeader("Content-Security-Policy", "default-src 'self'; img-src 'self' data:; object-src 'none'; "
-				+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'");
+		response.setHeader("Content-Security-Policy", ContentPolicy.DIRECTIVES);
 		response.setHeader("X-Content-Type-Options", "nosniff");
 		response.setHeader("X-Frame-Options", "DENY");
 		response.setHeader("X-XSS-Protection", "0");

@@ -34,9 +34,7 @@ class Official {
 	}
 
 	void change(int version, DraftOfficial facts) {
-		if (version != this.version) {
-			throw ConflictException.stale("official");
-		}
+		ConflictException.requireSeen("official", version, this.version);
 		write(facts);
 	}
 

@@ -63,9 +63,7 @@ class Seat {
 
 	/** Set aside what binds whoever sits here. */
 	void allow(int version, Allowance allowance) {
-		if (version != this.version) {
-			throw ConflictException.stale("seat");
-		}
+		ConflictException.requireSeen("seat", version, this.version);
 		write(allowance);
 	}
 
@@ -85,9 +83,7 @@ class Seat {
 	}
 
 	void vacate(int version) {
-		if (version != this.version) {
-			throw ConflictException.stale("seat");
-		}
+		ConflictException.requireSeen("seat", version, this.version);
 		if (this.official == null) {
 			throw new ConflictException("seat-empty", "Nobody sits on " + label() + "; there is nothing to vacate.");
 		}

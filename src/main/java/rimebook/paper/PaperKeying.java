@@ -143,9 +143,7 @@ public class PaperKeying {
 			throw new ConflictException("nothing-to-settle",
 					"Nothing that was keyed in for " + sheet.label() + " waits to be settled.");
 		}
-		if (!sheet.sight().equals(seen)) {
-			throw ConflictException.stale("card");
-		}
+		ConflictException.requireSeen("card", seen, sheet.sight());
 		if (sheet.state().isSaidByOthers(card, actor)) {
 			write(sheet, card, KeyingOutcome.SETTLED, receive(card, sheet, sheet.said(), actor), actor);
 		}

@@ -7,23 +7,18 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
-import jakarta.persistence.Transient;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
-import org.springframework.data.domain.Persistable;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.shared.Actor;
+import rimebook.shared.AppendedRow;
 
 /** One change of a segment's panel: written once, never changed. */
 @Entity
 @Immutable
-class PanelChange implements Persistable<UUID> {
-
-	@Id
-	private UUID id;
+class PanelChange extends AppendedRow {
 
 	@Column(name = "segment_id")
 	private UUID segment;
@@ -50,9 +45,6 @@ class PanelChange implements Persistable<UUID> {
 
 	private Instant madeAt;
 
-	@Transient
-	private boolean fresh;
-
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected PanelChange() {
@@ -60,7 +52,7 @@ class PanelChange implements Persistable<UUID> {
 
 	PanelChange(UUID id, SegmentId segment, int sequence, Kind kind, SeatId seat, String reason, Actor actor,
 			Instant now) {
-		this.id = id;
+		super(id);
 		this.segment = segment.value();
 		this.sequence = sequence;
 		this.kind = kind;
@@ -68,7 +60,6 @@ class PanelChange implements Persistable<UUID> {
 		this.reason = reason;
 		this.madeBy = actor.name();
 		this.madeAt = now;
-		this.fresh = true;
 	}
 
 	/** Say whose cards count instead. */
@@ -88,16 +79,6 @@ class PanelChange implements Persistable<UUID> {
 	PanelChange byRule(String rule) {
 		this.rule = rule;
 		return this;
-	}
-
-	@Override
-	public UUID getId() {
-		return this.id;
-	}
-
-	@Override
-	public boolean isNew() {
-		return this.fresh;
 	}
 
 	SegmentId segment() {

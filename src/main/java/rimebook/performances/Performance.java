@@ -191,9 +191,7 @@ class Performance {
 
 	/** Refuse an act that was decided on an older look at this performance. */
 	void requireVersion(int seen) {
-		if (this.version != null && this.version != seen) {
-			throw ConflictException.stale("performance");
-		}
+		ConflictException.requireSeen("performance", seen, this.version);
 	}
 
 	boolean isOnIce() {

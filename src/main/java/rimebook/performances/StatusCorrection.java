@@ -117,9 +117,7 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 		PerformanceStatus next = change.amendment().status();
 		Actor actor = approval.actor();
 		Performance performance = found(this.performances.findLockedById(id.value()), id);
-		if (performance.status() != expected.status()) {
-			throw ConflictException.stale("performance");
-		}
+		ConflictException.requireSeen("performance", expected.status(), performance.status());
 		this.checks.require(performance, next);
 		PerformanceEvent.StatusCorrected corrected = PerformanceEvent.StatusCorrected.of(performance, next,
 				AuditedChange.of(actor, "performance", id, "performance.status-corrected").because(approval.reason()));

@@ -71,9 +71,7 @@ class CardCorrection implements Amending<MarksAmendment> {
 		PerformanceView performance = this.performances.holdClosed(change.performance());
 		SeatId seat = change.judge();
 		CardSubmission old = newest(performance, seat);
-		if (!old.marks().equals(expected.marks())) {
-			throw ConflictException.stale("card");
-		}
+		ConflictException.requireSeen("card", expected.marks(), old.marks());
 		CardMarks corrected = change.amendment().marks();
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
 		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,

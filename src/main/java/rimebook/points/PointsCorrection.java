@@ -87,9 +87,7 @@ class PointsCorrection implements Amending<LineAmendment> {
 		LineAmendment amendment = change.amendment();
 		PointsCard old = newest(performance, seat);
 		CalledListView list = list(performance.id());
-		if (!now(old.marks(), list, amendment.line()).equals(expected)) {
-			throw ConflictException.stale("card");
-		}
+		ConflictException.requireSeen("card", expected, now(old.marks(), list, amendment.line()));
 		PointsMarks marks = changed(old.marks(), list, amendment);
 		check(performance).require(marks);
 		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, old.sequence() + 1, list.sequence(),

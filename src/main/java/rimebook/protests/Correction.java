@@ -106,9 +106,7 @@ class Correction {
 
 	/** Refuse an act that was decided on an older look at this correction. */
 	void requireVersion(int seen) {
-		if (this.version != null && this.version != seen) {
-			throw ConflictException.stale("correction");
-		}
+		ConflictException.requireSeen("correction", seen, this.version);
 	}
 
 	boolean isProposedBy(Actor person) {

@@ -139,9 +139,7 @@ class Protest {
 
 	/** Refuse an act that was decided on an older look at this protest. */
 	void requireVersion(int seen) {
-		if (this.version != null && this.version != seen) {
-			throw ConflictException.stale("protest");
-		}
+		ConflictException.requireSeen("protest", seen, this.version);
 	}
 
 	/**

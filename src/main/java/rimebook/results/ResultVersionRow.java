@@ -6,20 +6,16 @@ import java.util.UUID;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
-import jakarta.persistence.Id;
 import jakarta.persistence.Table;
-import jakarta.persistence.Transient;
 import org.hibernate.annotations.Immutable;
-import org.springframework.data.domain.Persistable;
+
+import rimebook.shared.AppendedRow;
 
 /** A published version as stored: written once; the database refuses to change it. */
 @Entity
 @Immutable
 @Table(name = "result_version")
-class ResultVersionRow implements Persistable<UUID> {
-
-	@Id
-	private UUID id;
+class ResultVersionRow extends AppendedRow {
 
 	@Enumerated(EnumType.STRING)
 	private Scope scope;
@@ -42,16 +38,13 @@ class ResultVersionRow implements Persistable<UUID> {
 
 	private String body;
 
-	@Transient
-	private boolean fresh;
-
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected ResultVersionRow() {
 	}
 
 	ResultVersionRow(UUID id, ResultVersion version, String body) {
-		this.id = id;
+		super(id);
 		this.scope = version.scope();
 		this.scopeId = version.scopeId();
 		this.number = version.number();
@@ -61,17 +54,6 @@ class ResultVersionRow implements Persistable<UUID> {
 		this.publishedAt = version.publishedAt();
 		this.fingerprint = version.fingerprint();
 		this.body = body;
-		this.fresh = true;
-	}
-
-	@Override
-	public UUID getId() {
-		return this.id;
-	}
-
-	@Override
-	public boolean isNew() {
-		return this.fresh;
 	}
 
 	String body() {

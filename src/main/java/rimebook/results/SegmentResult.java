@@ -171,9 +171,7 @@ class SegmentResult {
 
 	/** Refuse an act that was decided on an older look at this result. */
 	void requireVersion(int seen) {
-		if (this.version != null && this.version != seen) {
-			throw ConflictException.stale("result");
-		}
+		ConflictException.requireSeen("result", seen, this.version);
 	}
 
 	boolean isOfficial() {

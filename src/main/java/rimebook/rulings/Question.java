@@ -15,12 +15,13 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
+import rimebook.shared.AppendedRow;
 
 /** A question to the referee: written once. */
 @Entity
 @Immutable
 @Table(name = "ruling_question")
-class Question extends Kept {
+class Question extends AppendedRow {
 
 	@Column(name = "competition_id")
 	private UUID competition;

@@ -10,13 +10,14 @@ import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
 
 import rimebook.shared.Actor;
+import rimebook.shared.AppendedRow;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 
 /** One ruling on a question: written once, superseded by the next. */
 @Entity
 @Immutable
-class Ruling extends Kept {
+class Ruling extends AppendedRow {
 
 	@Column(name = "question_id")
 	private UUID question;

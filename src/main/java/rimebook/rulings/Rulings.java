@@ -102,9 +102,7 @@ public class Rulings {
 			.orElseThrow(() -> NotFoundException.of("question", given.question()));
 		this.stillOpen.require(this.entries.entry(question.entry()).event());
 		List<Ruling> before = this.rulings.findByQuestionInOrderByNumberDesc(List.of(question.getId()));
-		if (before.size() != given.seen()) {
-			throw ConflictException.stale("ruling");
-		}
+		ConflictException.requireSeen("ruling", given.seen(), before.size());
 		Ruling ruling = new Ruling(this.acts.nextId(), given, actor, this.acts.now());
 		this.rulings.save(ruling);
 		this.acts.publish(AuditedChange

@@ -39,12 +39,32 @@ public final class ConflictException extends RimebookException {
 	}
 
 	/**
+	 * Refuse a change that was decided on an older look at the thing than the newest.
+	 * @param thing what was to be changed, as people call it ("event")
+	 * @param seen what the person had before them: a version, or what stood there
+	 * @param now the same as it is now, {@code null} where the thing was never stored
+	 */
+	public static void requireSeen(String thing, Object seen, @Nullable Object now) {
+		if (now != null && !now.equals(seen)) {
+			throw stale(thing);
+		}
+	}
+
+	/**
 	 * Say that somebody else changed the thing since it was read.
-	 * @param thing what was to be changed, one word ("event")
+	 * @param thing what was to be changed, as people call it ("event")
 	 */
 	public static ConflictException stale(String thing) {
-		return new ConflictException("stale-version", "Somebody else changed this " + thing
+		return outdated("Somebody else changed this " + thing
 				+ " since you opened it. Look at it again, then repeat your change.");
+	}
+
+	/**
+	 * Say in words of its own that what the change rests on is not so any more.
+	 * @param message a sentence for people that says what is there now
+	 */
+	public static ConflictException outdated(String message) {
+		return new ConflictException("stale-version", message);
 	}
 
 }

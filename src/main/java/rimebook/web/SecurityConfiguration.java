@@ -25,6 +25,7 @@ import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.CrewSigns;
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SeatCodes;
+import rimebook.pages.ContentPolicy;
 
 /**
  * Three doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets
@@ -34,9 +35,6 @@ import rimebook.accounts.SeatCodes;
  */
 @Configuration(proxyBeanMethods = false)
 public class SecurityConfiguration {
-
-	private static final String CONTENT_POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; "
-			+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
 	/** No page needs them, so nothing that gets into one can ask for them. */
 	private static final String FORBIDDEN_DEVICES = "accelerometer=(), browsing-topics=(), camera=(), "
@@ -137,7 +135,7 @@ public class SecurityConfiguration {
 	}
 
 	private static void headers(HeadersConfigurer<HttpSecurity> headers) {
-		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(ContentPolicy.DIRECTIVES))
 			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
 			.permissionsPolicyHeader((policy) -> policy.policy(FORBIDDEN_DEVICES))
 			.crossOriginOpenerPolicy((policy) -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));

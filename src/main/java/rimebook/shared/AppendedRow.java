@@ -1,4 +1,4 @@
-package rimebook.rulings;
+package rimebook.shared;
 
 import java.util.UUID;
 
@@ -12,7 +12,7 @@ import org.springframework.data.domain.Persistable;
  * nothing but being just made says that it is new.
  */
 @MappedSuperclass
-abstract class Kept implements Persistable<UUID> {
+public abstract class AppendedRow implements Persistable<UUID> {
 
 	@Id
 	private UUID id;
@@ -22,10 +22,10 @@ abstract class Kept implements Persistable<UUID> {
 
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
-	protected Kept() {
+	protected AppendedRow() {
 	}
 
-	Kept(UUID id) {
+	protected AppendedRow(UUID id) {
 		this.id = id;
 		this.fresh = true;
 	}
