@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 import org.apache.coyote.Constants;
 import org.apache.coyote.Processor;
@@ -22,6 +23,8 @@ public class DoorProtocol extends Http11NioProtocol {
 
 	/** How many requests may be half here; each has buffers of its own. */
 	private static final int MOST_HALF_HERE = 500;
+
+	private static final Set<Integer> STAGES_OF_A_HEAD = Set.of(Constants.STAGE_PARSE, Constants.STAGE_ENDED);
 
 	/** Hang up on whoever is too slow, and on the silent ones if the door is crowded. */
 	void sweep(Duration patience) {
@@ -43,10 +46,11 @@ public class DoorProtocol extends Http11NioProtocol {
 		return (connection instanceof NioSocketWrapper socket) ? socket.getLastRead() : 0;
 	}
 
+	/** Between two pieces of a head the server says that the request has ended. */
 	private static boolean isHalfHere(Processor processor) {
 		Request request = processor.getRequest();
-		return request != null && request.getStartTimeNanos() > 0
-				&& request.getRequestProcessor().getStage() == Constants.STAGE_PARSE;
+		return request != null && request.getStartTimeNanos() > 0 && !processor.isAsync() && !processor.isUpgrade()
+				&& STAGES_OF_A_HEAD.contains(request.getRequestProcessor().getStage());
 	}
 
 	private static void hangUpOnHalves(List<Half> halves, long latest) {

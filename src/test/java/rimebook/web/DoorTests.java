@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 import jakarta.servlet.http.HttpServlet;
@@ -25,6 +27,7 @@ import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 /** The server with its door and nothing behind it but an echo. */
 @Timeout(30)
@@ -33,6 +36,9 @@ class DoorTests {
 	private static final String SEAT = "Bearer a-seat";
 
 	private final List<Socket> sockets = new ArrayList<>();
+
+	/** Who is to stay is answered when the test is over. */
+	private final CountDownLatch end = new CountDownLatch(1);
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
@@ -48,12 +54,14 @@ class DoorTests {
 	void opens() {
 		TomcatServletWebServerFactory factory = new TomcatServletWebServerFactory(0);
 		this.door.customize(factory);
-		this.server = factory.getWebServer((context) -> context.addServlet("echo", new Echo()).addMapping("/*"));
+		this.server = factory
+			.getWebServer((context) -> context.addServlet("echo", new Echo(this.end)).addMapping("/*"));
 		this.server.start();
 	}
 
 	@AfterEach
 	void closes() throws IOException {
+		this.end.countDown();
 		for (Socket socket : this.sockets) {
 			socket.close();
 		}
@@ -83,6 +91,7 @@ class DoorTests {
 		Socket slow = say("PUT /api/cards/1 HTTP/1.1\r\nHost: h\r\nContent-Length: 10\r\nExpect: 100-continue\r\n\r\n");
 		assertThat(firstLine(slow)).startsWith("HTTP/1.1 100");
 		for (String piece : List.of("01234", "567", "89")) {
+			// What is written at once arrives at once.
 			TimeUnit.MILLISECONDS.sleep(50);
 			slow.getOutputStream().write(piece.getBytes(StandardCharsets.US_ASCII));
 		}
@@ -92,28 +101,32 @@ class DoorTests {
 	@Test
 	void aHeadThatDoesNotComeInTimeIsHungUpOn() throws Exception {
 		Socket slow = say("GET / HTTP/1.1\r\nHost: h\r\n");
-		for (int i = 0; i < 10; i++) {
-			TimeUnit.MILLISECONDS.sleep(300);
-			try {
-				slow.getOutputStream().write("X-More: x\r\n".getBytes(StandardCharsets.US_ASCII));
-			}
-			catch (IOException hungUp) {
-				return;
-			}
+		await().until(() -> isHungUpOnWhenItSaysMore(slow));
+	}
+
+	private static boolean isHungUpOnWhenItSaysMore(Socket slow) {
+		try {
+			slow.getOutputStream().write("X-More: x\r\n".getBytes(StandardCharsets.US_ASCII));
+			slow.setSoTimeout(100);
+			return slow.getInputStream().read() == -1;
 		}
-		assertThat(slow.getInputStream().read()).isEqualTo(-1);
+		catch (SocketTimeoutException open) {
+			return false;
+		}
+		catch (IOException hungUp) {
+			return true;
+		}
 	}
 
 	@Test
 	void visitorsAndNewcomersDoNotTakeTheCrewsPlaces() throws Exception {
 		for (int i = 0; i < 20; i++) {
-			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
-			say("GET /sign-in/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /follow/stay HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /sign-in/stay HTTP/1.1\r\nHost: h\r\n\r\n");
 		}
-		TimeUnit.MILLISECONDS.sleep(200);
-		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
+		expectNoPlace("/follow/cup");
 		assertThat(get("/follow/cup").headers().firstValue("Retry-After")).isPresent();
-		assertThat(get("/sign-in").statusCode()).isEqualTo(503);
+		expectNoPlace("/sign-in");
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}
 
@@ -121,16 +134,14 @@ class DoorTests {
 	@Test
 	void filesHavePlacesOfTheirOwn() throws Exception {
 		for (int i = 0; i < 20; i++) {
-			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /follow/stay HTTP/1.1\r\nHost: h\r\n\r\n");
 		}
-		TimeUnit.MILLISECONDS.sleep(200);
-		assertThat(get("/follow/cup").statusCode()).isEqualTo(503);
+		expectNoPlace("/follow/cup");
 		assertThat(get("/css/rimebook.css").statusCode()).isEqualTo(200);
 		for (int i = 0; i < 20; i++) {
-			say("GET /css/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /css/stay HTTP/1.1\r\nHost: h\r\n\r\n");
 		}
-		TimeUnit.MILLISECONDS.sleep(200);
-		assertThat(get("/css/rimebook.css").statusCode()).isEqualTo(503);
+		expectNoPlace("/css/rimebook.css");
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}
 
@@ -138,12 +149,11 @@ class DoorTests {
 	@Test
 	void whatAStrangerMakesUpTakesNoPlaceOfTheCrew() throws Exception {
 		for (int i = 0; i < 20; i++) {
-			say("GET /desk/sleep HTTP/1.1\r\nHost: h\r\nCookie: rimebook=1; rimebook-seat=2; rimebook-crew=3.4\r\n\r\n");
-			say("GET /api/judge/sleep HTTP/1.1\r\nHost: h\r\nAuthorization: Bearer made.up\r\n\r\n");
-			say("PUT /api/cards/1/sleep HTTP/1.1\r\nHost: h\r\nTransfer-Encoding: chunked\r\n\r\n");
+			say("GET /desk/stay HTTP/1.1\r\nHost: h\r\nCookie: rimebook=1; rimebook-seat=2; rimebook-crew=3.4\r\n\r\n");
+			say("GET /api/judge/stay HTTP/1.1\r\nHost: h\r\nAuthorization: Bearer made.up\r\n\r\n");
+			say("PUT /api/cards/1/stay HTTP/1.1\r\nHost: h\r\nTransfer-Encoding: chunked\r\n\r\n");
 		}
-		TimeUnit.MILLISECONDS.sleep(200);
-		assertThat(get("/desk").statusCode()).isEqualTo(503);
+		expectNoPlace("/desk");
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}
 
@@ -158,7 +168,7 @@ class DoorTests {
 	@Test
 	void crewPortHasPlacesOfItsOwn() throws Exception {
 		for (int i = 0; i < 450; i++) {
-			say("GET /follow/sleep HTTP/1.1\r\nHost: h\r\n\r\n");
+			say("GET /follow/stay HTTP/1.1\r\nHost: h\r\n\r\n");
 		}
 		assertThat(sendCard(this.crewPort)).isEqualTo("5.6 and 4.8");
 	}
@@ -173,6 +183,11 @@ class DoorTests {
 	void connectionsHaveRoomInHeapAndOpenFiles() {
 		assertThat(DoorSettings.connectionsIn(512L << 20, 1 << 20)).isEqualTo(10_922);
 		assertThat(DoorSettings.connectionsIn(512L << 20, 1024)).isEqualTo(768);
+	}
+
+	/** What was said before may still be on its way. */
+	private void expectNoPlace(String path) {
+		await().until(() -> get(path).statusCode() == 503);
 	}
 
 	private Socket say(String text) throws IOException {
@@ -227,13 +242,25 @@ class DoorTests {
 
 		private static final long serialVersionUID = 1L;
 
-		@Override
-		protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
+		private final transient CountDownLatch end;
+
+		private Echo(CountDownLatch end) {
+			this.end = end;
+		}
+
+		private void awaitTheEnd() {
 			try {
-				TimeUnit.SECONDS.sleep(request.getRequestURI().endsWith("/sleep") ? 3 : 0);
+				this.end.await();
 			}
 			catch (InterruptedException ex) {
 				Thread.currentThread().interrupt();
+			}
+		}
+
+		@Override
+		protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
+			if (request.getRequestURI().endsWith("/stay")) {
+				awaitTheEnd();
 			}
 			request.getInputStream().transferTo(response.getOutputStream());
 		}
