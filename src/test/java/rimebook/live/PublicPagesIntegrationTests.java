@@ -4,7 +4,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
@@ -19,6 +18,7 @@ import rimebook.entries.Entries;
 import rimebook.results.ResultVersion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.BDDMockito.then;
 import static org.mockito.Mockito.clearInvocations;
@@ -158,11 +158,10 @@ class PublicPagesIntegrationTests {
 	}
 
 	@Test
-	void lostSignalCostsNothing() throws InterruptedException {
+	void lostSignalCostsNothing() {
 		assertThat(this.visitor.get(FREE).body()).contains("Version 9");
 		this.stage.free().skate();
-		Thread.sleep(Duration.ofMillis(2500).toMillis());
-		assertThat(this.visitor.get(FREE).body()).contains("Version 10");
+		await().untilAsserted(() -> assertThat(this.visitor.get(FREE).body()).contains("Version 10"));
 	}
 
 	@Test

@@ -14,6 +14,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import rimebook.results.ResultVersion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 @LiveTest
 @Timeout(value = 30, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
@@ -110,12 +111,9 @@ class SignalsIntegrationTests {
 	}
 
 	@Test
-	void whoLeavesIsForgotten() throws InterruptedException {
+	void whoLeavesIsForgotten() {
 		this.visitor.lines(SIGNALS).close();
-		for (int i = 0; i < 100 && this.followers.count() > 0; i++) {
-			Thread.sleep(50);
-		}
-		assertThat(this.followers.count()).isZero();
+		await().untilAsserted(() -> assertThat(this.followers.count()).isZero());
 	}
 
 	@Test

@@ -4,7 +4,6 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 
 import rimebook.performances.Amendment;
 import rimebook.performances.Amendments;
@@ -16,11 +15,12 @@ import rimebook.points.SheetAmendment;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.points.ElementWorth;
 import rimebook.testsupport.EarlierCorrections;
+import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** What is kept of a correction says the same for as long as it is kept. */
-@SpringBootTest
+@WholeApplication
 class AmendmentsIntegrationTests {
 
 	private static final List<Amendments.Pair> MEANT = List.of(

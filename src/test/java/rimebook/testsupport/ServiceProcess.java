@@ -10,11 +10,10 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 
+import org.awaitility.Awaitility;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -76,18 +75,11 @@ public final class ServiceProcess implements AutoCloseable {
 		awaitAnswer(this.process);
 	}
 
-	private void awaitAnswer(Process started) throws InterruptedException {
-		Instant end = Instant.now().plus(PATIENCE);
-		while (Instant.now().isBefore(end)) {
-			if (!started.isAlive()) {
-				throw new IllegalStateException("The service did not come up; see " + this.log);
-			}
-			if (answers()) {
-				return;
-			}
-			TimeUnit.MILLISECONDS.sleep(100);
-		}
-		throw new IllegalStateException("The service did not answer within " + PATIENCE + "; see " + this.log);
+	private void awaitAnswer(Process started) {
+		Awaitility.await("an answer; see " + this.log)
+			.atMost(PATIENCE)
+			.failFast("The service did not come up; see " + this.log, () -> !started.isAlive())
+			.until(this::answers);
 	}
 
 	private boolean answers() {
