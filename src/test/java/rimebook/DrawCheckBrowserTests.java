@@ -2,18 +2,13 @@ package rimebook;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Complaints;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -21,41 +16,17 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 /** A draw repeated in the browser from what its page says. */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class DrawCheckBrowserTests {
-
-	private final Complaints complaints = new Complaints();
-
-	private final ApplicationContext context;
 
 	private final SmallCompetition day;
 
-	@LocalServerPort
-	private int port;
+	private final Page page;
 
-	private Page page;
-
-	DrawCheckBrowserTests(@Autowired ApplicationContext context) {
-		this.context = context;
+	DrawCheckBrowserTests(@Autowired ApplicationContext context, Browsers screens) {
 		this.day = SmallCompetition.running(context, 6, 3);
 		this.day.draw(1);
-	}
-
-	@BeforeEach
-	void openTheDraw() {
-		this.page = this.complaints.listenTo(Chromium.browser().newContext()).newPage();
-		this.page.navigate("http://localhost:" + this.port + "/sign-in");
-		this.page.fill("#signInName", Crew.add(this.context, Role.SECRETARY));
-		this.page.fill("#password", Crew.PASSWORD);
-		this.page.click("main form button");
-		this.page.waitForURL("**/desk");
-		this.page.navigate("http://localhost:" + this.port + "/desk/draw/" + this.day.segment(1));
-	}
-
-	@AfterEach
-	void closeThePage() {
-		this.page.context().close();
-		this.complaints.expectNoFault();
+		this.page = screens.signedIn(Role.SECRETARY, "/desk/draw/" + this.day.segment(1));
 	}
 
 	@Test

@@ -8,22 +8,18 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.SelectOption;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
-import org.springframework.boot.test.web.server.LocalServerPort;
 
-import rimebook.testsupport.Chromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -36,17 +32,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 @ExtendWith(OutputCaptureExtension.class)
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
 		properties = "spring.datasource.url=jdbc:h2:mem:nothing;LOCK_TIMEOUT=10000;DB_CLOSE_DELAY=-1")
-@RequiresChromium
+@BrowserTest
 class FirstTeamOnIceBrowserTests {
 
 	private static final int MOST = 60;
 
 	private static final int JUDGES = 7;
 
-	@LocalServerPort
-	private int port;
-
-	private final Browser browser = Chromium.browser();
+	private final Browsers screens;
 
 	private final List<String> clicks = new ArrayList<>();
 
@@ -54,9 +47,8 @@ class FirstTeamOnIceBrowserTests {
 
 	private Page page;
 
-	@AfterEach
-	void closeTheBrowser() {
-		this.browser.contexts().forEach(BrowserContext::close);
+	FirstTeamOnIceBrowserTests(Browsers screens) {
+		this.screens = screens;
 	}
 
 	@Test
@@ -77,9 +69,8 @@ class FirstTeamOnIceBrowserTests {
 	private void makeTheFirstAdministrator(String printed) {
 		Matcher link = Pattern.compile("/set-up/[\\w-]+").matcher(printed);
 		assertThat(link.find()).as("a link in " + printed).isTrue();
-		this.page = this.browser.newContext().newPage();
-		this.page.setDefaultTimeout(15_000);
-		this.page.navigate("http://localhost:" + this.port + link.group());
+		this.page = this.screens.screen(1280, 720);
+		this.page.navigate(link.group());
 		type("#signInName", "first");
 		type("#displayName", "Ada Quill");
 		type("#password", Crew.PASSWORD);

@@ -6,14 +6,10 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -32,9 +28,9 @@ import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.shared.Actor;
 import rimebook.tabulation.points.ElementWorth;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -42,20 +38,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** The pages of an event judged by points, as a browser shows them on phone to desk. */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class PointsPagesBrowserTests {
 
 	private static final List<String> CODES = List.of("I4+pi3", "ME4<", "NHE3+s4", "TwE3", "AC2");
 
-	private final Browser browser = Chromium.browser();
+	private final Browsers screens;
 
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
-
 	private SmallCompetition day;
+
+	PointsPagesBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
 
 	@BeforeEach
 	void twoTeamsHaveSkated() {
@@ -100,13 +97,11 @@ class PointsPagesBrowserTests {
 	@Test
 	void publicPagesFitAndAreOpenToEverybody() {
 		String event = "/follow/" + this.day.competition().slug() + "/senior";
-		try (BrowserContext visitor = this.browser.newContext()) {
-			Page page = visitor.newPage();
-			for (String path : List.of(event, event + "/" + this.day.event().segments().get(0).slug(),
-					event + "/" + this.day.event().segments().get(0).slug() + "?lang=fr",
-					event + "/" + this.day.event().segments().get(0).slug() + "?lang=fi")) {
-				fits(page, path);
-			}
+		Page page = this.screens.screen(1280, 720);
+		for (String path : List.of(event, event + "/" + this.day.event().segments().get(0).slug(),
+				event + "/" + this.day.event().segments().get(0).slug() + "?lang=fr",
+				event + "/" + this.day.event().segments().get(0).slug() + "?lang=fi")) {
+			fits(page, path);
 		}
 	}
 
@@ -114,71 +109,46 @@ class PointsPagesBrowserTests {
 	void deskPagesFitAndAreOpenToEverybody() {
 		String event = "/desk/competitions/" + this.day.competition().id() + "/events/" + this.day.event().id();
 		String keying = "/desk/keying/" + this.day.segment(1);
-		try (BrowserContext crew = this.browser.newContext()) {
-			Page page = signedIn(crew, Role.ADMINISTRATOR);
-			for (String path : List.of(event, event + "/edit", event + "/rules", event + "/rules/values",
-					"/desk/keying", keying, keying + "/elements", keying + "/cards/7", keying + "/deductions",
-					keying + "/authorisation", "/desk/entries/entry/" + this.day.entries().get(0).id(),
-					"/desk/entries/entry/" + this.day.entries().get(0).id() + "/elements/" + this.day.segment(2),
-					"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1), "/desk/technical",
-					"/desk/technical/" + this.day.segment(1), "/desk/technical/" + this.day.segment(1) + "/read-back",
-					"/desk/protests/" + this.day.segment(1))) {
-				fits(page, path);
-			}
+		Page page = this.screens.signedIn(Role.ADMINISTRATOR);
+		for (String path : List.of(event, event + "/edit", event + "/rules", event + "/rules/values", "/desk/keying",
+				keying, keying + "/elements", keying + "/cards/7", keying + "/deductions", keying + "/authorisation",
+				"/desk/entries/entry/" + this.day.entries().get(0).id(),
+				"/desk/entries/entry/" + this.day.entries().get(0).id() + "/elements/" + this.day.segment(2),
+				"/desk/stand/" + this.day.segment(1), "/desk/results/" + this.day.segment(1), "/desk/technical",
+				"/desk/technical/" + this.day.segment(1), "/desk/technical/" + this.day.segment(1) + "/read-back",
+				"/desk/protests/" + this.day.segment(1))) {
+			fits(page, path);
 		}
 	}
 
 	@Test
 	void correctionPagesFitAndAreOpenToEverybody() {
 		String corrections = "/desk/protests/" + this.day.segment(1) + "/corrections/new";
-		try (BrowserContext crew = this.browser.newContext()) {
-			Page page = signedIn(crew, Role.ACCOUNTANT);
-			for (String path : List.of(corrections, corrections + "/element", corrections + "/deduction")) {
-				fits(page, path);
-			}
+		Page page = this.screens.signedIn(Role.ACCOUNTANT);
+		for (String path : List.of(corrections, corrections + "/element", corrections + "/deduction")) {
+			fits(page, path);
 		}
 	}
 
 	@Test
 	void aCardIsKeyedInWithTheKeyboardAlone() {
-		try (BrowserContext crew = this.browser.newContext()) {
-			Page page = signedIn(crew, Role.ACCOUNTANT);
-			page.navigate(address("/desk/keying/" + this.day.segment(1) + "/cards/5"));
-			for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {
-				page.keyboard().type(typed);
-				page.keyboard().press("Enter");
-			}
+		Page page = this.screens.signedIn(Role.ACCOUNTANT);
+		page.navigate("/desk/keying/" + this.day.segment(1) + "/cards/5");
+		for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {
+			page.keyboard().type(typed);
 			page.keyboard().press("Enter");
-			page.waitForURL((url) -> url.endsWith("/cards/6"));
-			assertThat(page.locator(".notice").innerText()).contains("Judge 5: keyed once.");
-			assertThat(page.evaluate("document.activeElement.name")).isEqualTo("lines[0].typed");
 		}
-	}
-
-	private Page signedIn(BrowserContext crew, Role role) {
-		Page page = crew.newPage();
-		page.navigate(address("/sign-in"));
-		page.locator("#signInName").fill(Crew.add(this.context, role));
-		page.locator("#password").fill(Crew.PASSWORD);
-		page.locator("main form button").first().click();
-		page.waitForURL((url) -> url.endsWith("/desk"));
-		return page;
+		page.keyboard().press("Enter");
+		page.waitForURL((url) -> url.endsWith("/cards/6"));
+		assertThat(page.locator(".notice").innerText()).contains("Judge 5: keyed once.");
+		assertThat(page.evaluate("document.activeElement.name")).isEqualTo("lines[0].typed");
 	}
 
 	private void fits(Page page, String path) {
-		page.navigate(address(path));
+		page.navigate(path);
 		assertThat(page.locator("h1").count()).as(path).isEqualTo(1);
 		page.evaluate("document.querySelectorAll('details').forEach((each) => each.open = true)");
-		for (int width : List.of(1440, 820, 390, 320)) {
-			page.setViewportSize(width, 900);
-			assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
-				.isEqualTo(width);
-		}
-		assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
-	}
-
-	private String address(String path) {
-		return "http://localhost:" + this.port + path;
+		Looks.expectFitsAndNoFinding(page);
 	}
 
 }

@@ -1,8 +1,5 @@
 package rimebook;
 
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Path;
 import java.util.List;
 
@@ -12,7 +9,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -33,10 +29,14 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * A whole day on which everything goes wrong: an interruption, a re-skate, two
@@ -46,7 +46,7 @@ import rimebook.testsupport.WholeApplication;
  * written to {@code target/rehearsal.md}. No console may complain.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class RehearsalBrowserTests {
 
 	private static final Path TABLE = Path.of("target", "rehearsal.md");
@@ -56,10 +56,9 @@ class RehearsalBrowserTests {
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers browsers;
 
-	private Screens screens;
+	private final Screens screens;
 
 	private SmallCompetition day;
 
@@ -79,9 +78,13 @@ class RehearsalBrowserTests {
 
 	private SeatView spare;
 
+	RehearsalBrowserTests(Browsers browsers) {
+		this.browsers = browsers;
+		this.screens = new Screens(browsers);
+	}
+
 	@BeforeEach
 	void openTheDoors() {
-		this.screens = new Screens(this.port);
 		Competitions competitions = this.context.getBean(Competitions.class);
 		this.day = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 6,
 				CompetitionFixtures.anEvent("Junior", JUDGES).signedAtOnce());
@@ -97,7 +100,7 @@ class RehearsalBrowserTests {
 
 	@AfterEach
 	void closeTheDoors() {
-		this.screens.close(TABLE);
+		this.screens.keep(TABLE);
 	}
 
 	@Test
@@ -115,20 +118,20 @@ class RehearsalBrowserTests {
 		protestAfterTheSignatures();
 		cancelTheOtherEvent();
 		endTheDay();
-		assertThat(this.screens.complaints()).isEmpty();
+		assertThat(this.browsers.complaints()).isEmpty();
 		assertThat(this.context.getBean(RecordVerification.class).verify().isWhole()).isTrue();
 	}
 
 	private void bringTheScreens() {
 		String slug = this.day.competition().slug();
-		this.secretary = this.screens.signedIn("secretary", Crew.add(this.context, Role.SECRETARY));
+		this.secretary = this.browsers.signedIn(Role.SECRETARY);
 		String second = Crew.add(this.context, Role.ACCOUNTANT);
 		this.day.seatInstead(SeatKind.ACCOUNTANT, Crew.displayName(second));
-		this.accountant = this.screens.signedIn("accountant", second);
+		this.accountant = this.browsers.signedIn(second);
 		String name = Crew.add(this.context, Role.REFEREE);
 		this.day.seatInstead(SeatKind.REFEREE, Crew.displayName(name));
-		this.referee = this.screens.signedIn("referee", name);
-		this.stand = this.screens.signedIn("stand", name);
+		this.referee = this.browsers.signedIn(name);
+		this.stand = this.browsers.signedIn(name);
 		this.screens.kept("stand", this.stand, ".ice, .differs li, #decision");
 		this.judge = this.screens.tablet("judge 1", seat(1).code(), ".card .head, #truth");
 		this.screens.tablet("judge 3", seat(3).code(), ".card .head, #truth");

@@ -3,19 +3,16 @@ package rimebook;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.results.ResultPublication;
 import rimebook.results.Standings;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -23,7 +20,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** The results desk of ten teams, as large as the screens of the crew let it be. */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class ResultsDeskBrowserTests {
 
 	private static final int SCREEN = 900;
@@ -31,14 +28,12 @@ class ResultsDeskBrowserTests {
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers screens;
 
 	private Page page;
 
-	@AfterEach
-	void closeThePage() {
-		this.page.context().close();
+	ResultsDeskBrowserTests(Browsers screens) {
+		this.screens = screens;
 	}
 
 	@Test
@@ -83,13 +78,7 @@ class ResultsDeskBrowserTests {
 	}
 
 	private void open(SmallCompetition day) {
-		this.page = Chromium.browser().newContext().newPage();
-		this.page.navigate("http://localhost:" + this.port + "/sign-in");
-		this.page.fill("#signInName", Crew.add(this.context, Role.REFEREE));
-		this.page.fill("#password", Crew.PASSWORD);
-		this.page.click("main form button");
-		this.page.waitForURL("**/desk");
-		this.page.navigate("http://localhost:" + this.port + "/desk/results/" + day.segment(1));
+		this.page = this.screens.signedIn(Role.REFEREE, "/desk/results/" + day.segment(1));
 	}
 
 	private int height(int width) {

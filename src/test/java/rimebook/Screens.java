@@ -9,36 +9,29 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Complaints;
-import rimebook.testsupport.Crew;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 
 /**
- * The screens that are open in a rink at the same time, what their consoles complain
- * about, and a table of what each said after each act.
+ * The screens that are open in a rink at the same time, and a table of what each said
+ * after each act.
  */
 final class Screens {
 
 	private static final int LONGEST = 140;
 
-	private final Browser browser = Chromium.browser();
-
-	private final String service;
+	private final Browsers browsers;
 
 	private final Map<String, Screen> screens = new LinkedHashMap<>();
 
-	private final Complaints complaints = new Complaints();
-
 	private final List<String> lines = new ArrayList<>();
 
-	Screens(int port) {
-		this.service = "http://localhost:" + port;
+	Screens(Browsers browsers) {
+		this.browsers = browsers;
 	}
 
 	/** What is looked at, and which part of it is told in the table. */
@@ -47,44 +40,19 @@ final class Screens {
 
 	/** A screen that shows that page to whoever passes by. */
 	Page open(String name, String path, String told) {
-		Page page = page(1440, 900);
+		Page page = this.browsers.screen(1440, 900);
 		page.navigate(path);
 		return kept(name, page, told);
 	}
 
-	/** A desk at which somebody has signed in; it is told of by itself, if at all. */
-	Page signedIn(String name, String signInName) {
-		Page page = page(1440, 900);
-		page.navigate("/sign-in");
-		page.fill("[name=signInName]", signInName);
-		page.fill("[name=password]", Crew.PASSWORD);
-		page.locator("[name=password]").press("Enter");
-		page.waitForURL("**/desk");
-		return page;
-	}
-
 	/** A tablet that took the seat of the code. */
 	Page tablet(String name, String code, String told) {
-		Page page = page(768, 1024);
-		page.navigate("/judge");
-		page.fill("[name=code]", code);
-		page.locator("[name=code]").press("Enter");
-		page.waitForURL("**/judge/card");
-		return kept(name, page, told);
+		return kept(name, this.browsers.joined(code), told);
 	}
 
 	/** Tell from now on of that screen as well. */
 	Page kept(String name, Page page, String told) {
 		this.screens.put(name, new Screen(page, told));
-		return page;
-	}
-
-	private Page page(int width, int height) {
-		Page page = this.complaints
-			.listenTo(this.browser
-				.newContext(new Browser.NewContextOptions().setBaseURL(this.service).setViewportSize(width, height)))
-			.newPage();
-		page.setDefaultTimeout(15_000);
 		return page;
 	}
 
@@ -122,20 +90,13 @@ final class Screens {
 		}
 	}
 
-	/** What went wrong on any page so far, in the order in which it did. */
-	List<String> complaints() {
-		return this.complaints.all();
+	/** Draw every screen as it is now. */
+	private void draw() {
+		this.screens.forEach((name, screen) -> Looks.draw(screen.page(), "rehearsal-" + name.replace(' ', '-')));
 	}
 
-	/** Draw every screen as it is now into a folder. */
-	private void draw(Path folder) {
-		this.screens.forEach((name, screen) -> screen.page()
-			.screenshot(new Page.ScreenshotOptions().setFullPage(true)
-				.setPath(folder.resolve("rehearsal-" + name.replace(' ', '-') + ".png"))));
-	}
-
-	/** Keep the table where the build keeps what it makes, and close everything. */
-	void close(Path table) {
+	/** Keep the table where the build keeps what it makes, and draw every screen. */
+	void keep(Path table) {
 		try {
 			Files.createDirectories(table.getParent());
 			String head = "| What was done | " + String.join(" | ", this.screens.keySet()) + " |\n"
@@ -145,8 +106,7 @@ final class Screens {
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
 		}
-		draw(table.resolveSibling("screens"));
-		this.browser.contexts().forEach(BrowserContext::close);
+		draw();
 	}
 
 }

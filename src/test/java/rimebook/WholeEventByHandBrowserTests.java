@@ -1,24 +1,17 @@
 package rimebook;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.SelectOption;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -31,12 +24,14 @@ import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Complaints;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * One event by hand in real browsers: the crew at their desks, five judges on tablets and
@@ -44,22 +39,15 @@ import rimebook.testsupport.WholeApplication;
  * WCAG 2.2 A or AA; each is drawn at three widths into {@code target/screens}.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class WholeEventByHandBrowserTests {
 
 	private static final int JUDGES = 5;
 
-	private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
-
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
-
-	private final Complaints complaints = new Complaints();
-
-	private final Browser browser = Chromium.browser();
+	private final Browsers screens;
 
 	private CompetitionView competition;
 
@@ -70,6 +58,10 @@ class WholeEventByHandBrowserTests {
 	private String refereeName;
 
 	private String accountantName;
+
+	WholeEventByHandBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
 
 	@BeforeEach
 	void planACompetition() {
@@ -87,12 +79,6 @@ class WholeEventByHandBrowserTests {
 				CompetitionState.ENTRIES_OPEN, SmallCompetition.SECRETARY);
 	}
 
-	@AfterEach
-	void closeTheBrowsers() {
-		this.browser.contexts().forEach(BrowserContext::close);
-		this.complaints.expectNoFault();
-	}
-
 	@Test
 	void carriesAnEventFromEntryToSignatures() {
 		Page secretary = signIn(Crew.add(this.context, Role.SECRETARY));
@@ -103,7 +89,7 @@ class WholeEventByHandBrowserTests {
 		List<Page> tablets = codes.stream().map(this::join).toList();
 		open(referee, "/desk/stand/" + this.segment, "stand-before");
 		press(referee, "form[action$='/open'] button");
-		Page spectator = page();
+		Page spectator = this.screens.screen(1280, 720);
 		open(spectator, "/follow/" + this.competition.slug() + "/novice/free-skating", "standing-before");
 		spectator.evaluate("window.neverReloaded = true");
 		skate(referee, tablets, "50", spectator, 1);
@@ -128,7 +114,7 @@ class WholeEventByHandBrowserTests {
 			PlaywrightAssertions.assertThat(secretary.locator("main")).containsText(team);
 		}
 		for (String state : List.of("ENTRIES_CLOSED", "RUNNING")) {
-			secretary.navigate(url("/desk/competitions/" + this.competition.id()));
+			secretary.navigate("/desk/competitions/" + this.competition.id());
 			press(secretary, "a[href*='next=" + state + "']");
 			show(secretary, "move-" + state);
 			press(secretary, "main form button.main");
@@ -154,7 +140,7 @@ class WholeEventByHandBrowserTests {
 				.register(new DraftOfficial(official(place), "", "national"), SmallCompetition.REFEREE)
 				.id()
 				.toString();
-			referee.navigate(url("/desk/panel/" + this.event.id()));
+			referee.navigate("/desk/panel/" + this.event.id());
 			referee.selectOption("[name='official[" + place + "]']", official);
 			press(referee, "button[form=seating]");
 		}
@@ -174,9 +160,8 @@ class WholeEventByHandBrowserTests {
 	}
 
 	private Page join(String code) {
-		Page tablet = page();
-		tablet.setViewportSize(768, 1024);
-		tablet.navigate(url("/judge"));
+		Page tablet = this.screens.screen(768, 1024);
+		tablet.navigate("/judge");
 		tablet.fill("[name=code]", code);
 		tablet.locator("[name=code]").press("Enter");
 		tablet.waitForURL("**/judge/card");
@@ -184,7 +169,7 @@ class WholeEventByHandBrowserTests {
 	}
 
 	private void skate(Page referee, List<Page> tablets, String mark, Page spectator, int skated) {
-		referee.navigate(url("/desk/stand/" + this.segment));
+		referee.navigate("/desk/stand/" + this.segment);
 		press(referee, "form[action$='/call'] button");
 		for (Page tablet : tablets) {
 			PlaywrightAssertions.assertThat(tablet.locator("#number")).hasText(String.valueOf(skated));
@@ -195,7 +180,7 @@ class WholeEventByHandBrowserTests {
 		show(tablets.get(0), "card-" + skated);
 		PlaywrightAssertions.assertThat(referee.locator(".seat-list li.in")).hasCount(JUDGES);
 		show(referee, "stand-" + skated);
-		referee.navigate(url("/desk/stand/" + this.segment));
+		referee.navigate("/desk/stand/" + this.segment);
 		referee.locator("#close-ask").click();
 		press(referee, "form[action$='/close'] button");
 		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("ersion " + skated);
@@ -228,22 +213,16 @@ class WholeEventByHandBrowserTests {
 	}
 
 	private void sign(Page signatory, String path, String as) {
-		signatory.navigate(url(path));
+		signatory.navigate(path);
 		press(signatory, "a[href*='signatory=" + as + "']");
 		signatory.fill("#password", Crew.PASSWORD);
 		show(signatory, "signature");
 		press(signatory, "main form button.main");
 	}
 
-	private Page page() {
-		Page page = this.complaints.listenTo(this.browser.newContext()).newPage();
-		page.setDefaultTimeout(15_000);
-		return page;
-	}
-
 	private Page signIn(String name) {
-		Page page = page();
-		page.navigate(url("/sign-in"));
+		Page page = this.screens.screen(1280, 720);
+		page.navigate("/sign-in");
 		page.fill("#signInName", name);
 		page.fill("#password", Crew.PASSWORD);
 		page.locator("#password").press("Enter");
@@ -257,26 +236,21 @@ class WholeEventByHandBrowserTests {
 	}
 
 	private void open(Page page, String path, String name) {
-		page.navigate(url(path));
+		page.navigate(path);
 		show(page, name);
 	}
 
 	/** Let axe read the page, then draw it as phone, tablet and desktop show it. */
 	private void show(Page page, String name) {
-		assertThat(new AxeBuilder(page).withTags(WCAG).analyze().getViolations()).as(name).isEmpty();
+		Looks.expectAccessible(page);
 		var size = page.viewportSize();
 		for (int width : new int[] { 390, 820, 1440 }) {
 			page.setViewportSize(width, 900);
 			assertThat((Integer) page.evaluate("document.documentElement.scrollWidth")).as("%s at %d", name, width)
 				.isLessThanOrEqualTo(width);
-			page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
-				.setPath(Path.of("target", "screens", name + "-" + width + ".png")));
+			Looks.draw(page, name + "-" + width);
 		}
 		page.setViewportSize(size.width, size.height);
-	}
-
-	private String url(String path) {
-		return "http://localhost:" + this.port + path;
 	}
 
 }

@@ -1,27 +1,23 @@
 package rimebook.crawl;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Response;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
 import rimebook.accounts.Role;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -32,7 +28,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * their own.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class LargeTextBrowserTests {
 
 	private static final int TWICE = 32;
@@ -53,49 +49,44 @@ class LargeTextBrowserTests {
 	@Autowired
 	private List<RequestMappingInfoHandlerMapping> mappings;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers screens;
 
 	private final Set<String> seen = new HashSet<>();
 
 	private final List<String> tooWide = new ArrayList<>();
 
+	LargeTextBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
+
 	@Test
 	void everyPageOfTheCrewFits() {
 		List<CrawledPlace> skating = new CrawledPlaces(this.context).in("some cards and every remark");
 		List<CrawledPlace> posted = new CrawledPlaces(this.context).in("posted");
-		try (Browser large = Chromium.writing(TWICE)) {
-			for (Role role : Role.values()) {
-				if (role != Role.JUDGE) {
-					walk(large, role, addresses(skating, posted.get(0)));
-				}
+		Browsers large = this.screens.writing(TWICE);
+		for (Role role : Role.values()) {
+			if (role != Role.JUDGE) {
+				walk(large, role, addresses(skating, posted.get(0)));
 			}
 		}
 		assertThat(this.tooWide).isEmpty();
 		assertThat(this.seen).hasSizeGreaterThan(80);
 	}
 
-	private void walk(Browser large, Role role, Set<String> addresses) {
-		try (BrowserContext laptop = large.newContext()) {
-			Page page = laptop.newPage();
-			page.navigate(at("/sign-in"));
-			page.fill("[name=signInName]", Crew.add(this.context, role));
-			page.fill("[name=password]", Crew.PASSWORD);
-			page.click("form[action='/sign-in'] button[type=submit]");
-			page.waitForURL("**/desk");
-			addresses.stream().filter((address) -> !this.seen.contains(address)).forEach((address) -> {
-				if (opens(page, address)) {
-					this.seen.add(address);
-					look(page, address);
-				}
-			});
-		}
+	private void walk(Browsers large, Role role, Set<String> addresses) {
+		Page page = large.signedIn(role);
+		addresses.stream().filter((address) -> !this.seen.contains(address)).forEach((address) -> {
+			if (opens(page, address)) {
+				this.seen.add(address);
+				look(page, address);
+			}
+		});
 	}
 
 	private boolean opens(Page page, String address) {
 		try {
-			Response answer = page.navigate(at(address));
-			return answer != null && answer.ok() && page.url().startsWith(at(address));
+			Response answer = page.navigate(address);
+			return answer != null && answer.ok() && page.url().startsWith(this.screens.service() + address);
 		}
 		catch (PlaywrightException ex) {
 			assertThat(ex).as(address).hasMessageContaining("Download is starting");
@@ -128,16 +119,9 @@ class LargeTextBrowserTests {
 			int wide = (int) page.evaluate("document.documentElement.scrollWidth");
 			if (wide > width) {
 				this.tooWide.add(address + " at " + width + ": " + wide + ", by " + page.evaluate(BEYOND));
-				page.screenshot(new Page.ScreenshotOptions()
-					.setPath(Path.of("target/screens",
-							"large" + address.replaceAll("[/?=#]", "_") + "-" + width + ".png"))
-					.setFullPage(true));
+				Looks.draw(page, "large" + address.replaceAll("[/?=#]", "_") + "-" + width);
 			}
 		}
-	}
-
-	private String at(String path) {
-		return "http://localhost:" + this.port + path;
 	}
 
 }

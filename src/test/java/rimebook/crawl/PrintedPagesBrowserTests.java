@@ -1,21 +1,18 @@
 package rimebook.crawl;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.CompetitionFixtures;
@@ -23,8 +20,9 @@ import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
 import rimebook.entries.Renaming;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 
@@ -35,7 +33,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * nothing, no number in two pieces, names as long as any.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class PrintedPagesBrowserTests {
 
 	private static final String LONG = "The Northern Lanterns of Lake Everwinter Skating Society, Second Team";
@@ -81,11 +79,14 @@ class PrintedPagesBrowserTests {
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers screens;
+
+	PrintedPagesBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
 
 	@ParameterizedTest
-	@EnumSource(names = { "MAJORITY", "POINTS" })
+	@ValueSource(strings = { "MAJORITY", "POINTS" })
 	void everySheetSaysSomethingAndNoNumberIsBroken(JudgingMethod method) throws IOException {
 		SmallCompetition small = posted(method);
 		String event = "/follow/" + small.competition().slug() + "/" + small.event().slug();
@@ -97,22 +98,18 @@ class PrintedPagesBrowserTests {
 						.map(SegmentView::slug)
 						.flatMap((segment) -> Stream.of(event + "/" + segment, event + "/" + segment + "/order")))
 			.toList();
-		try (Page page = Chromium.browser().newPage(new Browser.NewPageOptions().setViewportSize(WIDTH, 960))) {
-			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-			for (String path : paths) {
-				page.navigate("http://localhost:" + this.port + path);
-				page.screenshot(new Page.ScreenshotOptions()
-					.setPath(Path.of("target/screens",
-							"print-" + method + path.substring(event.length()).replace('/', '-') + ".png"))
-					.setFullPage(true));
-				assertThat((List<?>) page.evaluate(BROKEN)).as(path).isEmpty();
-				assertThat((List<?>) page.evaluate(OVERLAPPING)).as(path).isEmpty();
-				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path).isEqualTo(WIDTH);
-				List<String> sheets = sheets(page.pdf(new Page.PdfOptions().setFormat("A4")));
-				assertThat(sheets).as(path).hasSizeLessThan(4).noneMatch(String::isBlank);
-				assertThat(String.join(" ", sheets).replaceAll("\\s+", " ")).as(path)
-					.contains(LONG, "Club 2", small.event().name());
-			}
+		Page page = this.screens.screen(WIDTH, 960);
+		page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+		for (String path : paths) {
+			page.navigate(path);
+			Looks.draw(page, "print-" + method.name() + path.substring(event.length()).replace('/', '-'));
+			assertThat((List<?>) page.evaluate(BROKEN)).as(path).isEmpty();
+			assertThat((List<?>) page.evaluate(OVERLAPPING)).as(path).isEmpty();
+			assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path).isEqualTo(WIDTH);
+			List<String> sheets = sheets(page.pdf(new Page.PdfOptions().setFormat("A4")));
+			assertThat(sheets).as(path).hasSizeLessThan(4).noneMatch(String::isBlank);
+			assertThat(String.join(" ", sheets).replaceAll("\\s+", " ")).as(path)
+				.contains(LONG, "Club 2", small.event().name());
 		}
 	}
 

@@ -2,13 +2,12 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -23,21 +22,23 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 
 import rimebook.results.ResultVersion;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.awaitility.Awaitility.await;
 
 @LiveTest
-@RequiresChromium
+@BrowserTest
 class LivePagesBrowserTests {
 
 	private static final String FREE = "/follow/fjord-days/junior/free-skating";
 
 	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
 
-	private final Browser browser = Chromium.browser();
+	private final Browsers screens;
 
 	@Autowired
 	private Visitor visitor;
@@ -46,6 +47,10 @@ class LivePagesBrowserTests {
 	private Followers followers;
 
 	private final Stage stage = new Stage();
+
+	LivePagesBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
 
 	@BeforeEach
 	void afterNineTeams() {
@@ -59,7 +64,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void pageMovesByItselfAndTheReaderKeepsTheirPlace() {
-		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
 			List<String> complaints = complaints(page);
 			page.evaluate("window.sameDocument = true; " + SECOND + ".open = true; " + SECOND
 					+ ".querySelector('summary').focus()");
@@ -79,7 +84,7 @@ class LivePagesBrowserTests {
 	/** What is being read stays where it is on the screen, wherever its team goes. */
 	@Test
 	void updateDoesNotMoveTheRowThatIsOpened() {
-		try (Page page = open(FREE, 390, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 390, new Browser.NewContextOptions())) {
 			page.locator(".standing summary").nth(4).click();
 			String row = (String) page
 				.evaluate("document.querySelectorAll('.standing details')[4].closest('tbody').id");
@@ -98,7 +103,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void updateWaitsWhileTextIsSelectedAndSaysSo() {
-		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
 			hears(page);
 			page.evaluate("getSelection().selectAllChildren(document.querySelectorAll('.standing .name')[2])");
 			String selected = (String) page.evaluate("getSelection().toString()");
@@ -114,7 +119,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void boardMovesByItself() {
-		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewPageOptions())) {
+		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewContextOptions())) {
 			hears(page);
 			publish(this.stage.free().skate());
 			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
@@ -128,10 +133,10 @@ class LivePagesBrowserTests {
 			hears(page);
 			proxy.swallowOpen();
 			publish(this.stage.free().skate());
-			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			passTimeUntilSeen(page, page.locator("#live").getByText("After 10 of 12 teams"));
 			assertThat(page.locator("#adrift").isVisible()).isFalse();
 			publish(this.stage.free().skate());
-			page.locator("#live").getByText("After 11 of 12 teams").waitFor();
+			passTimeUntilSeen(page, page.locator("#live").getByText("After 11 of 12 teams"));
 		}
 	}
 
@@ -142,11 +147,11 @@ class LivePagesBrowserTests {
 			proxy.swallowAll(true);
 			publish(this.stage.free().skate());
 			page.evaluate("window.scrollTo(0, document.body.scrollHeight)");
-			page.locator("#adrift").waitFor();
+			passTimeUntilSeen(page, page.locator("#adrift"));
 			assertThat(page.evaluate("document.getElementById('adrift').getBoundingClientRect().top")).isEqualTo(0);
-			page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens/live-adrift-390.png")));
+			Looks.drawWindow(page, "live-adrift-390");
 			proxy.swallowAll(false);
-			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			passTimeUntilSeen(page, page.locator("#live").getByText("After 10 of 12 teams"));
 			page.locator("#adrift").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.HIDDEN));
 		}
 	}
@@ -158,8 +163,8 @@ class LivePagesBrowserTests {
 		List<Stream<String>> taken = IntStream.range(0, 20)
 			.mapToObj((i) -> this.visitor.lines("/follow/fjord-days/signals"))
 			.toList();
-		try (Page page = this.browser.newPage()) {
-			page.waitForResponse("**/moments", () -> page.navigate(this.visitor.address(path)));
+		try (Page page = this.screens.screen(1280, 720)) {
+			page.waitForResponse("**/moments", () -> page.navigate(path));
 			assertThat(this.visitor.get("/follow/fjord-days/signals").statusCode()).isEqualTo(503);
 			publish(this.stage.free().skate());
 			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
@@ -173,7 +178,7 @@ class LivePagesBrowserTests {
 	/** Asleep in a pocket: nothing is heard, nor is time felt to pass. */
 	@Test
 	void pageLooksAtOnceWhenItIsSeenOrOnlineAgain() {
-		try (Page page = open(FREE, 390, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 390, new Browser.NewContextOptions())) {
 			hears(page);
 			page.waitForResponse("**/moments",
 					() -> page.evaluate("document.dispatchEvent(new Event('visibilitychange'))"));
@@ -184,7 +189,7 @@ class LivePagesBrowserTests {
 	@ParameterizedTest
 	@ValueSource(booleans = { true, false })
 	void rowsMoveBrieflyOrNotAtAll(boolean calm) {
-		Browser.NewPageOptions options = new Browser.NewPageOptions()
+		Browser.NewContextOptions options = new Browser.NewContextOptions()
 			.setReducedMotion(calm ? ReducedMotion.REDUCE : ReducedMotion.NO_PREFERENCE);
 		try (Page page = open(FREE, 820, options)) {
 			page.evaluate("() => { window.moves = []; const animate = Element.prototype.animate; "
@@ -201,7 +206,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void worksWithoutJavaScript() {
-		try (Page page = open(FREE, 390, new Browser.NewPageOptions().setJavaScriptEnabled(false))) {
+		try (Page page = open(FREE, 390, new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
 			page.locator(".standing summary").nth(1).click();
 			assertThat(page.locator(".standing details").nth(1).getAttribute("open")).isNotNull();
 			assertThat(page.content()).contains("http-equiv=\"refresh\"");
@@ -210,7 +215,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void opensWithTheKeyboardAlone() {
-		try (Page page = open(FREE, 820, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
 			for (int i = 0; i < 40 && !onSummary(page); i++) {
 				page.keyboard().press("Tab");
 			}
@@ -224,7 +229,7 @@ class LivePagesBrowserTests {
 			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi",
 			"/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
-		try (Page page = open(path, 320, new Browser.NewPageOptions())) {
+		try (Page page = open(path, 320, new Browser.NewContextOptions())) {
 			List<String> complaints = complaints(page);
 			for (int width : List.of(320, 390, 820, 1440)) {
 				page.setViewportSize(width, (width == 1440) ? 810 : 900);
@@ -237,9 +242,9 @@ class LivePagesBrowserTests {
 				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
 					.isEqualTo(width);
 			}
-			assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
+			Looks.expectNoFinding(page);
 			page.setViewportSize(1440, 900);
-			assertThat(new AxeBuilder(page).analyze().getViolations()).as(path).isEmpty();
+			Looks.expectNoFinding(page);
 			assertThat(complaints).as("console").isEmpty();
 		}
 	}
@@ -249,21 +254,20 @@ class LivePagesBrowserTests {
 	 */
 	@Test
 	void textOfTwiceTheSizeFits() {
-		try (Browser large = Chromium.writing(32)) {
-			for (String path : List.of("/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order")) {
-				Page page = large.newPage();
-				page.navigate(this.visitor.address(path));
-				assertThat(page.evaluate("getComputedStyle(document.documentElement).fontSize")).isEqualTo("32px");
-				for (int width : List.of(390, 820, 1440)) {
-					page.setViewportSize(width, 900);
-					shoot(page, path, width, "-twice");
-					assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
-						.isEqualTo(width);
-					assertThat(page.evaluate("[...document.querySelectorAll('.standing .name')].filter((name) => "
-							+ "name.getBoundingClientRect().height > 3.2 * parseFloat(getComputedStyle(name).fontSize)).length"))
-						.as("names broken in pieces at " + width)
-						.isEqualTo(0);
-				}
+		Browsers large = this.screens.writing(32);
+		for (String path : List.of("/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order")) {
+			Page page = large.screen(1280, 720);
+			page.navigate(path);
+			assertThat(page.evaluate("getComputedStyle(document.documentElement).fontSize")).isEqualTo("32px");
+			for (int width : List.of(390, 820, 1440)) {
+				page.setViewportSize(width, 900);
+				shoot(page, path, width, "-twice");
+				assertThat(page.evaluate("document.documentElement.scrollWidth")).as(path + " at " + width)
+					.isEqualTo(width);
+				assertThat(page.evaluate("[...document.querySelectorAll('.standing .name')].filter((name) => "
+						+ "name.getBoundingClientRect().height > 3.2 * parseFloat(getComputedStyle(name).fontSize)).length"))
+					.as("names broken in pieces at " + width)
+					.isEqualTo(0);
 			}
 		}
 	}
@@ -272,7 +276,7 @@ class LivePagesBrowserTests {
 	@ParameterizedTest
 	@ValueSource(strings = { "/follow/fjord-days/junior", FREE, FREE + "/order", "/follow/fjord-days/board" })
 	void forcedColoursKeepWhatIsMarked(String path) {
-		try (Page page = open(path, 1440, new Browser.NewPageOptions().setForcedColors(ForcedColors.ACTIVE))) {
+		try (Page page = open(path, 1440, new Browser.NewContextOptions().setForcedColors(ForcedColors.ACTIVE))) {
 			shoot(page, path, 1440, "-forced");
 			assertThat(page.evaluate(
 					"getComputedStyle(document.querySelector('.ice.now, .starts .now, .block.now')).borderInlineStartWidth"))
@@ -282,7 +286,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void boardStandsUprightToo() {
-		try (Page page = open("/follow/fjord-days/board", 1080, new Browser.NewPageOptions())) {
+		try (Page page = open("/follow/fjord-days/board", 1080, new Browser.NewContextOptions())) {
 			page.setViewportSize(1080, 1920);
 			shoot(page, "/follow/fjord-days/board", 1080, "-upright");
 			assertThat(page.evaluate("document.documentElement.scrollHeight")).isEqualTo(1920);
@@ -298,7 +302,7 @@ class LivePagesBrowserTests {
 		this.stage.free().correct("Judge 1: 5.0 became 5.1");
 		this.stage.free().sign();
 		this.visitor.watch(this.stage);
-		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewPageOptions())) {
+		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewContextOptions())) {
 			page.setViewportSize(1440, 810);
 			shoot(page, "/follow/fjord-days/board", 1440, "-over");
 			assertThat(page.locator(".result li").count()).isEqualTo(8);
@@ -310,7 +314,7 @@ class LivePagesBrowserTests {
 	@ParameterizedTest
 	@ValueSource(ints = { 390, 1440 })
 	void oneTeamOpened(int width) {
-		try (Page page = open(FREE, width, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, width, new Browser.NewContextOptions())) {
 			page.locator(".standing summary").nth(1).click();
 			assertThat(page.locator(".standing .why").nth(1).isVisible()).isTrue();
 			shoot(page, FREE, width, "-open");
@@ -319,7 +323,7 @@ class LivePagesBrowserTests {
 
 	@Test
 	void printsOnOneSheet() {
-		try (Page page = open(FREE, 680, new Browser.NewPageOptions())) {
+		try (Page page = open(FREE, 680, new Browser.NewContextOptions())) {
 			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
 			shoot(page, FREE, 680, "-print");
 			byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4"));
@@ -327,15 +331,32 @@ class LivePagesBrowserTests {
 		}
 	}
 
-	private static Page through(SwallowingProxy proxy, String path, int width) {
-		Page page = Chromium.browser().newPage(new Browser.NewPageOptions().setViewportSize(width, 500));
+	/**
+	 * A page on the other side of the proxy, with a clock that can be moved on. How long
+	 * a part is waited for is told by the network, which knows nothing of that clock.
+	 */
+	private Page through(SwallowingProxy proxy, String path, int width) {
+		Page page = this.screens.screen(width, 500);
+		page.clock().install();
 		page.navigate("http://localhost:" + proxy.port() + path);
+		page.evaluate("htmx.config.timeout = 1000");
 		return page;
 	}
 
-	private Page open(String path, int width, Browser.NewPageOptions options) {
-		Page page = this.browser.newPage(options.setViewportSize(width, (width == 1440) ? 810 : 900));
-		page.navigate(this.visitor.address(path));
+	/**
+	 * Let a second pass on the page for each fifth of one here, in which an answer that
+	 * comes has the time to come.
+	 */
+	private static void passTimeUntilSeen(Page page, Locator words) {
+		await().pollInSameThread().pollInterval(Duration.ofMillis(200)).atMost(Duration.ofSeconds(30)).until(() -> {
+			page.clock().fastForward(1000);
+			return words.isVisible();
+		});
+	}
+
+	private Page open(String path, int width, Browser.NewContextOptions options) {
+		Page page = this.screens.opened(options.setViewportSize(width, (width == 1440) ? 810 : 900));
+		page.navigate(path);
 		return page;
 	}
 
@@ -353,9 +374,7 @@ class LivePagesBrowserTests {
 
 	/** Wait until the page is connected, so that what comes next comes as a signal. */
 	private void hears(Page page) {
-		while (this.followers.count() == 0) {
-			page.waitForTimeout(50);
-		}
+		page.waitForCondition(() -> this.followers.count() > 0);
 	}
 
 	private void publish(ResultVersion version) {
@@ -363,9 +382,13 @@ class LivePagesBrowserTests {
 	}
 
 	private static void shoot(Page page, String path, int width, String suffix) {
-		String name = "live" + path.replaceAll("[/?=]", "_") + "-" + width + suffix + ".png";
-		page.screenshot(new Page.ScreenshotOptions().setPath(Path.of("target/screens", name))
-			.setFullPage(!path.endsWith("board")));
+		String name = "live" + path.replaceAll("[/?=]", "_") + "-" + width + suffix;
+		if (path.endsWith("board")) {
+			Looks.drawWindow(page, name);
+		}
+		else {
+			Looks.draw(page, name);
+		}
 	}
 
 }

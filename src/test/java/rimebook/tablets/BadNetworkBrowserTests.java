@@ -1,14 +1,13 @@
 package rimebook.tablets;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -34,23 +33,25 @@ import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementTabulation;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.JudgeCard;
 import rimebook.testsupport.ServiceProcess;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.JudgeCard.expectTruth;
 
 /**
  * A segment of twelve teams and seven judges with tablets, as many by touch as by mouse,
  * on the day on which everything goes wrong: three tablets lose the network for a while,
  * two reload, one browser is closed and opened anew, and the service is killed with
- * SIGKILL while the cards come in. How long the network is gone is the system property
- * {@code rimebook.network-gone} (ISO 8601, {@code PT10S} unless told otherwise).
+ * SIGKILL while the cards come in. How often each tablet tries in vain before the network
+ * is back is the system property {@code rimebook.network-tries}, 3 unless told otherwise.
  */
-@RequiresChromium
+@BrowserTest
 class BadNetworkBrowserTests {
 
 	private static final int TEAMS = 12;
@@ -65,7 +66,7 @@ class BadNetworkBrowserTests {
 
 	private static final int KILLED_AT = 10;
 
-	private static final Duration GONE = Duration.parse(System.getProperty("rimebook.network-gone", "PT10S"));
+	private static final int TRIES = Integer.getInteger("rimebook.network-tries", 3);
 
 	private static final int[][] SIZES = { { 768, 1024 }, { 1024, 768 }, { 1280, 800 } };
 
@@ -87,13 +88,18 @@ class BadNetworkBrowserTests {
 
 	private String referee;
 
-	private Tablets tablets;
+	private final Browsers tablets;
 
 	private Page stand;
 
+	BadNetworkBrowserTests(Browsers tablets) {
+		this.tablets = tablets;
+	}
+
 	@BeforeEach
 	void openASegment() throws Exception {
-		this.service = new ServiceProcess(ServiceProcess.onH2(), Path.of("target", "bad-network.log"));
+		this.service = new ServiceProcess(ServiceProcess.onH2(), Path.of("target", "bad-network.log"),
+				"-XX:TieredStopAtLevel=1");
 		try (ConfigurableApplicationContext context = this.service.within()) {
 			SmallCompetition day = SmallCompetition.running(context, TEAMS, JUDGES);
 			this.segment = day.open(1);
@@ -102,18 +108,17 @@ class BadNetworkBrowserTests {
 			this.referee = Crew.add(context, Role.REFEREE);
 		}
 		this.service.start();
-		this.tablets = new Tablets(this.service.port());
+		this.tablets.goTo(this.service.port());
 	}
 
 	@AfterEach
 	void clearUp() throws Exception {
-		this.tablets.close();
 		this.service.close();
 	}
 
 	@Test
 	void everyCardArrivesOnceAsTyped() throws Exception {
-		this.stand = this.tablets.signedIn(this.referee, Crew.PASSWORD);
+		this.stand = this.tablets.signedIn(this.referee);
 		this.stand.navigate("/desk/stand/" + this.segment);
 		for (int seat = 0; seat < JUDGES - 1; seat++) {
 			int[] size = SIZES[seat % SIZES.length];
@@ -122,7 +127,7 @@ class BadNetworkBrowserTests {
 		}
 		this.cards.add(this.tablets.ofProfile(this.profile).newPage());
 		for (int seat = 0; seat < JUDGES; seat++) {
-			Tablets.join(this.cards.get(seat), this.codes.get(seat));
+			Browsers.joinByHand(this.cards.get(seat), this.codes.get(seat));
 		}
 		for (int number = 1; number <= TEAMS; number++) {
 			skate(number);
@@ -160,12 +165,23 @@ class BadNetworkBrowserTests {
 	/** Typed and sent without a network: kept, and received by itself once it is back. */
 	private void withThreeCutOff(int number) {
 		List<Page> cut = this.cards.subList(0, 3);
-		cut.forEach((card) -> card.context().setOffline(true));
+		Map<Page, Integer> tries = new HashMap<>();
+		cut.forEach((card) -> {
+			card.context().setOffline(true);
+			card.onRequestFailed((request) -> {
+				if (request.url().contains("/api/cards/")) {
+					tries.merge(card, 1, Integer::sum);
+				}
+			});
+		});
 		this.cards.forEach((card) -> mark(card, number));
 		cut.forEach((card) -> expectTruth(card, "kept"));
 		assertThat(this.stand.locator("#close-missing")).containsText("Judge 1, Judge 2, Judge 3");
-		cut.get(0).waitForTimeout(GONE.toMillis());
-		cut.forEach((card) -> expectTruth(card, "kept"));
+		for (Page card : cut) {
+			card.waitForCondition(() -> tries.getOrDefault(card, 0) >= TRIES,
+					new Page.WaitForConditionOptions().setTimeout(0));
+			expectTruth(card, "kept");
+		}
 		cut.forEach((card) -> card.context().setOffline(false));
 	}
 
@@ -174,13 +190,13 @@ class BadNetworkBrowserTests {
 		Page typing = this.cards.get(3);
 		CardMarks marks = this.typed.get(number).get(3);
 		touch(typing, marks.first());
-		Tablets.reload(typing);
+		JudgeCard.reload(typing);
 		assertThat(typing.locator("#first .typed")).hasText(words(marks.first()));
 		touch(typing, marks.second());
 		press(typing.locator("#send"));
 		Page sent = this.cards.get(4);
 		mark(sent, number);
-		Tablets.reload(sent);
+		JudgeCard.reload(sent);
 		for (int seat = 0; seat < JUDGES; seat++) {
 			if (seat != 3 && seat != 4) {
 				mark(this.cards.get(seat), number);
@@ -202,8 +218,14 @@ class BadNetworkBrowserTests {
 
 	/** The power goes while the third card is on its way; four judges do not know it. */
 	private void withTheServiceKilled(int number) throws Exception {
+		CompletableFuture<Void> cut = new CompletableFuture<>();
+		AtomicBoolean isOnItsWay = new AtomicBoolean();
+		this.cards.get(2).onRequest((request) -> {
+			if (request.url().contains("/api/cards/") && isOnItsWay.compareAndSet(false, true)) {
+				CompletableFuture.runAsync(() -> kill(cut));
+			}
+		});
 		this.cards.subList(0, 3).forEach((card) -> mark(card, number));
-		CompletableFuture<Void> cut = CompletableFuture.runAsync(this::killSoon);
 		this.cards.subList(3, JUDGES).forEach((card) -> mark(card, number));
 		cut.get();
 		expectTruth(this.cards.get(JUDGES - 1), "kept");
@@ -211,13 +233,13 @@ class BadNetworkBrowserTests {
 		this.stand.reload();
 	}
 
-	private void killSoon() {
+	private void kill(CompletableFuture<Void> cut) {
 		try {
-			TimeUnit.MILLISECONDS.sleep(this.random.nextInt(30));
 			this.service.kill();
+			cut.complete(null);
 		}
 		catch (InterruptedException ex) {
-			Thread.currentThread().interrupt();
+			cut.completeExceptionally(ex);
 		}
 	}
 
@@ -259,10 +281,6 @@ class BadNetworkBrowserTests {
 
 	private static String words(int mark) {
 		return mark / 100 + "." + mark % 100 / 10;
-	}
-
-	private static void expectTruth(Page card, String state) {
-		assertThat(card.locator("#truth[data-state='" + state + "']")).isVisible();
 	}
 
 	private void expectEveryCardOnce(ConfigurableApplicationContext context) {

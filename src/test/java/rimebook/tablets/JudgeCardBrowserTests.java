@@ -6,13 +6,10 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.Panels;
@@ -28,17 +25,24 @@ import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.JudgeCard;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
+import static rimebook.testsupport.JudgeCard.expectMarking;
+import static rimebook.testsupport.JudgeCard.expectTruth;
+import static rimebook.testsupport.JudgeCard.loseFirst;
+import static rimebook.testsupport.JudgeCard.send;
+import static rimebook.testsupport.JudgeCard.touch;
 
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class JudgeCardBrowserTests {
 
 	private static final String CARDS = "**/api/cards/*";
@@ -65,12 +69,10 @@ class JudgeCardBrowserTests {
 
 	private final PerformanceView skating;
 
-	private Tablets tablets;
+	private final Browsers tablets;
 
-	@LocalServerPort
-	private int port;
-
-	JudgeCardBrowserTests(@Autowired ApplicationContext context) {
+	JudgeCardBrowserTests(@Autowired ApplicationContext context, Browsers tablets) {
+		this.tablets = tablets;
 		this.context = context;
 		this.day = SmallCompetition.running(context, 3, 3);
 		this.tables = context.getBean(JudgeTables.class);
@@ -86,24 +88,13 @@ class JudgeCardBrowserTests {
 		this.skating = this.day.callNext(1);
 	}
 
-	@BeforeEach
-	void bringTheTablets() {
-		this.tablets = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheTabletsAway() {
-		this.tablets.close();
-	}
-
 	@Test
 	void fiveTouchesWithoutThePointGiveAndSendTwoMarks() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		assertThat(card.locator("#second .typed")).hasText("5.7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(ownMarks()).containsExactly("56/57 1");
 	}
 
@@ -133,7 +124,7 @@ class JudgeCardBrowserTests {
 		touch(card, "0", "0", "4", "0");
 		card.click("#send");
 		assertThat(card.locator("#zero")).isVisible();
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.click("#zero button[value=back]");
 		assertThat(card.locator("#zero")).isHidden();
 		assertThat(ownMarks()).isEmpty();
@@ -149,13 +140,12 @@ class JudgeCardBrowserTests {
 		touch(card, "2", "6", "5", "7");
 		card.click("#send");
 		assertThat(card.locator("#odd-marks li").first()).hasText("The two marks are far apart: 2.6 and 5.7.");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.keyboard().press("Enter");
 		assertThat(card.locator("#odd")).isHidden();
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		expectTruth(card, "being-typed");
 		assertThat(ownMarks()).isEmpty();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(ownMarks()).containsExactly("26/57 1");
 	}
 
@@ -201,14 +191,14 @@ class JudgeCardBrowserTests {
 				"No. 1, Short programme: after closing two officials corrected your card from %s / %s to %s / %s. Ask the referee if you want to know why."
 					.formatted(figure(given.first()), figure(given.second()), figure(corrected.first()),
 							figure(corrected.second())));
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		Page other = this.tablets.joined(this.day.seats().get(1).code());
 		expectMarking(other);
 		assertThat(other.locator("#refusals")).isHidden();
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		card.click("#refusals button");
 		assertThat(card.locator("#refusals")).isHidden();
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectMarking(card);
 		assertThat(card.locator("#own")).containsText(figure(corrected.first()));
 		assertThat(card.locator("#refusals")).isHidden();
@@ -230,8 +220,8 @@ class JudgeCardBrowserTests {
 	@Test
 	void zeroIsRefusedAtTheKeyWhereItMeansNotSkated() {
 		Page card = this.tablets.joined(this.code);
-		Tablets.tell(card, (table) -> table.replace("\"zeroMark\":\"COUNT\"", "\"zeroMark\":\"REFUSE\""));
-		Tablets.reload(card);
+		JudgeCard.tell(card, (table) -> table.replace("\"zeroMark\":\"COUNT\"", "\"zeroMark\":\"REFUSE\""));
+		JudgeCard.reload(card);
 		touch(card, "0", "0");
 		assertThat(card.locator("#key-refusal")).hasText("0.0 means “not skated”: the lowest mark is 0.1");
 		touch(card, "1", "4", "0");
@@ -250,7 +240,7 @@ class JudgeCardBrowserTests {
 		touch(card, "5", "6", "5", "7");
 		card.click("#send");
 		expectTruth(card, "kept");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectTruth(card, "kept");
 		assertThat(ownMarks()).isEmpty();
 		card.unroute(CARDS);
@@ -266,8 +256,7 @@ class JudgeCardBrowserTests {
 		List<String> sent = losingTheFirstAnswer(card);
 		touch(card, "5", "6", "5", "7");
 		card.route(TABLE, Route::abort);
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(sent).hasSize(2);
 		assertThat(sent.stream().distinct()).hasSize(1);
 		assertThat(ownMarks()).containsExactly("56/57 1");
@@ -286,8 +275,7 @@ class JudgeCardBrowserTests {
 				route.abort();
 			}
 		});
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(sent).hasSize(1);
 		card.waitForResponse(CARDS, () -> card.unroute(CARDS));
 		expectTruth(card, "received");
@@ -302,16 +290,6 @@ class JudgeCardBrowserTests {
 			loseFirst(route, sent.size());
 		});
 		return sent;
-	}
-
-	private static void loseFirst(Route route, int attempt) {
-		if (attempt == 1) {
-			assertThat(route.fetch().status()).isEqualTo(200);
-			route.abort();
-		}
-		else {
-			route.resume();
-		}
 	}
 
 	/** As after a server that was restored from a copy made before the card came. */
@@ -331,10 +309,7 @@ class JudgeCardBrowserTests {
 		});
 		touch(card, "5", "6", "5", "7");
 		card.click("#send");
-		await().pollInSameThread().untilAsserted(() -> {
-			card.waitForTimeout(50);
-			assertThat(ownMarks()).containsExactly("56/57 1");
-		});
+		card.waitForCondition(() -> ownMarks().equals(List.of("56/57 1")));
 		expectTruth(card, "received");
 		assertThat(sent).hasSize(2);
 		assertThat(sent.stream().distinct()).hasSize(1);
@@ -344,9 +319,8 @@ class JudgeCardBrowserTests {
 	void aCardThatTheServiceSetAsideIsNotOfferedForEver() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
-		Tablets.tell(card, (table) -> table.replaceFirst("\"cards\":\\[\\{[^\\]]*\\]", "\"cards\":[]"));
+		send(card);
+		JudgeCard.tell(card, (table) -> table.replaceFirst("\"cards\":\\[\\{[^\\]]*\\]", "\"cards\":[]"));
 		expectTruth(card, "being-typed");
 		assertThat(card.locator("#send")).isEnabled();
 		card.unroute(TABLE);
@@ -358,7 +332,7 @@ class JudgeCardBrowserTests {
 	void anAnswerThatTakesNineSecondsEndsAsReceived() {
 		Page card = this.tablets.screen(768, 1024);
 		card.clock().install();
-		Tablets.join(card, this.code);
+		this.tablets.join(card, this.code);
 		List<Route> held = new CopyOnWriteArrayList<>();
 		List<String> failed = new CopyOnWriteArrayList<>();
 		card.onRequestFailed((request) -> failed.add(request.url()));
@@ -379,7 +353,7 @@ class JudgeCardBrowserTests {
 	void inContactIsNoOlderThanFiveSeconds() {
 		Page card = this.tablets.screen(768, 1024);
 		card.clock().install();
-		Tablets.join(card, this.code);
+		this.tablets.join(card, this.code);
 		assertThat(card.locator("#contact")).hasText("In contact");
 		List<Route> held = new CopyOnWriteArrayList<>();
 		card.route(TABLE, held::add);
@@ -396,13 +370,12 @@ class JudgeCardBrowserTests {
 	void aTeamThatWasEndedIsNotCalledClosed() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.run.end(this.skating.id(), this.day.now(this.skating).version(), PerformanceStatus.NOT_FINISHED, "injury",
 				SmallCompetition.REFEREE);
 		expectTruth(card, "ended");
 		assertThat(card.locator("#truth")).hasText("No. 2 was ended by the referee: no marks count for it");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectTruth(card, "ended");
 	}
 
@@ -422,13 +395,11 @@ class JudgeCardBrowserTests {
 	void aChangeIsTheNextCardOfTheSameTeam() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		card.click("#second");
 		touch(card, "5", "8");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
-		card.click("#send");
-		expectTruth(card, "received");
+		expectTruth(card, "being-changed");
+		send(card);
 		assertThat(ownMarks()).containsExactly("56/58 2");
 	}
 
@@ -436,13 +407,12 @@ class JudgeCardBrowserTests {
 	void whatIsHalfTypedIsThereAfterAReload() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectMarking(card);
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		assertThat(card.locator("#second .typed")).hasText("5.");
 		touch(card, "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 	}
 
 	@Test
@@ -452,13 +422,13 @@ class JudgeCardBrowserTests {
 		touch(older, "5", "6", "5", "7");
 		older.click("#send");
 		expectTruth(older, "kept");
-		Page newer = this.tablets.takingOver(this.code, this.context);
+		Page newer = this.tablets.takingOver(this.code);
 		expectMarking(newer);
 		assertThat(older.locator("h1")).hasText("This tablet no longer has the seat");
 		assertThat(older.locator("#refusals")).containsText("is kept here and has not been received");
-		Tablets.expectAccessible(older);
+		Looks.expectAccessible(older);
 		older.unroute(CARDS);
-		Tablets.takeOver(older, this.code, this.context);
+		this.tablets.takeOver(older, this.code);
 		expectTruth(older, "received");
 		assertThat(newer.locator("h1")).hasText("This tablet no longer has the seat");
 	}
@@ -468,8 +438,7 @@ class JudgeCardBrowserTests {
 	void aCardThatCameTooLateIsToldOnceWhateverIsHeardFirst(String first, String second) {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		card.route(CARDS, Route::abort);
 		card.click("#second");
 		touch(card, "5", "8");
@@ -501,7 +470,7 @@ class JudgeCardBrowserTests {
 		note("one skater");
 		Locator remark = card.locator("#remarks li");
 		assertThat(remark).hasAttribute("data-state", "open");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.context().setOffline(true);
 		card.click("#remarks button");
 		assertThat(remark).hasAttribute("data-state", "seen");
@@ -509,7 +478,7 @@ class JudgeCardBrowserTests {
 		assertThat(notYet()).contains("Judge 1");
 		card.context().setOffline(false);
 		await().untilAsserted(() -> assertThat(notYet()).doesNotContain("Judge 1"));
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		assertThat(remark).hasAttribute("data-state", "seen");
 	}
 
@@ -518,7 +487,7 @@ class JudgeCardBrowserTests {
 		Page card = keptBesideAnother();
 		assertThat(card.locator("#differ-rows tr").first()).hasText("Required elements5.65.0");
 		assertThat(card.locator("#differ-received")).containsText("Received at ");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.click("[data-choice=mine]");
 		expectTruth(card, "received");
 		assertThat(ownMarks()).containsExactly("56/57 2");
@@ -532,7 +501,7 @@ class JudgeCardBrowserTests {
 		expectTruth(card, "received");
 		assertThat(card.locator("#first .typed")).hasText("5.0");
 		assertThat(ownMarks()).containsExactly("50/51 1");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectTruth(card, "received");
 		assertThat(card.locator("#differ")).isHidden();
 	}
@@ -578,8 +547,7 @@ class JudgeCardBrowserTests {
 	void aCardThatWasOpenedAgainIsChangedBesideTheTeamOnTheIce() {
 		Page card = this.tablets.joined(this.code);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		closeWithTheOthersCards();
 		PerformanceView next = this.day.callNext(1);
 		assertThat(card.locator("#number")).hasText("3");
@@ -588,16 +556,15 @@ class JudgeCardBrowserTests {
 				SmallCompetition.REFEREE);
 		assertThat(card.locator("#reopened-text")).hasText("No. 2 was opened again");
 		assertThat(card.locator("#number")).hasText("3");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.click("#turn");
 		assertThat(card.locator("#number")).hasText("2");
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		card.click("#second");
 		touch(card, "5", "8");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		assertThat(card.locator("#second .typed")).hasText("5.8");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(ownMarks()).containsExactly("56/58 2");
 		card.click("#turn");
 		assertThat(card.locator("#number")).hasText("3");
@@ -618,8 +585,7 @@ class JudgeCardBrowserTests {
 		assertThat(card.locator("#not-lasting")).isVisible();
 		assertThat(card.locator("#first .typed")).hasText("5.6");
 		touch(card, "5", "7");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 	}
 
 	@ParameterizedTest
@@ -629,15 +595,15 @@ class JudgeCardBrowserTests {
 		note("one skater fell at the second intersection");
 		note("5 s too long");
 		card.setViewportSize(width, height);
-		Tablets.tell(card, Tablets::withALongName);
-		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		JudgeCard.tell(card, JudgeCard::withALongName);
+		assertThat(card.locator("h1")).hasText(JudgeCard.LONG_NAME);
 		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
 		touch(card, "5", "6", "5", "7");
-		Tablets.expectAllInSight(card, "#keys button");
-		Tablets.tell(card, Tablets::withOneOpenedAgain);
+		JudgeCard.expectAllInSight(card, "#keys button");
+		JudgeCard.tell(card, JudgeCard::withOneOpenedAgain);
 		assertThat(card.locator("#reopened")).isVisible();
-		Tablets.expectAllInSight(card, "#keys button");
-		Tablets.expectAccessible(card);
+		JudgeCard.expectAllInSight(card, "#keys button");
+		Looks.expectAccessible(card);
 	}
 
 	@Test
@@ -646,14 +612,14 @@ class JudgeCardBrowserTests {
 		note("one skater fell at the second intersection");
 		note("5 s too long");
 		note("a ribbon lies on the ice");
-		Tablets.tell(card, Tablets::withALongName);
-		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		JudgeCard.tell(card, JudgeCard::withALongName);
+		assertThat(card.locator("h1")).hasText(JudgeCard.LONG_NAME);
 		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(3);
 		for (int[] size : new int[][] { { 768, 1024 }, { 1024, 768 }, { 1280, 800 }, { 820, 900 } }) {
 			card.setViewportSize(size[0], size[1]);
-			Tablets.expectAllInSight(card, "#keys button");
+			JudgeCard.expectAllInSight(card, "#keys button");
 		}
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 	}
 
 	@Test
@@ -664,38 +630,23 @@ class JudgeCardBrowserTests {
 			expectMarking(card);
 			assertThat(page(card, "scrollWidth")).isLessThanOrEqualTo(width);
 		}
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 	}
 
 	@Test
 	void theJoinPageIsAccessibleAlsoWithAWrongCode() {
 		Page page = this.tablets.screen(390, 844);
 		page.navigate("/judge");
-		Tablets.expectAccessible(page);
+		Looks.expectAccessible(page);
 		page.fill("#code", "WRONG");
 		page.click("button[type=submit]");
 		assertThat(page.locator("#code")).hasValue("WRONG");
 		assertThat(page.locator("#code-fault")).isVisible();
-		Tablets.expectAccessible(page);
+		Looks.expectAccessible(page);
 	}
 
 	private static int page(Page page, String size) {
 		return (Integer) page.evaluate("document.documentElement." + size);
-	}
-
-	private static void touch(Page card, String... keys) {
-		expectMarking(card);
-		for (String key : keys) {
-			card.click("[data-key='" + key + "']");
-		}
-	}
-
-	private static void expectMarking(Page card) {
-		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
-	}
-
-	private static void expectTruth(Page card, String truth) {
-		assertThat(card.locator("#truth")).hasAttribute("data-state", truth);
 	}
 
 	/**

@@ -1,35 +1,33 @@
 package rimebook.tablets;
 
-import java.nio.file.Path;
 import java.util.List;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ForcedColors;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.CompetitionFixtures;
 import rimebook.panels.Panels;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.CalledElements;
-import rimebook.testsupport.Chromium;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.JudgeCard.expectMarking;
 
 /**
  * A judge who has told the tablet to write at 200 % (WCAG 2.2, 1.4.4) or to use a few
  * colours of its own. The card is then longer than the screen; nothing stands beside it.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class LargeTextOnTabletsBrowserTests {
 
 	private static final int TWICE = 32;
@@ -37,22 +35,24 @@ class LargeTextOnTabletsBrowserTests {
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers tablets;
+
+	LargeTextOnTabletsBrowserTests(Browsers tablets) {
+		this.tablets = tablets;
+	}
 
 	@Test
 	void everyKeyOfBothCardsIsReachedDownwards() {
-		try (Browser large = Chromium.writing(TWICE); Tablets tablets = new Tablets(this.port, large)) {
-			for (String code : List.of(twoMarks(), points())) {
-				Page card = tablets.joined(code);
-				expectMarking(card);
-				assertThat(card.evaluate("getComputedStyle(document.documentElement).fontSize")).isEqualTo("32px");
-				for (int[] size : new int[][] { { 390, 844 }, { 768, 1024 }, { 1280, 800 } }) {
-					card.setViewportSize(size[0], size[1]);
-					shoot(card, "twice-" + size[0]);
-					assertThat(card.evaluate("document.documentElement.scrollWidth")).isEqualTo(size[0]);
-					expectReachable(card);
-				}
+		Browsers large = this.tablets.writing(TWICE);
+		for (String code : List.of(twoMarks(), points())) {
+			Page card = large.joined(code);
+			expectMarking(card);
+			assertThat(card.evaluate("getComputedStyle(document.documentElement).fontSize")).isEqualTo("32px");
+			for (int[] size : new int[][] { { 390, 844 }, { 768, 1024 }, { 1280, 800 } }) {
+				card.setViewportSize(size[0], size[1]);
+				shoot(card, "twice-" + size[0]);
+				assertThat(card.evaluate("document.documentElement.scrollWidth")).isEqualTo(size[0]);
+				expectReachable(card);
 			}
 		}
 	}
@@ -74,25 +74,19 @@ class LargeTextOnTabletsBrowserTests {
 	 */
 	@Test
 	void fewColoursTellWhatIsChosen() {
-		try (Tablets tablets = new Tablets(this.port)) {
-			for (String code : List.of(twoMarks(), points())) {
-				Page card = tablets.joined(code);
-				card.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
-				expectMarking(card);
-				shoot(card, "forced");
-				assertThat(card.locator("[aria-pressed=true]:visible").all()).isNotEmpty().allSatisfy((chosen) -> {
-					assertThat(chosen.evaluate("(key) => getComputedStyle(key).outlineStyle")).isEqualTo("solid");
-					assertThat(chosen.evaluate("(key) => getComputedStyle(key).outlineWidth")).isEqualTo("3px");
-				});
-				assertThat(card.locator("[aria-pressed=false]:visible")
-					.first()
-					.evaluate("(key) => getComputedStyle(key).outlineStyle")).isEqualTo("none");
-			}
+		for (String code : List.of(twoMarks(), points())) {
+			Page card = this.tablets.joined(code);
+			card.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
+			expectMarking(card);
+			shoot(card, "forced");
+			assertThat(card.locator("[aria-pressed=true]:visible").all()).isNotEmpty().allSatisfy((chosen) -> {
+				assertThat(chosen.evaluate("(key) => getComputedStyle(key).outlineStyle")).isEqualTo("solid");
+				assertThat(chosen.evaluate("(key) => getComputedStyle(key).outlineWidth")).isEqualTo("3px");
+			});
+			assertThat(card.locator("[aria-pressed=false]:visible")
+				.first()
+				.evaluate("(key) => getComputedStyle(key).outlineStyle")).isEqualTo("none");
 		}
-	}
-
-	private static void expectMarking(Page card) {
-		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
 	}
 
 	private String twoMarks() {
@@ -115,9 +109,7 @@ class LargeTextOnTabletsBrowserTests {
 
 	private static void shoot(Page card, String suffix) {
 		boolean points = card.locator("#elements").count() > 0;
-		card.screenshot(new Page.ScreenshotOptions()
-			.setPath(Path.of("target/screens", (points ? "points-card-" : "card-") + suffix + ".png"))
-			.setFullPage(true));
+		Looks.draw(card, (points ? "points-card-" : "card-") + suffix);
 	}
 
 }

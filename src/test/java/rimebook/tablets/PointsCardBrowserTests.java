@@ -11,13 +11,10 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.panels.Panels;
@@ -35,19 +32,26 @@ import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.CalledElements;
+import rimebook.testsupport.JudgeCard;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.PointsCompetition;
-import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
+import static rimebook.testsupport.JudgeCard.click;
+import static rimebook.testsupport.JudgeCard.expectMarking;
+import static rimebook.testsupport.JudgeCard.expectTruth;
+import static rimebook.testsupport.JudgeCard.loseFirst;
+import static rimebook.testsupport.JudgeCard.send;
 
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class PointsCardBrowserTests {
 
 	private static final String[] TWELVE = { "I4+pi3", "ME4", "NHE3+s4", "TwE3", "AC2", "PB3", "SySp2", "GL3<<",
@@ -67,12 +71,10 @@ class PointsCardBrowserTests {
 
 	private final CalledElements called;
 
-	private Tablets tablets;
+	private final Browsers tablets;
 
-	@LocalServerPort
-	private int port;
-
-	PointsCardBrowserTests(@Autowired ApplicationContext context) {
+	PointsCardBrowserTests(@Autowired ApplicationContext context, Browsers tablets) {
+		this.tablets = tablets;
 		this.context = context;
 		this.day = PointsCompetition.running(context, 3, 3);
 		this.tables = context.getBean(JudgeTables.class);
@@ -81,16 +83,6 @@ class PointsCardBrowserTests {
 		this.day.open(1);
 		this.skating = this.day.callNext(1);
 		this.called = new CalledElements(context, this.skating);
-	}
-
-	@BeforeEach
-	void bringTheTablets() {
-		this.tablets = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheTabletsAway() {
-		this.tablets.close();
 	}
 
 	@Test
@@ -113,13 +105,13 @@ class PointsCardBrowserTests {
 	void nineteenTouchesGiveAndSendACardOfTwelveElementsAndThreeComponents() {
 		this.called.call(TWELVE);
 		Page card = this.tablets.touchScreen(768, 1024);
-		Tablets.join(card, this.seat.code());
+		this.tablets.join(card, this.seat.code());
 		assertThat(card.locator("#send")).hasText("Still missing: 12 grades, 3 components");
 		card.evaluate("window.touches = 0; addEventListener('click', () => window.touches++, true)");
 		tap(card, "grade", "2", "-1", "0", "1", "3", "2", "1", "0", "-1", "-2", "-5", "5");
 		tap(card, "whole", "7", "10", "8");
 		tap(card, "step", "1/Composition", "-1/Presentation");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		expectTruth(card, "being-typed");
 		tap(card, "step", "2/Skating Skills");
 		card.tap("#send");
 		expectTruth(card, "received");
@@ -170,7 +162,7 @@ class PointsCardBrowserTests {
 		click(card, "grade", "2", "3");
 		click(card, "line", "component/Composition");
 		card.keyboard().type("7.");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		assertThat(given(card, "ME4")).hasText("+3");
 		assertThat(card.locator("#components .line-given").first()).hasText("7.––");
 		card.keyboard().type("5");
@@ -181,13 +173,21 @@ class PointsCardBrowserTests {
 	@Test
 	void secondTouchOfADoubleTapFallsToNoOtherElement() {
 		this.called.call("I4+pi3", "ME4", "AC2");
-		Page card = this.tablets.joined(this.seat.code());
+		Page card = withAClockOfItsOwn();
 		card.dblclick("[data-grade='2']");
 		assertThat(card.locator("#key-refusal")).hasText("Touched twice, counted once");
 		assertThat(card.locator("#elements .line-given")).hasText(new String[] { "+2", "–", "–" });
-		card.waitForTimeout(400);
+		card.clock().fastForward(400);
 		click(card, "grade", "2", "-1");
 		assertThat(card.locator("#elements .line-given")).hasText(new String[] { "+2", "+2", "−1" });
+	}
+
+	/** A tablet whose time can be moved on. */
+	private Page withAClockOfItsOwn() {
+		Page card = this.tablets.screen(768, 1024);
+		card.clock().install();
+		this.tablets.join(card, this.seat.code());
+		return card;
 	}
 
 	@Test
@@ -226,19 +226,18 @@ class PointsCardBrowserTests {
 	@Test
 	void lowestGradesThroughoutAreAskedAboutOnce() {
 		this.called.call("I4+pi3", "ME4");
-		Page card = this.tablets.joined(this.seat.code());
+		Page card = withAClockOfItsOwn();
 		click(card, "grade", "-5");
-		card.waitForTimeout(400);
+		card.clock().fastForward(400);
 		click(card, "grade", "-5");
 		click(card, "whole", "7", "8", "6");
 		card.click("#send");
 		assertThat(card.locator("#odd-marks li")).hasText("Every grade of the card is −5, the lowest.");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.keyboard().press("Enter");
 		assertThat(card.locator("#odd")).isHidden();
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
-		card.click("#send");
-		expectTruth(card, "received");
+		expectTruth(card, "being-typed");
+		send(card);
 	}
 
 	@Test
@@ -276,23 +275,13 @@ class PointsCardBrowserTests {
 		assertThat(ownCard()).endsWith(" 1");
 	}
 
-	private static void loseFirst(Route route, int attempt) {
-		if (attempt == 1) {
-			assertThat(route.fetch().status()).isEqualTo(200);
-			route.abort();
-		}
-		else {
-			route.resume();
-		}
-	}
-
 	@Test
 	void cardWithoutNetworkWaitsOverAReloadAndTheStandHearsOfIt() {
 		Page card = filled();
 		card.route(CARDS, Route::abort);
 		card.click("#send");
 		expectTruth(card, "kept");
-		Tablets.reload(card);
+		JudgeCard.reload(card);
 		expectTruth(card, "kept");
 		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isOne());
 		card.unroute(CARDS);
@@ -304,8 +293,7 @@ class PointsCardBrowserTests {
 	@Test
 	void changedLevelLeavesTheCardReceived() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.called.change(2, "ME3");
 		assertThat(given(card, "ME3")).hasText("+3");
 		expectTruth(card, "received");
@@ -315,36 +303,32 @@ class PointsCardBrowserTests {
 	@Test
 	void elementThatWasTakenOutIsConfirmedAndTheCardSentWithoutIt() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.called.takeOut(1);
 		assertThat(card.locator("#send")).hasText("Still missing: 1 to confirm");
 		card.click("#elements .gone button");
 		assertThat(card.locator("#at-more")).containsText("taken out, your +2 no longer counts");
 		card.click("#confirm");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(ownCard()).startsWith("[3]").endsWith(" 2");
 	}
 
 	@Test
 	void anotherElementKeepsTheGradeAndIsConfirmed() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.called.change(2, "AC2");
 		assertThat(line(card, "AC2")).containsText("changed");
 		assertThat(given(card, "AC2")).hasText("+3");
 		card.click("#elements [data-state=confirm] button");
 		assertThat(card.locator("#at-more")).containsText("another element, was ME4");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-changed");
+		expectTruth(card, "being-changed");
 		assertThat(card.locator("#send")).hasText("Still missing: 1 to confirm");
 		assertThat(missing()).contains("Judge 1: confirm element 2, now AC2");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.click("#confirm");
 		assertThat(card.locator("#send")).hasText("Send the change");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(missing()).doesNotContain("Judge 1: confirm element 2, now AC2");
 		assertThat(ownCard()).endsWith(" 2");
 	}
@@ -352,10 +336,9 @@ class PointsCardBrowserTests {
 	@Test
 	void anotherTabletIsToldToConfirmToo() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.called.change(2, "AC2");
-		Page newer = this.tablets.takingOver(this.seat.code(), this.context);
+		Page newer = this.tablets.takingOver(this.seat.code());
 		assertThat(line(newer, "AC2")).containsText("changed");
 		assertThat(newer.locator("#at-more")).containsText("another element than the one you graded");
 		newer.keyboard().press("Enter");
@@ -379,13 +362,11 @@ class PointsCardBrowserTests {
 	@Test
 	void elementThatIsCalledAfterSendingIsAskedFor() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		this.called.insert("AC2");
 		assertThat(card.locator("#send")).hasText("Still missing: 1 grade");
 		card.click("[data-grade='1']");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		assertThat(ownCard()).startsWith("[2, 3, 1]").endsWith(" 2");
 	}
 
@@ -401,7 +382,7 @@ class PointsCardBrowserTests {
 		assertThat(card.locator("#differ-rows tr").nth(1)).hasText("Element 2, ME4+3+5");
 		assertThat(card.locator("#differ-rows tr.other")).hasCount(2);
 		assertThat(card.locator("#differ-received")).containsText("Received at ");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.keyboard().press("Escape");
 		card.keyboard().type("4");
 		assertThat(card.locator("#differ")).isVisible();
@@ -427,8 +408,7 @@ class PointsCardBrowserTests {
 	@Test
 	void earlierCardsAreLookedUpAlsoWithoutNetwork() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		skateOn(card);
 		assertThat(card.locator("#earlier-cards li")).hasCount(1);
 		BrowserContext tablet = card.context();
@@ -436,7 +416,7 @@ class PointsCardBrowserTests {
 		card.click("#earlier-open");
 		assertThat(card.locator("#earlier-cards li")).containsText("ME4 +3");
 		assertThat(card.locator("#earlier-cards li")).containsText("Composition 7.25");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		card.keyboard().press("Enter");
 		assertThat(card.locator("#earlier")).isHidden();
 	}
@@ -444,8 +424,7 @@ class PointsCardBrowserTests {
 	@Test
 	void cardThatWasOpenedAgainHasItsOwnElements() {
 		Page card = filled();
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		closeWithTheOthersCards();
 		PerformanceView next = this.day.callNext(1);
 		new CalledElements(this.context, next).call("AC2");
@@ -459,11 +438,10 @@ class PointsCardBrowserTests {
 		expectTruth(card, "received");
 		card.click("[data-line^=element] >> nth=1");
 		card.click("[data-grade='-2']");
-		card.click("#send");
-		expectTruth(card, "received");
+		send(card);
 		card.click("#turn");
 		assertThat(given(card, "AC2")).hasText("+4");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "being-typed");
+		expectTruth(card, "being-typed");
 		assertThat(this.context.getBean(PointsSubmission.class)
 			.ofPerformance(this.skating.id())
 			.get(this.seat.id())
@@ -490,18 +468,18 @@ class PointsCardBrowserTests {
 		note("5 s too long");
 		Page card = this.tablets.joined(this.seat.code());
 		card.setViewportSize(width, height);
-		Tablets.tell(card, Tablets::withALongName);
-		assertThat(card.locator("h1")).hasText(Tablets.LONG_NAME);
+		JudgeCard.tell(card, JudgeCard::withALongName);
+		assertThat(card.locator("h1")).hasText(JudgeCard.LONG_NAME);
 		assertThat(card.locator("#remarks li[data-state=open]")).hasCount(2);
 		expectKeys(card, "#back, #grade-keys button, #mark-keys button, .step");
 		click(card, "grade", "2", "1", "0", "1", "2", "3");
 		this.called.change(2, "AC2");
 		card.click("#elements [data-state=confirm] button");
 		expectKeys(card, "#confirm, #back, #grade-keys button, #mark-keys button, .step");
-		Tablets.tell(card, Tablets::withOneOpenedAgain);
+		JudgeCard.tell(card, JudgeCard::withOneOpenedAgain);
 		assertThat(card.locator("#reopened")).isVisible();
 		expectKeys(card, "#confirm, #back, #grade-keys button, #mark-keys button, .step");
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 	}
 
 	/**
@@ -533,10 +511,9 @@ class PointsCardBrowserTests {
 			expectMarking(card);
 			assertThat((Integer) card.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(width);
 		}
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 	}
 
-	/** A tablet with a card of two elements that is whole and not sent yet. */
 	/** The team does not finish, and the next one is called. */
 	private PerformanceView skateOn(Page card) {
 		this.context.getBean(SegmentRun.class)
@@ -547,6 +524,7 @@ class PointsCardBrowserTests {
 		return next;
 	}
 
+	/** A tablet with a card of two elements that is whole and not sent yet. */
 	private Page filled() {
 		this.called.call("I4+pi3", "ME4");
 		Page card = this.tablets.joined(this.seat.code());
@@ -555,7 +533,6 @@ class PointsCardBrowserTests {
 			card.click("[data-line='component/" + component + "']");
 			click(card, "whole", "7");
 			click(card, "step", "1/" + component);
-			card.waitForTimeout(50);
 		}
 		assertThat(card.locator("#send")).hasText("Send the card");
 		return card;
@@ -613,24 +590,10 @@ class PointsCardBrowserTests {
 		return card.locator("#at-name");
 	}
 
-	private static void click(Page card, String datum, String... keys) {
-		for (String key : keys) {
-			card.click("[data-" + datum + "='" + key + "']");
-		}
-	}
-
 	private static void tap(Page card, String datum, String... keys) {
 		for (String key : keys) {
 			card.tap("[data-" + datum + "='" + key + "']");
 		}
-	}
-
-	private static void expectMarking(Page card) {
-		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
-	}
-
-	private static void expectTruth(Page card, String truth) {
-		assertThat(card.locator("#truth")).hasAttribute("data-state", truth);
 	}
 
 }

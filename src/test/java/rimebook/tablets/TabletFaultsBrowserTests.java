@@ -3,11 +3,8 @@ package rimebook.tablets;
 import java.util.List;
 
 import com.microsoft.playwright.Page;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.clock.InterruptionCause;
@@ -21,23 +18,28 @@ import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.CalledElements;
+import rimebook.testsupport.JudgeCard;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.PointsCompetition;
-import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
+import static rimebook.testsupport.JudgeCard.expectMarking;
+import static rimebook.testsupport.JudgeCard.send;
+import static rimebook.testsupport.JudgeCard.touch;
 
 /**
  * A tablet of each way of judging while the referee does whatever a referee can do, and
  * what a tablet says and goes on doing when its page has a fault.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class TabletFaultsBrowserTests {
 
 	private final ApplicationContext context;
@@ -48,26 +50,14 @@ class TabletFaultsBrowserTests {
 
 	private final Reskates reskates;
 
-	private Tablets tablets;
+	private final Browsers tablets;
 
-	@LocalServerPort
-	private int port;
-
-	TabletFaultsBrowserTests(@Autowired ApplicationContext context) {
+	TabletFaultsBrowserTests(@Autowired ApplicationContext context, Browsers tablets) {
+		this.tablets = tablets;
 		this.context = context;
 		this.run = context.getBean(SegmentRun.class);
 		this.clock = context.getBean(PerformanceClock.class);
 		this.reskates = context.getBean(Reskates.class);
-	}
-
-	@BeforeEach
-	void bringTheTablets() {
-		this.tablets = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheTabletsAway() {
-		this.tablets.close();
 	}
 
 	@Test
@@ -97,12 +87,11 @@ class TabletFaultsBrowserTests {
 		pairs.callNext(1);
 		points.callNext(1);
 		for (Page card : List.of(pair, point)) {
-			assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
+			expectMarking(card);
 			assertThat(card.locator("#fault")).isHidden();
 		}
 		touch(pair, "5", "6", "5", "7");
-		pair.click("#send");
-		assertThat(pair.locator("#truth")).hasAttribute("data-state", "received");
+		send(pair);
 		assertThat(this.tablets.complaints()).isEmpty();
 	}
 
@@ -156,10 +145,9 @@ class TabletFaultsBrowserTests {
 		assertThat(card.locator("#fault")).isVisible();
 		assertThat(card.locator("#contact")).isHidden();
 		await().untilAsserted(() -> assertThat(seat(day).faulty()).isTrue());
-		Tablets.expectAccessible(card);
+		Looks.expectAccessible(card);
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
+		send(card);
 		assertThat(seat(day).card()).isEqualTo("5.6 / 5.7");
 		assertThat(this.tablets.complaints()).isNotEmpty();
 		this.tablets.complaints().clear();
@@ -177,8 +165,7 @@ class TabletFaultsBrowserTests {
 		card.evaluate("setTimeout(() => { throw new Error('made for the test'); })");
 		assertThat(card.locator("#fault")).isVisible();
 		touch(card, "5", "6", "5", "7");
-		card.click("#send");
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
+		send(card);
 		assertThat(card.locator("#fault")).isVisible();
 		this.tablets.complaints().clear();
 	}
@@ -188,7 +175,7 @@ class TabletFaultsBrowserTests {
 		SmallCompetition day = running(SmallCompetition.running(this.context, 3, 3));
 		Page card = watched(day);
 		PerformanceView skating = day.callNext(1);
-		Tablets.tell(card, (table) -> table.replace("\"kind\":\"FALL\"", "\"kind\":\"LATER\""));
+		JudgeCard.tell(card, (table) -> table.replace("\"kind\":\"FALL\"", "\"kind\":\"LATER\""));
 		this.context.getBean(Remarks.class).note(skating.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 		card.reload();
 		assertThat(card.locator("#remarks li")).containsText("remark-LATER one skater");
@@ -205,19 +192,12 @@ class TabletFaultsBrowserTests {
 	/** The first judge's tablet; what its page complains about is written down. */
 	private Page watched(SmallCompetition day) {
 		Page card = this.tablets.screen(768, 1024);
-		Tablets.join(card, day.seats().get(0).code());
+		this.tablets.join(card, day.seats().get(0).code());
 		return card;
 	}
 
 	private StandView.SeatCard seat(SmallCompetition day) {
 		return this.context.getBean(Stand.class).ofSegment(day.segment(1)).now().seats().get(0);
-	}
-
-	private static void touch(Page card, String... keys) {
-		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
-		for (String key : keys) {
-			card.click("[data-key='" + key + "']");
-		}
 	}
 
 }

@@ -12,11 +12,9 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Route;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -24,27 +22,27 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.CalledElements;
-import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.JudgeCard.expectMarking;
+import static rimebook.testsupport.JudgeCard.expectTruth;
 
 /**
- * A tablet without contact whose browser is killed 200 ms after it has said that a card,
- * or what is typed of one, is kept. How often is the system property
+ * A tablet without contact whose browser is killed as soon as it has said that a card, or
+ * what is typed of one, is kept. How often is the system property
  * {@code rimebook.tablet-kills}, 2 unless told otherwise; 50 for a long look.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class TabletKilledBrowserTests {
 
 	private static final int KILLS = Integer.getInteger("rimebook.tablet-kills", 2);
-
-	private static final int AFTERWARDS = 200;
 
 	private final ApplicationContext context;
 
@@ -55,19 +53,12 @@ class TabletKilledBrowserTests {
 	@TempDir
 	private Path profile;
 
-	private Tablets tablets;
+	private final Browsers tablets;
 
-	@LocalServerPort
-	private int port;
-
-	TabletKilledBrowserTests(@Autowired ApplicationContext context) {
+	TabletKilledBrowserTests(@Autowired ApplicationContext context, Browsers tablets) {
+		this.tablets = tablets;
 		this.context = context;
 		this.database = context.getBean(JdbcClient.class);
-	}
-
-	@AfterEach
-	void putTheTabletAway() {
-		this.tablets.close();
 	}
 
 	@Test
@@ -96,9 +87,8 @@ class TabletKilledBrowserTests {
 	}
 
 	private void killAndLook(Marks marks) {
-		this.tablets = new Tablets(this.port);
 		BrowserContext joining = this.tablets.ofProfile(this.profile);
-		Tablets.join(joining.newPage(), this.seat.code());
+		Browsers.joinByHand(joining.newPage(), this.seat.code());
 		joining.close();
 		for (int round = 1; round <= KILLS; round++) {
 			markAndKill(round, marks);
@@ -109,7 +99,7 @@ class TabletKilledBrowserTests {
 		if (!isSent(KILLS)) {
 			card.click("#send");
 		}
-		assertThat(card.locator("#truth")).hasAttribute("data-state", "received");
+		expectTruth(card, "received");
 	}
 
 	/** Every second round the card is sent, in the others it is still being typed. */
@@ -118,18 +108,17 @@ class TabletKilledBrowserTests {
 		browser.route(Pattern.compile("/api/(points-)?cards/"), Route::abort);
 		Page card = browser.newPage();
 		card.navigate("/judge/card");
-		assertThat(card.locator(".card")).hasAttribute("data-state", "marking");
+		expectMarking(card);
 		if (round > 1) {
 			expectMarks(card, round - 1, marks);
 		}
 		marks.give(card, round);
 		if (isSent(round)) {
 			card.click("#send");
-			assertThat(card.locator("#truth")).hasAttribute("data-state", "kept");
+			expectTruth(card, "kept");
 		}
 		expectMarks(card, round, marks);
 		assertThat(card.locator(".card")).hasAttribute("data-kept", "true");
-		card.waitForTimeout(AFTERWARDS);
 		kill();
 		close(browser);
 	}

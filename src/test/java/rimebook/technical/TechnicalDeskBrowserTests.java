@@ -4,17 +4,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Pattern;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.WaitUntilState;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -29,10 +28,10 @@ import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.TechnicalDesk;
 import rimebook.tabulation.points.ElementWorth;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
@@ -40,28 +39,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** Technical specialist and data operator at their desks, by keyboard and by touch. */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class TechnicalDeskBrowserTests {
 
 	private final ApplicationContext context;
 
 	private final SmallCompetition day;
 
-	private Tablets screens;
+	private final Browsers screens;
 
 	private PerformanceView skating;
 
-	@LocalServerPort
-	private int port;
-
-	TechnicalDeskBrowserTests(@Autowired ApplicationContext context) {
+	TechnicalDeskBrowserTests(@Autowired ApplicationContext context, Browsers screens) {
+		this.screens = screens;
 		this.context = context;
 		this.day = SmallCompetition.running(context, 2, CompetitionFixtures.aPointsEvent("Senior", 3));
 	}
 
 	@BeforeEach
 	void aTeamSkates() {
-		this.screens = new Tablets(this.port);
 		if (this.skating == null) {
 			for (EntryView entry : this.day.entries()) {
 				this.context.getBean(PlannedElements.class)
@@ -71,11 +67,6 @@ class TechnicalDeskBrowserTests {
 			this.day.open(1);
 			this.skating = this.day.callNext(1);
 		}
-	}
-
-	@AfterEach
-	void putTheScreensAway() {
-		this.screens.close();
 	}
 
 	@Test
@@ -90,7 +81,7 @@ class TechnicalDeskBrowserTests {
 		key(desk, "ArrowDown", "Enter");
 		desk.keyboard().type("inter");
 		assertThat(desk.locator("#codes [role=option]:visible")).hasCount(8);
-		Tablets.expectAccessible(desk);
+		Looks.expectAccessible(desk);
 		key(desk, "ArrowDown", "ArrowUp", "Escape", "Enter");
 		expectCodes(desk, "I4+pi3", "ME3", "TwE3", "NHE3+s4");
 		assertThat(desk.locator("#plan .passed")).hasCount(0);
@@ -120,14 +111,14 @@ class TechnicalDeskBrowserTests {
 		assertThat(desk.locator("#deducted")).containsText("Fall: -1.00");
 		key(desk, "Shift+f");
 		assertThat(desk.locator("#deducted")).containsText("Fall: -2.00 (2)");
-		Tablets.expectAccessible(desk);
+		Looks.expectAccessible(desk);
 
 		key(desk, "g");
 		desk.waitForURL("**/read-back");
 		desk.locator("#authorise").focus();
 		key(desk, "Enter");
 		assertThat(desk.locator(".summary")).containsText("Still under review: element 3 (TwE3).");
-		Tablets.expectAccessible(desk);
+		Looks.expectAccessible(desk);
 		desk.locator("main .actions a").focus();
 		key(desk, "Enter");
 		assertThat(desk.locator("#code")).isFocused();
@@ -148,7 +139,7 @@ class TechnicalDeskBrowserTests {
 
 	@Test
 	void theFieldTakesNoKeyBeforeTheScriptListens() {
-		Page desk = this.screens.signedIn(Crew.add(this.context, Role.TECHNICAL), Crew.PASSWORD);
+		Page desk = this.screens.signedIn(Role.TECHNICAL);
 		List<Route> held = new CopyOnWriteArrayList<>();
 		desk.route("**/js/technical/desk.js", held::add);
 		desk.navigate("/desk/technical/" + this.day.segment(1),
@@ -177,13 +168,13 @@ class TechnicalDeskBrowserTests {
 
 		two.route("**/live?*", (route) -> route.abort());
 		type(one, "GL3");
-		two.waitForTimeout(300);
+		two.waitForCondition(() -> calls().size() == 3);
 		key(two, "Backspace", "Backspace", "Backspace");
 		type(two, "TwE3");
 		assertThat(two.locator("#refused")).containsText("GL3 called as element 3");
 		assertThat(two.locator("#refused .own")).hasText("Call an element TwE3");
 		assertThat(two.locator("#refused button.now")).isFocused();
-		Tablets.expectAccessible(two);
+		Looks.expectAccessible(two);
 		key(two, "Enter");
 		expectCodes(two, "ME4", "AC2", "GL3", "TwE3");
 		assertThat(two.locator("#refused")).isHidden();
@@ -229,7 +220,7 @@ class TechnicalDeskBrowserTests {
 		Page desk = desk(1024, 768);
 		desk.evaluate("document.getElementById('deducted').remove()");
 		assertThat(desk.locator("#fault")).isVisible();
-		Tablets.expectAccessible(desk);
+		Looks.expectAccessible(desk);
 		type(desk, "ME4");
 		type(desk, "AC1");
 		expectCodes(desk, "ME4", "AC1");
@@ -279,12 +270,14 @@ class TechnicalDeskBrowserTests {
 	@Test
 	void theListIsReadBackAndAuthorisedInTwoKeysOnceEverythingHasArrived() {
 		Page desk = desk(1280, 800);
-		desk.route("**/list", (route) -> {
-			desk.waitForTimeout(300);
-			route.resume();
-		});
+		List<Route> held = new CopyOnWriteArrayList<>();
+		desk.route("**/list", held::add);
 		type(desk, "ME4");
 		key(desk, "Control+Enter");
+		desk.waitForCondition(() -> !held.isEmpty());
+		assertThat(desk).not().hasURL(Pattern.compile("read-back"));
+		desk.unroute("**/list");
+		held.get(0).resume();
 		desk.waitForURL("**/read-back");
 		assertThat(desk.locator(".reading code")).hasText("ME4");
 		assertThat(desk.locator("#authorise")).isFocused();
@@ -359,17 +352,17 @@ class TechnicalDeskBrowserTests {
 	void theRefereeReadsWithoutAHand() {
 		Page desk = desk(1440, 900);
 		type(desk, "ME4");
-		Page referee = this.screens.signedIn(Crew.add(this.context, Role.REFEREE), Crew.PASSWORD);
+		Page referee = this.screens.signedIn(Role.REFEREE);
 		referee.navigate("/desk/technical/" + this.day.segment(1));
 		assertThat(referee.locator("#called code")).hasText("ME4");
 		assertThat(referee.locator("#code, .tools, [data-quick]")).hasCount(0);
 		type(desk, "AC2");
 		expectCodes(referee, "ME4", "AC2");
-		Tablets.expectAccessible(referee);
+		Looks.expectAccessible(referee);
 	}
 
 	private Page desk(int width, int height) {
-		Page desk = this.screens.signedIn(Crew.add(this.context, Role.TECHNICAL), Crew.PASSWORD);
+		Page desk = this.screens.signedIn(Role.TECHNICAL);
 		desk.setViewportSize(width, height);
 		desk.navigate("/desk/technical/" + this.day.segment(1));
 		return desk;

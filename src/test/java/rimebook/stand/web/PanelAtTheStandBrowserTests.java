@@ -1,11 +1,8 @@
 package rimebook.stand.web;
 
 import com.microsoft.playwright.Page;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -15,10 +12,10 @@ import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.CardMarks;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
@@ -26,31 +23,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 /** Closed cards, the substitute and the absent judge, decided at the stand. */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class PanelAtTheStandBrowserTests {
 
 	private final ApplicationContext context;
 
 	private final SmallCompetition day;
 
-	private Tablets screens;
+	private final Browsers screens;
 
-	@LocalServerPort
-	private int port;
-
-	PanelAtTheStandBrowserTests(@Autowired ApplicationContext context) {
+	PanelAtTheStandBrowserTests(@Autowired ApplicationContext context, Browsers screens) {
+		this.screens = screens;
 		this.context = context;
 		this.day = SmallCompetition.running(context, 4, 3);
-	}
-
-	@BeforeEach
-	void bringTheScreens() {
-		this.screens = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheScreensAway() {
-		this.screens.close();
 	}
 
 	@Test
@@ -62,7 +47,7 @@ class PanelAtTheStandBrowserTests {
 		Page stand = stand(segment);
 		stand.click("#reopen-1");
 		stand.fill("#reopenReason", "Judge 2 typed 3.5 for 5.3");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		stand.click("#reopen button[type=submit]");
 		assertThat(stand.locator("#reopened-title")).containsText("The cards of No. 1");
 		assertThat(stand.locator(".strip-order li.again")).containsText("Judge 2 typed 3.5 for 5.3");
@@ -70,7 +55,7 @@ class PanelAtTheStandBrowserTests {
 		this.day.send(first, this.day.seats().get(1), 2, new CardMarks(530, 540));
 		assertThat(stand.locator("#reopened li").nth(1)).containsText("5.3 / 5.4");
 		assertThat(stand.locator("#remark-form [name=text]")).hasValue("being typed");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		stand.click("#close-again-ask");
 		stand.click("#close-again");
 		assertThat(stand.locator(".notice")).hasText("The cards are closed and the standing is out.");
@@ -92,10 +77,10 @@ class PanelAtTheStandBrowserTests {
 		takeOver(stand);
 		assertThat(judge.locator("#panel-word")).containsText("The substitute has taken over this seat");
 		assertThat(other.locator("#panel-word")).hasText("Your cards count in place of those of Judge 2.");
-		Tablets.expectAccessible(judge);
+		Looks.expectAccessible(judge);
 		assertThat(stand.locator("#panel")).containsText("taken over the seat of Judge 2");
 		assertThat(stand.locator("#close-missing")).containsText("Substitute judge");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		stand.click("#take-back-seat summary");
 		stand.fill("#takeBackReason", "The tablet works again");
 		stand.click("#take-back-seat button[type=submit]");
@@ -104,7 +89,7 @@ class PanelAtTheStandBrowserTests {
 		takeOver(stand);
 		assertThat(stand.locator("#take-over .summary")).containsText("has none for No. 1");
 		assertThat(stand.locator("#takeoverReason")).hasValue("A tablet that is wet");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	@Test
@@ -120,13 +105,13 @@ class PanelAtTheStandBrowserTests {
 		stand.click("#absent-judge button[type=submit]");
 		assertThat(stand.locator("#absentRule-fault")).containsText("is empty");
 		assertThat(stand.locator("#absent label:has-text('Judge 2') input")).isChecked();
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		stand.fill("#absentRule", "Rule 12.3");
 		stand.fill("#absentReason", "Taken ill");
 		stand.click("#absent-judge button[type=submit]");
 		assertThat(stand.locator(".notice")).containsText("without the absent judge’s");
 		assertThat(stand.locator("#panel")).containsText("Judge 2 is left out of the whole segment (Rule 12.3)");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	private String code(SeatView seat) {
@@ -141,9 +126,7 @@ class PanelAtTheStandBrowserTests {
 	}
 
 	private Page stand(SegmentId segment) {
-		Page stand = this.screens.signedIn(Crew.add(this.context, Role.REFEREE), Crew.PASSWORD);
-		stand.navigate("/desk/stand/" + segment);
-		return stand;
+		return this.screens.signedIn(Role.REFEREE, "/desk/stand/" + segment);
 	}
 
 }

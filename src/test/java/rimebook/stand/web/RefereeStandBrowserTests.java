@@ -1,11 +1,8 @@
 package rimebook.stand.web;
 
 import com.microsoft.playwright.Page;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -13,41 +10,29 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.CardMarks;
-import rimebook.testsupport.Crew;
-import rimebook.testsupport.RequiresChromium;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class RefereeStandBrowserTests {
 
 	private final ApplicationContext context;
 
 	private final SmallCompetition day;
 
-	private Tablets screens;
+	private final Browsers screens;
 
-	@LocalServerPort
-	private int port;
-
-	RefereeStandBrowserTests(@Autowired ApplicationContext context) {
+	RefereeStandBrowserTests(@Autowired ApplicationContext context, Browsers screens) {
+		this.screens = screens;
 		this.context = context;
 		this.day = SmallCompetition.running(context, 4, 3);
-	}
-
-	@BeforeEach
-	void bringTheScreens() {
-		this.screens = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheScreensAway() {
-		this.screens.close();
 	}
 
 	@Test
@@ -59,12 +44,12 @@ class RefereeStandBrowserTests {
 		send(skating, 1);
 		send(skating, 3);
 		assertThat(stand.locator("#close-missing")).hasText("1 of 3 cards are missing: Judge 2");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		send(skating, 2);
 		stand.click("#close-ask");
 		stand.click("#close");
 		assertThat(stand.locator(".notice")).hasText("The cards are closed and the standing is out.");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	@Test
@@ -112,33 +97,31 @@ class RefereeStandBrowserTests {
 		stand.click("#end button[type=submit]");
 		assertThat(stand.locator("#end .fault").first()).containsText("Please choose how it ended.");
 		assertThat(stand.locator("#end [name=reason]")).hasValue("two skaters hurt");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	@Test
 	void beforeOpeningItListsWhatIsMissing() {
 		Page stand = stand(this.day.segment(1));
 		assertThat(stand.locator(".steps")).containsText("Nothing is drawn for this segment yet.");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	@Test
 	void theSheetFollowsTheIceAndFitsAPhone() {
 		SegmentId segment = this.day.open(1);
-		Page sheet = this.screens.signedIn(Crew.add(this.context, Role.ANNOUNCER), Crew.PASSWORD);
+		Page sheet = this.screens.signedIn(Role.ANNOUNCER);
 		sheet.setViewportSize(390, 844);
 		sheet.navigate("/desk/sheet/" + segment);
 		assertThat(sheet.locator("li.now")).hasCount(0);
 		this.day.callNext(1);
 		assertThat(sheet.locator("li.now .number")).hasText("1");
 		assertThat((Integer) sheet.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(390);
-		Tablets.expectAccessible(sheet);
+		Looks.expectAccessible(sheet);
 	}
 
 	private Page stand(SegmentId segment) {
-		Page stand = this.screens.signedIn(Crew.add(this.context, Role.REFEREE), Crew.PASSWORD);
-		stand.navigate("/desk/stand/" + segment);
-		return stand;
+		return this.screens.signedIn(Role.REFEREE, "/desk/stand/" + segment);
 	}
 
 	private void send(PerformanceView performance, int judge) {

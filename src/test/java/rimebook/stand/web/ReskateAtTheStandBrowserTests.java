@@ -1,13 +1,8 @@
 package rimebook.stand.web;
 
-import java.nio.file.Path;
-
 import com.microsoft.playwright.Page;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
@@ -18,12 +13,12 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.Reskates;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
 import rimebook.testsupport.CalledElements;
-import rimebook.testsupport.Crew;
+import rimebook.testsupport.Looks;
 import rimebook.testsupport.PointsCompetition;
-import rimebook.testsupport.RequiresChromium;
 import rimebook.testsupport.SmallCompetition;
-import rimebook.testsupport.Tablets;
 import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
@@ -33,25 +28,16 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
  * that is skated again; each is drawn into {@code target/screens}.
  */
 @WholeApplication
-@RequiresChromium
+@BrowserTest
 class ReskateAtTheStandBrowserTests {
 
 	@Autowired
 	private ApplicationContext context;
 
-	@LocalServerPort
-	private int port;
+	private final Browsers screens;
 
-	private Tablets screens;
-
-	@BeforeEach
-	void bringTheScreens() {
-		this.screens = new Tablets(this.port);
-	}
-
-	@AfterEach
-	void putTheScreensAway() {
-		this.screens.close();
+	ReskateAtTheStandBrowserTests(Browsers screens) {
+		this.screens = screens;
 	}
 
 	@Test
@@ -61,9 +47,9 @@ class ReskateAtTheStandBrowserTests {
 		PerformanceView first = day.callNext(1);
 		day.sendAll(first);
 		Page tablet = this.screens.joined(code(day.seats().get(1)));
-		Page sheet = signedIn(Role.ANNOUNCER, "/desk/sheet/" + segment);
+		Page sheet = this.screens.signedIn(Role.ANNOUNCER, "/desk/sheet/" + segment);
 		interrupt(first);
-		Page stand = signedIn(Role.REFEREE, "/desk/stand/" + segment);
+		Page stand = this.screens.signedIn(Role.REFEREE, "/desk/stand/" + segment);
 		stand.click("summary:has-text('Skate again from the beginning')");
 		stand.check("[name=marking][value=RESKATED_ONLY]");
 		stand.click("form[action$='/clock/reskate'] button[type=submit]");
@@ -79,7 +65,7 @@ class ReskateAtTheStandBrowserTests {
 		draw(stand, "reskate-waits-stand", 1440, 1024);
 		stand.click("#call-3");
 		stand.fill("#callReason", "No. 2 waits for its bus");
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 		draw(stand, "call-other-stand", 1440, 1024);
 		stand.click("#call-other button[type=submit]");
 		assertThat(stand.locator("#order li").last()).containsText("No. 2 waits for its bus");
@@ -87,7 +73,7 @@ class ReskateAtTheStandBrowserTests {
 		assertThat(sheet.locator("li.now .number")).hasText("3");
 		draw(stand, "called-out-of-order-stand", 1440, 1024);
 		draw(tablet, "called-out-of-order-tablet", 768);
-		Tablets.expectAccessible(stand);
+		Looks.expectAccessible(stand);
 	}
 
 	@Test
@@ -96,7 +82,7 @@ class ReskateAtTheStandBrowserTests {
 		SegmentId segment = day.open(1);
 		PerformanceView first = day.callNext(1);
 		new CalledElements(this.context, first).call("I4+pi3", "ME4");
-		Page desk = signedIn(Role.TECHNICAL, "/desk/technical/" + segment);
+		Page desk = this.screens.signedIn(Role.TECHNICAL, "/desk/technical/" + segment);
 		desk.setViewportSize(1280, 800);
 		assertThat(desk.locator("#called .row")).hasCount(2);
 		interrupt(first);
@@ -104,19 +90,13 @@ class ReskateAtTheStandBrowserTests {
 			.reskate(first.id(), 2, Reskates.Marking.RESKATED_ONLY, SmallCompetition.REFEREE);
 		assertThat(desk.locator("#called .row")).hasCount(0);
 		draw(desk, "reskate-technical", 1280);
-		Tablets.expectAccessible(desk);
+		Looks.expectAccessible(desk);
 	}
 
 	private void interrupt(PerformanceView performance) {
 		PerformanceClock clock = this.context.getBean(PerformanceClock.class);
 		clock.start(performance.id(), 0, SmallCompetition.REFEREE);
 		clock.interrupt(performance.id(), 1, InterruptionCause.RINK, SmallCompetition.REFEREE);
-	}
-
-	private Page signedIn(Role role, String address) {
-		Page page = this.screens.signedIn(Crew.add(this.context, role), Crew.PASSWORD);
-		page.navigate(address);
-		return page;
 	}
 
 	private String code(SeatView seat) {
@@ -126,8 +106,12 @@ class ReskateAtTheStandBrowserTests {
 	private static void draw(Page page, String name, int... widths) {
 		for (int width : widths) {
 			page.setViewportSize(width, (width == 768) ? 1024 : 800);
-			page.screenshot(new Page.ScreenshotOptions().setFullPage(width != 768)
-				.setPath(Path.of("target", "screens", name + "-" + width + ".png")));
+			if (width == 768) {
+				Looks.drawWindow(page, name + "-" + width);
+			}
+			else {
+				Looks.draw(page, name + "-" + width);
+			}
 		}
 	}
 

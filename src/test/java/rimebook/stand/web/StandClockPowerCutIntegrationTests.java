@@ -26,7 +26,8 @@ class StandClockPowerCutIntegrationTests {
 
 	@Test
 	void clockRunsOnFromTheSameMomentAfterThePowerFailed() throws Exception {
-		try (ServiceProcess service = new ServiceProcess(ServiceProcess.onH2(), this.folder.resolve("log"))) {
+		try (ServiceProcess service = new ServiceProcess(ServiceProcess.onH2(), this.folder.resolve("log"),
+				"-XX:TieredStopAtLevel=1")) {
 			SegmentId segment = teamOnTheIce(service);
 			service.start();
 			Element started = stand(service, segment).press("form[action$=/clock/start]")
