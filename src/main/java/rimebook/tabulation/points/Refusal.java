@@ -47,11 +47,6 @@ final class Refusal {
 				"Entry '" + entry + "' did not complete the programme but has marks or deductions; none are expected.");
 	}
 
-	static TabulationException unevenGrades(String code) {
-		return refused("uneven-panel",
-				"Element '" + code + "' has not as many grades as the panel has judges; one of each is expected.");
-	}
-
 	static TabulationException unevenPanel(String entry) {
 		return refused("uneven-panel", "Not every line of entry '" + entry
 				+ "' has as many seats as the panel; one mark of each judge is expected, absent where one gave none.");
@@ -224,56 +219,6 @@ final class Refusal {
 
 	static TabulationException missingSetting(String name) {
 		return refused("setting-missing", "The settings have no '" + name + "'.");
-	}
-
-	static TabulationException sheetAuthorised() {
-		return refused("sheet-authorised",
-				"The list of elements is authorised; it must be opened again before anything on it can change.");
-	}
-
-	static TabulationException sheetOpen() {
-		return refused("sheet-open", "The list of elements is open already.");
-	}
-
-	static TabulationException sheetNotReady() {
-		return refused("sheet-not-ready",
-				"Scores need an authorised list of elements and the submitted sheet of every judge who is there.");
-	}
-
-	static TabulationException sheetSubmitted(int judge) {
-		return refused("sheet-submitted",
-				"Judge " + judge + " has submitted; a grade can change only while the judge is asked something.");
-	}
-
-	static TabulationException unknownElement(int key) {
-		return refused("unknown-element", "There is no element with the key " + key + " on the list.");
-	}
-
-	static TabulationException elementDeleted(String code) {
-		return refused("element-deleted", "Element '" + code + "' is deleted; it must be put back first.");
-	}
-
-	static TabulationException elementNotDeleted(String code) {
-		return refused("element-not-deleted",
-				"Element '" + code + "' is on the list; only a deleted one can be put back.");
-	}
-
-	static TabulationException elementUnderReview(String code) {
-		return refused("element-under-review",
-				"Element '" + code + "' is under review; it must be confirmed before the list can be authorised.");
-	}
-
-	static TabulationException tooManyElements(int most) {
-		return refused("too-many-elements", "A list has " + most + " elements at most, deleted ones among them.");
-	}
-
-	static TabulationException unknownJudge(int judge) {
-		return refused("unknown-judge", "There is no judge " + judge + " on this panel.");
-	}
-
-	static TabulationException gradesMissing(int judge, int count) {
-		return refused("grades-missing", "Judge " + judge + " still owes a grade, or has one to confirm, for " + count
-				+ ((count == 1) ? " element" : " elements") + "; every element that counts needs one.");
 	}
 
 	static TabulationException nothingNeeded(String entry) {
