@@ -42,9 +42,9 @@ import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
-import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
-import rimebook.results.ResultState;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultView;
 import rimebook.results.Signatory;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
@@ -216,14 +216,14 @@ class EndOfCompetitionIntegrationTests {
 	void aCancelledSegmentFallsOutOfTheResultAndComesBack() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		official(day, 1);
-		assertThat(eventState(day)).isEqualTo(ResultState.PROVISIONAL);
+		assertThat(eventState(day)).isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 		this.cancellations.cancel(day.segment(2), "A power cut.", SECRETARY);
-		assertThat(eventState(day)).isEqualTo(ResultState.OFFICIAL);
+		assertThat(eventState(day)).isEqualTo(ResultVersion.ResultState.OFFICIAL);
 		assertThat(this.standings.latest(day.event().id()).orElseThrow().standing().segments()).hasSize(1);
 		assertRefused("segment-cancelled", () -> day.draw(2));
 		assertRefused("last-segment", () -> this.cancellations.cancel(day.segment(1), "why", SECRETARY));
 		this.cancellations.bringBack(day.segment(2), SECRETARY);
-		assertThat(eventState(day)).isEqualTo(ResultState.PROVISIONAL);
+		assertThat(eventState(day)).isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 		day.open(2);
 		assertThat(this.standings.latest(day.event().id()).orElseThrow().standing().segments()).hasSize(2);
 	}
@@ -288,12 +288,12 @@ class EndOfCompetitionIntegrationTests {
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		sign(day, 1);
 		this.publication.reopen(day.segment(1), version(day, 1), "Ineligible skater.", REFEREE);
-		List<Posting> postings = this.standings.postings(day.segment(1));
-		assertThat(postings).extracting(Posting::changed)
+		List<SegmentResultView.Posting> postings = this.standings.postings(day.segment(1));
+		assertThat(postings).extracting(SegmentResultView.Posting::changed)
 			.satisfiesExactly((first) -> assertThat(first).isEmpty(),
 					(second) -> assertThat(second).startsWith("Corrected: "),
 					(third) -> assertThat(third).isEqualTo("Opened again: Ineligible skater."));
-		assertThat(postings).extracting(Posting::postedBy)
+		assertThat(postings).extracting(SegmentResultView.Posting::postedBy)
 			.containsExactly(ACCOUNTANT.name(), REFEREE.name(), REFEREE.name());
 		assertThat(postings).allSatisfy((posting) -> {
 			assertThat(posting.conductUntil()).isEqualTo(posting.postedAt().plus(30, ChronoUnit.MINUTES));
@@ -413,7 +413,7 @@ class EndOfCompetitionIntegrationTests {
 				"They were late.", "Mira Sund", handedIn), SECRETARY);
 	}
 
-	private ResultState eventState(SmallCompetition day) {
+	private ResultVersion.ResultState eventState(SmallCompetition day) {
 		return this.standings.latest(day.event().id()).orElseThrow().state();
 	}
 

@@ -22,7 +22,6 @@ import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
-import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Signatory;
 import rimebook.results.Standing;
@@ -231,7 +230,7 @@ class RacesIntegrationTests {
 			Races.Ending both = this.races.race(
 					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT),
 					() -> this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT));
-			boolean signed = result(segment).state() == SegmentResultState.OFFICIAL;
+			boolean signed = result(segment).state() == SegmentResultView.SegmentResultState.OFFICIAL;
 			List<CorrectionView> undecided = undecided(segment);
 			assertThat(signed).isEqualTo(both.first() == null);
 			assertThat(undecided).hasSize((both.second() == null) ? 1 : 0);

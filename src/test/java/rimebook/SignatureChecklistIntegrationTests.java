@@ -31,8 +31,7 @@ import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatory;
 import rimebook.results.SignatureChecklist;
-import rimebook.results.SignatureCondition;
-import rimebook.results.SignatureCondition.State;
+import rimebook.results.SignatureChecklist.SignatureCondition.State;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
@@ -141,7 +140,7 @@ class SignatureChecklistIntegrationTests {
 	@Test
 	void placementHasNoListToAuthorise() {
 		running();
-		assertThat(this.checklist.of(segment())).extracting(SignatureCondition::key)
+		assertThat(this.checklist.of(segment())).extracting(SignatureChecklist.SignatureCondition::key)
 			.containsExactly("performances", "cards", "keyings", "corrections", "protests", "protest-time", "seats",
 					"posted", "referee", "accountant");
 	}
@@ -318,7 +317,7 @@ class SignatureChecklistIntegrationTests {
 
 	private void assertSigned(String key) {
 		assertThat(condition(key).state()).isEqualTo(State.MET);
-		assertThat(this.checklist.of(segment())).noneMatch(SignatureCondition::holdsBack);
+		assertThat(this.checklist.of(segment())).noneMatch(SignatureChecklist.SignatureCondition::holdsBack);
 		sign(Signatory.REFEREE);
 	}
 
@@ -326,7 +325,7 @@ class SignatureChecklistIntegrationTests {
 		this.publication.sign(segment(), version(), signatory, (signatory == Signatory.REFEREE) ? REFEREE : ACCOUNTANT);
 	}
 
-	private SignatureCondition condition(String key) {
+	private SignatureChecklist.SignatureCondition condition(String key) {
 		return this.checklist.of(segment())
 			.stream()
 			.filter((condition) -> condition.key().equals(key))

@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 
 import rimebook.tabulation.Combination;
 import rimebook.tabulation.CombinationRules;
-import rimebook.tabulation.IncompleteOrder;
 
 /** The result of an event from a file of segment places. */
 record CombineRequest(String file, CombinationRules rules, OutputFormat format) {
@@ -34,8 +33,10 @@ record CombineRequest(String file, CombinationRules rules, OutputFormat format) 
 	static CombinationRules rules(Arguments arguments) {
 		return CombinationRules.ofFactors(factors(arguments.option(FACTORS).orElse("0.5,1.0")))
 			.withIncompleteOrder(arguments
-				.choice(INCOMPLETE, Map.of("last", IncompleteOrder.LAST_SEGMENT, "total", IncompleteOrder.TOTAL_SO_FAR))
-				.orElse(IncompleteOrder.LAST_SEGMENT));
+				.choice(INCOMPLETE,
+						Map.of("last", CombinationRules.IncompleteOrder.LAST_SEGMENT, "total",
+								CombinationRules.IncompleteOrder.TOTAL_SO_FAR))
+				.orElse(CombinationRules.IncompleteOrder.LAST_SEGMENT));
 	}
 
 	private static List<Integer> factors(String text) {

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
-import rimebook.tabulation.points.Provenance;
 import rimebook.tabulation.points.RuleSource;
 
 /** A file with the components of a segment and the marks of each judge. */
@@ -54,7 +53,7 @@ record ComponentsSheet(CsvFile file, PanelColumns columns, EntryRows entries) {
 			throw name.fault("the component is missing; expected its name");
 		}
 		return field(row, "factor").read((text) -> new ComponentRule(name.text(), Points.parse(text).hundredths(),
-				new RuleSource(Provenance.PRACTICE, this.file.name())), "is not a factor", FACTOR);
+				new RuleSource(RuleSource.Provenance.PRACTICE, this.file.name())), "is not a factor", FACTOR);
 	}
 
 	/**

@@ -8,7 +8,6 @@ import java.util.function.UnaryOperator;
 import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.ScorePair;
-import rimebook.tabulation.points.ScoredEntry;
 
 /** Explains scores and places of points judging. */
 final class PointsExplanation {
@@ -28,7 +27,7 @@ final class PointsExplanation {
 		return new Tabulated(String.join("\n", blocks), sheets.notes());
 	}
 
-	private static ScoredEntry row(PointsStanding standing, String entry) {
+	private static PointsStanding.ScoredEntry row(PointsStanding standing, String entry) {
 		return standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
 	}
 
@@ -38,7 +37,7 @@ final class PointsExplanation {
 	}
 
 	/** The why-sentence of an entry and every step of its score. */
-	static String working(ScoredEntry row) {
+	static String working(PointsStanding.ScoredEntry row) {
 		return row.entry() + "\n" + row.why() + "\n" + String.join("\n", Objects.requireNonNull(row.score()).working())
 				+ "\n";
 	}

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 
 import rimebook.tabulation.points.PointsStanding;
-import rimebook.tabulation.points.ScoredEntry;
 import rimebook.tabulation.points.TieBreak;
 
 /** The standing of a segment under points judging, from files. */
@@ -55,7 +54,7 @@ record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, 
 		PointsSheets sheets = PointsSheets.read(this.files);
 		PointsStanding standing = sheets.standing(this.tieBreak);
 		List<String> notes = new ArrayList<>(sheets.notes());
-		if (this.tieBreak == TieBreak.NONE && standing.rows().stream().anyMatch(ScoredEntry::shared)) {
+		if (this.tieBreak == TieBreak.NONE && standing.rows().stream().anyMatch(PointsStanding.ScoredEntry::shared)) {
 			notes.add("without option '--segment' equal totals share the place");
 		}
 		String places = this.format.write(PointsTables.places(standing));

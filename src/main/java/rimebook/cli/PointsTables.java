@@ -6,12 +6,9 @@ import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.points.ComponentScore;
-import rimebook.tabulation.points.ElementScore;
 import rimebook.tabulation.points.PanelMean;
 import rimebook.tabulation.points.PerformanceScore;
 import rimebook.tabulation.points.PointsStanding;
-import rimebook.tabulation.points.ScoredEntry;
 
 /** Lays standings of points judging out in columns. */
 final class PointsTables {
@@ -28,7 +25,7 @@ final class PointsTables {
 				standing.rows().stream().map(PointsTables::place).toList());
 	}
 
-	private static List<String> place(ScoredEntry row) {
+	private static List<String> place(PointsStanding.ScoredEntry row) {
 		PerformanceScore score = Objects.requireNonNull(row.score());
 		return List.of(String.valueOf(row.place()), row.entry(), score.total().toString(),
 				score.elementPoints().toString(), score.componentPoints().toString(), score.deducted().toString(),
@@ -38,7 +35,7 @@ final class PointsTables {
 	/** One line for each element and component. */
 	static Table detail(PointsStanding standing) {
 		List<List<String>> rows = new ArrayList<>();
-		for (ScoredEntry row : standing.rows()) {
+		for (PointsStanding.ScoredEntry row : standing.rows()) {
 			PerformanceScore score = Objects.requireNonNull(row.score());
 			score.elements().forEach((element) -> rows.add(element(row.entry(), element)));
 			score.components().forEach((component) -> rows.add(component(row.entry(), component)));
@@ -48,12 +45,12 @@ final class PointsTables {
 				List.of("Entry", "Kind", "Code", "Base", "Panel", "Score", "Judges counted"), rows);
 	}
 
-	private static List<String> element(String entry, ElementScore element) {
+	private static List<String> element(String entry, PerformanceScore.ElementScore element) {
 		return List.of(entry, "element", element.element().code(), element.base().toString(),
 				element.grade().toString(), element.score().toString(), counted(element.panel()));
 	}
 
-	private static List<String> component(String entry, ComponentScore component) {
+	private static List<String> component(String entry, PerformanceScore.ComponentScore component) {
 		return List.of(entry, "component", component.rule().name(), "", component.panel().mean().toString(),
 				component.points().toString(), counted(component.panel()));
 	}

@@ -7,7 +7,7 @@ import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.points.ScoreNeeded;
+import rimebook.tabulation.points.PointsNeeded;
 import rimebook.tabulation.possible.PlaceNeed;
 import rimebook.tabulation.possible.PlaceRange;
 import rimebook.tabulation.possible.PossiblePlaces;
@@ -77,7 +77,7 @@ final class PossibleTables {
 		return need.possibleExact() ? "certain is a bound" : "bounds";
 	}
 
-	static Table needed(List<ScoreNeeded> needed) {
+	static Table needed(List<PointsNeeded.ScoreNeeded> needed) {
 		return new Table("Needed against those who have skated", List.of("place", "total", "why"),
 				List.of("Place", "Total", "Why"),
 				needed.stream()

@@ -9,19 +9,16 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-import rimebook.tabulation.EqualJudgesInFavour;
-import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.SegmentStanding;
-import rimebook.tabulation.SharedOrdinals;
 
 /** The places of a segment from a file of ordinals or marks. */
 record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> segment,
-		Optional<SharedOrdinals> sharedOrdinals, OutputFormat format) {
+		Optional<PlacementRules.SharedOrdinals> sharedOrdinals, OutputFormat format) {
 
 	static final String METHOD = "--method";
 
@@ -54,10 +51,10 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 			.orElseThrow(() -> new UsageException("option '--method' is missing"));
 		Optional<SegmentKind> segment = arguments.choice(SEGMENT,
 				Map.of("short", SegmentKind.SHORT, "free", SegmentKind.FREE));
-		Optional<SharedOrdinals> shared = arguments.choice(SHARED_ORDINALS,
-				Map.of("skip", SharedOrdinals.BETTER_THEN_SKIP, "mean", SharedOrdinals.MEAN));
+		Optional<PlacementRules.SharedOrdinals> shared = arguments.choice(SHARED_ORDINALS, Map.of("skip",
+				PlacementRules.SharedOrdinals.BETTER_THEN_SKIP, "mean", PlacementRules.SharedOrdinals.MEAN));
 		PlacementRules rules = rules(method, segment.orElse(SegmentKind.FREE), arguments)
-			.withSharedOrdinals(shared.orElse(SharedOrdinals.BETTER_THEN_SKIP));
+			.withSharedOrdinals(shared.orElse(PlacementRules.SharedOrdinals.BETTER_THEN_SKIP));
 		return new SegmentRequest(file(arguments), rules, segment, shared, OutputFormat.of(arguments));
 	}
 
@@ -71,11 +68,16 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 			.withEqualJudgesInFavour(
 					arguments
 						.choice(EQUAL_JUDGES,
-								Map.of("both", EqualJudgesInFavour.BOTH_WIN, "half", EqualJudgesInFavour.HALF_EACH,
-										"none", EqualJudgesInFavour.NEITHER))
+								Map.of("both", PlacementRules.EqualJudgesInFavour.BOTH_WIN, "half",
+										PlacementRules.EqualJudgesInFavour.HALF_EACH, "none",
+										PlacementRules.EqualJudgesInFavour.NEITHER))
 						.orElse(rules.equalJudgesInFavour()))
-			.withEvenPanel(arguments.choice(EVEN_PANEL, Map.of("refuse", EvenPanel.REFUSE, "allow", EvenPanel.ALLOW))
-				.orElse(rules.evenPanel()));
+			.withEvenPanel(
+					arguments
+						.choice(EVEN_PANEL,
+								Map.of("refuse", PlacementRules.EvenPanel.REFUSE, "allow",
+										PlacementRules.EvenPanel.ALLOW))
+						.orElse(rules.evenPanel()));
 	}
 
 	private static String file(Arguments arguments) {

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryOrdinals;
-import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.possible.SegmentUnderWay;
 
 /** A file with the ordinals or the marks of one segment. */
@@ -18,10 +18,10 @@ record SegmentSheet(CsvFile file, JudgeColumns columns) {
 
 	private static final Pattern MARK = Pattern.compile("[0-5](\\.\\d)?|6(\\.0)?");
 
-	static SegmentSheet of(CsvFile file, EvenPanel evenPanel) {
+	static SegmentSheet of(CsvFile file, PlacementRules.EvenPanel evenPanel) {
 		JudgeColumns columns = JudgeColumns.of(file);
 		int judges = columns.judges().size();
-		if (judges % 2 == 0 && evenPanel == EvenPanel.REFUSE) {
+		if (judges % 2 == 0 && evenPanel == PlacementRules.EvenPanel.REFUSE) {
 			throw file.fault(file.headerLine(), columns.last(),
 					"there are " + judges + " judges; expected an odd number, or option '--even-panel allow'");
 		}

@@ -5,12 +5,9 @@ import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.EventRow;
 import rimebook.tabulation.EventStanding;
 import rimebook.tabulation.Figures;
 import rimebook.tabulation.Hundredths;
-import rimebook.tabulation.MajorityFigures;
-import rimebook.tabulation.OneByOneFigures;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.SegmentStanding;
@@ -44,12 +41,12 @@ final class StandingTables {
 
 	private static List<String> row(PlacedEntry row) {
 		Figures figures = Objects.requireNonNull(row.figures());
-		if (figures instanceof MajorityFigures majority) {
+		if (figures instanceof Figures.MajorityFigures majority) {
 			return List.of(place(row.place()), row.entry(), Hundredths.plain(majority.majorityPlace()),
 					String.valueOf(majority.size()), Hundredths.plain(majority.totalOfMajority()),
 					Hundredths.plain(majority.totalOrdinals()), row.why());
 		}
-		OneByOneFigures oneByOne = (OneByOneFigures) figures;
+		Figures.OneByOneFigures oneByOne = (Figures.OneByOneFigures) figures;
 		return List.of(place(row.place()), row.entry(), Hundredths.plain(oneByOne.wins()),
 				String.valueOf(oneByOne.judgesInFavour()), row.why());
 	}
@@ -61,7 +58,7 @@ final class StandingTables {
 	}
 
 	/** A total is comparable only where every segment is in it. */
-	private static List<String> row(EventRow row) {
+	private static List<String> row(EventStanding.EventRow row) {
 		return List.of(place(row.place()), row.entry(), row.complete() ? Hundredths.decimal(row.total()) : "",
 				row.why());
 	}

@@ -8,8 +8,6 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.NotFoundException;
-import rimebook.tabulation.CardTieBreak;
-import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
@@ -83,8 +81,10 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	 * @throws IllegalStateException for an event judged by points
 	 */
 	public PlacementRules rules(SegmentKind kind) {
-		CardTieBreak tieBreak = (kind == SegmentKind.FREE) ? this.policies.freeSkatingTieBreak() : kind.cardTieBreak();
-		EvenPanel evenPanel = this.evenPanelReason.isEmpty() ? EvenPanel.REFUSE : EvenPanel.ALLOW;
+		PlacementRules.CardTieBreak tieBreak = (kind == SegmentKind.FREE) ? this.policies.freeSkatingTieBreak()
+				: kind.cardTieBreak();
+		PlacementRules.EvenPanel evenPanel = this.evenPanelReason.isEmpty() ? PlacementRules.EvenPanel.REFUSE
+				: PlacementRules.EvenPanel.ALLOW;
 		return new PlacementRules(this.method.placement(), tieBreak, this.policies.sharedOrdinals(),
 				this.policies.equalJudgesInFavour(), evenPanel, this.policies.zeroMark(),
 				this.policies.disqualifiedPlaces());

@@ -1,10 +1,7 @@
 package rimebook.competition;
 
-import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.DisqualifiedPlaces;
-import rimebook.tabulation.EqualJudgesInFavour;
-import rimebook.tabulation.SharedOrdinals;
-import rimebook.tabulation.ZeroMark;
+import rimebook.tabulation.PlacementRules;
 
 /**
  * The answers to the questions on which rulebooks for placement judging differ, fixed for
@@ -18,12 +15,13 @@ import rimebook.tabulation.ZeroMark;
  * @param zeroMark what a mark of 0.0 means
  * @param disqualifiedPlaces what becomes of the place of a disqualified team
  */
-public record JudgingPolicies(CardTieBreak freeSkatingTieBreak, SharedOrdinals sharedOrdinals,
-		EqualJudgesInFavour equalJudgesInFavour, ZeroMark zeroMark, DisqualifiedPlaces disqualifiedPlaces) {
+public record JudgingPolicies(PlacementRules.CardTieBreak freeSkatingTieBreak,
+		PlacementRules.SharedOrdinals sharedOrdinals, PlacementRules.EqualJudgesInFavour equalJudgesInFavour,
+		PlacementRules.ZeroMark zeroMark, DisqualifiedPlaces disqualifiedPlaces) {
 
-	private static final JudgingPolicies USUAL = new JudgingPolicies(CardTieBreak.SECOND_MARK,
-			SharedOrdinals.BETTER_THEN_SKIP, EqualJudgesInFavour.BOTH_WIN, ZeroMark.COUNT,
-			DisqualifiedPlaces.CLOSE_FINAL_PLACES);
+	private static final JudgingPolicies USUAL = new JudgingPolicies(PlacementRules.CardTieBreak.SECOND_MARK,
+			PlacementRules.SharedOrdinals.BETTER_THEN_SKIP, PlacementRules.EqualJudgesInFavour.BOTH_WIN,
+			PlacementRules.ZeroMark.COUNT, DisqualifiedPlaces.CLOSE_FINAL_PLACES);
 
 	/** The answers best supported by published rules and results. */
 	public static JudgingPolicies usual() {

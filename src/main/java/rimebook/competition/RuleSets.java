@@ -14,7 +14,6 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.PointsRules;
-import rimebook.tabulation.points.RuleTexts;
 import rimebook.tabulation.points.SegmentRules;
 
 /** The rule sets of points judging that come with the service, read once at its start. */
@@ -123,8 +122,8 @@ public class RuleSets {
 	}
 
 	private static PointsRules read(String id) {
-		return PointsRules.read(new RuleTexts(text(id, "settings"), text(id, "values"), text(id, "components"),
-				text(id, "deductions"), text(id, "elements")));
+		return PointsRules.read(new PointsRules.RuleTexts(text(id, "settings"), text(id, "values"),
+				text(id, "components"), text(id, "deductions"), text(id, "elements")));
 	}
 
 	private static String text(String id, String table) {

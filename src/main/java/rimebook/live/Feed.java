@@ -14,9 +14,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
-import rimebook.results.Outlook;
 import rimebook.results.ResultVersion;
-import rimebook.results.Score;
 import rimebook.results.Standing;
 
 /**
@@ -98,7 +96,7 @@ final class Feed {
 	record StandingBody(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
 			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
 			String secondMark, List<ColumnBody> segments, List<RowBody> rows,
-			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
+			@JsonInclude(JsonInclude.Include.NON_NULL) Standing.@Nullable Outlook outlook,
 			@JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> panelNotes) {
 
 		static StandingBody of(ResultVersion version) {
@@ -157,7 +155,7 @@ final class Feed {
 			BigDecimal deducted, List<ElementBody> elements, List<ComponentBody> components,
 			List<DeductionBody> deductions) {
 
-		static ScoreBody of(Score score) {
+		static ScoreBody of(Standing.Score score) {
 			return new ScoreBody(points(score.total()), points(score.elements()), points(score.base()),
 					points(score.components()), points(score.deducted()),
 					score.elementLines().stream().map(ElementBody::of).toList(),
@@ -171,7 +169,7 @@ final class Feed {
 	record ElementBody(int number, String code, String name, String worth, BigDecimal base, List<MarkBody> grades,
 			BigDecimal mean, BigDecimal score) {
 
-		static ElementBody of(Score.ElementLine line) {
+		static ElementBody of(Standing.Score.ElementLine line) {
 			return new ElementBody(line.number(), line.code(), line.name(), line.worth(), points(line.base()),
 					MarkBody.of(line.grades(), BigDecimal::valueOf), points(line.mean()), points(line.score()));
 		}
@@ -181,7 +179,7 @@ final class Feed {
 	/** A component; the points are the mean times the factor. */
 	record ComponentBody(String name, BigDecimal factor, List<MarkBody> marks, BigDecimal mean, BigDecimal points) {
 
-		static ComponentBody of(Score.ComponentLine line) {
+		static ComponentBody of(Standing.Score.ComponentLine line) {
 			return new ComponentBody(line.name(), Feed.points(line.factor()), MarkBody.of(line.marks(), Feed::points),
 					Feed.points(line.mean()), Feed.points(line.points()));
 		}
@@ -191,11 +189,11 @@ final class Feed {
 	/** What one judge gave in one line, and whether it counts. */
 	record MarkBody(int judge, @Nullable BigDecimal given, String use) {
 
-		static List<MarkBody> of(List<Score.Mark> marks, IntFunction<BigDecimal> number) {
+		static List<MarkBody> of(List<Standing.Score.Mark> marks, IntFunction<BigDecimal> number) {
 			return IntStream.range(0, marks.size()).mapToObj((i) -> of(i + 1, marks.get(i), number)).toList();
 		}
 
-		private static MarkBody of(int judge, Score.Mark mark, IntFunction<BigDecimal> number) {
+		private static MarkBody of(int judge, Standing.Score.Mark mark, IntFunction<BigDecimal> number) {
 			Integer given = mark.given();
 			return new MarkBody(judge, (given != null) ? number.apply(given) : null, mark.use());
 		}
@@ -205,7 +203,7 @@ final class Feed {
 	/** A deduction; its points are taken off. */
 	record DeductionBody(String item, String name, int count, BigDecimal points) {
 
-		static DeductionBody of(Score.DeductionLine line) {
+		static DeductionBody of(Standing.Score.DeductionLine line) {
 			return new DeductionBody(line.item(), line.name(), line.count(), Feed.points(line.points()));
 		}
 

@@ -3,7 +3,6 @@ package rimebook.live;
 import java.util.EnumSet;
 import java.util.Set;
 
-import rimebook.results.Cause;
 import rimebook.results.ResultVersion;
 
 /**
@@ -12,7 +11,8 @@ import rimebook.results.ResultVersion;
  */
 final class PublicNote {
 
-	private static final Set<Cause> FOR_EVERYBODY = EnumSet.of(Cause.CORRECTED, Cause.REOPENED, Cause.CANCELLED);
+	private static final Set<ResultVersion.Cause> FOR_EVERYBODY = EnumSet.of(ResultVersion.Cause.CORRECTED,
+			ResultVersion.Cause.REOPENED, ResultVersion.Cause.CANCELLED);
 
 	private PublicNote() {
 	}

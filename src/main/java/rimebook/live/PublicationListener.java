@@ -9,7 +9,7 @@ import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryEvent;
 import rimebook.entries.Renaming;
 import rimebook.results.IceChanged;
-import rimebook.results.VersionPublished;
+import rimebook.results.ResultVersion;
 
 /** Hears what became public, once it is committed. */
 @Component
@@ -22,7 +22,7 @@ class PublicationListener {
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
-	void on(VersionPublished published) {
+	void on(ResultVersion.VersionPublished published) {
 		this.pulse.quicken();
 	}
 

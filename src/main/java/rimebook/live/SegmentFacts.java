@@ -10,8 +10,6 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawTicket;
 import rimebook.draw.StartingOrderView;
-import rimebook.results.Posting;
-import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standing;
@@ -27,7 +25,8 @@ import rimebook.results.Standing;
  * @param starts the starting order with the names of the teams, empty before the draw
  */
 record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nullable SegmentResultView result,
-		@Nullable ResultVersion version, List<Posting> postings, String cancelled, List<Start> starts) {
+		@Nullable ResultVersion version, List<SegmentResultView.Posting> postings, String cancelled,
+		List<Start> starts) {
 
 	SegmentFacts {
 		postings = List.copyOf(postings);
@@ -35,7 +34,7 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 	}
 
 	/** The posting that a version rests on, {@code null} before the first. */
-	public @Nullable Posting posting(int number) {
+	public SegmentResultView.@Nullable Posting posting(int number) {
 		return this.postings.stream()
 			.filter((posting) -> posting.number() <= number)
 			.reduce((earlier, later) -> later)
@@ -50,7 +49,7 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 		if (this.version == null || (skated() == 0 && !this.version.standing().isComplete())) {
 			return (this.order == null) ? Phase.NOT_DRAWN : (this.result == null) ? Phase.DRAWN : Phase.STARTED;
 		}
-		if (this.version.state() == ResultState.OFFICIAL) {
+		if (this.version.state() == ResultVersion.ResultState.OFFICIAL) {
 			return Phase.OFFICIAL;
 		}
 		if (this.result != null && this.result.postedAt() != null) {

@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
-import rimebook.results.Outlook;
 import rimebook.results.ResultVersion;
+import rimebook.results.Standing;
 import rimebook.tabulation.Hundredths;
 
 /**
@@ -66,7 +66,7 @@ record Speech(Locale locale) {
 	}
 
 	/** The key of the words for places that a team can still get. */
-	public String rangeKey(Outlook.Range range) {
+	public String rangeKey(Standing.Outlook.Range range) {
 		return "live.outlook." + (range.isCertain() ? "certain" : range.exact() ? "range" : "within");
 	}
 

@@ -11,7 +11,6 @@ import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.results.ResultVersion;
-import rimebook.results.Score;
 import rimebook.results.Standing;
 import rimebook.shared.SpreadsheetCell;
 import rimebook.tabulation.Hundredths;
@@ -52,7 +51,7 @@ final class StandingCsv {
 		csv.printRecord("place", "team", "club", "start_number", "status", "total", "elements", "components",
 				"deductions", "why");
 		for (Standing.Row row : standing.rows()) {
-			Score score = row.score();
+			Standing.Score score = row.score();
 			List<String> line = start(row);
 			line.addAll((score == null) ? List.of("", "", "", "") : List.of(points(score.total()),
 					points(score.elements()), points(score.components()), points(score.deducted())));

@@ -7,8 +7,6 @@ import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.results.Cause;
-import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 
@@ -30,7 +28,7 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	}
 
 	public boolean isOfficial() {
-		return this.version.state() == ResultState.OFFICIAL;
+		return this.version.state() == ResultVersion.ResultState.OFFICIAL;
 	}
 
 	public boolean isCombined() {
@@ -56,8 +54,10 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	 * Tell whether it differs from the version before for another reason than a skate.
 	 */
 	public boolean isRevised() {
-		return this.version.cause() == Cause.CORRECTED || this.version.cause() == Cause.REOPENED
-				|| this.version.cause() == Cause.PANEL || this.version.cause() == Cause.CANCELLED;
+		return this.version.cause() == ResultVersion.Cause.CORRECTED
+				|| this.version.cause() == ResultVersion.Cause.REOPENED
+				|| this.version.cause() == ResultVersion.Cause.PANEL
+				|| this.version.cause() == ResultVersion.Cause.CANCELLED;
 	}
 
 	/** The team in first place, {@code null} before anybody has a place. */

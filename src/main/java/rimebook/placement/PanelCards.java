@@ -33,7 +33,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.ZeroMark;
+import rimebook.tabulation.PlacementRules;
 
 /** The cards of a panel: for each performance and seat the newest version counts. */
 @Component
@@ -136,7 +136,7 @@ class PanelCards implements CardBook {
 	 * @throws RuleViolationException {@code zero-mark} on the field of the mark
 	 */
 	void requireMarksTaken(EventView event, CardMarks marks) {
-		if (event.policies().zeroMark() != ZeroMark.REFUSE) {
+		if (event.policies().zeroMark() != PlacementRules.ZeroMark.REFUSE) {
 			return;
 		}
 		CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
@@ -174,7 +174,9 @@ class PanelCards implements CardBook {
 	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		boolean zeroRefused = this.competitions.eventOf(performance.segment()).policies().zeroMark() == ZeroMark.REFUSE;
+		boolean zeroRefused = this.competitions.eventOf(performance.segment())
+			.policies()
+			.zeroMark() == PlacementRules.ZeroMark.REFUSE;
 		return seats.stream()
 			.flatMap((seat) -> missing(seat, cards.get(seat.id()), keyed)
 				.or(() -> zeroRefused ? zero(seat, cards.get(seat.id()), performance) : Optional.empty())

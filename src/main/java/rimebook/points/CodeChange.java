@@ -11,8 +11,6 @@ import java.util.stream.Stream;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.points.ElementCode;
-import rimebook.tabulation.points.ElementFeature;
-import rimebook.tabulation.points.ElementLevel;
 import rimebook.tabulation.points.ValueTable;
 
 /**
@@ -43,8 +41,8 @@ final class CodeChange {
 		}
 		String part = partOf(before.element())
 			.orElseThrow(() -> refused(before.element() + " has no additional part in the table of values."));
-		return known(new ElementCode(before.element(), before.level(), new ElementFeature(part, level(sign)),
-				before.downgrades()));
+		return known(new ElementCode(before.element(), before.level(),
+				new ElementCode.ElementFeature(part, level(sign)), before.downgrades()));
 	}
 
 	/** The code with the next downgrade that the table has, after the last with none. */
@@ -68,7 +66,7 @@ final class CodeChange {
 	String parts(String code) {
 		return parsed(code).flatMap(
 				(before) -> partOf(before.element()).map((part) -> signs((level) -> new ElementCode(before.element(),
-						before.level(), new ElementFeature(part, level), before.downgrades()))))
+						before.level(), new ElementCode.ElementFeature(part, level), before.downgrades()))))
 			.orElse("");
 	}
 
@@ -92,14 +90,14 @@ final class CodeChange {
 		return ElementCode.elementOf(code);
 	}
 
-	private String signs(Function<ElementLevel, ElementCode> made) {
-		return Arrays.stream(ElementLevel.values())
+	private String signs(Function<ElementCode.ElementLevel, ElementCode> made) {
+		return Arrays.stream(ElementCode.ElementLevel.values())
 			.filter((level) -> has(made.apply(level)))
-			.map(ElementLevel::sign)
+			.map(ElementCode.ElementLevel::sign)
 			.collect(Collectors.joining());
 	}
 
-	private static ElementCode with(String code, ElementLevel level) {
+	private static ElementCode with(String code, ElementCode.ElementLevel level) {
 		return parsed(code)
 			.map((before) -> new ElementCode(before.element(), level, before.feature(), before.downgrades()))
 			.orElseGet(() -> new ElementCode(code, level, null, 0));
@@ -117,7 +115,7 @@ final class CodeChange {
 			.filter((code) -> code.element().equals(element))
 			.map(ElementCode::feature)
 			.filter(Objects::nonNull)
-			.map(ElementFeature::sign)
+			.map(ElementCode.ElementFeature::sign)
 			.findFirst();
 	}
 
@@ -144,8 +142,8 @@ final class CodeChange {
 		return alike.isEmpty() ? "" : "; it has " + String.join(", ", alike);
 	}
 
-	private static ElementLevel level(String sign) {
-		return Arrays.stream(ElementLevel.values())
+	private static ElementCode.ElementLevel level(String sign) {
+		return Arrays.stream(ElementCode.ElementLevel.values())
 			.filter((level) -> level.sign().equals(sign))
 			.findFirst()
 			.orElseThrow(() -> refused("'" + sign + "' is no level; it is B or 1 to 4."));

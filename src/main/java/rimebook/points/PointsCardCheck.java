@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.ComponentRule;
-import rimebook.tabulation.points.GradeRange;
+import rimebook.tabulation.points.ElementValue;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.SegmentRules;
@@ -39,7 +39,7 @@ final class PointsCardCheck {
 	}
 
 	private void requireGrade(CalledElement element, @Nullable Integer grade) {
-		GradeRange range = this.rules.values().grades();
+		ElementValue.GradeRange range = this.rules.values().grades();
 		String field = "grades[" + element.id() + "]";
 		if (grade == null) {
 			throw refused("grade-missing", field,

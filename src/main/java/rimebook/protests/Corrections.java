@@ -16,10 +16,8 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusAmendment;
-import rimebook.results.ResultEffect;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
-import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
@@ -152,7 +150,7 @@ public class Corrections {
 
 	/** Show what a correction would do to every place if it were approved now. */
 	@Transactional(readOnly = true)
-	public ResultEffect effect(CorrectionId id) {
+	public ResultPreview.ResultEffect effect(CorrectionId id) {
 		return this.preview.of(correction(id).change());
 	}
 
@@ -182,7 +180,7 @@ public class Corrections {
 	}
 
 	private static void requireOpen(SegmentResultView result) {
-		if (result.state() == SegmentResultState.OFFICIAL) {
+		if (result.state() == SegmentResultView.SegmentResultState.OFFICIAL) {
 			throw new ConflictException("result-official",
 					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
 		}

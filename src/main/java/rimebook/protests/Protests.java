@@ -13,8 +13,8 @@ import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.results.Posting;
 import rimebook.results.ResultPublication;
+import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
@@ -68,7 +68,7 @@ public class Protests {
 		requireTeamOfEvent(filed);
 		Instant now = this.acts.now();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
-		Posting posting = posting(filed);
+		SegmentResultView.Posting posting = posting(filed);
 		String filer = Name.required("filedBy", filed.filedBy());
 		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.text(), 2000), filer,
 				new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
@@ -90,8 +90,8 @@ public class Protests {
 	}
 
 	/** The posting that a protest is against, {@code null} before the first. */
-	private @Nullable Posting posting(FileProtest filed) {
-		List<Posting> all = this.standings.postings(filed.segment());
+	private SegmentResultView.@Nullable Posting posting(FileProtest filed) {
+		List<SegmentResultView.Posting> all = this.standings.postings(filed.segment());
 		if (filed.posting() == 0) {
 			return all.isEmpty() ? null : all.get(all.size() - 1);
 		}

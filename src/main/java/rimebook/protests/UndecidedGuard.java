@@ -13,8 +13,8 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.results.Posting;
-import rimebook.results.SignatureCondition;
+import rimebook.results.SegmentResultView;
+import rimebook.results.SignatureChecklist;
 import rimebook.results.SignatureGuard;
 import rimebook.results.Standings;
 
@@ -48,7 +48,7 @@ class UndecidedGuard implements SignatureGuard {
 	}
 
 	@Override
-	public List<SignatureCondition> conditions(SegmentId segment) {
+	public List<SignatureChecklist.SignatureCondition> conditions(SegmentId segment) {
 		String path = "/desk/protests/" + segment;
 		return List.of(
 				decided("corrections",
@@ -59,20 +59,20 @@ class UndecidedGuard implements SignatureGuard {
 				time(segment, path));
 	}
 
-	private static SignatureCondition decided(String key, boolean waits, String what, String path) {
+	private static SignatureChecklist.SignatureCondition decided(String key, boolean waits, String what, String path) {
 		return waits
-				? SignatureCondition.missing(key,
+				? SignatureChecklist.SignatureCondition.missing(key,
 						"A " + what + " is not decided yet; the result can be signed afterwards.", path)
-				: SignatureCondition.met(key, "No " + what + " waits for a decision.", path);
+				: SignatureChecklist.SignatureCondition.met(key, "No " + what + " waits for a decision.", path);
 	}
 
 	/**
 	 * Whether a signature waits is a setting of the event; where it does not, a protest
 	 * still stops it.
 	 */
-	private SignatureCondition time(SegmentId segment, String path) {
+	private SignatureChecklist.SignatureCondition time(SegmentId segment, String path) {
 		EventView event = this.competitions.eventOf(segment);
-		List<Posting> postings = this.standings.postings(segment);
+		List<SegmentResultView.Posting> postings = this.standings.postings(segment);
 		if (postings.isEmpty()) {
 			return running(event, "The time for protests starts with the posting.", path);
 		}
@@ -80,13 +80,14 @@ class UndecidedGuard implements SignatureGuard {
 		ZoneId zone = this.competitions.competition(event.competition()).zone();
 		String end = DateTimeFormatter.ofPattern("d MMM HH:mm zzz", Locale.ENGLISH).format(until.atZone(zone));
 		return this.clock.instant().isAfter(until)
-				? SignatureCondition.met(TIME, "Protests were heard until " + end + ".", path)
+				? SignatureChecklist.SignatureCondition.met(TIME, "Protests were heard until " + end + ".", path)
 				: running(event, "Protests are heard until " + end + ".", path);
 	}
 
-	private static SignatureCondition running(EventView event, String sentence, String path) {
-		return event.signatureWaits() ? SignatureCondition.missing(TIME, sentence, path)
-				: SignatureCondition.due(TIME, sentence + " In this event no signature waits for its end.", path);
+	private static SignatureChecklist.SignatureCondition running(EventView event, String sentence, String path) {
+		return event.signatureWaits() ? SignatureChecklist.SignatureCondition.missing(TIME, sentence, path)
+				: SignatureChecklist.SignatureCondition.due(TIME,
+						sentence + " In this event no signature waits for its end.", path);
 	}
 
 }

@@ -28,14 +28,15 @@ class EntryListener {
 	@EventListener
 	void on(EntryEvent.Withdrawn withdrawn) {
 		this.update.publishEvent(withdrawn.event(),
-				rows(withdrawn.entry(), (row) -> !IN_THE_EVENT.contains(row.status())),
-				new VersionWriter.Publication(Cause.STATUS, withdrawn.change().reason(), withdrawn.change().actor()));
+				rows(withdrawn.entry(), (row) -> !IN_THE_EVENT.contains(row.status())), new VersionWriter.Publication(
+						ResultVersion.Cause.STATUS, withdrawn.change().reason(), withdrawn.change().actor()));
 	}
 
 	@EventListener
 	void on(EntryEvent.Reinstated back) {
 		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.status().equals("WITHDRAWN")),
-				new VersionWriter.Publication(Cause.STATUS, back.change().reason(), back.change().actor()));
+				new VersionWriter.Publication(ResultVersion.Cause.STATUS, back.change().reason(),
+						back.change().actor()));
 	}
 
 	private static Predicate<Standing> rows(EntryId entry, Predicate<Standing.Row> holds) {

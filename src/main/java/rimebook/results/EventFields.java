@@ -34,13 +34,15 @@ class EventFields {
 	 * @param changed the segment whose standing is being made
 	 * @param toSkate the entries still to skate that segment
 	 */
-	EventField of(EventView event, List<@Nullable Standing> segments, SegmentId changed, List<EntryId> toSkate) {
+	MethodStandings.EventField of(EventView event, List<@Nullable Standing> segments, SegmentId changed,
+			List<EntryId> toSkate) {
 		SegmentId current = event.segments().get(lastBegun(segments)).id();
-		return new EventField(withdrawn(event), texts(current.equals(changed) ? toSkate : toSkate(current)));
+		return new MethodStandings.EventField(withdrawn(event),
+				texts(current.equals(changed) ? toSkate : toSkate(current)));
 	}
 
 	/** The field of an event as it is. */
-	EventField of(EventView event, List<@Nullable Standing> segments) {
+	MethodStandings.EventField of(EventView event, List<@Nullable Standing> segments) {
 		SegmentId current = event.segments().get(lastBegun(segments)).id();
 		return of(event, segments, current, toSkate(current));
 	}

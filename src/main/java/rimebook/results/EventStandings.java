@@ -14,7 +14,7 @@ import rimebook.tabulation.Combination;
 import rimebook.tabulation.CombinationRules;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.EventRow;
+import rimebook.tabulation.EventStanding;
 import rimebook.tabulation.PlacementRules;
 
 /** Composes the standing of an event from the places of its segments. */
@@ -30,7 +30,7 @@ class EventStandings {
 	/** Combine the segments by factored places. */
 	Standing compose(MethodStandings.EventFacts facts) {
 		EventView event = facts.event();
-		EventField field = facts.field();
+		MethodStandings.EventField field = facts.field();
 		Standing last = facts.last();
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
 		TeamNames.Teams teams = this.names.of(event.id());
@@ -98,8 +98,8 @@ class EventStandings {
 		return places;
 	}
 
-	private static Standing.Row row(EventRow row, TeamNames.Teams teams, Map<String, Integer> previous,
-			EventField field) {
+	private static Standing.Row row(EventStanding.EventRow row, TeamNames.Teams teams, Map<String, Integer> previous,
+			MethodStandings.EventField field) {
 		TeamNames.Named team = teams.of(row.entry());
 		boolean waits = field.waits(row.entry(), row.status());
 		return new Standing.Row(waits ? null : row.place(), row.shared() && !waits, previous.get(row.entry()),

@@ -74,7 +74,7 @@ class FinalResultGuard implements CompetitionMoveGuard {
 
 	private boolean isOfficial(SegmentId segment) {
 		return this.standings.result(segment)
-			.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+			.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 			.isPresent();
 	}
 

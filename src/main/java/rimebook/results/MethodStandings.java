@@ -1,7 +1,11 @@
 package rimebook.results;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +14,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedPerformance;
+import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
 
 /**
@@ -38,8 +43,8 @@ public interface MethodStandings {
 	 * @param waiting the entries still to skate the segment, in their order
 	 * @param whole the event with the segment's new standing in its place
 	 */
-	default Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
-		return Outlook.NONE;
+	default Standing.Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
+		return Standing.Outlook.NONE;
 	}
 
 	/**
@@ -72,6 +77,81 @@ public interface MethodStandings {
 				.filter(Objects::nonNull)
 				.reduce((earlier, later) -> later)
 				.orElseThrow(() -> new IllegalStateException("An event is combined once a segment has a standing"));
+		}
+
+	}
+
+	/**
+	 * What no standing of a segment tells about the teams of an event: who has left it,
+	 * and who is still to skate.
+	 *
+	 * @param withdrawn the entries that have withdrawn, also between two segments
+	 * @param toSkate the entries still to skate the segment that is under way
+	 */
+	record EventField(Set<String> withdrawn, Set<String> toSkate) {
+
+		public EventField {
+			withdrawn = Set.copyOf(withdrawn);
+			toSkate = Set.copyOf(toSkate);
+		}
+
+		/** The same field if that team had withdrawn. */
+		EventField without(String entry) {
+			Set<String> gone = new HashSet<>(this.withdrawn);
+			gone.add(entry);
+			return new EventField(gone, this.toSkate);
+		}
+
+		/** The same field if that team had not withdrawn. */
+		EventField with(String entry) {
+			Set<String> gone = new HashSet<>(this.withdrawn);
+			gone.remove(entry);
+			return new EventField(gone, this.toSkate);
+		}
+
+		/**
+		 * How each team that is in a standing came through the event so far: as in the
+		 * first segment that it did not skate to the end, and withdrawn if it has left
+		 * since, so that it has no final place, whatever was skated before.
+		 * @param segments one standing a segment, {@code null} where none is yet
+		 */
+		public Map<String, EntryStatus> statuses(List<@Nullable Standing> segments) {
+			Map<String, EntryStatus> statuses = new HashMap<>();
+			for (Standing standing : segments) {
+				if (standing != null) {
+					standing.rows()
+						.forEach((row) -> statuses.merge(row.entry(), EntryStatus.valueOf(row.status()),
+								(earlier, later) -> (earlier == EntryStatus.SKATED) ? later : earlier));
+				}
+			}
+			statuses.replaceAll((entry, status) -> left(entry, status) ? EntryStatus.WITHDRAWN : status);
+			return statuses;
+		}
+
+		private boolean left(String entry, EntryStatus status) {
+			return status == EntryStatus.SKATED && this.withdrawn.contains(entry);
+		}
+
+		/**
+		 * Tell whether a team that is in the event is still to skate: it has no place
+		 * yet.
+		 */
+		public boolean waits(String entry, EntryStatus status) {
+			return status == EntryStatus.SKATED && this.toSkate.contains(entry);
+		}
+
+		/** The status as a row of the combined standing has it. */
+		public String words(String entry, EntryStatus status) {
+			return waits(entry, status) ? "WAITING" : status.name();
+		}
+
+		/**
+		 * What a row of the combined standing says of its place.
+		 * @param why what explains the place it would have
+		 */
+		public String why(String entry, EntryStatus status, String why) {
+			return waits(entry, status)
+					? "It is still to skate: it has no place yet, and follows by what it has so far." : why;
 		}
 
 	}

@@ -59,7 +59,7 @@ class Outlooks {
 	 * @param waiting the entries still to skate, in their order
 	 * @param whole the event, this segment's standing among its segments
 	 */
-	Outlook of(MethodStandings.SegmentFacts facts, List<EntryId> waiting, MethodStandings.EventFacts whole) {
+	Standing.Outlook of(MethodStandings.SegmentFacts facts, List<EntryId> waiting, MethodStandings.EventFacts whole) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
 		TeamNames.Teams teams = this.names.of(event.id());
@@ -71,11 +71,11 @@ class Outlooks {
 		List<String> flips = flips(rules, cards, standing, facts.before(), name);
 		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
 		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
-			return new Outlook(List.of(), List.of(), flips);
+			return new Standing.Outlook(List.of(), List.of(), flips);
 		}
 		return possible(() -> underWay(event, segment, SegmentUnderWay.of(rules, standing, toSkate), whole))
 			.map((possible) -> outlook(possible, toSkate, flips, name))
-			.orElseGet(() -> new Outlook(List.of(), List.of(), flips));
+			.orElseGet(() -> new Standing.Outlook(List.of(), List.of(), flips));
 	}
 
 	/** Looking ahead never stands in the way of the standing it belongs to. */
@@ -89,9 +89,9 @@ class Outlooks {
 		}
 	}
 
-	private static Outlook outlook(PossiblePlaces possible, List<String> toSkate, List<String> flips,
+	private static Standing.Outlook outlook(PossiblePlaces possible, List<String> toSkate, List<String> flips,
 			UnaryOperator<String> name) {
-		return new Outlook(possible.teams().stream().map((team) -> chance(team, name)).toList(),
+		return new Standing.Outlook(possible.teams().stream().map((team) -> chance(team, name)).toList(),
 				needs(possible, toSkate, name), flips);
 	}
 
@@ -120,14 +120,14 @@ class Outlooks {
 		return alone.after(new EarlierSegments(EventStandings.rules(event), places));
 	}
 
-	private static Outlook.Chance chance(PossiblePlaces.Outlook team, UnaryOperator<String> name) {
+	private static Standing.Outlook.Chance chance(PossiblePlaces.Outlook team, UnaryOperator<String> name) {
 		PlaceRange event = team.event();
-		return new Outlook.Chance(team.entry(), name.apply(team.entry()), team.marked(), range(team.segment()),
+		return new Standing.Outlook.Chance(team.entry(), name.apply(team.entry()), team.marked(), range(team.segment()),
 				(event != null) ? range(event) : null);
 	}
 
-	private static Outlook.Range range(PlaceRange range) {
-		return new Outlook.Range(range.best(), range.worst(), range.isExact());
+	private static Standing.Outlook.Range range(PlaceRange range) {
+		return new Standing.Outlook.Range(range.best(), range.worst(), range.isExact());
 	}
 
 	private static List<String> needs(PossiblePlaces possible, List<String> toSkate, UnaryOperator<String> name) {

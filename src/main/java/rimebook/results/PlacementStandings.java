@@ -39,7 +39,7 @@ class PlacementStandings implements MethodStandings {
 	}
 
 	@Override
-	public Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
+	public Standing.Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
 		return this.outlooks.of(facts, waiting, whole);
 	}
 

@@ -17,20 +17,18 @@ import rimebook.entries.EntryId;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.EntryTotals;
 import rimebook.tabulation.points.Performance;
 import rimebook.tabulation.points.PerformanceScore;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.PointsCombination;
-import rimebook.tabulation.points.PointsEventRow;
 import rimebook.tabulation.points.PointsEventStanding;
 import rimebook.tabulation.points.PointsNeeded;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
-import rimebook.tabulation.points.ScoreNeeded;
-import rimebook.tabulation.points.ScoredEntry;
-import rimebook.tabulation.points.SegmentTotal;
+import rimebook.tabulation.points.TieBreak;
 
 /** Composes the standings of events judged by points; no state, no database. */
 @Component
@@ -71,15 +69,15 @@ class PointsStandings implements MethodStandings {
 	}
 
 	@Override
-	public Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
-		return waiting.isEmpty() ? Outlook.NONE
-				: new Outlook(List.of(), scoresNeeded(facts, waiting.get(0).toString(), whole), List.of());
+	public Standing.Outlook outlook(SegmentFacts facts, List<EntryId> waiting, EventFacts whole) {
+		return waiting.isEmpty() ? Standing.Outlook.NONE
+				: new Standing.Outlook(List.of(), scoresNeeded(facts, waiting.get(0).toString(), whole), List.of());
 	}
 
 	private List<String> scoresNeeded(SegmentFacts facts, String next, EventFacts whole) {
 		EventView event = facts.event();
 		boolean last = event.isLastSegment(facts.segment().id()) && facts.segment().position() > 1;
-		List<ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
+		List<PointsNeeded.ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
 				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.closed()));
 		String team = this.names.of(event.id()).of(next).team();
 		return needed.stream()
@@ -91,7 +89,7 @@ class PointsStandings implements MethodStandings {
 	/**
 	 * What each place of the event takes for a team that has its last segment before it.
 	 */
-	private List<ScoreNeeded> neededInEvent(EventView event, EventFacts whole, String entry) {
+	private List<PointsNeeded.ScoreNeeded> neededInEvent(EventView event, EventFacts whole, String entry) {
 		PointsEventStanding standing = combined(this.ruleSets.of(event), whole.segments(), whole.field());
 		boolean comes = standing.row(entry)
 			.filter((row) -> row.place() != null)
@@ -106,7 +104,7 @@ class PointsStandings implements MethodStandings {
 	}
 
 	private static PointsEventStanding combined(PointsRules rules, List<@Nullable Standing> segments,
-			EventField field) {
+			MethodStandings.EventField field) {
 		return PointsCombination.combine(segments.size(), rules.disqualifiedPlaces(),
 				totals(segments, field.statuses(segments)));
 	}
@@ -118,8 +116,8 @@ class PointsStandings implements MethodStandings {
 				: new Performance(entry, closed.status(), sheet.elements(), sheet.components(), sheet.deductions());
 	}
 
-	private static Standing.Row row(ScoredEntry row, PointsRules rules, TeamNames.Teams teams, int startNumber,
-			@Nullable Integer previous) {
+	private static Standing.Row row(PointsStanding.ScoredEntry row, PointsRules rules, TeamNames.Teams teams,
+			int startNumber, @Nullable Integer previous) {
 		TeamNames.Named team = teams.of(row.entry());
 		PerformanceScore score = row.score();
 		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), startNumber,
@@ -131,7 +129,7 @@ class PointsStandings implements MethodStandings {
 	@Override
 	public Standing ofEvent(EventFacts facts) {
 		EventView event = facts.event();
-		EventField field = facts.field();
+		MethodStandings.EventField field = facts.field();
 		Standing last = facts.last();
 		PointsRules rules = this.ruleSets.of(event);
 		TeamNames.Teams teams = this.names.of(event.id());
@@ -146,7 +144,7 @@ class PointsStandings implements MethodStandings {
 	}
 
 	private static List<EntryTotals> totals(List<@Nullable Standing> segments, Map<String, EntryStatus> statuses) {
-		Map<String, List<@Nullable SegmentTotal>> totals = new LinkedHashMap<>();
+		Map<String, List<EntryTotals.@Nullable SegmentTotal>> totals = new LinkedHashMap<>();
 		for (int i = 0; i < segments.size(); i++) {
 			Standing standing = segments.get(i);
 			if (standing != null) {
@@ -162,26 +160,26 @@ class PointsStandings implements MethodStandings {
 			.toList();
 	}
 
-	private static @Nullable SegmentTotal total(Standing.Row row) {
+	private static EntryTotals.@Nullable SegmentTotal total(Standing.Row row) {
 		Integer place = row.place();
 		Integer total = row.total();
-		return (place != null && total != null) ? new SegmentTotal(place, new Points(total)) : null;
+		return (place != null && total != null) ? new EntryTotals.SegmentTotal(place, new Points(total)) : null;
 	}
 
-	private static List<@Nullable SegmentTotal> none(int segments) {
-		List<@Nullable SegmentTotal> totals = new ArrayList<>();
+	private static List<EntryTotals.@Nullable SegmentTotal> none(int segments) {
+		List<EntryTotals.@Nullable SegmentTotal> totals = new ArrayList<>();
 		for (int i = 0; i < segments; i++) {
 			totals.add(null);
 		}
 		return totals;
 	}
 
-	private static Standing.Row row(PointsEventRow row, TeamNames.Teams teams, @Nullable Integer previous,
-			EventField field) {
+	private static Standing.Row row(PointsEventStanding.PointsEventRow row, TeamNames.Teams teams,
+			@Nullable Integer previous, MethodStandings.EventField field) {
 		TeamNames.Named team = teams.of(row.entry());
 		List<@Nullable Integer> places = new ArrayList<>();
 		List<@Nullable Integer> totals = new ArrayList<>();
-		for (SegmentTotal segment : row.segments()) {
+		for (EntryTotals.SegmentTotal segment : row.segments()) {
 			places.add((segment != null) ? segment.place() : null);
 			totals.add((segment != null) ? segment.total().hundredths() : null);
 		}
@@ -191,6 +189,39 @@ class PointsStandings implements MethodStandings {
 				team.club(), 0, field.words(row.entry(), row.status()), List.of(), List.of(), places,
 				started ? row.total().hundredths() : null,
 				field.why(row.entry(), row.status(), row.why((entry) -> teams.of(entry).team())), null, totals);
+	}
+
+	/** Names the rule set of points judging on every sheet. */
+	final class PointsWording {
+
+		private PointsWording() {
+		}
+
+		static String ofSegment(PointsRules rules, EventView event, SegmentView segment) {
+			return ruleSet(rules, event) + "; equal totals "
+					+ tieBreak(rules.tieBreaks().getOrDefault(segment.kind(), TieBreak.NONE), segment.kind());
+		}
+
+		static String ofEvent(PointsRules rules, EventView event) {
+			return ruleSet(rules, event) + "; points of the segments added, equal totals by the last segment";
+		}
+
+		private static String ruleSet(PointsRules rules, EventView event) {
+			String level = (event.points() != null) ? event.points().level() : "";
+			return "Points; " + event.judges() + " judges; " + rules.title() + ", " + level + "; "
+					+ ((event.judges() >= rules.trimFrom()) ? "highest and lowest mark of each line left out"
+							: "all marks count");
+		}
+
+		private static String tieBreak(TieBreak tieBreak, SegmentKind kind) {
+			String segment = (kind == SegmentKind.SHORT) ? "short programme" : "free skating";
+			return switch (tieBreak) {
+				case ELEMENTS -> "in a " + segment + " by the elements";
+				case COMPONENTS -> "in a " + segment + " by the components";
+				case NONE -> "share the place";
+			};
+		}
+
 	}
 
 }

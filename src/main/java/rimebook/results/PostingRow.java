@@ -38,7 +38,7 @@ class PostingRow {
 	protected PostingRow() {
 	}
 
-	PostingRow(UUID id, Posting posting) {
+	PostingRow(UUID id, SegmentResultView.Posting posting) {
 		this.id = id;
 		this.segment = posting.segment().value();
 		this.number = posting.number();
@@ -49,9 +49,9 @@ class PostingRow {
 		this.calculationUntil = posting.calculationUntil();
 	}
 
-	Posting view() {
-		return new Posting(new SegmentId(this.segment), this.number, this.postedAt, this.postedBy, this.changed,
-				this.conductUntil, this.calculationUntil);
+	SegmentResultView.Posting view() {
+		return new SegmentResultView.Posting(new SegmentId(this.segment), this.number, this.postedAt, this.postedBy,
+				this.changed, this.conductUntil, this.calculationUntil);
 	}
 
 }

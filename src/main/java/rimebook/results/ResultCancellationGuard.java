@@ -36,7 +36,7 @@ class ResultCancellationGuard implements CancellationGuard {
 	private Optional<String> official(List<SegmentView> segments) {
 		return segments.stream()
 			.filter((segment) -> this.standings.result(segment.id())
-				.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+				.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 				.isPresent())
 			.findFirst()
 			.map((segment) -> "The result of " + segment.name()

@@ -48,7 +48,7 @@ public class ResultPublication {
 		requireComplete(segment);
 		result.post();
 		this.acts.publish(line(actor, segment, "result.posted").from("running", "posted"));
-		this.update.publish(segment, Cause.POSTED, "", actor);
+		this.update.publish(segment, ResultVersion.Cause.POSTED, "", actor);
 	}
 
 	private void requireComplete(SegmentId segment) {
@@ -88,7 +88,7 @@ public class ResultPublication {
 		result.sign(signatory, actor, this.acts.now());
 		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {
-			this.update.publish(segment, Cause.SIGNED, "", actor);
+			this.update.publish(segment, ResultVersion.Cause.SIGNED, "", actor);
 		}
 	}
 
@@ -103,7 +103,7 @@ public class ResultPublication {
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
 		this.acts.publish(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
-		this.update.publish(segment, Cause.REOPENED, Cause.REOPENED.lead() + why, actor);
+		this.update.publish(segment, ResultVersion.Cause.REOPENED, ResultVersion.Cause.REOPENED.lead() + why, actor);
 	}
 
 	private static AuditedChange line(Actor actor, SegmentId segment, String action) {

@@ -3,6 +3,9 @@ package rimebook.results;
 import java.time.Instant;
 import java.util.UUID;
 
+import rimebook.shared.AuditedChange;
+import rimebook.shared.AuditedEvent;
+
 /**
  * A published version of a standing; never changed.
  *
@@ -19,6 +22,69 @@ public record ResultVersion(Scope scope, UUID scopeId, int number, ResultState s
 	public String noteBesideCause() {
 		String lead = this.cause.lead();
 		return this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note;
+	}
+
+	/** How far a published version can be trusted to stay. */
+	public enum ResultState {
+
+		/** May still change: teams are to skate, or the officials have not signed. */
+		PROVISIONAL,
+
+		/** Signed by referee and accountant. */
+		OFFICIAL
+
+	}
+
+	/** Why a new version was published. */
+	public enum Cause {
+
+		/** The cards of a further team were closed. */
+		CARDS_CLOSED,
+		/** A team withdrew, did not finish or was disqualified. */
+		STATUS,
+		/**
+		 * Other cards count than before: a substitute took over, or gave back, a seat.
+		 */
+		PANEL,
+		/** Two officials corrected a closed card, or how a team came through. */
+		CORRECTED,
+		/** The segment was posted and the protest clock started. */
+		POSTED,
+		/** Referee and accountant signed. */
+		SIGNED,
+		/** The referee opened an official result again. */
+		REOPENED,
+		/** A segment of the event was cancelled, or brought back. */
+		CANCELLED;
+
+		/**
+		 * How a note begins that tells of this; empty where notes have no beginning of
+		 * their own.
+		 */
+		String lead() {
+			return switch (this) {
+				case CORRECTED -> "Corrected: ";
+				case REOPENED -> "Opened again: ";
+				default -> "";
+			};
+		}
+
+	}
+
+	/** What a standing is about. */
+	public enum Scope {
+
+		/** One segment. */
+		SEGMENT,
+
+		/** The whole event: its segments combined by factored places, or by points. */
+		EVENT
+
+	}
+
+	/** A new version of a standing stands; published in the transaction that wrote it. */
+	public record VersionPublished(ResultVersion.Scope scope, UUID scopeId, int number,
+			AuditedChange change) implements AuditedEvent {
 	}
 
 }

@@ -12,13 +12,13 @@ interface ResultVersionRepository extends Repository<ResultVersionRow, UUID> {
 
 	Optional<ResultVersionRow> findFirstByScopeIdOrderByNumberDesc(UUID scopeId);
 
-	Optional<ResultVersionRow> findFirstByScopeIdAndCauseOrderByNumberDesc(UUID scopeId, Cause cause);
+	Optional<ResultVersionRow> findFirstByScopeIdAndCauseOrderByNumberDesc(UUID scopeId, ResultVersion.Cause cause);
 
 	Optional<ResultVersionRow> findByScopeIdAndNumber(UUID scopeId, int number);
 
 	List<ResultVersionRow> findByScopeIdOrderByNumberDesc(UUID scopeId);
 
-	List<ResultVersionRow> findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(UUID scopeId, Cause cause,
-			int number);
+	List<ResultVersionRow> findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(UUID scopeId,
+			ResultVersion.Cause cause, int number);
 
 }

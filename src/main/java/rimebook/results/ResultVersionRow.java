@@ -18,17 +18,17 @@ import rimebook.shared.AppendedRow;
 class ResultVersionRow extends AppendedRow {
 
 	@Enumerated(EnumType.STRING)
-	private Scope scope;
+	private ResultVersion.Scope scope;
 
 	private UUID scopeId;
 
 	private int number;
 
 	@Enumerated(EnumType.STRING)
-	private ResultState state;
+	private ResultVersion.ResultState state;
 
 	@Enumerated(EnumType.STRING)
-	private Cause cause;
+	private ResultVersion.Cause cause;
 
 	private String note;
 

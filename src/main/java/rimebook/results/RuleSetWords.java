@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 import rimebook.competition.EventView;
-import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.DisqualifiedPlaces;
-import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.SharedOrdinals;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * Names the chosen rule set on every sheet. The names of the two marks are those of US
@@ -26,7 +22,7 @@ final class RuleSetWords {
 	static String of(PlacementRules rules, EventView event) {
 		List<String> words = method(rules, event);
 		words.add("equal totals of a judge go by the "
-				+ ((rules.cardTieBreak() == CardTieBreak.FIRST_MARK) ? "first" : "second") + " mark");
+				+ ((rules.cardTieBreak() == PlacementRules.CardTieBreak.FIRST_MARK) ? "first" : "second") + " mark");
 		words.addAll(departures(rules));
 		return String.join("; ", words);
 	}
@@ -49,13 +45,13 @@ final class RuleSetWords {
 	/** Only what differs from the usual is said, so that it is noticed. */
 	private static List<String> departures(PlacementRules rules) {
 		List<String> words = new ArrayList<>();
-		if (rules.sharedOrdinals() == SharedOrdinals.MEAN) {
+		if (rules.sharedOrdinals() == PlacementRules.SharedOrdinals.MEAN) {
 			words.add("level teams share the mean ordinal");
 		}
-		if (rules.equalJudgesInFavour() != EqualJudgesInFavour.BOTH_WIN) {
+		if (rules.equalJudgesInFavour() != PlacementRules.EqualJudgesInFavour.BOTH_WIN) {
 			words.add("an even comparison is not a full win for both");
 		}
-		if (rules.zeroMark() == ZeroMark.REFUSE) {
+		if (rules.zeroMark() == PlacementRules.ZeroMark.REFUSE) {
 			words.add("a mark of 0.0 is refused");
 		}
 		if (rules.disqualifiedPlaces() == DisqualifiedPlaces.CLOSE_ALL_PLACES) {

@@ -30,9 +30,9 @@ class RunGuard implements SignatureGuard {
 
 	@Override
 	@Transactional(readOnly = true)
-	public List<SignatureCondition> conditions(SegmentId segment) {
+	public List<SignatureChecklist.SignatureCondition> conditions(SegmentId segment) {
 		List<PerformanceView> all = this.run.performances(segment);
-		List<SignatureCondition> conditions = new ArrayList<>();
+		List<SignatureChecklist.SignatureCondition> conditions = new ArrayList<>();
 		conditions.add(performances(all, "/desk/stand/" + segment));
 		conditions.add(cards(all, "/desk/stand/" + segment));
 		this.ends.stream()
@@ -41,27 +41,29 @@ class RunGuard implements SignatureGuard {
 		return conditions;
 	}
 
-	private static SignatureCondition performances(List<PerformanceView> all, String path) {
+	private static SignatureChecklist.SignatureCondition performances(List<PerformanceView> all, String path) {
 		long waiting = all.stream().filter((performance) -> performance.status() == PerformanceStatus.WAITING).count();
 		return (waiting == 0)
-				? SignatureCondition.met("performances", "All " + all.size() + " performances are done.", path)
-				: SignatureCondition.missing("performances",
+				? SignatureChecklist.SignatureCondition.met("performances",
+						"All " + all.size() + " performances are done.", path)
+				: SignatureChecklist.SignatureCondition.missing("performances",
 						waiting + " of " + all.size() + " teams are still to skate.", path);
 	}
 
-	private static SignatureCondition cards(List<PerformanceView> all, String path) {
+	private static SignatureChecklist.SignatureCondition cards(List<PerformanceView> all, String path) {
 		String open = all.stream()
 			.filter((performance) -> !performance.status().isDone()
 					&& performance.status() != PerformanceStatus.WAITING)
 			.map((performance) -> "No. " + performance.startNumber())
 			.collect(Collectors.joining(", "));
-		return open.isEmpty() ? SignatureCondition.met("cards", "No card is open.", path) : SignatureCondition
-			.missing("cards", "The cards of " + open + " are open; the referee closes them at the stand.", path);
+		return open.isEmpty() ? SignatureChecklist.SignatureCondition.met("cards", "No card is open.", path)
+				: SignatureChecklist.SignatureCondition.missing("cards",
+						"The cards of " + open + " are open; the referee closes them at the stand.", path);
 	}
 
-	private static SignatureCondition condition(LooseEnds.LooseEnd end, String path) {
-		return end.open().isEmpty() ? SignatureCondition.met(end.name(), end.settled(), path)
-				: SignatureCondition.missing(end.name(), String.join(". ", end.open()) + ".", path);
+	private static SignatureChecklist.SignatureCondition condition(LooseEnds.LooseEnd end, String path) {
+		return end.open().isEmpty() ? SignatureChecklist.SignatureCondition.met(end.name(), end.settled(), path)
+				: SignatureChecklist.SignatureCondition.missing(end.name(), String.join(". ", end.open()) + ".", path);
 	}
 
 }

@@ -30,19 +30,21 @@ class SeatsGuard implements SignatureGuard {
 
 	@Override
 	@Transactional(readOnly = true)
-	public List<SignatureCondition> conditions(SegmentId segment) {
-		SeatedSignatories seated = this.signatories.of(segment);
+	public List<SignatureChecklist.SignatureCondition> conditions(SegmentId segment) {
+		Signatories.SeatedSignatories seated = this.signatories.of(segment);
 		String path = "/desk/panel/" + seated.event();
 		if (!seated.areTwo()) {
-			return List.of(SignatureCondition.missing("seats", seated.sentence(), path));
+			return List.of(SignatureChecklist.SignatureCondition.missing("seats", seated.sentence(), path));
 		}
 		String strangers = strangers(seated);
-		return List.of(strangers.isEmpty() ? SignatureCondition.met("seats", seated.sentence(), path)
-				: SignatureCondition.due("seats", seated.sentence() + " No account goes by the name " + strangers
-						+ " yet; it has to be that of the register.", path));
+		return List
+			.of(strangers.isEmpty() ? SignatureChecklist.SignatureCondition.met("seats", seated.sentence(), path)
+					: SignatureChecklist.SignatureCondition.due("seats", seated.sentence()
+							+ " No account goes by the name " + strangers + " yet; it has to be that of the register.",
+							path));
 	}
 
-	private String strangers(SeatedSignatories seated) {
+	private String strangers(Signatories.SeatedSignatories seated) {
 		return Stream.of(seated.referee(), seated.accountant())
 			.filter((name) -> this.people.identityOf(name).isEmpty())
 			.collect(Collectors.joining(" or "));

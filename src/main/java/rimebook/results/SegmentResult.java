@@ -28,7 +28,7 @@ class SegmentResult {
 	private @Nullable Integer version;
 
 	@Enumerated(EnumType.STRING)
-	private SegmentResultState state = SegmentResultState.RUNNING;
+	private SegmentResultView.SegmentResultState state = SegmentResultView.SegmentResultState.RUNNING;
 
 	private int standingNumber;
 
@@ -87,8 +87,8 @@ class SegmentResult {
 	}
 
 	void post() {
-		require(SegmentResultState.RUNNING, "posted");
-		this.state = SegmentResultState.POSTED;
+		require(SegmentResultView.SegmentResultState.RUNNING, "posted");
+		this.state = SegmentResultView.SegmentResultState.POSTED;
 	}
 
 	/** Note when it was posted last, by whose act. */
@@ -98,12 +98,12 @@ class SegmentResult {
 	}
 
 	boolean isPosted() {
-		return this.state == SegmentResultState.POSTED;
+		return this.state == SegmentResultView.SegmentResultState.POSTED;
 	}
 
 	/** Refuse to sign what is not posted, or official already. */
 	void requirePosted() {
-		require(SegmentResultState.POSTED, "signed");
+		require(SegmentResultView.SegmentResultState.POSTED, "signed");
 	}
 
 	void sign(Signatory signatory, Actor actor, Instant now) {
@@ -120,7 +120,7 @@ class SegmentResult {
 			this.accountantSignedAt = now;
 		}
 		if (!this.refereeSignature.isEmpty() && !this.accountantSignature.isEmpty()) {
-			this.state = SegmentResultState.OFFICIAL;
+			this.state = SegmentResultView.SegmentResultState.OFFICIAL;
 		}
 	}
 
@@ -139,14 +139,14 @@ class SegmentResult {
 	}
 
 	void reopen() {
-		require(SegmentResultState.OFFICIAL, "opened again");
-		this.state = SegmentResultState.POSTED;
+		require(SegmentResultView.SegmentResultState.OFFICIAL, "opened again");
+		this.state = SegmentResultView.SegmentResultState.POSTED;
 		forgetSignatures();
 	}
 
 	/** A fact changed: nothing that was signed covers it any more. */
 	void change() {
-		if (this.state == SegmentResultState.OFFICIAL) {
+		if (this.state == SegmentResultView.SegmentResultState.OFFICIAL) {
 			throw new ConflictException("result-official",
 					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
 		}
@@ -162,7 +162,7 @@ class SegmentResult {
 		this.accountantSignedAt = null;
 	}
 
-	private void require(SegmentResultState expected, String act) {
+	private void require(SegmentResultView.SegmentResultState expected, String act) {
 		if (this.state != expected) {
 			throw new ConflictException("result-state",
 					"This result is " + this.state.words() + " and cannot be " + act + ".");
@@ -175,7 +175,7 @@ class SegmentResult {
 	}
 
 	boolean isOfficial() {
-		return this.state == SegmentResultState.OFFICIAL;
+		return this.state == SegmentResultView.SegmentResultState.OFFICIAL;
 	}
 
 	SegmentId segment() {

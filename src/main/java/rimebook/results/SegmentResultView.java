@@ -22,4 +22,44 @@ public record SegmentResultView(SegmentId segment, SegmentResultState state, @Nu
 		boolean interrupted, @Nullable Instant postedAt, String postedBy, String refereeSignature,
 		@Nullable Instant refereeSignedAt, String accountantSignature, @Nullable Instant accountantSignedAt,
 		int version) {
+
+	/** The road of a segment's result. */
+	public enum SegmentResultState {
+
+		/** Teams are to skate, or the result was not posted yet. */
+		RUNNING("not posted yet"),
+
+		/** Posted with its time: the protest clock runs, signatures are collected. */
+		POSTED("posted"),
+
+		/** Signed by referee and accountant. */
+		OFFICIAL("official");
+
+		private final String words;
+
+		SegmentResultState(String words) {
+			this.words = words;
+		}
+
+		String words() {
+			return this.words;
+		}
+
+	}
+
+	/**
+	 * One posting of a segment's result. A posted result that changes is posted anew with
+	 * its change, and protests against what changed are timed from then.
+	 *
+	 * @param number the version of the segment's standing that was posted
+	 * @param postedAt when, UTC
+	 * @param changed what had changed since the posting before; empty for the first
+	 * @param conductUntil until when protests against anything but the computation are
+	 * heard
+	 * @param calculationUntil until when protests against the computation are heard
+	 */
+	public record Posting(SegmentId segment, int number, Instant postedAt, String postedBy, String changed,
+			Instant conductUntil, Instant calculationUntil) {
+	}
+
 }

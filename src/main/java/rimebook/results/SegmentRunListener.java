@@ -67,7 +67,8 @@ class SegmentRunListener {
 	void on(PerformanceEvent.CardsClosed closed) {
 		SegmentResult result = this.update.locked(closed.segment());
 		result.leavesTheIce(entry(closed.performance()));
-		this.update.publish(closed.segment(), Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
+		this.update.publish(closed.segment(), ResultVersion.Cause.CARDS_CLOSED, closed.words(),
+				closed.change().actor());
 	}
 
 	/** Nothing is published: the last version stays until the cards are closed again. */
@@ -81,14 +82,16 @@ class SegmentRunListener {
 		SegmentResult result = this.update.locked(ended.segment());
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
-		this.update.publish(ended.segment(), Cause.STATUS, ended.change().reason(), ended.change().actor());
+		this.update.publish(ended.segment(), ResultVersion.Cause.STATUS, ended.change().reason(),
+				ended.change().actor());
 	}
 
 	@EventListener
 	void on(PerformanceEvent.PanelChanged changed) {
 		this.update.locked(changed.segment()).change();
 		if (this.update.hasStanding(changed.segment())) {
-			this.update.publish(changed.segment(), Cause.PANEL, changed.words(), changed.change().actor());
+			this.update.publish(changed.segment(), ResultVersion.Cause.PANEL, changed.words(),
+					changed.change().actor());
 		}
 	}
 
@@ -113,8 +116,9 @@ class SegmentRunListener {
 			result.takesTheIce(corrected.entry());
 		}
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(corrected.segment(), Cause.CORRECTED,
-				Cause.CORRECTED.lead() + team + ", " + corrected.words() + ".", corrected.change().actor());
+		this.update.publish(corrected.segment(), ResultVersion.Cause.CORRECTED,
+				ResultVersion.Cause.CORRECTED.lead() + team + ", " + corrected.words() + ".",
+				corrected.change().actor());
 		this.events.publishEvent(new IceChanged(corrected.segment()));
 	}
 
@@ -127,8 +131,8 @@ class SegmentRunListener {
 		this.update.locked(corrected.segment()).change();
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(corrected.segment(), Cause.CORRECTED,
-				Cause.CORRECTED.lead() + team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
+		this.update.publish(corrected.segment(), ResultVersion.Cause.CORRECTED, ResultVersion.Cause.CORRECTED.lead()
+				+ team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
 	}
 
 }

@@ -19,7 +19,6 @@ import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Figures;
 import rimebook.tabulation.Hundredths;
-import rimebook.tabulation.Measure;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
@@ -93,7 +92,7 @@ class SegmentStandings {
 		return (figures == null) ? List.of() : figures.measures().stream().map(SegmentStandings::figure).toList();
 	}
 
-	private static Standing.Figure figure(Measure measure) {
+	private static Standing.Figure figure(Figures.Measure measure) {
 		return new Standing.Figure(measure.criterion().name().toLowerCase(Locale.ROOT).replace('_', '-'),
 				switch (measure.criterion()) {
 					case SIZE_OF_MAJORITY, JUDGES_IN_FAVOUR -> String.valueOf(measure.value());

@@ -15,6 +15,6 @@ public interface SignatureGuard {
 	/**
 	 * Return every condition that this guard watches over for the segment, met or not.
 	 */
-	List<SignatureCondition> conditions(SegmentId segment);
+	List<SignatureChecklist.SignatureCondition> conditions(SegmentId segment);
 
 }

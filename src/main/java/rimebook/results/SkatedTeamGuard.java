@@ -7,8 +7,8 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.entries.EntryView;
 import rimebook.entries.EntryGuard;
+import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 
@@ -45,7 +45,7 @@ class SkatedTeamGuard implements EntryGuard {
 
 	private String sentence(EntryView entry, PerformanceView performance, SegmentView last) {
 		boolean official = this.standings.result(performance.segment())
-			.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+			.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 			.isPresent();
 		return entry.team().name() + " has nothing left to skate in this event"
 				+ (official

@@ -184,4 +184,140 @@ public record Standing(String competition, String event, String segment, String 
 	public record Figure(String code, String value) {
 	}
 
+	/**
+	 * The points of one performance with everything they are made of. All points, factors
+	 * and marks are in hundredths; grades are as given.
+	 *
+	 * @param total elements and components less deductions
+	 * @param elements points of all elements
+	 * @param base base values that count, added up
+	 * @param components points of all components, each after its factor
+	 * @param deducted points taken off, not negative
+	 */
+	public record Score(int total, int elements, int base, int components, int deducted, List<ElementLine> elementLines,
+			List<ComponentLine> componentLines, List<DeductionLine> deductionLines) {
+
+		public Score {
+			elementLines = List.copyOf(elementLines);
+			componentLines = List.copyOf(componentLines);
+			deductionLines = List.copyOf(deductionLines);
+		}
+
+		/**
+		 * One called element.
+		 *
+		 * @param number its place in the programme, from 1
+		 * @param code as called
+		 * @param name the code in words
+		 * @param worth {@code COUNTS}, {@code NO_VALUE} or {@code TOO_MANY}
+		 * @param base its base value, 0 without value
+		 * @param grades of each judge in panel order
+		 * @param mean of the points of the grades that count, rounded
+		 * @param score base value and mean together
+		 */
+		public record ElementLine(int number, String code, String name, String worth, int base, List<Mark> grades,
+				int mean, int score) {
+
+			public ElementLine {
+				grades = List.copyOf(grades);
+			}
+
+		}
+
+		/**
+		 * One component.
+		 *
+		 * @param mean of the marks that count, rounded
+		 * @param points the mean times the factor, rounded
+		 */
+		public record ComponentLine(String name, int factor, List<Mark> marks, int mean, int points) {
+
+			public ComponentLine {
+				marks = List.copyOf(marks);
+			}
+
+		}
+
+		/**
+		 * What one judge gave in one line.
+		 *
+		 * @param given the grade, or the mark in hundredths; {@code null} where there is
+		 * none
+		 * @param use {@code COUNTED}, {@code DROPPED_HIGHEST}, {@code DROPPED_LOWEST} or
+		 * {@code ABSENT}
+		 */
+		public record Mark(@Nullable Integer given, String use) {
+		}
+
+		/**
+		 * One deduction.
+		 *
+		 * @param item its short name in the rule set
+		 * @param name as on the sheet
+		 * @param points taken off, not negative
+		 */
+		public record DeductionLine(String item, String name, int count, int points) {
+		}
+
+	}
+
+	/**
+	 * What can still happen while teams are to skate, and what the newest team changed.
+	 * Only what is proved stands here: a bound is marked as one.
+	 *
+	 * @param chances the places each team can still get, those marked first in their
+	 * order; empty in points judging
+	 * @param needs one sentence for each place that the next teams may hope for: what it
+	 * takes
+	 * @param flips one explanation for each two earlier teams whose order the newest
+	 * changed
+	 */
+	public record Outlook(List<Chance> chances, List<String> needs, List<String> flips) {
+
+		/** Nothing to say. */
+		public static final Outlook NONE = new Outlook(List.of(), List.of(), List.of());
+
+		public Outlook {
+			chances = List.copyOf(chances);
+			needs = List.copyOf(needs);
+			flips = List.copyOf(flips);
+		}
+
+		/** Tell whether there is nothing to say. */
+		@JsonIgnore
+		public boolean isEmpty() {
+			return this.chances.isEmpty() && this.needs.isEmpty() && this.flips.isEmpty();
+		}
+
+		/**
+		 * One team.
+		 *
+		 * @param entry the entry's identity
+		 * @param marked whether it has skated and been marked
+		 * @param segment the places it can still get in the segment
+		 * @param event the places it can still get in the event; {@code null} where the
+		 * event does not end with this segment or is this segment
+		 */
+		public record Chance(String entry, String team, boolean marked, Range segment,
+				@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Range event) {
+		}
+
+		/**
+		 * From the best place to the worst.
+		 *
+		 * @param exact whether both can really come about; otherwise the truth lies
+		 * within
+		 */
+		public record Range(int best, int worst, boolean exact) {
+
+			/** Tell whether one place only is left. */
+			@JsonIgnore
+			public boolean isCertain() {
+				return this.best == this.worst;
+			}
+
+		}
+
+	}
+
 }

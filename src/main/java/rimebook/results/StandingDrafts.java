@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -68,7 +69,7 @@ class StandingDrafts {
 			return compose(event, id, closed, toSkate, supposed);
 		}
 		catch (TabulationException ex) {
-			throw TabulationAnswer.of(ex, this.names.of(event.id()).byEntry());
+			throw TeamNames.TabulationAnswer.of(ex, this.names.of(event.id()).byEntry());
 		}
 	}
 
@@ -87,7 +88,7 @@ class StandingDrafts {
 		List<@Nullable Standing> segments = segments(event, id, segment, supposed);
 		MethodStandings.EventFacts whole = new MethodStandings.EventFacts(competition, event, segments,
 				supposed.of(this.fields.of(event, segments, id, toSkate)), wholeBefore);
-		Outlook outlook = method.outlook(facts, toSkate, whole);
+		Standing.Outlook outlook = method.outlook(facts, toSkate, whole);
 		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
 	}
@@ -141,6 +142,34 @@ class StandingDrafts {
 	 */
 	record Draft(EventView view, Standing segment, Standing event, @Nullable Standing segmentBefore,
 			@Nullable Standing eventBefore, int eventNumber) {
+	}
+
+	/**
+	 * What would be otherwise than now about one team, besides its performance in the
+	 * segment that is looked at.
+	 *
+	 * @param entry the team's entry, empty for no team
+	 * @param leaves whether it would have withdrawn from the event
+	 * @param waitsIn the later segments in which it would be still to skate, and is ended
+	 * now
+	 */
+	record Supposition(String entry, boolean leaves, Set<SegmentId> waitsIn) {
+
+		/** Everything as it is. */
+		static final Supposition NONE = new Supposition("", false, Set.of());
+
+		Supposition {
+			waitsIn = Set.copyOf(waitsIn);
+		}
+
+		MethodStandings.EventField of(MethodStandings.EventField field) {
+			return this.leaves ? field.without(this.entry) : field.with(this.entry);
+		}
+
+		Standing of(SegmentId segment, Standing standing) {
+			return this.waitsIn.contains(segment) ? standing.without(this.entry) : standing;
+		}
+
 	}
 
 }

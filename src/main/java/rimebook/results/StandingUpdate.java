@@ -92,15 +92,16 @@ class StandingUpdate {
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
 	 * open again: what is public stays until they are closed
 	 */
-	void publish(SegmentId segment, Cause cause, String note, Actor actor) {
+	void publish(SegmentId segment, ResultVersion.Cause cause, String note, Actor actor) {
 		requireNoneReopened(segment);
 		List<SegmentResult> all = lockedOfEvent(segment);
 		SegmentResult result = one(all, segment);
 		StandingDrafts.Draft draft = this.drafts.now(segment);
 		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
 		int number = result.nextStanding();
-		this.writer.write(Scope.SEGMENT, segment.value(), number,
-				result.isOfficial() ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication, draft.segment());
+		this.writer.write(ResultVersion.Scope.SEGMENT, segment.value(), number,
+				result.isOfficial() ? ResultVersion.ResultState.OFFICIAL : ResultVersion.ResultState.PROVISIONAL,
+				publication, draft.segment());
 		writeEvent(draft, all, publication);
 		if (result.isPosted()) {
 			this.postings.keep(result, number, changed(cause, note), actor);
@@ -111,7 +112,7 @@ class StandingUpdate {
 	 * What everybody reads beside a posting: what was corrected or opened again, but not
 	 * why a team withdrew or a judge left.
 	 */
-	private static String changed(Cause cause, String note) {
+	private static String changed(ResultVersion.Cause cause, String note) {
 		return switch (cause) {
 			case POSTED -> "";
 			case CORRECTED, REOPENED -> note;
@@ -128,7 +129,8 @@ class StandingUpdate {
 	void publishEvent(EventView event, String note, Actor actor) {
 		List<SegmentResult> all = lockedOfEvent(event);
 		this.drafts.whole(event.held())
-			.ifPresent((draft) -> writeEvent(draft, all, new VersionWriter.Publication(Cause.CANCELLED, note, actor)));
+			.ifPresent((draft) -> writeEvent(draft, all,
+					new VersionWriter.Publication(ResultVersion.Cause.CANCELLED, note, actor)));
 	}
 
 	/**
@@ -149,9 +151,10 @@ class StandingUpdate {
 
 	private void writeEvent(StandingDrafts.Draft draft, List<SegmentResult> all,
 			VersionWriter.Publication publication) {
-		this.writer.write(Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
-				isOfficial(draft.view(), all) ? ResultState.OFFICIAL : ResultState.PROVISIONAL, publication,
-				draft.event());
+		this.writer.write(ResultVersion.Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
+				isOfficial(draft.view(), all) ? ResultVersion.ResultState.OFFICIAL
+						: ResultVersion.ResultState.PROVISIONAL,
+				publication, draft.event());
 	}
 
 	private static boolean isOfficial(EventView held, List<SegmentResult> all) {

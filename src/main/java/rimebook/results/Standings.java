@@ -1,6 +1,7 @@
 package rimebook.results;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -48,7 +49,8 @@ public class Standings {
 	 * before the first.
 	 */
 	public Optional<String> lastSkated(SegmentId segment) {
-		return this.versions.findFirstByScopeIdAndCauseOrderByNumberDesc(segment.value(), Cause.CARDS_CLOSED)
+		return this.versions
+			.findFirstByScopeIdAndCauseOrderByNumberDesc(segment.value(), ResultVersion.Cause.CARDS_CLOSED)
 			.map(this::read)
 			.flatMap((version) -> lastAdded(version.standing(), version(segment, version.number() - 1)));
 	}
@@ -79,7 +81,8 @@ public class Standings {
 	/** List what was corrected in a segment up to a version, in the order it was. */
 	public List<CorrectedVersion> corrections(SegmentId segment, int number) {
 		return this.versions
-			.findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(segment.value(), Cause.CORRECTED, number)
+			.findByScopeIdAndCauseAndNumberLessThanEqualOrderByNumber(segment.value(), ResultVersion.Cause.CORRECTED,
+					number)
 			.stream()
 			.map(this::read)
 			.map(CorrectedVersion::of)
@@ -92,7 +95,7 @@ public class Standings {
 	}
 
 	/** List every posting of a segment's result, oldest first; empty before the first. */
-	public List<Posting> postings(SegmentId segment) {
+	public List<SegmentResultView.Posting> postings(SegmentId segment) {
 		return this.postings.findBySegmentOrderByNumber(segment.value()).stream().map(PostingRow::view).toList();
 	}
 
@@ -106,6 +109,31 @@ public class Standings {
 
 	private ResultVersion read(ResultVersionRow row) {
 		return row.with(this.text.read(row.body()));
+	}
+
+	/**
+	 * A version that was published because two officials corrected something, with the
+	 * places that moved by it. It stays readable on every later version, official ones
+	 * among them.
+	 *
+	 * @param moved the teams whose place is another than in the version before
+	 */
+	public record CorrectedVersion(ResultVersion version, List<ResultPreview.ResultEffect.Move> moved) {
+
+		public CorrectedVersion {
+			moved = List.copyOf(moved);
+		}
+
+		static CorrectedVersion of(ResultVersion version) {
+			return new CorrectedVersion(version,
+					version.standing()
+						.rows()
+						.stream()
+						.filter((row) -> !Objects.equals(row.place(), row.previousPlace()))
+						.map((row) -> new ResultPreview.ResultEffect.Move(row.team(), row.previousPlace(), row.place()))
+						.toList());
+		}
+
 	}
 
 }

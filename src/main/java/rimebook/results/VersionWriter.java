@@ -26,12 +26,14 @@ class VersionWriter {
 		this.text = text;
 	}
 
-	void write(Scope scope, UUID scopeId, int number, ResultState state, Publication publication, Standing standing) {
+	void write(ResultVersion.Scope scope, UUID scopeId, int number, ResultVersion.ResultState state,
+			Publication publication, Standing standing) {
 		String body = this.text.write(standing);
 		ResultVersion version = new ResultVersion(scope, scopeId, number, state, publication.cause(),
 				publication.note(), this.acts.now(), StandingText.fingerprint(body), standing);
 		this.versions.save(new ResultVersionRow(this.acts.nextId(), version, body));
-		this.acts.publish(new VersionPublished(scope, scopeId, number, line(version, publication.actor(), standing)));
+		this.acts.publish(new ResultVersion.VersionPublished(scope, scopeId, number,
+				line(version, publication.actor(), standing)));
 	}
 
 	private static AuditedChange line(ResultVersion version, Actor actor, Standing standing) {
@@ -58,7 +60,7 @@ class VersionWriter {
 	 * @param note what it says about itself, may be empty
 	 * @param actor whose act led to it
 	 */
-	record Publication(Cause cause, String note, Actor actor) {
+	record Publication(ResultVersion.Cause cause, String note, Actor actor) {
 	}
 
 }

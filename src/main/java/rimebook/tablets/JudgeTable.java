@@ -10,9 +10,8 @@ import rimebook.competition.JudgingMethod;
 import rimebook.performances.PerformanceId;
 import rimebook.points.PointsTasks;
 import rimebook.remarks.RemarkReceipts;
-import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * All that one seat may see: the performance to mark and the seat's own earlier cards.
@@ -38,16 +37,17 @@ import rimebook.tabulation.ZeroMark;
  * those set aside
  * @param corrected what officials changed in the seat's closed cards of the event
  */
-public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-		@Nullable Now now, List<OwnCard> cards, int skated, int starters, JudgingMethod method,
-		PointsTasks.@Nullable PointsTask points, @Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark,
-		List<PerformanceId> ended, List<Corrected> corrected) {
+public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind,
+		PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<OwnCard> cards, int skated, int starters,
+		JudgingMethod method, PointsTasks.@Nullable PointsTask points, @Nullable Reopened reopened,
+		@Nullable String panel, PlacementRules.ZeroMark zeroMark, List<PerformanceId> ended,
+		List<Corrected> corrected) {
 
 	/** As the full form, for placement judging. */
-	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-			@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
+	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind,
+			PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<OwnCard> cards, int skated, int starters) {
 		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
-				null, ZeroMark.COUNT, List.of(), List.of());
+				null, PlacementRules.ZeroMark.COUNT, List.of(), List.of());
 	}
 
 	/**

@@ -17,18 +17,17 @@ import rimebook.points.PointsTasks;
 import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
-import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * What a seat's tablet is told, as JSON. Marks are numbers with one decimal, times are
  * UTC; the members mean what they mean in {@link JudgeTable}.
  */
-record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind, CardTieBreak secondLook,
-		@Nullable Now now, List<Card> cards, int skated, int starters, JudgingMethod method, @Nullable Points points,
-		@Nullable Reopened reopened, @Nullable String panel, ZeroMark zeroMark, List<UUID> ended,
-		List<JudgeTable.Corrected> corrected) {
+record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind,
+		PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<Card> cards, int skated, int starters,
+		JudgingMethod method, @Nullable Points points, @Nullable Reopened reopened, @Nullable String panel,
+		PlacementRules.ZeroMark zeroMark, List<UUID> ended, List<JudgeTable.Corrected> corrected) {
 
 	static TableResponse of(JudgeTable table) {
 		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),

@@ -60,7 +60,8 @@ public record Advancement(List<String> advancing, List<Behind> behind) {
 
 	private static List<GroupPlace> first(AdvancementRules rules, List<GroupPlace> placed, Set<String> withdrawn) {
 		List<GroupPlace> candidates = placed.stream()
-			.filter((team) -> rules.vacancies() == Vacancies.LEAVE || !withdrawn.contains(team.entry()))
+			.filter((team) -> rules.vacancies() == AdvancementRules.Vacancies.LEAVE
+					|| !withdrawn.contains(team.entry()))
 			.toList();
 		return candidates.stream().filter((team) -> advances(rules, team, candidates)).toList();
 	}
@@ -69,7 +70,7 @@ public record Advancement(List<String> advancing, List<Behind> behind) {
 		long before = candidates.stream().filter((other) -> other.place() < team.place()).count();
 		long level = candidates.stream().filter((other) -> other.place() == team.place()).count();
 		return before + level <= rules.perGroup()
-				|| (before < rules.perGroup() && rules.ties() == LastPlaceTies.ALL_ADVANCE);
+				|| (before < rules.perGroup() && rules.ties() == AdvancementRules.LastPlaceTies.ALL_ADVANCE);
 	}
 
 	private static List<Behind> behind(Collection<GroupPlace> others, int advancing) {

@@ -14,7 +14,7 @@ import java.util.TreeMap;
  */
 final class CardOrdinals {
 
-	private final SharedOrdinals sharedOrdinals;
+	private final PlacementRules.SharedOrdinals sharedOrdinals;
 
 	private final Comparator<CardMarks> betterFirst;
 

@@ -55,8 +55,8 @@ public final class Combination {
 		}
 	}
 
-	private List<EventRow> rows() {
-		List<EventRow> rows = new ArrayList<>();
+	private List<EventStanding.EventRow> rows() {
+		List<EventStanding.EventRow> rows = new ArrayList<>();
 		for (Rank rank : Ranking.of(contenders(), notKeeping())) {
 			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
 					rank.reason()));
@@ -69,11 +69,12 @@ public final class Combination {
 		return rows;
 	}
 
-	private List<Contender> contenders() {
+	private List<Ranking.Contender> contenders() {
 		return this.entries.values()
 			.stream()
 			.filter((places) -> keepsPlace(places) || leavesGap(places))
-			.map((places) -> new Contender(places.entry().entry(), places.measures(this.rules.incompleteOrder())))
+			.map((places) -> new Ranking.Contender(places.entry().entry(),
+					places.measures(this.rules.incompleteOrder())))
 			.toList();
 	}
 
@@ -94,10 +95,10 @@ public final class Combination {
 				&& this.rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS;
 	}
 
-	private EventRow row(@Nullable Integer place, boolean shared, FactoredPlaces places, Reason reason) {
+	private EventStanding.EventRow row(@Nullable Integer place, boolean shared, FactoredPlaces places, Reason reason) {
 		EntryPlaces entry = places.entry();
-		return new EventRow(place, shared, entry.entry(), entry.status(), places.isComplete(), places.total(),
-				entry.places(), places.factored(), reason);
+		return new EventStanding.EventRow(place, shared, entry.entry(), entry.status(), places.isComplete(),
+				places.total(), entry.places(), places.factored(), reason);
 	}
 
 }

@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
  * @param before the two as they stood, the one that was ahead first
  * @param after the same two, in the same order, as they stand now
  */
-public record EventFlip(List<EventRow> before, List<EventRow> after) {
+public record EventFlip(List<EventStanding.EventRow> before, List<EventStanding.EventRow> after) {
 
 	public EventFlip {
 		before = List.copyOf(before);
@@ -43,7 +43,7 @@ public record EventFlip(List<EventRow> before, List<EventRow> after) {
 		return places;
 	}
 
-	private static List<EventRow> rows(EventStanding standing, ChangedOrder pair) {
+	private static List<EventStanding.EventRow> rows(EventStanding standing, ChangedOrder pair) {
 		return List.of(standing.row(pair.first()).orElseThrow(), standing.row(pair.second()).orElseThrow());
 	}
 
@@ -59,12 +59,12 @@ public record EventFlip(List<EventRow> before, List<EventRow> after) {
 	}
 
 	private String now(int index, UnaryOperator<String> names) {
-		EventRow row = this.after.get(index);
+		EventStanding.EventRow row = this.after.get(index);
 		return names.apply(row.entry()) + ", now " + English.ordinal(Objects.requireNonNull(row.place())) + ",";
 	}
 
 	private String totals(int index, UnaryOperator<String> names) {
-		EventRow row = this.before.get(index);
+		EventStanding.EventRow row = this.before.get(index);
 		return names.apply(row.entry()) + " had " + new EventWords(row).own(Reason.NONE) + " and has "
 				+ new EventWords(this.after.get(index)).own(Reason.NONE);
 	}

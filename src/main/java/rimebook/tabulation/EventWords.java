@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Words of the combination of segments. */
-record EventWords(EventRow row) implements ReasonWords {
+record EventWords(EventStanding.EventRow row) implements Reason.ReasonWords {
 
 	@Override
 	public String own(Reason reason) {
@@ -25,7 +25,7 @@ record EventWords(EventRow row) implements ReasonWords {
 	}
 
 	@Override
-	public String rivals(Comparison comparison) {
+	public String rivals(Reason.Comparison comparison) {
 		int theirs = comparison.theirs();
 		return switch (comparison.criterion()) {
 			case EVERY_SEGMENT -> (theirs == 1) ? "with a place in every segment" : "without a place in every segment";

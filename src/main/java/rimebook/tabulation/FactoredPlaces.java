@@ -48,17 +48,19 @@ record FactoredPlaces(EntryPlaces entry, List<@Nullable Integer> factored) {
 	}
 
 	/** Return what is compared, for a team with one place at least. */
-	List<Measure> measures(IncompleteOrder order) {
+	List<Figures.Measure> measures(CombinationRules.IncompleteOrder order) {
 		if (isComplete()) {
-			return List.of(new Measure(Criterion.EVERY_SEGMENT, 1), new Measure(Criterion.FACTORED_TOTAL, total()),
-					new Measure(Criterion.LAST_SEGMENT_PLACE, placeInReached()));
+			return List.of(new Figures.Measure(Criterion.EVERY_SEGMENT, 1),
+					new Figures.Measure(Criterion.FACTORED_TOTAL, total()),
+					new Figures.Measure(Criterion.LAST_SEGMENT_PLACE, placeInReached()));
 		}
-		Measure incomplete = new Measure(Criterion.EVERY_SEGMENT, 0);
-		Measure reached = new Measure(Criterion.SEGMENT_REACHED, reached());
-		Measure place = new Measure(Criterion.PLACE_IN_SEGMENT_REACHED, placeInReached());
-		Measure skated = new Measure(Criterion.SEGMENTS_SKATED, skated());
-		Measure total = new Measure(Criterion.TOTAL_SO_FAR, total());
-		return (order == IncompleteOrder.LAST_SEGMENT) ? List.of(incomplete, reached, place, skated, total)
+		Figures.Measure incomplete = new Figures.Measure(Criterion.EVERY_SEGMENT, 0);
+		Figures.Measure reached = new Figures.Measure(Criterion.SEGMENT_REACHED, reached());
+		Figures.Measure place = new Figures.Measure(Criterion.PLACE_IN_SEGMENT_REACHED, placeInReached());
+		Figures.Measure skated = new Figures.Measure(Criterion.SEGMENTS_SKATED, skated());
+		Figures.Measure total = new Figures.Measure(Criterion.TOTAL_SO_FAR, total());
+		return (order == CombinationRules.IncompleteOrder.LAST_SEGMENT)
+				? List.of(incomplete, reached, place, skated, total)
 				: List.of(incomplete, reached, skated, total, place);
 	}
 

@@ -3,7 +3,7 @@ package rimebook.tabulation;
 import java.util.stream.Stream;
 
 /** Words of the majority system. */
-record MajorityWords(MajorityFigures figures, int judges) implements ReasonWords {
+record MajorityWords(Figures.MajorityFigures figures, int judges) implements Reason.ReasonWords {
 
 	@Override
 	public String own(Reason reason) {
@@ -29,7 +29,7 @@ record MajorityWords(MajorityFigures figures, int judges) implements ReasonWords
 	}
 
 	@Override
-	public String rivals(Comparison comparison) {
+	public String rivals(Reason.Comparison comparison) {
 		return switch (comparison.criterion()) {
 			case MAJORITY_PLACE -> "whose majority was for " + English.orBetter(comparison.theirs());
 			case SIZE_OF_MAJORITY -> "who had " + English.count(comparison.theirs(), "judge") + " for "

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The way through the columns "1st", "2nd or better", … until a majority appears. */
-record MajorityWorking(MajorityFigures figures, List<Integer> ordinals) {
+record MajorityWorking(Figures.MajorityFigures figures, List<Integer> ordinals) {
 
 	List<String> lines() {
 		List<Integer> ascending = this.ordinals.stream().sorted().toList();

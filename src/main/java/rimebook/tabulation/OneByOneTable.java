@@ -11,14 +11,14 @@ import java.util.TreeMap;
  */
 public final class OneByOneTable {
 
-	private final EqualJudgesInFavour policy;
+	private final PlacementRules.EqualJudgesInFavour policy;
 
 	private final List<String> entries;
 
 	/** By entry, then by judge. */
 	private final int[][] ordinals;
 
-	private OneByOneTable(EqualJudgesInFavour policy, SortedMap<String, List<Integer>> ordinals) {
+	private OneByOneTable(PlacementRules.EqualJudgesInFavour policy, SortedMap<String, List<Integer>> ordinals) {
 		this.policy = policy;
 		this.entries = List.copyOf(ordinals.keySet());
 		this.ordinals = ordinals.values()
@@ -96,7 +96,7 @@ public final class OneByOneTable {
 		return count;
 	}
 
-	OneByOneFigures figures(String entry) {
+	Figures.OneByOneFigures figures(String entry) {
 		int own = index(entry);
 		int wins = 0;
 		int judgesInFavour = 0;
@@ -107,7 +107,7 @@ public final class OneByOneTable {
 				judgesInFavour += cell.judgesInFavour();
 			}
 		}
-		return new OneByOneFigures(wins, judgesInFavour);
+		return new Figures.OneByOneFigures(wins, judgesInFavour);
 	}
 
 	/**

@@ -1,7 +1,7 @@
 package rimebook.tabulation;
 
 /** Words of the one-by-one system. */
-record OneByOneWords(OneByOneFigures figures) implements ReasonWords {
+record OneByOneWords(Figures.OneByOneFigures figures) implements Reason.ReasonWords {
 
 	@Override
 	public String own(Reason reason) {
@@ -15,7 +15,7 @@ record OneByOneWords(OneByOneFigures figures) implements ReasonWords {
 	}
 
 	@Override
-	public String rivals(Comparison comparison) {
+	public String rivals(Reason.Comparison comparison) {
 		return (comparison.criterion() == Criterion.WINS)
 				? "who won " + ((comparison.theirs() == 0) ? "none" : wins(comparison.theirs()))
 				: "who won as many with " + English.count(comparison.theirs(), "judge") + " in favour";

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One team against each other one. */
-record OneByOneWorking(OneByOneFigures figures, OneByOneTable table) {
+record OneByOneWorking(Figures.OneByOneFigures figures, OneByOneTable table) {
 
 	List<String> lines(String entry) {
 		List<String> lines = new ArrayList<>();

@@ -43,7 +43,7 @@ final class PanelCheck {
 		if (judges > MOST_JUDGES) {
 			throw TabulationException.panelOutOfRange(judges);
 		}
-		if (judges > 0 && judges % 2 == 0 && rules.evenPanel() == EvenPanel.REFUSE) {
+		if (judges > 0 && judges % 2 == 0 && rules.evenPanel() == PlacementRules.EvenPanel.REFUSE) {
 			throw TabulationException.evenPanel(judges);
 		}
 		return judges;
@@ -51,17 +51,17 @@ final class PanelCheck {
 
 	static void marks(PlacementRules rules, SortedMap<String, EntryCards> marked) {
 		marked.forEach((entry, cards) -> cards.cards().forEach((card) -> {
-			if (rules.marksPerCard() == MarksPerCard.ONE && card.second() != 0) {
+			if (rules.marksPerCard() == PlacementRules.MarksPerCard.ONE && card.second() != 0) {
 				throw TabulationException.secondMarkGiven(entry);
 			}
-			if (rules.zeroMark() == ZeroMark.REFUSE && isZeroIn(rules, card)) {
+			if (rules.zeroMark() == PlacementRules.ZeroMark.REFUSE && isZeroIn(rules, card)) {
 				throw TabulationException.zeroMark(entry);
 			}
 		}));
 	}
 
 	private static boolean isZeroIn(PlacementRules rules, CardMarks card) {
-		return card.first() == 0 || (rules.marksPerCard() == MarksPerCard.TWO && card.second() == 0);
+		return card.first() == 0 || (rules.marksPerCard() == PlacementRules.MarksPerCard.TWO && card.second() == 0);
 	}
 
 }

@@ -53,8 +53,8 @@ public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionSte
 	}
 
 	private static List<CriterionStep> steps(PlacedEntry ahead, PlacedEntry behind) {
-		List<Measure> own = Objects.requireNonNull(ahead.figures()).measures();
-		List<Measure> theirs = Objects.requireNonNull(behind.figures()).measures();
+		List<Figures.Measure> own = Objects.requireNonNull(ahead.figures()).measures();
+		List<Figures.Measure> theirs = Objects.requireNonNull(behind.figures()).measures();
 		List<CriterionStep> steps = new ArrayList<>();
 		for (int i = 0; i < own.size() && steps.stream().allMatch(CriterionStep::isEqual); i++) {
 			steps.add(new CriterionStep(own.get(i).criterion(), own.get(i).value(), theirs.get(i).value()));
@@ -77,6 +77,40 @@ public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionSte
 		}
 		return first + " (" + English.ordinal(place(this.ahead)) + ") is ahead of " + second + " ("
 				+ English.ordinal(place(this.behind)) + ")" + chain;
+	}
+
+	/**
+	 * One criterion in the chain that parts two teams.
+	 *
+	 * @param criterion what is compared
+	 * @param own value of the one, in the unit of the criterion
+	 * @param theirs value of the other
+	 */
+	public record CriterionStep(Criterion criterion, int own, int theirs) {
+
+		/**
+		 * Return whether the next criterion has to be asked.
+		 * @return {@code true} where both have the same value
+		 */
+		public boolean isEqual() {
+			return this.own == this.theirs;
+		}
+
+		/**
+		 * Say the step.
+		 * @return for example "total of those ordinals: 9 against 10, the lower is
+		 * better" or "majority place: both 2"
+		 */
+		public String words() {
+			String name = CriterionWords.name(this.criterion) + ": ";
+			if (isEqual()) {
+				return name + "both " + CriterionWords.value(this.criterion, this.own);
+			}
+			return name + CriterionWords.value(this.criterion, this.own) + " against "
+					+ CriterionWords.value(this.criterion, this.theirs) + ", the "
+					+ (this.criterion.higherIsBetter() ? "higher" : "lower") + " is better";
+		}
+
 	}
 
 }

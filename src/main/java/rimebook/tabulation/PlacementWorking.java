@@ -24,10 +24,10 @@ public final class PlacementWorking {
 			lines.add("Judge " + (judge + 1) + ": " + card(row, judge) + "ordinal "
 					+ Hundredths.plain(row.ordinals().get(judge)));
 		}
-		if (row.figures() instanceof MajorityFigures figures) {
+		if (row.figures() instanceof Figures.MajorityFigures figures) {
 			lines.addAll(new MajorityWorking(figures, row.ordinals()).lines());
 		}
-		if (row.figures() instanceof OneByOneFigures figures) {
+		if (row.figures() instanceof Figures.OneByOneFigures figures) {
 			lines.addAll(new OneByOneWorking(figures, OneByOneTable.of(rules, standing)).lines(entry));
 		}
 		return lines;

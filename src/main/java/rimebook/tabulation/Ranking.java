@@ -2,7 +2,9 @@ package rimebook.tabulation;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -80,8 +82,8 @@ public final class Ranking {
 		/** Level teams differ from their neighbours in the same way. */
 		List<Rank> ranks(@Nullable Level better, @Nullable Level worse) {
 			Contender one = this.members.get(0);
-			Comparison above = compare(one, better);
-			Comparison below = compare(one, worse);
+			Reason.Comparison above = compare(one, better);
+			Reason.Comparison below = compare(one, worse);
 			List<String> entries = entries();
 			return IntStream.range(0, entries.size())
 				.mapToObj((i) -> new Rank(this.place, entries.get(i),
@@ -93,15 +95,60 @@ public final class Ranking {
 			return this.members.stream().map(Contender::entry).toList();
 		}
 
-		private static @Nullable Comparison compare(Contender own, @Nullable Level other) {
+		private static Reason.@Nullable Comparison compare(Contender own, @Nullable Level other) {
 			if (other == null) {
 				return null;
 			}
 			Contender rival = other.members.get(0);
 			int decisive = own.firstDifference(rival);
-			Measure measure = own.measures().get(decisive);
-			return new Comparison(other.entries(), other.place, measure.criterion(), measure.value(),
+			Figures.Measure measure = own.measures().get(decisive);
+			return new Reason.Comparison(other.entries(), other.place, measure.criterion(), measure.value(),
 					rival.measures().get(decisive).value());
+		}
+
+	}
+
+	/**
+	 * A team and its measures in the order in which they are compared; for the judging
+	 * methods of this module.
+	 *
+	 * @param entry identifier
+	 * @param measures over the same criteria as every team's it is compared with, up to
+	 * their first difference
+	 */
+	public record Contender(String entry, List<Figures.Measure> measures) {
+
+		/**
+		 * Better figures first; equal ones by identifier, whatever order they came in.
+		 */
+		static final Comparator<Contender> ORDER = Comparator.comparing(Contender::sortingKey, Contender::compare)
+			.thenComparing(Contender::entry);
+
+		private List<Figures.Measure> sortingKey() {
+			return this.measures;
+		}
+
+		static int compare(List<Figures.Measure> left, List<Figures.Measure> right) {
+			return firstDifference(left, right).map((i) -> left.get(i).compareTo(right.get(i))).orElse(0);
+		}
+
+		boolean isLevelWith(Contender other) {
+			return this.measures.equals(other.measures);
+		}
+
+		/** Return where the first difference lies; there must be one. */
+		int firstDifference(Contender other) {
+			return firstDifference(this.measures, other.measures).orElseThrow();
+		}
+
+		/** Both lists run over the same criteria up to their first difference. */
+		private static Optional<Integer> firstDifference(List<Figures.Measure> left, List<Figures.Measure> right) {
+			for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
+				if (!left.get(i).equals(right.get(i))) {
+					return Optional.of(i);
+				}
+			}
+			return Optional.empty();
 		}
 
 	}

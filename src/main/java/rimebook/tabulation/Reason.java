@@ -20,4 +20,42 @@ public record Reason(List<String> sharedWith, @Nullable Comparison better, @Null
 		sharedWith = (sharedWith instanceof OthersOnPlace) ? sharedWith : List.copyOf(sharedWith);
 	}
 
+	/**
+	 * The comparison that decided between a team and those on the neighbouring place:
+	 * every criterion before this one was equal.
+	 *
+	 * @param rivals the teams on the neighbouring place, by identifier; more than one
+	 * where they share it
+	 * @param place the place they have
+	 * @param criterion what decided
+	 * @param own the team's value
+	 * @param theirs the value of each rival
+	 */
+	public record Comparison(List<String> rivals, int place, Criterion criterion, int own, int theirs) {
+
+		public Comparison {
+			rivals = List.copyOf(rivals);
+		}
+
+	}
+
+	/** The words of one judging method or of the combination. */
+	public interface ReasonWords {
+
+		/**
+		 * Name the team's own figures.
+		 * @param reason tells which of them are needed
+		 * @return part of a sentence
+		 */
+		String own(Reason reason);
+
+		/**
+		 * Say what the rivals had instead.
+		 * @param comparison with the next better or next worse place
+		 * @return part of a sentence, which follows their names and a comma
+		 */
+		String rivals(Reason.Comparison comparison);
+
+	}
+
 }

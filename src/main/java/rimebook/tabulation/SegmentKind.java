@@ -7,14 +7,14 @@ public enum SegmentKind {
 	 * A short or technical programme with required elements: equal totals go by the first
 	 * mark.
 	 */
-	SHORT(CardTieBreak.FIRST_MARK),
+	SHORT(PlacementRules.CardTieBreak.FIRST_MARK),
 
 	/** A free skating: equal totals go by the second mark. */
-	FREE(CardTieBreak.SECOND_MARK);
+	FREE(PlacementRules.CardTieBreak.SECOND_MARK);
 
-	private final CardTieBreak cardTieBreak;
+	private final PlacementRules.CardTieBreak cardTieBreak;
 
-	SegmentKind(CardTieBreak cardTieBreak) {
+	SegmentKind(PlacementRules.CardTieBreak cardTieBreak) {
 		this.cardTieBreak = cardTieBreak;
 	}
 
@@ -23,7 +23,7 @@ public enum SegmentKind {
 	 * use of the results system, 1998).
 	 * @return the default; a rule set may choose the other
 	 */
-	public CardTieBreak cardTieBreak() {
+	public PlacementRules.CardTieBreak cardTieBreak() {
 		return this.cardTieBreak;
 	}
 

@@ -44,7 +44,7 @@ final class SegmentPlaces {
 		return ordinals.entrySet()
 			.stream()
 			.collect(Collectors.toMap(Map.Entry::getKey, (entry) -> (this.rules.method() == PlacementMethod.MAJORITY)
-					? MajorityFigures.of(entry.getValue()) : table.figures(entry.getKey())));
+					? Figures.MajorityFigures.of(entry.getValue()) : table.figures(entry.getKey())));
 	}
 
 	/** Return the rows: placed teams by place, then the others by status. */
@@ -67,7 +67,7 @@ final class SegmentPlaces {
 			.collect(Collectors.toSet());
 		return Ranking.of(this.figures.entrySet()
 			.stream()
-			.map((entry) -> new Contender(entry.getKey(), entry.getValue().measures()))
+			.map((entry) -> new Ranking.Contender(entry.getKey(), entry.getValue().measures()))
 			.toList(), removed);
 	}
 

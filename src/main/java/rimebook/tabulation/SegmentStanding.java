@@ -36,7 +36,7 @@ public record SegmentStanding(PlacementMethod method, int judges, List<PlacedEnt
 	public Optional<Integer> occupiedPlace(String entry) {
 		return row(entry).map(PlacedEntry::figures).map((own) -> 1 + (int) this.rows.stream().filter((row) -> {
 			Figures figures = row.figures();
-			return figures != null && Contender.compare(figures.measures(), own.measures()) < 0;
+			return figures != null && Ranking.Contender.compare(figures.measures(), own.measures()) < 0;
 		}).count());
 	}
 

@@ -13,9 +13,9 @@ public final class WhySentence {
 
 	private final UnaryOperator<String> names;
 
-	private final ReasonWords words;
+	private final Reason.ReasonWords words;
 
-	private WhySentence(UnaryOperator<String> names, ReasonWords words) {
+	private WhySentence(UnaryOperator<String> names, Reason.ReasonWords words) {
 		this.names = names;
 		this.words = words;
 	}
@@ -33,8 +33,9 @@ public final class WhySentence {
 		if (row.place() == null || figures == null) {
 			return unplaced(row.status());
 		}
-		ReasonWords words = (figures instanceof MajorityFigures majority)
-				? new MajorityWords(majority, row.ordinals().size()) : new OneByOneWords((OneByOneFigures) figures);
+		Reason.ReasonWords words = (figures instanceof Figures.MajorityFigures majority)
+				? new MajorityWords(majority, row.ordinals().size())
+				: new OneByOneWords((Figures.OneByOneFigures) figures);
 		return new WhySentence(names, words).placed(row.place(), row.reason());
 	}
 
@@ -45,7 +46,7 @@ public final class WhySentence {
 	 * @return for example "1st: total 3.0 (4th in segment 1 counts 2.0, 1st in segment 2
 	 * counts 1.0); ahead of B, with the same total but 2nd in the last segment."
 	 */
-	public static String of(EventRow row, UnaryOperator<String> names) {
+	public static String of(EventStanding.EventRow row, UnaryOperator<String> names) {
 		if (row.place() == null) {
 			return unplaced(row.status());
 		}
@@ -60,7 +61,7 @@ public final class WhySentence {
 	 * @param names turns an identifier into the name people know
 	 * @return one sentence
 	 */
-	public static String of(int place, Reason reason, ReasonWords words, UnaryOperator<String> names) {
+	public static String of(int place, Reason reason, Reason.ReasonWords words, UnaryOperator<String> names) {
 		return new WhySentence(names, words).placed(place, reason);
 	}
 
@@ -88,7 +89,7 @@ public final class WhySentence {
 				: ", shared with " + English.list(reason.sharedWith(), this.names) + " on equal figures";
 	}
 
-	private String neighbour(String where, @Nullable Comparison comparison) {
+	private String neighbour(String where, Reason.@Nullable Comparison comparison) {
 		return (comparison == null) ? "" : "; " + where + " " + English.list(comparison.rivals(), this.names) + ", "
 				+ this.words.rivals(comparison);
 	}

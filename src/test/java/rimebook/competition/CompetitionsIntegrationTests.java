@@ -21,8 +21,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.CardTieBreak;
-import rimebook.tabulation.EvenPanel;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.ComponentRule;
 
@@ -261,9 +260,9 @@ class CompetitionsIntegrationTests {
 	void putsTogetherTheRulesOfASegment() {
 		DraftEvent even = new DraftEvent("Junior", JudgingMethod.MAJORITY, 4, "Judge ill", List.of(aFree()));
 		EventView event = this.competitions.addEvent(planned().id(), even, SECRETARY);
-		assertThat(event.rules(SegmentKind.SHORT).cardTieBreak()).isEqualTo(CardTieBreak.FIRST_MARK);
-		assertThat(event.rules(SegmentKind.FREE).cardTieBreak()).isEqualTo(CardTieBreak.SECOND_MARK);
-		assertThat(event.rules(SegmentKind.FREE).evenPanel()).isEqualTo(EvenPanel.ALLOW);
+		assertThat(event.rules(SegmentKind.SHORT).cardTieBreak()).isEqualTo(PlacementRules.CardTieBreak.FIRST_MARK);
+		assertThat(event.rules(SegmentKind.FREE).cardTieBreak()).isEqualTo(PlacementRules.CardTieBreak.SECOND_MARK);
+		assertThat(event.rules(SegmentKind.FREE).evenPanel()).isEqualTo(PlacementRules.EvenPanel.ALLOW);
 	}
 
 	@Test

@@ -17,7 +17,7 @@ import rimebook.points.ElementCalls;
 import rimebook.points.PointsTasks;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.DeductionRule;
-import rimebook.tabulation.points.GradeRange;
+import rimebook.tabulation.points.ElementValue;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.PointsRules;
@@ -44,7 +44,7 @@ class DemoPerformancesTests {
 			assertThat(calls).hasSize(elements).allMatch((call) -> rules.values().find(call.code()).isPresent());
 			for (int judge = 1; judge <= 7; judge++) {
 				assertThat(files.grades(team, judge, called(calls)).values()).hasSize(elements)
-					.allMatch(GradeRange.ELEVEN_GRADES::contains);
+					.allMatch(ElementValue.GradeRange.ELEVEN_GRADES::contains);
 				assertThat(files.components(team, judge).keySet())
 					.containsExactlyElementsOf(segmentRules.components().stream().map((rule) -> rule.name()).toList());
 				assertThat(files.components(team, judge).values())

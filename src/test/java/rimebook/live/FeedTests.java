@@ -1,7 +1,5 @@
 package rimebook.live;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -9,12 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 
-import rimebook.results.Cause;
-import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
-import rimebook.results.Scope;
-import rimebook.results.Score;
 import rimebook.results.Standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 class FeedTests {
 
@@ -56,13 +52,14 @@ class FeedTests {
 
 	@Test
 	void pointsHaveTwoDecimalsAndEveryMarkItsUse() {
-		Score score = new Score(6510, 3600, 3000, 2910, 0,
-				List.of(new Score.ElementLine(1, "ME4", "move element, level 4", "COUNTS", 700,
-						List.of(new Score.Mark(2, "COUNTED"), new Score.Mark(null, "ABSENT"),
-								new Score.Mark(-5, "DROPPED_LOWEST")),
+		Standing.Score score = new Standing.Score(6510, 3600, 3000, 2910, 0,
+				List.of(new Standing.Score.ElementLine(1, "ME4", "move element, level 4", "COUNTS", 700,
+						List.of(new Standing.Score.Mark(2, "COUNTED"), new Standing.Score.Mark(null, "ABSENT"),
+								new Standing.Score.Mark(-5, "DROPPED_LOWEST")),
 						140, 840)),
-				List.of(new Score.ComponentLine("Composition", 133, List.of(new Score.Mark(750, "COUNTED")), 750, 998)),
-				List.of(new Score.DeductionLine("fall", "Fall", 2, 200)));
+				List.of(new Standing.Score.ComponentLine("Composition", 133,
+						List.of(new Standing.Score.Mark(750, "COUNTED")), 750, 998)),
+				List.of(new Standing.Score.DeductionLine("fall", "Fall", 2, 200)));
 		Standing.Row row = new Standing.Row(1, false, null, "e1", "A", "Club A", 2, "SKATED", List.of(), List.of(),
 				List.of(), 6510, "Because.", score, null);
 		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Rule set", "POINTS", 3, 1, 1, "", "",
@@ -77,9 +74,9 @@ class FeedTests {
 	}
 
 	private String text(Standing standing) {
-		return this.json.writeValueAsString(
-				Feed.StandingBody.of(new ResultVersion(Scope.SEGMENT, Stage.id(1), 4, ResultState.PROVISIONAL,
-						Cause.CORRECTED, "Corrected.", Instant.parse("2026-02-14T10:00:00Z"), "ff", standing)));
+		return this.json.writeValueAsString(Feed.StandingBody.of(new ResultVersion(ResultVersion.Scope.SEGMENT,
+				Stage.id(1), 4, ResultVersion.ResultState.PROVISIONAL, ResultVersion.Cause.CORRECTED, "Corrected.",
+				Instant.parse("2026-02-14T10:00:00Z"), "ff", standing)));
 	}
 
 }

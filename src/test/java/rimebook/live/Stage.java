@@ -40,12 +40,7 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
-import rimebook.results.Cause;
-import rimebook.results.Outlook;
-import rimebook.results.ResultState;
 import rimebook.results.ResultVersion;
-import rimebook.results.Scope;
-import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
@@ -53,8 +48,8 @@ import rimebook.shared.NotFoundException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Figures;
 import rimebook.tabulation.Hundredths;
-import rimebook.tabulation.Measure;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
@@ -208,7 +203,7 @@ class Stage {
 
 		private @Nullable EntryId onIce;
 
-		private SegmentResultState state = SegmentResultState.RUNNING;
+		private SegmentResultView.SegmentResultState state = SegmentResultView.SegmentResultState.RUNNING;
 
 		private int count;
 
@@ -228,7 +223,8 @@ class Stage {
 		/** The next team skates and its cards are closed. */
 		ResultVersion skate() {
 			EntryView entry = this.order.get(this.closed.size());
-			return close(EntryCards.skated(entry.id().toString(), cards(strength(entry))), Cause.CARDS_CLOSED, "");
+			return close(EntryCards.skated(entry.id().toString(), cards(strength(entry))),
+					ResultVersion.Cause.CARDS_CLOSED, "");
 		}
 
 		private Optional<String> lastSkated() {
@@ -242,22 +238,23 @@ class Stage {
 		/** The next team does not start. */
 		ResultVersion withdraw() {
 			EntryView entry = this.order.get(this.closed.size());
-			return close(EntryCards.without(entry.id().toString(), EntryStatus.WITHDRAWN), Cause.STATUS, "Illness");
+			return close(EntryCards.without(entry.id().toString(), EntryStatus.WITHDRAWN), ResultVersion.Cause.STATUS,
+					"Illness");
 		}
 
 		ResultVersion correct(String note) {
-			return publish(Cause.CORRECTED, note, ResultState.PROVISIONAL);
+			return publish(ResultVersion.Cause.CORRECTED, note, ResultVersion.ResultState.PROVISIONAL);
 		}
 
 		void sign() {
-			this.state = SegmentResultState.OFFICIAL;
-			publish(Cause.SIGNED, "", ResultState.OFFICIAL);
+			this.state = SegmentResultView.SegmentResultState.OFFICIAL;
+			publish(ResultVersion.Cause.SIGNED, "", ResultVersion.ResultState.OFFICIAL);
 		}
 
-		private ResultVersion close(EntryCards cards, Cause cause, String note) {
+		private ResultVersion close(EntryCards cards, ResultVersion.Cause cause, String note) {
 			this.closed.put(cards.entry(), cards);
 			this.onIce = null;
-			return publish(cause, note, ResultState.PROVISIONAL);
+			return publish(cause, note, ResultVersion.ResultState.PROVISIONAL);
 		}
 
 		private int strength(EntryView entry) {
@@ -272,7 +269,7 @@ class Stage {
 			return Math.min(600, (strength + this.random.nextInt(70)) / 10 * 10);
 		}
 
-		private ResultVersion publish(Cause cause, String note, ResultState state) {
+		private ResultVersion publish(ResultVersion.Cause cause, String note, ResultVersion.ResultState state) {
 			this.count++;
 			List<Standing.Row> rows = PlacementTabulation
 				.ofCards(Stage.this.junior.rules(this.segment.kind()), List.copyOf(this.closed.values()))
@@ -281,7 +278,7 @@ class Stage {
 				.map(this::row)
 				.toList();
 			Standing standing = standing(this.segment.name(), rows, List.of(), outlook(rows));
-			ResultVersion version = new ResultVersion(Scope.SEGMENT, this.segment.id().value(),
+			ResultVersion version = new ResultVersion(ResultVersion.Scope.SEGMENT, this.segment.id().value(),
 					this.versions.size() + 1, state, cause, note, NOON.plusSeconds(480L * (this.versions.size() + 1)),
 					"0".repeat(64), standing);
 			this.versions.add(version);
@@ -297,7 +294,7 @@ class Stage {
 			List<Standing.Row> rows = version.standing().rows().stream().map(this::combined).toList();
 			Standing standing = standing("", rows, List.of(new Standing.SegmentColumn("Short programme", 50),
 					new Standing.SegmentColumn("Free skating", 100)), null);
-			Stage.this.eventVersions.add(new ResultVersion(Scope.EVENT, Stage.this.junior.id().value(),
+			Stage.this.eventVersions.add(new ResultVersion(ResultVersion.Scope.EVENT, Stage.this.junior.id().value(),
 					Stage.this.eventVersions.size() + 1, version.state(), version.cause(), version.note(),
 					version.publishedAt(), "1".repeat(64), standing));
 		}
@@ -314,24 +311,24 @@ class Stage {
 		}
 
 		/** What nobody has computed, in the shapes that there are. */
-		private @Nullable Outlook outlook(List<Standing.Row> rows) {
+		private Standing.@Nullable Outlook outlook(List<Standing.Row> rows) {
 			if (this.closed.size() == this.order.size()) {
 				return null;
 			}
-			List<Outlook.Chance> chances = new ArrayList<>();
+			List<Standing.Outlook.Chance> chances = new ArrayList<>();
 			for (EntryView entry : this.order) {
-				Outlook.Range range = new Outlook.Range(1 + chances.size() / 2, 12 - chances.size() / 3,
-						chances.size() % 2 == 0);
-				chances.add(new Outlook.Chance(entry.id().toString(), entry.team().name(),
-						this.closed.containsKey(entry.id().toString()), range, new Outlook.Range(3, 3, true)));
+				Standing.Outlook.Range range = new Standing.Outlook.Range(1 + chances.size() / 2,
+						12 - chances.size() / 3, chances.size() % 2 == 0);
+				chances.add(new Standing.Outlook.Chance(entry.id().toString(), entry.team().name(),
+						this.closed.containsKey(entry.id().toString()), range, new Standing.Outlook.Range(3, 3, true)));
 			}
-			return new Outlook(chances,
+			return new Standing.Outlook(chances,
 					List.of("To win the event, " + rows.get(0).team() + " needs 2nd place or better in this segment."),
 					List.of("Nobody came between them."));
 		}
 
 		private Standing standing(String segment, List<Standing.Row> rows, List<Standing.SegmentColumn> columns,
-				@Nullable Outlook outlook) {
+				Standing.@Nullable Outlook outlook) {
 			return new Standing(Stage.this.competition.name(), Stage.this.junior.name(), segment,
 					Stage.this.competition.rulebook(),
 					"Majority of ordinals; 7 judges; equal totals of a judge go by the second mark",
@@ -372,7 +369,7 @@ class Stage {
 					: placed.figures().measures().stream().map(Run::figure).toList();
 		}
 
-		private static Standing.Figure figure(Measure measure) {
+		private static Standing.Figure figure(Figures.Measure measure) {
 			return new Standing.Figure(measure.criterion().name().toLowerCase(Locale.ROOT).replace('_', '-'),
 					switch (measure.criterion()) {
 						case SIZE_OF_MAJORITY, JUDGES_IN_FAVOUR -> String.valueOf(measure.value());
@@ -392,7 +389,7 @@ class Stage {
 		}
 
 		Optional<SegmentResultView> result() {
-			Instant posted = (this.state == SegmentResultState.OFFICIAL) ? NOON : null;
+			Instant posted = (this.state == SegmentResultView.SegmentResultState.OFFICIAL) ? NOON : null;
 			return (this.count == 0) ? Optional.empty()
 					: Optional.of(new SegmentResultView(this.segment.id(), this.state, this.onIce, false, posted,
 							"Poster", "Referee", null, "Accountant", null, Stage.this.begin + this.count));

@@ -22,9 +22,8 @@ import rimebook.competition.SegmentId;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.results.IceChanged;
-import rimebook.results.Scope;
+import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
-import rimebook.results.VersionPublished;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 
@@ -69,8 +68,8 @@ class Visitor {
 
 	void publish(UUID scope, int number) {
 		AuditedChange change = AuditedChange.of(Actor.system(), "result", scope, "result.published");
-		this.transactions.executeWithoutResult(
-				(status) -> this.events.publishEvent(new VersionPublished(Scope.SEGMENT, scope, number, change)));
+		this.transactions.executeWithoutResult((status) -> this.events
+			.publishEvent(new ResultVersion.VersionPublished(ResultVersion.Scope.SEGMENT, scope, number, change)));
 	}
 
 	void publishIce(SegmentId segment) {

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletRequest;
 
-import rimebook.results.Cause;
+import rimebook.results.ResultVersion;
 import rimebook.tabulation.Criterion;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -92,7 +92,7 @@ class WordsTests {
 
 	@ParameterizedTest
 	@EnumSource
-	void thereAreWordsForEveryCause(Cause cause) {
+	void thereAreWordsForEveryCause(ResultVersion.Cause cause) {
 		assertThat(texts("")).containsKey("live.cause." + word(cause));
 	}
 

@@ -27,7 +27,6 @@ import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsJudge;
-import rimebook.results.Cause;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
@@ -37,7 +36,6 @@ import rimebook.tablets.JudgeTables;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.EvenPanel;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
@@ -154,7 +152,7 @@ class PanelChangesIntegrationTests {
 		skate(true);
 		takeOver(2);
 		assertThat(latest().number()).isEqualTo(4);
-		assertThat(latest().cause()).isEqualTo(Cause.PANEL);
+		assertThat(latest().cause()).isEqualTo(ResultVersion.Cause.PANEL);
 		assertThat(latest().note()).contains("taken over the seat of Judge 2", "A broken tablet");
 		List<EntryCards> replaced = SubstituteJudge.inPlaceOf(drawn(), 2, this.ofSubstitute);
 		assertThat(placesPublished()).isEqualTo(places(replaced, usual()));
@@ -258,7 +256,7 @@ class PanelChangesIntegrationTests {
 		int drawn = skateByPoints(1, -4, 2, 3);
 		takeOver(2);
 		int replaced = total();
-		assertThat(latest().cause()).isEqualTo(Cause.PANEL);
+		assertThat(latest().cause()).isEqualTo(ResultVersion.Cause.PANEL);
 		assertThat(latest().standing().panelNotes()).singleElement().asString().contains("Judge 2");
 		assertThat(this.changes.ofSegment(this.segment).takenOver()).isEqualTo("Judge 2");
 		assertThat(replaced).isNotEqualTo(drawn).isEqualTo(skateByPoints(1, 3, 2, -4));
@@ -321,7 +319,8 @@ class PanelChangesIntegrationTests {
 		Standing standing = latest().standing();
 		assertThat(standing.judgeNumbers()).containsExactly(1, 2, 3, 5);
 		assertThat(standing.rows()).allMatch((row) -> row.cards().size() == 4);
-		assertThat(placesPublished()).isEqualTo(places(without(4), usual().withEvenPanel(EvenPanel.ALLOW)));
+		assertThat(placesPublished())
+			.isEqualTo(places(without(4), usual().withEvenPanel(PlacementRules.EvenPanel.ALLOW)));
 		assertThat(latest().note()).contains("Judge 4 is left out of the whole segment (12.3)", "Taken ill");
 		assertThat(standing.panelNotes()).hasSize(2).last().asString().contains("4 judges count, an even number");
 		Visitor.Page desk = Crew.visitor(this.context, Role.ACCOUNTANT).open("/desk/results/" + this.segment);

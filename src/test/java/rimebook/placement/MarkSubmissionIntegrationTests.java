@@ -29,7 +29,7 @@ import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tablets.JudgeTables;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.ZeroMark;
+import rimebook.tabulation.PlacementRules;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
@@ -172,7 +172,7 @@ class MarkSubmissionIntegrationTests {
 		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), MarkLine.card(new CardMarks(200, 0)),
 				SmallCompetition.REFEREE));
 		assertThat(rows(performance)).isZero();
-		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(ZeroMark.REFUSE);
+		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(PlacementRules.ZeroMark.REFUSE);
 		day.send(performance, seat, 1, new CardMarks(10, 10));
 		day.send(performance, day.seats().get(1), 1, CARD);
 		day.send(performance, day.seats().get(2), 1, CARD);
@@ -187,7 +187,7 @@ class MarkSubmissionIntegrationTests {
 	private SmallCompetition whereZeroMeansNotSkated() {
 		JudgingPolicies usual = JudgingPolicies.usual();
 		JudgingPolicies policies = new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
-				usual.equalJudgesInFavour(), ZeroMark.REFUSE, usual.disqualifiedPlaces());
+				usual.equalJudgesInFavour(), PlacementRules.ZeroMark.REFUSE, usual.disqualifiedPlaces());
 		return SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
 				policies, null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 	}

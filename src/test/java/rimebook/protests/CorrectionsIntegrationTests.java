@@ -19,8 +19,7 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
-import rimebook.results.Cause;
-import rimebook.results.ResultEffect;
+import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.Signatory;
@@ -74,11 +73,11 @@ class CorrectionsIntegrationTests {
 		CorrectionView proposed = propose(day, loser, 0);
 		this.corrections.approve(propose(day, loser, 1).id(), 0, REFEREE);
 		assertThat(leader(segment)).isEqualTo(leader);
-		ResultEffect effect = this.corrections.effect(proposed.id());
+		ResultPreview.ResultEffect effect = this.corrections.effect(proposed.id());
 		assertThat(effect.changesPlaces()).isTrue();
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		ResultVersion version = this.standings.latest(segment).orElseThrow();
-		assertThat(version.cause()).isEqualTo(Cause.CORRECTED);
+		assertThat(version.cause()).isEqualTo(ResultVersion.Cause.CORRECTED);
 		assertThat(version.note()).contains("Typed one key off", ACCOUNTANT.name(), REFEREE.name(), "4.0 / 4.0",
 				"5.8 / 5.8");
 		assertThat(version.standing().rows()).extracting(Standing.Row::team, Standing.Row::place)
@@ -231,7 +230,8 @@ class CorrectionsIntegrationTests {
 			boolean corrected = ending.second() == null;
 			assertThat(signed && corrected).isFalse();
 			assertThat(this.standings.latest(segment).orElseThrow().cause())
-				.isEqualTo(signed ? Cause.SIGNED : (corrected ? Cause.CORRECTED : Cause.POSTED));
+				.isEqualTo(signed ? ResultVersion.Cause.SIGNED
+						: (corrected ? ResultVersion.Cause.CORRECTED : ResultVersion.Cause.POSTED));
 		}
 	}
 

@@ -7,7 +7,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
 import rimebook.competition.SegmentId;
-import rimebook.results.Posting;
+import rimebook.results.SegmentResultView;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,8 +19,9 @@ class ProtestClockTests {
 	private static final ProtestClock CLOCK = new ProtestClock(
 			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24)));
 
-	private static final Posting POSTING = new Posting(new SegmentId(new UUID(1, 1)), 4, POSTED, "Bo Tally", "",
-			CLOCK.conductUntil(POSTED), CLOCK.calculationUntil(POSTED));
+	private static final SegmentResultView.Posting POSTING = new SegmentResultView.Posting(
+			new SegmentId(new UUID(1, 1)), 4, POSTED, "Bo Tally", "", CLOCK.conductUntil(POSTED),
+			CLOCK.calculationUntil(POSTED));
 
 	@Test
 	void hearsConductUntilTheLastMillisecondOfThirtyMinutes() {

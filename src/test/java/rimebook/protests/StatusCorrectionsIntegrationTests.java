@@ -16,10 +16,10 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusAmendment;
-import rimebook.results.ResultEffect;
+import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
-import rimebook.results.SegmentResultState;
+import rimebook.results.SegmentResultView;
 import rimebook.results.Signatory;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
@@ -157,7 +157,7 @@ class StatusCorrectionsIntegrationTests {
 		PerformanceView leader = leader(day);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
 		approveAsShown(day, leader, PerformanceStatus.DISQUALIFIED);
-		if (this.standings.result(segment).orElseThrow().state() == SegmentResultState.RUNNING) {
+		if (this.standings.result(segment).orElseThrow().state() == SegmentResultView.SegmentResultState.RUNNING) {
 			this.publication.post(segment, version(segment), ACCOUNTANT);
 		}
 		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
@@ -259,7 +259,7 @@ class StatusCorrectionsIntegrationTests {
 	/** Propose, look at the effect, approve: what was shown is what comes. */
 	private void approveAsShown(SmallCompetition day, PerformanceView performance, PerformanceStatus next) {
 		CorrectionView proposed = propose(performance, next);
-		ResultEffect effect = this.corrections.effect(proposed.id());
+		ResultPreview.ResultEffect effect = this.corrections.effect(proposed.id());
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		ResultVersion version = this.standings.latest(performance.segment()).orElseThrow();
 		assertThat(version.note()).contains(ACCOUNTANT.name(), REFEREE.name()).doesNotContain("said so");

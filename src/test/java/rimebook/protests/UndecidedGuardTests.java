@@ -1,11 +1,5 @@
 package rimebook.protests;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.BDDMockito.given;
-import static org.mockito.Mockito.RETURNS_DEEP_STUBS;
-import static org.mockito.Mockito.mock;
-
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,9 +14,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.results.Posting;
-import rimebook.results.SignatureCondition;
+import rimebook.results.SegmentResultView;
+import rimebook.results.SignatureChecklist;
 import rimebook.results.Standings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.BDDMockito.given;
+import static org.mockito.Mockito.RETURNS_DEEP_STUBS;
+import static org.mockito.Mockito.mock;
 
 class UndecidedGuardTests {
 
@@ -34,7 +34,7 @@ class UndecidedGuardTests {
 	@CsvSource({ "true, 2027-02-13T12:30:00Z, MISSING", "true, 2027-02-13T12:30:01Z, MET",
 			"false, 2027-02-13T12:30:00Z, DUE", "false, 2027-02-13T12:30:01Z, MET" })
 	void theSignatureWaitsForTheEndOfTheTimeOnlyWhereItIsSetSo(boolean waits, Instant now,
-			SignatureCondition.State state) {
+			SignatureChecklist.SignatureCondition.State state) {
 		Standings standings = mock(Standings.class);
 		given(standings.postings(SEGMENT)).willReturn(List.of(posting(POSTED.minusSeconds(3600)), posting(POSTED)));
 		Competitions competitions = mock(Competitions.class, RETURNS_DEEP_STUBS);
@@ -43,13 +43,13 @@ class UndecidedGuardTests {
 		given(competitions.eventOf(SEGMENT).signatureWaits()).willReturn(waits);
 		UndecidedGuard guard = new UndecidedGuard(mock(ProtestRepository.class), mock(CorrectionRepository.class),
 				standings, competitions, Clock.fixed(now, ZoneOffset.UTC));
-		SignatureCondition time = guard.conditions(SEGMENT).get(2);
+		SignatureChecklist.SignatureCondition time = guard.conditions(SEGMENT).get(2);
 		assertThat(time.state()).isEqualTo(state);
 		assertThat(time.sentence()).contains("until 13 Feb 14:30 EET");
 	}
 
-	private static Posting posting(Instant at) {
-		return new Posting(SEGMENT, 1, at, "Bo Tally", "", at.plus(Duration.ofMinutes(30)),
+	private static SegmentResultView.Posting posting(Instant at) {
+		return new SegmentResultView.Posting(SEGMENT, 1, at, "Bo Tally", "", at.plus(Duration.ofMinutes(30)),
 				at.plus(Duration.ofHours(24)));
 	}
 

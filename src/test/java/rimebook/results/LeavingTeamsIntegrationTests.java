@@ -1,11 +1,5 @@
 package rimebook.results;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
-
 import java.util.Objects;
 
 import org.junit.jupiter.api.Test;
@@ -26,6 +20,12 @@ import rimebook.testsupport.Agreement;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 /**
  * A team that leaves, at any moment of an event and in both ways of judging: it has no
@@ -75,7 +75,7 @@ class LeavingTeamsIntegrationTests {
 		day.skateRest(2);
 		sign(day.segment(2));
 		ResultVersion signed = this.standings.latest(day.event().id()).orElseThrow();
-		assertThat(signed.state()).isEqualTo(ResultState.OFFICIAL);
+		assertThat(signed.state()).isEqualTo(ResultVersion.ResultState.OFFICIAL);
 		assertThat(signed.standing().rows()).extracting(Standing.Row::place).containsExactly(1, 2, 3, null);
 		assertThat(signed.standing().skated()).isEqualTo(3);
 		assertThat(signed.standing().starters()).isEqualTo(3);
@@ -152,8 +152,8 @@ class LeavingTeamsIntegrationTests {
 		withdraw(day, leader);
 		this.run.open(day.segment(2), REFEREE);
 		day.skateNext(2);
-		Outlook outlook = Objects.requireNonNull(event(day).outlook());
-		assertThat(outlook.chances()).isNotEmpty().extracting(Outlook.Chance::entry).doesNotContain(leader);
+		Standing.Outlook outlook = Objects.requireNonNull(event(day).outlook());
+		assertThat(outlook.chances()).isNotEmpty().extracting(Standing.Outlook.Chance::entry).doesNotContain(leader);
 		assertThat(outlook.chances()).allSatisfy((chance) -> assertThat(chance.event().worst()).isLessThan(4));
 		assertThat(outlook.needs()).noneMatch((need) -> need.contains(team));
 	}

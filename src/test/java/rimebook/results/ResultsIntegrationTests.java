@@ -1,11 +1,5 @@
 package rimebook.results;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
-import static rimebook.testsupport.SmallCompetition.REFEREE;
-import static rimebook.testsupport.SmallCompetition.SECRETARY;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -44,6 +38,12 @@ import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.testsupport.SmallCompetition.ACCOUNTANT;
+import static rimebook.testsupport.SmallCompetition.REFEREE;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 @WholeApplication
 class ResultsIntegrationTests {
@@ -142,15 +142,15 @@ class ResultsIntegrationTests {
 				});
 			}
 		}
-		Outlook beforeTheLast = outlook(this.standings.version(day.segment(2), 5).orElseThrow());
-		assertThat(beforeTheLast.chances()).extracting(Outlook.Chance::event).doesNotContainNull();
+		Standing.Outlook beforeTheLast = outlook(this.standings.version(day.segment(2), 5).orElseThrow());
+		assertThat(beforeTheLast.chances()).extracting(Standing.Outlook.Chance::event).doesNotContainNull();
 		assertThat(beforeTheLast.needs()).hasSize(3).first().asString().contains("win");
 		assertThat(outlook(this.standings.latest(day.segment(1)).orElseThrow()).needs()).isEmpty();
 	}
 
-	private static Outlook outlook(ResultVersion version) {
-		Outlook outlook = version.standing().outlook();
-		return (outlook != null) ? outlook : new Outlook(List.of(), List.of(), List.of());
+	private static Standing.Outlook outlook(ResultVersion version) {
+		Standing.Outlook outlook = version.standing().outlook();
+		return (outlook != null) ? outlook : new Standing.Outlook(List.of(), List.of(), List.of());
 	}
 
 	@Test
@@ -198,7 +198,7 @@ class ResultsIntegrationTests {
 		this.context.getBean(SegmentRun.class)
 			.end(performance.id(), performance.version(), PerformanceStatus.NOT_FINISHED, "Injury.", REFEREE);
 		ResultVersion version = this.standings.latest(segment).orElseThrow();
-		assertThat(version.cause()).isEqualTo(Cause.STATUS);
+		assertThat(version.cause()).isEqualTo(ResultVersion.Cause.STATUS);
 		assertThat(version.standing().rows()).singleElement()
 			.satisfies((row) -> assertThat(row.status()).isEqualTo("NOT_FINISHED"));
 	}
@@ -254,9 +254,10 @@ class ResultsIntegrationTests {
 				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, ACCOUNTANT));
 		assertRefused("two-names-needed",
 				() -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, REFEREE));
-		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
+		assertThat(this.standings.latest(segment).orElseThrow().state())
+			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
-		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.OFFICIAL);
+		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultVersion.ResultState.OFFICIAL);
 	}
 
 	@Test
@@ -270,7 +271,8 @@ class ResultsIntegrationTests {
 				new Actor("person:kai", "Kai Berg", "referee", "test"));
 		assertRefused("two-names-needed", () -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT,
 				new Actor("person:kai", "Kai Lind", "accountant", "elsewhere")));
-		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
+		assertThat(this.standings.latest(segment).orElseThrow().state())
+			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 	}
 
 	@Test
@@ -293,7 +295,8 @@ class ResultsIntegrationTests {
 		this.publication.reopen(segment, version(segment), "Ineligible skater found.", REFEREE);
 		disqualify(performance);
 		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
-		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultState.PROVISIONAL);
+		assertThat(this.standings.latest(segment).orElseThrow().state())
+			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 	}
 
 	@Test

@@ -1,11 +1,11 @@
 package rimebook.results;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.Arrays;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 class StandingTextTests {
 
@@ -29,20 +29,22 @@ class StandingTextTests {
 
 	@Test
 	void readsBackThePointsItWrote() {
-		Score score = new Score(6510, 3600, 3000, 2910, 0,
-				List.of(new Score.ElementLine(1, "ME4", "move element", "COUNTS", 700,
-						List.of(new Score.Mark(2, "COUNTED"), new Score.Mark(null, "ABSENT")), 140, 840)),
-				List.of(new Score.ComponentLine("Composition", 133, List.of(new Score.Mark(750, "COUNTED")), 750, 998)),
-				List.of(new Score.DeductionLine("fall", "Fall", 2, 200)));
+		Standing.Score score = new Standing.Score(6510, 3600, 3000, 2910, 0,
+				List.of(new Standing.Score.ElementLine(1, "ME4", "move element", "COUNTS", 700,
+						List.of(new Standing.Score.Mark(2, "COUNTED"), new Standing.Score.Mark(null, "ABSENT")), 140,
+						840)),
+				List.of(new Standing.Score.ComponentLine("Composition", 133,
+						List.of(new Standing.Score.Mark(750, "COUNTED")), 750, 998)),
+				List.of(new Standing.Score.DeductionLine("fall", "Fall", 2, 200)));
 		Standing.Row row = new Standing.Row(1, false, null, "e1", "A", "B", 1, "SKATED", List.of(), List.of(),
 				Arrays.asList(1, null), 6510, "Because.", score, Arrays.asList(6510, null));
 		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Points", "POINTS", 2, 1, 1, "", "",
 				List.of(), List.of(row));
 		assertThat(this.text.read(this.text.write(standing))).isEqualTo(standing);
-		Outlook outlook = new Outlook(
-				List.of(new Outlook.Chance("e1", "A", true, new Outlook.Range(1, 2, true), null),
-						new Outlook.Chance("e2", "B", false, new Outlook.Range(1, 3, false),
-								new Outlook.Range(2, 2, true))),
+		Standing.Outlook outlook = new Standing.Outlook(
+				List.of(new Standing.Outlook.Chance("e1", "A", true, new Standing.Outlook.Range(1, 2, true), null),
+						new Standing.Outlook.Chance("e2", "B", false, new Standing.Outlook.Range(1, 3, false),
+								new Standing.Outlook.Range(2, 2, true))),
 				List.of("To win, B needs help."), List.of("C came between them."));
 		assertThat(this.text.read(this.text.write(standing.with(outlook)))).isEqualTo(standing.with(outlook));
 	}

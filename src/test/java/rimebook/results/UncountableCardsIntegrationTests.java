@@ -21,7 +21,7 @@ import rimebook.protests.Corrections;
 import rimebook.shared.RuleViolationException;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.ZeroMark;
+import rimebook.tabulation.PlacementRules;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
@@ -51,11 +51,10 @@ class UncountableCardsIntegrationTests {
 	@BeforeEach
 	void anEventThatRefusesZero() {
 		JudgingPolicies usual = JudgingPolicies.usual();
-		this.day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
-						new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
-								usual.equalJudgesInFavour(), ZeroMark.REFUSE, usual.disqualifiedPlaces()),
-						null, java.util.List.of(CompetitionFixtures.aFree())));
+		this.day = SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
+				new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(), usual.equalJudgesInFavour(),
+						PlacementRules.ZeroMark.REFUSE, usual.disqualifiedPlaces()),
+				null, java.util.List.of(CompetitionFixtures.aFree())));
 		this.day.open(1);
 		this.performance = this.day.callNext(1);
 	}

@@ -31,9 +31,8 @@ import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.shared.ConflictException;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.CardTieBreak;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.ZeroMark;
 import rimebook.web.PageTest;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -91,7 +90,7 @@ class JudgeApiTests {
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
-				SegmentKind.FREE, CardTieBreak.SECOND_MARK, now, List.of(own), 3, 12));
+				SegmentKind.FREE, PlacementRules.CardTieBreak.SECOND_MARK, now, List.of(own), 3, 12));
 		assertThat(this.mvc.get().uri("/api/judge/table").header("Authorization", "Bearer a-token")).hasStatusOk()
 			.hasHeader("Cache-Control", "no-store")
 			.bodyJson()
@@ -114,8 +113,8 @@ class JudgeApiTests {
 		PointsTasks.PointsTask task = new PointsTasks.PointsTask(2, List.of(), List.of(), List.of("Composition"), 5,
 				false, null);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
-				SegmentKind.FREE, CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS, null,
-				new JudgeTable.Reopened(again, task), null, ZeroMark.COUNT, List.of(), List.of()));
+				SegmentKind.FREE, PlacementRules.CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS,
+				null, new JudgeTable.Reopened(again, task), null, PlacementRules.ZeroMark.COUNT, List.of(), List.of()));
 		MvcTestResult answer = this.mvc.get()
 			.uri("/api/judge/table")
 			.header("Authorization", "Bearer a-token")
@@ -130,8 +129,8 @@ class JudgeApiTests {
 
 	@Test
 	void tabletSaysHowManyCardsWaitOnIt() {
-		given(this.tables.tableOf(any()))
-			.willReturn(new JudgeTable("Judge 3", "Junior", "", null, CardTieBreak.SECOND_MARK, null, List.of(), 0, 0));
+		given(this.tables.tableOf(any())).willReturn(new JudgeTable("Judge 3", "Junior", "", null,
+				PlacementRules.CardTieBreak.SECOND_MARK, null, List.of(), 0, 0));
 		assertThat(this.mvc.get().uri("/api/judge/table?waiting=2").header("Authorization", "Bearer a-token"))
 			.hasStatusOk();
 		then(this.panels).should().noteTablet(new SeatId(SEAT), 2, false);

@@ -54,19 +54,21 @@ class AbsurdInputTests {
 
 	private static Stream<String> sentences(Object standing) {
 		return (standing instanceof SegmentStanding segment) ? segment.rows().stream().map(PlacedEntry::why)
-				: ((EventStanding) standing).rows().stream().map(EventRow::why);
+				: ((EventStanding) standing).rows().stream().map(EventStanding.EventRow::why);
 	}
 
 	private PlacementRules rules() {
-		return new PlacementRules(pick(PlacementMethod.values()), pick(CardTieBreak.values()),
-				pick(SharedOrdinals.values()), pick(EqualJudgesInFavour.values()), pick(EvenPanel.values()),
-				pick(ZeroMark.values()), pick(DisqualifiedPlaces.values()),
-				(this.random.nextInt(6) == 0) ? MarksPerCard.ONE : MarksPerCard.TWO);
+		return new PlacementRules(pick(PlacementMethod.values()), pick(PlacementRules.CardTieBreak.values()),
+				pick(PlacementRules.SharedOrdinals.values()), pick(PlacementRules.EqualJudgesInFavour.values()),
+				pick(PlacementRules.EvenPanel.values()), pick(PlacementRules.ZeroMark.values()),
+				pick(DisqualifiedPlaces.values()),
+				(this.random.nextInt(6) == 0) ? PlacementRules.MarksPerCard.ONE : PlacementRules.MarksPerCard.TWO);
 	}
 
 	private CombinationRules combinationRules() {
 		List<Integer> factors = this.random.nextBoolean() ? List.of(50, 100) : list(this::number);
-		return new CombinationRules(factors, pick(IncompleteOrder.values()), pick(DisqualifiedPlaces.values()));
+		return new CombinationRules(factors, pick(CombinationRules.IncompleteOrder.values()),
+				pick(DisqualifiedPlaces.values()));
 	}
 
 	private EntryCards cards() {

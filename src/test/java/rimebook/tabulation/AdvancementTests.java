@@ -47,7 +47,7 @@ class AdvancementTests {
 	/** All tied advance (Grand Prix and Olympic team rules, ifsmagazines.com, 2018). */
 	@ParameterizedTest
 	@CsvSource({ "ALL_ADVANCE, A B C, 4 D", "NONE_ADVANCES, A, 2 B 2 C 4 D" })
-	void aTieForTheLastPlaceGoesByTheRules(LastPlaceTies ties, String advancing, String behind) {
+	void aTieForTheLastPlaceGoesByTheRules(AdvancementRules.LastPlaceTies ties, String advancing, String behind) {
 		Advancement advancement = of(AdvancementRules.best(2).withTies(ties), standing(EntryOrdinals.of("A", 1),
 				EntryOrdinals.of("B", 2), EntryOrdinals.of("C", 2), EntryOrdinals.of("D", 4)));
 		assertThat(String.join(" ", advancement.advancing())).isEqualTo(advancing);
@@ -58,7 +58,7 @@ class AdvancementTests {
 
 	@ParameterizedTest
 	@CsvSource({ "ALL_ADVANCE", "NONE_ADVANCES" })
-	void aTieThatFitsAdvancesWhateverTheRules(LastPlaceTies ties) {
+	void aTieThatFitsAdvancesWhateverTheRules(AdvancementRules.LastPlaceTies ties) {
 		assertThat(of(AdvancementRules.best(2).withTies(ties),
 				standing(EntryOrdinals.of("A", 1), EntryOrdinals.of("B", 1), EntryOrdinals.of("C", 3)))
 			.advancing()).containsExactly("A", "B");
@@ -71,7 +71,7 @@ class AdvancementTests {
 	 */
 	@ParameterizedTest
 	@CsvSource({ "FILL, 24, A25", "LEAVE, 23, A24" })
-	void aVacancyGoesByTheRules(Vacancies vacancies, int starters, String last) {
+	void aVacancyGoesByTheRules(AdvancementRules.Vacancies vacancies, int starters, String last) {
 		Advancement advancement = Advancement.of(AdvancementRules.best(24).withVacancies(vacancies),
 				List.of(group("A", 30)), Set.of("A1"));
 		assertThat(advancement.advancing()).hasSize(starters).doesNotContain("A1").endsWith(last);

@@ -37,7 +37,8 @@ class CardTabulationTests {
 	@Test
 	void tieBreakCanBeChosenAgainstTheSegmentKind() {
 		SheetFixtures card = SheetFixtures.sheet("one-card.csv");
-		assertThat(PlacementTabulation.ofCards(FREE.withCardTieBreak(CardTieBreak.FIRST_MARK), cards(card)))
+		assertThat(
+				PlacementTabulation.ofCards(FREE.withCardTieBreak(PlacementRules.CardTieBreak.FIRST_MARK), cards(card)))
 			.isEqualTo(PlacementTabulation.ofCards(PlacementRules.majority(SegmentKind.SHORT), cards(card)));
 	}
 
@@ -47,7 +48,8 @@ class CardTabulationTests {
 	 */
 	@Test
 	void levelCardsMayHaveTheMeanOfTheirOrdinals() {
-		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withSharedOrdinals(SharedOrdinals.MEAN),
+		SegmentStanding standing = PlacementTabulation.ofCards(
+				FREE.withSharedOrdinals(PlacementRules.SharedOrdinals.MEAN),
 				cards(SheetFixtures.sheet("one-card.csv")));
 		assertThat(standing.rows()).extracting((row) -> row.entry() + row.ordinals())
 			.containsExactly("B[100]", "A[250]", "D[250]", "C[400]", "E[500]");
@@ -62,7 +64,8 @@ class CardTabulationTests {
 	 */
 	@Test
 	void threeLevelCardsShareTheMeanOfThreeOrdinals() {
-		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withSharedOrdinals(SharedOrdinals.MEAN),
+		SegmentStanding standing = PlacementTabulation.ofCards(
+				FREE.withSharedOrdinals(PlacementRules.SharedOrdinals.MEAN),
 				List.of(skated("A", HIGH), skated("B", HIGH), skated("C", HIGH), skated("D", LOW)));
 		assertThat(standing.rows()).extracting((row) -> row.entry() + row.ordinals())
 			.containsExactly("A[200]", "B[200]", "C[200]", "D[400]");
@@ -102,7 +105,7 @@ class CardTabulationTests {
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", place + " C", "null B");
 		assertThat(standing.row("C").orElseThrow().ordinals()).containsExactly(ordinal);
 		assertThat(standing.row("C").orElseThrow().reason().better()).isNotNull()
-			.extracting(Comparison::rivals)
+			.extracting(Reason.Comparison::rivals)
 			.isEqualTo(List.of("A"));
 		assertThat(standing.row("B").orElseThrow().cards()).containsExactly(MIDDLE);
 		assertThat(standing.row("B").orElseThrow().why()).isEqualTo("No place: disqualified.");
@@ -140,17 +143,19 @@ class CardTabulationTests {
 		assertRefused("even-panel",
 				"The panel has 4 judges; an odd number is expected unless the rule set allows an " + "even panel.",
 				() -> PlacementTabulation.ofCards(FREE, entries));
-		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withEvenPanel(EvenPanel.ALLOW), entries);
+		SegmentStanding standing = PlacementTabulation.ofCards(FREE.withEvenPanel(PlacementRules.EvenPanel.ALLOW),
+				entries);
 		assertThat(standing.rows()).extracting(PlacedEntry::figures)
-			.containsExactly(new MajorityFigures(200, 4, 600, 600), new MajorityFigures(200, 4, 600, 600));
+			.containsExactly(new Figures.MajorityFigures(200, 4, 600, 600),
+					new Figures.MajorityFigures(200, 4, 600, 600));
 	}
 
 	/** No rule text on even panels was found; half and one more is our reading. */
 	@Test
 	void majorityOfAnEvenPanelIsMoreThanHalf() {
-		SegmentStanding standing = PlacementTabulation.ofOrdinals(FREE.withEvenPanel(EvenPanel.ALLOW),
+		SegmentStanding standing = PlacementTabulation.ofOrdinals(FREE.withEvenPanel(PlacementRules.EvenPanel.ALLOW),
 				List.of(EntryOrdinals.of("A", 1, 1, 3, 4)));
-		assertThat(standing.rows().get(0).figures()).isEqualTo(new MajorityFigures(300, 3, 500, 900));
+		assertThat(standing.rows().get(0).figures()).isEqualTo(new Figures.MajorityFigures(300, 3, 500, 900));
 	}
 
 	/** 0 is "not skated": The 6.0 System, US Figure Skating. */
@@ -160,7 +165,7 @@ class CardTabulationTests {
 				skated("B", HIGH));
 		assertThat(SheetFixtures.places(PlacementTabulation.ofCards(FREE, entries))).containsExactly("1 B", "2 A",
 				"3 C");
-		PlacementRules strict = FREE.withZeroMark(ZeroMark.REFUSE);
+		PlacementRules strict = FREE.withZeroMark(PlacementRules.ZeroMark.REFUSE);
 		assertRefused("zero-mark", "A card of entry 'A' has a mark of 0.0, which this rule set takes for 'not skated'.",
 				() -> PlacementTabulation.ofCards(strict, entries));
 		assertRefused("zero-mark", "A card of entry 'C' has a mark of 0.0, which this rule set takes for 'not skated'.",
@@ -234,17 +239,18 @@ class CardTabulationTests {
 	void everyRuleHasADefaultAndCanBeChanged(SegmentKind kind) {
 		PlacementRules rules = PlacementRules.oneByOne(kind);
 		assertThat(rules).isEqualTo(new PlacementRules(PlacementMethod.ONE_BY_ONE, kind.cardTieBreak(),
-				SharedOrdinals.BETTER_THEN_SKIP, EqualJudgesInFavour.BOTH_WIN, EvenPanel.REFUSE, ZeroMark.COUNT,
-				DisqualifiedPlaces.CLOSE_FINAL_PLACES));
+				PlacementRules.SharedOrdinals.BETTER_THEN_SKIP, PlacementRules.EqualJudgesInFavour.BOTH_WIN,
+				PlacementRules.EvenPanel.REFUSE, PlacementRules.ZeroMark.COUNT, DisqualifiedPlaces.CLOSE_FINAL_PLACES));
 		assertThat(PlacementRules.majority(kind).method()).isEqualTo(PlacementMethod.MAJORITY);
-		assertThat(rules.withCardTieBreak(CardTieBreak.FIRST_MARK)
-			.withSharedOrdinals(SharedOrdinals.MEAN)
-			.withEqualJudgesInFavour(EqualJudgesInFavour.NEITHER)
-			.withEvenPanel(EvenPanel.ALLOW)
-			.withZeroMark(ZeroMark.REFUSE)
+		assertThat(rules.withCardTieBreak(PlacementRules.CardTieBreak.FIRST_MARK)
+			.withSharedOrdinals(PlacementRules.SharedOrdinals.MEAN)
+			.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.NEITHER)
+			.withEvenPanel(PlacementRules.EvenPanel.ALLOW)
+			.withZeroMark(PlacementRules.ZeroMark.REFUSE)
 			.withDisqualifiedPlaces(DisqualifiedPlaces.LEAVE_GAPS))
-			.isEqualTo(new PlacementRules(PlacementMethod.ONE_BY_ONE, CardTieBreak.FIRST_MARK, SharedOrdinals.MEAN,
-					EqualJudgesInFavour.NEITHER, EvenPanel.ALLOW, ZeroMark.REFUSE, DisqualifiedPlaces.LEAVE_GAPS));
+			.isEqualTo(new PlacementRules(PlacementMethod.ONE_BY_ONE, PlacementRules.CardTieBreak.FIRST_MARK,
+					PlacementRules.SharedOrdinals.MEAN, PlacementRules.EqualJudgesInFavour.NEITHER,
+					PlacementRules.EvenPanel.ALLOW, PlacementRules.ZeroMark.REFUSE, DisqualifiedPlaces.LEAVE_GAPS));
 	}
 
 	private static List<EntryCards> cards(SheetFixtures sheet) {

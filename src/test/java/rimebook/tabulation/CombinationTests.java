@@ -42,7 +42,7 @@ class CombinationTests {
 	void publishedOrderOfThoseNotInTheFinalIsAlsoThatOfTheirTotals(String name) {
 		SheetFixtures sheet = SheetFixtures.sheet(name + ".csv");
 		CombinationRules rules = CombinationRules.ofFactors(sheet.factors())
-			.withIncompleteOrder(IncompleteOrder.TOTAL_SO_FAR);
+			.withIncompleteOrder(CombinationRules.IncompleteOrder.TOTAL_SO_FAR);
 		assertThat(SheetFixtures.places(Combination.combine(rules, sheet.segmentPlaces())))
 			.isEqualTo(sheet.places("final"));
 	}
@@ -53,7 +53,7 @@ class CombinationTests {
 		EventStanding standing = combine(EntryPlaces.of("A", 1, 3), EntryPlaces.of("B", 3, 2),
 				EntryPlaces.of("C", 5, 1));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 C", "2 B", "3 A");
-		assertThat(standing.rows()).extracting(EventRow::total).containsOnly(350);
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::total).containsOnly(350);
 		assertThat(standing.rows().get(1).why()).isEqualTo("2nd: total 3.5 (3rd in segment 1 counts 1.5, "
 				+ "2nd in segment 2 counts 2.0); behind C, with the same total but 1st in the last segment; "
 				+ "ahead of A, with the same total but 3rd in the last segment.");
@@ -65,11 +65,11 @@ class CombinationTests {
 		EventStanding before = combine(EntryPlaces.of("A", 1, 2), EntryPlaces.of("B", 2, null),
 				EntryPlaces.of("C", 3, 3), EntryPlaces.of("D", 4, 1));
 		assertThat(SheetFixtures.places(before)).containsExactly("1 A", "2 D", "3 C", "4 B");
-		assertThat(before.rows()).extracting(EventRow::complete).containsExactly(true, true, true, false);
+		assertThat(before.rows()).extracting(EventStanding.EventRow::complete).containsExactly(true, true, true, false);
 		EventStanding after = combine(EntryPlaces.of("A", 1, 3), EntryPlaces.of("B", 2, 2), EntryPlaces.of("C", 3, 4),
 				EntryPlaces.of("D", 4, 1));
 		assertThat(SheetFixtures.places(after)).containsExactly("1 D", "2 B", "3 A", "4 C");
-		assertThat(after.rows()).extracting(EventRow::total).containsExactly(300, 300, 350, 550);
+		assertThat(after.rows()).extracting(EventStanding.EventRow::total).containsExactly(300, 300, 350, 550);
 	}
 
 	/** Shared places: common practice. */
@@ -78,7 +78,8 @@ class CombinationTests {
 		EventStanding standing = combine(EntryPlaces.of("C", 2, 2), EntryPlaces.of("B", 2, 2),
 				EntryPlaces.of("A", 1, 1), EntryPlaces.of("D", 4, 4));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "2 B", "2 C", "4 D");
-		assertThat(standing.rows()).extracting(EventRow::shared).containsExactly(false, true, true, false);
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::shared)
+			.containsExactly(false, true, true, false);
 		assertThat(standing.rows().get(1).why())
 			.isEqualTo("2nd, shared with C on equal figures: total 3.0 (2nd in segment 1 counts 1.0, "
 					+ "2nd in segment 2 counts 2.0); behind A, with 1.5; ahead of D, with 6.0.");
@@ -91,7 +92,7 @@ class CombinationTests {
 		EventStanding standing = combine(EntryPlaces.of("A", 2, null), EntryPlaces.of("B", 4, 2),
 				EntryPlaces.of("C", 3, 1), EntryPlaces.of("D", 1, null), EntryPlaces.of("E", null, null));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 C", "2 B", "3 D", "4 A", "null E");
-		assertThat(standing.rows()).extracting(EventRow::why)
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
 			.containsExactly(
 					"1st: total 2.5 (3rd in segment 1 counts 1.5, 1st in segment 2 counts 1.0); ahead of B, with 4.0.",
 					"2nd: total 4.0 (4th in segment 1 counts 2.0, 2nd in segment 2 counts 2.0); behind C, with 2.5; "
@@ -117,7 +118,7 @@ class CombinationTests {
 				EntryPlaces.of("E", 27, 24, null));
 		EventStanding standing = Combination.combine(rules, entries);
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 B", "2 E", "3 D", "4 A", "5 C");
-		assertThat(standing.rows()).extracting(EventRow::why)
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
 			.containsExactly(
 					"1st: so far 12.4 (26th in segment 1 counts 5.2, 24th in segment 2 counts 7.2, no place in segment 3); "
 							+ "ahead of E, with 12.6 so far.",
@@ -129,8 +130,8 @@ class CombinationTests {
 							+ "behind D, who were 24th in the last segment of both; ahead of C, whose last segment was segment 1.",
 					"5th: so far 0.2 (1st in segment 1 counts 0.2, no place in segment 2, no place in segment 3); "
 							+ "behind A, whose last segment was segment 2.");
-		assertThat(SheetFixtures
-			.places(Combination.combine(rules.withIncompleteOrder(IncompleteOrder.TOTAL_SO_FAR), entries)))
+		assertThat(SheetFixtures.places(
+				Combination.combine(rules.withIncompleteOrder(CombinationRules.IncompleteOrder.TOTAL_SO_FAR), entries)))
 			.containsExactly("1 A", "2 B", "3 E", "4 D", "5 C");
 	}
 
@@ -145,8 +146,8 @@ class CombinationTests {
 				entry("W", EntryStatus.WITHDRAWN, 1, null), entry("N", EntryStatus.NOT_FINISHED, 3, null),
 				entry("X", EntryStatus.DISQUALIFIED, 5, 3));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "2 B", "null N", "null W", "null X");
-		assertThat(standing.rows()).extracting(EventRow::total).containsExactly(300, 300, 150, 50, 550);
-		assertThat(standing.rows()).extracting(EventRow::why)
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::total).containsExactly(300, 300, 150, 50, 550);
+		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
 			.endsWith("No place: did not finish the programme.", "No place: withdrawn.", "No place: disqualified.");
 		assertThat(standing.rows().get(1).why()).doesNotContain("ahead of");
 	}

@@ -34,7 +34,7 @@ class CommonsMathTests {
 	/** A judge's ordinals are the ranks of that judge's cards. */
 	@ParameterizedTest
 	@CsvSource({ "BETTER_THEN_SKIP,MINIMUM", "MEAN,AVERAGE" })
-	void ordinalsAreRanksOfTheCards(SharedOrdinals shared, TiesStrategy ties) {
+	void ordinalsAreRanksOfTheCards(PlacementRules.SharedOrdinals shared, TiesStrategy ties) {
 		PlacementRules rules = PlacementRules.majority(SegmentKind.FREE).withSharedOrdinals(shared);
 		int compared = 0;
 		for (int i = 0; i < PANELS; i++) {
@@ -64,8 +64,9 @@ class CommonsMathTests {
 	void placesByOneFigureAreItsRanks() {
 		for (int i = 0; i < PANELS; i++) {
 			Criterion criterion = Criterion.values()[i % Criterion.values().length];
-			List<Contender> contenders = IntStream.range(0, 1 + this.random.nextInt(12))
-				.mapToObj((j) -> new Contender("E" + j, List.of(new Measure(criterion, this.random.nextInt(9) - 4))))
+			List<Ranking.Contender> contenders = IntStream.range(0, 1 + this.random.nextInt(12))
+				.mapToObj((j) -> new Ranking.Contender("E" + j,
+						List.of(new Figures.Measure(criterion, this.random.nextInt(9) - 4))))
 				.toList();
 			double[] ranks = ranks(TiesStrategy.MINIMUM, contenders.stream()
 				.mapToDouble(
@@ -84,7 +85,7 @@ class CommonsMathTests {
 			List<Integer> ordinals = new ArrayList<>(
 					IntStream.range(0, 1 + 2 * (i % 7)).mapToObj((j) -> 100 * (1 + this.random.nextInt(9))).toList());
 			double[] values = ordinals.stream().mapToDouble(Integer::intValue).toArray();
-			MajorityFigures figures = MajorityFigures.of(ordinals);
+			Figures.MajorityFigures figures = Figures.MajorityFigures.of(ordinals);
 			assertThat((double) figures.majorityPlace()).isEqualTo(StatUtils.percentile(values, 50));
 			assertThat((double) figures.totalOrdinals()).isEqualTo(StatUtils.sum(values));
 		}
@@ -97,7 +98,10 @@ class CommonsMathTests {
 		for (int i = 0; i < PANELS; i++) {
 			List<EntryPlaces> entries = entries();
 			EventStanding standing = Combination.combine(CombinationRules.ofFactors(List.of(50, 100)), entries);
-			List<EventRow> rows = standing.rows().stream().sorted(Comparator.comparing(EventRow::entry)).toList();
+			List<EventStanding.EventRow> rows = standing.rows()
+				.stream()
+				.sorted(Comparator.comparing(EventStanding.EventRow::entry))
+				.toList();
 			double[] totals = entries.stream().mapToDouble(CommonsMathTests::total).toArray();
 			double[] ranks = ranks(TiesStrategy.MINIMUM, totals);
 			for (int j = 0; j < ranks.length; j++) {

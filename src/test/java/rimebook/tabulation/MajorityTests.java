@@ -22,8 +22,8 @@ class MajorityTests {
 				"1st: four of five judges had them 2nd or better; ahead of B, who had three judges for 2nd or better.");
 		assertThat(why(standing, "B")).isEqualTo("2nd: three of five judges had them 2nd or better; "
 				+ "behind A, who had four judges for 2nd or better; ahead of C, whose majority was for 3rd or better.");
-		assertThat(standing.row("A").orElseThrow().reason())
-			.isEqualTo(new Reason(List.of(), null, new Comparison(List.of("B"), 2, Criterion.SIZE_OF_MAJORITY, 4, 3)));
+		assertThat(standing.row("A").orElseThrow().reason()).isEqualTo(
+				new Reason(List.of(), null, new Reason.Comparison(List.of("B"), 2, Criterion.SIZE_OF_MAJORITY, 4, 3)));
 	}
 
 	/**

@@ -18,8 +18,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 class OneByOneFlipsTests {
 
 	@ParameterizedTest
-	@EnumSource(EqualJudgesInFavour.class)
-	void flipsHappenButNeverWithoutANewcomerBetween(EqualJudgesInFavour policy) {
+	@EnumSource(PlacementRules.EqualJudgesInFavour.class)
+	void flipsHappenButNeverWithoutANewcomerBetween(PlacementRules.EqualJudgesInFavour policy) {
 		PlacementRules rules = PlacementRules.oneByOne(SegmentKind.FREE).withEqualJudgesInFavour(policy);
 		RandomPanels panels = new RandomPanels(new Random(1_998));
 		int reversals = 0;

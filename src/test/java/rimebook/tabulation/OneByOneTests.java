@@ -40,7 +40,7 @@ class OneByOneTests {
 		assertThat(SheetFixtures.places(standing)).isEqualTo(published.places("place"));
 		assertThat(published.rows())
 			.allSatisfy((row) -> assertThat(standing.row(row.get("entry")).orElseThrow().figures())
-				.isEqualTo(new OneByOneFigures(Integer.parseInt(row.get("wins")) * 100,
+				.isEqualTo(new Figures.OneByOneFigures(Integer.parseInt(row.get("wins")) * 100,
 						Integer.parseInt(row.get("in_favour")))));
 	}
 
@@ -66,7 +66,8 @@ class OneByOneTests {
 				EntryOrdinals.of("B", 2, 2, 3, 3, 1), EntryOrdinals.of("C", 3, 3, 1, 1, 2));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "2 C", "3 B");
 		assertThat(standing.rows()).extracting(PlacedEntry::figures)
-			.containsExactly(new OneByOneFigures(100, 6), new OneByOneFigures(100, 5), new OneByOneFigures(100, 4));
+			.containsExactly(new Figures.OneByOneFigures(100, 6), new Figures.OneByOneFigures(100, 5),
+					new Figures.OneByOneFigures(100, 4));
 		assertThat(standing.rows().get(1).why()).isEqualTo("2nd: won one comparison with five judges in favour; "
 				+ "behind A, who won as many with six judges in favour; ahead of B, who won as many with four judges in favour.");
 	}
@@ -91,11 +92,11 @@ class OneByOneTests {
 	 */
 	@ParameterizedTest
 	@CsvSource({ "BOTH_WIN, 100, one comparison", "HALF_EACH, 50, 0.5 comparisons", "NEITHER, 0, no comparisons" })
-	void evenComparisonCountsByTheRules(EqualJudgesInFavour policy, int wins, String words) {
+	void evenComparisonCountsByTheRules(PlacementRules.EqualJudgesInFavour policy, int wins, String words) {
 		PlacementRules rules = RULES.withEqualJudgesInFavour(policy);
 		SegmentStanding standing = tabulate(rules, EntryOrdinals.of("A", 1, 1, 2), EntryOrdinals.of("B", 1, 2, 1));
 		assertThat(standing.rows()).extracting(PlacedEntry::figures)
-			.containsExactly(new OneByOneFigures(wins, 2), new OneByOneFigures(wins, 2));
+			.containsExactly(new Figures.OneByOneFigures(wins, 2), new Figures.OneByOneFigures(wins, 2));
 		assertThat(standing.rows().get(0).why())
 			.isEqualTo("1st, shared with B on equal figures: won " + words + " with two judges in favour.");
 		assertThat(OneByOneTable.of(rules, standing).cell("A", "B")).isEqualTo(new OneByOneTable.Cell(wins, 2));
@@ -107,7 +108,7 @@ class OneByOneTests {
 	 */
 	@Test
 	void rivalWithHalfAWinIsSaidSo() {
-		SegmentStanding standing = tabulate(RULES.withEqualJudgesInFavour(EqualJudgesInFavour.HALF_EACH),
+		SegmentStanding standing = tabulate(RULES.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.HALF_EACH),
 				EntryOrdinals.of("A", 1, 1, 2), EntryOrdinals.of("B", 1, 2, 1), EntryOrdinals.of("C", 3, 3, 3));
 		assertThat(standing.row("C").orElseThrow().why())
 			.isEqualTo("3rd: won no comparisons with no judges in favour; behind A and B, who won 1.5.");

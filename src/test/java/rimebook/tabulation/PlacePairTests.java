@@ -42,9 +42,9 @@ class PlacePairTests {
 		assertThat(words(standing, "A", "B")).isEqualTo(chain);
 		assertThat(words(standing, "B", "A")).isEqualTo(chain);
 		assertThat(PlacePair.of(standing, "A", "C").steps()).containsExactly(
-				new CriterionStep(Criterion.MAJORITY_PLACE, 200, 200),
-				new CriterionStep(Criterion.SIZE_OF_MAJORITY, 3, 3),
-				new CriterionStep(Criterion.TOTAL_OF_MAJORITY, 400, 500));
+				new PlacePair.CriterionStep(Criterion.MAJORITY_PLACE, 200, 200),
+				new PlacePair.CriterionStep(Criterion.SIZE_OF_MAJORITY, 3, 3),
+				new PlacePair.CriterionStep(Criterion.TOTAL_OF_MAJORITY, 400, 500));
 	}
 
 	/**
@@ -105,9 +105,10 @@ class PlacePairTests {
 	@Test
 	void everyComparisonIsShown() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(
-				ONE_BY_ONE.withEvenPanel(EvenPanel.ALLOW).withEqualJudgesInFavour(EqualJudgesInFavour.NEITHER),
+				ONE_BY_ONE.withEvenPanel(PlacementRules.EvenPanel.ALLOW)
+					.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.NEITHER),
 				List.of(ordinals("A", 1, 2), ordinals("B", 2, 1), ordinals("C", 3, 2)));
-		PlacementRules rules = ONE_BY_ONE.withEqualJudgesInFavour(EqualJudgesInFavour.NEITHER);
+		PlacementRules rules = ONE_BY_ONE.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.NEITHER);
 		assertThat(PlacementWorking.of(rules, standing, "A")).containsExactly("Judge 1: ordinal 1",
 				"Judge 2: ordinal 2", "Against B: 1 in favour, 1 for the other, even, counts 0",
 				"Against C: 2 in favour, 1 for the other, won", "Comparisons won: 1", "Judges in favour: 3");

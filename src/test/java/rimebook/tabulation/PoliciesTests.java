@@ -18,7 +18,7 @@ class PoliciesTests {
 
 	private static final PlacementRules MAJORITY = PlacementRules.majority(SegmentKind.FREE);
 
-	private static final PlacementRules ONE_MARK = MAJORITY.withMarksPerCard(MarksPerCard.ONE);
+	private static final PlacementRules ONE_MARK = MAJORITY.withMarksPerCard(PlacementRules.MarksPerCard.ONE);
 
 	/**
 	 * One mark a judge: the total is that mark and equal ones are level (slides
@@ -44,7 +44,7 @@ class PoliciesTests {
 	/** 0 is "not skated": The 6.0 System, US Figure Skating. */
 	@Test
 	void withOneMarkNotSkatedIsTheFirstMarkOnly() {
-		PlacementRules rules = ONE_MARK.withZeroMark(ZeroMark.REFUSE);
+		PlacementRules rules = ONE_MARK.withZeroMark(PlacementRules.ZeroMark.REFUSE);
 		assertThat(PlacementTabulation.ofCards(rules, List.of(cards("A", 46))).rows()).hasSize(1);
 		assertRefused("zero-mark", () -> PlacementTabulation.ofCards(rules, List.of(cards("A", 0))));
 	}
@@ -64,11 +64,11 @@ class PoliciesTests {
 	/** A majority is half the panel and one more where the referee allows four judges. */
 	@Test
 	void anEvenPanelNeedsOneMoreThanHalf() {
-		SegmentStanding standing = PlacementTabulation.ofOrdinals(MAJORITY.withEvenPanel(EvenPanel.ALLOW),
-				List.of(EntryOrdinals.of("A", 1, 1, 3, 3), EntryOrdinals.of("B", 2, 2, 2, 1),
-						EntryOrdinals.of("C", 3, 3, 1, 2)));
+		SegmentStanding standing = PlacementTabulation.ofOrdinals(
+				MAJORITY.withEvenPanel(PlacementRules.EvenPanel.ALLOW), List.of(EntryOrdinals.of("A", 1, 1, 3, 3),
+						EntryOrdinals.of("B", 2, 2, 2, 1), EntryOrdinals.of("C", 3, 3, 1, 2)));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 B", "2 A", "3 C");
-		assertThat(standing.rows().get(0).figures()).isEqualTo(new MajorityFigures(200, 4, 700, 700));
+		assertThat(standing.rows().get(0).figures()).isEqualTo(new Figures.MajorityFigures(200, 4, 700, 700));
 	}
 
 	/**

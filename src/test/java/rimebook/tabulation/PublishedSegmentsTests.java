@@ -48,7 +48,7 @@ class PublishedSegmentsTests {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(MAJORITY,
 				SheetFixtures.sheet(name + ".csv").ordinals());
 		assertThat(standing.row(entry).orElseThrow().figures())
-			.isEqualTo(new MajorityFigures(majorityPlace * 100, size, total * 100, all * 100));
+			.isEqualTo(new Figures.MajorityFigures(majorityPlace * 100, size, total * 100, all * 100));
 	}
 
 	@ParameterizedTest

@@ -53,7 +53,8 @@ class ReferenceResultsTests {
 		assertThat(HandProcedure.places(standing)).isEqualTo(SheetFixtures.places(standing));
 		List<String> published = sheet.places("published_place");
 		if (!published.isEmpty()) {
-			SegmentStanding byMeans = PlacementTabulation.ofCards(rules.withSharedOrdinals(SharedOrdinals.MEAN), cards);
+			SegmentStanding byMeans = PlacementTabulation
+				.ofCards(rules.withSharedOrdinals(PlacementRules.SharedOrdinals.MEAN), cards);
 			assertThat(Stream.of(standing, fromCards, byMeans)).as(file.getFileName().toString())
 				.allSatisfy((made) -> assertThat(SheetFixtures.places(made)).isEqualTo(published));
 		}

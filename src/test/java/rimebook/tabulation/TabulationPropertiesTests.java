@@ -21,11 +21,11 @@ class TabulationPropertiesTests {
 	private final RandomPanels panels = new RandomPanels(new Random(20_000_407));
 
 	@ParameterizedTest
-	@EnumSource(SharedOrdinals.class)
-	void handProcedureAndSortingKeyAgree(SharedOrdinals shared) {
+	@EnumSource(PlacementRules.SharedOrdinals.class)
+	void handProcedureAndSortingKeyAgree(PlacementRules.SharedOrdinals shared) {
 		PlacementRules rules = PlacementRules.majority(SegmentKind.FREE)
 			.withSharedOrdinals(shared)
-			.withEvenPanel(EvenPanel.ALLOW);
+			.withEvenPanel(PlacementRules.EvenPanel.ALLOW);
 		for (int i = 0; i < 10_000; i++) {
 			SegmentStanding standing = PlacementTabulation.ofCards(rules, this.panels.next(12, 1 + i % 9));
 			assertThat(SheetFixtures.places(standing)).isEqualTo(HandProcedure.places(standing));

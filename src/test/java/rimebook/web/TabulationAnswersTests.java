@@ -1,7 +1,5 @@
 package rimebook.web;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.List;
@@ -14,9 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.TextPosition;
-import rimebook.tabulation.points.GradeRange;
+import rimebook.tabulation.points.ElementValue;
 import rimebook.tabulation.points.Points;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** Whatever the tabulation refuses is told with its sentence and is never a bug. */
 class TabulationAnswersTests {
@@ -60,11 +59,11 @@ class TabulationAnswersTests {
 		if (type == Points.class) {
 			return new Points(100);
 		}
-		if (type == GradeRange.class) {
-			return GradeRange.values()[0];
+		if (type == ElementValue.GradeRange.class) {
+			return ElementValue.GradeRange.values()[0];
 		}
-		if (type == TextPosition.class) {
-			return new TextPosition(1, 1);
+		if (type == TabulationException.TextPosition.class) {
+			return new TabulationException.TextPosition(1, 1);
 		}
 		return List.of("one", "two");
 	}

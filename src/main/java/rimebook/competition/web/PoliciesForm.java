@@ -3,15 +3,13 @@ package rimebook.competition.web;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingPolicies;
-import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.DisqualifiedPlaces;
-import rimebook.tabulation.EqualJudgesInFavour;
-import rimebook.tabulation.SharedOrdinals;
-import rimebook.tabulation.ZeroMark;
+import rimebook.tabulation.PlacementRules;
 
 /** What is chosen of the rule set; what is not chosen is as usual. */
-record PoliciesForm(@Nullable CardTieBreak freeSkatingTieBreak, @Nullable SharedOrdinals sharedOrdinals,
-		@Nullable EqualJudgesInFavour equalJudgesInFavour, @Nullable ZeroMark zeroMark,
+record PoliciesForm(PlacementRules.@Nullable CardTieBreak freeSkatingTieBreak,
+		PlacementRules.@Nullable SharedOrdinals sharedOrdinals,
+		PlacementRules.@Nullable EqualJudgesInFavour equalJudgesInFavour, PlacementRules.@Nullable ZeroMark zeroMark,
 		@Nullable DisqualifiedPlaces disqualifiedPlaces) {
 
 	static PoliciesForm of(JudgingPolicies policies) {

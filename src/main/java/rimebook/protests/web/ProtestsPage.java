@@ -15,7 +15,6 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.ProtestView;
-import rimebook.results.Posting;
 import rimebook.results.SegmentResultView;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
@@ -28,10 +27,10 @@ import rimebook.tabulation.Hundredths;
  */
 record ProtestsPage(CompetitionView competition, EventView event, SegmentView segment,
 		@Nullable SegmentResultView result, List<ProtestLine> protests, List<CorrectionLine> corrections,
-		List<Posting> postings) {
+		List<SegmentResultView.Posting> postings) {
 
 	/** The posting that a protest is against, {@code null} before the first. */
-	public @Nullable Posting posting(ProtestView protest) {
+	public SegmentResultView.@Nullable Posting posting(ProtestView protest) {
 		return this.postings.stream()
 			.filter((posting) -> posting.number() == protest.posting())
 			.findFirst()
@@ -39,8 +38,8 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 	}
 
 	/** The postings, the newest first, for a list to choose from. */
-	public List<Posting> newestFirst() {
-		List<Posting> all = new ArrayList<>(this.postings);
+	public List<SegmentResultView.Posting> newestFirst() {
+		List<SegmentResultView.Posting> all = new ArrayList<>(this.postings);
 		Collections.reverse(all);
 		return all;
 	}

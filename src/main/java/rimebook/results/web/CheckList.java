@@ -9,10 +9,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.competition.SegmentId;
-import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.results.SignatureChecklist;
-import rimebook.results.SignatureCondition;
 import rimebook.results.Standings;
 
 /** The check list before the signature, for the page and for its live part. */
@@ -45,7 +43,8 @@ class CheckList {
 		model.addAttribute("checks", lines);
 		model.addAttribute("met", met);
 		model.addAttribute("lacking", met < lines.size());
-		model.addAttribute("official", result.filter((one) -> one.state() == SegmentResultState.OFFICIAL).isPresent());
+		model.addAttribute("official",
+				result.filter((one) -> one.state() == SegmentResultView.SegmentResultState.OFFICIAL).isPresent());
 		model.addAttribute("held", lines.stream().anyMatch((line) -> line.condition().holdsBack()));
 		model.addAttribute("older", older);
 		model.addAttribute("seenVersion", version);
@@ -53,7 +52,7 @@ class CheckList {
 		return print;
 	}
 
-	private CheckLine line(SignatureCondition condition, Authentication person) {
+	private CheckLine line(SignatureChecklist.SignatureCondition condition, Authentication person) {
 		String path = condition.path().replaceAll("#.*", "");
 		return new CheckLine(condition, this.doors.isAllowed("", path, "GET", person));
 	}

@@ -24,7 +24,6 @@ import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.results.ResultPublication;
-import rimebook.results.SeatedSignatories;
 import rimebook.results.Signatories;
 import rimebook.results.Signatory;
 import rimebook.shared.Actor;
@@ -94,7 +93,7 @@ class ResultsController {
 
 	/** Who signs, and whether that is who looks. */
 	private void whoSigns(SegmentId segment, Actor actor, Model model) {
-		SeatedSignatories seated = this.signatories.of(segment);
+		Signatories.SeatedSignatories seated = this.signatories.of(segment);
 		model.addAttribute("whoSigns", seated.sentence());
 		model.addAttribute("signsAsReferee", seated.maySign(Signatory.REFEREE, actor));
 		model.addAttribute("signsAsAccountant", seated.maySign(Signatory.ACCOUNTANT, actor));

@@ -18,8 +18,6 @@ import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.results.CorrectedVersion;
-import rimebook.results.Posting;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
@@ -37,7 +35,8 @@ import rimebook.tabulation.Hundredths;
  */
 record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
 		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions,
-		List<Posting> postings, List<CorrectedVersion> corrections, @Nullable PerformanceView reopened) {
+		List<SegmentResultView.Posting> postings, List<Standings.CorrectedVersion> corrections,
+		@Nullable PerformanceView reopened) {
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
@@ -46,7 +45,7 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 	}
 
 	/** The newest posting, {@code null} before the first. */
-	public @Nullable Posting posting() {
+	public SegmentResultView.@Nullable Posting posting() {
 		return this.postings.isEmpty() ? null : this.postings.get(this.postings.size() - 1);
 	}
 

@@ -12,11 +12,9 @@ import rimebook.competition.UnderWay.DaySegment;
 import rimebook.pages.Waiting;
 import rimebook.pages.WaitingList;
 import rimebook.performances.SegmentRun;
-import rimebook.results.SegmentResultState;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Signatory;
 import rimebook.results.SignatureChecklist;
-import rimebook.results.SignatureCondition;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 
@@ -65,7 +63,7 @@ class ResultsWaiting implements WaitingList {
 	private Stream<Waiting> signatures(DaySegment held, SegmentResultView result) {
 		int heldBack = (int) this.checklist.of(held.segment().id())
 			.stream()
-			.filter(SignatureCondition::holdsBack)
+			.filter(SignatureChecklist.SignatureCondition::holdsBack)
 			.count();
 		return Stream.of(Signatory.values())
 			.filter((signatory) -> signature(result, signatory).isEmpty())
@@ -80,7 +78,7 @@ class ResultsWaiting implements WaitingList {
 		List<DaySegment> own = running.stream().filter((held) -> held.competition().equals(competition)).toList();
 		return !own.isEmpty() && own.stream()
 			.allMatch((held) -> this.standings.result(held.segment().id())
-				.filter((result) -> result.state() == SegmentResultState.OFFICIAL)
+				.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 				.isPresent());
 	}
 

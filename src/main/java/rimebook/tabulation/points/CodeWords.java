@@ -11,23 +11,23 @@ final class CodeWords {
 	private CodeWords() {
 	}
 
-	static Optional<String> of(List<ElementName> names, ElementCode code) {
+	static Optional<String> of(List<PointsRules.ElementName> names, ElementCode code) {
 		Optional<String> element = name(names, code.element(), false).map((name) -> name + level(code.level()));
-		ElementFeature added = code.feature();
+		ElementCode.ElementFeature added = code.feature();
 		Optional<String> feature = (added == null) ? Optional.of("")
 				: name(names, added.sign(), true).map((name) -> ", with " + name + level(added.level()));
 		return element.flatMap((first) -> feature.map((second) -> first + second + DOWNGRADES.get(code.downgrades())));
 	}
 
-	private static Optional<String> name(List<ElementName> names, String sign, boolean feature) {
+	private static Optional<String> name(List<PointsRules.ElementName> names, String sign, boolean feature) {
 		return names.stream()
 			.filter((name) -> name.sign().equals(sign) && name.feature() == feature)
-			.map(ElementName::name)
+			.map(PointsRules.ElementName::name)
 			.findFirst();
 	}
 
-	private static String level(ElementLevel level) {
-		return (level == ElementLevel.BASIC) ? ", basic level" : ", level " + level.sign();
+	private static String level(ElementCode.ElementLevel level) {
+		return (level == ElementCode.ElementLevel.BASIC) ? ", basic level" : ", level " + level.sign();
 	}
 
 }

@@ -1,5 +1,6 @@
 package rimebook.tabulation.points;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -72,6 +73,64 @@ public record ElementCode(String element, ElementLevel level, @Nullable ElementF
 		return this.element + this.level.sign()
 				+ ((this.feature == null) ? "" : "+" + this.feature.sign() + this.feature.level().sign())
 				+ "<".repeat(this.downgrades);
+	}
+
+	/**
+	 * A second called part of an element with a level of its own, such as {@code pi}, the
+	 * point of intersection of {@code I}. Element and feature are one row of the table:
+	 * two values are never added.
+	 *
+	 * @param sign how it is written in a code
+	 * @param level its level
+	 */
+	public record ElementFeature(String sign, ElementLevel level) {
+
+	}
+
+	/** Difficulty of an element or of its additional feature. */
+	public enum ElementLevel {
+
+		/** Basic: the requirements are met, nothing more. */
+		BASIC("B"),
+
+		/** Level 1. */
+		ONE("1"),
+
+		/** Level 2. */
+		TWO("2"),
+
+		/** Level 3. */
+		THREE("3"),
+
+		/** Level 4. */
+		FOUR("4");
+
+		private final String sign;
+
+		ElementLevel(String sign) {
+			this.sign = sign;
+		}
+
+		static ElementLevel of(String sign) {
+			return Arrays.stream(values()).filter((level) -> level.sign.equals(sign)).findFirst().orElseThrow();
+		}
+
+		/**
+		 * Return how the level is written in a code.
+		 * @return {@code B} or a digit
+		 */
+		public String sign() {
+			return this.sign;
+		}
+
+		/**
+		 * Return the next lower level.
+		 * @return none below basic
+		 */
+		public Optional<ElementLevel> lower() {
+			return (this == BASIC) ? Optional.empty() : Optional.of(values()[ordinal() - 1]);
+		}
+
 	}
 
 }

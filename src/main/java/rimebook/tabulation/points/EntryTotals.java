@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.Measure;
+import rimebook.tabulation.Figures;
 import rimebook.tabulation.TabulationException;
 
 /**
@@ -72,16 +72,45 @@ public record EntryTotals(String entry, EntryStatus status, List<@Nullable Segme
 	}
 
 	/** Return the measures of a team that has started. */
-	List<Measure> measures() {
-		Measure complete = new Measure(Criterion.EVERY_SEGMENT, isComplete() ? 1 : 0);
+	List<Figures.Measure> measures() {
+		Figures.Measure complete = new Figures.Measure(Criterion.EVERY_SEGMENT, isComplete() ? 1 : 0);
 		if (!isComplete()) {
-			return List.of(complete, new Measure(Criterion.SEGMENT_REACHED, reached()),
-					new Measure(Criterion.PLACE_IN_SEGMENT_REACHED, last().place()));
+			return List.of(complete, new Figures.Measure(Criterion.SEGMENT_REACHED, reached()),
+					new Figures.Measure(Criterion.PLACE_IN_SEGMENT_REACHED, last().place()));
 		}
-		Measure total = new Measure(Criterion.TOTAL_POINTS, total().hundredths());
-		Measure tieBreak = (this.segments.size() == 1) ? new Measure(Criterion.LAST_SEGMENT_PLACE, last().place())
-				: new Measure(Criterion.LAST_SEGMENT_POINTS, last().total().hundredths());
+		Figures.Measure total = new Figures.Measure(Criterion.TOTAL_POINTS, total().hundredths());
+		Figures.Measure tieBreak = (this.segments.size() == 1)
+				? new Figures.Measure(Criterion.LAST_SEGMENT_PLACE, last().place())
+				: new Figures.Measure(Criterion.LAST_SEGMENT_POINTS, last().total().hundredths());
 		return List.of(complete, total, tieBreak);
+	}
+
+	/**
+	 * What a team brings from one segment into the result of the event.
+	 *
+	 * @param place in the segment, from 1
+	 * @param total of the segment
+	 */
+	public record SegmentTotal(int place, Points total) {
+
+		private static final int HIGHEST_PLACE = 9999;
+
+		private static final int MOST = 100_000_000;
+
+		/**
+		 * Check the figures.
+		 * @throws TabulationException {@code place-out-of-range} or
+		 * {@code total-out-of-range}: beyond a million points
+		 */
+		public SegmentTotal {
+			if (place < 1 || place > HIGHEST_PLACE) {
+				throw Refusal.placeOutOfRange(place, HIGHEST_PLACE);
+			}
+			if (!total.isBetween(-MOST, MOST)) {
+				throw Refusal.totalOutOfRange(total);
+			}
+		}
+
 	}
 
 }

@@ -15,7 +15,7 @@ record PairLines(PerformanceScore own, PerformanceScore theirs) {
 			lines.add(element(this.own, i) + BESIDE + element(this.theirs, i));
 		}
 		for (int i = 0; i < this.own.components().size(); i++) {
-			ComponentScore one = this.own.components().get(i);
+			PerformanceScore.ComponentScore one = this.own.components().get(i);
 			lines.add(one.rule().name() + " " + one.points() + BESIDE + this.theirs.components().get(i).points());
 		}
 		return lines;
@@ -25,7 +25,7 @@ record PairLines(PerformanceScore own, PerformanceScore theirs) {
 		if (index >= score.elements().size()) {
 			return "-";
 		}
-		ElementScore element = score.elements().get(index);
+		PerformanceScore.ElementScore element = score.elements().get(index);
 		return element.element().number() + ". " + element.element().code() + " " + element.score();
 	}
 

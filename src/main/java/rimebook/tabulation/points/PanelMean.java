@@ -116,4 +116,37 @@ public record PanelMean(List<PanelMark> marks, Points sum, int divisor, Points m
 					.collect(Collectors.joining(", "));
 	}
 
+	/** What became of one judge's mark in one line of the sheet. */
+	public enum MarkUse {
+
+		/** Part of the mean. */
+		COUNTED,
+
+		/** Left out: one highest mark of the line. */
+		DROPPED_HIGHEST,
+
+		/** Left out: one lowest mark of the line. */
+		DROPPED_LOWEST,
+
+		/** The judge gave none. */
+		ABSENT
+
+	}
+
+	/**
+	 * One judge's mark in one line of the sheet.
+	 *
+	 * @param judge number of the judge, from 1
+	 * @param points the mark, or for a grade what the table makes of it; none where
+	 * absent
+	 * @param use whether it counts
+	 */
+	public record PanelMark(int judge, @Nullable Points points, PanelMean.MarkUse use) {
+
+		boolean isCounted() {
+			return this.use == PanelMean.MarkUse.COUNTED;
+		}
+
+	}
+
 }

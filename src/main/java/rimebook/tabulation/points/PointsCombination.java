@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.CombinationRules;
-import rimebook.tabulation.Contender;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Ranking;
@@ -88,18 +87,18 @@ public final class PointsCombination {
 	}
 
 	private static EntryTotals totals(String entry, List<PointsStanding> standings) {
-		List<@Nullable SegmentTotal> totals = new ArrayList<>();
+		List<EntryTotals.@Nullable SegmentTotal> totals = new ArrayList<>();
 		EntryStatus status = EntryStatus.SKATED;
 		for (PointsStanding standing : standings) {
-			Optional<ScoredEntry> row = standing.row(entry);
-			totals.add(row.flatMap(ScoredEntry::segmentTotal).orElse(null));
-			status = row.map(ScoredEntry::status).orElse(status);
+			Optional<PointsStanding.ScoredEntry> row = standing.row(entry);
+			totals.add(row.flatMap(PointsStanding.ScoredEntry::segmentTotal).orElse(null));
+			status = row.map(PointsStanding.ScoredEntry::status).orElse(status);
 		}
 		return new EntryTotals(entry, status, totals);
 	}
 
-	private List<PointsEventRow> rows() {
-		List<PointsEventRow> rows = new ArrayList<>();
+	private List<PointsEventStanding.PointsEventRow> rows() {
+		List<PointsEventStanding.PointsEventRow> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), notKeeping())) {
 			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
 					rank.reason()));
@@ -112,11 +111,11 @@ public final class PointsCombination {
 		return rows;
 	}
 
-	private List<Contender> contenders() {
+	private List<Ranking.Contender> contenders() {
 		return this.entries.values()
 			.stream()
 			.filter((entry) -> keepsPlace(entry) || leavesGap(entry))
-			.map((entry) -> new Contender(entry.entry(), entry.measures()))
+			.map((entry) -> new Ranking.Contender(entry.entry(), entry.measures()))
 			.toList();
 	}
 
@@ -137,9 +136,10 @@ public final class PointsCombination {
 				&& this.disqualifiedPlaces == DisqualifiedPlaces.LEAVE_GAPS;
 	}
 
-	private static PointsEventRow row(@Nullable Integer place, boolean shared, EntryTotals entry, Reason reason) {
-		return new PointsEventRow(place, shared, entry.entry(), entry.status(), entry.isComplete(), entry.total(),
-				entry.segments(), reason);
+	private static PointsEventStanding.PointsEventRow row(@Nullable Integer place, boolean shared, EntryTotals entry,
+			Reason reason) {
+		return new PointsEventStanding.PointsEventRow(place, shared, entry.entry(), entry.status(), entry.isComplete(),
+				entry.total(), entry.segments(), reason);
 	}
 
 }

@@ -132,4 +132,59 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 				+ ": factor " + rule.factorText() + "; " + rule.source().remark();
 	}
 
+	/**
+	 * What a sign in a code stands for.
+	 *
+	 * @param sign for example {@code ME}
+	 * @param feature whether it is an additional feature of an element
+	 * @param name for example "move element"
+	 * @param source where the name comes from
+	 */
+	public record ElementName(String sign, boolean feature, String name, RuleSource source) {
+
+	}
+
+	/**
+	 * A single setting of a rule set as it was written down.
+	 *
+	 * @param name for example {@code trim-from}
+	 * @param value as written
+	 * @param source where it comes from
+	 */
+	public record SourcedSetting(String name, String value, RuleSource source) {
+
+	}
+
+	/**
+	 * A component as it counts in one segment at one level of skating.
+	 *
+	 * @param segment short or free
+	 * @param level for example "senior"
+	 * @param rule name and factor
+	 */
+	public record SegmentComponent(SegmentKind segment, String level, ComponentRule rule) {
+
+	}
+
+	/**
+	 * The tables of a rule set as comma-separated text, each with a header; lines
+	 * beginning with {@code #} are comments. Every row but those of the values ends with
+	 * the columns {@code provenance} (published, recomputed, practice or from memory) and
+	 * {@code note}.
+	 *
+	 * @param settings {@code setting,value}: {@code id}, {@code title},
+	 * {@code trim-from}, {@code tie-break-short} and {@code tie-break-free} (elements,
+	 * components or none), {@code floor-at-zero} (yes or no) and
+	 * {@code disqualified-places} (close-all, close-final or leave-gaps)
+	 * @param values see {@link ValueTable}
+	 * @param components {@code segment,level,component,factor}: the segment is short or
+	 * free
+	 * @param deductions {@code item,name,basis,unit,from,points}: the basis is per item,
+	 * per skater or steps; one row for each step
+	 * @param elements {@code sign,kind,name}: the kind is element or feature
+	 */
+	public record RuleTexts(String settings, String values, String components, String deductions, String elements) {
+
+	}
+
 }

@@ -2,6 +2,13 @@ package rimebook.tabulation.points;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Reason;
+import rimebook.tabulation.WhySentence;
 
 /**
  * The standing of one segment.
@@ -24,6 +31,52 @@ public record PointsStanding(TieBreak tieBreak, int judges, List<ScoredEntry> ro
 	 */
 	public Optional<ScoredEntry> row(String entry) {
 		return this.rows.stream().filter((row) -> row.entry().equals(entry)).findFirst();
+	}
+
+	/**
+	 * One team in the standing of a segment.
+	 *
+	 * @param place from 1, or none for a team that is not placed
+	 * @param shared whether other teams have the same place
+	 * @param entry identifier
+	 * @param status how the team came through
+	 * @param score with all it was made of, or none without marks
+	 * @param reason what parted the team from its neighbours
+	 */
+	public record ScoredEntry(@Nullable Integer place, boolean shared, String entry, EntryStatus status,
+			@Nullable PerformanceScore score, Reason reason) {
+
+		/**
+		 * Return what the team brings into the result of the event.
+		 * @return place and total, or none without a place
+		 */
+		public Optional<EntryTotals.SegmentTotal> segmentTotal() {
+			return (this.place == null || this.score == null) ? Optional.empty()
+					: Optional.of(new EntryTotals.SegmentTotal(this.place, this.score.total()));
+		}
+
+		/**
+		 * Say in one sentence why the team has its place.
+		 * @return the sentence, teams called by their identifiers
+		 */
+		public String why() {
+			return why(UnaryOperator.identity());
+		}
+
+		/**
+		 * Say in one sentence why the team has its place.
+		 * @param names turns an identifier into the name people know
+		 * @return for example "2nd: 65.13 points (35.86 for the elements, 29.27 for the
+		 * components); behind A, who had 66.01, 0.88 more; ahead of C, who had the same
+		 * total but 34.90 for the elements."
+		 */
+		public String why(UnaryOperator<String> names) {
+			if (this.place == null || this.score == null) {
+				return WhySentence.unplaced(this.status);
+			}
+			return WhySentence.of(this.place, this.reason, new ScoreWords(this.score), names);
+		}
+
 	}
 
 }

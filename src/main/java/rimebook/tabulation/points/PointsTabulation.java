@@ -11,11 +11,10 @@ import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.Contender;
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.Measure;
+import rimebook.tabulation.Figures;
 import rimebook.tabulation.Ranking;
 import rimebook.tabulation.Reason;
 import rimebook.tabulation.TabulationException;
@@ -70,18 +69,22 @@ public final class PointsTabulation {
 			}
 		});
 		return PerformanceScore.of(
-				performance.elements().stream().map((element) -> ElementScore.of(rules, element)).toList(),
+				performance.elements()
+					.stream()
+					.map((element) -> PerformanceScore.ElementScore.of(rules, element))
+					.toList(),
 				rules.components().stream().map((rule) -> component(rules, rule, performance)).toList(),
 				performance.deductions(), rules.flooredAtZero());
 	}
 
-	private static ComponentScore component(SegmentRules rules, ComponentRule rule, Performance performance) {
+	private static PerformanceScore.ComponentScore component(SegmentRules rules, ComponentRule rule,
+			Performance performance) {
 		JudgedComponent judged = performance.components()
 			.stream()
 			.filter((component) -> component.name().equals(rule.name()))
 			.findFirst()
 			.orElseThrow(() -> Refusal.missingComponent(performance.entry(), rule.name()));
-		return ComponentScore.of(rule, PanelMean.of(judged.marks(), rules.trimFrom()));
+		return PerformanceScore.ComponentScore.of(rule, PanelMean.of(judged.marks(), rules.trimFrom()));
 	}
 
 	/**
@@ -112,8 +115,8 @@ public final class PointsTabulation {
 		return judges;
 	}
 
-	private List<ScoredEntry> rows() {
-		List<ScoredEntry> rows = new ArrayList<>();
+	private List<PointsStanding.ScoredEntry> rows() {
+		List<PointsStanding.ScoredEntry> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), disqualified())) {
 			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.performances.get(rank.entry())),
 					rank.reason()));
@@ -126,12 +129,12 @@ public final class PointsTabulation {
 		return rows;
 	}
 
-	private List<Contender> contenders() {
+	private List<Ranking.Contender> contenders() {
 		boolean leaveGaps = this.rules.disqualifiedPlaces() != DisqualifiedPlaces.CLOSE_ALL_PLACES;
 		return this.scores.entrySet()
 			.stream()
 			.filter((score) -> leaveGaps || !disqualified().contains(score.getKey()))
-			.map((score) -> new Contender(score.getKey(), measures(score.getValue())))
+			.map((score) -> new Ranking.Contender(score.getKey(), measures(score.getValue())))
 			.toList();
 	}
 
@@ -143,17 +146,19 @@ public final class PointsTabulation {
 			.collect(Collectors.toSet());
 	}
 
-	private List<Measure> measures(PerformanceScore score) {
-		List<Measure> measures = new ArrayList<>();
-		measures.add(new Measure(Criterion.TOTAL_POINTS, score.total().hundredths()));
+	private List<Figures.Measure> measures(PerformanceScore score) {
+		List<Figures.Measure> measures = new ArrayList<>();
+		measures.add(new Figures.Measure(Criterion.TOTAL_POINTS, score.total().hundredths()));
 		this.rules.tieBreak()
 			.criterion()
-			.ifPresent((criterion) -> measures.add(new Measure(criterion, score.points(criterion).hundredths())));
+			.ifPresent(
+					(criterion) -> measures.add(new Figures.Measure(criterion, score.points(criterion).hundredths())));
 		return measures;
 	}
 
-	private ScoredEntry row(@Nullable Integer place, boolean shared, Performance performance, Reason reason) {
-		return new ScoredEntry(place, shared, performance.entry(), performance.status(),
+	private PointsStanding.ScoredEntry row(@Nullable Integer place, boolean shared, Performance performance,
+			Reason reason) {
+		return new PointsStanding.ScoredEntry(place, shared, performance.entry(), performance.status(),
 				this.scores.get(performance.entry()), reason);
 	}
 

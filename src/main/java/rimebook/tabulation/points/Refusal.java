@@ -81,7 +81,7 @@ final class Refusal {
 				+ "') counts but no judge has graded it; expected one grade at least.");
 	}
 
-	static TabulationException gradeOutOfRange(String code, int grade, GradeRange range) {
+	static TabulationException gradeOutOfRange(String code, int grade, ElementValue.GradeRange range) {
 		return refused("grade-out-of-range",
 				"A grade of '" + code + "' is " + grade + "; expected a whole number from " + range.words() + ".");
 	}
@@ -91,7 +91,7 @@ final class Refusal {
 				"The base value of '" + code + "' must be 0.00 to 1000.00, and a grade may add or take as much.");
 	}
 
-	static TabulationException valuesNotRising(String code, GradeRange range) {
+	static TabulationException valuesNotRising(String code, ElementValue.GradeRange range) {
 		return refused("values-not-rising", "The points of '" + code + "' must rise from grade " + range.words()
 				+ ", below 0.00 or at it for a negative grade and above or at it for a positive one.");
 	}

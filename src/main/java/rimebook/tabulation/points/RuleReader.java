@@ -21,14 +21,15 @@ final class RuleReader {
 			DisqualifiedPlaces.CLOSE_ALL_PLACES, "close-final", DisqualifiedPlaces.CLOSE_FINAL_PLACES, "leave-gaps",
 			DisqualifiedPlaces.LEAVE_GAPS);
 
-	private static final Map<String, DeductionBasis> BASES = Map.of("per item", DeductionBasis.PER_ITEM, "per skater",
-			DeductionBasis.PER_SKATER, "steps", DeductionBasis.STEPS);
+	private static final Map<String, DeductionRule.DeductionBasis> BASES = Map.of("per item",
+			DeductionRule.DeductionBasis.PER_ITEM, "per skater", DeductionRule.DeductionBasis.PER_SKATER, "steps",
+			DeductionRule.DeductionBasis.STEPS);
 
-	private final RuleTexts texts;
+	private final PointsRules.RuleTexts texts;
 
 	private final TextTable settings;
 
-	RuleReader(RuleTexts texts) {
+	RuleReader(PointsRules.RuleTexts texts) {
 		this.texts = texts;
 		this.settings = TextTable.parse("settings", texts.settings());
 		this.settings.checkEachOnce("setting");
@@ -55,29 +56,29 @@ final class RuleReader {
 		return setting(setting).choice("value", choices);
 	}
 
-	private List<SourcedSetting> sourcedSettings() {
+	private List<PointsRules.SourcedSetting> sourcedSettings() {
 		return this.settings.rows()
 			.stream()
-			.map((row) -> new SourcedSetting(row.text("setting"), row.text("value"), RuleSource.of(row)))
+			.map((row) -> new PointsRules.SourcedSetting(row.text("setting"), row.text("value"), RuleSource.of(row)))
 			.toList();
 	}
 
-	private List<SegmentComponent> components() {
+	private List<PointsRules.SegmentComponent> components() {
 		return TextTable.parse("components", this.texts.components())
 			.rows()
 			.stream()
-			.map((row) -> new SegmentComponent(row.choice("segment", SEGMENTS), row.text("level"),
+			.map((row) -> new PointsRules.SegmentComponent(row.choice("segment", SEGMENTS), row.text("level"),
 					row.read("component",
 							(name) -> new ComponentRule(name, row.points("factor").hundredths(), RuleSource.of(row)))))
 			.toList();
 	}
 
-	private List<ElementName> elements() {
+	private List<PointsRules.ElementName> elements() {
 		TextTable table = TextTable.parse("elements", this.texts.elements());
 		table.checkEachOnce("sign");
 		return table.rows()
 			.stream()
-			.map((row) -> new ElementName(row.text("sign"),
+			.map((row) -> new PointsRules.ElementName(row.text("sign"),
 					row.choice("kind", Map.of("element", false, "feature", true)), row.text("name"),
 					RuleSource.of(row)))
 			.toList();
@@ -93,10 +94,12 @@ final class RuleReader {
 
 	private static DeductionRule deduction(List<TextTable.Row> steps) {
 		TextTable.Row first = steps.get(0);
-		return first.read("item", (item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES),
-				first.text("unit"),
-				steps.stream().map((step) -> new DeductionStep(step.whole("from"), step.points("points"))).toList(),
-				most(first), RuleSource.of(first)));
+		return first.read("item",
+				(item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES), first.text("unit"),
+						steps.stream()
+							.map((step) -> new DeductionRule.DeductionStep(step.whole("from"), step.points("points")))
+							.toList(),
+						most(first), RuleSource.of(first)));
 	}
 
 	/** A table without the column, or a row without a number in it, limits nothing. */

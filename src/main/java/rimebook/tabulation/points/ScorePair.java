@@ -15,7 +15,7 @@ import rimebook.tabulation.TabulationException;
  * @param behind the other
  * @param tieBreak what parts equal totals
  */
-public record ScorePair(ScoredEntry ahead, ScoredEntry behind, TieBreak tieBreak) {
+public record ScorePair(PointsStanding.ScoredEntry ahead, PointsStanding.ScoredEntry behind, TieBreak tieBreak) {
 
 	/**
 	 * Put two teams beside each other.
@@ -27,8 +27,8 @@ public record ScorePair(ScoredEntry ahead, ScoredEntry behind, TieBreak tieBreak
 	 * where one has no place or both are the same
 	 */
 	public static ScorePair of(PointsStanding standing, String one, String other) {
-		ScoredEntry first = placed(standing, one);
-		ScoredEntry second = placed(standing, other);
+		PointsStanding.ScoredEntry first = placed(standing, one);
+		PointsStanding.ScoredEntry second = placed(standing, other);
 		if (one.equals(other)) {
 			throw TabulationException.nothingToCompare(one);
 		}
@@ -36,15 +36,15 @@ public record ScorePair(ScoredEntry ahead, ScoredEntry behind, TieBreak tieBreak
 				: new ScorePair(second, first, standing.tieBreak());
 	}
 
-	private static ScoredEntry placed(PointsStanding standing, String entry) {
-		ScoredEntry row = standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
+	private static PointsStanding.ScoredEntry placed(PointsStanding standing, String entry) {
+		PointsStanding.ScoredEntry row = standing.row(entry).orElseThrow(() -> TabulationException.unknownEntry(entry));
 		if (row.place() == null) {
 			throw TabulationException.nothingToCompare(entry);
 		}
 		return row;
 	}
 
-	private static int place(ScoredEntry row) {
+	private static int place(PointsStanding.ScoredEntry row) {
 		return Objects.requireNonNull(row.place());
 	}
 
@@ -75,7 +75,7 @@ public record ScorePair(ScoredEntry ahead, ScoredEntry behind, TieBreak tieBreak
 				+ against(own.componentPoints(), theirs.componentPoints(), " for the components") + deducted;
 	}
 
-	private static PerformanceScore score(ScoredEntry row) {
+	private static PerformanceScore score(PointsStanding.ScoredEntry row) {
 		return Objects.requireNonNull(row.score());
 	}
 

@@ -1,12 +1,10 @@
 package rimebook.tabulation.points;
 
-import rimebook.tabulation.Comparison;
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.Reason;
-import rimebook.tabulation.ReasonWords;
 
 /** The words of a segment under points judging. */
-record ScoreWords(PerformanceScore score) implements ReasonWords {
+record ScoreWords(PerformanceScore score) implements Reason.ReasonWords {
 
 	@Override
 	public String own(Reason reason) {
@@ -16,13 +14,13 @@ record ScoreWords(PerformanceScore score) implements ReasonWords {
 	}
 
 	@Override
-	public String rivals(Comparison comparison) {
+	public String rivals(Reason.Comparison comparison) {
 		return (comparison.criterion() == Criterion.TOTAL_POINTS) ? difference(comparison) : sameTotal(comparison)
 				+ ((comparison.criterion() == Criterion.ELEMENT_POINTS) ? " for the elements" : " for the components");
 	}
 
 	/** "who had 66.01, 0.88 more". */
-	static String difference(Comparison comparison) {
+	static String difference(Reason.Comparison comparison) {
 		Points theirs = new Points(comparison.theirs());
 		Points own = new Points(comparison.own());
 		return "who had " + theirs + ", "
@@ -30,7 +28,7 @@ record ScoreWords(PerformanceScore score) implements ReasonWords {
 	}
 
 	/** "who had the same total but 34.90". */
-	static String sameTotal(Comparison comparison) {
+	static String sameTotal(Reason.Comparison comparison) {
 		return "who had the same total but " + new Points(comparison.theirs());
 	}
 

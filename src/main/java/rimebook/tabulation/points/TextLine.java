@@ -3,7 +3,7 @@ package rimebook.tabulation.points;
 import java.util.ArrayList;
 import java.util.List;
 
-import rimebook.tabulation.TextPosition;
+import rimebook.tabulation.TabulationException;
 
 /**
  * One line of comma-separated text. A field with a comma or a quotation mark stands in
@@ -24,7 +24,7 @@ record TextLine(int number, List<String> fields) {
 		while (start <= line.length()) {
 			int end = endOfField(line, start);
 			if (end < 0) {
-				throw Refusal.unclosedQuote().at(new TextPosition(number, fields.size() + 1));
+				throw Refusal.unclosedQuote().at(new TabulationException.TextPosition(number, fields.size() + 1));
 			}
 			fields.add(field(line.substring(start, end).strip()));
 			start = end + 1;
@@ -52,8 +52,8 @@ record TextLine(int number, List<String> fields) {
 		return quoted ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : text;
 	}
 
-	TextPosition position(int index) {
-		return new TextPosition(this.number, index + 1);
+	TabulationException.TextPosition position(int index) {
+		return new TabulationException.TextPosition(this.number, index + 1);
 	}
 
 }

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.TextPosition;
 
 /**
  * A table of a rule set as comma-separated text: a header, then one row a line; lines
@@ -36,7 +35,7 @@ final class TextTable {
 	static TextTable parse(String name, String text) {
 		List<TextLine> lines = lines(text);
 		if (lines.size() < 2) {
-			throw Refusal.emptyTable(name).at(new TextPosition(1, 1));
+			throw Refusal.emptyTable(name).at(new TabulationException.TextPosition(1, 1));
 		}
 		TextTable table = new TextTable(name, lines);
 		table.check();

@@ -3,13 +3,11 @@ package rimebook.tabulation.points;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import rimebook.tabulation.Comparison;
 import rimebook.tabulation.English;
 import rimebook.tabulation.Reason;
-import rimebook.tabulation.ReasonWords;
 
 /** The words of an event under points judging. */
-record TotalWords(PointsEventRow row) implements ReasonWords {
+record TotalWords(PointsEventStanding.PointsEventRow row) implements Reason.ReasonWords {
 
 	@Override
 	public String own(Reason reason) {
@@ -23,7 +21,7 @@ record TotalWords(PointsEventRow row) implements ReasonWords {
 	}
 
 	@Override
-	public String rivals(Comparison comparison) {
+	public String rivals(Reason.Comparison comparison) {
 		int theirs = comparison.theirs();
 		return switch (comparison.criterion()) {
 			case EVERY_SEGMENT -> (theirs == 1) ? "who skated every segment" : "who did not skate every segment";

@@ -23,9 +23,11 @@ import rimebook.tabulation.TabulationException;
  * @param grades which grades the table has
  * @param values by code, in the order of the table
  */
-public record ValueTable(GradeRange grades, Map<String, ElementValue> values) {
+public record ValueTable(ElementValue.GradeRange grades, Map<String, ElementValue> values) {
 
-	private static final List<String> ONLY_OF_ELEVEN = Stream.of(-5, -4, 4, 5).map(GradeRange::column).toList();
+	private static final List<String> ONLY_OF_ELEVEN = Stream.of(-5, -4, 4, 5)
+		.map(ElementValue.GradeRange::column)
+		.toList();
 
 	public ValueTable {
 		values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
@@ -39,8 +41,8 @@ public record ValueTable(GradeRange grades, Map<String, ElementValue> values) {
 	 */
 	public static ValueTable parse(String text) {
 		TextTable table = TextTable.parse("values", text);
-		GradeRange grades = ONLY_OF_ELEVEN.stream().anyMatch(table::has) ? GradeRange.ELEVEN_GRADES
-				: GradeRange.SEVEN_GRADES;
+		ElementValue.GradeRange grades = ONLY_OF_ELEVEN.stream().anyMatch(table::has)
+				? ElementValue.GradeRange.ELEVEN_GRADES : ElementValue.GradeRange.SEVEN_GRADES;
 		Map<String, ElementValue> values = new LinkedHashMap<>();
 		for (TextTable.Row row : table.rows()) {
 			ElementValue value = row.read("code", (code) -> value(code, grades, row));
@@ -51,10 +53,11 @@ public record ValueTable(GradeRange grades, Map<String, ElementValue> values) {
 		return new ValueTable(grades, values);
 	}
 
-	private static ElementValue value(String code, GradeRange grades, TextTable.Row row) {
+	private static ElementValue value(String code, ElementValue.GradeRange grades, TextTable.Row row) {
 		List<Points> points = new ArrayList<>();
 		grades.grades()
-			.forEach((grade) -> points.add((grade == 0) ? Points.ZERO : row.points(GradeRange.column(grade))));
+			.forEach((grade) -> points
+				.add((grade == 0) ? Points.ZERO : row.points(ElementValue.GradeRange.column(grade))));
 		return new ElementValue(code, row.points("base"), grades, points);
 	}
 

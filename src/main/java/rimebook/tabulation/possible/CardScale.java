@@ -3,11 +3,8 @@ package rimebook.tabulation.possible;
 import java.util.TreeSet;
 
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.CardTieBreak;
-import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * All cards a judge may write, in order. Between two cards there may be none: nothing is
@@ -17,18 +14,18 @@ final class CardScale {
 
 	private static final int SHIFT = 1000;
 
-	private final CardTieBreak tieBreak;
+	private final PlacementRules.CardTieBreak tieBreak;
 
 	private final TreeSet<Integer> ranks;
 
-	private CardScale(CardTieBreak tieBreak, TreeSet<Integer> ranks) {
+	private CardScale(PlacementRules.CardTieBreak tieBreak, TreeSet<Integer> ranks) {
 		this.tieBreak = tieBreak;
 		this.ranks = ranks;
 	}
 
 	static CardScale of(PlacementRules rules) {
-		int lowest = (rules.zeroMark() == ZeroMark.REFUSE) ? CardMarks.STEP : 0;
-		boolean single = rules.marksPerCard() == MarksPerCard.ONE;
+		int lowest = (rules.zeroMark() == PlacementRules.ZeroMark.REFUSE) ? CardMarks.STEP : 0;
+		boolean single = rules.marksPerCard() == PlacementRules.MarksPerCard.ONE;
 		int highestSecond = single ? 0 : CardMarks.HIGHEST;
 		TreeSet<Integer> ranks = new TreeSet<>();
 		for (int first = lowest; first <= CardMarks.HIGHEST; first += CardMarks.STEP) {
@@ -39,7 +36,7 @@ final class CardScale {
 		return new CardScale(rules.cardTieBreak(), ranks);
 	}
 
-	private static int rank(CardTieBreak tieBreak, CardMarks card) {
+	private static int rank(PlacementRules.CardTieBreak tieBreak, CardMarks card) {
 		return card.total() * SHIFT + tieBreak.decidingMark(card);
 	}
 

@@ -13,7 +13,6 @@ import rimebook.tabulation.CombinationRules;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.IncompleteOrder;
 
 /**
  * Where each team would be in the event with each place in the last segment, as numbers
@@ -79,7 +78,7 @@ final class EventKeys {
 		if (missing == 0) {
 			return (total << PLACE_BITS) + place;
 		}
-		return INCOMPLETE + ((rules.incompleteOrder() == IncompleteOrder.LAST_SEGMENT)
+		return INCOMPLETE + ((rules.incompleteOrder() == CombinationRules.IncompleteOrder.LAST_SEGMENT)
 				? ((((long) place << SEGMENT_BITS) + missing) << TOTAL_BITS) + total
 				: ((((long) missing << TOTAL_BITS) + total) << PLACE_BITS) + place);
 	}

@@ -1,7 +1,7 @@
 package rimebook.tabulation.possible;
 
 import rimebook.tabulation.Hundredths;
-import rimebook.tabulation.SharedOrdinals;
+import rimebook.tabulation.PlacementRules;
 
 /**
  * Majority: the majority place, the size of the majority, its total and the total of all
@@ -34,9 +34,9 @@ final class MajorityKeys implements RankKeys {
 
 	private final int[] sorted;
 
-	MajorityKeys(JudgesCards cards, SharedOrdinals sharedOrdinals, int blockSize) {
+	MajorityKeys(JudgesCards cards, PlacementRules.SharedOrdinals sharedOrdinals, int blockSize) {
 		this.cards = cards;
-		this.mean = sharedOrdinals == SharedOrdinals.MEAN;
+		this.mean = sharedOrdinals == PlacementRules.SharedOrdinals.MEAN;
 		this.blockSize = blockSize;
 		this.sorted = new int[cards.judges()];
 		boolean isSmall = !this.mean && cards.judges() <= MOST_JUDGES_KNOWN;
@@ -51,7 +51,7 @@ final class MajorityKeys implements RankKeys {
 		}
 	}
 
-	private int[] blockOrdinals(int judge, SharedOrdinals sharedOrdinals) {
+	private int[] blockOrdinals(int judge, PlacementRules.SharedOrdinals sharedOrdinals) {
 		int[] open = this.cards.open(judge);
 		int[] halves = new int[open[open.length - 1] + 1];
 		for (int position : open) {

@@ -1,7 +1,7 @@
 package rimebook.tabulation.possible;
 
-import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.Hundredths;
+import rimebook.tabulation.PlacementRules;
 
 /**
  * One-by-one: wins, then judges in favour. What two marked teams have against each other
@@ -13,7 +13,7 @@ final class OneByOneKeys implements RankKeys {
 
 	private final JudgesCards cards;
 
-	private final EqualJudgesInFavour policy;
+	private final PlacementRules.EqualJudgesInFavour policy;
 
 	private final int blockSize;
 
@@ -21,7 +21,7 @@ final class OneByOneKeys implements RankKeys {
 
 	private final int[] inFavour;
 
-	OneByOneKeys(JudgesCards cards, EqualJudgesInFavour policy, int blockSize) {
+	OneByOneKeys(JudgesCards cards, PlacementRules.EqualJudgesInFavour policy, int blockSize) {
 		this.cards = cards;
 		this.policy = policy;
 		this.blockSize = blockSize;

@@ -15,9 +15,7 @@ import rimebook.clock.ClockFinding;
 import rimebook.points.NotedDeduction;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PointsRules;
-import rimebook.tabulation.points.Provenance;
 import rimebook.tabulation.points.RuleSource;
-import rimebook.tabulation.points.RuleTexts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
@@ -26,8 +24,8 @@ class ClockDeductionsTests {
 
 	private static final Instant NOW = Instant.parse("2027-02-13T13:00:00Z");
 
-	private final PointsRules rules = PointsRules.read(
-			new RuleTexts(text("settings"), text("values"), text("components"), text("deductions"), text("elements")));
+	private final PointsRules rules = PointsRules.read(new PointsRules.RuleTexts(text("settings"), text("values"),
+			text("components"), text("deductions"), text("elements")));
 
 	@ParameterizedTest
 	@CsvSource({ "TOO_LONG, 1, time, 1, Time violation: -1.00", "TOO_LONG, 5, time, 1, Time violation: -1.00",
@@ -73,7 +71,7 @@ class ClockDeductionsTests {
 		PointsRules checked = with(this.rules.deductions()
 			.stream()
 			.map((rule) -> new DeductionRule(rule.item(), rule.name(), rule.basis(), rule.unit(), rule.steps(),
-					rule.most(), new RuleSource(Provenance.PUBLISHED, "Rulebook 2025, rule 1")))
+					rule.most(), new RuleSource(RuleSource.Provenance.PUBLISHED, "Rulebook 2025, rule 1")))
 			.toList());
 		assertThat(new ClockDeductions(checked, List.of()).of(List.of(finding(ClockFinding.Fault.INTERRUPTION, 40),
 				finding(ClockFinding.Fault.INTERRUPTION, 41), finding(ClockFinding.Fault.TOO_LONG, 9))))

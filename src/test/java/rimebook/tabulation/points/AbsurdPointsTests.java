@@ -63,7 +63,7 @@ class AbsurdPointsTests {
 				PointsEventStanding standing = PointsCombination.combine(sane() ? 2 : number(),
 						pick(DisqualifiedPlaces.values()), list(4, this::totals));
 				attempt(() -> PointsNeeded.inEvent(standing, name()));
-				return standing.rows().stream().map(PointsEventRow::why).toList();
+				return standing.rows().stream().map(PointsEventStanding.PointsEventRow::why).toList();
 			});
 		}
 		assertThat(this.results).isGreaterThan(INPUTS / 10);
@@ -98,11 +98,11 @@ class AbsurdPointsTests {
 	/** The published tables with a few places spoilt. */
 	@Test
 	void everyRuleSetEndsInRulesOrANamedRefusal() {
-		RuleTexts texts = PublishedRules.texts();
+		PointsRules.RuleTexts texts = PublishedRules.texts();
 		for (int i = 0; i < INPUTS; i++) {
 			int spoilt = this.random.nextInt(4);
-			RuleTexts absurd = new RuleTexts(spoilt(texts.settings(), spoilt == 0), SEVEN_GRADES,
-					spoilt(texts.components(), spoilt == 1), spoilt(texts.deductions(), spoilt == 2),
+			PointsRules.RuleTexts absurd = new PointsRules.RuleTexts(spoilt(texts.settings(), spoilt == 0),
+					SEVEN_GRADES, spoilt(texts.components(), spoilt == 1), spoilt(texts.deductions(), spoilt == 2),
 					spoilt(texts.elements(), spoilt == 3));
 			attempt(() -> {
 				PointsRules rules = PointsRules.read(absurd);
@@ -139,14 +139,14 @@ class AbsurdPointsTests {
 		List<ComponentRule> components = sane()
 				? List.of(new ComponentRule("Composition", sane() ? 133 : number(), PointsFixtures.SOURCE))
 				: list(3, () -> new ComponentRule(name(), sane() ? 100 : number(), PointsFixtures.SOURCE));
-		return new SegmentRules(new ValueTable(GradeRange.ELEVEN_GRADES, Map.of("ME4", value("ME4"))),
+		return new SegmentRules(new ValueTable(ElementValue.GradeRange.ELEVEN_GRADES, Map.of("ME4", value("ME4"))),
 				sane() ? 5 : number(), components, pick(TieBreak.values()), this.random.nextBoolean(),
 				pick(DisqualifiedPlaces.values()));
 	}
 
 	private ElementValue value(String code) {
 		return sane() ? PublishedRules.RULES.values().value(code)
-				: new ElementValue(code, points(), GradeRange.ELEVEN_GRADES, list(12, this::points));
+				: new ElementValue(code, points(), ElementValue.GradeRange.ELEVEN_GRADES, list(12, this::points));
 	}
 
 	private Performance performance() {
@@ -172,10 +172,10 @@ class AbsurdPointsTests {
 	}
 
 	private EntryTotals totals() {
-		List<@Nullable SegmentTotal> totals = new ArrayList<>();
+		List<EntryTotals.@Nullable SegmentTotal> totals = new ArrayList<>();
 		for (int i = 0; i < (sane() ? 2 : this.random.nextInt(4)); i++) {
 			totals.add((this.random.nextInt(4) == 0) ? null
-					: new SegmentTotal(sane() ? 1 + this.random.nextInt(4) : number(),
+					: new EntryTotals.SegmentTotal(sane() ? 1 + this.random.nextInt(4) : number(),
 							sane() ? new Points(6000 + this.random.nextInt(3)) : points()));
 		}
 		return new EntryTotals(name(), sane() ? EntryStatus.SKATED : pick(EntryStatus.values()), totals);

@@ -29,8 +29,8 @@ class DeductionRuleTests {
 
 	@Test
 	void perSkaterTakesTheAmountForEach() {
-		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionBasis.PER_SKATER, "skaters",
-				List.of(new DeductionStep(1, new Points(50))), PointsFixtures.SOURCE);
+		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionRule.DeductionBasis.PER_SKATER, "skaters",
+				List.of(new DeductionRule.DeductionStep(1, new Points(50))), PointsFixtures.SOURCE);
 		assertThat(rule.points(3)).hasToString("1.50");
 	}
 
@@ -58,8 +58,8 @@ class DeductionRuleTests {
 	@Test
 	void aRuleNeedsSteps() {
 		assertThat(PointsFixtures
-			.refusal(
-					() -> new DeductionRule("fall", "Fall", DeductionBasis.STEPS, "", List.of(), PointsFixtures.SOURCE))
+			.refusal(() -> new DeductionRule("fall", "Fall", DeductionRule.DeductionBasis.STEPS, "", List.of(),
+					PointsFixtures.SOURCE))
 			.code()).isEqualTo("deduction-steps");
 	}
 

@@ -11,12 +11,13 @@ class ElementCodeTests {
 
 	@Test
 	void takesACodeApart() {
-		assertThat(ElementCode.parse("NHE3+s4"))
-			.isEqualTo(new ElementCode("NHE", ElementLevel.THREE, new ElementFeature("s", ElementLevel.FOUR), 0));
-		assertThat(ElementCode.parse("ME4<")).isEqualTo(new ElementCode("ME", ElementLevel.FOUR, null, 1));
-		assertThat(ElementCode.parse("GL1<<")).isEqualTo(new ElementCode("GL", ElementLevel.ONE, null, 2));
-		assertThat(ElementCode.parse("BB")).isEqualTo(new ElementCode("B", ElementLevel.BASIC, null, 0));
-		assertThat(ElementCode.parse("IB+piB").feature()).isEqualTo(new ElementFeature("pi", ElementLevel.BASIC));
+		assertThat(ElementCode.parse("NHE3+s4")).isEqualTo(new ElementCode("NHE", ElementCode.ElementLevel.THREE,
+				new ElementCode.ElementFeature("s", ElementCode.ElementLevel.FOUR), 0));
+		assertThat(ElementCode.parse("ME4<")).isEqualTo(new ElementCode("ME", ElementCode.ElementLevel.FOUR, null, 1));
+		assertThat(ElementCode.parse("GL1<<")).isEqualTo(new ElementCode("GL", ElementCode.ElementLevel.ONE, null, 2));
+		assertThat(ElementCode.parse("BB")).isEqualTo(new ElementCode("B", ElementCode.ElementLevel.BASIC, null, 0));
+		assertThat(ElementCode.parse("IB+piB").feature())
+			.isEqualTo(new ElementCode.ElementFeature("pi", ElementCode.ElementLevel.BASIC));
 	}
 
 	@ParameterizedTest

@@ -45,10 +45,10 @@ class PanelMeanTests {
 	@Test
 	void dropsOneHighestAndOneLowestFromTheThresholdOn() {
 		PanelMean mean = mean(100, 500, 300, 400, 200);
-		assertThat(uses(mean)).containsExactly(MarkUse.DROPPED_LOWEST, MarkUse.DROPPED_HIGHEST, MarkUse.COUNTED,
-				MarkUse.COUNTED, MarkUse.COUNTED);
+		assertThat(uses(mean)).containsExactly(PanelMean.MarkUse.DROPPED_LOWEST, PanelMean.MarkUse.DROPPED_HIGHEST,
+				PanelMean.MarkUse.COUNTED, PanelMean.MarkUse.COUNTED, PanelMean.MarkUse.COUNTED);
 		assertThat(mean.countedJudges()).containsExactly(3, 4, 5);
-		assertThat(mean.dropped()).extracting(PanelMark::judge).containsExactly(1, 2);
+		assertThat(mean.dropped()).extracting(PanelMean.PanelMark::judge).containsExactly(1, 2);
 		assertThat(mean.sum()).isEqualTo(new Points(900));
 	}
 
@@ -69,10 +69,10 @@ class PanelMeanTests {
 	void leavesAbsentMarksOutOfTheCount() {
 		PanelMean mean = mean(null, 100, 500, null, 300, 400, 200);
 		assertThat(mean.divisor()).isEqualTo(3);
-		assertThat(uses(mean)).startsWith(MarkUse.ABSENT, MarkUse.DROPPED_LOWEST, MarkUse.DROPPED_HIGHEST,
-				MarkUse.ABSENT);
+		assertThat(uses(mean)).startsWith(PanelMean.MarkUse.ABSENT, PanelMean.MarkUse.DROPPED_LOWEST,
+				PanelMean.MarkUse.DROPPED_HIGHEST, PanelMean.MarkUse.ABSENT);
 		assertThat(mean(null, 100, 500, 300, 400).dropped()).isEmpty();
-		assertThat(mean.marks()).hasSize(7).extracting(PanelMark::judge).containsExactly(1, 2, 3, 4, 5, 6, 7);
+		assertThat(mean.marks()).hasSize(7).extracting(PanelMean.PanelMark::judge).containsExactly(1, 2, 3, 4, 5, 6, 7);
 	}
 
 	@Test
@@ -98,8 +98,8 @@ class PanelMeanTests {
 			.containsExactly("1.333333…", "-1.333333…", "0.3125", "1.50");
 	}
 
-	private static List<MarkUse> uses(PanelMean mean) {
-		return mean.marks().stream().map(PanelMark::use).toList();
+	private static List<PanelMean.MarkUse> uses(PanelMean mean) {
+		return mean.marks().stream().map(PanelMean.PanelMark::use).toList();
 	}
 
 	private static PanelMean mean(@Nullable Integer... hundredths) {

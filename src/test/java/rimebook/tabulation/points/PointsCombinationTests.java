@@ -31,10 +31,10 @@ class PointsCombinationTests {
 		PointsEventStanding standing = combine(EntryTotals.of("A", total(2, "60.00"), total(1, "120.50")),
 				EntryTotals.of("B", total(1, "61.00"), total(2, "119.00")));
 		assertThat(places(standing)).containsExactly("1 A", "2 B");
-		assertThat(standing.rows()).extracting(PointsEventRow::total)
+		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::total)
 			.extracting(Points::toString)
 			.containsExactly("180.50", "180.00");
-		assertThat(standing.rows()).extracting(PointsEventRow::why)
+		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::why)
 			.containsExactly("1st: 180.50 points (60.00 + 120.50); ahead of B, who had 180.00, 0.50 less.",
 					"2nd: 180.00 points (61.00 + 119.00); behind A, who had 180.50, 0.50 more.");
 	}
@@ -59,7 +59,8 @@ class PointsCombinationTests {
 				EntryTotals.of("B", total(1, "60.00"), total(1, "120.00")),
 				EntryTotals.of("A", total(1, "60.00"), total(1, "120.00")));
 		assertThat(places(standing)).containsExactly("1 A", "1 B", "3 C");
-		assertThat(standing.rows()).extracting(PointsEventRow::shared).containsExactly(true, true, false);
+		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::shared)
+			.containsExactly(true, true, false);
 		assertThat(standing.row("A").orElseThrow().why()).startsWith("1st, shared with B on equal figures: 180.00");
 		assertThat(standing.row("Q")).isEmpty();
 	}
@@ -74,9 +75,9 @@ class PointsCombinationTests {
 				EntryTotals.of("D", total(2, "60.00"), null), EntryTotals.of("E", null, total(2, "80.00")),
 				EntryTotals.of("F", null, null));
 		assertThat(places(standing)).containsExactly("1 B", "2 E", "3 A", "4 D", "5 C", "null F");
-		assertThat(standing.rows()).extracting(PointsEventRow::complete)
+		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::complete)
 			.containsExactly(true, false, false, false, false, false);
-		assertThat(standing.rows()).extracting(PointsEventRow::why)
+		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::why)
 			.containsExactly("1st: 130.00 points (40.00 + 90.00); ahead of E, who did not skate every segment.",
 					"2nd: 80.00 points so far; behind B, who skated every segment; ahead of A, whose last segment was "
 							+ "segment 1.",
@@ -148,22 +149,22 @@ class PointsCombinationTests {
 	@Test
 	void segmentTotalsAreChecked() {
 		assertThat(List.of(0, 10_000))
-			.allSatisfy((place) -> assertThat(refusal(() -> new SegmentTotal(place, Points.ZERO)).code())
+			.allSatisfy((place) -> assertThat(refusal(() -> new EntryTotals.SegmentTotal(place, Points.ZERO)).code())
 				.isEqualTo("place-out-of-range"));
 		assertThat(List.of(100_000_001, -100_000_001))
-			.allSatisfy((total) -> assertThat(refusal(() -> new SegmentTotal(1, new Points(total))).code())
+			.allSatisfy((total) -> assertThat(refusal(() -> new EntryTotals.SegmentTotal(1, new Points(total))).code())
 				.isEqualTo("total-out-of-range"));
-		assertThat(new SegmentTotal(9999, new Points(-100_000_000)).place()).isEqualTo(9999);
+		assertThat(new EntryTotals.SegmentTotal(9999, new Points(-100_000_000)).place()).isEqualTo(9999);
 	}
 
-	private static List<@Nullable SegmentTotal> nothing() {
-		List<@Nullable SegmentTotal> nothing = new ArrayList<>();
+	private static List<EntryTotals.@Nullable SegmentTotal> nothing() {
+		List<EntryTotals.@Nullable SegmentTotal> nothing = new ArrayList<>();
 		nothing.add(null);
 		return nothing;
 	}
 
-	private static SegmentTotal total(int place, String points) {
-		return new SegmentTotal(place, Points.parse(points));
+	private static EntryTotals.SegmentTotal total(int place, String points) {
+		return new EntryTotals.SegmentTotal(place, Points.parse(points));
 	}
 
 	private static PointsEventStanding combine(EntryTotals... entries) {

@@ -6,14 +6,13 @@ import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.TextPosition;
 
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 /** Performances with given totals, and refusals looked at. */
 final class PointsFixtures {
 
-	static final RuleSource SOURCE = new RuleSource(Provenance.PRACTICE, "made up");
+	static final RuleSource SOURCE = new RuleSource(RuleSource.Provenance.PRACTICE, "made up");
 
 	static final ValueTable VALUES = PublishedRules.RULES.values();
 
@@ -60,7 +59,7 @@ final class PointsFixtures {
 	/** Write a refusal as "code line:column". */
 	static String refusalAt(ThrowingCallable call) {
 		TabulationException refusal = refusal(call);
-		TextPosition position = refusal.position().orElseThrow();
+		TabulationException.TextPosition position = refusal.position().orElseThrow();
 		return refusal.code() + " " + position.line() + ":" + position.column();
 	}
 

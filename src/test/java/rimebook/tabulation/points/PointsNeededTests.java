@@ -30,14 +30,15 @@ class PointsNeededTests {
 		PointsStanding standing = standing(BY_ELEMENTS, performance("A", "30.00", "8.00"),
 				performance("B", "29.00", "8.00"), performance("C", "29.00", "8.00"), performance("D", "20.00", "7.00"),
 				Performance.without("E", EntryStatus.WITHDRAWN));
-		assertThat(PointsNeeded.inSegment(standing)).extracting(ScoreNeeded::words)
+		assertThat(PointsNeeded.inSegment(standing)).extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st needs 38.01, or 38.00 with at least 30.00 for the elements.",
 					"2nd needs 37.01, or 37.00 with at least 29.00 for the elements.",
 					"4th needs 27.01, or 27.00 with at least 20.00 for the elements.");
 		assertThat(PointsNeeded.inSegment(standing(BY_COMPONENTS, performance("A", "30.00", "8.00"))))
-			.containsExactly(new ScoreNeeded(1, new Points(3801),
-					new ScoreNeeded.OnEqualTotal(new Points(3800), Criterion.COMPONENT_POINTS, new Points(800))))
-			.extracting(ScoreNeeded::words)
+			.containsExactly(new PointsNeeded.ScoreNeeded(1, new Points(3801),
+					new PointsNeeded.ScoreNeeded.OnEqualTotal(new Points(3800), Criterion.COMPONENT_POINTS,
+							new Points(800))))
+			.extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st needs 38.01, or 38.00 with at least 8.00 for the components.");
 		assertThat(PointsNeeded.inSegment(standing(BY_ELEMENTS))).isEmpty();
 	}
@@ -47,8 +48,8 @@ class PointsNeededTests {
 	void withoutATieBreakTheSameTotalIsEnough() {
 		assertThat(PointsNeeded
 			.inSegment(standing(PointsFixtures.rules(TieBreak.NONE), performance("A", "30.00", "8.00"))))
-			.containsExactly(new ScoreNeeded(1, new Points(3800), null))
-			.extracting(ScoreNeeded::words)
+			.containsExactly(new PointsNeeded.ScoreNeeded(1, new Points(3800), null))
+			.extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st needs 38.00.");
 	}
 
@@ -62,9 +63,10 @@ class PointsNeededTests {
 				EntryTotals.of("B", total("60.00"), total("130.00")), EntryTotals.of("C", total("65.00"), null),
 				EntryTotals.of("D", total("80.00"), null));
 		// C ties with A at 145.00, where its free skating is the better one
-		assertThat(PointsNeeded.inEvent(standing, "C")).containsExactly(new ScoreNeeded(1, new Points(14_500), null),
-				new ScoreNeeded(2, new Points(12_501), null));
-		assertThat(PointsNeeded.inEvent(standing, "D")).extracting(ScoreNeeded::words)
+		assertThat(PointsNeeded.inEvent(standing, "C")).containsExactly(
+				new PointsNeeded.ScoreNeeded(1, new Points(14_500), null),
+				new PointsNeeded.ScoreNeeded(2, new Points(12_501), null));
+		assertThat(PointsNeeded.inEvent(standing, "D")).extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st needs 130.01.", "2nd needs 110.01.");
 	}
 
@@ -72,10 +74,11 @@ class PointsNeededTests {
 	void anyTotalIsEnoughForAPlaceAlreadyCertain() {
 		PointsEventStanding standing = event(EntryTotals.of("A", total("1.00"), total("2.00")),
 				EntryTotals.of("C", total("65.00"), null));
-		assertThat(PointsNeeded.inEvent(standing, "C")).extracting(ScoreNeeded::words)
+		assertThat(PointsNeeded.inEvent(standing, "C")).extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st is reached with any total.");
-		assertThat(new ScoreNeeded(2, Points.ZERO, null).words()).isEqualTo("2nd is reached with any total.");
-		assertThat(new ScoreNeeded(2, new Points(1), null).words()).isEqualTo("2nd needs 0.01.");
+		assertThat(new PointsNeeded.ScoreNeeded(2, Points.ZERO, null).words())
+			.isEqualTo("2nd is reached with any total.");
+		assertThat(new PointsNeeded.ScoreNeeded(2, new Points(1), null).words()).isEqualTo("2nd needs 0.01.");
 	}
 
 	@Test
@@ -100,7 +103,8 @@ class PointsNeededTests {
 						new EntryTotals("B", EntryStatus.DISQUALIFIED, List.of(total("60.00"), total("130.00"))),
 						EntryTotals.of("C", total("50.00"), total("130.00")),
 						EntryTotals.of("D", total("50.00"), null)));
-		assertThat(PointsNeeded.inEvent(standing, "D")).extracting(ScoreNeeded::place).containsExactly(1, 3);
+		assertThat(PointsNeeded.inEvent(standing, "D")).extracting(PointsNeeded.ScoreNeeded::place)
+			.containsExactly(1, 3);
 	}
 
 	/**
@@ -111,10 +115,10 @@ class PointsNeededTests {
 		for (int i = 0; i < 300; i++) {
 			SegmentRules rules = PointsFixtures.rules(TieBreak.values()[i % 3]);
 			List<Performance> skated = performances(1 + this.random.nextInt(5));
-			for (ScoreNeeded needed : PointsNeeded.inSegment(PointsTabulation.standing(rules, skated))) {
+			for (PointsNeeded.ScoreNeeded needed : PointsNeeded.inSegment(PointsTabulation.standing(rules, skated))) {
 				assertThat(List.of(new Points(25), new Points(1000)))
 					.allMatch((components) -> placeOf(rules, skated, needed.total(), components) <= needed.place());
-				ScoreNeeded.OnEqualTotal orElse = needed.orElse();
+				PointsNeeded.ScoreNeeded.OnEqualTotal orElse = needed.orElse();
 				if (orElse == null) {
 					Points oneLess = needed.total().minus(new Points(1));
 					assertThat(placeOf(rules, skated, oneLess, new Points(25))).isGreaterThan(needed.place());
@@ -130,7 +134,7 @@ class PointsNeededTests {
 	 * With the equal total, the part must have what is said, and 0.25 less is not enough.
 	 */
 	private void checkEqualTotal(SegmentRules rules, List<Performance> skated, int place,
-			ScoreNeeded.OnEqualTotal equal) {
+			PointsNeeded.ScoreNeeded.OnEqualTotal equal) {
 		boolean byElements = equal.part() == Criterion.ELEMENT_POINTS;
 		for (int more : List.of(-25, 0, 25)) {
 			Points part = equal.atLeast().plus(new Points(more));
@@ -144,7 +148,7 @@ class PointsNeededTests {
 	private static int placeOf(SegmentRules rules, List<Performance> skated, Points total, Points components) {
 		List<Performance> all = new ArrayList<>(skated);
 		all.add(performance("new", total.minus(components).toString(), components.toString()));
-		return PointsTabulation.standing(rules, all).row("new").map(ScoredEntry::place).orElseThrow();
+		return PointsTabulation.standing(rules, all).row("new").map(PointsStanding.ScoredEntry::place).orElseThrow();
 	}
 
 	private List<Performance> performances(int count) {
@@ -163,10 +167,11 @@ class PointsNeededTests {
 			for (int j = 0; j < 1 + this.random.nextInt(5); j++) {
 				entries.add(EntryTotals.of("E" + j, few(), few()));
 			}
-			SegmentTotal carried = few();
+			EntryTotals.SegmentTotal carried = few();
 			List<EntryTotals> before = new ArrayList<>(entries);
 			before.add(EntryTotals.of("new", carried, null));
-			for (ScoreNeeded needed : PointsNeeded.inEvent(event(before.toArray(EntryTotals[]::new)), "new")) {
+			for (PointsNeeded.ScoreNeeded needed : PointsNeeded.inEvent(event(before.toArray(EntryTotals[]::new)),
+					"new")) {
 				assertThat(placeOf(entries, carried, needed.total())).isLessThanOrEqualTo(needed.place());
 				assertThat(placeOf(entries, carried, needed.total().minus(new Points(1))))
 					.isGreaterThan(needed.place());
@@ -174,18 +179,20 @@ class PointsNeededTests {
 		}
 	}
 
-	private int placeOf(List<EntryTotals> entries, SegmentTotal carried, Points last) {
+	private int placeOf(List<EntryTotals> entries, EntryTotals.SegmentTotal carried, Points last) {
 		List<EntryTotals> all = new ArrayList<>(entries);
-		all.add(EntryTotals.of("new", carried, new SegmentTotal(1, last)));
-		return event(all.toArray(EntryTotals[]::new)).row("new").map(PointsEventRow::place).orElseThrow();
+		all.add(EntryTotals.of("new", carried, new EntryTotals.SegmentTotal(1, last)));
+		return event(all.toArray(EntryTotals[]::new)).row("new")
+			.map(PointsEventStanding.PointsEventRow::place)
+			.orElseThrow();
 	}
 
-	private SegmentTotal few() {
-		return new SegmentTotal(1, new Points(5000 + this.random.nextInt(4)));
+	private EntryTotals.SegmentTotal few() {
+		return new EntryTotals.SegmentTotal(1, new Points(5000 + this.random.nextInt(4)));
 	}
 
-	private static SegmentTotal total(String points) {
-		return new SegmentTotal(1, Points.parse(points));
+	private static EntryTotals.SegmentTotal total(String points) {
+		return new EntryTotals.SegmentTotal(1, Points.parse(points));
 	}
 
 	private static PointsEventStanding event(EntryTotals... entries) {

@@ -82,8 +82,8 @@ class PointsPropertiesTests {
 		for (int i = 0; i < TRIES; i++) {
 			List<@Nullable Points> marks = marks(5 + i % 5);
 			PanelMean before = PanelMean.of(marks, 5);
-			for (PanelMark dropped : before.dropped()) {
-				int extreme = (dropped.use() == MarkUse.DROPPED_HIGHEST) ? 10_000 : -10_000;
+			for (PanelMean.PanelMark dropped : before.dropped()) {
+				int extreme = (dropped.use() == PanelMean.MarkUse.DROPPED_HIGHEST) ? 10_000 : -10_000;
 				marks.set(dropped.judge() - 1, new Points(extreme));
 			}
 			assertThat(PanelMean.of(marks, 5).sum()).isEqualTo(before.sum());
@@ -101,8 +101,8 @@ class PointsPropertiesTests {
 				if (grade != null && grade < 5) {
 					List<@Nullable Integer> grades = new ArrayList<>(element.grades());
 					grades.set(judge, grade + 1);
-					Points before = ElementScore.of(PublishedRules.SHORT, element).score();
-					Points after = ElementScore
+					Points before = PerformanceScore.ElementScore.of(PublishedRules.SHORT, element).score();
+					Points after = PerformanceScore.ElementScore
 						.of(PublishedRules.SHORT, JudgedElement.of(1, element.code(), grades.toArray(Integer[]::new)))
 						.score();
 					assertThat(after).isGreaterThanOrEqualTo(before);
@@ -120,7 +120,7 @@ class PointsPropertiesTests {
 			PanelMean mean = PanelMean.of(marks, 5);
 			double[] counted = mean.marks()
 				.stream()
-				.filter(PanelMark::isCounted)
+				.filter(PanelMean.PanelMark::isCounted)
 				.mapToDouble((mark) -> Objects.requireNonNull(mark.points()).hundredths())
 				.toArray();
 			assertThat(counted).hasSize((marks.size() < 5) ? marks.size() : marks.size() - 2);
@@ -133,15 +133,15 @@ class PointsPropertiesTests {
 	@Test
 	void placesCountTheTeamsAhead() {
 		for (int i = 0; i < TRIES; i++) {
-			List<ScoredEntry> rows = standing(this.performances.next(8, 2)).rows();
-			for (ScoredEntry row : rows) {
+			List<PointsStanding.ScoredEntry> rows = standing(this.performances.next(8, 2)).rows();
+			for (PointsStanding.ScoredEntry row : rows) {
 				long ahead = rows.stream().filter((other) -> isAhead(other, row)).count();
 				assertThat(row.place()).isEqualTo((int) ahead + 1);
 			}
 		}
 	}
 
-	private static boolean isAhead(ScoredEntry one, ScoredEntry other) {
+	private static boolean isAhead(PointsStanding.ScoredEntry one, PointsStanding.ScoredEntry other) {
 		PerformanceScore left = Objects.requireNonNull(one.score());
 		PerformanceScore right = Objects.requireNonNull(other.score());
 		int compared = left.total().compareTo(right.total());

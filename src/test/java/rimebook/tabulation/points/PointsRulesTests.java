@@ -16,7 +16,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class PointsRulesTests {
 
-	private static final RuleTexts TEXTS = PublishedRules.texts();
+	private static final PointsRules.RuleTexts TEXTS = PublishedRules.texts();
 
 	private final PointsRules rules = PublishedRules.RULES;
 
@@ -73,16 +73,16 @@ class PointsRulesTests {
 
 	@Test
 	void whatIsPublishedIsNotListed() {
-		PointsRules published = PointsRules.read(
-				new RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components().replace("from memory", "published"),
-						TEXTS.deductions().replace("from memory", "practice"), TEXTS.elements()));
+		PointsRules published = PointsRules.read(new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(),
+				TEXTS.components().replace("from memory", "published"),
+				TEXTS.deductions().replace("from memory", "practice"), TEXTS.elements()));
 		assertThat(published.toBeChecked()).isEmpty();
 		assertThat(published.nameOf("ME4")).isEqualTo("move element, level 4");
 	}
 
 	@Test
 	void levelsGoByTheKindOfSegment() {
-		PointsRules novice = PointsRules.read(new RuleTexts(TEXTS.settings(), TEXTS.values(),
+		PointsRules novice = PointsRules.read(new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(),
 				TEXTS.components().replace("short,junior", "short,novice"), TEXTS.deductions(), TEXTS.elements()));
 		assertThat(novice.levels(SegmentKind.SHORT)).containsExactly("senior", "novice");
 		assertThat(novice.levels(SegmentKind.FREE)).containsExactly("senior", "junior");
@@ -126,7 +126,7 @@ class PointsRulesTests {
 			setting,value             | setting,worth             | column-missing 4:1
 			""")
 	void refusesBadSettingsAtTheirPlace(String before, String after, String refusal) {
-		RuleTexts texts = settings(before, after);
+		PointsRules.RuleTexts texts = settings(before, after);
 		assertThat(PointsFixtures.refusalAt(() -> PointsRules.read(texts))).isEqualTo(refusal);
 	}
 
@@ -147,7 +147,7 @@ class PointsRulesTests {
 			short,senior,Composition,1.33    | short,senior,,1.33              | component-missing 4:3
 			""")
 	void refusesBadComponentsAtTheirPlace(String before, String after, String refusal) {
-		RuleTexts texts = new RuleTexts(TEXTS.settings(), TEXTS.values(),
+		PointsRules.RuleTexts texts = new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(),
 				TEXTS.components().replaceFirst(before, after), TEXTS.deductions(), TEXTS.elements());
 		assertThat(PointsFixtures.refusalAt(() -> PointsRules.read(texts))).isEqualTo(refusal);
 	}
@@ -165,7 +165,7 @@ class PointsRulesTests {
 			late-start,Late start,per item,late starts,1 | ,Late,per item,x,1           | deduction-item-missing 8:1
 			""")
 	void refusesBadDeductionsAtTheirPlace(String before, String after, String refusal) {
-		RuleTexts texts = new RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(),
+		PointsRules.RuleTexts texts = new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(),
 				TEXTS.deductions().replaceFirst(before, after), TEXTS.elements());
 		assertThat(PointsFixtures.refusalAt(() -> PointsRules.read(texts))).isEqualTo(refusal);
 	}
@@ -176,8 +176,8 @@ class PointsRulesTests {
 			AC,element | AC,thing   | not-a-choice 4:2
 			""")
 	void refusesBadElementsAtTheirPlace(String before, String after, String refusal) {
-		RuleTexts texts = new RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(), TEXTS.deductions(),
-				TEXTS.elements().replaceFirst(before, after));
+		PointsRules.RuleTexts texts = new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(),
+				TEXTS.deductions(), TEXTS.elements().replaceFirst(before, after));
 		assertThat(PointsFixtures.refusalAt(() -> PointsRules.read(texts))).isEqualTo(refusal);
 	}
 
@@ -214,9 +214,9 @@ class PointsRulesTests {
 			.isEqualTo("factor-out-of-range"));
 	}
 
-	private static RuleTexts settings(String before, String after) {
+	private static PointsRules.RuleTexts settings(String before, String after) {
 		assertThat(TEXTS.settings()).contains(before);
-		return new RuleTexts(TEXTS.settings().replace(before, after), TEXTS.values(), TEXTS.components(),
+		return new PointsRules.RuleTexts(TEXTS.settings().replace(before, after), TEXTS.values(), TEXTS.components(),
 				TEXTS.deductions(), TEXTS.elements());
 	}
 

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.tabulation.Comparison;
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
@@ -44,9 +43,9 @@ class PointsTabulationTests {
 	void equalTotalsOfAShortProgrammeGoByTheElements() {
 		PointsStanding standing = standing(BY_ELEMENTS, B, A, C);
 		assertThat(places(standing)).containsExactly("1 A", "2 B", "3 C");
-		assertThat(standing.row("B").orElseThrow().reason())
-			.isEqualTo(new Reason(List.of(), new Comparison(List.of("A"), 1, Criterion.ELEMENT_POINTS, 2900, 3000),
-					new Comparison(List.of("C"), 3, Criterion.TOTAL_POINTS, 3800, 2635)));
+		assertThat(standing.row("B").orElseThrow().reason()).isEqualTo(
+				new Reason(List.of(), new Reason.Comparison(List.of("A"), 1, Criterion.ELEMENT_POINTS, 2900, 3000),
+						new Reason.Comparison(List.of("C"), 3, Criterion.TOTAL_POINTS, 3800, 2635)));
 	}
 
 	/** Ties of a free skating: ISU rules for the team event, Games of 2018. */
@@ -72,7 +71,8 @@ class PointsTabulationTests {
 		Performance same = performance("E", "29.00", "9.00");
 		PointsStanding standing = standing(BY_ELEMENTS, C, same, A, B);
 		assertThat(places(standing)).containsExactly("1 A", "2 B", "2 E", "4 C");
-		assertThat(standing.rows()).extracting(ScoredEntry::shared).containsExactly(false, true, true, false);
+		assertThat(standing.rows()).extracting(PointsStanding.ScoredEntry::shared)
+			.containsExactly(false, true, true, false);
 	}
 
 	/** The tie-break looks at the parts before deductions. */
@@ -80,15 +80,15 @@ class PointsTabulationTests {
 	void deductionsCountInTheTotalOnly() {
 		Performance fallen = performance("F", "30.50", "8.50", Deduction.of("fall", new Points(100)));
 		assertThat(places(standing(BY_ELEMENTS, A, fallen))).containsExactly("1 F", "2 A");
-		assertThat(standing(BY_ELEMENTS, A, fallen).row("F").flatMap(ScoredEntry::segmentTotal))
-			.contains(new SegmentTotal(1, new Points(3800)));
+		assertThat(standing(BY_ELEMENTS, A, fallen).row("F").flatMap(PointsStanding.ScoredEntry::segmentTotal))
+			.contains(new EntryTotals.SegmentTotal(1, new Points(3800)));
 	}
 
 	@Test
 	void whySentencesNameTheDecidingFigures() {
 		Performance same = performance("E", "29.00", "9.00");
 		PointsStanding standing = standing(BY_ELEMENTS, C, same, A, B);
-		assertThat(standing.rows()).extracting(ScoredEntry::why)
+		assertThat(standing.rows()).extracting(PointsStanding.ScoredEntry::why)
 			.containsExactly(
 					"1st: 38.00 points (30.00 for the elements, 8.00 for the components); ahead of B and E, "
 							+ "who had the same total but 29.00 for the elements.",
@@ -113,10 +113,10 @@ class PointsTabulationTests {
 				Performance.without("X", EntryStatus.WITHDRAWN), A, Performance.without("Z", EntryStatus.NOT_FINISHED),
 				Performance.without("W", EntryStatus.WITHDRAWN));
 		assertThat(places(standing)).containsExactly("1 A", "null Z", "null W", "null X", "null Y");
-		assertThat(standing.rows()).extracting(ScoredEntry::why)
+		assertThat(standing.rows()).extracting(PointsStanding.ScoredEntry::why)
 			.endsWith("No place: did not finish the programme.", "No place: withdrawn.", "No place: withdrawn.",
 					"No place: disqualified.");
-		assertThat(standing.row("X").flatMap(ScoredEntry::segmentTotal)).isEmpty();
+		assertThat(standing.row("X").flatMap(PointsStanding.ScoredEntry::segmentTotal)).isEmpty();
 		assertThat(standing.judges()).isEqualTo(1);
 	}
 
@@ -131,7 +131,7 @@ class PointsTabulationTests {
 		PointsStanding standing = standing(rules, A, disqualified, C);
 		assertThat(places(standing)).containsExactly("1 A", place + " C", "null B");
 		assertThat(standing.row("B").orElseThrow().score()).isNotNull();
-		assertThat(standing.row("B").flatMap(ScoredEntry::segmentTotal)).isEmpty();
+		assertThat(standing.row("B").flatMap(PointsStanding.ScoredEntry::segmentTotal)).isEmpty();
 	}
 
 	@Test
@@ -197,7 +197,7 @@ class PointsTabulationTests {
 	 */
 	@Test
 	void aGivenBaseValueReplacesTheTables() {
-		ElementScore score = ElementScore.of(BY_ELEMENTS,
+		PerformanceScore.ElementScore score = PerformanceScore.ElementScore.of(BY_ELEMENTS,
 				new JudgedElement(1, "ME4", ElementWorth.COUNTS, new Points(770), List.of(1)));
 		assertThat(score.base()).hasToString("7.70");
 		assertThat(score.score()).hasToString("8.40");

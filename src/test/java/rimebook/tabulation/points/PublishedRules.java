@@ -21,8 +21,8 @@ final class PublishedRules {
 	private PublishedRules() {
 	}
 
-	static RuleTexts texts() {
-		return new RuleTexts(text("settings"), text("values"), text("components"), text("deductions"),
+	static PointsRules.RuleTexts texts() {
+		return new PointsRules.RuleTexts(text("settings"), text("values"), text("components"), text("deductions"),
 				text("elements"));
 	}
 

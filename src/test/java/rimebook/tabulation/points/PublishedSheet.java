@@ -72,7 +72,7 @@ record PublishedSheet(String segment, String entry, int rank, Points total, Poin
 
 		ComponentRule rule() {
 			return new ComponentRule(this.name, this.factor.hundredths(),
-					new RuleSource(Provenance.PUBLISHED, "printed on the sheet"));
+					new RuleSource(RuleSource.Provenance.PUBLISHED, "printed on the sheet"));
 		}
 
 	}

@@ -70,7 +70,7 @@ class PublishedValuesTests {
 	void theFeatureBelongsToTheRow() {
 		assertThat(this.values.value("I4+pi3").base()).hasToString("7.00");
 		assertThat(Objects.requireNonNull(ElementCode.parse("I4+pi3").feature()))
-			.isEqualTo(new ElementFeature("pi", ElementLevel.THREE));
+			.isEqualTo(new ElementCode.ElementFeature("pi", ElementCode.ElementLevel.THREE));
 		assertThat(this.values.find("NHE4")).isEmpty();
 	}
 

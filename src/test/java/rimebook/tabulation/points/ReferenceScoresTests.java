@@ -60,7 +60,7 @@ class ReferenceScoresTests {
 		PointsStanding standing = PointsTabulation.standing(rules,
 				sheets.stream().map(PublishedSheet::performance).toList());
 		for (PublishedSheet sheet : sheets) {
-			ScoredEntry row = standing.row(sheet.entry()).orElseThrow();
+			PointsStanding.ScoredEntry row = standing.row(sheet.entry()).orElseThrow();
 			checkScore(sheet, Objects.requireNonNull(row.score()));
 			assertThat(row.place()).as(sheet::toString).isEqualTo(sheet.rank());
 			count("ranks");
@@ -80,7 +80,7 @@ class ReferenceScoresTests {
 			.flatMap((sheet) -> sheet.elements().stream())
 			.filter(PublishedSheet.Element::hasValue)
 			.forEach((element) -> table.computeIfAbsent(element.code(), season::value));
-		return SegmentRules.usual(new ValueTable(GradeRange.SEVEN_GRADES, table),
+		return SegmentRules.usual(new ValueTable(ElementValue.GradeRange.SEVEN_GRADES, table),
 				first.components().stream().map(PublishedSheet.Component::rule).toList(),
 				(first.kind() == SegmentKind.SHORT) ? TieBreak.ELEMENTS : TieBreak.COMPONENTS);
 	}
@@ -88,7 +88,7 @@ class ReferenceScoresTests {
 	private void checkScore(PublishedSheet sheet, PerformanceScore score) {
 		for (int i = 0; i < sheet.elements().size(); i++) {
 			PublishedSheet.Element element = sheet.elements().get(i);
-			ElementScore made = score.elements().get(i);
+			PerformanceScore.ElementScore made = score.elements().get(i);
 			assertThat(made.grade()).as(() -> sheet + " " + element).isEqualTo(element.grade());
 			assertThat(made.score()).as(() -> sheet + " " + element).isEqualTo(element.score());
 			count(element.hasValue() ? "element scores" : "elements without value");
@@ -97,7 +97,7 @@ class ReferenceScoresTests {
 			}
 		}
 		for (PublishedSheet.Component component : sheet.components()) {
-			ComponentScore made = score.components()
+			PerformanceScore.ComponentScore made = score.components()
 				.stream()
 				.filter((candidate) -> candidate.rule().name().equals(component.name()))
 				.findFirst()
@@ -129,7 +129,7 @@ class ReferenceScoresTests {
 		double[] totals = sheets.stream().mapToDouble((sheet) -> -sheet.total().hundredths()).toArray();
 		double[] ranks = new NaturalRanking(NaNStrategy.FAILED, TiesStrategy.MINIMUM).rank(totals);
 		for (int i = 0; i < ranks.length; i++) {
-			ScoredEntry row = standing.row(sheets.get(i).entry()).orElseThrow();
+			PointsStanding.ScoredEntry row = standing.row(sheets.get(i).entry()).orElseThrow();
 			assertThat(row.place()).isGreaterThanOrEqualTo((int) ranks[i]);
 			if (!row.why().contains("same total")) {
 				assertThat(row.place()).isEqualTo((int) ranks[i]);

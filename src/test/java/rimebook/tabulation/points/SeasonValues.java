@@ -74,7 +74,7 @@ final class SeasonValues {
 		boolean lifts = code.matches(".*Li.*\\+.*Li.*");
 		List<Points> points = lifts ? sum(parts)
 				: parts.stream().max(Comparator.comparing(Called::base)).orElseThrow().row().points();
-		return new ElementValue(code, Points.ZERO, GradeRange.SEVEN_GRADES, points);
+		return new ElementValue(code, Points.ZERO, ElementValue.GradeRange.SEVEN_GRADES, points);
 	}
 
 	private static List<Points> sum(List<Called> parts) {

@@ -17,7 +17,7 @@ class ValueTableTests {
 	@Test
 	void readsSevenGrades() {
 		ValueTable table = ValueTable.parse(SEVEN + ROW);
-		assertThat(table.grades()).isEqualTo(GradeRange.SEVEN_GRADES);
+		assertThat(table.grades()).isEqualTo(ElementValue.GradeRange.SEVEN_GRADES);
 		assertThat(table.value("X1").base()).hasToString("1.00");
 		assertThat(table.grades().grades()).extracting((grade) -> table.value("X1").points(grade).toString())
 			.containsExactly("-0.90", "-0.60", "-0.30", "0.00", "0.50", "1.00", "1.50");
@@ -31,7 +31,7 @@ class ValueTableTests {
 				p5,p4,p3,p2,p1,m1,m2,m3,m4,m5,name,base,code
 				0.50,0.40,0.30,0.20,0.10,-0.10,-0.20,-0.30,-0.40,-0.50,"block, ""artistic\""",1.00,"ABB"
 				""");
-		assertThat(table.grades()).isEqualTo(GradeRange.ELEVEN_GRADES);
+		assertThat(table.grades()).isEqualTo(ElementValue.GradeRange.ELEVEN_GRADES);
 		assertThat(table.value("ABB").points(-5)).hasToString("-0.50");
 		assertThat(table.value("ABB").points(4)).hasToString("0.40");
 	}
@@ -102,8 +102,8 @@ class ValueTableTests {
 
 	@Test
 	void refusesARowWithoutEveryGrade() {
-		assertThat(PointsFixtures
-			.refusal(() -> new ElementValue("X", Points.ZERO, GradeRange.SEVEN_GRADES, List.of(Points.ZERO)))
+		assertThat(PointsFixtures.refusal(
+				() -> new ElementValue("X", Points.ZERO, ElementValue.GradeRange.SEVEN_GRADES, List.of(Points.ZERO)))
 			.code()).isEqualTo("values-not-rising");
 	}
 

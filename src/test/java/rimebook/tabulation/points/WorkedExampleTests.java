@@ -22,7 +22,7 @@ class WorkedExampleTests {
 		List<CSVRecord> rows = WorkedSheets.rows("worked-elements.csv");
 		assertThat(this.score.elements()).hasSameSizeAs(rows);
 		for (int i = 0; i < rows.size(); i++) {
-			ElementScore element = this.score.elements().get(i);
+			PerformanceScore.ElementScore element = this.score.elements().get(i);
 			PanelMean panel = Objects.requireNonNull(element.panel());
 			assertThat(List.of(element.base(), panel.sum(), panel.quotient(), panel.mean(), element.grade(),
 					element.score()))
@@ -37,7 +37,7 @@ class WorkedExampleTests {
 		List<CSVRecord> rows = WorkedSheets.rows("worked-components.csv");
 		assertThat(this.score.components()).hasSameSizeAs(rows);
 		for (int i = 0; i < rows.size(); i++) {
-			ComponentScore component = this.score.components().get(i);
+			PerformanceScore.ComponentScore component = this.score.components().get(i);
 			assertThat(List.of(component.rule().name(), component.panel().quotient(), component.panel().mean(),
 					component.product(), component.points()))
 				.extracting(Object::toString)
@@ -91,7 +91,8 @@ class WorkedExampleTests {
 	@MethodSource("panels")
 	void panelsOfEverySizeAgree(CSVRecord row) {
 		Integer[] grades = Stream.of(row.get("grades").split(" ")).map(Integer::valueOf).toArray(Integer[]::new);
-		ElementScore element = ElementScore.of(PublishedRules.SHORT, JudgedElement.of(1, row.get("code"), grades));
+		PerformanceScore.ElementScore element = PerformanceScore.ElementScore.of(PublishedRules.SHORT,
+				JudgedElement.of(1, row.get("code"), grades));
 		PanelMean panel = Objects.requireNonNull(element.panel());
 		assertThat(List.of(element.base(), panel.divisor(), panel.quotient(), element.grade(), element.score()))
 			.extracting(Object::toString)

@@ -9,9 +9,7 @@ import java.util.function.Consumer;
 
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;
-import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementRules;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * Goes through everything that the teams still to skate may receive, by really writing
@@ -32,9 +30,9 @@ final class EveryOutcome {
 		this.rules = rules;
 		this.marked = marked;
 		this.judges = judges;
-		int lowest = (rules.zeroMark() == ZeroMark.REFUSE) ? 10 : 0;
+		int lowest = (rules.zeroMark() == PlacementRules.ZeroMark.REFUSE) ? 10 : 0;
 		for (int first = lowest; first <= 600; first += 10) {
-			boolean single = rules.marksPerCard() == MarksPerCard.ONE;
+			boolean single = rules.marksPerCard() == PlacementRules.MarksPerCard.ONE;
 			for (int second = single ? 0 : lowest; second <= (single ? 0 : 600); second += 10) {
 				this.scale.add(new CardMarks(first, second));
 			}

@@ -12,7 +12,7 @@ import rimebook.tabulation.Combination;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EventStanding;
-import rimebook.tabulation.MarksPerCard;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
 
@@ -37,7 +37,7 @@ final class Outcome {
 	private static List<CardMarks> cards(RandomSituation situation, Random random, int mood) {
 		return IntStream.range(0, situation.judges())
 			.mapToObj((judge) -> new CardMarks(mark(random, mood),
-					(situation.rules().marksPerCard() == MarksPerCard.ONE) ? 0 : mark(random, mood)))
+					(situation.rules().marksPerCard() == PlacementRules.MarksPerCard.ONE) ? 0 : mark(random, mood)))
 			.toList();
 	}
 

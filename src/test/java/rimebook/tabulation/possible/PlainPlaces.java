@@ -2,10 +2,8 @@ package rimebook.tabulation.possible;
 
 import java.util.Arrays;
 
-import rimebook.tabulation.EqualJudgesInFavour;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
-import rimebook.tabulation.SharedOrdinals;
 
 /**
  * Places worked out straight from the definitions, fast enough for millions of panels;
@@ -47,7 +45,8 @@ final class PlainPlaces {
 				better += (other > ranks[judge][team]) ? 1 : 0;
 				level += (other == ranks[judge][team]) ? 1 : 0;
 			}
-			ordinals[judge] = 2 * better + 2 + ((rules.sharedOrdinals() == SharedOrdinals.MEAN) ? level - 1 : 0);
+			ordinals[judge] = 2 * better + 2
+					+ ((rules.sharedOrdinals() == PlacementRules.SharedOrdinals.MEAN) ? level - 1 : 0);
 		}
 		Arrays.sort(ordinals);
 		int place = ordinals[ordinals.length / 2];
@@ -57,8 +56,8 @@ final class PlainPlaces {
 	}
 
 	private static long oneByOne(PlacementRules rules, int[][] ranks, int team) {
-		int credit = (rules.equalJudgesInFavour() == EqualJudgesInFavour.BOTH_WIN) ? 2
-				: (rules.equalJudgesInFavour() == EqualJudgesInFavour.HALF_EACH) ? 1 : 0;
+		int credit = (rules.equalJudgesInFavour() == PlacementRules.EqualJudgesInFavour.BOTH_WIN) ? 2
+				: (rules.equalJudgesInFavour() == PlacementRules.EqualJudgesInFavour.HALF_EACH) ? 1 : 0;
 		long wins = 0;
 		long inFavour = 0;
 		for (int rival = 0; rival < ranks[0].length; rival++) {

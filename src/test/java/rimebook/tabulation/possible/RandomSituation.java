@@ -8,21 +8,14 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.CardTieBreak;
 import rimebook.tabulation.CombinationRules;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.EqualJudgesInFavour;
-import rimebook.tabulation.EvenPanel;
-import rimebook.tabulation.IncompleteOrder;
-import rimebook.tabulation.MarksPerCard;
 import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
-import rimebook.tabulation.SharedOrdinals;
-import rimebook.tabulation.ZeroMark;
 
 /**
  * A segment under way, made from a seed: teams marked closely or level, some withdrawn or
@@ -39,11 +32,10 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 		int lowest = List.of(30, 30, 48, 1).get(random.nextInt(4));
 		for (int i = 0; i < marked; i++) {
 			EntryStatus status = (random.nextInt(8) == 0) ? EntryStatus.DISQUALIFIED : EntryStatus.SKATED;
-			entries.add(new EntryCards("M" + i, status,
-					IntStream.range(0, judges)
-						.mapToObj((judge) -> new CardMarks(mark(random, lowest, spread),
-								(rules.marksPerCard() == MarksPerCard.ONE) ? 0 : mark(random, lowest, spread)))
-						.toList()));
+			entries.add(new EntryCards("M" + i, status, IntStream.range(0, judges)
+				.mapToObj((judge) -> new CardMarks(mark(random, lowest, spread),
+						(rules.marksPerCard() == PlacementRules.MarksPerCard.ONE) ? 0 : mark(random, lowest, spread)))
+				.toList()));
 		}
 		if (random.nextInt(5) == 0) {
 			entries.add(EntryCards.without("W", EntryStatus.WITHDRAWN));
@@ -57,11 +49,12 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 	}
 
 	private static PlacementRules rules(Random random, PlacementMethod method) {
-		return new PlacementRules(method, pick(random, CardTieBreak.values()),
-				(random.nextInt(4) == 0) ? SharedOrdinals.MEAN : SharedOrdinals.BETTER_THEN_SKIP,
-				pick(random, EqualJudgesInFavour.values()), EvenPanel.REFUSE, pick(random, ZeroMark.values()),
-				pick(random, DisqualifiedPlaces.values()),
-				(random.nextInt(8) == 0) ? MarksPerCard.ONE : MarksPerCard.TWO);
+		return new PlacementRules(method, pick(random, PlacementRules.CardTieBreak.values()),
+				(random.nextInt(4) == 0) ? PlacementRules.SharedOrdinals.MEAN
+						: PlacementRules.SharedOrdinals.BETTER_THEN_SKIP,
+				pick(random, PlacementRules.EqualJudgesInFavour.values()), PlacementRules.EvenPanel.REFUSE,
+				pick(random, PlacementRules.ZeroMark.values()), pick(random, DisqualifiedPlaces.values()),
+				(random.nextInt(8) == 0) ? PlacementRules.MarksPerCard.ONE : PlacementRules.MarksPerCard.TWO);
 	}
 
 	private static EarlierSegments earlier(Random random, List<EntryCards> entries, List<String> waiting) {
@@ -69,7 +62,7 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 		List<Integer> factors = IntStream.rangeClosed(0, segments)
 			.mapToObj((i) -> List.of(50, 100, 40, 60).get(random.nextInt(4)))
 			.toList();
-		CombinationRules rules = new CombinationRules(factors, pick(random, IncompleteOrder.values()),
+		CombinationRules rules = new CombinationRules(factors, pick(random, CombinationRules.IncompleteOrder.values()),
 				pick(random, DisqualifiedPlaces.values()));
 		List<EntryPlaces> places = new ArrayList<>();
 		entries.forEach((entry) -> places.add(places(random, entry.entry(), entry.status(), segments)));

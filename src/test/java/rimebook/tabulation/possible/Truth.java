@@ -14,7 +14,7 @@ import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.EventRow;
+import rimebook.tabulation.EventStanding;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
@@ -127,7 +127,7 @@ final class Truth {
 			return new EntryPlaces(earlier.entry(), earlier.status(), all);
 		}).toList();
 		int[] inEvent = new int[places.length];
-		for (EventRow row : Combination.combine(this.situation.earlier().rules(), entries).rows()) {
+		for (EventStanding.EventRow row : Combination.combine(this.situation.earlier().rules(), entries).rows()) {
 			Integer place = row.place();
 			if (index(row.entry()) >= 0 && place != null) {
 				inEvent[index(row.entry())] = place;
