@@ -22,12 +22,12 @@ import rimebook.placement.MarkLine;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProposedCorrections;
-import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
-import rimebook.rulings.RulingTopic;
+import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
@@ -127,10 +127,10 @@ class DeskIntegrationTests {
 		ResultPublication publication = this.context.getBean(ResultPublication.class);
 		publication.post(this.day.segment(1), version(), ACCOUNTANT);
 		assertThat(mine(Role.ACCOUNTANT)).containsExactly(first("Posted: sign the result"));
-		publication.sign(this.day.segment(1), version(), Signatory.REFEREE, REFEREE);
+		publication.sign(this.day.segment(1), version(), Signatories.Signatory.REFEREE, REFEREE);
 		assertThat(mine(Role.REFEREE)).noneMatch((line) -> line.contains("sign the result"));
 		assertThat(others(Role.REFEREE)).contains(first("Posted: sign the result") + " for Accountant");
-		publication.sign(this.day.segment(1), version(), Signatory.ACCOUNTANT, ACCOUNTANT);
+		publication.sign(this.day.segment(1), version(), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		assertThat(all(Role.ACCOUNTANT)).noneMatch((line) -> line.contains("sign the result"));
 	}
 
@@ -138,8 +138,8 @@ class DeskIntegrationTests {
 	void protestsAndCorrectionsWaitForWhoDecidesThem() {
 		skated();
 		this.context.getBean(Protests.class)
-			.file(new Protests.FileProtest(this.day.segment(1), this.day.entries().get(0).id(), ProtestCategory.CONDUCT,
-					"They were late.", "Mira Sund", null), SECRETARY);
+			.file(new Protests.FileProtest(this.day.segment(1), this.day.entries().get(0).id(),
+					ProtestView.ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null), SECRETARY);
 		this.context.getBean(Corrections.class)
 			.propose(new Corrections.ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
 					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);
@@ -158,7 +158,7 @@ class DeskIntegrationTests {
 		this.day = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 1,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.context.getBean(Rulings.class)
-			.ask(new Rulings.AskQuestion(this.day.entries().get(0).id(), null, RulingTopic.PROP,
+			.ask(new Rulings.AskQuestion(this.day.entries().get(0).id(), null, QuestionView.RulingTopic.PROP,
 					"May a flag be carried?", "Mira Sund"), SECRETARY);
 		assertThat(mine(Role.REFEREE)).containsExactly(named("1 question to rule on"));
 		assertThat(others(Role.SECRETARY)).containsExactly(named("1 question to rule on") + " for Referee");

@@ -37,15 +37,13 @@ import rimebook.performances.SegmentRun;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
@@ -108,11 +106,11 @@ class EndOfCompetitionIntegrationTests {
 		SegmentRun run = this.context.getBean(SegmentRun.class);
 		CardMarks marks = new CardMarks(100, 100);
 		return List.of(() -> this.publication.post(segment, version(day, 1), REFEREE),
-				() -> this.publication.sign(segment, version(day, 1), Signatory.REFEREE, REFEREE),
+				() -> this.publication.sign(segment, version(day, 1), Signatories.Signatory.REFEREE, REFEREE),
 				() -> this.publication.reopen(segment, version(day, 1), "why", REFEREE),
 				() -> this.corrections.propose(new Corrections.ProposeCorrection(
 						MarksAmendment.on(performance.id(), day.seats().get(0).id(), marks), "why"), ACCOUNTANT),
-				() -> file(day, ProtestCategory.CALCULATION, null),
+				() -> file(day, ProtestView.ProtestCategory.CALCULATION, null),
 				() -> this.context.getBean(Entries.class)
 					.enter(new EnterTeam(day.event().id(), "Club", "Town", "Late", "", "late"), SECRETARY),
 				() -> this.context.getBean(Entries.class).withdraw(entry.id(), entry.version(), "ill", SECRETARY),
@@ -121,7 +119,8 @@ class EndOfCompetitionIntegrationTests {
 				() -> this.context.getBean(Panels.class).issueCodes(day.event().id(), REFEREE),
 				() -> this.context.getBean(CardReopening.class)
 					.reopen(performance.id(), performance.version(), "why", REFEREE),
-				() -> this.context.getBean(Remarks.class).note(performance.id(), RemarkKind.FALL, "fall", REFEREE),
+				() -> this.context.getBean(Remarks.class)
+					.note(performance.id(), Remarks.RemarkKind.FALL, "fall", REFEREE),
 				() -> run.end(performance.id(), performance.version(), PerformanceStatus.DISQUALIFIED, "why", REFEREE),
 				() -> run.call(performance.id(), performance.version(), REFEREE));
 	}
@@ -168,7 +167,7 @@ class EndOfCompetitionIntegrationTests {
 	void finalWaitsForWhatIsUndecided() {
 		SmallCompetition day = oneSegment();
 		official(day, 1);
-		ProtestView protest = file(day, ProtestCategory.CALCULATION, null);
+		ProtestView protest = file(day, ProtestView.ProtestCategory.CALCULATION, null);
 		assertNotFinal(day, "A protest of Junior, Short programme is not decided yet.");
 		this.protests.decide(protest.id(), protest.version(), false, "It is right.", REFEREE);
 		day.move(CompetitionState.FINAL);
@@ -311,13 +310,13 @@ class EndOfCompetitionIntegrationTests {
 		posted(day, 90, Instant.now());
 		assertThat(against(day, 1).state()).isEqualTo(ProtestView.State.REFUSED);
 		assertThat(against(day, 90).state()).isEqualTo(ProtestView.State.FILED);
-		assertThat(file(day, ProtestCategory.CONDUCT, null).posting()).isEqualTo(90);
+		assertThat(file(day, ProtestView.ProtestCategory.CONDUCT, null).posting()).isEqualTo(90);
 		assertRefused("posting-unknown", () -> against(day, 17));
 	}
 
 	private ProtestView against(SmallCompetition day, int posting) {
 		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null, posting), SECRETARY);
+				ProtestView.ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null, posting), SECRETARY);
 	}
 
 	@Test
@@ -326,7 +325,7 @@ class EndOfCompetitionIntegrationTests {
 		skated(day, 1);
 		posted(day, 1, Instant.now().minus(40, ChronoUnit.MINUTES));
 		Instant inTime = Instant.now().minus(20, ChronoUnit.MINUTES);
-		ProtestView claimed = file(day, ProtestCategory.CONDUCT, inTime);
+		ProtestView claimed = file(day, ProtestView.ProtestCategory.CONDUCT, inTime);
 		assertThat(claimed.state()).isEqualTo(ProtestView.State.UNCONFIRMED);
 		assertRefused("protest-unconfirmed",
 				() -> this.protests.decide(claimed.id(), claimed.version(), true, "why", REFEREE));
@@ -336,7 +335,7 @@ class EndOfCompetitionIntegrationTests {
 		ProtestView filed = this.protests.confirm(claimed.id(), claimed.version(), true, "I saw it.", REFEREE);
 		assertThat(filed.state()).isEqualTo(ProtestView.State.FILED);
 		assertThat(filed.confirmedBy()).isEqualTo(REFEREE.name());
-		ProtestView other = file(day, ProtestCategory.CONDUCT, inTime);
+		ProtestView other = file(day, ProtestView.ProtestCategory.CONDUCT, inTime);
 		assertRefused("field-missing", () -> this.protests.confirm(other.id(), other.version(), false, "", REFEREE));
 		ProtestView refused = this.protests.confirm(other.id(), other.version(), false, "I was there.", REFEREE);
 		assertThat(refused.state()).isEqualTo(ProtestView.State.REFUSED);
@@ -351,9 +350,9 @@ class EndOfCompetitionIntegrationTests {
 		this.publication.post(day.segment(1), version(day, 1), ACCOUNTANT);
 		assertThat(day.event().signatureWaits()).isTrue();
 		assertRefused("signature-held-back",
-				() -> this.publication.sign(day.segment(1), version(day, 1), Signatory.REFEREE, REFEREE));
+				() -> this.publication.sign(day.segment(1), version(day, 1), Signatories.Signatory.REFEREE, REFEREE));
 		posted(day, 98, Instant.now().minus(31, ChronoUnit.MINUTES));
-		this.publication.sign(day.segment(1), version(day, 1), Signatory.REFEREE, REFEREE);
+		this.publication.sign(day.segment(1), version(day, 1), Signatories.Signatory.REFEREE, REFEREE);
 	}
 
 	private static DraftEvent waiting() {
@@ -381,8 +380,8 @@ class EndOfCompetitionIntegrationTests {
 		if (this.standings.postings(segment).isEmpty()) {
 			this.publication.post(segment, version(day, position), ACCOUNTANT);
 		}
-		this.publication.sign(segment, version(day, position), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(day, position), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(day, position), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(day, position), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 	}
 
 	/** As if it had been posted at that time. */
@@ -408,7 +407,7 @@ class EndOfCompetitionIntegrationTests {
 				"Typed one key off."), ACCOUNTANT);
 	}
 
-	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant handedIn) {
+	private ProtestView file(SmallCompetition day, ProtestView.ProtestCategory category, @Nullable Instant handedIn) {
 		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
 				"They were late.", "Mira Sund", handedIn), SECRETARY);
 	}

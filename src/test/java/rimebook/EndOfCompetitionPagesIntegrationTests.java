@@ -15,7 +15,7 @@ import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.panels.SeatKind;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -142,8 +142,8 @@ class EndOfCompetitionPagesIntegrationTests {
 	@Test
 	void onlyAnAdministratorTakesACompetitionBack() {
 		SmallCompetition day = posted();
-		this.publication.sign(day.segment(1), version(day), Signatory.REFEREE, REFEREE);
-		this.publication.sign(day.segment(1), version(day), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(day.segment(1), version(day), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(day.segment(1), version(day), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		String page = "/desk/competitions/" + day.competition().id();
 		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
 		Visitor.Page asked = secretary.open(page + "/state?next=FINAL");

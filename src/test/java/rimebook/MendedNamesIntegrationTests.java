@@ -17,11 +17,11 @@ import rimebook.competition.CompetitionState;
 import rimebook.competition.EventId;
 import rimebook.competition.SegmentId;
 import rimebook.draw.DrawTicket;
-import rimebook.entries.Entries;
 import rimebook.entries.EnterTeam;
+import rimebook.entries.Entries;
 import rimebook.entries.TeamView;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.testsupport.Crew;
@@ -72,8 +72,8 @@ class MendedNamesIntegrationTests {
 	private void sign(SegmentId segment) {
 		ResultPublication publication = this.context.getBean(ResultPublication.class);
 		publication.post(segment, version(segment), SmallCompetition.ACCOUNTANT);
-		publication.sign(segment, version(segment), Signatory.REFEREE, SmallCompetition.REFEREE);
-		publication.sign(segment, version(segment), Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
+		publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, SmallCompetition.REFEREE);
+		publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
 	}
 
 	private int version(SegmentId segment) {

@@ -27,7 +27,7 @@ import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.shared.Actor;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.BrowserTest;
 import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Looks;
@@ -71,11 +71,9 @@ class PointsPagesBrowserTests {
 
 	private void judge(PerformanceView performance, int cards, int team) {
 		CalledListView list = this.context.getBean(ElementCalls.class)
-			.call(new ElementCalls.CallElements(performance.id(), 1,
-					CODES.stream()
-						.map((code) -> new ElementCalls.CallElements.Call(null, code, ElementWorth.COUNTS, null))
-						.toList()),
-					SmallCompetition.ACCOUNTANT);
+			.call(new ElementCalls.CallElements(performance.id(), 1, CODES.stream()
+				.map((code) -> new ElementCalls.CallElements.Call(null, code, JudgedElement.ElementWorth.COUNTS, null))
+				.toList()), SmallCompetition.ACCOUNTANT);
 		this.context.getBean(ListAuthorisations.class)
 			.authorise(performance.id(), list.sequence(), new Actor("Ada Edge", "technical", "test"));
 		this.context.getBean(DeductionNotes.class)

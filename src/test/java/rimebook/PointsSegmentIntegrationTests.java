@@ -33,10 +33,9 @@ import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.points.Deduction;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.Performance;
@@ -273,17 +272,17 @@ class PointsSegmentIntegrationTests {
 		List<JudgedElement> elements = new ArrayList<>();
 		for (int i = 0; i < CODES.size(); i++) {
 			int element = i;
-			elements.add(new JudgedElement(i + 1, CODES.get(i), ElementWorth.COUNTS, (i == 3) ? new Points(550) : null,
-					grades.stream().map((card) -> card.get(element)).toList()));
+			elements.add(new JudgedElement(i + 1, CODES.get(i), JudgedElement.ElementWorth.COUNTS,
+					(i == 3) ? new Points(550) : null, grades.stream().map((card) -> card.get(element)).toList()));
 		}
-		elements.add(JudgedElement.without(6, "SySp", ElementWorth.NO_VALUE));
+		elements.add(JudgedElement.without(6, "SySp", JudgedElement.ElementWorth.NO_VALUE));
 		List<JudgedComponent> components = new ArrayList<>();
 		for (int i = 0; i < COMPONENTS.size(); i++) {
 			int component = i;
 			components.add(new JudgedComponent(COMPONENTS.get(i),
 					marks.stream().map((card) -> new Points(card.get(component))).toList()));
 		}
-		Deduction fall = rules().deduction("fall").orElseThrow().take(2, "accountant");
+		DeductionRule.Deduction fall = rules().deduction("fall").orElseThrow().take(2, "accountant");
 		return Performance.skated(team, elements, components, List.of(fall));
 	}
 
@@ -457,8 +456,8 @@ class PointsSegmentIntegrationTests {
 		this.referee.open(stand(1)).press("form[action$=/call]");
 		end(2, PerformanceStatus.NOT_FINISHED);
 		this.context.getBean(Amendments.class)
-			.apply(StatusAmendment.on(this.day.performances(1).get(0).id(), PerformanceStatus.DISQUALIFIED),
-					new StatusAmendment(PerformanceStatus.CLOSED),
+			.apply(StatusCorrection.StatusAmendment.on(this.day.performances(1).get(0).id(),
+					PerformanceStatus.DISQUALIFIED), new StatusCorrection.StatusAmendment(PerformanceStatus.CLOSED),
 					new Amending.Approval("As the rule says.", "by two", SmallCompetition.REFEREE));
 		JsonNode rows = api(segments(1)).get("standing").get("rows");
 		assertThat(rows.get(0).get("team").asString()).isEqualTo(second.entry());
@@ -563,7 +562,7 @@ class PointsSegmentIntegrationTests {
 		List<Integer> grades = new ArrayList<>(performance.elements().get(1).grades());
 		grades.set(3, Integer.parseInt(right.get("value")));
 		List<JudgedElement> elements = new ArrayList<>(performance.elements());
-		elements.set(1, new JudgedElement(2, "ME4<", ElementWorth.COUNTS, null, grades));
+		elements.set(1, new JudgedElement(2, "ME4<", JudgedElement.ElementWorth.COUNTS, null, grades));
 		Performance corrected = Performance.skated(performance.entry(), elements, performance.components(),
 				performance.deductions());
 		JsonNode standing = api(segments(1)).get("standing");

@@ -6,13 +6,11 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
-import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.SegmentId;
 import rimebook.performances.CardReopening;
 import rimebook.performances.ClosedCards;
-import rimebook.performances.ClosedPerformance;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
@@ -23,7 +21,7 @@ import rimebook.protests.Corrections;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
@@ -111,7 +109,7 @@ class RacesIntegrationTests {
 			assertThat(both.refusals()).allMatch(ConflictException.class::isInstance);
 			ClockView started = this.clock.ofPerformance(onIce);
 			assertThat(started.touches()).isEqualTo(seen + 1);
-			assertThat(started.state()).isEqualTo(ClockState.RUNNING);
+			assertThat(started.state()).isEqualTo(ClockView.ClockState.RUNNING);
 			this.clock.takeBack(onIce, seen + 1, SmallCompetition.REFEREE);
 		}
 		assertThat(this.clock.ofPerformance(onIce).log()).hasSize(2 * Races.ROUNDS);
@@ -228,7 +226,8 @@ class RacesIntegrationTests {
 			int version = result(segment).version();
 			Corrections.ProposeCorrection proposal = proposal(day, round);
 			Races.Ending both = this.races.race(
-					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT),
+					() -> this.publication.sign(segment, version, Signatories.Signatory.ACCOUNTANT,
+							SmallCompetition.ACCOUNTANT),
 					() -> this.corrections.propose(proposal, SmallCompetition.ACCOUNTANT));
 			boolean signed = result(segment).state() == SegmentResultView.SegmentResultState.OFFICIAL;
 			List<CorrectionView> undecided = undecided(segment);
@@ -259,7 +258,8 @@ class RacesIntegrationTests {
 			int version = result(segment).version();
 			Races.Ending both = this.races.race(
 					() -> this.corrections.approve(correction.id(), correction.version(), SmallCompetition.REFEREE),
-					() -> this.publication.sign(segment, version, Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT));
+					() -> this.publication.sign(segment, version, Signatories.Signatory.ACCOUNTANT,
+							SmallCompetition.ACCOUNTANT));
 			assertThat(both.first()).isNull();
 			assertThat(both.second()).as("what was signed is not what is there").isInstanceOf(RimebookException.class);
 			assertThat(result(segment).accountantSignedAt()).isNull();
@@ -270,7 +270,8 @@ class RacesIntegrationTests {
 
 	private void signAsReferee(SegmentId segment) {
 		if (result(segment).refereeSignedAt() == null) {
-			this.publication.sign(segment, result(segment).version(), Signatory.REFEREE, SmallCompetition.REFEREE);
+			this.publication.sign(segment, result(segment).version(), Signatories.Signatory.REFEREE,
+					SmallCompetition.REFEREE);
 		}
 	}
 
@@ -299,7 +300,7 @@ class RacesIntegrationTests {
 		return this.closed.ofSegment(day.segment(1))
 			.stream()
 			.filter((one) -> one.id().equals(performance.id()))
-			.map(ClosedPerformance::cards)
+			.map(ClosedCards.ClosedPerformance::cards)
 			.findFirst()
 			.orElseThrow();
 	}

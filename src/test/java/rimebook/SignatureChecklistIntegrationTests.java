@@ -25,18 +25,17 @@ import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsJudge;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.SignatureChecklist;
 import rimebook.results.SignatureChecklist.SignatureCondition.State;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
@@ -112,7 +111,7 @@ class SignatureChecklistIntegrationTests {
 			assertThat(keyings.sentence()).isEqualTo("No. 2: Judge 1 keyed otherwise than the tablet sent it.");
 			assertThat(keyings.path()).isEqualTo("/desk/keying/" + segment());
 		});
-		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(Signatory.REFEREE));
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(Signatories.Signatory.REFEREE));
 	}
 
 	@Test
@@ -122,7 +121,8 @@ class SignatureChecklistIntegrationTests {
 		PerformanceView performance = this.day.callNext(1);
 		CalledListView list = this.context.getBean(ElementCalls.class)
 			.call(new ElementCalls.CallElements(performance.id(), 1,
-					List.of(new ElementCalls.CallElements.Call(null, "ME4", ElementWorth.COUNTS, null))), ACCOUNTANT);
+					List.of(new ElementCalls.CallElements.Call(null, "ME4", JudgedElement.ElementWorth.COUNTS, null))),
+					ACCOUNTANT);
 		this.day.seats().forEach((seat) -> PointsJudge.send(this.context, performance, seat, list, 2));
 		this.context.getBean(ListAuthorisations.class).authorise(performance.id(), list.sequence(), REFEREE);
 		this.day.close(performance);
@@ -162,7 +162,7 @@ class SignatureChecklistIntegrationTests {
 		skatedAndPosted();
 		Protests protests = this.context.getBean(Protests.class);
 		ProtestView filed = protests.file(new Protests.FileProtest(segment(), this.day.entries().get(0).id(),
-				ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), ACCOUNTANT);
+				ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), ACCOUNTANT);
 		assertHeldBack("protests", "A protest is not decided yet; the result can be signed afterwards.");
 		protests.decide(filed.id(), filed.version(), false, "It is right.", REFEREE);
 		assertSigned("protests");
@@ -190,7 +190,7 @@ class SignatureChecklistIntegrationTests {
 		running();
 		this.day.skateRest(1);
 		assertThat(condition("posted").state()).isEqualTo(State.MISSING);
-		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(Signatory.REFEREE))
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(Signatories.Signatory.REFEREE))
 			.withMessageContaining("cannot be signed");
 		post();
 		assertSigned("posted");
@@ -200,10 +200,10 @@ class SignatureChecklistIntegrationTests {
 	void bothSignaturesAreDueUntilTheyAreGiven() {
 		skatedAndPosted();
 		assertThat(condition("referee").state()).isEqualTo(State.DUE);
-		sign(Signatory.REFEREE);
+		sign(Signatories.Signatory.REFEREE);
 		assertThat(condition("referee").sentence()).startsWith("Signed by " + REFEREE.name());
 		assertThat(condition("accountant").state()).isEqualTo(State.DUE);
-		sign(Signatory.ACCOUNTANT);
+		sign(Signatories.Signatory.ACCOUNTANT);
 		assertThat(condition("accountant").state()).isEqualTo(State.MET);
 	}
 
@@ -211,8 +211,8 @@ class SignatureChecklistIntegrationTests {
 	void onlyThoseWhoHaveTheSeatsSign() {
 		skatedAndPosted();
 		Actor other = new Actor("person:other", "Ada Second", "referee", "test");
-		for (Signatory signatory : Signatory.values()) {
-			String seated = (signatory == Signatory.REFEREE) ? REFEREE.name() : ACCOUNTANT.name();
+		for (Signatories.Signatory signatory : Signatories.Signatory.values()) {
+			String seated = (signatory == Signatories.Signatory.REFEREE) ? REFEREE.name() : ACCOUNTANT.name();
 			assertThatExceptionOfType(RimebookException.class)
 				.isThrownBy(() -> this.publication.sign(segment(), version(), signatory, other))
 				.withMessageStartingWith(seated + " signs as " + signatory.name().toLowerCase(Locale.ROOT)
@@ -222,8 +222,8 @@ class SignatureChecklistIntegrationTests {
 		assertThat(condition("seats").sentence()).startsWith(REFEREE.name() + " signs as referee and "
 				+ ACCOUNTANT.name() + " as accountant: they have these seats in Junior.");
 		this.day.seatInstead(SeatKind.REFEREE, "Ada Second");
-		this.publication.sign(segment(), version(), Signatory.REFEREE, other);
-		sign(Signatory.ACCOUNTANT);
+		this.publication.sign(segment(), version(), Signatories.Signatory.REFEREE, other);
+		sign(Signatories.Signatory.ACCOUNTANT);
 		assertThat(condition("accountant").state()).isEqualTo(State.MET);
 	}
 
@@ -235,7 +235,7 @@ class SignatureChecklistIntegrationTests {
 				+ "The seat is given on the page of the panel.");
 		assertThat(condition("seats").path()).isEqualTo("/desk/panel/" + this.day.event().id());
 		this.day.seatInstead(SeatKind.ACCOUNTANT, ACCOUNTANT.name());
-		sign(Signatory.REFEREE);
+		sign(Signatories.Signatory.REFEREE);
 	}
 
 	/** As a panel may be that was made before the two seats excluded each other. */
@@ -308,7 +308,7 @@ class SignatureChecklistIntegrationTests {
 	private void assertHeldBack(String key, String sentence) {
 		assertThat(condition(key).state()).isEqualTo(State.MISSING);
 		assertThat(condition(key).sentence()).isEqualTo(sentence);
-		for (Signatory signatory : Signatory.values()) {
+		for (Signatories.Signatory signatory : Signatories.Signatory.values()) {
 			assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(signatory))
 				.withMessage(sentence)
 				.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("signature-held-back"));
@@ -318,11 +318,12 @@ class SignatureChecklistIntegrationTests {
 	private void assertSigned(String key) {
 		assertThat(condition(key).state()).isEqualTo(State.MET);
 		assertThat(this.checklist.of(segment())).noneMatch(SignatureChecklist.SignatureCondition::holdsBack);
-		sign(Signatory.REFEREE);
+		sign(Signatories.Signatory.REFEREE);
 	}
 
-	private void sign(Signatory signatory) {
-		this.publication.sign(segment(), version(), signatory, (signatory == Signatory.REFEREE) ? REFEREE : ACCOUNTANT);
+	private void sign(Signatories.Signatory signatory) {
+		this.publication.sign(segment(), version(), signatory,
+				(signatory == Signatories.Signatory.REFEREE) ? REFEREE : ACCOUNTANT);
 	}
 
 	private SignatureChecklist.SignatureCondition condition(String key) {

@@ -17,11 +17,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 import rimebook.tabulation.CombinationRules;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.possible.EarlierSegments;
 import rimebook.tabulation.possible.PossiblePlaces;
 import rimebook.tabulation.possible.SegmentUnderWay;
 import rimebook.tabulation.possible.StillPossible;
@@ -45,7 +43,7 @@ public class StillPossibleBench {
 
 	/** The judging method. */
 	@Param
-	PlacementMethod method = PlacementMethod.MAJORITY;
+	PlacementRules.PlacementMethod method = PlacementRules.PlacementMethod.MAJORITY;
 
 	private SegmentUnderWay underWay;
 
@@ -53,12 +51,12 @@ public class StillPossibleBench {
 	@Setup
 	public void prepare() {
 		PlausibleEvent event = new PlausibleEvent(TEAMS, JUDGES);
-		PlacementRules rules = (this.method == PlacementMethod.MAJORITY) ? PlacementRules.majority(SegmentKind.FREE)
+		PlacementRules rules = (this.method == PlacementRules.PlacementMethod.MAJORITY) ? PlacementRules.majority(SegmentKind.FREE)
 				: PlacementRules.oneByOne(SegmentKind.FREE);
 		List<String> waiting = IntStream.range(TEAMS - this.toSkate, TEAMS).mapToObj(PlausibleEvent::name).toList();
 		this.underWay = SegmentUnderWay
 			.of(rules, PlacementTabulation.ofCards(rules, event.segment(TEAMS - this.toSkate)), waiting)
-			.after(new EarlierSegments(CombinationRules.ofFactors(50, 100), event.earlierPlaces()));
+			.after(new SegmentUnderWay.EarlierSegments(CombinationRules.ofFactors(50, 100), event.earlierPlaces()));
 	}
 
 	/** Look what is still possible. */

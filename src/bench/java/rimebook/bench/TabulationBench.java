@@ -26,7 +26,6 @@ import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.PlacedEntry;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
@@ -49,7 +48,7 @@ public class TabulationBench {
 
 	/** The judging method. */
 	@Param
-	PlacementMethod method = PlacementMethod.MAJORITY;
+	PlacementRules.PlacementMethod method = PlacementRules.PlacementMethod.MAJORITY;
 
 	private final List<List<EntryCards>> segments = new ArrayList<>();
 
@@ -81,7 +80,7 @@ public class TabulationBench {
 
 	private SegmentStanding standing(int segment) {
 		SegmentKind kind = (segment == 0) ? SegmentKind.SHORT : SegmentKind.FREE;
-		PlacementRules rules = (this.method == PlacementMethod.MAJORITY) ? PlacementRules.majority(kind)
+		PlacementRules rules = (this.method == PlacementRules.PlacementMethod.MAJORITY) ? PlacementRules.majority(kind)
 				: PlacementRules.oneByOne(kind);
 		return PlacementTabulation.ofCards(rules, this.segments.get(segment));
 	}

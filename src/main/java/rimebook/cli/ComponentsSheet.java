@@ -9,10 +9,10 @@ import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
-import rimebook.tabulation.points.RuleSource;
+import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.SegmentRules;
 
 /** A file with the components of a segment and the marks of each judge. */
 record ComponentsSheet(CsvFile file, PanelColumns columns, EntryRows entries) {
@@ -30,11 +30,11 @@ record ComponentsSheet(CsvFile file, PanelColumns columns, EntryRows entries) {
 	 * Return the components with their factors, in the order in which they first come. A
 	 * component has one factor in the whole file.
 	 */
-	List<ComponentRule> rules() {
+	List<SegmentRules.ComponentRule> rules() {
 		Map<String, CsvFile.Row> first = new HashMap<>();
-		List<ComponentRule> rules = new ArrayList<>();
+		List<SegmentRules.ComponentRule> rules = new ArrayList<>();
 		for (CsvFile.Row row : this.file.rows()) {
-			ComponentRule rule = rule(row);
+			SegmentRules.ComponentRule rule = rule(row);
 			CsvFile.Row earlier = first.putIfAbsent(rule.name(), row);
 			if (earlier == null) {
 				rules.add(rule);
@@ -47,13 +47,15 @@ record ComponentsSheet(CsvFile file, PanelColumns columns, EntryRows entries) {
 		return rules;
 	}
 
-	private ComponentRule rule(CsvFile.Row row) {
+	private SegmentRules.ComponentRule rule(CsvFile.Row row) {
 		SheetField name = field(row, "component");
 		if (name.text().isEmpty()) {
 			throw name.fault("the component is missing; expected its name");
 		}
-		return field(row, "factor").read((text) -> new ComponentRule(name.text(), Points.parse(text).hundredths(),
-				new RuleSource(RuleSource.Provenance.PRACTICE, this.file.name())), "is not a factor", FACTOR);
+		return field(row, "factor").read(
+				(text) -> new SegmentRules.ComponentRule(name.text(), Points.parse(text).hundredths(),
+						new PointsRules.RuleSource(PointsRules.RuleSource.Provenance.PRACTICE, this.file.name())),
+				"is not a factor", FACTOR);
 	}
 
 	/**

@@ -3,7 +3,7 @@ package rimebook.cli;
 import java.util.List;
 import java.util.regex.Pattern;
 
-import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.Points;
 
 /** A file with what is taken off, positive. */
@@ -16,17 +16,18 @@ record DeductionsSheet(CsvFile file, HeaderColumns columns, EntryRows entries) {
 		return new DeductionsSheet(file, columns, EntryRows.of(file, columns.entry()));
 	}
 
-	List<Deduction> deductions(String entry) {
+	List<DeductionRule.Deduction> deductions(String entry) {
 		return this.entries.of(entry).stream().map(this::deduction).toList();
 	}
 
-	private Deduction deduction(CsvFile.Row row) {
+	private DeductionRule.Deduction deduction(CsvFile.Row row) {
 		SheetField item = new SheetField(this.file, row, this.columns.required("item"));
 		SheetField points = new SheetField(this.file, row, this.columns.required("points"));
 		if (item.text().isEmpty()) {
 			throw item.fault("the item is missing; expected what the points are taken off for");
 		}
-		return points.read((text) -> Deduction.of(item.text(), Points.parse(text)), "is not a deduction", POINTS);
+		return points.read((text) -> DeductionRule.Deduction.of(item.text(), Points.parse(text)), "is not a deduction",
+				POINTS);
 	}
 
 }

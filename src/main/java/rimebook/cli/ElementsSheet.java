@@ -8,7 +8,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.points.ElementValue;
-import rimebook.tabulation.points.ElementWorth;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.ValueTable;
@@ -49,7 +48,7 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 	}
 
 	private JudgedElement element(CsvFile.Row row) {
-		ElementWorth worth = worth(row);
+		JudgedElement.ElementWorth worth = worth(row);
 		int number = number(field(row, "number"));
 		String code = code(field(row, "code"), worth);
 		Points base = base(row);
@@ -59,14 +58,14 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 			.make(() -> new JudgedElement(number, code, worth, base, grades));
 	}
 
-	private ElementWorth worth(CsvFile.Row row) {
+	private JudgedElement.ElementWorth worth(CsvFile.Row row) {
 		String worth = this.columns.optional(row, "worth");
 		if (!worth.isEmpty() && !worth.equals(NO_VALUE)) {
 			throw new SheetField(this.file, row, this.columns.place("worth")).refuse("is not understood",
 					"'none' for an element without value, or nothing");
 		}
 		boolean none = worth.equals(NO_VALUE) || this.columns.optional(row, OLD_COLUMN).contains(OLD_NO_VALUE);
-		return none ? ElementWorth.NO_VALUE : ElementWorth.COUNTS;
+		return none ? JudgedElement.ElementWorth.NO_VALUE : JudgedElement.ElementWorth.COUNTS;
 	}
 
 	private SheetField field(CsvFile.Row row, String column) {
@@ -82,11 +81,11 @@ record ElementsSheet(CsvFile file, PanelColumns columns, EntryRows entries, Valu
 		return number;
 	}
 
-	private String code(SheetField field, ElementWorth worth) {
+	private String code(SheetField field, JudgedElement.ElementWorth worth) {
 		if (field.text().isEmpty()) {
 			throw field.fault("the code is missing; expected it as called");
 		}
-		if (worth == ElementWorth.COUNTS && this.values.find(field.text()).isEmpty()) {
+		if (worth == JudgedElement.ElementWorth.COUNTS && this.values.find(field.text()).isEmpty()) {
 			throw field.refuse("is not in the table of values", "a code of that table, or 'none' in column 'worth'");
 		}
 		return field.text();

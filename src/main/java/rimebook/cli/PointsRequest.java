@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Set;
 
 import rimebook.tabulation.points.PointsStanding;
-import rimebook.tabulation.points.TieBreak;
+import rimebook.tabulation.points.SegmentRules;
 
 /** The standing of a segment under points judging, from files. */
-record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, boolean detail) {
+record PointsRequest(PointsFiles files, SegmentRules.TieBreak tieBreak, OutputFormat format, boolean detail) {
 
 	static final String METHOD = "--method";
 
@@ -44,8 +44,9 @@ record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, 
 	}
 
 	static PointsRequest of(Arguments arguments) {
-		TieBreak tieBreak = arguments.choice(SEGMENT, Map.of("short", TieBreak.ELEMENTS, "free", TieBreak.COMPONENTS))
-			.orElse(TieBreak.NONE);
+		SegmentRules.TieBreak tieBreak = arguments
+			.choice(SEGMENT, Map.of("short", SegmentRules.TieBreak.ELEMENTS, "free", SegmentRules.TieBreak.COMPONENTS))
+			.orElse(SegmentRules.TieBreak.NONE);
 		return new PointsRequest(PointsFiles.of(arguments), tieBreak, OutputFormat.of(arguments),
 				arguments.has(DETAIL));
 	}
@@ -54,7 +55,8 @@ record PointsRequest(PointsFiles files, TieBreak tieBreak, OutputFormat format, 
 		PointsSheets sheets = PointsSheets.read(this.files);
 		PointsStanding standing = sheets.standing(this.tieBreak);
 		List<String> notes = new ArrayList<>(sheets.notes());
-		if (this.tieBreak == TieBreak.NONE && standing.rows().stream().anyMatch(PointsStanding.ScoredEntry::shared)) {
+		if (this.tieBreak == SegmentRules.TieBreak.NONE
+				&& standing.rows().stream().anyMatch(PointsStanding.ScoredEntry::shared)) {
 			notes.add("without option '--segment' equal totals share the place");
 		}
 		String places = this.format.write(PointsTables.places(standing));

@@ -6,12 +6,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.Performance;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
 import rimebook.tabulation.points.SegmentRules;
-import rimebook.tabulation.points.TieBreak;
 import rimebook.tabulation.points.ValueTable;
 
 /** The files of a segment under points judging, which must fit together. */
@@ -44,9 +42,9 @@ record PointsSheets(ValueTable values, ElementsSheet elements, ComponentsSheet c
 	 * Make the standing.
 	 * @throws TabulationException where the figures cannot be tabulated
 	 */
-	PointsStanding standing(TieBreak tieBreak) {
-		List<ComponentRule> rules = this.components.rules();
-		List<String> names = rules.stream().map(ComponentRule::name).toList();
+	PointsStanding standing(SegmentRules.TieBreak tieBreak) {
+		List<SegmentRules.ComponentRule> rules = this.components.rules();
+		List<String> names = rules.stream().map(SegmentRules.ComponentRule::name).toList();
 		return PointsTabulation.standing(SegmentRules.usual(this.values, rules, tieBreak),
 				this.elements.entries().rows().keySet().stream().map((entry) -> performance(entry, names)).toList());
 	}

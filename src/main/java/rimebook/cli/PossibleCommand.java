@@ -5,7 +5,7 @@ import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
 import rimebook.tabulation.points.PointsNeeded;
-import rimebook.tabulation.points.TieBreak;
+import rimebook.tabulation.points.SegmentRules;
 
 /** Tells which places can still be reached in a segment with rows not yet filled. */
 final class PossibleCommand extends FileCommand {
@@ -54,7 +54,7 @@ final class PossibleCommand extends FileCommand {
 	private static Tabulated needed(Arguments typed) {
 		PointsRequest request = PointsRequest.of(PointsRequest.checked(typed, Set.of(OutputFormat.OPTION)));
 		PointsSheets sheets = PointsSheets.read(request.files());
-		TieBreak tieBreak = request.tieBreak();
+		SegmentRules.TieBreak tieBreak = request.tieBreak();
 		return new Tabulated(
 				request.format().write(PossibleTables.needed(PointsNeeded.inSegment(sheets.standing(tieBreak)))),
 				sheets.notes());

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 import rimebook.tabulation.CombinationRules;
-import rimebook.tabulation.possible.EarlierSegments;
 import rimebook.tabulation.possible.PossiblePlaces;
 import rimebook.tabulation.possible.SegmentUnderWay;
 import rimebook.tabulation.possible.StillPossible;
@@ -56,7 +55,7 @@ record PossibleRequest(SegmentRequest segment, Optional<String> earlier, Combina
 			PlacesSheet sheet = PlacesSheet.ofEarlier(CsvFile.read(this.earlier.get()), this.rules.factors().size());
 			sheet.checkAllListed(begun.entries(), this.segment.file());
 			notes.addAll(sheet.notes());
-			underWay = underWay.after(new EarlierSegments(this.rules, sheet.entries()));
+			underWay = underWay.after(new SegmentUnderWay.EarlierSegments(this.rules, sheet.entries()));
 		}
 		return new Tabulated(text(StillPossible.of(underWay), begun), notes);
 	}

@@ -8,8 +8,6 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.points.PointsNeeded;
-import rimebook.tabulation.possible.PlaceNeed;
-import rimebook.tabulation.possible.PlaceRange;
 import rimebook.tabulation.possible.PossiblePlaces;
 import rimebook.tabulation.possible.PossibleWords;
 
@@ -35,12 +33,12 @@ final class PossibleTables {
 				List.of("Entry", "In the", "Best", "Worst", "Certainty", "Why"), rows);
 	}
 
-	private static List<String> row(String entry, String scope, PlaceRange range, String why) {
+	private static List<String> row(String entry, String scope, PossiblePlaces.PlaceRange range, String why) {
 		return List.of(entry, scope, String.valueOf(range.best()), String.valueOf(range.worst()), certainty(range),
 				why);
 	}
 
-	private static String certainty(PlaceRange range) {
+	private static String certainty(PossiblePlaces.PlaceRange range) {
 		if (range.isExact()) {
 			return "exact";
 		}
@@ -63,11 +61,11 @@ final class PossibleTables {
 					.toList());
 	}
 
-	private static String finish(PlaceNeed.@Nullable SegmentFinish finish) {
+	private static String finish(PossiblePlaces.PlaceNeed.@Nullable SegmentFinish finish) {
 		return (finish == null) ? "" : finish.place() + (finish.shared() ? "" : " alone");
 	}
 
-	private static String certainty(PlaceNeed need) {
+	private static String certainty(PossiblePlaces.PlaceNeed need) {
 		if (need.certainExact() && need.possibleExact()) {
 			return "exact";
 		}

@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 import rimebook.tabulation.PlacedEntry;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
@@ -31,9 +30,9 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	static final String EVEN_PANEL = "--even-panel";
 
 	/** Points are read from other files, by {@link PointsRequest}. */
-	private static final Map<String, Optional<PlacementMethod>> METHODS = Map.of("majority",
-			Optional.of(PlacementMethod.MAJORITY), "one-by-one", Optional.of(PlacementMethod.ONE_BY_ONE),
-			PointsRequest.POINTS, Optional.empty());
+	private static final Map<String, Optional<PlacementRules.PlacementMethod>> METHODS = Map.of("majority",
+			Optional.of(PlacementRules.PlacementMethod.MAJORITY), "one-by-one",
+			Optional.of(PlacementRules.PlacementMethod.ONE_BY_ONE), PointsRequest.POINTS, Optional.empty());
 
 	/**
 	 * The arguments, if there are no options but those that say how places are made.
@@ -46,7 +45,7 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 	}
 
 	static SegmentRequest of(Arguments arguments) {
-		PlacementMethod method = arguments.choice(METHOD, METHODS)
+		PlacementRules.PlacementMethod method = arguments.choice(METHOD, METHODS)
 			.flatMap(Function.identity())
 			.orElseThrow(() -> new UsageException("option '--method' is missing"));
 		Optional<SegmentKind> segment = arguments.choice(SEGMENT,
@@ -58,8 +57,9 @@ record SegmentRequest(String file, PlacementRules rules, Optional<SegmentKind> s
 		return new SegmentRequest(file(arguments), rules, segment, shared, OutputFormat.of(arguments));
 	}
 
-	private static PlacementRules rules(PlacementMethod method, SegmentKind segment, Arguments arguments) {
-		boolean majority = method == PlacementMethod.MAJORITY;
+	private static PlacementRules rules(PlacementRules.PlacementMethod method, SegmentKind segment,
+			Arguments arguments) {
+		boolean majority = method == PlacementRules.PlacementMethod.MAJORITY;
 		if (majority) {
 			arguments.without(Set.of(EQUAL_JUDGES), "'--method majority'");
 		}

@@ -9,7 +9,7 @@ import rimebook.tabulation.EventStanding;
 import rimebook.tabulation.Figures;
 import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.PlacedEntry;
-import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentStanding;
 
 /** Lays standings out in columns. */
@@ -32,7 +32,7 @@ final class StandingTables {
 	}
 
 	static Table of(SegmentStanding standing) {
-		Table layout = (standing.method() == PlacementMethod.MAJORITY) ? MAJORITY : ONE_BY_ONE;
+		Table layout = (standing.method() == PlacementRules.PlacementMethod.MAJORITY) ? MAJORITY : ONE_BY_ONE;
 		String title = layout.title() + ", " + count(standing.judges(), "judge") + ", "
 				+ entries(standing.rows().size());
 		return new Table(title, layout.columns(), layout.labels(),

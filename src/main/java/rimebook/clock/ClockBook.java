@@ -81,8 +81,8 @@ class ClockBook implements SkatingClock {
 	public void takeBackReskate(PerformanceView first, Actor actor) {
 		ClockView before = of(first);
 		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
-		add(new ClockTap(this.acts.nextId(), first.id(), new ClockView.Tap(before.touches() + 1, ClockAct.TAKE_BACK,
-				null, null, ClockAct.RESKATE.words(), actor.name(), now)));
+		add(new ClockTap(this.acts.nextId(), first.id(), new ClockView.Tap(before.touches() + 1,
+				ClockView.ClockAct.TAKE_BACK, null, null, ClockView.ClockAct.RESKATE.words(), actor.name(), now)));
 		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
 				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
 	}

@@ -17,7 +17,7 @@ final class ClockReading {
 
 	private final List<ClockView.Interruption> interruptions = new ArrayList<>();
 
-	private ClockState state = ClockState.WAITING;
+	private ClockView.ClockState state = ClockView.ClockState.WAITING;
 
 	private int run;
 
@@ -50,7 +50,7 @@ final class ClockReading {
 	}
 
 	private void sort(ClockView.Tap tap) {
-		if (tap.act() == ClockAct.TAKE_BACK) {
+		if (tap.act() == ClockView.ClockAct.TAKE_BACK) {
 			this.counting.pollLast();
 		}
 		else {
@@ -71,25 +71,25 @@ final class ClockReading {
 
 	private void start(Instant at) {
 		this.startedAt = at;
-		this.state = ClockState.RUNNING;
+		this.state = ClockView.ClockState.RUNNING;
 	}
 
 	private void stop(Instant at) {
 		this.stoppedAt = at;
-		this.state = ClockState.STOPPED;
+		this.state = ClockView.ClockState.STOPPED;
 	}
 
 	private void interrupt(ClockView.Tap tap) {
 		InterruptionCause cause = (tap.cause() != null) ? tap.cause() : InterruptionCause.RINK;
-		Instant from = (this.state == ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
+		Instant from = (this.state == ClockView.ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
 		this.interruptions.add(new ClockView.Interruption(cause, from, null));
-		this.state = ClockState.INTERRUPTED;
+		this.state = ClockView.ClockState.INTERRUPTED;
 	}
 
 	private void resume(Instant at) {
 		ClockView.Interruption pause = removeLast();
 		this.interruptions.add(new ClockView.Interruption(pause.cause(), pause.from(), at));
-		this.state = ClockState.RUNNING;
+		this.state = ClockView.ClockState.RUNNING;
 	}
 
 	private ClockView.Interruption removeLast() {
@@ -102,7 +102,7 @@ final class ClockReading {
 		this.startedAt = null;
 		this.stoppedAt = null;
 		this.interruptions.clear();
-		this.state = ClockState.WAITING;
+		this.state = ClockView.ClockState.WAITING;
 	}
 
 }

@@ -24,10 +24,10 @@ final class ClockRefusals {
 				+ " now. Nothing was changed; look at it, then repeat what is still needed.");
 	}
 
-	static ConflictException notFromHere(PerformanceView performance, ClockView clock, ClockAct act) {
+	static ConflictException notFromHere(PerformanceView performance, ClockView clock, ClockView.ClockAct act) {
 		return new ConflictException("clock-state",
 				clockOf(performance) + " is " + clock.state().words() + "; from there it cannot be "
-						+ ((act == ClockAct.RESKATE) ? "set back for a re-skate" : act.words()) + ".");
+						+ ((act == ClockView.ClockAct.RESKATE) ? "set back for a re-skate" : act.words()) + ".");
 	}
 
 	static ConflictException nothingToTakeBack(PerformanceView performance) {

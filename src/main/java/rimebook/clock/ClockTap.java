@@ -24,7 +24,7 @@ class ClockTap extends PerformanceLine {
 	private int sequence;
 
 	@Enumerated(EnumType.STRING)
-	private ClockAct act;
+	private ClockView.ClockAct act;
 
 	@Enumerated(EnumType.STRING)
 	private @Nullable InterruptionCause cause;

@@ -11,17 +11,17 @@ import rimebook.shared.AuditedEvent;
  * @param before how it stood before
  * @param after how it stands now
  */
-public record ClockTouched(PerformanceId performance, SegmentId segment, ClockState before, ClockState after,
-		AuditedChange change) implements AuditedEvent {
+record ClockTouched(PerformanceId performance, SegmentId segment, ClockView.ClockState before,
+		ClockView.ClockState after, AuditedChange change) implements AuditedEvent {
 
 	/** Tell whether the team was broken off by it, or is no longer. */
 	public boolean isBreak() {
-		return isInterrupted() != (this.before == ClockState.INTERRUPTED);
+		return isInterrupted() != (this.before == ClockView.ClockState.INTERRUPTED);
 	}
 
 	/** Tell whether the team is broken off now. */
 	public boolean isInterrupted() {
-		return this.after == ClockState.INTERRUPTED;
+		return this.after == ClockView.ClockState.INTERRUPTED;
 	}
 
 }

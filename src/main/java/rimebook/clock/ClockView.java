@@ -197,4 +197,143 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 
 	}
 
+	/** How the clock of a performance stands, and what can be done with it from there. */
+	public enum ClockState {
+
+		/** No skater has moved yet, or not since a re-skate was ordered. */
+		WAITING("waiting for the start"),
+
+		/** The programme is being skated. */
+		RUNNING("running"),
+
+		/** Broken off at the referee's signal. */
+		INTERRUPTED("interrupted"),
+
+		/** The programme has ended. */
+		STOPPED("stopped");
+
+		private final String words;
+
+		ClockState(String words) {
+			this.words = words;
+		}
+
+		/**
+		 * Tell whether an act is possible; whether one can be taken back is told
+		 * elsewhere.
+		 */
+		public boolean allows(ClockAct act) {
+			return switch (act) {
+				case START -> this == WAITING;
+				case STOP -> this == RUNNING;
+				case INTERRUPT -> isUnderWay();
+				case RESUME -> this == INTERRUPTED;
+				case RESKATE -> this == INTERRUPTED || this == STOPPED;
+				case TAKE_BACK -> true;
+			};
+		}
+
+		/** Tell whether the team is in the middle of its programme. */
+		public boolean isUnderWay() {
+			return this == RUNNING || this == INTERRUPTED;
+		}
+
+		String words() {
+			return this.words;
+		}
+
+	}
+
+	/**
+	 * What the clock shows that may cost a team something. It only points it out: the
+	 * rulebook in force and the referee decide.
+	 *
+	 * @param seconds of {@link Fault#LATE_START} how long after the call, of a time how
+	 * far outside the window, of an interruption how long
+	 * @param since when it was known, UTC
+	 */
+	public record ClockFinding(Fault fault, int seconds, Instant since) {
+
+		private static final int HALF_A_MINUTE = 30;
+
+		/** What is at fault. */
+		public enum Fault {
+
+			/** The first movement came more than a minute after the call. */
+			LATE_START,
+
+			/** The team was interrupted by its own cause for more than ten seconds. */
+			INTERRUPTION,
+
+			/** The programme was longer than its window. */
+			TOO_LONG,
+
+			/** The programme was shorter than its window. */
+			TOO_SHORT
+
+		}
+
+		/**
+		 * Tell whether a touch of the clock is more likely at fault than the team: more
+		 * than half a minute beyond what costs nothing (common practice).
+		 */
+		public boolean isDoubtful() {
+			return beyond() > HALF_A_MINUTE;
+		}
+
+		private int beyond() {
+			return switch (this.fault) {
+				case LATE_START -> this.seconds - ClockView.START_WITHIN;
+				case INTERRUPTION -> this.seconds - ClockView.UNCOUNTED_PAUSE;
+				case TOO_LONG, TOO_SHORT -> this.seconds;
+			};
+		}
+
+		/**
+		 * In how many steps of that length the seconds fall, a begun one counting whole.
+		 * @param step seconds, at least 1
+		 */
+		public int steps(int step) {
+			return (this.seconds + step - 1) / step;
+		}
+
+	}
+
+	/** What the referee does with the clock of a performance. */
+	public enum ClockAct {
+
+		/** The first skater moves: the time of the programme begins. */
+		START("started"),
+
+		/** The team has come to its complete stop: the time ends. */
+		STOP("stopped"),
+
+		/**
+		 * The referee's signal to break off; the time stands still. While it does, the
+		 * cause is another than was thought.
+		 */
+		INTERRUPT("interrupted"),
+
+		/** The team goes on from the point of interruption; the time runs on. */
+		RESUME("resumed"),
+
+		/** The programme is skated again from its beginning; the time starts anew. */
+		RESKATE("re-skate"),
+
+		/** The newest act that counts was a slip and counts no longer. */
+		TAKE_BACK("taken back");
+
+		private final String words;
+
+		ClockAct(String words) {
+			this.words = words;
+		}
+
+		/** In a word or two, for the record. */
+		String words() {
+			return this.words;
+		}
+
+	}
+
 }

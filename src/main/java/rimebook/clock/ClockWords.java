@@ -29,8 +29,8 @@ final class ClockWords {
 	}
 
 	private static Optional<String> takenBack(ClockView before, ClockView after) {
-		ClockAct last = Objects.requireNonNull(before.last());
-		if (last == ClockAct.START || last == ClockAct.STOP) {
+		ClockView.ClockAct last = Objects.requireNonNull(before.last());
+		if (last == ClockView.ClockAct.START || last == ClockView.ClockAct.STOP) {
 			return Optional.empty();
 		}
 		ClockView.Interruption pause = after.pause();

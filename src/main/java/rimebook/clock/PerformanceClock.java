@@ -67,13 +67,13 @@ public class PerformanceClock {
 	 */
 	@Transactional
 	public void start(PerformanceId id, int seen, Actor actor) {
-		touch(id, seen, new Touch(ClockAct.START, null, null, ""), actor);
+		touch(id, seen, new Touch(ClockView.ClockAct.START, null, null, ""), actor);
 	}
 
 	/** Stop: the team has come to its complete stop. */
 	@Transactional
 	public void stop(PerformanceId id, int seen, Actor actor) {
-		touch(id, seen, new Touch(ClockAct.STOP, null, null, ""), actor);
+		touch(id, seen, new Touch(ClockView.ClockAct.STOP, null, null, ""), actor);
 	}
 
 	/**
@@ -82,7 +82,7 @@ public class PerformanceClock {
 	 */
 	@Transactional
 	public void interrupt(PerformanceId id, int seen, InterruptionCause cause, Actor actor) {
-		touch(id, seen, new Touch(ClockAct.INTERRUPT, cause, null, ""), actor);
+		touch(id, seen, new Touch(ClockView.ClockAct.INTERRUPT, cause, null, ""), actor);
 	}
 
 	/**
@@ -92,7 +92,7 @@ public class PerformanceClock {
 	@Transactional
 	public void resume(PerformanceId id, int seen, String point, Actor actor) {
 		String words = Required.optional("point", point, LONGEST_POINT);
-		touch(id, seen, new Touch(ClockAct.RESUME, null, null, words), actor);
+		touch(id, seen, new Touch(ClockView.ClockAct.RESUME, null, null, words), actor);
 	}
 
 	/**
@@ -109,7 +109,7 @@ public class PerformanceClock {
 		if (marking == null) {
 			throw ClockRefusals.markingMissing();
 		}
-		PerformanceView performance = touch(id, seen, new Touch(ClockAct.RESKATE, null, marking, ""), actor);
+		PerformanceView performance = touch(id, seen, new Touch(ClockView.ClockAct.RESKATE, null, marking, ""), actor);
 		if (marking == Reskates.Marking.RESKATED_ONLY) {
 			this.reskates.begin(performance.id(), actor);
 		}
@@ -134,7 +134,7 @@ public class PerformanceClock {
 	@Transactional
 	public void takeBack(PerformanceId id, int seen, int along, Actor actor) {
 		Set<Instant> found = this.book.of(this.performances.hold(id)).foundByLast();
-		PerformanceView performance = touch(id, seen, new Touch(ClockAct.TAKE_BACK, null, null, ""), actor);
+		PerformanceView performance = touch(id, seen, new Touch(ClockView.ClockAct.TAKE_BACK, null, null, ""), actor);
 		this.consequences.takeBack(performance, found, along, actor);
 	}
 
@@ -175,7 +175,7 @@ public class PerformanceClock {
 	}
 
 	private static void requirePossible(PerformanceView performance, ClockView clock, int seen, Touch touch) {
-		ClockAct act = touch.act();
+		ClockView.ClockAct act = touch.act();
 		if (!performance.isOnIce()) {
 			throw ClockRefusals.notOnIce(performance);
 		}
@@ -185,10 +185,10 @@ public class PerformanceClock {
 		if (!clock.state().allows(act)) {
 			throw ClockRefusals.notFromHere(performance, clock, act);
 		}
-		if (touch.marking() == Reskates.Marking.AS_FIRST_SKATED && clock.state() == ClockState.STOPPED) {
+		if (touch.marking() == Reskates.Marking.AS_FIRST_SKATED && clock.state() == ClockView.ClockState.STOPPED) {
 			throw ClockRefusals.nothingInterrupted();
 		}
-		if (act == ClockAct.TAKE_BACK && clock.last() == null) {
+		if (act == ClockView.ClockAct.TAKE_BACK && clock.last() == null) {
 			throw ClockRefusals.nothingToTakeBack(performance);
 		}
 	}
@@ -207,7 +207,7 @@ public class PerformanceClock {
 	}
 
 	/** An act as the referee gives it. */
-	private record Touch(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
+	private record Touch(ClockView.ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
 			String words) {
 
 		/**
@@ -217,7 +217,8 @@ public class PerformanceClock {
 		ClockView.Tap at(ClockView clock, Instant received, Actor actor) {
 			List<ClockView.Tap> log = clock.log();
 			Instant latest = log.isEmpty() ? received : log.get(log.size() - 1).notedAt();
-			String about = (this.act == ClockAct.TAKE_BACK) ? Objects.requireNonNull(clock.last()).words() : this.words;
+			String about = (this.act == ClockView.ClockAct.TAKE_BACK) ? Objects.requireNonNull(clock.last()).words()
+					: this.words;
 			return new ClockView.Tap(clock.touches() + 1, this.act, this.cause, this.marking, about, actor.name(),
 					received.isBefore(latest) ? latest : received);
 		}

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import com.fasterxml.jackson.annotation.JsonValue;
 
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
 
 /**
  * How an event is judged: by placing teams against each other, by points, or in a way of
@@ -29,8 +29,8 @@ public record JudgingMethod(String name) {
 	/** Grades of called elements and marks of components become points. */
 	public static final JudgingMethod POINTS = new JudgingMethod("POINTS");
 
-	private static final Map<JudgingMethod, PlacementMethod> PLACEMENT = Map.of(MAJORITY, PlacementMethod.MAJORITY,
-			ONE_BY_ONE, PlacementMethod.ONE_BY_ONE);
+	private static final Map<JudgingMethod, PlacementRules.PlacementMethod> PLACEMENT = Map.of(MAJORITY,
+			PlacementRules.PlacementMethod.MAJORITY, ONE_BY_ONE, PlacementRules.PlacementMethod.ONE_BY_ONE);
 
 	/**
 	 * A way of that name.
@@ -61,8 +61,8 @@ public record JudgingMethod(String name) {
 	 * The way in which ordinals become places.
 	 * @throws IllegalStateException for judging without ordinals
 	 */
-	public PlacementMethod placement() {
-		PlacementMethod placement = PLACEMENT.get(this);
+	public PlacementRules.PlacementMethod placement() {
+		PlacementRules.PlacementMethod placement = PLACEMENT.get(this);
 		if (placement == null) {
 			throw new IllegalStateException(this + " has no ordinals");
 		}

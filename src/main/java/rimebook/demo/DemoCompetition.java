@@ -36,11 +36,10 @@ import rimebook.placement.MarkSubmission;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -299,9 +298,10 @@ class DemoCompetition {
 	}
 
 	private void protest(SegmentId segment, EventView event) {
-		ProtestView filed = this.protests.file(new Protests.FileProtest(segment,
-				this.entries.ofEvent(event.id()).get(4).id(), ProtestCategory.CALCULATION,
-				"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
+		ProtestView filed = this.protests.file(
+				new Protests.FileProtest(segment, this.entries.ofEvent(event.id()).get(4).id(),
+						ProtestView.ProtestCategory.CALCULATION,
+						"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
 				SECRETARY);
 		this.protests.decide(filed.id(), filed.version(), false,
 				"All comparisons were gone through by hand with the manager; the wins are as published.", REFEREE);
@@ -312,8 +312,8 @@ class DemoCompetition {
 	}
 
 	private void sign(SegmentId segment) {
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 	}
 
 	private int version(SegmentId segment) {

@@ -12,7 +12,7 @@ import org.apache.commons.csv.CSVRecord;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.PointsTasks;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.Points;
 
 /**
@@ -42,7 +42,8 @@ final class DemoPerformances {
 	/** The elements that were called for a team. */
 	List<ElementCalls.CallElements.Call> calls(String team) {
 		return of(this.elements, team)
-			.map((row) -> new ElementCalls.CallElements.Call(null, row.get("code"), ElementWorth.COUNTS, null))
+			.map((row) -> new ElementCalls.CallElements.Call(null, row.get("code"), JudgedElement.ElementWorth.COUNTS,
+					null))
 			.toList();
 	}
 

@@ -9,7 +9,6 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.performances.SegmentRun;
 import rimebook.rulings.QuestionView;
-import rimebook.rulings.RulingTopic;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
 
@@ -34,24 +33,26 @@ class DemoRulings {
 	/** Ask about the teams that skate first in the free skating of both events. */
 	void ask(EventView junior, EventView senior) {
 		SegmentId juniorFree = junior.segments().get(1).id();
-		QuestionView cord = ask(starter(juniorFree, 0), null, RulingTopic.COSTUME,
+		QuestionView cord = ask(starter(juniorFree, 0), null, QuestionView.RulingTopic.COSTUME,
 				"May the lantern cords on the sleeves hang loose?");
 		rule(cord, 0, RulingView.Verdict.ALLOWED, "", "They are part of the costume.", "");
 		rule(cord, 1, RulingView.Verdict.CONDITIONAL, "both ends are sewn on",
 				"A cord that cannot come off is part of the costume; one that can is a risk on the ice.",
 				"A cord came off in the practice on Friday.");
 		QuestionView lift = ask(starter(senior.segments().get(1).id(), 0), senior.segments().get(1).id(),
-				RulingTopic.ELEMENT, "Is the last picture, one skater held at hip height for a count of four, a lift?");
+				QuestionView.RulingTopic.ELEMENT,
+				"Is the last picture, one skater held at hip height for a count of four, a lift?");
 		rule(lift, 0, RulingView.Verdict.NOT_ALLOWED, "",
 				"Held up with sustained elevation it is a lift that is not in the planned elements.", "");
-		ask(starter(juniorFree, 1), juniorFree, RulingTopic.PROP, "May the captain take off her cap and throw it?");
+		ask(starter(juniorFree, 1), juniorFree, QuestionView.RulingTopic.PROP,
+				"May the captain take off her cap and throw it?");
 	}
 
 	private EntryId starter(SegmentId segment, int index) {
 		return this.run.performances(segment).get(index).entry();
 	}
 
-	private QuestionView ask(EntryId entry, @Nullable SegmentId segment, RulingTopic topic, String text) {
+	private QuestionView ask(EntryId entry, @Nullable SegmentId segment, QuestionView.RulingTopic topic, String text) {
 		return this.rulings.ask(new Rulings.AskQuestion(entry, segment, topic, text, MANAGER), DemoCrew.SECRETARY);
 	}
 

@@ -27,7 +27,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.SegmentRules;
 
 /** Gathers what stands on the blank cards of a segment. */
 @Component
@@ -88,7 +88,11 @@ class BlankCardsSource {
 	}
 
 	private List<String> components(EventView event, SegmentId segment) {
-		return this.ruleSets.of(event, event.segment(segment)).components().stream().map(ComponentRule::name).toList();
+		return this.ruleSets.of(event, event.segment(segment))
+			.components()
+			.stream()
+			.map(SegmentRules.ComponentRule::name)
+			.toList();
 	}
 
 	/** From the performances once the segment is open, before that from the draw. */

@@ -11,7 +11,7 @@ import rimebook.pages.Given;
 import rimebook.points.CalledElement;
 import rimebook.points.ElementCalls;
 import rimebook.points.PointsWords;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
 
 /** The called elements as typed; a row without a code is no element. */
@@ -82,7 +82,7 @@ class ElementsForm extends KeyedForm {
 
 		private String code = "";
 
-		private ElementWorth worth = ElementWorth.COUNTS;
+		private JudgedElement.ElementWorth worth = JudgedElement.ElementWorth.COUNTS;
 
 		private String base = "";
 
@@ -112,7 +112,7 @@ class ElementsForm extends KeyedForm {
 			else if (this.code.strip().length() > 20) {
 				errors.rejectValue("code", "marks.keying.code.long");
 			}
-			else if (this.worth == ElementWorth.COUNTS && values.find(this.code.strip()).isEmpty()) {
+			else if (this.worth == JudgedElement.ElementWorth.COUNTS && values.find(this.code.strip()).isEmpty()) {
 				errors.rejectValue("code", "marks.keying.code.unknown", new Object[] { this.code.strip() }, null);
 			}
 			OptionalInt typed = PointsWords.readHundredths(this.base);
@@ -163,11 +163,11 @@ class ElementsForm extends KeyedForm {
 			this.code = code;
 		}
 
-		public ElementWorth getWorth() {
+		public JudgedElement.ElementWorth getWorth() {
 			return this.worth;
 		}
 
-		public void setWorth(ElementWorth worth) {
+		public void setWorth(JudgedElement.ElementWorth worth) {
 			this.worth = worth;
 		}
 

@@ -21,7 +21,7 @@ import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.shared.Actor;
 import rimebook.stand.DeductionRow;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /**
  * The keying desk in points judging: what was called and noted on paper for the team on
@@ -56,8 +56,8 @@ class KeyingController {
 	}
 
 	@ModelAttribute("worths")
-	ElementWorth[] worths() {
-		return ElementWorth.values();
+	JudgedElement.ElementWorth[] worths() {
+		return JudgedElement.ElementWorth.values();
 	}
 
 	@GetMapping("/elements")

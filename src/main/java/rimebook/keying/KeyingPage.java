@@ -15,8 +15,7 @@ import rimebook.competition.SegmentView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
-import rimebook.paper.CardLine;
-import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
 import rimebook.paper.SeatPaper;
 import rimebook.performances.PerformanceStatus;
 import rimebook.points.CalledElement;
@@ -28,8 +27,8 @@ import rimebook.points.PointsSubmission;
 import rimebook.points.PointsWords;
 import rimebook.shared.NotFoundException;
 import rimebook.stand.StandView;
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.SegmentRules;
 
 /**
  * What the keying desk shows of a segment.
@@ -49,9 +48,10 @@ import rimebook.tabulation.points.PointsRules;
  */
 record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
 		StandView.@Nullable Row other, StandView.@Nullable Row next, @Nullable PointsRules rules,
-		List<ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
+		List<SegmentRules.ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
 		ListAuthorisations.@Nullable Authorised authorised, Map<SeatId, PointsSubmission.PointsCardView> cards,
-		DeductionNotes.@Nullable DeductionListView deductions, List<SeatPaper> papers, List<CardLine> lines) {
+		DeductionNotes.@Nullable DeductionListView deductions, List<SeatPaper> papers,
+		List<PaperCards.CardLine> lines) {
 
 	/** The called elements, none before the first list. */
 	public List<CalledElement> elements() {
@@ -77,7 +77,7 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** The mark that a seat gave a component, empty without one. */
-	public String mark(SeatView seat, ComponentRule component) {
+	public String mark(SeatView seat, SegmentRules.ComponentRule component) {
 		return Optional.ofNullable(card(seat))
 			.map((card) -> card.marks().component(component.name()))
 			.map(PointsWords::of)
@@ -98,17 +98,17 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** What stands in a line of a card, empty for nothing. */
-	public String words(@Nullable KeyedCard card, CardLine line) {
+	public String words(PaperCards.@Nullable KeyedCard card, PaperCards.CardLine line) {
 		return Optional.ofNullable(card).map((marks) -> marks.value(line)).map(line::words).orElse("");
 	}
 
 	/** Tell whether those who speak of a card say different things about a line. */
-	public boolean isDisputed(SeatPaper paper, CardLine line) {
+	public boolean isDisputed(SeatPaper paper, PaperCards.CardLine line) {
 		return paper.voices().stream().map((voice) -> words(voice.marks(), line)).distinct().count() > 1;
 	}
 
 	/** What is said to stand in a line, each value with all who say it. */
-	public Map<String, List<String>> said(SeatPaper paper, CardLine line) {
+	public Map<String, List<String>> said(SeatPaper paper, PaperCards.CardLine line) {
 		Map<String, List<String>> said = new LinkedHashMap<>();
 		paper.voices()
 			.forEach((voice) -> said.computeIfAbsent(words(voice.marks(), line), (words) -> new ArrayList<>())
@@ -167,7 +167,7 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** The element of a line of the card in words, empty for another line. */
-	public String element(CardLine line) {
+	public String element(PaperCards.CardLine line) {
 		return line.kind().equals("GRADE") ? pointsRules().nameOf(line.name()) : "";
 	}
 

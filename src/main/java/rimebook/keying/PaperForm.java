@@ -9,8 +9,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.validation.Errors;
 
-import rimebook.paper.CardLine;
-import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
 import rimebook.paper.SeatPaper;
 
 /** One judge's paper card as it is keyed in, or as a difference is settled. */
@@ -41,7 +40,7 @@ class PaperForm extends KeyedForm {
 		return form;
 	}
 
-	private void fill(KeyingPage page, Function<CardLine, String> typed) {
+	private void fill(KeyingPage page, Function<PaperCards.CardLine, String> typed) {
 		page.lines().forEach((line) -> this.lines.add(new Line(line.key(), typed.apply(line))));
 	}
 
@@ -63,7 +62,7 @@ class PaperForm extends KeyedForm {
 			errors.reject("marks.keying.card.no-list");
 		}
 		for (int i = 0; i < page.lines().size(); i++) {
-			CardLine line = page.lines().get(i);
+			PaperCards.CardLine line = page.lines().get(i);
 			if (line.read(this.lines.get(i).given()).isEmpty()) {
 				errors.rejectValue("lines[" + i + "].typed", "marks.keying.wrong." + line.kind(),
 						new Object[] { line.name(), line.number(), line.most() }, null);
@@ -71,13 +70,13 @@ class PaperForm extends KeyedForm {
 		}
 	}
 
-	KeyedCard marks(KeyingPage page) {
+	PaperCards.KeyedCard marks(KeyingPage page) {
 		Map<String, Integer> marks = new LinkedHashMap<>();
 		for (int i = 0; i < page.lines().size(); i++) {
-			CardLine line = page.lines().get(i);
+			PaperCards.CardLine line = page.lines().get(i);
 			marks.put(line.key(), line.read(this.lines.get(i).given()).orElseThrow());
 		}
-		return new KeyedCard(marks);
+		return new PaperCards.KeyedCard(marks);
 	}
 
 	SeatPaper.Sight sight() {

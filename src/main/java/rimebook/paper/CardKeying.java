@@ -36,7 +36,7 @@ class CardKeying extends PerformanceLine {
 	private @Nullable String keyedById;
 
 	@Convert(converter = Lines.class)
-	private KeyedCard marks;
+	private PaperCards.KeyedCard marks;
 
 	@Enumerated(EnumType.STRING)
 	private KeyingOutcome outcome;
@@ -55,8 +55,8 @@ class CardKeying extends PerformanceLine {
 	 * @param number which one it is of this seat's card, from 1
 	 * @param cardSequence the version of the card that is received now, 0 for none
 	 */
-	CardKeying(UUID id, PerformanceId performance, SeatId seat, int number, KeyedCard marks, KeyingOutcome outcome,
-			int cardSequence, Actor actor, Instant now) {
+	CardKeying(UUID id, PerformanceId performance, SeatId seat, int number, PaperCards.KeyedCard marks,
+			KeyingOutcome outcome, int cardSequence, Actor actor, Instant now) {
 		super(id, performance);
 		this.seat = seat.value();
 		this.number = number;
@@ -90,7 +90,7 @@ class CardKeying extends PerformanceLine {
 		return actor.isNotedAs(keyedById(), this.keyedBy);
 	}
 
-	KeyedCard marks() {
+	PaperCards.KeyedCard marks() {
 		return this.marks;
 	}
 
@@ -108,18 +108,18 @@ class CardKeying extends PerformanceLine {
 
 	/** Keeps the lines as JSON in one column. */
 	@Converter
-	static class Lines implements AttributeConverter<KeyedCard, String> {
+	static class Lines implements AttributeConverter<PaperCards.KeyedCard, String> {
 
 		private static final JsonMapper JSON = JsonMapper.shared();
 
 		@Override
-		public String convertToDatabaseColumn(KeyedCard card) {
+		public String convertToDatabaseColumn(PaperCards.KeyedCard card) {
 			return JSON.writeValueAsString(card.lines());
 		}
 
 		@Override
-		public KeyedCard convertToEntityAttribute(String json) {
-			return new KeyedCard(JSON.readValue(json, new TypeReference<Map<String, Integer>>() {
+		public PaperCards.KeyedCard convertToEntityAttribute(String json) {
+			return new PaperCards.KeyedCard(JSON.readValue(json, new TypeReference<Map<String, Integer>>() {
 			}));
 		}
 

@@ -79,7 +79,7 @@ public class PaperKeying {
 	 * @throws NotFoundException if there is no such performance for this seat
 	 */
 	@Transactional
-	public SeatPaper key(PerformanceId id, SeatId seatId, KeyedCard card, Actor actor) {
+	public SeatPaper key(PerformanceId id, SeatId seatId, PaperCards.KeyedCard card, Actor actor) {
 		Sheet sheet = sheet(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() == PaperState.Stage.DIFFER) {
@@ -97,7 +97,7 @@ public class PaperKeying {
 		return sheet(id, seatId).seen(actor);
 	}
 
-	private void requireTaken(Sheet sheet, KeyedCard card) {
+	private void requireTaken(Sheet sheet, PaperCards.KeyedCard card) {
 		if (isAddedLater(sheet.performance(), sheet.seat())) {
 			this.stillOpen.require(sheet.performance().segment());
 		}
@@ -114,8 +114,8 @@ public class PaperKeying {
 				&& !this.books.of(segment).missing(performance, seat).isEmpty();
 	}
 
-	private static KeyingOutcome outcome(KeyedCard card, Sheet sheet, Actor actor) {
-		HeldCard held = sheet.held();
+	private static KeyingOutcome outcome(PaperCards.KeyedCard card, Sheet sheet, Actor actor) {
+		PaperCards.HeldCard held = sheet.held();
 		if (held != null && held.isFromTablet() && !card.agreesWith(held.marks())) {
 			return KeyingOutcome.DIFFERS;
 		}
@@ -136,7 +136,8 @@ public class PaperKeying {
 	 * keyed or sent since
 	 */
 	@Transactional
-	public SeatPaper settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, KeyedCard card, Actor actor) {
+	public SeatPaper settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, PaperCards.KeyedCard card,
+			Actor actor) {
 		Sheet sheet = sheet(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() != PaperState.Stage.DIFFER) {
@@ -160,8 +161,8 @@ public class PaperKeying {
 	 * @param differed what was said to be on the paper, empty where people agreed
 	 * @return the version that counts now
 	 */
-	private int receive(KeyedCard card, Sheet sheet, String differed, Actor actor) {
-		HeldCard held = sheet.held();
+	private int receive(PaperCards.KeyedCard card, Sheet sheet, String differed, Actor actor) {
+		PaperCards.HeldCard held = sheet.held();
 		AuditedChange line = line(sheet, differed.isEmpty() ? "card.received" : "card.settled", actor)
 			.from(sheet.label() + ": " + (differed.isEmpty() ? sheet.heldInWords() : differed),
 					sheet.label() + ": " + sheet.words(card))
@@ -177,7 +178,7 @@ public class PaperKeying {
 		return sequence;
 	}
 
-	private void write(Sheet sheet, KeyedCard card, KeyingOutcome outcome, int sequence, Actor actor) {
+	private void write(Sheet sheet, PaperCards.KeyedCard card, KeyingOutcome outcome, int sequence, Actor actor) {
 		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(), sheet.seat().id(),
 				sheet.state().keyings() + 1, card, outcome, sequence, actor, this.acts.now()));
 	}
@@ -193,7 +194,7 @@ public class PaperKeying {
 
 	/** The lines that a card of this performance has now; none before it is called. */
 	@Transactional(readOnly = true)
-	public List<CardLine> lines(PerformanceId id) {
+	public List<PaperCards.CardLine> lines(PerformanceId id) {
 		PerformanceView performance = this.performances.find(id);
 		return paper(performance).map((paper) -> paper.lines(performance)).orElse(List.of());
 	}
@@ -223,7 +224,7 @@ public class PaperKeying {
 	}
 
 	private List<Sheet> sheets(PerformanceView performance, PaperCards paper) {
-		Map<SeatId, HeldCard> held = paper.held(performance);
+		Map<SeatId, PaperCards.HeldCard> held = paper.held(performance);
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		return paper.seats(performance)
 			.stream()
@@ -243,14 +244,14 @@ public class PaperKeying {
 	}
 
 	/** One seat's card of one performance with all that is known of it. */
-	private record Sheet(PerformanceView performance, PaperCards paper, SeatView seat, @Nullable HeldCard held,
-			PaperState state, List<CardKeying> keyings) {
+	private record Sheet(PerformanceView performance, PaperCards paper, SeatView seat,
+			PaperCards.@Nullable HeldCard held, PaperState state, List<CardKeying> keyings) {
 
 		String label() {
 			return this.seat.label();
 		}
 
-		String words(KeyedCard card) {
+		String words(PaperCards.KeyedCard card) {
 			return this.paper.words(this.performance, card);
 		}
 
@@ -287,7 +288,7 @@ public class PaperKeying {
 					(this.held != null) ? this.held.receivedAt() : null, sight());
 		}
 
-		private @Nullable KeyedCard own(Actor viewer) {
+		private PaperCards.@Nullable KeyedCard own(Actor viewer) {
 			return this.keyings.stream()
 				.filter((keying) -> keying.isBy(viewer))
 				.reduce((older, newer) -> newer)

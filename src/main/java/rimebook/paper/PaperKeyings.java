@@ -36,7 +36,7 @@ public class PaperKeyings {
 	public record OfPerformance(Map<SeatId, List<CardKeying>> bySeat) {
 
 		/** How far a seat’s card has come, with the card that was received of it. */
-		public PaperState state(SeatId seat, @Nullable HeldCard card) {
+		public PaperState state(SeatId seat, PaperCards.@Nullable HeldCard card) {
 			return PaperState.of(of(seat), card);
 		}
 

@@ -49,13 +49,13 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	 * @param by the person, empty for the judge's tablet
 	 * @param keying what they keyed, {@code null} for the judge's tablet
 	 */
-	record Voice(String by, KeyedCard marks, Instant at, @Nullable CardKeying keying) {
+	record Voice(String by, PaperCards.KeyedCard marks, Instant at, @Nullable CardKeying keying) {
 
 		static Voice of(CardKeying keying) {
 			return new Voice(keying.keyedBy(), keying.marks(), keying.keyedAt(), keying);
 		}
 
-		static Voice of(HeldCard tablet) {
+		static Voice of(PaperCards.HeldCard tablet) {
 			return new Voice("", tablet.marks(), tablet.receivedAt(), null);
 		}
 
@@ -74,7 +74,7 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	 * @param keyings all of this seat's card, the oldest first
 	 * @param card the card that is received, {@code null} for none
 	 */
-	static PaperState of(List<CardKeying> keyings, @Nullable HeldCard card) {
+	static PaperState of(List<CardKeying> keyings, PaperCards.@Nullable HeldCard card) {
 		int sequence = (card != null) ? card.sequence() : 0;
 		if (keyings.isEmpty()) {
 			return new PaperState((card != null) ? Stage.RECEIVED : Stage.MISSING, List.of(), 0, sequence);
@@ -83,7 +83,7 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 		return new PaperState(stage(keyings.get(keyings.size() - 1), voices, card), voices, keyings.size(), sequence);
 	}
 
-	private static Stage stage(CardKeying last, List<Voice> voices, @Nullable HeldCard card) {
+	private static Stage stage(CardKeying last, List<Voice> voices, PaperCards.@Nullable HeldCard card) {
 		boolean another = voices.stream().anyMatch(Voice::isTablet);
 		if (another || last.outcome() == KeyingOutcome.DIFFERS) {
 			return Stage.DIFFER;
@@ -92,7 +92,7 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 		return (last.outcome().isDone() || confirmed) ? Stage.RECEIVED : Stage.ONCE;
 	}
 
-	private static List<Voice> voices(List<CardKeying> keyings, @Nullable HeldCard card) {
+	private static List<Voice> voices(List<CardKeying> keyings, PaperCards.@Nullable HeldCard card) {
 		CardKeying last = keyings.get(keyings.size() - 1);
 		if (last.outcome().isDone()) {
 			boolean sentSince = card != null && card.sequence() > last.cardSequence();
@@ -112,7 +112,8 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	}
 
 	/** With the tablet's card where somebody keyed otherwise than it was sent. */
-	private static List<Voice> withTablet(List<Voice> people, @Nullable HeldCard card, List<Voice> otherwise) {
+	private static List<Voice> withTablet(List<Voice> people, PaperCards.@Nullable HeldCard card,
+			List<Voice> otherwise) {
 		if (card == null || !card.isFromTablet()
 				|| people.stream().allMatch((voice) -> voice.marks().agreesWith(card.marks()))) {
 			return otherwise;
@@ -129,8 +130,11 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	 * Tell whether somebody else, or the tablet, says the same of each line, so that two
 	 * stand for all of the card.
 	 */
-	boolean isSaidByOthers(KeyedCard card, Actor actor) {
-		List<KeyedCard> others = this.voices.stream().filter((voice) -> !voice.isBy(actor)).map(Voice::marks).toList();
+	boolean isSaidByOthers(PaperCards.KeyedCard card, Actor actor) {
+		List<PaperCards.KeyedCard> others = this.voices.stream()
+			.filter((voice) -> !voice.isBy(actor))
+			.map(Voice::marks)
+			.toList();
 		return card.lines()
 			.entrySet()
 			.stream()

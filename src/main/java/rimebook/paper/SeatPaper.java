@@ -22,7 +22,7 @@ import rimebook.performances.CardOrigin;
  * @param sight give it back when settling, so that nothing is overlooked
  */
 public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean mine, List<Voice> voices,
-		@Nullable KeyedCard own, @Nullable KeyedCard received, @Nullable CardOrigin origin,
+		PaperCards.@Nullable KeyedCard own, PaperCards.@Nullable KeyedCard received, @Nullable CardOrigin origin,
 		@Nullable Instant receivedAt, Sight sight) {
 
 	public SeatPaper {
@@ -57,7 +57,7 @@ public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean min
 	 *
 	 * @param by the person, empty for the judge's tablet
 	 */
-	public record Voice(String by, KeyedCard marks, Instant at) {
+	public record Voice(String by, PaperCards.KeyedCard marks, Instant at) {
 
 		static Voice of(PaperState.Voice voice) {
 			return new Voice(voice.by(), voice.marks(), voice.at());

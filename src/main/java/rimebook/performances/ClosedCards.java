@@ -9,7 +9,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
+import rimebook.entries.EntryId;
 import rimebook.panels.SeatView;
+import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryStatus;
 
 /** What the tabulation of a segment starts from: closed cards only, nothing else. */
@@ -113,6 +115,43 @@ public class ClosedCards {
 		/** Tell whether every judge's own card of every team counts. */
 		public boolean isAsDrawn() {
 			return this.notes.isEmpty();
+		}
+
+	}
+
+	/**
+	 * A performance from which nothing more is expected.
+	 *
+	 * @param status whether it has marks that count, or why not
+	 * @param marks what was closed, {@code null} for nothing. A team disqualified after
+	 * its cards were closed keeps them
+	 */
+	public record ClosedPerformance(PerformanceId id, EntryId entry, int startNumber, EntryStatus status,
+			@Nullable ClosedMarks marks) {
+
+		/** The cards of two marks; empty without marks and in points judging. */
+		public List<CardMarks> cards() {
+			return (this.marks instanceof ClosedMarks.PanelMarks panel) ? panel.cards() : List.of();
+		}
+
+		/**
+		 * What its score is made of; {@code null} without marks and in placement judging.
+		 */
+		public ClosedMarks.@Nullable PointsSheet sheet() {
+			return (this.marks instanceof ClosedMarks.PointsSheet sheet) ? sheet : null;
+		}
+
+		/**
+		 * Tell whether the team is counted among those that started; one that withdrew is
+		 * counted nowhere.
+		 */
+		public boolean hasStarted() {
+			return this.status != EntryStatus.WITHDRAWN;
+		}
+
+		/** How many of these have started. */
+		public static int started(List<ClosedPerformance> closed) {
+			return (int) closed.stream().filter(ClosedPerformance::hasStarted).count();
 		}
 
 	}

@@ -3,7 +3,7 @@ package rimebook.performances;
 import java.util.List;
 
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.JudgedElement;
 
@@ -41,7 +41,7 @@ public sealed interface ClosedMarks {
 	 * @param deductions with their points by the rule set
 	 */
 	record PointsSheet(List<JudgedElement> elements, List<JudgedComponent> components,
-			List<Deduction> deductions) implements ClosedMarks {
+			List<DeductionRule.Deduction> deductions) implements ClosedMarks {
 
 		public PointsSheet {
 			elements = List.copyOf(elements);

@@ -26,7 +26,7 @@ import rimebook.shared.NotFoundException;
  * follow.
  */
 @Service
-public class StatusCorrection implements Amending<StatusAmendment> {
+public class StatusCorrection implements Amending<StatusCorrection.StatusAmendment> {
 
 	private final PerformanceRepository performances;
 
@@ -153,6 +153,37 @@ public class StatusCorrection implements Amending<StatusAmendment> {
 
 	private static Performance found(Optional<Performance> performance, PerformanceId id) {
 		return performance.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/**
+	 * How a team came through a segment.
+	 *
+	 * @param status withdrawn, not finished or disqualified; closed where its marks shall
+	 * count again; waiting or on the ice where it has still to skate
+	 */
+	public record StatusAmendment(PerformanceStatus status) implements Amendment {
+
+		/** That a team came through so. */
+		public static Amendment.SupposedChange<StatusAmendment> on(PerformanceId performance,
+				PerformanceStatus status) {
+			return new Amendment.SupposedChange<>(performance, null, new StatusAmendment(status));
+		}
+
+		@Override
+		public String place() {
+			return "how the team came through";
+		}
+
+		@Override
+		public String words() {
+			return this.status.inWords();
+		}
+
+		@Override
+		public int longestReason() {
+			return 500;
+		}
+
 	}
 
 }

@@ -10,7 +10,7 @@ import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
-import rimebook.paper.HeldCard;
+import rimebook.paper.PaperCards;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
@@ -77,8 +77,8 @@ class CardSubmission extends PerformanceLine {
 		return new CardBook.Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
-	HeldCard held() {
-		return new HeldCard(MarkLine.card(marks()), this.sequence, this.origin, this.receivedAt, true);
+	PaperCards.HeldCard held() {
+		return new PaperCards.HeldCard(MarkLine.card(marks()), this.sequence, this.origin, this.receivedAt, true);
 	}
 
 	OwnCards.Card view() {

@@ -7,13 +7,12 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
-import rimebook.paper.CardLine;
-import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
 
 /** A line of a paper card of two marks: 0.0 to 6.0 in tenths, kept in hundredths. */
-public record MarkLine(String key, String kind, int number, String name, int most) implements CardLine {
+public record MarkLine(String key, String kind, int number, String name, int most) implements PaperCards.CardLine {
 
 	/** The first of two marks. */
 	public static final MarkLine FIRST = new MarkLine("first", "FIRST_MARK");
@@ -21,7 +20,7 @@ public record MarkLine(String key, String kind, int number, String name, int mos
 	/** The second of two marks. */
 	public static final MarkLine SECOND = new MarkLine("second", "SECOND_MARK");
 
-	static final List<CardLine> BOTH = List.of(FIRST, SECOND);
+	static final List<PaperCards.CardLine> BOTH = List.of(FIRST, SECOND);
 
 	private static final int HIGHEST = 600;
 
@@ -32,15 +31,15 @@ public record MarkLine(String key, String kind, int number, String name, int mos
 	}
 
 	/** The lines of a card of two marks. */
-	public static KeyedCard card(CardMarks marks) {
+	public static PaperCards.KeyedCard card(CardMarks marks) {
 		Map<String, Integer> lines = new LinkedHashMap<>();
 		lines.put(FIRST.key, marks.first());
 		lines.put(SECOND.key, marks.second());
-		return new KeyedCard(lines);
+		return new PaperCards.KeyedCard(lines);
 	}
 
 	/** Read as a card of two marks; both have to be there. */
-	static CardMarks marks(KeyedCard card) {
+	static CardMarks marks(PaperCards.KeyedCard card) {
 		return new CardMarks(Objects.requireNonNull(card.lines().get(FIRST.key)),
 				Objects.requireNonNull(card.lines().get(SECOND.key)));
 	}

@@ -20,7 +20,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.paper.CardLine;
+import rimebook.paper.PaperCards;
 import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
 import rimebook.performances.Amendment;
@@ -139,7 +139,7 @@ class PanelCards implements CardBook {
 		if (event.policies().zeroMark() != PlacementRules.ZeroMark.REFUSE) {
 			return;
 		}
-		CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
+		PaperCards.CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
 		if (marks.first() == 0 || marks.second() == 0) {
 			throw new RuleViolationException("zero-mark", zero.key(),
 					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest "

@@ -9,9 +9,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.paper.CardLine;
-import rimebook.paper.HeldCard;
-import rimebook.paper.KeyedCard;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
@@ -45,20 +42,20 @@ class PlacementPaper implements PaperCards {
 	}
 
 	@Override
-	public List<CardLine> lines(PerformanceView performance) {
+	public List<PaperCards.CardLine> lines(PerformanceView performance) {
 		return MarkLine.BOTH;
 	}
 
 	@Override
-	public Map<SeatId, HeldCard> held(PerformanceView performance) {
-		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+	public Map<SeatId, PaperCards.HeldCard> held(PerformanceView performance) {
+		Map<SeatId, PaperCards.HeldCard> held = new LinkedHashMap<>();
 		this.cards.newestOf(performance.id()).forEach((seat, card) -> held.put(seat, card.held()));
 		return held;
 	}
 
 	@Override
-	public void require(PerformanceView performance, KeyedCard card) {
-		for (CardLine line : MarkLine.BOTH) {
+	public void require(PerformanceView performance, PaperCards.KeyedCard card) {
+		for (PaperCards.CardLine line : MarkLine.BOTH) {
 			Integer value = card.value(line);
 			if (value == null || line.read(line.words(value)).isEmpty()) {
 				throw new RuleViolationException("mark-not-valid", line.key(),
@@ -69,13 +66,13 @@ class PlacementPaper implements PaperCards {
 	}
 
 	@Override
-	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
+	public void keep(PerformanceView performance, SeatId seat, int sequence, PaperCards.KeyedCard card) {
 		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, sequence,
 				MarkLine.marks(card), CardOrigin.KEYED, this.acts.now()));
 	}
 
 	@Override
-	public String words(PerformanceView performance, KeyedCard card) {
+	public String words(PerformanceView performance, PaperCards.KeyedCard card) {
 		return MarkWords.of(MarkLine.marks(card));
 	}
 

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
 
 /** Makes a numbered list of what was called, refusing what the table does not have. */
@@ -53,7 +53,7 @@ final class CallCheck {
 	private CalledElement element(ElementCalls.CallElements.Call call, int index, Set<UUID> known) {
 		String field = "calls[" + index + "]";
 		String code = Required.text(field + ".code", call.code(), LONGEST_CODE);
-		if (call.worth() == ElementWorth.COUNTS && this.values.find(code).isEmpty()) {
+		if (call.worth() == JudgedElement.ElementWorth.COUNTS && this.values.find(code).isEmpty()) {
 			throw new RuleViolationException("unknown-code", field + ".code", "The table of values has no code '" + code
 					+ "'; call one of its codes, or an element without value.");
 		}

@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.points.ElementCode;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /**
  * An element of a programme as it was called.
@@ -18,12 +18,12 @@ import rimebook.tabulation.points.ElementWorth;
  * the table holds
  * @param review whether the technical panel still looks at it again
  */
-public record CalledElement(UUID id, int number, String code, ElementWorth worth, @Nullable Integer base,
+public record CalledElement(UUID id, int number, String code, JudgedElement.ElementWorth worth, @Nullable Integer base,
 		boolean review) {
 
 	/** Tell whether judges have to grade it. */
 	public boolean counts() {
-		return this.worth == ElementWorth.COUNTS;
+		return this.worth == JudgedElement.ElementWorth.COUNTS;
 	}
 
 	/** The element itself; grades given to it stand while it stays the same. */

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.clock.ClockFinding;
+import rimebook.clock.ClockView;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
@@ -271,7 +271,8 @@ public class DeductionNotes {
 	 * Where a deduction comes from.
 	 *
 	 * @param touch the touch of the clock that it is taken for, as
-	 * {@link ClockFinding#since}; {@code null} for whatever the clock did not find
+	 * {@link ClockView.ClockFinding#since}; {@code null} for whatever the clock did not
+	 * find
 	 */
 	public record Origin(Noter noter, @Nullable Instant touch) {
 	}

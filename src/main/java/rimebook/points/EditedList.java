@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.points.ElementCalls.CallElements.Call;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
 
 /** Makes the next list out of the one that was seen and one act of the technical desk. */
@@ -50,8 +50,8 @@ final class EditedList {
 			case PART -> change(edit, (call) -> coded(call, this.codes.part(call.code(), edit.value())));
 			case DOWNGRADE -> change(edit, (call) -> coded(call, this.codes.downgrade(call.code())));
 			case REVIEW -> change(edit, EditedList::reviewed);
-			case NO_VALUE -> change(edit, (call) -> worth(call, ElementWorth.NO_VALUE));
-			case TOO_MANY -> change(edit, (call) -> worth(call, ElementWorth.TOO_MANY));
+			case NO_VALUE -> change(edit, (call) -> worth(call, JudgedElement.ElementWorth.NO_VALUE));
+			case TOO_MANY -> change(edit, (call) -> worth(call, JudgedElement.ElementWorth.TOO_MANY));
 			case EARLIER -> move(place(edit.element()), -1);
 			case LATER -> move(place(edit.element()), 1);
 			case REMOVE -> this.calls.remove(place(edit.element()));
@@ -89,7 +89,7 @@ final class EditedList {
 	}
 
 	private static Call fresh(String code) {
-		return new Call(null, Required.text("value", code, LONGEST_CODE), ElementWorth.COUNTS, null);
+		return new Call(null, Required.text("value", code, LONGEST_CODE), JudgedElement.ElementWorth.COUNTS, null);
 	}
 
 	static Call call(CalledElement element) {
@@ -106,8 +106,8 @@ final class EditedList {
 		return new Call(call.element(), call.code(), call.worth(), call.base(), !call.review());
 	}
 
-	private static Call worth(Call call, ElementWorth worth) {
-		ElementWorth next = (call.worth() == worth) ? ElementWorth.COUNTS : worth;
+	private static Call worth(Call call, JudgedElement.ElementWorth worth) {
+		JudgedElement.ElementWorth next = (call.worth() == worth) ? JudgedElement.ElementWorth.COUNTS : worth;
 		return new Call(call.element(), call.code(), next, call.base(), call.review());
 	}
 

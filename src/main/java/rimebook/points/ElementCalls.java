@@ -17,7 +17,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /**
  * Takes the elements as they are called for a performance on the ice. Each list is a new
@@ -118,11 +118,11 @@ public class ElementCalls {
 		 * {@code null} where the table holds
 		 * @param review whether the technical panel still looks at it again
 		 */
-		public record Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base,
-				boolean review) {
+		public record Call(@Nullable UUID element, String code, JudgedElement.ElementWorth worth,
+				@Nullable Integer base, boolean review) {
 
 			/** As the full form, not under review. */
-			public Call(@Nullable UUID element, String code, ElementWorth worth, @Nullable Integer base) {
+			public Call(@Nullable UUID element, String code, JudgedElement.ElementWorth worth, @Nullable Integer base) {
 				this(element, code, worth, base, false);
 			}
 

@@ -27,7 +27,7 @@ import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.NotFoundException;
-import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.SegmentRules;
 
 /** The cards of points judging as the run of a segment asks for them. */
 @Component
@@ -98,7 +98,7 @@ class GradedCards implements CardBook {
 			missing.add("the called elements");
 		}
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
-		List<ComponentRule> components = this.book.rules(performance.segment()).components();
+		List<SegmentRules.ComponentRule> components = this.book.rules(performance.segment()).components();
 		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		for (SeatView seat : seats) {
 			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
@@ -108,7 +108,7 @@ class GradedCards implements CardBook {
 	}
 
 	private static List<String> missing(SeatView seat, @Nullable PointsCard card, PaperKeyings.OfPerformance keyed,
-			CalledLists lists, List<ComponentRule> components) {
+			CalledLists lists, List<SegmentRules.ComponentRule> components) {
 		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
 		if (paper.isUnsettled()) {
 			return List.of(seat.label() + paper.inBrackets());
@@ -140,7 +140,7 @@ class GradedCards implements CardBook {
 
 	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */
 	private static Optional<String> lack(@Nullable PointsCard card, Optional<CalledListView> list,
-			List<ComponentRule> components) {
+			List<SegmentRules.ComponentRule> components) {
 		if (card == null) {
 			return Optional.of("");
 		}

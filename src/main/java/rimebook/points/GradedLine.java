@@ -5,8 +5,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.UUID;
 
-import rimebook.paper.CardLine;
-import rimebook.paper.KeyedCard;
+import rimebook.paper.PaperCards;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
 
@@ -14,7 +13,7 @@ import rimebook.tabulation.points.Points;
  * A line of a paper card of points judging: the grade of an element, a whole number from
  * minus to plus the greatest, or the mark of a component, 0.25 to 10.00 in quarters.
  */
-record GradedLine(String key, String kind, int number, String name, int most) implements CardLine {
+record GradedLine(String key, String kind, int number, String name, int most) implements PaperCards.CardLine {
 
 	private static final String GRADE = "GRADE";
 
@@ -33,15 +32,15 @@ record GradedLine(String key, String kind, int number, String name, int most) im
 	}
 
 	/** The lines of a card of points judging. */
-	static KeyedCard card(PointsMarks marks) {
+	static PaperCards.KeyedCard card(PointsMarks marks) {
 		Map<String, Integer> lines = new LinkedHashMap<>();
 		marks.grades().forEach((element, grade) -> lines.put(OF_GRADES + element, grade));
 		marks.components().forEach((name, mark) -> lines.put(OF_COMPONENTS + name, mark));
-		return new KeyedCard(lines);
+		return new PaperCards.KeyedCard(lines);
 	}
 
 	/** Read as a card of points judging; what is no line of one is passed over. */
-	static PointsMarks marks(KeyedCard card) {
+	static PointsMarks marks(PaperCards.KeyedCard card) {
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
 		Map<String, Integer> components = new LinkedHashMap<>();
 		card.lines().forEach((key, value) -> {

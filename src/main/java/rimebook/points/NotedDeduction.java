@@ -5,7 +5,7 @@ import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.clock.ClockFinding;
+import rimebook.clock.ClockView;
 
 /**
  * A deduction from the table of the rule set.
@@ -15,7 +15,8 @@ import rimebook.clock.ClockFinding;
  * @param notedBy who noted it
  * @param notedAt when, UTC; {@code null} where it was noted before that was kept
  * @param touch the touch of the clock that it was taken for, as
- * {@link ClockFinding#since}, UTC; {@code null} for whatever the clock did not find
+ * {@link ClockView.ClockFinding#since}, UTC; {@code null} for whatever the clock did not
+ * find
  */
 public record NotedDeduction(String item, int count, String notedBy, @Nullable Instant notedAt,
 		@Nullable Instant touch) {

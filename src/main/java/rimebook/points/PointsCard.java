@@ -11,7 +11,7 @@ import jakarta.persistence.Enumerated;
 import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
-import rimebook.paper.HeldCard;
+import rimebook.paper.PaperCards;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceId;
@@ -88,8 +88,8 @@ class PointsCard extends PerformanceLine {
 		return new CardBook.Acknowledgement(getId(), this.sequence, this.receivedAt);
 	}
 
-	HeldCard held(CalledLists lists) {
-		return new HeldCard(GradedLine.card(this.marks), this.sequence, this.origin, this.receivedAt,
+	PaperCards.HeldCard held(CalledLists lists) {
+		return new PaperCards.HeldCard(GradedLine.card(this.marks), this.sequence, this.origin, this.receivedAt,
 				lists.isConfirmed(this));
 	}
 

@@ -7,7 +7,6 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.ElementValue;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.Points;
@@ -60,7 +59,7 @@ final class PointsCardCheck {
 		}
 	}
 
-	private static void requireMark(ComponentRule component, @Nullable Integer mark) {
+	private static void requireMark(SegmentRules.ComponentRule component, @Nullable Integer mark) {
 		String field = "components[" + component.name() + "]";
 		if (mark == null) {
 			throw refused("component-missing", field,
@@ -76,7 +75,8 @@ final class PointsCardCheck {
 		if (this.rules.components().stream().noneMatch((component) -> component.name().equals(name))) {
 			throw refused("unknown-component", "components[" + name + "]",
 					"'" + name + "' is no component of this segment; it has "
-							+ String.join(", ", this.rules.components().stream().map(ComponentRule::name).toList())
+							+ String.join(", ",
+									this.rules.components().stream().map(SegmentRules.ComponentRule::name).toList())
 							+ ".");
 		}
 	}

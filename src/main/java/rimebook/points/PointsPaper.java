@@ -11,9 +11,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.paper.CardLine;
-import rimebook.paper.HeldCard;
-import rimebook.paper.KeyedCard;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
@@ -47,43 +44,43 @@ class PointsPaper implements PaperCards {
 	}
 
 	@Override
-	public List<CardLine> lines(PerformanceView performance) {
+	public List<PaperCards.CardLine> lines(PerformanceView performance) {
 		Optional<CalledList> list = this.book.list(performance.id()).filter((called) -> !called.elements().isEmpty());
 		if (list.isEmpty()) {
 			return List.of();
 		}
 		SegmentRules rules = this.book.rules(performance.segment());
 		int most = rules.values().grades().most();
-		List<CardLine> lines = new ArrayList<>();
+		List<PaperCards.CardLine> lines = new ArrayList<>();
 		list.get().view().counting().forEach((element) -> lines.add(GradedLine.of(element, most)));
 		rules.components().forEach((component) -> lines.add(GradedLine.ofComponent(component.name())));
 		return lines;
 	}
 
 	@Override
-	public Map<SeatId, HeldCard> held(PerformanceView performance) {
+	public Map<SeatId, PaperCards.HeldCard> held(PerformanceView performance) {
 		CalledLists lists = this.book.lists(performance.id());
-		Map<SeatId, HeldCard> held = new LinkedHashMap<>();
+		Map<SeatId, PaperCards.HeldCard> held = new LinkedHashMap<>();
 		this.book.cards(performance.id()).forEach((seat, card) -> held.put(seat, card.held(lists)));
 		return held;
 	}
 
 	@Override
-	public void require(PerformanceView performance, KeyedCard card) {
+	public void require(PerformanceView performance, PaperCards.KeyedCard card) {
 		new PointsCardCheck(this.book.rules(performance.segment()),
 				this.book.list(performance.id()).map(CalledList::view))
 			.require(GradedLine.marks(card));
 	}
 
 	@Override
-	public void keep(PerformanceView performance, SeatId seat, int sequence, KeyedCard card) {
+	public void keep(PerformanceView performance, SeatId seat, int sequence, PaperCards.KeyedCard card) {
 		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, sequence,
 				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), GradedLine.marks(card),
 				CardOrigin.KEYED, this.acts.now()));
 	}
 
 	@Override
-	public String words(PerformanceView performance, KeyedCard card) {
+	public String words(PerformanceView performance, PaperCards.KeyedCard card) {
 		return PointsWords.of(GradedLine.marks(card),
 				this.book.list(performance.id()).map(CalledList::elements).orElse(List.of()));
 	}

@@ -19,12 +19,12 @@ import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.tabulation.points.ComponentRule;
-import rimebook.tabulation.points.Deduction;
+import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.JudgedComponent;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.Points;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.SegmentRules;
 
 /** Puts together what the scores of closed performances are made of. */
 @Component
@@ -54,8 +54,9 @@ class PointsSheets {
 	}
 
 	/** Everything that was read for some performances at once. */
-	record Reading(PointsRules rules, List<ComponentRule> components, CountingPanel panel, Map<UUID, CalledList> lists,
-			Map<UUID, Map<SeatId, PointsMarks>> cards, Map<UUID, DeductionList> deductions) {
+	record Reading(PointsRules rules, List<SegmentRules.ComponentRule> components, CountingPanel panel,
+			Map<UUID, CalledList> lists, Map<UUID, Map<SeatId, PointsMarks>> cards,
+			Map<UUID, DeductionList> deductions) {
 
 		/**
 		 * Read as if that stood there instead; what is none of this judging changes
@@ -118,14 +119,14 @@ class PointsSheets {
 					(element.base() != null) ? new Points(element.base()) : null, grades);
 		}
 
-		private static JudgedComponent judged(ComponentRule component, List<Optional<PointsMarks>> panel) {
+		private static JudgedComponent judged(SegmentRules.ComponentRule component, List<Optional<PointsMarks>> panel) {
 			List<@Nullable Points> given = new ArrayList<>();
 			panel.forEach((marks) -> given
 				.add(marks.map((card) -> card.component(component.name())).map(Points::new).orElse(null)));
 			return new JudgedComponent(component.name(), given);
 		}
 
-		private Deduction deduction(NotedDeduction noted) {
+		private DeductionRule.Deduction deduction(NotedDeduction noted) {
 			return this.rules.deduction(noted.item()).orElseThrow().take(noted.count(), noted.notedBy());
 		}
 

@@ -14,9 +14,9 @@ import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.tabulation.points.ComponentRule;
 import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.tabulation.points.SegmentRules;
 
 /** Lays out what one seat has to give; another seat's marks are never read for it. */
 @Component
@@ -48,7 +48,11 @@ public class PointsTasks {
 			.map((element) -> new PointsTask.TakenOut(element.id(), element.number(), element.code()))
 			.toList();
 		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
-				this.book.rules(performance.segment()).components().stream().map(ComponentRule::name).toList(),
+				this.book.rules(performance.segment())
+					.components()
+					.stream()
+					.map(SegmentRules.ComponentRule::name)
+					.toList(),
 				rules.values().grades().most(), lists.newest().flatMap(this.book::authorisation).isPresent(),
 				card.map(PointsCard::own).orElse(null));
 	}

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.performances.Amendment;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /** A place in what the technical panel sent. */
 public sealed interface SheetAmendment extends Amendment {
@@ -38,11 +38,11 @@ public sealed interface SheetAmendment extends Amendment {
 	 * @param worth whether it counts, and if not, why
 	 */
 	record ElementAmendment(int number, boolean further, @Nullable String code,
-			ElementWorth worth) implements SheetAmendment {
+			JudgedElement.ElementWorth worth) implements SheetAmendment {
 
 		/** The same place with nothing in it. */
 		public static ElementAmendment nothing(int number, boolean further) {
-			return new ElementAmendment(number, further, null, ElementWorth.COUNTS);
+			return new ElementAmendment(number, further, null, JudgedElement.ElementWorth.COUNTS);
 		}
 
 		/** The same place with what stands in a list. */
@@ -65,7 +65,8 @@ public sealed interface SheetAmendment extends Amendment {
 			if (this.code == null) {
 				return "nothing";
 			}
-			return (this.worth == ElementWorth.COUNTS) ? this.code : this.code + " (" + this.worth.words() + ")";
+			return (this.worth == JudgedElement.ElementWorth.COUNTS) ? this.code
+					: this.code + " (" + this.worth.words() + ")";
 		}
 
 	}

@@ -23,7 +23,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /**
  * Puts a corrected version on top of the called elements or the deductions of a closed
@@ -135,7 +135,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	}
 
 	private void checkElement(PerformanceView performance, CalledElement element) {
-		if (element.worth() != ElementWorth.COUNTS) {
+		if (element.worth() != JudgedElement.ElementWorth.COUNTS) {
 			return;
 		}
 		if (this.book.rules(performance.segment()).values().find(element.code()).isEmpty()) {

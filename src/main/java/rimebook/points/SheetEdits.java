@@ -7,7 +7,7 @@ import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /** Puts something else in one place of what the technical panel sent. */
 final class SheetEdits {
@@ -47,7 +47,7 @@ final class SheetEdits {
 		return numbered(changed);
 	}
 
-	private static CalledElement other(CalledElement old, String code, ElementWorth worth) {
+	private static CalledElement other(CalledElement old, String code, JudgedElement.ElementWorth worth) {
 		return new CalledElement(old.id(), old.number(), code, worth, code.equals(old.code()) ? old.base() : null,
 				false);
 	}

@@ -1,6 +1,8 @@
 package rimebook.protests;
 
+import java.io.Serializable;
 import java.time.Instant;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +29,7 @@ public record CorrectionView(CorrectionId id, SegmentId segment, Amendment.Suppo
 	 *
 	 * @param protest the protest that led to it, or {@code null}
 	 */
-	public record Proposal(String by, Instant at, String reason, @Nullable ProtestId protest) {
+	public record Proposal(String by, Instant at, String reason, ProtestView.@Nullable ProtestId protest) {
 	}
 
 	/**
@@ -50,6 +52,24 @@ public record CorrectionView(CorrectionId id, SegmentId segment, Amendment.Suppo
 
 		/** Turned down by another official. */
 		REJECTED
+
+	}
+
+	/** Identity of a correction. */
+	public record CorrectionId(UUID value) implements Serializable {
+
+		/**
+		 * Read an identity from text.
+		 * @throws IllegalArgumentException if the text is not a UUID
+		 */
+		public static CorrectionId of(String text) {
+			return new CorrectionId(UUID.fromString(text));
+		}
+
+		@Override
+		public String toString() {
+			return this.value.toString();
+		}
 
 	}
 

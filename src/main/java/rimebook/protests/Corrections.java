@@ -15,7 +15,7 @@ import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultView;
@@ -78,7 +78,7 @@ public class Corrections {
 		this.publication.hold(performance.segment()).ifPresent(Corrections::requireOpen);
 		Amendment old = this.amendments.check(change);
 		// What stands against a status is shown beside it, since it may go away.
-		if (!(change.amendment() instanceof StatusAmendment)) {
+		if (!(change.amendment() instanceof StatusCorrection.StatusAmendment)) {
 			this.preview.of(change);
 		}
 		String kept = this.amendments.write(new Amendments.Pair(old, change.amendment()));
@@ -111,7 +111,7 @@ public class Corrections {
 	 * the card changed in between
 	 */
 	@Transactional
-	public void approve(CorrectionId id, int version, Actor actor) {
+	public void approve(CorrectionView.CorrectionId id, int version, Actor actor) {
 		holdBefore(id);
 		Correction correction = locked(id, version);
 		correction.approve(actor, this.acts.now());
@@ -123,7 +123,7 @@ public class Corrections {
 	}
 
 	/** What has to be held before the correction. */
-	private void holdBefore(CorrectionId id) {
+	private void holdBefore(CorrectionView.CorrectionId id) {
 		this.corrections.findAmendmentById(id.value())
 			.map(this.amendments::read)
 			.ifPresent((pair) -> this.amendments
@@ -132,7 +132,7 @@ public class Corrections {
 
 	/** Turn a correction down, saying why. */
 	@Transactional
-	public void reject(CorrectionId id, int version, String why, Actor actor) {
+	public void reject(CorrectionView.CorrectionId id, int version, String why, Actor actor) {
 		Correction correction = locked(id, version);
 		correction.reject(actor, Required.text("grounds", why, 2000), this.acts.now());
 		CorrectionView view = correction.view(this.amendments);
@@ -143,20 +143,20 @@ public class Corrections {
 
 	/** Why a proposal cannot be approved any more; empty if it can. */
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(CorrectionId id) {
+	public Optional<String> refusal(CorrectionView.CorrectionId id) {
 		CorrectionView view = correction(id);
 		return this.amendments.refusal(view.change(), view.old());
 	}
 
 	/** Show what a correction would do to every place if it were approved now. */
 	@Transactional(readOnly = true)
-	public ResultPreview.ResultEffect effect(CorrectionId id) {
+	public ResultPreview.ResultEffect effect(CorrectionView.CorrectionId id) {
 		return this.preview.of(correction(id).change());
 	}
 
 	/** Return one correction. */
 	@Transactional(readOnly = true)
-	public CorrectionView correction(CorrectionId id) {
+	public CorrectionView correction(CorrectionView.CorrectionId id) {
 		return this.corrections.findById(id.value())
 			.map((correction) -> correction.view(this.amendments))
 			.orElseThrow(() -> NotFoundException.of("correction", id));
@@ -171,7 +171,7 @@ public class Corrections {
 			.toList();
 	}
 
-	private Correction locked(CorrectionId id, int version) {
+	private Correction locked(CorrectionView.CorrectionId id, int version) {
 		Correction correction = this.corrections.findLockedById(id.value())
 			.orElseThrow(() -> NotFoundException.of("correction", id));
 		this.stillOpen.require(correction.segment());
@@ -204,7 +204,7 @@ public class Corrections {
 	 * @param protest the protest that led to it, {@code null} for none
 	 */
 	public record ProposeCorrection(Amendment.SupposedChange<?> change, String reason, String agreed,
-			@Nullable ProtestId protest) {
+			ProtestView.@Nullable ProtestId protest) {
 
 		/** Without the technical panel, and without a protest. */
 		public ProposeCorrection(Amendment.SupposedChange<?> change, String reason) {

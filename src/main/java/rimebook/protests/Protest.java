@@ -33,7 +33,7 @@ class Protest {
 	private UUID entry;
 
 	@Enumerated(EnumType.STRING)
-	private ProtestCategory category;
+	private ProtestView.ProtestCategory category;
 
 	private String text;
 
@@ -155,7 +155,7 @@ class Protest {
 	}
 
 	ProtestView view() {
-		return new ProtestView(new ProtestId(this.id), new SegmentId(this.segment), new EntryId(this.entry),
+		return new ProtestView(new ProtestView.ProtestId(this.id), new SegmentId(this.segment), new EntryId(this.entry),
 				this.category, this.text, this.filedBy, this.receivedBy, this.filedAt, this.writtenAt, this.posting,
 				this.confirmedBy, this.state, this.grounds, this.decidedBy, this.decidedAt,
 				(this.version != null) ? this.version : 0);

@@ -13,9 +13,9 @@ import rimebook.results.ProtestTimes;
 import rimebook.results.SegmentResultView;
 
 /**
- * Decides whether a protest is heard at all; see {@link ProtestCategory}. The end of the
- * time is fixed with each posting, so that a later change of the settings moves nothing
- * that was posted.
+ * Decides whether a protest is heard at all; see {@link ProtestView.ProtestCategory}. The
+ * end of the time is fixed with each posting, so that a later change of the settings
+ * moves nothing that was posted.
  */
 @Component
 @EnableConfigurationProperties(ProtestSettings.class)
@@ -41,7 +41,7 @@ class ProtestClock implements ProtestTimes {
 	 * Return until when a protest of that category against a posting is heard, or empty
 	 * if never.
 	 */
-	static Optional<Instant> until(ProtestCategory category, SegmentResultView.Posting posting) {
+	static Optional<Instant> until(ProtestView.ProtestCategory category, SegmentResultView.Posting posting) {
 		return switch (category) {
 			case CALCULATION -> Optional.of(posting.calculationUntil());
 			case CONDUCT -> Optional.of(posting.conductUntil());
@@ -53,9 +53,9 @@ class ProtestClock implements ProtestTimes {
 	 * Return why a protest is not heard, or empty if it is.
 	 * @param posting what it was handed in against, {@code null} before the first posting
 	 */
-	static Optional<String> refusal(ProtestCategory category, Instant handedIn,
+	static Optional<String> refusal(ProtestView.ProtestCategory category, Instant handedIn,
 			SegmentResultView.@Nullable Posting posting) {
-		if (category == ProtestCategory.EVALUATION) {
+		if (category == ProtestView.ProtestCategory.EVALUATION) {
 			return Optional.of("A protest against how judges or officials evaluated a performance is not allowed "
 					+ "(ISU General Regulations 2012, Rule 123 paragraph 4.A.i).");
 		}
@@ -64,11 +64,13 @@ class ProtestClock implements ProtestTimes {
 	}
 
 	/** Tell whether the moment lies behind the end of the time for that posting. */
-	static boolean isLate(ProtestCategory category, Instant moment, SegmentResultView.@Nullable Posting posting) {
+	static boolean isLate(ProtestView.ProtestCategory category, Instant moment,
+			SegmentResultView.@Nullable Posting posting) {
 		return posting != null && until(category, posting).filter(moment::isAfter).isPresent();
 	}
 
-	private static String late(ProtestCategory category, Instant handedIn, SegmentResultView.Posting posting) {
+	private static String late(ProtestView.ProtestCategory category, Instant handedIn,
+			SegmentResultView.Posting posting) {
 		long allowed = Duration.between(posting.postedAt(), until(category, posting).orElseThrow()).toMinutes();
 		return "Out of time: it was handed in " + Duration.between(posting.postedAt(), handedIn).toMinutes()
 				+ " minutes after the result was posted; " + allowed

@@ -43,7 +43,7 @@ class ProtestSubjects implements SubjectNames {
 			case "protest" -> this.protests.findById(id)
 				.map(Protest::view)
 				.map((protest) -> name(protest.segment(), protest.entry()));
-			case "correction" -> Optional.of(name(this.corrections.correction(new CorrectionId(id))));
+			case "correction" -> Optional.of(name(this.corrections.correction(new CorrectionView.CorrectionId(id))));
 			default -> Optional.empty();
 		};
 	}

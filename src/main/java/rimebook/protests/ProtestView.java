@@ -1,8 +1,10 @@
 package rimebook.protests;
 
+import java.io.Serializable;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +53,50 @@ public record ProtestView(ProtestId id, SegmentId segment, EntryId entry, Protes
 		/** The states in which somebody still has to decide something. */
 		static Set<State> open() {
 			return EnumSet.of(UNCONFIRMED, FILED);
+		}
+
+	}
+
+	/**
+	 * What a protest is about, which decides whether and until when it is heard (ISU
+	 * General Regulations 2012, Rule 123 paragraphs 3 and 4). The limits themselves are
+	 * settings.
+	 */
+	public enum ProtestCategory {
+
+		/**
+		 * The computation is wrong, or a mark was keyed in wrongly: heard until 24 hours
+		 * after the result was posted.
+		 */
+		CALCULATION,
+
+		/**
+		 * Anything else that happened in the segment: heard until 30 minutes after the
+		 * result was posted.
+		 */
+		CONDUCT,
+
+		/**
+		 * How judges, referee or technical panel evaluated a performance: never heard.
+		 */
+		EVALUATION
+
+	}
+
+	/** Identity of a protest. */
+	public record ProtestId(UUID value) implements Serializable {
+
+		/**
+		 * Read an identity from text.
+		 * @throws IllegalArgumentException if the text is not a UUID
+		 */
+		public static ProtestId of(String text) {
+			return new ProtestId(UUID.fromString(text));
+		}
+
+		@Override
+		public String toString() {
+			return this.value.toString();
 		}
 
 	}

@@ -110,7 +110,7 @@ public class Protests {
 	 * wrote it down, {@code protest-confirmed} if it does not wait for that
 	 */
 	@Transactional
-	public ProtestView confirm(ProtestId id, int version, boolean inTime, String grounds, Actor actor) {
+	public ProtestView confirm(ProtestView.ProtestId id, int version, boolean inTime, String grounds, Actor actor) {
 		Protest protest = found(id, version);
 		String why = inTime ? Required.optional("grounds", grounds, 1900) : Required.text("grounds", grounds, 1900);
 		protest.confirm(inTime, why, actor, this.acts.now());
@@ -129,7 +129,7 @@ public class Protests {
 	 * filed it
 	 */
 	@Transactional
-	public ProtestView decide(ProtestId id, int version, boolean upheld, String grounds, Actor actor) {
+	public ProtestView decide(ProtestView.ProtestId id, int version, boolean upheld, String grounds, Actor actor) {
 		Protest protest = found(id, version);
 		String before = protest.view().state().name().toLowerCase();
 		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.acts.now());
@@ -145,7 +145,7 @@ public class Protests {
 		return this.protests.findBySegmentOrderByFiledAt(segment.value()).stream().map(Protest::view).toList();
 	}
 
-	private Protest found(ProtestId id, int version) {
+	private Protest found(ProtestView.ProtestId id, int version) {
 		Protest protest = this.protests.findById(id.value()).orElseThrow(() -> NotFoundException.of("protest", id));
 		this.publication.hold(protest.view().segment());
 		protest.requireVersion(version);
@@ -175,7 +175,7 @@ public class Protests {
 		return (given != null) ? given : now;
 	}
 
-	private static AuditedChange line(Actor actor, ProtestId id, String action) {
+	private static AuditedChange line(Actor actor, ProtestView.ProtestId id, String action) {
 		return AuditedChange.of(actor, "protest", id, action);
 	}
 
@@ -194,12 +194,12 @@ public class Protests {
 	 * @param posting the version that was posted and that it is against, 0 for the one
 	 * posted last
 	 */
-	public record FileProtest(SegmentId segment, EntryId entry, ProtestCategory category, String text, String filedBy,
-			@Nullable Instant handedInAt, int posting) {
+	public record FileProtest(SegmentId segment, EntryId entry, ProtestView.ProtestCategory category, String text,
+			String filedBy, @Nullable Instant handedInAt, int posting) {
 
 		/** One against what was posted last. */
-		public FileProtest(SegmentId segment, EntryId entry, ProtestCategory category, String text, String filedBy,
-				@Nullable Instant handedInAt) {
+		public FileProtest(SegmentId segment, EntryId entry, ProtestView.ProtestCategory category, String text,
+				String filedBy, @Nullable Instant handedInAt) {
 			this(segment, entry, category, text, filedBy, handedInAt, 0);
 		}
 	}

@@ -20,7 +20,7 @@ import rimebook.shared.Actor;
 class Remark extends PerformanceLine {
 
 	@Enumerated(EnumType.STRING)
-	private RemarkKind kind;
+	private Remarks.RemarkKind kind;
 
 	private String text;
 
@@ -35,7 +35,7 @@ class Remark extends PerformanceLine {
 	protected Remark() {
 	}
 
-	Remark(UUID id, PerformanceId performance, RemarkKind kind, String text, Actor actor, Instant now,
+	Remark(UUID id, PerformanceId performance, Remarks.RemarkKind kind, String text, Actor actor, Instant now,
 			@Nullable Instant touch) {
 		super(id, performance);
 		this.kind = kind;

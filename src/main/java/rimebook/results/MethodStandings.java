@@ -13,7 +13,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
-import rimebook.performances.ClosedPerformance;
+import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
 
@@ -56,7 +56,7 @@ public interface MethodStandings {
 	 * @param before the version before, or {@code null}
 	 */
 	record SegmentFacts(CompetitionView competition, EventView event, SegmentView segment,
-			List<ClosedPerformance> closed, int starters, @Nullable Standing before) {
+			List<ClosedCards.ClosedPerformance> closed, int starters, @Nullable Standing before) {
 	}
 
 	/**

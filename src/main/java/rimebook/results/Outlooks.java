@@ -26,8 +26,6 @@ import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
 import rimebook.tabulation.TabulationException;
-import rimebook.tabulation.possible.EarlierSegments;
-import rimebook.tabulation.possible.PlaceRange;
 import rimebook.tabulation.possible.PossiblePlaces;
 import rimebook.tabulation.possible.PossibleWords;
 import rimebook.tabulation.possible.SegmentUnderWay;
@@ -117,16 +115,16 @@ class Outlooks {
 			.filter(known::add)
 			.forEach((entry) -> places
 				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventStandings.none(earlier.size()))));
-		return alone.after(new EarlierSegments(EventStandings.rules(event), places));
+		return alone.after(new SegmentUnderWay.EarlierSegments(EventStandings.rules(event), places));
 	}
 
 	private static Standing.Outlook.Chance chance(PossiblePlaces.Outlook team, UnaryOperator<String> name) {
-		PlaceRange event = team.event();
+		PossiblePlaces.PlaceRange event = team.event();
 		return new Standing.Outlook.Chance(team.entry(), name.apply(team.entry()), team.marked(), range(team.segment()),
 				(event != null) ? range(event) : null);
 	}
 
-	private static Standing.Outlook.Range range(PlaceRange range) {
+	private static Standing.Outlook.Range range(PossiblePlaces.PlaceRange range) {
 		return new Standing.Outlook.Range(range.best(), range.worst(), range.isExact());
 	}
 

@@ -14,8 +14,8 @@ import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
+import rimebook.performances.ClosedCards;
 import rimebook.performances.ClosedMarks;
-import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.EntryTotals;
@@ -28,7 +28,7 @@ import rimebook.tabulation.points.PointsNeeded;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
-import rimebook.tabulation.points.TieBreak;
+import rimebook.tabulation.points.SegmentRules;
 
 /** Composes the standings of events judged by points; no state, no database. */
 @Component
@@ -52,7 +52,7 @@ class PointsStandings implements MethodStandings {
 	public Standing ofSegment(SegmentFacts facts) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
-		List<ClosedPerformance> closed = facts.closed();
+		List<ClosedCards.ClosedPerformance> closed = facts.closed();
 		PointsRules rules = this.ruleSets.of(event);
 		TeamNames.Teams teams = this.names.of(event.id());
 		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
@@ -65,7 +65,7 @@ class PointsStandings implements MethodStandings {
 			.toList();
 		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
 				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(),
-				ClosedPerformance.started(closed), facts.starters(), "", "", List.of(), rows);
+				ClosedCards.ClosedPerformance.started(closed), facts.starters(), "", "", List.of(), rows);
 	}
 
 	@Override
@@ -98,7 +98,7 @@ class PointsStandings implements MethodStandings {
 		return comes ? PointsNeeded.inEvent(standing, entry) : List.of();
 	}
 
-	private PointsStanding tabulated(EventView event, SegmentView segment, List<ClosedPerformance> closed) {
+	private PointsStanding tabulated(EventView event, SegmentView segment, List<ClosedCards.ClosedPerformance> closed) {
 		return PointsTabulation.standing(this.ruleSets.of(event, segment),
 				closed.stream().map(PointsStandings::performance).toList());
 	}
@@ -109,7 +109,7 @@ class PointsStandings implements MethodStandings {
 				totals(segments, field.statuses(segments)));
 	}
 
-	private static Performance performance(ClosedPerformance closed) {
+	private static Performance performance(ClosedCards.ClosedPerformance closed) {
 		ClosedMarks.PointsSheet sheet = closed.sheet();
 		String entry = closed.entry().toString();
 		return (sheet == null) ? Performance.without(entry, closed.status())
@@ -198,8 +198,8 @@ class PointsStandings implements MethodStandings {
 		}
 
 		static String ofSegment(PointsRules rules, EventView event, SegmentView segment) {
-			return ruleSet(rules, event) + "; equal totals "
-					+ tieBreak(rules.tieBreaks().getOrDefault(segment.kind(), TieBreak.NONE), segment.kind());
+			return ruleSet(rules, event) + "; equal totals " + tieBreak(
+					rules.tieBreaks().getOrDefault(segment.kind(), SegmentRules.TieBreak.NONE), segment.kind());
 		}
 
 		static String ofEvent(PointsRules rules, EventView event) {
@@ -213,7 +213,7 @@ class PointsStandings implements MethodStandings {
 							: "all marks count");
 		}
 
-		private static String tieBreak(TieBreak tieBreak, SegmentKind kind) {
+		private static String tieBreak(SegmentRules.TieBreak tieBreak, SegmentKind kind) {
 			String segment = (kind == SegmentKind.SHORT) ? "short programme" : "free skating";
 			return switch (tieBreak) {
 				case ELEMENTS -> "in a " + segment + " by the elements";

@@ -18,7 +18,6 @@ import rimebook.performances.ClosedCards;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.StatusAmendment;
 import rimebook.performances.StatusCorrection;
 
 /** Shows what a correction would do to every place, writing nothing. */
@@ -53,7 +52,7 @@ public class ResultPreview {
 	@Transactional(readOnly = true)
 	public ResultEffect of(Amendment.SupposedChange<?> change) {
 		PerformanceView performance = this.performances.find(change.performance());
-		if (change.amendment() instanceof StatusAmendment other) {
+		if (change.amendment() instanceof StatusCorrection.StatusAmendment other) {
 			return ifStatus(performance, other.status());
 		}
 		SegmentId segment = performance.segment();

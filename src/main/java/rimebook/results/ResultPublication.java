@@ -79,7 +79,7 @@ public class ResultPublication {
 	 * the same person signs twice, or it changed since it was looked at
 	 */
 	@Transactional
-	public void sign(SegmentId segment, int version, Signatory signatory, Actor actor) {
+	public void sign(SegmentId segment, int version, Signatories.Signatory signatory, Actor actor) {
 		SegmentResult result = this.update.locked(segment, version);
 		result.requirePosted();
 		this.checklist.requireMet(segment);

@@ -5,7 +5,6 @@ import java.util.List;
 
 import rimebook.competition.EventView;
 import rimebook.tabulation.DisqualifiedPlaces;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
 
@@ -37,7 +36,8 @@ final class RuleSetWords {
 
 	private static List<String> method(PlacementRules rules, EventView event) {
 		List<String> words = new ArrayList<>();
-		words.add((rules.method() == PlacementMethod.MAJORITY) ? "Majority of ordinals" : "One-by-one comparison");
+		words.add((rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? "Majority of ordinals"
+				: "One-by-one comparison");
 		words.add(event.judges() + " judges");
 		return words;
 	}

@@ -3,7 +3,6 @@ package rimebook.results;
 import java.util.List;
 import java.util.stream.IntStream;
 
-import rimebook.tabulation.points.Deduction;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PanelMean;
 import rimebook.tabulation.points.PerformanceScore;
@@ -58,7 +57,7 @@ final class Scores {
 				mark.use().name());
 	}
 
-	private Standing.Score.DeductionLine line(Deduction deduction) {
+	private Standing.Score.DeductionLine line(DeductionRule.Deduction deduction) {
 		return new Standing.Score.DeductionLine(deduction.item(),
 				this.rules.deduction(deduction.item()).map(DeductionRule::name).orElse(deduction.item()),
 				deduction.count(), deduction.points().hundredths());

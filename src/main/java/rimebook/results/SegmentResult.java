@@ -106,10 +106,10 @@ class SegmentResult {
 		require(SegmentResultView.SegmentResultState.POSTED, "signed");
 	}
 
-	void sign(Signatory signatory, Actor actor, Instant now) {
+	void sign(Signatories.Signatory signatory, Actor actor, Instant now) {
 		requirePosted();
 		requireUnsigned(signatory, actor);
-		if (signatory == Signatory.REFEREE) {
+		if (signatory == Signatories.Signatory.REFEREE) {
 			this.refereeSignature = actor.name();
 			this.refereeSignatureId = actor.id();
 			this.refereeSignedAt = now;
@@ -125,10 +125,12 @@ class SegmentResult {
 	}
 
 	/** Refuse a second signature in one place, or of one person. */
-	void requireUnsigned(Signatory signatory, Actor actor) {
-		String own = (signatory == Signatory.REFEREE) ? this.refereeSignature : this.accountantSignature;
-		String other = (signatory == Signatory.REFEREE) ? this.accountantSignatureId : this.refereeSignatureId;
-		String otherName = (signatory == Signatory.REFEREE) ? this.accountantSignature : this.refereeSignature;
+	void requireUnsigned(Signatories.Signatory signatory, Actor actor) {
+		String own = (signatory == Signatories.Signatory.REFEREE) ? this.refereeSignature : this.accountantSignature;
+		String other = (signatory == Signatories.Signatory.REFEREE) ? this.accountantSignatureId
+				: this.refereeSignatureId;
+		String otherName = (signatory == Signatories.Signatory.REFEREE) ? this.accountantSignature
+				: this.refereeSignature;
 		if (!own.isEmpty()) {
 			throw new ConflictException("already-signed", own + " has signed as " + signatory.words() + " already.");
 		}

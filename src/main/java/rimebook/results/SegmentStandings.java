@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.performances.ClosedPerformance;
+import rimebook.performances.ClosedCards;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;
@@ -41,7 +41,7 @@ class SegmentStandings {
 	Standing compose(MethodStandings.SegmentFacts facts) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
-		List<ClosedPerformance> closed = facts.closed();
+		List<ClosedCards.ClosedPerformance> closed = facts.closed();
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentStandings::cards).toList());
@@ -54,11 +54,12 @@ class SegmentStandings {
 					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(facts.before())))
 			.toList();
 		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
-				RuleSetWords.of(rules, event), rules.method().name(), event.judges(), ClosedPerformance.started(closed),
-				facts.starters(), RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
+				RuleSetWords.of(rules, event), rules.method().name(), event.judges(),
+				ClosedCards.ClosedPerformance.started(closed), facts.starters(), RuleSetWords.firstMark(segment.kind()),
+				RuleSetWords.secondMark(), List.of(), rows);
 	}
 
-	static EntryCards cards(ClosedPerformance performance) {
+	static EntryCards cards(ClosedCards.ClosedPerformance performance) {
 		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
 	}
 

@@ -49,9 +49,10 @@ public class SignatureChecklist {
 		ZoneId zone = this.competitions.competition(this.competitions.eventOf(segment).competition()).zone();
 		List<SignatureCondition> all = new ArrayList<>(guarded(segment));
 		all.add(posted(result, zone));
-		all.add(signature(Signatory.REFEREE, result.refereeSignature(), result.refereeSignedAt(), segment, zone));
-		all.add(signature(Signatory.ACCOUNTANT, result.accountantSignature(), result.accountantSignedAt(), segment,
+		all.add(signature(Signatories.Signatory.REFEREE, result.refereeSignature(), result.refereeSignedAt(), segment,
 				zone));
+		all.add(signature(Signatories.Signatory.ACCOUNTANT, result.accountantSignature(), result.accountantSignedAt(),
+				segment, zone));
 		return all;
 	}
 
@@ -68,8 +69,8 @@ public class SignatureChecklist {
 						path);
 	}
 
-	private static SignatureCondition signature(Signatory who, String name, @Nullable Instant at, SegmentId segment,
-			ZoneId zone) {
+	private static SignatureCondition signature(Signatories.Signatory who, String name, @Nullable Instant at,
+			SegmentId segment, ZoneId zone) {
 		String path = "/desk/results/" + segment + "#next";
 		return (at == null) ? SignatureCondition.due(who.words(), "The " + who.words() + " has not signed yet.", path)
 				: SignatureCondition.met(who.words(), "Signed by " + name + ", " + time(at, zone) + ".", path);

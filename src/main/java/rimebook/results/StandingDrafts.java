@@ -16,7 +16,6 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
-import rimebook.performances.ClosedPerformance;
 import rimebook.tabulation.TabulationException;
 
 /** Composes the next standing of a segment and of its event, writing nothing. */
@@ -51,7 +50,7 @@ class StandingDrafts {
 	}
 
 	/** Compose both standings as these cards would make them. */
-	Draft of(SegmentId id, List<ClosedPerformance> closed) {
+	Draft of(SegmentId id, List<ClosedCards.ClosedPerformance> closed) {
 		return of(id, closed, this.fields.toSkate(id), Supposition.NONE);
 	}
 
@@ -63,7 +62,7 @@ class StandingDrafts {
 	 * @throws rimebook.shared.RuleViolationException with the code of the tabulation if
 	 * these cards cannot be tabulated
 	 */
-	Draft of(SegmentId id, List<ClosedPerformance> closed, List<EntryId> toSkate, Supposition supposed) {
+	Draft of(SegmentId id, List<ClosedCards.ClosedPerformance> closed, List<EntryId> toSkate, Supposition supposed) {
 		EventView event = counted(id);
 		try {
 			return compose(event, id, closed, toSkate, supposed);
@@ -73,15 +72,15 @@ class StandingDrafts {
 		}
 	}
 
-	private Draft compose(EventView event, SegmentId id, List<ClosedPerformance> closed, List<EntryId> toSkate,
-			Supposition supposed) {
+	private Draft compose(EventView event, SegmentId id, List<ClosedCards.ClosedPerformance> closed,
+			List<EntryId> toSkate, Supposition supposed) {
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		ClosedCards.CountedPanel panel = this.cards.panel(id);
 		EventView counted = event.countedBy(panel.judges().size());
 		MethodStandings method = of(event);
 		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, event.segment(id),
-				closed, ClosedPerformance.started(closed) + toSkate.size(), before);
+				closed, ClosedCards.ClosedPerformance.started(closed) + toSkate.size(), before);
 		Standing segment = method.ofSegment(facts).with(panel);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);

@@ -33,7 +33,7 @@ class Question extends AppendedRow {
 	private @Nullable UUID segment;
 
 	@Enumerated(EnumType.STRING)
-	private RulingTopic topic;
+	private QuestionView.RulingTopic topic;
 
 	private String text;
 
@@ -61,8 +61,8 @@ class Question extends AppendedRow {
 		this.askedAt = now;
 	}
 
-	QuestionId id() {
-		return new QuestionId(getId());
+	QuestionView.QuestionId id() {
+		return new QuestionView.QuestionId(getId());
 	}
 
 	CompetitionId competition() {
@@ -77,7 +77,7 @@ class Question extends AppendedRow {
 		return (this.segment != null) ? new SegmentId(this.segment) : null;
 	}
 
-	RulingTopic topic() {
+	QuestionView.RulingTopic topic() {
 		return this.topic;
 	}
 

@@ -1,7 +1,10 @@
 package rimebook.rulings;
 
+import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +42,45 @@ public record QuestionView(QuestionId id, CompetitionId competition, String even
 
 	boolean isAbout(SegmentId segment) {
 		return this.segment == null || this.segment.equals(segment);
+	}
+
+	/** What a question is about. */
+	public enum RulingTopic {
+
+		/** A planned element or move. */
+		ELEMENT,
+
+		/** What the team wears. */
+		COSTUME,
+
+		/** What the team carries or puts on the ice. */
+		PROP,
+
+		/** What the team skates to. */
+		MUSIC;
+
+		String words() {
+			return name().toLowerCase(Locale.ROOT);
+		}
+
+	}
+
+	/** Identity of a question and of all rulings on it. */
+	public record QuestionId(UUID value) implements Serializable {
+
+		/**
+		 * Read an identity from text.
+		 * @throws IllegalArgumentException if the text is not a UUID
+		 */
+		public static QuestionId of(String text) {
+			return new QuestionId(UUID.fromString(text));
+		}
+
+		@Override
+		public String toString() {
+			return this.value.toString();
+		}
+
 	}
 
 }

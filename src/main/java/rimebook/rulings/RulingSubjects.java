@@ -29,7 +29,7 @@ class RulingSubjects implements SubjectNames {
 
 	@Override
 	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
-		return subject.equals("ruling") ? Optional.of(name(this.rulings.question(new QuestionId(id))))
+		return subject.equals("ruling") ? Optional.of(name(this.rulings.question(new QuestionView.QuestionId(id))))
 				: Optional.empty();
 	}
 

@@ -117,7 +117,7 @@ public class Rulings {
 	 * @throws NotFoundException if there is none of that identity
 	 */
 	@Transactional(readOnly = true)
-	public QuestionView question(QuestionId id) {
+	public QuestionView question(QuestionView.QuestionId id) {
 		return views(
 				List.of(this.questions.findById(id.value()).orElseThrow(() -> NotFoundException.of("question", id))))
 			.get(0);
@@ -189,7 +189,7 @@ public class Rulings {
 	 * @param text the question, up to 2000 characters
 	 * @param askedBy who asks, up to 120 characters, such as the team's manager
 	 */
-	public record AskQuestion(EntryId entry, @Nullable SegmentId segment, RulingTopic topic, String text,
+	public record AskQuestion(EntryId entry, @Nullable SegmentId segment, QuestionView.RulingTopic topic, String text,
 			String askedBy) {
 	}
 
@@ -206,7 +206,7 @@ public class Rulings {
 	 * @param reason why the ruling before no longer holds, up to 500 characters; empty
 	 * for the first
 	 */
-	public record GiveRuling(QuestionId question, int seen, RulingView.Verdict verdict, String condition,
+	public record GiveRuling(QuestionView.QuestionId question, int seen, RulingView.Verdict verdict, String condition,
 			String grounds, String rule, boolean shown, String reason) {
 	}
 

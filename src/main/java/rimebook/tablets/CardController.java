@@ -11,7 +11,7 @@ import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 
 /** The judge's card: one page for the whole day; everything that moves comes as JSON. */
 @Controller
@@ -32,7 +32,7 @@ class CardController {
 		EventView event = this.competitions.event(seat.event());
 		model.addAttribute("seat", seat);
 		model.addAttribute("event", event);
-		model.addAttribute("remarkKinds", RemarkKind.values());
+		model.addAttribute("remarkKinds", Remarks.RemarkKind.values());
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
 		return event.isJudgedByPoints() ? "marks/card-points" : "marks/card";
 	}

@@ -14,7 +14,6 @@ import rimebook.performances.PerformanceId;
 import rimebook.placement.MarkWords;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTasks;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.tabulation.PlacementRules;
@@ -73,7 +72,7 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** What the referee tells the panel. */
-	record Remark(UUID id, RemarkKind kind, String text, Instant notedAt, boolean seen) {
+	record Remark(UUID id, Remarks.RemarkKind kind, String text, Instant notedAt, boolean seen) {
 
 		static Remark of(RemarkReceipts.ToSeat notice) {
 			Remarks.RemarkView remark = notice.remark();

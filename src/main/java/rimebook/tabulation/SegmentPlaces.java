@@ -43,8 +43,9 @@ final class SegmentPlaces {
 		OneByOneTable table = OneByOneTable.of(this.rules, ordinals);
 		return ordinals.entrySet()
 			.stream()
-			.collect(Collectors.toMap(Map.Entry::getKey, (entry) -> (this.rules.method() == PlacementMethod.MAJORITY)
-					? Figures.MajorityFigures.of(entry.getValue()) : table.figures(entry.getKey())));
+			.collect(Collectors.toMap(Map.Entry::getKey,
+					(entry) -> (this.rules.method() == PlacementRules.PlacementMethod.MAJORITY)
+							? Figures.MajorityFigures.of(entry.getValue()) : table.figures(entry.getKey())));
 	}
 
 	/** Return the rows: placed teams by place, then the others by status. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param rows placed teams in order of place, then those without a place by status;
  * within a place or status by identifier
  */
-public record SegmentStanding(PlacementMethod method, int judges, List<PlacedEntry> rows) {
+public record SegmentStanding(PlacementRules.PlacementMethod method, int judges, List<PlacedEntry> rows) {
 
 	public SegmentStanding {
 		rows = List.copyOf(rows);

@@ -4,7 +4,7 @@ import java.util.UUID;
 
 import rimebook.points.CalledElement;
 import rimebook.points.TechnicalDesk;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /**
  * One called element at the technical desk.
@@ -14,8 +14,8 @@ import rimebook.tabulation.points.ElementWorth;
  * @param base its base value with two decimals, empty where it has none
  * @param options what its code can become
  */
-record TechnicalRow(UUID id, int number, String code, String name, ElementWorth worth, String base, boolean review,
-		TechnicalDesk.CodeOptions options) {
+record TechnicalRow(UUID id, int number, String code, String name, JudgedElement.ElementWorth worth, String base,
+		boolean review, TechnicalDesk.CodeOptions options) {
 
 	static TechnicalRow of(CalledElement element, String name, String base, TechnicalDesk.CodeOptions options) {
 		return new TechnicalRow(element.id(), element.number(), element.code(), name, element.worth(), base,
@@ -24,7 +24,7 @@ record TechnicalRow(UUID id, int number, String code, String name, ElementWorth 
 
 	/** Tell whether judges have to grade it. */
 	public boolean counts() {
-		return this.worth == ElementWorth.COUNTS;
+		return this.worth == JudgedElement.ElementWorth.COUNTS;
 	}
 
 }

@@ -16,7 +16,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.ResultPublication;
 import rimebook.results.Standings;
@@ -104,8 +104,9 @@ class RecordNamesIntegrationTests {
 
 	private void protestAndCorrect(SmallCompetition day) {
 		this.context.getBean(Protests.class)
-			.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), ProtestCategory.CALCULATION,
-					"A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
+			.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
+					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null),
+					SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
 		CorrectionView proposed = corrections.propose(
 				new Corrections.ProposeCorrection(MarksAmendment.on(day.performances(1).get(0).id(),

@@ -18,7 +18,7 @@ import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.PointsCompetition;
@@ -133,8 +133,8 @@ class StoredCheckIntegrationTests {
 				MarksAmendment.on(first.id(), day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."),
 				SmallCompetition.ACCOUNTANT);
 		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
-		publication.sign(segment, version(segment), Signatory.REFEREE, SmallCompetition.REFEREE);
-		publication.sign(segment, version(segment), Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
+		publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, SmallCompetition.REFEREE);
+		publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
 		return day;
 	}
 

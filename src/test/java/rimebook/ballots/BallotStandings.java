@@ -15,7 +15,7 @@ import rimebook.competition.EventView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
-import rimebook.performances.ClosedPerformance;
+import rimebook.performances.ClosedCards;
 import rimebook.results.MethodStandings;
 import rimebook.results.Standing;
 import rimebook.tabulation.EntryStatus;
@@ -38,11 +38,11 @@ class BallotStandings implements MethodStandings {
 	public Standing ofSegment(SegmentFacts facts) {
 		List<Line> lines = facts.closed().stream().map(BallotStandings::line).toList();
 		return standing(facts.event(), facts.segment().name(), facts.competition().name(),
-				facts.competition().rulebook(), ClosedPerformance.started(facts.closed()), facts.starters(), List.of(),
-				rows(lines, previous(facts.before())));
+				facts.competition().rulebook(), ClosedCards.ClosedPerformance.started(facts.closed()), facts.starters(),
+				List.of(), rows(lines, previous(facts.before())));
 	}
 
-	private static Line line(ClosedPerformance performance) {
+	private static Line line(ClosedCards.ClosedPerformance performance) {
 		return new Line(performance.entry().toString(), performance.startNumber(), performance.status().name(),
 				(performance.status() == EntryStatus.SKATED && performance.marks() instanceof Ballots.Sum sum)
 						? sum.value() : null,

@@ -28,7 +28,7 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.results.Standing;
@@ -93,9 +93,10 @@ class FurtherMethodIntegrationTests {
 		this.day.close(first);
 		skate(1, 5);
 		Corrections corrections = this.context.getBean(Corrections.class);
-		CorrectionView proposed = corrections.propose(new Corrections.ProposeCorrection(
-				StatusAmendment.on(this.day.performances(1).get(1).id(), PerformanceStatus.DISQUALIFIED),
-				"Prop on the ice."), SmallCompetition.ACCOUNTANT);
+		CorrectionView proposed = corrections.propose(
+				new Corrections.ProposeCorrection(StatusCorrection.StatusAmendment
+					.on(this.day.performances(1).get(1).id(), PerformanceStatus.DISQUALIFIED), "Prop on the ice."),
+				SmallCompetition.ACCOUNTANT);
 		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
 		assertThat(standing(this.day.segment(1)).rows()).first().extracting(Standing.Row::total).isEqualTo(12);
 	}

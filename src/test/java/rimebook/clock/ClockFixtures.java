@@ -34,16 +34,16 @@ public final class ClockFixtures {
 	}
 
 	/** Touch it as if that many seconds had passed since then. */
-	public ClockFixtures touched(ClockAct act, int secondsAgo) {
+	public ClockFixtures touched(ClockView.ClockAct act, int secondsAgo) {
 		return touched(act, null, secondsAgo);
 	}
 
 	/** Interrupt it as if that many seconds had passed since then. */
 	public ClockFixtures interrupted(InterruptionCause cause, int secondsAgo) {
-		return touched(ClockAct.INTERRUPT, cause, secondsAgo);
+		return touched(ClockView.ClockAct.INTERRUPT, cause, secondsAgo);
 	}
 
-	private ClockFixtures touched(ClockAct act, @Nullable InterruptionCause cause, int secondsAgo) {
+	private ClockFixtures touched(ClockView.ClockAct act, @Nullable InterruptionCause cause, int secondsAgo) {
 		int touches = this.context.getBean(PerformanceClock.class).ofPerformance(this.performance).touches();
 		Instant then = this.context.getBean(Clock.class)
 			.instant()

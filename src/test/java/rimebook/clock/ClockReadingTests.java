@@ -27,7 +27,7 @@ class ClockReadingTests {
 	@Test
 	void beforeTheFirstMovementNothingIsSkated() {
 		ClockView clock = clock();
-		assertThat(clock.state()).isEqualTo(ClockState.WAITING);
+		assertThat(clock.state()).isEqualTo(ClockView.ClockState.WAITING);
 		assertThat(clock.skated(at(59))).isZero();
 		assertThat(clock.last()).isNull();
 		assertThat(clock.findings()).isEmpty();
@@ -35,43 +35,43 @@ class ClockReadingTests {
 
 	@Test
 	void timeRunsFromTheFirstMovementToTheCompleteStop() {
-		tap(ClockAct.START, 40);
+		tap(ClockView.ClockAct.START, 40);
 		assertThat(clock().skated(at(100))).hasSeconds(60);
 		assertThat(clock().countsFrom()).isEqualTo(at(40));
-		tap(ClockAct.STOP, 280);
-		assertThat(clock().state()).isEqualTo(ClockState.STOPPED);
+		tap(ClockView.ClockAct.STOP, 280);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.STOPPED);
 		assertThat(clock().skated(at(999))).hasSeconds(240);
 	}
 
 	@Test
 	void interruptionsAreNoTimeOfTheProgramme() {
-		tap(ClockAct.START, 10);
+		tap(ClockView.ClockAct.START, 10);
 		interrupt(InterruptionCause.INJURY, 70);
 		assertThat(clock().skated(at(100))).hasSeconds(60);
 		assertThat(clock().pause().length(at(100))).hasSeconds(30);
-		tap(ClockAct.RESUME, 112);
+		tap(ClockView.ClockAct.RESUME, 112);
 		assertThat(clock().pause()).isNull();
 		assertThat(clock().countsFrom()).isEqualTo(at(52));
 		assertThat(clock().skated(at(113))).hasSeconds(61);
 		interrupt(InterruptionCause.MUSIC, 132);
-		tap(ClockAct.RESUME, 232);
-		tap(ClockAct.STOP, 400);
+		tap(ClockView.ClockAct.RESUME, 232);
+		tap(ClockView.ClockAct.STOP, 400);
 		assertThat(clock().skated(at(0))).hasSeconds(390 - 42 - 100);
 	}
 
 	@Test
 	void whatWasASlipIsAsIfItHadNotBeen() {
-		tap(ClockAct.START, 10);
-		tap(ClockAct.STOP, 20);
-		tap(ClockAct.TAKE_BACK, 25);
-		assertThat(clock().state()).isEqualTo(ClockState.RUNNING);
+		tap(ClockView.ClockAct.START, 10);
+		tap(ClockView.ClockAct.STOP, 20);
+		tap(ClockView.ClockAct.TAKE_BACK, 25);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.RUNNING);
 		assertThat(clock().skated(at(30))).hasSeconds(20);
 		interrupt(InterruptionCause.RINK, 31);
-		tap(ClockAct.TAKE_BACK, 40);
+		tap(ClockView.ClockAct.TAKE_BACK, 40);
 		assertThat(clock().interruptions()).isEmpty();
 		assertThat(clock().skated(at(50))).hasSeconds(40);
-		tap(ClockAct.TAKE_BACK, 55);
-		assertThat(clock().state()).isEqualTo(ClockState.WAITING);
+		tap(ClockView.ClockAct.TAKE_BACK, 55);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.WAITING);
 		assertThat(clock().last()).isNull();
 		assertThat(clock().touches()).isEqualTo(6);
 		assertThat(clock().log()).hasSize(6);
@@ -79,45 +79,45 @@ class ClockReadingTests {
 
 	@Test
 	void goingOnThatIsTakenBackLetsTheInterruptionGoOnFromItsBeginning() {
-		tap(ClockAct.START, 0);
+		tap(ClockView.ClockAct.START, 0);
 		interrupt(InterruptionCause.EQUIPMENT, 60);
-		tap(ClockAct.RESUME, 80);
-		tap(ClockAct.TAKE_BACK, 85);
-		assertThat(clock().state()).isEqualTo(ClockState.INTERRUPTED);
+		tap(ClockView.ClockAct.RESUME, 80);
+		tap(ClockView.ClockAct.TAKE_BACK, 85);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.INTERRUPTED);
 		assertThat(clock().pause().length(at(90))).hasSeconds(30);
 		assertThat(clock().skated(at(90))).hasSeconds(60);
 	}
 
 	@Test
 	void anotherCauseLeavesTheTimeOfTheInterruptionAsItIs() {
-		tap(ClockAct.START, 0);
+		tap(ClockView.ClockAct.START, 0);
 		interrupt(InterruptionCause.RINK, 60);
 		interrupt(InterruptionCause.INJURY, 75);
 		assertThat(clock().interruptions()).hasSize(1);
 		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.INJURY);
 		assertThat(clock().pause().length(at(90))).hasSeconds(30);
-		tap(ClockAct.TAKE_BACK, 91);
+		tap(ClockView.ClockAct.TAKE_BACK, 91);
 		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.RINK);
 		assertThat(clock().pause().length(at(100))).hasSeconds(40);
 	}
 
 	@Test
 	void reskateStartsTheTimeAnewAndSaysWhatIsMarked() {
-		tap(ClockAct.START, 70);
+		tap(ClockView.ClockAct.START, 70);
 		interrupt(InterruptionCause.RINK, 130);
 		reskate(Reskates.Marking.RESKATED_ONLY, 700);
-		assertThat(clock().state()).isEqualTo(ClockState.WAITING);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.WAITING);
 		assertThat(clock().run()).isEqualTo(2);
 		assertThat(clock().marking()).isEqualTo(Reskates.Marking.RESKATED_ONLY);
 		assertThat(clock().skated(at(710))).isZero();
 		assertThat(clock().findings()).as("neither the late start nor the interruption of the first run").isEmpty();
-		tap(ClockAct.START, 800);
-		tap(ClockAct.STOP, 1040);
+		tap(ClockView.ClockAct.START, 800);
+		tap(ClockView.ClockAct.STOP, 1040);
 		assertThat(clock().skated(at(0))).hasSeconds(240);
-		tap(ClockAct.TAKE_BACK, 1041);
-		tap(ClockAct.TAKE_BACK, 1042);
-		tap(ClockAct.TAKE_BACK, 1043);
-		assertThat(clock().state()).isEqualTo(ClockState.INTERRUPTED);
+		tap(ClockView.ClockAct.TAKE_BACK, 1041);
+		tap(ClockView.ClockAct.TAKE_BACK, 1042);
+		tap(ClockView.ClockAct.TAKE_BACK, 1043);
+		assertThat(clock().state()).isEqualTo(ClockView.ClockState.INTERRUPTED);
 		assertThat(clock().run()).isEqualTo(1);
 		assertThat(clock().skated(at(2000))).hasSeconds(60);
 	}
@@ -126,16 +126,16 @@ class ClockReadingTests {
 	@CsvSource({ "229999, 1, 0", "230000, 0, 0", "240000, 0, 0", "250000, 0, 0", "250999, 0, 0", "251000, 0, 1",
 			"262500, 0, 12", "0, 230, 0" })
 	void wholeSecondsOutsideTheWindowAreFound(int millis, int lacking, int over) {
-		tap(ClockAct.START, 0);
-		tap(ClockAct.STOP, CALLED.plusMillis(millis));
-		List<ClockFinding> findings = clock().findings();
+		tap(ClockView.ClockAct.START, 0);
+		tap(ClockView.ClockAct.STOP, CALLED.plusMillis(millis));
+		List<ClockView.ClockFinding> findings = clock().findings();
 		if (lacking + over == 0) {
 			assertThat(findings).isEmpty();
 		}
 		else {
-			assertThat(findings).extracting(ClockFinding::fault, ClockFinding::seconds)
-				.containsExactly((over > 0) ? tuple(ClockFinding.Fault.TOO_LONG, over)
-						: tuple(ClockFinding.Fault.TOO_SHORT, lacking));
+			assertThat(findings).extracting(ClockView.ClockFinding::fault, ClockView.ClockFinding::seconds)
+				.containsExactly((over > 0) ? tuple(ClockView.ClockFinding.Fault.TOO_LONG, over)
+						: tuple(ClockView.ClockFinding.Fault.TOO_SHORT, lacking));
 		}
 	}
 
@@ -151,42 +151,44 @@ class ClockReadingTests {
 
 	@Test
 	void startLaterThanAMinuteAfterTheCallIsLate() {
-		tap(ClockAct.START, CALLED.plusMillis(60_999));
+		tap(ClockView.ClockAct.START, CALLED.plusMillis(60_999));
 		assertThat(clock().findings()).isEmpty();
 		this.taps.clear();
-		tap(ClockAct.START, 61);
-		assertThat(clock().findings()).extracting(ClockFinding::fault, ClockFinding::seconds)
-			.containsExactly(tuple(ClockFinding.Fault.LATE_START, 61));
+		tap(ClockView.ClockAct.START, 61);
+		assertThat(clock().findings()).extracting(ClockView.ClockFinding::fault, ClockView.ClockFinding::seconds)
+			.containsExactly(tuple(ClockView.ClockFinding.Fault.LATE_START, 61));
 	}
 
 	@Test
 	void onlyALongerInterruptionByTheTeamsOwnCauseIsFound() {
-		tap(ClockAct.START, 0);
+		tap(ClockView.ClockAct.START, 0);
 		interrupt(InterruptionCause.MUSIC, 10);
-		tap(ClockAct.RESUME, 100);
+		tap(ClockView.ClockAct.RESUME, 100);
 		interrupt(InterruptionCause.INJURY, 110);
-		tap(ClockAct.RESUME, 120);
+		tap(ClockView.ClockAct.RESUME, 120);
 		assertThat(clock().findings()).isEmpty();
 		assertThat(clock().hasContinued()).isTrue();
 		interrupt(InterruptionCause.EQUIPMENT, 130);
-		tap(ClockAct.RESUME, 141);
-		assertThat(clock().findings()).extracting(ClockFinding::fault, ClockFinding::seconds, ClockFinding::since)
-			.containsExactly(tuple(ClockFinding.Fault.INTERRUPTION, 11, at(141)));
+		tap(ClockView.ClockAct.RESUME, 141);
+		assertThat(clock().findings())
+			.extracting(ClockView.ClockFinding::fault, ClockView.ClockFinding::seconds, ClockView.ClockFinding::since)
+			.containsExactly(tuple(ClockView.ClockFinding.Fault.INTERRUPTION, 11, at(141)));
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "1, 10, 1", "10, 10, 1", "11, 10, 2", "20, 10, 2", "5, 5, 1", "6, 5, 2" })
 	void aStepThatHasBegunCountsWhole(int seconds, int step, int steps) {
-		assertThat(new ClockFinding(ClockFinding.Fault.TOO_LONG, seconds, CALLED).steps(step)).isEqualTo(steps);
+		assertThat(new ClockView.ClockFinding(ClockView.ClockFinding.Fault.TOO_LONG, seconds, CALLED).steps(step))
+			.isEqualTo(steps);
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "WAITING, START", "RUNNING, STOP INTERRUPT", "INTERRUPTED, INTERRUPT RESUME RESKATE",
 			"STOPPED, RESKATE" })
-	void onlyWhatFitsTheStateIsPossible(ClockState state, String possible) {
-		for (ClockAct act : ClockAct.values()) {
+	void onlyWhatFitsTheStateIsPossible(ClockView.ClockState state, String possible) {
+		for (ClockView.ClockAct act : ClockView.ClockAct.values()) {
 			assertThat(state.allows(act)).as(act.name())
-				.isEqualTo(act == ClockAct.TAKE_BACK || List.of(possible.split(" ")).contains(act.name()));
+				.isEqualTo(act == ClockView.ClockAct.TAKE_BACK || List.of(possible.split(" ")).contains(act.name()));
 		}
 	}
 
@@ -199,22 +201,23 @@ class ClockReadingTests {
 	}
 
 	private void interrupt(InterruptionCause cause, int seconds) {
-		add(ClockAct.INTERRUPT, cause, null, at(seconds));
+		add(ClockView.ClockAct.INTERRUPT, cause, null, at(seconds));
 	}
 
 	private void reskate(Reskates.Marking marking, int seconds) {
-		add(ClockAct.RESKATE, null, marking, at(seconds));
+		add(ClockView.ClockAct.RESKATE, null, marking, at(seconds));
 	}
 
-	private void tap(ClockAct act, int seconds) {
+	private void tap(ClockView.ClockAct act, int seconds) {
 		tap(act, at(seconds));
 	}
 
-	private void tap(ClockAct act, Instant at) {
+	private void tap(ClockView.ClockAct act, Instant at) {
 		add(act, null, null, at);
 	}
 
-	private void add(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking, Instant at) {
+	private void add(ClockView.ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
+			Instant at) {
 		this.taps.add(new ClockView.Tap(this.taps.size() + 1, act, cause, marking, "", "Runa Hale", at));
 	}
 

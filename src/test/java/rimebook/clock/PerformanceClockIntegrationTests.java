@@ -14,7 +14,6 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -64,9 +63,10 @@ class PerformanceClockIntegrationTests {
 		this.clock.resume(id(), 2, "the second block", REFEREE);
 		this.clock.stop(id(), 3, REFEREE);
 		ClockView clock = this.clock.ofPerformance(id());
-		assertThat(clock.state()).isEqualTo(ClockState.STOPPED);
+		assertThat(clock.state()).isEqualTo(ClockView.ClockState.STOPPED);
 		assertThat(clock.log()).extracting(ClockView.Tap::act)
-			.containsExactly(ClockAct.START, ClockAct.INTERRUPT, ClockAct.RESUME, ClockAct.STOP);
+			.containsExactly(ClockView.ClockAct.START, ClockView.ClockAct.INTERRUPT, ClockView.ClockAct.RESUME,
+					ClockView.ClockAct.STOP);
 		assertThat(clock.log()).extracting(ClockView.Tap::notedBy).containsOnly(REFEREE.name());
 		assertThat(clock.log()).isSortedAccordingTo((one, other) -> one.notedAt().compareTo(other.notedAt()));
 		assertThat(recorded()).containsSubsequence("clock.start", "clock.interrupt", "clock.resume", "clock.stop");
@@ -85,7 +85,7 @@ class PerformanceClockIntegrationTests {
 		this.clock.takeBack(id(), 7, REFEREE);
 		this.clock.reskate(id(), 8, Reskates.Marking.RESKATED_ONLY, REFEREE);
 		List<Remarks.RemarkView> told = this.context.getBean(Remarks.class).ofPerformance(id());
-		assertThat(told).extracting(Remarks.RemarkView::kind).containsOnly(RemarkKind.ICE);
+		assertThat(told).extracting(Remarks.RemarkView::kind).containsOnly(Remarks.RemarkKind.ICE);
 		assertThat(told).extracting(Remarks.RemarkView::text)
 			.containsExactly("Interrupted: equipment", "Resumed at the point of the second block, after 0:00",
 					"Interrupted: light, ice or outside", "Taken back: interrupted", "Interrupted: music",

@@ -23,7 +23,7 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
-import rimebook.tabulation.points.ComponentRule;
+import rimebook.tabulation.points.SegmentRules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -62,7 +62,8 @@ class CompetitionsIntegrationTests {
 		assertThat(found.judges()).isEqualTo(8);
 		assertThat(found.points()).isEqualTo(senior);
 		assertThat(found.draft()).isEqualTo(points("Senior", senior));
-		assertThat(this.ruleSets.of(found, found.segments().get(1)).components()).extracting(ComponentRule::factor)
+		assertThat(this.ruleSets.of(found, found.segments().get(1)).components())
+			.extracting(SegmentRules.ComponentRule::factor)
 			.containsExactly(267, 267, 267);
 	}
 

@@ -18,15 +18,14 @@ import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsJudge;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.rulings.QuestionView;
-import rimebook.rulings.RulingTopic;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.SmallCompetition;
 
 /** What is done on a day, the same for both ways of judging. */
@@ -78,9 +77,10 @@ final class CrawledDay {
 	}
 
 	private CalledListView elements(PerformanceView performance) {
-		return call(performance, new ElementCalls.CallElements.Call(null, "ME4", ElementWorth.COUNTS, null, true),
-				new ElementCalls.CallElements.Call(null, "TwE3", ElementWorth.COUNTS, 550),
-				new ElementCalls.CallElements.Call(null, "AC9", ElementWorth.NO_VALUE, null));
+		return call(performance,
+				new ElementCalls.CallElements.Call(null, "ME4", JudgedElement.ElementWorth.COUNTS, null, true),
+				new ElementCalls.CallElements.Call(null, "TwE3", JudgedElement.ElementWorth.COUNTS, 550),
+				new ElementCalls.CallElements.Call(null, "AC9", JudgedElement.ElementWorth.NO_VALUE, null));
 	}
 
 	/** Call these elements as the next list. */
@@ -133,16 +133,16 @@ final class CrawledDay {
 		the(ResultPublication.class).post(this.small.segment(1), version(), SmallCompetition.REFEREE);
 	}
 
-	void sign(Signatory signatory) {
+	void sign(Signatories.Signatory signatory) {
 		the(ResultPublication.class).sign(this.small.segment(1), version(), signatory,
-				(signatory == Signatory.REFEREE) ? SmallCompetition.REFEREE : SmallCompetition.ACCOUNTANT);
+				(signatory == Signatories.Signatory.REFEREE) ? SmallCompetition.REFEREE : SmallCompetition.ACCOUNTANT);
 	}
 
 	void makeOfficial() {
 		skateAll();
 		post();
-		sign(Signatory.REFEREE);
-		sign(Signatory.ACCOUNTANT);
+		sign(Signatories.Signatory.REFEREE);
+		sign(Signatories.Signatory.ACCOUNTANT);
 	}
 
 	/** The version of the result of the segment. */
@@ -154,11 +154,10 @@ final class CrawledDay {
 	void ask() {
 		EntryId team = this.small.entries().get(0).id();
 		Rulings rulings = the(Rulings.class);
-		rulings.ask(new Rulings.AskQuestion(team, null, RulingTopic.PROP, "May a flag be carried?", "Mira Sund"),
-				SmallCompetition.SECRETARY);
-		QuestionView question = rulings.ask(
-				new Rulings.AskQuestion(team, null, RulingTopic.COSTUME, "May the cord hang loose?", "Mira Sund"),
-				SmallCompetition.SECRETARY);
+		rulings.ask(new Rulings.AskQuestion(team, null, QuestionView.RulingTopic.PROP, "May a flag be carried?",
+				"Mira Sund"), SmallCompetition.SECRETARY);
+		QuestionView question = rulings.ask(new Rulings.AskQuestion(team, null, QuestionView.RulingTopic.COSTUME,
+				"May the cord hang loose?", "Mira Sund"), SmallCompetition.SECRETARY);
 		rulings.rule(new Rulings.GiveRuling(question.id(), 0, RulingView.Verdict.CONDITIONAL, "if it is sewn on",
 				"It is part of it.", "C 4", true, ""), SmallCompetition.REFEREE);
 	}

@@ -28,7 +28,6 @@ import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestCategory;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.SegmentResultView;
@@ -107,7 +106,8 @@ final class CrawledPlaces {
 		day.post();
 		day.the(Protests.class)
 			.file(new Protests.FileProtest(day.small.segment(1), day.small.entries().get(0).id(),
-					ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), SmallCompetition.ACCOUNTANT);
+					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null),
+					SmallCompetition.ACCOUNTANT);
 		propose(day);
 	}
 

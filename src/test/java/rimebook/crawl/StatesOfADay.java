@@ -19,7 +19,6 @@ import rimebook.performances.PerformanceView;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkLine;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.results.ResultPublication;
 import rimebook.tabulation.CardMarks;
@@ -127,7 +126,7 @@ final class StatesOfADay {
 	private static void remark(CrawledDay day) {
 		day.ask();
 		PerformanceView performance = day.sent(onIce(day), 1);
-		for (RemarkKind kind : RemarkKind.values()) {
+		for (Remarks.RemarkKind kind : Remarks.RemarkKind.values()) {
 			day.the(Remarks.class).note(performance.id(), kind, "As it was seen", SmallCompetition.REFEREE);
 		}
 	}

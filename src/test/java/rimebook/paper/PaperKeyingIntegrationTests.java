@@ -247,7 +247,7 @@ class PaperKeyingIntegrationTests {
 	void aMarkThatCannotBeIsRefused() {
 		for (Map<String, Integer> lines : List.of(Map.of("first", 560, "second", 575), Map.of("first", 560))) {
 			assertRefused("mark-not-valid",
-					() -> this.keying.key(this.performance.id(), this.seat.id(), new KeyedCard(lines), ANN));
+					() -> this.keying.key(this.performance.id(), this.seat.id(), new PaperCards.KeyedCard(lines), ANN));
 		}
 	}
 

@@ -1,7 +1,5 @@
 package rimebook.paper;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,16 +15,18 @@ import rimebook.placement.MarkLine;
 import rimebook.shared.Actor;
 import rimebook.tabulation.CardMarks;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 /** How far a card has come, told from rows alone. */
 class PaperStateTests {
 
-	private static final KeyedCard FIVE_SIX = MarkLine.card(new CardMarks(560, 570));
+	private static final PaperCards.KeyedCard FIVE_SIX = MarkLine.card(new CardMarks(560, 570));
 
-	private static final KeyedCard FIVE_EIGHT = MarkLine.card(new CardMarks(580, 570));
+	private static final PaperCards.KeyedCard FIVE_EIGHT = MarkLine.card(new CardMarks(580, 570));
 
 	private final List<CardKeying> rows = new ArrayList<>();
 
-	private @Nullable HeldCard card;
+	private PaperCards.@Nullable HeldCard card;
 
 	@Test
 	void nothingKeyedIsMissingOrReceived() {
@@ -55,7 +55,7 @@ class PaperStateTests {
 		assertThat(state().words()).isEqualTo("keyings differ");
 		assertThat(state().voices()).extracting(PaperState.Voice::by).containsExactly("Ann", "Bo");
 		keyed("Cy", FIVE_SIX, KeyingOutcome.SETTLED, 1);
-		this.card = new HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
+		this.card = new PaperCards.HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
 		assertThat(state()).isEqualTo(new PaperState(PaperState.Stage.RECEIVED, List.of(), 3, 1));
 	}
 
@@ -79,7 +79,7 @@ class PaperStateTests {
 	void aTabletIsHeardAfterTheKeyingsWereReceivedToo() {
 		keyed("Ann", FIVE_SIX, KeyingOutcome.WAITING, 0);
 		keyed("Bo", FIVE_SIX, KeyingOutcome.AGREED, 1);
-		this.card = new HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
+		this.card = new PaperCards.HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
 		assertThat(state().stage()).isEqualTo(PaperState.Stage.RECEIVED);
 		this.card = tablet(FIVE_EIGHT, 2);
 		assertThat(state().stage()).isEqualTo(PaperState.Stage.DIFFER);
@@ -94,7 +94,7 @@ class PaperStateTests {
 	void aCardKeyedAnewBeginsAtOne() {
 		keyed("Ann", FIVE_SIX, KeyingOutcome.WAITING, 0);
 		keyed("Bo", FIVE_SIX, KeyingOutcome.AGREED, 1);
-		this.card = new HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
+		this.card = new PaperCards.HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
 		keyed("Bo", FIVE_EIGHT, KeyingOutcome.WAITING, 1);
 		assertThat(state().words()).isEqualTo("keyed once, by Bo; second keying missing");
 		assertThat(state().voices()).hasSize(1);
@@ -114,11 +114,11 @@ class PaperStateTests {
 		return PaperState.of(this.rows, this.card);
 	}
 
-	private static HeldCard tablet(KeyedCard marks, int sequence) {
-		return new HeldCard(marks, sequence, CardOrigin.JUDGE, Instant.EPOCH, true);
+	private static PaperCards.HeldCard tablet(PaperCards.KeyedCard marks, int sequence) {
+		return new PaperCards.HeldCard(marks, sequence, CardOrigin.JUDGE, Instant.EPOCH, true);
 	}
 
-	private void keyed(String who, KeyedCard marks, KeyingOutcome outcome, int sequence) {
+	private void keyed(String who, PaperCards.KeyedCard marks, KeyingOutcome outcome, int sequence) {
 		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)), new SeatId(new UUID(2, 2)),
 				this.rows.size() + 1, marks, outcome, sequence, new Actor(who, "accountant", "test"), Instant.EPOCH));
 	}

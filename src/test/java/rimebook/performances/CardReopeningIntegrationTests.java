@@ -3,7 +3,6 @@ package rimebook.performances;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
-
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -13,7 +12,7 @@ import rimebook.competition.SegmentId;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.shared.RimebookException;
 import rimebook.tablets.JudgeTable;
@@ -130,13 +129,13 @@ class CardReopeningIntegrationTests {
 				() -> this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT));
 		day.close(last);
 		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
-		sign(segment, Signatory.REFEREE);
+		sign(segment, Signatories.Signatory.REFEREE);
 		reopen(day, last);
 		assertThat(result(segment).refereeSignature()).isEmpty();
-		refused("signature-held-back", () -> sign(segment, Signatory.REFEREE));
+		refused("signature-held-back", () -> sign(segment, Signatories.Signatory.REFEREE));
 		day.close(last);
-		sign(segment, Signatory.REFEREE);
-		sign(segment, Signatory.ACCOUNTANT);
+		sign(segment, Signatories.Signatory.REFEREE);
+		sign(segment, Signatories.Signatory.ACCOUNTANT);
 		refused("result-official", () -> reopen(day, last));
 	}
 
@@ -164,9 +163,9 @@ class CardReopeningIntegrationTests {
 				SmallCompetition.REFEREE);
 	}
 
-	private void sign(SegmentId segment, Signatory signatory) {
+	private void sign(SegmentId segment, Signatories.Signatory signatory) {
 		this.publication.sign(segment, result(segment).version(), signatory,
-				(signatory == Signatory.REFEREE) ? SmallCompetition.REFEREE : SmallCompetition.ACCOUNTANT);
+				(signatory == Signatories.Signatory.REFEREE) ? SmallCompetition.REFEREE : SmallCompetition.ACCOUNTANT);
 	}
 
 	private SegmentResultView result(SegmentId segment) {

@@ -11,7 +11,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
-import rimebook.clock.ClockState;
+import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.SegmentId;
@@ -143,7 +143,7 @@ class ReskatesIntegrationTests {
 		this.day.sendAll(this.first);
 		PerformanceView again = skateAgain();
 		this.reskates.takeBack(again.id(), again.version(), REFEREE);
-		assertThat(this.clock.ofPerformance(this.first.id()).state()).isEqualTo(ClockState.INTERRUPTED);
+		assertThat(this.clock.ofPerformance(this.first.id()).state()).isEqualTo(ClockView.ClockState.INTERRUPTED);
 		assertThat(this.day.performances(1)).extracting(PerformanceView::id).contains(this.first.id());
 		assertThat(this.reskates.ofSegment(this.segment)).isEmpty();
 		PerformanceView second = orderAgain(this.day.now(this.first));
@@ -201,7 +201,7 @@ class ReskatesIntegrationTests {
 		call(this.first, "");
 		assertThat(this.calls.ofPerformance(this.first.id()).orElseThrow().elements()).hasSize(1);
 		assertThat(this.deductions.ofPerformance(this.first.id()).orElseThrow().deductions()).hasSize(1);
-		assertThat(this.clock.ofPerformance(this.first.id()).state()).isEqualTo(ClockState.WAITING);
+		assertThat(this.clock.ofPerformance(this.first.id()).state()).isEqualTo(ClockView.ClockState.WAITING);
 		assertThat(this.reskates.ofSegment(this.segment)).isEmpty();
 	}
 
@@ -213,7 +213,7 @@ class ReskatesIntegrationTests {
 		refused("nothing-interrupted", "skated to its end",
 				() -> this.clock.reskate(this.first.id(), 2, Reskates.Marking.AS_FIRST_SKATED, REFEREE));
 		this.clock.reskate(this.first.id(), 2, Reskates.Marking.RESKATED_ONLY, REFEREE);
-		assertThat(this.clock.ofPerformance(onIce().id()).state()).isEqualTo(ClockState.WAITING);
+		assertThat(this.clock.ofPerformance(onIce().id()).state()).isEqualTo(ClockView.ClockState.WAITING);
 	}
 
 	@Test

@@ -1,7 +1,5 @@
 package rimebook.points;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.OptionalInt;
 import java.util.UUID;
 
@@ -10,16 +8,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import rimebook.paper.CardLine;
+import rimebook.paper.PaperCards;
 import rimebook.placement.MarkLine;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 class CardLineTests {
 
-	private static final CardLine GRADE = GradedLine
-		.of(new CalledElement(new UUID(1, 2), 3, "ME4", ElementWorth.COUNTS, null, false), 5);
+	private static final PaperCards.CardLine GRADE = GradedLine
+		.of(new CalledElement(new UUID(1, 2), 3, "ME4", JudgedElement.ElementWorth.COUNTS, null, false), 5);
 
-	private static final CardLine COMPONENT = GradedLine.ofComponent("Composition");
+	private static final PaperCards.CardLine COMPONENT = GradedLine.ofComponent("Composition");
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', value = { "5.6 | 560", "5,6 | 560", "56 | 560", " 5.6 | 560", "5 | 500", "06 | 60",

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.performances.PerformanceId;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -26,7 +26,7 @@ class EditedListTests {
 
 	private static List<CalledElement> list(String... codes) {
 		return IntStream.range(0, codes.length)
-			.mapToObj((i) -> new CalledElement(id(i), i + 1, codes[i], ElementWorth.COUNTS, null, false))
+			.mapToObj((i) -> new CalledElement(id(i), i + 1, codes[i], JudgedElement.ElementWorth.COUNTS, null, false))
 			.toList();
 	}
 
@@ -45,15 +45,17 @@ class EditedListTests {
 
 	@Test
 	void otherCodesKeepTheIdentityButNoOtherBaseValue() {
-		List<CalledElement> based = List.of(new CalledElement(id(0), 1, "ME4", ElementWorth.COUNTS, 550, true));
+		List<CalledElement> based = List
+			.of(new CalledElement(id(0), 1, "ME4", JudgedElement.ElementWorth.COUNTS, 550, true));
 		ElementCalls.CallElements.Call changed = new EditedList(based, List.of(), VALUES)
 			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.CODE, id(0), "TwE3"))
 			.get(0);
-		assertThat(changed)
-			.isEqualTo(new ElementCalls.CallElements.Call(id(0), "TwE3", ElementWorth.COUNTS, null, true));
+		assertThat(changed).isEqualTo(
+				new ElementCalls.CallElements.Call(id(0), "TwE3", JudgedElement.ElementWorth.COUNTS, null, true));
 		assertThat(new EditedList(based, List.of(), VALUES)
 			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.REVIEW, id(0), ""))
-			.get(0)).isEqualTo(new ElementCalls.CallElements.Call(id(0), "ME4", ElementWorth.COUNTS, 550, false));
+			.get(0))
+			.isEqualTo(new ElementCalls.CallElements.Call(id(0), "ME4", JudgedElement.ElementWorth.COUNTS, 550, false));
 	}
 
 	@ParameterizedTest(name = "{0} {1} of element {2} makes {3}")
@@ -120,12 +122,14 @@ class EditedListTests {
 
 	@Test
 	void worthIsSwitchedOnAndOff() {
-		assertThat(edit(TechnicalDesk.Act.NO_VALUE, 1, "").get(1).worth()).isEqualTo(ElementWorth.NO_VALUE);
-		List<CalledElement> many = List.of(new CalledElement(id(0), 1, "ME4", ElementWorth.TOO_MANY, null, false));
+		assertThat(edit(TechnicalDesk.Act.NO_VALUE, 1, "").get(1).worth())
+			.isEqualTo(JudgedElement.ElementWorth.NO_VALUE);
+		List<CalledElement> many = List
+			.of(new CalledElement(id(0), 1, "ME4", JudgedElement.ElementWorth.TOO_MANY, null, false));
 		assertThat(new EditedList(many, List.of(), VALUES)
 			.apply(new TechnicalDesk.Edit(new PerformanceId(id(9)), 1, TechnicalDesk.Act.TOO_MANY, id(0), ""))
 			.get(0)
-			.worth()).isEqualTo(ElementWorth.COUNTS);
+			.worth()).isEqualTo(JudgedElement.ElementWorth.COUNTS);
 	}
 
 	@Test
@@ -134,16 +138,18 @@ class EditedListTests {
 		assertThat(codes(edit(TechnicalDesk.Act.LATER, 0, ""))).containsExactly("ME4", "I4+pi3", "NHE3+s4");
 		assertThat(codes(edit(TechnicalDesk.Act.REMOVE, 1, ""))).containsExactly("I4+pi3", "NHE3+s4");
 		assertThat(edit(TechnicalDesk.Act.UNDO, null, "")).singleElement()
-			.isEqualTo(new ElementCalls.CallElements.Call(id(0), "TwE4", ElementWorth.COUNTS, null, false));
+			.isEqualTo(
+					new ElementCalls.CallElements.Call(id(0), "TwE4", JudgedElement.ElementWorth.COUNTS, null, false));
 		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> edit(TechnicalDesk.Act.REMOVE, 8, ""))
 			.withMessage("Choose an element of the list first.");
 	}
 
 	@Test
 	void whatTheOtherDeskDidIsSaid() {
-		List<CalledElement> after = List.of(new CalledElement(id(2), 1, "NHE3+s4", ElementWorth.NO_VALUE, null, false),
-				new CalledElement(id(1), 2, "ME3", ElementWorth.COUNTS, null, true),
-				new CalledElement(id(5), 3, "AC2", ElementWorth.COUNTS, null, false));
+		List<CalledElement> after = List.of(
+				new CalledElement(id(2), 1, "NHE3+s4", JudgedElement.ElementWorth.NO_VALUE, null, false),
+				new CalledElement(id(1), 2, "ME3", JudgedElement.ElementWorth.COUNTS, null, true),
+				new CalledElement(id(5), 3, "AC2", JudgedElement.ElementWorth.COUNTS, null, false));
 		assertThat(new ListDifference(this.seen, after).words()).containsExactly("AC2 called as element 3",
 				"element 1 (I4+pi3) taken out", "element 2 (ME4) changed to ME3", "element 2 (ME3) put under review",
 				"element 1 (NHE3+s4) now no value", "the order changed");

@@ -16,7 +16,7 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
@@ -158,9 +158,8 @@ class ListAuthorisationsIntegrationTests {
 		UUID before = this.calls.ofPerformance(this.skating.id())
 			.map((list) -> list.elements().get(0).id())
 			.orElse(null);
-		return this.calls.call(
-				new ElementCalls.CallElements(this.skating.id(), sequence,
-						List.of(new ElementCalls.CallElements.Call(before, code, ElementWorth.COUNTS, null, review))),
+		return this.calls.call(new ElementCalls.CallElements(this.skating.id(), sequence, List
+			.of(new ElementCalls.CallElements.Call(before, code, JudgedElement.ElementWorth.COUNTS, null, review))),
 				CONTROLLER);
 	}
 

@@ -8,12 +8,12 @@ import org.springframework.beans.factory.annotation.Autowired;
 import rimebook.performances.Amendment;
 import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.points.SheetAmendment;
 import rimebook.tabulation.CardMarks;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.EarlierCorrections;
 import rimebook.testsupport.WholeApplication;
 
@@ -27,15 +27,16 @@ class AmendmentsIntegrationTests {
 			pair(new MarksAmendment(new CardMarks(560, 570)), new MarksAmendment(new CardMarks(0, 600))),
 			pair(new LineAmendment(12, "", -1), new LineAmendment(12, "", 3)),
 			pair(new LineAmendment(0, "Skating \"Skills", 725), new LineAmendment(0, "Skating \"Skills", 750)),
-			pair(new SheetAmendment.ElementAmendment(3, false, "ME4", ElementWorth.COUNTS),
-					new SheetAmendment.ElementAmendment(3, false, "M\\E", ElementWorth.NO_VALUE)),
+			pair(new SheetAmendment.ElementAmendment(3, false, "ME4", JudgedElement.ElementWorth.COUNTS),
+					new SheetAmendment.ElementAmendment(3, false, "M\\E", JudgedElement.ElementWorth.NO_VALUE)),
 			pair(SheetAmendment.ElementAmendment.nothing(10, true),
-					new SheetAmendment.ElementAmendment(10, true, "I4+pi3", ElementWorth.COUNTS)),
+					new SheetAmendment.ElementAmendment(10, true, "I4+pi3", JudgedElement.ElementWorth.COUNTS)),
 			pair(new SheetAmendment.DeductionAmendment(1, false, "fall", 2),
 					SheetAmendment.DeductionAmendment.nothing(1, false)),
 			pair(SheetAmendment.DeductionAmendment.nothing(1, true),
 					new SheetAmendment.DeductionAmendment(1, true, "time", 15)),
-			pair(new StatusAmendment(PerformanceStatus.CLOSED), new StatusAmendment(PerformanceStatus.DISQUALIFIED)));
+			pair(new StatusCorrection.StatusAmendment(PerformanceStatus.CLOSED),
+					new StatusCorrection.StatusAmendment(PerformanceStatus.DISQUALIFIED)));
 
 	@Autowired
 	private Amendments amendments;

@@ -22,7 +22,7 @@ import rimebook.placement.MarksAmendment;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
@@ -122,11 +122,11 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		Actor kai = new Actor("person:kai", "Kai Berg", "secretary", "test");
 		ProtestView own = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestCategory.CONDUCT, "Too loud.", "kai  BERG", null), kai);
+				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "kai  BERG", null), kai);
 		assertRefused("own-protest", () -> this.protests.decide(own.id(), own.version(), true, "Granted.",
 				new Actor("person:kai", "Kai Lind", "referee", "test")));
 		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestCategory.CONDUCT, "Too loud.", "Kai Berg ", null), SECRETARY);
+				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "Kai Berg ", null), SECRETARY);
 		assertRefused("own-protest", () -> this.protests.decide(typed.id(), typed.version(), true, "Granted.",
 				new Actor("person:kai", "KAI Berg", "referee", "test")));
 		this.protests.decide(typed.id(), typed.version(), false, "Heard.", REFEREE);
@@ -140,7 +140,7 @@ class CorrectionsIntegrationTests {
 		PersonView filer = people
 			.add(new DraftPerson("filer-" + known, "Filer " + known, Set.of(Role.REFEREE), Crew.PASSWORD), SECRETARY);
 		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestCategory.CONDUCT, "Too loud.", "filer  " + known, null), SECRETARY);
+				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "filer  " + known, null), SECRETARY);
 		people.change(filer.id(), filer.version(), "Renamed " + known, Set.of(Role.REFEREE), SECRETARY);
 		Actor renamed = new Actor("person:" + filer.id().value(), "Renamed " + known, "referee", "test");
 		assertRefused("own-protest",
@@ -183,11 +183,11 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		SegmentId segment = day.segment(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		ProtestView protest = file(day, ProtestCategory.CALCULATION, null);
+		ProtestView protest = file(day, ProtestView.ProtestCategory.CALCULATION, null);
 		assertRefused("signature-held-back",
-				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE));
+				() -> this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE));
 		this.protests.decide(protest.id(), protest.version(), false, "The sums are right.", REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
 	}
 
 	@Test
@@ -195,8 +195,8 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		SegmentId segment = day.segment(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		assertRefused("result-official", () -> propose(day, day.performances(1).get(1), 0));
 	}
 
@@ -205,7 +205,7 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		SegmentId segment = day.segment(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
 		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
@@ -219,10 +219,10 @@ class CorrectionsIntegrationTests {
 			CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
 			this.corrections.reject(proposed.id(), proposed.version(), "Not yet.", REFEREE);
 			this.publication.post(segment, version(segment), ACCOUNTANT);
-			this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+			this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
 			int seen = version(segment);
 			Races.Ending ending = this.races
-				.race(() -> this.publication.sign(segment, seen, Signatory.ACCOUNTANT, ACCOUNTANT), () -> {
+				.race(() -> this.publication.sign(segment, seen, Signatories.Signatory.ACCOUNTANT, ACCOUNTANT), () -> {
 					CorrectionView next = propose(day, day.performances(1).get(1), 0);
 					this.corrections.approve(next.id(), next.version(), REFEREE);
 				});
@@ -238,7 +238,7 @@ class CorrectionsIntegrationTests {
 	@Test
 	void lateProtestIsKeptAndRefusedWithTheRule() {
 		SmallCompetition day = twoTeams();
-		ProtestView opinion = file(day, ProtestCategory.EVALUATION, null);
+		ProtestView opinion = file(day, ProtestView.ProtestCategory.EVALUATION, null);
 		assertThat(opinion.state()).isEqualTo(ProtestView.State.REFUSED);
 		assertThat(opinion.grounds()).contains("Rule 123");
 		assertThat(this.protests.ofSegment(day.segment(1))).hasSize(1);
@@ -247,7 +247,7 @@ class CorrectionsIntegrationTests {
 	@Test
 	void protestIsDecidedOnce() {
 		SmallCompetition day = twoTeams();
-		ProtestView protest = file(day, ProtestCategory.CONDUCT, null);
+		ProtestView protest = file(day, ProtestView.ProtestCategory.CONDUCT, null);
 		this.protests.decide(protest.id(), protest.version(), true, "The music stopped.", REFEREE);
 		assertRefused("protest-decided",
 				() -> this.protests.decide(protest.id(), protest.version() + 1, false, "No.", REFEREE));
@@ -257,7 +257,7 @@ class CorrectionsIntegrationTests {
 	void protestHandedInAheadOfTimeIsRefusedByName() {
 		SmallCompetition day = twoTeams();
 		assertThatExceptionOfType(RimebookException.class)
-			.isThrownBy(() -> file(day, ProtestCategory.CONDUCT, Instant.now().plus(Duration.ofHours(1))))
+			.isThrownBy(() -> file(day, ProtestView.ProtestCategory.CONDUCT, Instant.now().plus(Duration.ofHours(1))))
 			.satisfies((refusal) -> assertThat(refusal.field()).isEqualTo("handedInAt"));
 	}
 
@@ -266,7 +266,7 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		SmallCompetition other = SmallCompetition.running(this.context, 2, 3);
 		assertRefused("team-not-of-event", () -> this.protests.file(new Protests.FileProtest(day.segment(1),
-				other.entries().get(0).id(), ProtestCategory.CONDUCT, "text", "Manager", null), SECRETARY));
+				other.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "text", "Manager", null), SECRETARY));
 	}
 
 	/**
@@ -293,7 +293,7 @@ class CorrectionsIntegrationTests {
 				ACCOUNTANT);
 	}
 
-	private ProtestView file(SmallCompetition day, ProtestCategory category, @Nullable Instant at) {
+	private ProtestView file(SmallCompetition day, ProtestView.ProtestCategory category, @Nullable Instant at) {
 		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
 				"The music was too quiet.", "Team manager", at), SECRETARY);
 	}

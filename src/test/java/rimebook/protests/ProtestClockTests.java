@@ -26,28 +26,28 @@ class ProtestClockTests {
 	@Test
 	void hearsConductUntilTheLastMillisecondOfThirtyMinutes() {
 		Instant limit = POSTED.plus(Duration.ofMinutes(30));
-		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, limit, POSTING)).isEmpty();
-		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, limit.plusMillis(1), POSTING)).isPresent();
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CONDUCT, limit, POSTING)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CONDUCT, limit.plusMillis(1), POSTING)).isPresent();
 	}
 
 	@Test
 	void hearsComputationForADay() {
 		Instant limit = POSTED.plus(Duration.ofHours(24));
-		assertThat(ProtestClock.refusal(ProtestCategory.CALCULATION, limit, POSTING)).isEmpty();
-		assertThat(ProtestClock.refusal(ProtestCategory.CALCULATION, limit.plusMillis(1), POSTING).orElseThrow())
-			.contains("1440 minutes");
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CALCULATION, limit, POSTING)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CALCULATION, limit.plusMillis(1), POSTING)
+			.orElseThrow()).contains("1440 minutes");
 	}
 
 	@Test
 	void hearsBeforeThePosting() {
-		assertThat(ProtestClock.refusal(ProtestCategory.CONDUCT, POSTED, null)).isEmpty();
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CONDUCT, POSTED, null)).isEmpty();
 	}
 
 	@Test
 	void neverHearsAnEvaluation() {
-		assertThat(ProtestClock.refusal(ProtestCategory.EVALUATION, POSTED, POSTING).orElseThrow())
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.EVALUATION, POSTED, POSTING).orElseThrow())
 			.contains("Rule 123");
-		assertThat(ProtestClock.refusal(ProtestCategory.EVALUATION, POSTED, null)).isPresent();
+		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.EVALUATION, POSTED, null)).isPresent();
 	}
 
 }

@@ -17,10 +17,9 @@ import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
 import rimebook.performances.StatusCorrection;
 import rimebook.results.ResultPublication;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Agreement;
@@ -167,7 +166,8 @@ class RandomActsIntegrationTests {
 	private void correct(PerformanceView performance, PerformanceStatus next) {
 		Corrections corrections = this.context.getBean(Corrections.class);
 		CorrectionView proposed = corrections.propose(
-				new Corrections.ProposeCorrection(StatusAmendment.on(performance.id(), next), "Slip."), ACCOUNTANT);
+				new Corrections.ProposeCorrection(StatusCorrection.StatusAmendment.on(performance.id(), next), "Slip."),
+				ACCOUNTANT);
 		corrections.effect(proposed.id());
 		corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		if (next == PerformanceStatus.ON_ICE) {
@@ -181,8 +181,8 @@ class RandomActsIntegrationTests {
 		SegmentId segment = this.day.segment(1 + this.random.nextInt(2));
 		ResultPublication publication = this.context.getBean(ResultPublication.class);
 		publication.post(segment, version(segment), ACCOUNTANT);
-		publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 	}
 
 	private void reopen() {

@@ -15,12 +15,12 @@ import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.results.ResultPreview;
 import rimebook.results.ResultPublication;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.RimebookException;
@@ -160,8 +160,8 @@ class StatusCorrectionsIntegrationTests {
 		if (this.standings.result(segment).orElseThrow().state() == SegmentResultView.SegmentResultState.RUNNING) {
 			this.publication.post(segment, version(segment), ACCOUNTANT);
 		}
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		assertRefused("result-official", () -> propose(leader, PerformanceStatus.CLOSED));
 		this.publication.reopen(segment, version(segment), "The prop was allowed.", REFEREE);
 		approveAsShown(day, leader, PerformanceStatus.CLOSED);
@@ -236,8 +236,8 @@ class StatusCorrectionsIntegrationTests {
 		String team = rows(day).get(0).team();
 		approveAsShown(day, leader(day), PerformanceStatus.DISQUALIFIED);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		int official = this.standings.latest(segment).orElseThrow().number();
 		String follow = "/follow/" + day.competition().slug() + "/" + day.event().slug() + "/"
 				+ day.event().segments().get(0).slug();
@@ -279,9 +279,8 @@ class StatusCorrectionsIntegrationTests {
 	}
 
 	private CorrectionView propose(PerformanceView performance, PerformanceStatus next) {
-		return this.corrections.propose(
-				new Corrections.ProposeCorrection(StatusAmendment.on(performance.id(), next), "The steward said so."),
-				ACCOUNTANT);
+		return this.corrections.propose(new Corrections.ProposeCorrection(
+				StatusCorrection.StatusAmendment.on(performance.id(), next), "The steward said so."), ACCOUNTANT);
 	}
 
 	private SmallCompetition skated(boolean byPoints) {

@@ -68,7 +68,7 @@ class RemarkReceiptsIntegrationTests {
 		this.day.open(1);
 		this.performance = this.day.callNext(1);
 		this.context.getBean(Remarks.class)
-			.note(this.performance.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+			.note(this.performance.id(), Remarks.RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 	}
 
 	@Test

@@ -270,8 +270,8 @@ class LeavingTeamsIntegrationTests {
 
 	private void sign(SegmentId segment) {
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 	}
 
 	private int version(SegmentId segment) {

@@ -26,7 +26,7 @@ import rimebook.performances.Amendments;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
@@ -247,16 +247,16 @@ class ResultsIntegrationTests {
 		SegmentId segment = day.open(1);
 		day.skateRest(1);
 		assertRefused("result-state",
-				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE));
+				() -> this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE));
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
 		assertRefused("already-signed",
-				() -> this.publication.sign(segment, version(segment), Signatory.REFEREE, ACCOUNTANT));
+				() -> this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, ACCOUNTANT));
 		assertRefused("two-names-needed",
-				() -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, REFEREE));
+				() -> this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, REFEREE));
 		assertThat(this.standings.latest(segment).orElseThrow().state())
 			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		assertThat(this.standings.latest(segment).orElseThrow().state()).isEqualTo(ResultVersion.ResultState.OFFICIAL);
 	}
 
@@ -267,10 +267,10 @@ class ResultsIntegrationTests {
 		SegmentId segment = day.open(1);
 		day.skateRest(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE,
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE,
 				new Actor("person:kai", "Kai Berg", "referee", "test"));
-		assertRefused("two-names-needed", () -> this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT,
-				new Actor("person:kai", "Kai Lind", "accountant", "elsewhere")));
+		assertRefused("two-names-needed", () -> this.publication.sign(segment, version(segment),
+				Signatories.Signatory.ACCOUNTANT, new Actor("person:kai", "Kai Lind", "accountant", "elsewhere")));
 		assertThat(this.standings.latest(segment).orElseThrow().state())
 			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 	}
@@ -282,7 +282,8 @@ class ResultsIntegrationTests {
 		day.skateRest(1);
 		int before = version(segment);
 		this.publication.post(segment, before, ACCOUNTANT);
-		assertRefused("stale-version", () -> this.publication.sign(segment, before, Signatory.REFEREE, REFEREE));
+		assertRefused("stale-version",
+				() -> this.publication.sign(segment, before, Signatories.Signatory.REFEREE, REFEREE));
 	}
 
 	@Test
@@ -341,8 +342,8 @@ class ResultsIntegrationTests {
 
 	private void disqualify(PerformanceView performance) {
 		this.context.getBean(Amendments.class)
-			.apply(StatusAmendment.on(performance.id(), PerformanceStatus.DISQUALIFIED),
-					new StatusAmendment(PerformanceStatus.CLOSED),
+			.apply(StatusCorrection.StatusAmendment.on(performance.id(), PerformanceStatus.DISQUALIFIED),
+					new StatusCorrection.StatusAmendment(PerformanceStatus.CLOSED),
 					new Amending.Approval("Prop on the ice", "by two", REFEREE));
 	}
 
@@ -350,8 +351,8 @@ class ResultsIntegrationTests {
 		SegmentId segment = day.open(1);
 		day.skateRest(1);
 		this.publication.post(segment, version(segment), ACCOUNTANT);
-		this.publication.sign(segment, version(segment), Signatory.REFEREE, REFEREE);
-		this.publication.sign(segment, version(segment), Signatory.ACCOUNTANT, ACCOUNTANT);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
+		this.publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, ACCOUNTANT);
 		return segment;
 	}
 

@@ -102,7 +102,7 @@ class RulingsIntegrationTests {
 	@Test
 	void aRulingOnOneSegmentCountsThereOnly() {
 		QuestionView question = this.rulings.ask(new Rulings.AskQuestion(this.team.id(), this.day.segment(2),
-				RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
+				QuestionView.RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
 		this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(2))).hasSize(1);
@@ -112,7 +112,7 @@ class RulingsIntegrationTests {
 	@Test
 	void aSegmentOnWhichARulingHangsIsNeitherRemovedNorDropped() {
 		QuestionView question = this.rulings.ask(new Rulings.AskQuestion(this.team.id(), this.day.segment(2),
-				RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
+				QuestionView.RulingTopic.ELEMENT, "Is the lift a lift?", "Mira Sund"), SECRETARY);
 		assertSegmentStays(2);
 		this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		assertSegmentStays(2);
@@ -141,12 +141,13 @@ class RulingsIntegrationTests {
 	@Test
 	void whatIsMissingIsNamed() {
 		assertRefused("field-missing", "question", () -> ask(" "));
-		assertRefused("field-missing", "askedBy", () -> this.rulings
-			.ask(new Rulings.AskQuestion(this.team.id(), null, RulingTopic.PROP, "A flag?", ""), SECRETARY));
+		assertRefused("field-missing", "askedBy",
+				() -> this.rulings.ask(
+						new Rulings.AskQuestion(this.team.id(), null, QuestionView.RulingTopic.PROP, "A flag?", ""),
+						SECRETARY));
 		SmallCompetition other = SmallCompetition.running(this.context, 1, 3);
-		assertRefused("segment-not-of-event", "segment", () -> this.rulings.ask(
-				new Rulings.AskQuestion(this.team.id(), other.segment(1), RulingTopic.PROP, "A flag?", "Mira Sund"),
-				SECRETARY));
+		assertRefused("segment-not-of-event", "segment", () -> this.rulings.ask(new Rulings.AskQuestion(this.team.id(),
+				other.segment(1), QuestionView.RulingTopic.PROP, "A flag?", "Mira Sund"), SECRETARY));
 		QuestionView question = ask("May the cord hang loose?");
 		assertRefused("field-missing", "condition",
 				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.CONDITIONAL, "", ""), REFEREE));
@@ -201,7 +202,7 @@ class RulingsIntegrationTests {
 	void theListIsSearchedAndNarrowed() {
 		ask("May the cord hang loose?");
 		QuestionView answered = this.rulings.ask(new Rulings.AskQuestion(this.day.entries().get(1).id(), null,
-				RulingTopic.PROP, "A flag?", "Ole Brandt"), SECRETARY);
+				QuestionView.RulingTopic.PROP, "A flag?", "Ole Brandt"), SECRETARY);
 		this.rulings.rule(given(answered, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		Visitor reader = Crew.visitor(this.context, Role.TECHNICAL);
 		String list = "/desk/rulings?competition=" + this.day.competition().id();
@@ -217,7 +218,8 @@ class RulingsIntegrationTests {
 	}
 
 	private QuestionView ask(String text) {
-		return this.rulings.ask(new Rulings.AskQuestion(this.team.id(), null, RulingTopic.COSTUME, text, "Mira Sund"),
+		return this.rulings.ask(
+				new Rulings.AskQuestion(this.team.id(), null, QuestionView.RulingTopic.COSTUME, text, "Mira Sund"),
 				SECRETARY);
 	}
 

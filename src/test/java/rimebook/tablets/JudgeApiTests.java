@@ -26,7 +26,6 @@ import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
 import rimebook.placement.MarkSubmission;
 import rimebook.points.PointsTasks;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.shared.ConflictException;
@@ -83,10 +82,10 @@ class JudgeApiTests {
 
 	@Test
 	void tableShowsMarksWithOneDecimal() {
-		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club",
-				List.of(new RemarkReceipts.ToSeat(
-						new Remarks.RemarkView(REMARK, RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null),
-						true)));
+		JudgeTable.Now now = new JudgeTable.Now(PERFORMANCE, 4, "Northern Lanterns", "Lantern Club", List
+			.of(new RemarkReceipts.ToSeat(
+					new Remarks.RemarkView(REMARK, Remarks.RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null),
+					true)));
 		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
 				false);
 		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",

@@ -21,7 +21,6 @@ import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.placement.MarkWords;
 import rimebook.placement.MarksAmendment;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
@@ -536,7 +535,8 @@ class JudgeCardBrowserTests {
 	}
 
 	private void note(String text) {
-		this.context.getBean(Remarks.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class)
+			.note(this.skating.id(), Remarks.RemarkKind.FALL, text, SmallCompetition.REFEREE);
 	}
 
 	private List<String> notYet() {

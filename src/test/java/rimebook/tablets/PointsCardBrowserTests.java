@@ -27,7 +27,6 @@ import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTasks;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.shared.Actor;
 import rimebook.stand.Stand;
@@ -553,7 +552,8 @@ class PointsCardBrowserTests {
 	}
 
 	private void note(String text) {
-		this.context.getBean(Remarks.class).note(this.skating.id(), RemarkKind.FALL, text, SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class)
+			.note(this.skating.id(), Remarks.RemarkKind.FALL, text, SmallCompetition.REFEREE);
 	}
 
 	private PointsTasks.PointsTask task() {

@@ -14,7 +14,6 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.Reskates;
 import rimebook.performances.SegmentRun;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.Remarks;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
@@ -110,7 +109,7 @@ class TabletFaultsBrowserTests {
 		this.reskates.takeBack(again.id(), again.version(), SmallCompetition.REFEREE);
 		this.clock.reskate(skating.id(), touches(skating), Reskates.Marking.AS_FIRST_SKATED, SmallCompetition.REFEREE);
 		this.clock.takeBack(skating.id(), touches(skating), SmallCompetition.REFEREE);
-		for (RemarkKind kind : RemarkKind.values()) {
+		for (Remarks.RemarkKind kind : Remarks.RemarkKind.values()) {
 			this.context.getBean(Remarks.class)
 				.note(skating.id(), kind, "a remark of kind " + kind, SmallCompetition.REFEREE);
 		}
@@ -176,7 +175,8 @@ class TabletFaultsBrowserTests {
 		Page card = watched(day);
 		PerformanceView skating = day.callNext(1);
 		JudgeCard.tell(card, (table) -> table.replace("\"kind\":\"FALL\"", "\"kind\":\"LATER\""));
-		this.context.getBean(Remarks.class).note(skating.id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		this.context.getBean(Remarks.class)
+			.note(skating.id(), Remarks.RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 		card.reload();
 		assertThat(card.locator("#remarks li")).containsText("remark-LATER one skater");
 		assertThat(card.locator("#fault")).isHidden();

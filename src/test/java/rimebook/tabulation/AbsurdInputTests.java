@@ -58,10 +58,10 @@ class AbsurdInputTests {
 	}
 
 	private PlacementRules rules() {
-		return new PlacementRules(pick(PlacementMethod.values()), pick(PlacementRules.CardTieBreak.values()),
-				pick(PlacementRules.SharedOrdinals.values()), pick(PlacementRules.EqualJudgesInFavour.values()),
-				pick(PlacementRules.EvenPanel.values()), pick(PlacementRules.ZeroMark.values()),
-				pick(DisqualifiedPlaces.values()),
+		return new PlacementRules(pick(PlacementRules.PlacementMethod.values()),
+				pick(PlacementRules.CardTieBreak.values()), pick(PlacementRules.SharedOrdinals.values()),
+				pick(PlacementRules.EqualJudgesInFavour.values()), pick(PlacementRules.EvenPanel.values()),
+				pick(PlacementRules.ZeroMark.values()), pick(DisqualifiedPlaces.values()),
 				(this.random.nextInt(6) == 0) ? PlacementRules.MarksPerCard.ONE : PlacementRules.MarksPerCard.TWO);
 	}
 

@@ -238,19 +238,20 @@ class CardTabulationTests {
 	@EnumSource(SegmentKind.class)
 	void everyRuleHasADefaultAndCanBeChanged(SegmentKind kind) {
 		PlacementRules rules = PlacementRules.oneByOne(kind);
-		assertThat(rules).isEqualTo(new PlacementRules(PlacementMethod.ONE_BY_ONE, kind.cardTieBreak(),
+		assertThat(rules).isEqualTo(new PlacementRules(PlacementRules.PlacementMethod.ONE_BY_ONE, kind.cardTieBreak(),
 				PlacementRules.SharedOrdinals.BETTER_THEN_SKIP, PlacementRules.EqualJudgesInFavour.BOTH_WIN,
 				PlacementRules.EvenPanel.REFUSE, PlacementRules.ZeroMark.COUNT, DisqualifiedPlaces.CLOSE_FINAL_PLACES));
-		assertThat(PlacementRules.majority(kind).method()).isEqualTo(PlacementMethod.MAJORITY);
+		assertThat(PlacementRules.majority(kind).method()).isEqualTo(PlacementRules.PlacementMethod.MAJORITY);
 		assertThat(rules.withCardTieBreak(PlacementRules.CardTieBreak.FIRST_MARK)
 			.withSharedOrdinals(PlacementRules.SharedOrdinals.MEAN)
 			.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.NEITHER)
 			.withEvenPanel(PlacementRules.EvenPanel.ALLOW)
 			.withZeroMark(PlacementRules.ZeroMark.REFUSE)
 			.withDisqualifiedPlaces(DisqualifiedPlaces.LEAVE_GAPS))
-			.isEqualTo(new PlacementRules(PlacementMethod.ONE_BY_ONE, PlacementRules.CardTieBreak.FIRST_MARK,
-					PlacementRules.SharedOrdinals.MEAN, PlacementRules.EqualJudgesInFavour.NEITHER,
-					PlacementRules.EvenPanel.ALLOW, PlacementRules.ZeroMark.REFUSE, DisqualifiedPlaces.LEAVE_GAPS));
+			.isEqualTo(new PlacementRules(PlacementRules.PlacementMethod.ONE_BY_ONE,
+					PlacementRules.CardTieBreak.FIRST_MARK, PlacementRules.SharedOrdinals.MEAN,
+					PlacementRules.EqualJudgesInFavour.NEITHER, PlacementRules.EvenPanel.ALLOW,
+					PlacementRules.ZeroMark.REFUSE, DisqualifiedPlaces.LEAVE_GAPS));
 	}
 
 	private static List<EntryCards> cards(SheetFixtures sheet) {

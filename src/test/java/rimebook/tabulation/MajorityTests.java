@@ -17,7 +17,7 @@ class MajorityTests {
 	void sizeOfTheMajorityIsSaidWhereItDecides() {
 		SegmentStanding standing = sheet("majority-greater-majority.csv");
 		assertThat(standing.judges()).isEqualTo(5);
-		assertThat(standing.method()).isEqualTo(PlacementMethod.MAJORITY);
+		assertThat(standing.method()).isEqualTo(PlacementRules.PlacementMethod.MAJORITY);
 		assertThat(why(standing, "A")).isEqualTo(
 				"1st: four of five judges had them 2nd or better; ahead of B, who had three judges for 2nd or better.");
 		assertThat(why(standing, "B")).isEqualTo("2nd: three of five judges had them 2nd or better; "

@@ -47,7 +47,7 @@ class OneByOneTests {
 	@Test
 	void sentenceSaysWinsAndWhereNeededJudgesInFavour() {
 		SegmentStanding standing = six();
-		assertThat(standing.method()).isEqualTo(PlacementMethod.ONE_BY_ONE);
+		assertThat(standing.method()).isEqualTo(PlacementRules.PlacementMethod.ONE_BY_ONE);
 		assertThat(standing.row("A").orElseThrow().why())
 			.isEqualTo("1st: won five comparisons with 44 judges in favour; ahead of C, who won four.");
 		assertThat(standing.row("D").orElseThrow().why()).isEqualTo(

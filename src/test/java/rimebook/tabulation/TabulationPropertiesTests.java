@@ -33,8 +33,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void orderOfEntriesIsIrrelevant(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void orderOfEntriesIsIrrelevant(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<EntryCards> shuffled = this.panels.shuffled(entries);
 			assertThat(tabulate(method, shuffled)).isEqualTo(tabulate(method, entries));
@@ -42,8 +42,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void orderOfJudgesIsIrrelevant(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void orderOfJudgesIsIrrelevant(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<Integer> seats = this.panels
 				.shuffled(IntStream.range(0, entries.get(0).cards().size()).boxed().toList());
@@ -55,8 +55,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void replayingCardByCardEndsInTheSameBytes(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void replayingCardByCardEndsInTheSameBytes(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<EntryCards> soFar = new ArrayList<>();
 			String last = "";
@@ -72,7 +72,7 @@ class TabulationPropertiesTests {
 	void teamPlacedFirstByAMajorityIsFirst() {
 		int[] found = new int[1];
 		forEachPanel((entries) -> {
-			SegmentStanding standing = tabulate(PlacementMethod.MAJORITY, entries);
+			SegmentStanding standing = tabulate(PlacementRules.PlacementMethod.MAJORITY, entries);
 			List<PlacedEntry> firsts = standing.rows()
 				.stream()
 				.filter(TabulationPropertiesTests::isFirstOfMost)
@@ -92,8 +92,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void teamPutFirstByEveryJudgeAloneIsFirst(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void teamPutFirstByEveryJudgeAloneIsFirst(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<EntryCards> all = new ArrayList<>(entries);
 			all.add(EntryCards.skated("zz",
@@ -105,8 +105,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void withdrawnTeamChangesNothingForTheOthers(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void withdrawnTeamChangesNothingForTheOthers(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<EntryCards> all = new ArrayList<>(entries);
 			all.add(this.panels.index(all.size()), EntryCards.without("W", EntryStatus.WITHDRAWN));
@@ -117,8 +117,8 @@ class TabulationPropertiesTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(PlacementMethod.class)
-	void placesCountTheTeamsAhead(PlacementMethod method) {
+	@EnumSource(PlacementRules.PlacementMethod.class)
+	void placesCountTheTeamsAhead(PlacementRules.PlacementMethod method) {
 		forEachPanel((entries) -> {
 			List<PlacedEntry> rows = tabulate(method, entries).rows();
 			for (PlacedEntry row : rows) {
@@ -157,9 +157,9 @@ class TabulationPropertiesTests {
 		}
 	}
 
-	private static SegmentStanding tabulate(PlacementMethod method, List<EntryCards> entries) {
-		Function<SegmentKind, PlacementRules> rules = (method == PlacementMethod.MAJORITY) ? PlacementRules::majority
-				: PlacementRules::oneByOne;
+	private static SegmentStanding tabulate(PlacementRules.PlacementMethod method, List<EntryCards> entries) {
+		Function<SegmentKind, PlacementRules> rules = (method == PlacementRules.PlacementMethod.MAJORITY)
+				? PlacementRules::majority : PlacementRules::oneByOne;
 		return PlacementTabulation.ofCards(rules.apply(SegmentKind.FREE), entries);
 	}
 

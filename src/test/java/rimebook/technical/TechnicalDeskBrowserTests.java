@@ -27,7 +27,7 @@ import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.ListAuthorisations;
 import rimebook.points.TechnicalDesk;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 import rimebook.testsupport.BrowserTest;
 import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Looks;
@@ -333,9 +333,8 @@ class TechnicalDeskBrowserTests {
 	@Test
 	void listToolsAndReadingBackAreInSightForFourteenElements() {
 		this.context.getBean(ElementCalls.class)
-			.call(new ElementCalls.CallElements(this.skating.id(), 1,
-					Collections.nCopies(14,
-							new ElementCalls.CallElements.Call(null, "NHE3+s4", ElementWorth.COUNTS, null))),
+			.call(new ElementCalls.CallElements(this.skating.id(), 1, Collections.nCopies(14,
+					new ElementCalls.CallElements.Call(null, "NHE3+s4", JudgedElement.ElementWorth.COUNTS, null))),
 					SmallCompetition.SECRETARY);
 		Page desk = desk(1280, 800);
 		assertThat(desk.locator("#called .row")).hasCount(14);

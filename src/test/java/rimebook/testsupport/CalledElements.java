@@ -8,7 +8,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.performances.PerformanceView;
 import rimebook.points.CalledListView;
 import rimebook.points.ElementCalls;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /** The technical desk of one performance: calls elements, changes and takes out. */
 public final class CalledElements {
@@ -30,8 +30,8 @@ public final class CalledElements {
 	/** Call the element of that number otherwise. */
 	public void change(int number, String code) {
 		List<ElementCalls.CallElements.Call> list = list();
-		list.set(number - 1,
-				new ElementCalls.CallElements.Call(list.get(number - 1).element(), code, ElementWorth.COUNTS, null));
+		list.set(number - 1, new ElementCalls.CallElements.Call(list.get(number - 1).element(), code,
+				JudgedElement.ElementWorth.COUNTS, null));
 		keep(list);
 	}
 
@@ -48,8 +48,8 @@ public final class CalledElements {
 	public void devalue(int number) {
 		List<ElementCalls.CallElements.Call> list = list();
 		ElementCalls.CallElements.Call call = list.get(number - 1);
-		list.set(number - 1, new ElementCalls.CallElements.Call(call.element(), call.code(), ElementWorth.NO_VALUE,
-				call.base(), false));
+		list.set(number - 1, new ElementCalls.CallElements.Call(call.element(), call.code(),
+				JudgedElement.ElementWorth.NO_VALUE, call.base(), false));
 		keep(list);
 	}
 
@@ -68,7 +68,7 @@ public final class CalledElements {
 	}
 
 	private static ElementCalls.CallElements.Call counting(String code) {
-		return new ElementCalls.CallElements.Call(null, code, ElementWorth.COUNTS, null);
+		return new ElementCalls.CallElements.Call(null, code, JudgedElement.ElementWorth.COUNTS, null);
 	}
 
 	private List<ElementCalls.CallElements.Call> list() {

@@ -25,10 +25,9 @@ import rimebook.placement.MarkWords;
 import rimebook.placement.MarksAmendment;
 import rimebook.points.LineAmendment;
 import rimebook.points.PointsLine;
-import rimebook.protests.CorrectionId;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestId;
+import rimebook.protests.ProtestView;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -106,9 +105,9 @@ class CorrectionsController {
 		return Given.read("seat", form.getSeat(), SeatId::of, "Choose the judge whose card it is.");
 	}
 
-	private static @Nullable ProtestId protest(CorrectionForm form) {
-		return form.getProtest().isBlank() ? null
-				: Given.read("protest", form.getProtest(), ProtestId::of, "Choose a protest from the list, or none.");
+	private static ProtestView.@Nullable ProtestId protest(CorrectionForm form) {
+		return form.getProtest().isBlank() ? null : Given.read("protest", form.getProtest(), ProtestView.ProtestId::of,
+				"Choose a protest from the list, or none.");
 	}
 
 	private static int mark(String field, @Nullable BigDecimal mark) {
@@ -130,14 +129,14 @@ class CorrectionsController {
 	}
 
 	@GetMapping("/{correction}")
-	String show(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+	String show(@PathVariable SegmentId segment, @PathVariable CorrectionView.CorrectionId correction,
 			@ModelAttribute("form") DecisionForm form, HttpServletRequest request, Model model) {
 		form.setVersion(decisionPage(segment, correction, request, model).version());
 		return DECISION;
 	}
 
 	@PostMapping("/{correction}/approval")
-	String approve(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+	String approve(@PathVariable SegmentId segment, @PathVariable CorrectionView.CorrectionId correction,
 			@ModelAttribute("form") DecisionForm form, BindingResult result, Model model, RedirectAttributes redirect,
 			HttpServletRequest request, Actor actor) {
 		return answer(segment, correction, request, model, redirect, "protests.correction.approved", result,
@@ -145,15 +144,15 @@ class CorrectionsController {
 	}
 
 	@PostMapping("/{correction}/rejection")
-	String reject(@PathVariable SegmentId segment, @PathVariable CorrectionId correction,
+	String reject(@PathVariable SegmentId segment, @PathVariable CorrectionView.CorrectionId correction,
 			@ModelAttribute("form") DecisionForm form, BindingResult result, Model model, RedirectAttributes redirect,
 			HttpServletRequest request, Actor actor) {
 		return answer(segment, correction, request, model, redirect, "protests.correction.rejected", result,
 				() -> this.corrections.reject(correction, form.getVersion(), form.getGrounds(), actor));
 	}
 
-	private String answer(SegmentId segment, CorrectionId correction, HttpServletRequest request, Model model,
-			RedirectAttributes redirect, String done, BindingResult result, Runnable act) {
+	private String answer(SegmentId segment, CorrectionView.CorrectionId correction, HttpServletRequest request,
+			Model model, RedirectAttributes redirect, String done, BindingResult result, Runnable act) {
 		Duty.CORRECT.require(request);
 		if (Submission.refused(result, act)) {
 			decisionPage(segment, correction, request, model);
@@ -164,7 +163,7 @@ class CorrectionsController {
 	}
 
 	/** What cannot be tabulated, or cannot be so any more, is said in place of it. */
-	private void effect(CorrectionId id, Model model) {
+	private void effect(CorrectionView.CorrectionId id, Model model) {
 		try {
 			this.corrections.refusal(id)
 				.ifPresentOrElse((refusal) -> model.addAttribute("refusal", refusal),
@@ -175,7 +174,8 @@ class CorrectionsController {
 		}
 	}
 
-	private CorrectionView decisionPage(SegmentId segment, CorrectionId id, HttpServletRequest request, Model model) {
+	private CorrectionView decisionPage(SegmentId segment, CorrectionView.CorrectionId id, HttpServletRequest request,
+			Model model) {
 		CorrectionView view = this.corrections.correction(id);
 		if (!view.segment().equals(segment)) {
 			throw NotFoundException.of("correction", id);

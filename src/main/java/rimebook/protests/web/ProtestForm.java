@@ -5,14 +5,14 @@ import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
 import org.springframework.format.annotation.DateTimeFormat;
 
-import rimebook.protests.ProtestCategory;
+import rimebook.protests.ProtestView;
 
 /** A protest as typed at the desk; the time is that of the rink. */
 class ProtestForm {
 
 	private String entry = "";
 
-	private @Nullable ProtestCategory category;
+	private ProtestView.@Nullable ProtestCategory category;
 
 	private String text = "";
 
@@ -31,11 +31,11 @@ class ProtestForm {
 		this.entry = entry;
 	}
 
-	public @Nullable ProtestCategory getCategory() {
+	public ProtestView.@Nullable ProtestCategory getCategory() {
 		return this.category;
 	}
 
-	public void setCategory(@Nullable ProtestCategory category) {
+	public void setCategory(ProtestView.@Nullable ProtestCategory category) {
 		this.category = category;
 	}
 

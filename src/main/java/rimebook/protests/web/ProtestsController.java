@@ -21,8 +21,7 @@ import rimebook.entries.EntryId;
 import rimebook.pages.Given;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.protests.ProtestCategory;
-import rimebook.protests.ProtestId;
+import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
@@ -84,7 +83,7 @@ class ProtestsController {
 		return Given.read("entry", text, EntryId::of, "Choose the team that protests.");
 	}
 
-	private static ProtestCategory category(@Nullable ProtestCategory category) {
+	private static ProtestView.ProtestCategory category(ProtestView.@Nullable ProtestCategory category) {
 		if (category == null) {
 			throw new RuleViolationException("field-missing", "category", "Choose what the protest is about.");
 		}
@@ -94,19 +93,19 @@ class ProtestsController {
 	private String filePage(SegmentId segment, Model model) {
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("teams", this.pages.teams(segment));
-		model.addAttribute("categories", Arrays.asList(ProtestCategory.values()));
+		model.addAttribute("categories", Arrays.asList(ProtestView.ProtestCategory.values()));
 		return FORM;
 	}
 
 	@GetMapping("/protest/{protest}")
-	String decisionForm(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+	String decisionForm(@PathVariable SegmentId segment, @PathVariable ProtestView.ProtestId protest,
 			@ModelAttribute("form") DecisionForm form, HttpServletRequest request, Model model) {
 		form.setVersion(decisionPage(segment, protest, request, model).protest().version());
 		return DECISION;
 	}
 
 	@PostMapping("/protest/{protest}")
-	String decide(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+	String decide(@PathVariable SegmentId segment, @PathVariable ProtestView.ProtestId protest,
 			@ModelAttribute("form") DecisionForm form, BindingResult result,
 			@RequestParam(required = false) @Nullable Boolean upheld, Model model, RedirectAttributes redirect,
 			HttpServletRequest request, Actor actor) {
@@ -126,7 +125,7 @@ class ProtestsController {
 
 	/** A second official says whether it was handed in before the time was over. */
 	@PostMapping("/protest/{protest}/time")
-	String confirm(@PathVariable SegmentId segment, @PathVariable ProtestId protest,
+	String confirm(@PathVariable SegmentId segment, @PathVariable ProtestView.ProtestId protest,
 			@ModelAttribute("form") DecisionForm form, BindingResult result,
 			@RequestParam(defaultValue = "false") boolean inTime, Model model, RedirectAttributes redirect,
 			HttpServletRequest request, Actor actor) {
@@ -139,8 +138,8 @@ class ProtestsController {
 		return "redirect:/desk/protests/" + segment;
 	}
 
-	private ProtestsPage.ProtestLine decisionPage(SegmentId segment, ProtestId id, HttpServletRequest request,
-			Model model) {
+	private ProtestsPage.ProtestLine decisionPage(SegmentId segment, ProtestView.ProtestId id,
+			HttpServletRequest request, Model model) {
 		ProtestsPage page = this.pages.of(segment);
 		ProtestsPage.ProtestLine line = page.protests()
 			.stream()

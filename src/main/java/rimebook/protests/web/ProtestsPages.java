@@ -19,7 +19,6 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.ClosedMarks;
-import rimebook.performances.ClosedPerformance;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.SegmentRun;
 import rimebook.points.PointsLine;
@@ -28,8 +27,8 @@ import rimebook.protests.Corrections;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.Standings;
-import rimebook.tabulation.points.Deduction;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.DeductionRule;
+import rimebook.tabulation.points.JudgedElement;
 
 /** Gathers what the pages about protests and corrections show. */
 @Component
@@ -94,7 +93,7 @@ class ProtestsPages {
 	List<Choice> places(SegmentId segment, boolean elements) {
 		List<ClosedMarks.PointsSheet> sheets = this.closed.ofSegment(segment)
 			.stream()
-			.map(ClosedPerformance::sheet)
+			.map(ClosedCards.ClosedPerformance::sheet)
 			.filter(Objects::nonNull)
 			.toList();
 		int most = sheets.stream()
@@ -123,12 +122,13 @@ class ProtestsPages {
 		return sheet.elements()
 			.stream()
 			.map((element) -> element.number() + " " + element.code()
-					+ ((element.worth() == ElementWorth.COUNTS) ? "" : " (" + element.worth().words() + ")"))
+					+ ((element.worth() == JudgedElement.ElementWorth.COUNTS) ? ""
+							: " (" + element.worth().words() + ")"))
 			.toList();
 	}
 
 	private static List<String> noted(ClosedMarks.PointsSheet sheet) {
-		return sheet.deductions().stream().map(Deduction::words).toList();
+		return sheet.deductions().stream().map(DeductionRule.Deduction::words).toList();
 	}
 
 	/** The deductions of the event's rule set. */
@@ -182,7 +182,7 @@ class ProtestsPages {
 	List<Choice> lines(SegmentId segment) {
 		List<ClosedMarks.PointsSheet> sheets = this.closed.ofSegment(segment)
 			.stream()
-			.map(ClosedPerformance::sheet)
+			.map(ClosedCards.ClosedPerformance::sheet)
 			.filter(Objects::nonNull)
 			.toList();
 		int elements = sheets.stream().mapToInt((sheet) -> sheet.elements().size()).max().orElse(0);

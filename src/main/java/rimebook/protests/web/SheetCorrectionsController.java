@@ -20,11 +20,11 @@ import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
 import rimebook.points.SheetAmendment;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestId;
+import rimebook.protests.ProtestView;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
-import rimebook.tabulation.points.ElementWorth;
+import rimebook.tabulation.points.JudgedElement;
 
 /** Proposals to correct what the technical panel sent: an element, or a deduction. */
 @Controller
@@ -86,9 +86,9 @@ class SheetCorrectionsController {
 			throw new RuleViolationException("code-malformed", "code",
 					"A code has at most 20 characters and no blank, such as ME4 or I4+pi3.");
 		}
-		ElementWorth worth = form.worth();
+		JudgedElement.ElementWorth worth = form.worth();
 		return code.isEmpty() ? place.nothing() : new SheetAmendment.ElementAmendment(place.number(), place.further(),
-				code, (worth != null) ? worth : ElementWorth.COUNTS);
+				code, (worth != null) ? worth : JudgedElement.ElementWorth.COUNTS);
 	}
 
 	private static Amendment deduction(SheetPlace place, SheetCorrectionForm form) {
@@ -115,10 +115,10 @@ class SheetCorrectionsController {
 		return PerformanceId.of(given);
 	}
 
-	private static @Nullable ProtestId protest(SheetCorrectionForm form) {
+	private static ProtestView.@Nullable ProtestId protest(SheetCorrectionForm form) {
 		String given = Given.text(form.protest());
 		return given.isBlank() ? null
-				: Given.read("protest", given, ProtestId::of, "Choose a protest from the list, or none.");
+				: Given.read("protest", given, ProtestView.ProtestId::of, "Choose a protest from the list, or none.");
 	}
 
 	private String page(SegmentId segment, boolean element, Model model) {
@@ -129,7 +129,7 @@ class SheetCorrectionsController {
 		model.addAttribute("what", element ? "element" : "deduction");
 		model.addAttribute("performances", this.pages.closedPerformances(segment));
 		model.addAttribute("places", this.pages.places(segment, element));
-		model.addAttribute("worths", ElementWorth.values());
+		model.addAttribute("worths", JudgedElement.ElementWorth.values());
 		model.addAttribute("items", this.pages.items(segment));
 		model.addAttribute("sheets", this.pages.closedSheets(segment, element));
 		model.addAttribute("upheld", this.pages.upheld(segment));

@@ -18,10 +18,10 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
-import rimebook.performances.StatusAmendment;
+import rimebook.performances.StatusCorrection;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.protests.ProtestId;
+import rimebook.protests.ProtestView;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 
@@ -76,14 +76,14 @@ class StatusCorrectionsController {
 		if (status == null) {
 			throw new RuleViolationException("field-missing", "status", "Choose how the team came through.");
 		}
-		return new Corrections.ProposeCorrection(StatusAmendment.on(PerformanceId.of(given), status),
+		return new Corrections.ProposeCorrection(StatusCorrection.StatusAmendment.on(PerformanceId.of(given), status),
 				Given.text(form.reason()), "", protest(form));
 	}
 
-	private static @Nullable ProtestId protest(StatusCorrectionForm form) {
+	private static ProtestView.@Nullable ProtestId protest(StatusCorrectionForm form) {
 		String given = Given.text(form.protest());
 		return given.isBlank() ? null
-				: Given.read("protest", given, ProtestId::of, "Choose a protest from the list, or none.");
+				: Given.read("protest", given, ProtestView.ProtestId::of, "Choose a protest from the list, or none.");
 	}
 
 	private String page(SegmentId segment, StatusCorrectionForm form, Model model) {

@@ -2,14 +2,14 @@ package rimebook.results.web;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 
 /** What the results desk sends with an act on a result. */
 class ActForm {
 
 	private int version;
 
-	private @Nullable Signatory signatory;
+	private Signatories.@Nullable Signatory signatory;
 
 	private String reason = "";
 
@@ -23,11 +23,11 @@ class ActForm {
 		this.version = version;
 	}
 
-	public @Nullable Signatory getSignatory() {
+	public Signatories.@Nullable Signatory getSignatory() {
 		return this.signatory;
 	}
 
-	public void setSignatory(@Nullable Signatory signatory) {
+	public void setSignatory(Signatories.@Nullable Signatory signatory) {
 		this.signatory = signatory;
 	}
 

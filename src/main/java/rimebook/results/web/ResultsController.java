@@ -25,7 +25,6 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.results.ResultPublication;
 import rimebook.results.Signatories;
-import rimebook.results.Signatory;
 import rimebook.shared.Actor;
 
 /** The results desk: check, post, sign, open again. */
@@ -95,8 +94,8 @@ class ResultsController {
 	private void whoSigns(SegmentId segment, Actor actor, Model model) {
 		Signatories.SeatedSignatories seated = this.signatories.of(segment);
 		model.addAttribute("whoSigns", seated.sentence());
-		model.addAttribute("signsAsReferee", seated.maySign(Signatory.REFEREE, actor));
-		model.addAttribute("signsAsAccountant", seated.maySign(Signatory.ACCOUNTANT, actor));
+		model.addAttribute("signsAsReferee", seated.maySign(Signatories.Signatory.REFEREE, actor));
+		model.addAttribute("signsAsAccountant", seated.maySign(Signatories.Signatory.ACCOUNTANT, actor));
 	}
 
 	@PostMapping("/posting")
@@ -119,7 +118,7 @@ class ResultsController {
 	@PostMapping("/signature")
 	String sign(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
 			RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
-		Signatory signatory = form.getSignatory();
+		Signatories.Signatory signatory = form.getSignatory();
 		if (signatory == null) {
 			result.rejectValue("signatory", "field-missing", "Say whether you sign as referee or as accountant.");
 		}
@@ -136,7 +135,7 @@ class ResultsController {
 
 	private void sign(SegmentId segment, ActForm form, Authentication person, Actor actor) {
 		this.passwords.require(person, form.getPassword(), actor);
-		Signatory signatory = form.getSignatory();
+		Signatories.Signatory signatory = form.getSignatory();
 		if (signatory != null) {
 			this.publication.sign(segment, form.getVersion(), signatory, actor);
 		}
@@ -145,7 +144,7 @@ class ResultsController {
 	@PostMapping("/reopening")
 	String reopen(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result,
 			Model model, RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
-		if (!request.isUserInRole(Signatory.REFEREE.name())) {
+		if (!request.isUserInRole(Signatories.Signatory.REFEREE.name())) {
 			throw new AccessDeniedException("Only a referee opens a result again.");
 		}
 		return answer(segment,

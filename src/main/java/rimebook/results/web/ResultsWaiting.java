@@ -13,7 +13,7 @@ import rimebook.pages.Waiting;
 import rimebook.pages.WaitingList;
 import rimebook.performances.SegmentRun;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Signatory;
+import rimebook.results.Signatories;
 import rimebook.results.SignatureChecklist;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
@@ -65,13 +65,13 @@ class ResultsWaiting implements WaitingList {
 			.stream()
 			.filter(SignatureChecklist.SignatureCondition::holdsBack)
 			.count();
-		return Stream.of(Signatory.values())
+		return Stream.of(Signatories.Signatory.values())
 			.filter((signatory) -> signature(result, signatory).isEmpty())
 			.map((signatory) -> line(held, "results.waiting.sign", heldBack).only(signatory.name()));
 	}
 
-	private static String signature(SegmentResultView result, Signatory signatory) {
-		return (signatory == Signatory.REFEREE) ? result.refereeSignature() : result.accountantSignature();
+	private static String signature(SegmentResultView result, Signatories.Signatory signatory) {
+		return (signatory == Signatories.Signatory.REFEREE) ? result.refereeSignature() : result.accountantSignature();
 	}
 
 	private boolean isOfficial(CompetitionView competition, List<DaySegment> running) {

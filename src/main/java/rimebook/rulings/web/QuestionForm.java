@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.pages.Given;
-import rimebook.rulings.RulingTopic;
+import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 
 /** A question to the referee as typed. */
@@ -23,7 +23,8 @@ class QuestionForm {
 
 	Rulings.AskQuestion asked() {
 		EntryId team = Given.read("entry", this.entry, EntryId::of, "Choose the team that asks.");
-		RulingTopic about = Given.read("topic", this.topic, RulingTopic::valueOf, "Choose what the question is about.");
+		QuestionView.RulingTopic about = Given.read("topic", this.topic, QuestionView.RulingTopic::valueOf,
+				"Choose what the question is about.");
 		return new Rulings.AskQuestion(team, segmentGiven(), about, this.question, this.askedBy);
 	}
 

@@ -1,7 +1,6 @@
 package rimebook.rulings.web;
 
 import rimebook.pages.Given;
-import rimebook.rulings.QuestionId;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
@@ -38,7 +37,7 @@ class RulingForm {
 		return form;
 	}
 
-	Rulings.GiveRuling ruling(QuestionId question) {
+	Rulings.GiveRuling ruling(QuestionView.QuestionId question) {
 		RulingView.Verdict given = Given.read("verdict", this.verdict, RulingView.Verdict::valueOf,
 				"Choose what you rule.");
 		return new Rulings.GiveRuling(question, this.seen, given, this.condition, this.grounds, this.rule, this.shown,

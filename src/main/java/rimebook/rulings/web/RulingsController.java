@@ -19,7 +19,6 @@ import rimebook.competition.CompetitionId;
 import rimebook.pages.DeskEntry;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.rulings.QuestionId;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.shared.Actor;
@@ -70,14 +69,14 @@ class RulingsController {
 	}
 
 	@GetMapping("/{question}")
-	String show(@PathVariable QuestionId question, HttpServletRequest request, Model model) {
+	String show(@PathVariable QuestionView.QuestionId question, HttpServletRequest request, Model model) {
 		this.pages.question(this.rulings.question(question), model);
 		model.addAttribute("mayRule", request.isUserInRole(REFEREE));
 		return "rulings/question";
 	}
 
 	@GetMapping("/{question}/ruling")
-	String ruleForm(@PathVariable QuestionId question, HttpServletRequest request, Model model) {
+	String ruleForm(@PathVariable QuestionView.QuestionId question, HttpServletRequest request, Model model) {
 		requireReferee(request);
 		QuestionView view = this.rulings.question(question);
 		this.pages.question(view, model);
@@ -86,8 +85,8 @@ class RulingsController {
 	}
 
 	@PostMapping("/{question}/ruling")
-	String rule(@PathVariable QuestionId question, @ModelAttribute("form") RulingForm form, BindingResult errors,
-			HttpServletRequest request, Actor actor, Model model, RedirectAttributes redirect) {
+	String rule(@PathVariable QuestionView.QuestionId question, @ModelAttribute("form") RulingForm form,
+			BindingResult errors, HttpServletRequest request, Actor actor, Model model, RedirectAttributes redirect) {
 		requireReferee(request);
 		if (Submission.refused(errors, () -> this.rulings.rule(form.ruling(question), actor))) {
 			this.pages.question(this.rulings.question(question), model);

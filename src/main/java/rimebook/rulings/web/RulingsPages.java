@@ -18,7 +18,6 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.pages.Choice;
 import rimebook.rulings.QuestionView;
-import rimebook.rulings.RulingTopic;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
 
@@ -67,7 +66,7 @@ class RulingsPages {
 		events.forEach((event) -> event.segments()
 			.forEach((segment) -> segments.add(Choice.of(segment.id(), event.name() + ", " + segment.name()))));
 		model.addAttribute("segments", segments);
-		model.addAttribute("topics", List.of(RulingTopic.values()));
+		model.addAttribute("topics", List.of(QuestionView.RulingTopic.values()));
 	}
 
 	private Stream<Choice> teams(EventView event) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import rimebook.clock.ClockFinding;
+import rimebook.clock.ClockView;
 import rimebook.points.NotedDeduction;
 import rimebook.stand.DeductionRow;
 import rimebook.tabulation.points.DeductionRule;
@@ -35,10 +35,10 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	/** The unit of the time begins with the seconds of one step. */
 	private static final Pattern STEP = Pattern.compile("(\\d{1,3}) seconds?\\b.*");
 
-	List<ClockProposal> of(List<ClockFinding> findings) {
+	List<ClockProposal> of(List<ClockView.ClockFinding> findings) {
 		List<NotedDeduction> left = new ArrayList<>(this.noted);
 		List<ClockProposal> proposals = new ArrayList<>();
-		for (ClockFinding finding : findings) {
+		for (ClockView.ClockFinding finding : findings) {
 			proposal(finding).filter((proposal) -> !isNoted(proposal, left)).ifPresent(proposals::add);
 		}
 		return proposals;
@@ -53,7 +53,7 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 		return answer.isPresent();
 	}
 
-	private Optional<ClockProposal> proposal(ClockFinding finding) {
+	private Optional<ClockProposal> proposal(ClockView.ClockFinding finding) {
 		return switch (finding.fault()) {
 			case LATE_START -> rule(LATE_START).map((rule) -> proposal(finding, rule, 1));
 			case TOO_LONG, TOO_SHORT -> rule(TIME).flatMap((rule) -> time(finding, rule));
@@ -61,13 +61,13 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 		};
 	}
 
-	private Optional<ClockProposal> time(ClockFinding finding, DeductionRule rule) {
+	private Optional<ClockProposal> time(ClockView.ClockFinding finding, DeductionRule rule) {
 		Matcher step = STEP.matcher(rule.unit());
 		return step.matches() ? Optional.of(proposal(finding, rule, finding.steps(Integer.parseInt(step.group(1)))))
 				: Optional.empty();
 	}
 
-	private Optional<ClockProposal> interruption(ClockFinding finding) {
+	private Optional<ClockProposal> interruption(ClockView.ClockFinding finding) {
 		Optional<DeductionRule> restart = rule(RESTART);
 		if (finding.seconds() > LONGEST_BY_STEPS && restart.isPresent()) {
 			return Optional.of(proposal(finding, restart.get(), 1).markedFromMemory());
@@ -80,7 +80,7 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	}
 
 	/** Never more than the table gives for one deduction. */
-	private static ClockProposal proposal(ClockFinding finding, DeductionRule rule, int found) {
+	private static ClockProposal proposal(ClockView.ClockFinding finding, DeductionRule rule, int found) {
 		int count = Math.min(found, rule.most());
 		return new ClockProposal(finding.fault(), finding.seconds(), DeductionRow.words(rule, count), rule.item(),
 				count, finding.isDoubtful(), rule.source().needsChecking(), finding.since());

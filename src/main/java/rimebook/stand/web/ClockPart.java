@@ -10,8 +10,6 @@ import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.clock.ClockAct;
-import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
 import rimebook.pages.RinkClock;
@@ -31,9 +29,10 @@ import rimebook.stand.StandView;
  * @param along what goes along when that is taken back, in words
  * @param proposals what to do about what the clock found
  */
-record ClockPart(String performance, int touches, ClockState state, int run, Reskates.@Nullable Marking marking,
-		ClockFace face, @Nullable ClockFace pause, @Nullable InterruptionCause cause, boolean continued, boolean early,
-		@Nullable ClockAct last, List<String> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
+record ClockPart(String performance, int touches, ClockView.ClockState state, int run,
+		Reskates.@Nullable Marking marking, ClockFace face, @Nullable ClockFace pause,
+		@Nullable InterruptionCause cause, boolean continued, boolean early, ClockView.@Nullable ClockAct last,
+		List<String> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
 		List<ClockProposal> proposals) implements LivePart {
 
 	/** Deficient music is reported within the first half minute. */
@@ -43,8 +42,8 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 	 */
 	private static final int EARLY = 30;
 
-	static final ClockPart NONE = new ClockPart("", 0, ClockState.WAITING, 1, null, ClockFace.BLANK, null, null, false,
-			false, null, List.of(), new ClockView.ProgrammeWindow(0, 0, 0), List.of(), List.of());
+	static final ClockPart NONE = new ClockPart("", 0, ClockView.ClockState.WAITING, 1, null, ClockFace.BLANK, null,
+			null, false, false, null, List.of(), new ClockView.ProgrammeWindow(0, 0, 0), List.of(), List.of());
 
 	static ClockPart of(StandView.Now onIce, List<String> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
@@ -76,7 +75,7 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 
 	/** Tell whether the time since the call is shown. */
 	public boolean isSinceCall() {
-		return this.state == ClockState.WAITING && this.run == 1;
+		return this.state == ClockView.ClockState.WAITING && this.run == 1;
 	}
 
 	/** How far the skated time is outside at that moment; empty inside. */
@@ -88,7 +87,8 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 
 	/** Tell whether the team can wait while others skate. */
 	public boolean canWait() {
-		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.run > 1);
+		return this.state == ClockView.ClockState.INTERRUPTED
+				|| (this.state == ClockView.ClockState.WAITING && this.run > 1);
 	}
 
 	/** The causes from which an interruption is chosen. */
@@ -126,8 +126,8 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 	 *
 	 * @param counts whether it counts: it was not taken back and takes nothing back
 	 */
-	record ClockRow(ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking, String words,
-			String time, String notedBy, boolean counts) {
+	record ClockRow(ClockView.ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
+			String words, String time, String notedBy, boolean counts) {
 
 		static List<ClockRow> of(List<ClockView.Tap> log, RinkClock rink) {
 			Set<ClockView.Tap> counting = counting(log);
@@ -140,7 +140,7 @@ record ClockPart(String performance, int touches, ClockState state, int run, Res
 		private static Set<ClockView.Tap> counting(List<ClockView.Tap> log) {
 			Deque<ClockView.Tap> counting = new ArrayDeque<>();
 			for (ClockView.Tap tap : log) {
-				if (tap.act() == ClockAct.TAKE_BACK) {
+				if (tap.act() == ClockView.ClockAct.TAKE_BACK) {
 					counting.pollLast();
 				}
 				else {

@@ -2,7 +2,7 @@ package rimebook.stand.web;
 
 import java.time.Instant;
 
-import rimebook.clock.ClockFinding;
+import rimebook.clock.ClockView;
 
 /**
  * What the referee may do about what the clock found: tell the panel, or in points
@@ -15,8 +15,8 @@ import rimebook.clock.ClockFinding;
  * @param fromMemory whether the amount, or what leads to it, was written down from memory
  * @param touch the touch of the clock that it rests on, UTC
  */
-record ClockProposal(ClockFinding.Fault fault, int seconds, String text, String item, int count, boolean doubtful,
-		boolean fromMemory, Instant touch) {
+record ClockProposal(ClockView.ClockFinding.Fault fault, int seconds, String text, String item, int count,
+		boolean doubtful, boolean fromMemory, Instant touch) {
 
 	/** The same, marked as from memory: not its amount perhaps, but why this one. */
 	ClockProposal markedFromMemory() {

@@ -7,8 +7,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
-import rimebook.clock.ClockFinding;
-import rimebook.remarks.RemarkKind;
+import rimebook.clock.ClockView;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.stand.StandView;
@@ -43,13 +42,13 @@ class ClockProposals {
 		return onIce.clock()
 			.findings()
 			.stream()
-			.filter((finding) -> finding.fault() != ClockFinding.Fault.INTERRUPTION)
+			.filter((finding) -> finding.fault() != ClockView.ClockFinding.Fault.INTERRUPTION)
 			.map(this::notice)
 			.filter((proposal) -> !isTold(proposal, onIce))
 			.toList();
 	}
 
-	private ClockProposal notice(ClockFinding finding) {
+	private ClockProposal notice(ClockView.ClockFinding finding) {
 		int tenths = Math.min(finding.steps(SECONDS_EACH), MOST);
 		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
@@ -63,7 +62,7 @@ class ClockProposals {
 		return onIce.remarks()
 			.stream()
 			.map(RemarkReceipts.ToPanel::remark)
-			.filter((remark) -> remark.kind() == RemarkKind.TIME)
+			.filter((remark) -> remark.kind() == Remarks.RemarkKind.TIME)
 			.anyMatch((remark) -> tells(remark, proposal, onIce));
 	}
 

@@ -20,7 +20,6 @@ import rimebook.panels.SeatView;
 import rimebook.performances.AbsentJudges;
 import rimebook.performances.PanelChanges;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.SegmentPanel;
 import rimebook.shared.Required;
 import rimebook.stand.StandView;
 
@@ -66,7 +65,7 @@ class PanelForms {
 
 	/** Put them into the page; one that is in the model already stays as it was typed. */
 	void into(StandView view, Model model) {
-		SegmentPanel panel = this.changes.ofSegment(view.segment().id());
+		PanelChanges.SegmentPanel panel = this.changes.ofSegment(view.segment().id());
 		StandView.Row lastClosed = (view.reopened() == null) ? view.lastClosed() : null;
 		StandView.Row toClose = toClose(view);
 		model.addAttribute("lastClosed", lastClosed);

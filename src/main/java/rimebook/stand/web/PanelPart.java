@@ -3,12 +3,12 @@ package rimebook.stand.web;
 import java.util.List;
 
 import rimebook.pages.RinkClock;
-import rimebook.performances.SegmentPanel;
+import rimebook.performances.PanelChanges;
 
 /** How the panel of the segment differs from the one that was drawn. */
 record PanelPart(List<Difference> differences) implements LivePart {
 
-	static PanelPart of(SegmentPanel panel, RinkClock clock) {
+	static PanelPart of(PanelChanges.SegmentPanel panel, RinkClock clock) {
 		return new PanelPart(panel.changes()
 			.stream()
 			.map((change) -> new Difference(change.words(), change.by(), clock.time(change.at())))

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
-import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.tabulation.SegmentKind;
 
 /**
@@ -17,26 +17,26 @@ import rimebook.tabulation.SegmentKind;
  */
 enum QuickRemark {
 
-	ONE_FALL(RemarkKind.FALL, Use.COMMON), MORE_FALLS(RemarkKind.FALL, Use.COMMON),
-	TOO_LONG(RemarkKind.TIME, Use.COMMON), TOO_SHORT(RemarkKind.TIME, Use.COMMON),
-	LATE_START(RemarkKind.TIME, Use.COMMON), PART_ON_ICE(RemarkKind.COSTUME, Use.COMMON),
-	NOT_PERMITTED(RemarkKind.ELEMENT, Use.COMMON), TIME_DEDUCTED(RemarkKind.TIME, Use.PLACEMENT),
-	COSTUME_DEDUCTED(RemarkKind.COSTUME, Use.PLACEMENT), MINOR_FALL(RemarkKind.FALL, Use.SHORT),
-	MEDIUM_FALL(RemarkKind.FALL, Use.SHORT), MAJOR_FALL(RemarkKind.FALL, Use.SHORT),
-	OMITTED(RemarkKind.ELEMENT, Use.SHORT), ADDED(RemarkKind.ELEMENT, Use.SHORT),
-	TOO_MANY(RemarkKind.ELEMENT, Use.SHORT);
+	ONE_FALL(Remarks.RemarkKind.FALL, Use.COMMON), MORE_FALLS(Remarks.RemarkKind.FALL, Use.COMMON),
+	TOO_LONG(Remarks.RemarkKind.TIME, Use.COMMON), TOO_SHORT(Remarks.RemarkKind.TIME, Use.COMMON),
+	LATE_START(Remarks.RemarkKind.TIME, Use.COMMON), PART_ON_ICE(Remarks.RemarkKind.COSTUME, Use.COMMON),
+	NOT_PERMITTED(Remarks.RemarkKind.ELEMENT, Use.COMMON), TIME_DEDUCTED(Remarks.RemarkKind.TIME, Use.PLACEMENT),
+	COSTUME_DEDUCTED(Remarks.RemarkKind.COSTUME, Use.PLACEMENT), MINOR_FALL(Remarks.RemarkKind.FALL, Use.SHORT),
+	MEDIUM_FALL(Remarks.RemarkKind.FALL, Use.SHORT), MAJOR_FALL(Remarks.RemarkKind.FALL, Use.SHORT),
+	OMITTED(Remarks.RemarkKind.ELEMENT, Use.SHORT), ADDED(Remarks.RemarkKind.ELEMENT, Use.SHORT),
+	TOO_MANY(Remarks.RemarkKind.ELEMENT, Use.SHORT);
 
-	private final RemarkKind kind;
+	private final Remarks.RemarkKind kind;
 
 	private final Use use;
 
-	QuickRemark(RemarkKind kind, Use use) {
+	QuickRemark(Remarks.RemarkKind kind, Use use) {
 		this.kind = kind;
 		this.use = use;
 	}
 
 	/** What kind of remark it is. */
-	public RemarkKind kind() {
+	public Remarks.RemarkKind kind() {
 		return this.kind;
 	}
 

@@ -6,13 +6,13 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
 import rimebook.performances.PerformanceId;
-import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 
 /** A remark to the panel as it is typed. */
 record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text, @Nullable String touch) {
 
 	static RemarkForm about(String performance) {
-		return new RemarkForm(performance, RemarkKind.FALL.name(), "", "");
+		return new RemarkForm(performance, Remarks.RemarkKind.FALL.name(), "", "");
 	}
 
 	/** The same performance with a prepared remark. */
@@ -24,15 +24,15 @@ record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable
 		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
 	}
 
-	RemarkKind kindGiven() {
-		return Given.read("kind", this.kind, RemarkKind::valueOf, "Please choose what kind of remark it is.");
+	Remarks.RemarkKind kindGiven() {
+		return Given.read("kind", this.kind, Remarks.RemarkKind::valueOf, "Please choose what kind of remark it is.");
 	}
 
 	/**
 	 * The touch of the clock that it tells of; none for what is not about the time.
 	 */
 	@Nullable Instant touchGiven() {
-		return RemarkKind.TIME.name().equals(this.kind) ? Touched.read(this.touch) : null;
+		return Remarks.RemarkKind.TIME.name().equals(this.kind) ? Touched.read(this.touch) : null;
 	}
 
 }

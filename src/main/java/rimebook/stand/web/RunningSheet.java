@@ -5,7 +5,6 @@ import java.util.List;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
-import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.Competitions;
@@ -77,10 +76,10 @@ class RunningSheet {
 	}
 
 	private static String ice(ClockView clock) {
-		if (clock.state() == ClockState.INTERRUPTED) {
+		if (clock.state() == ClockView.ClockState.INTERRUPTED) {
 			return "interrupted";
 		}
-		return (clock.run() > 1 && clock.state() == ClockState.WAITING) ? "reskate" : "now";
+		return (clock.run() > 1 && clock.state() == ClockView.ClockState.WAITING) ? "reskate" : "now";
 	}
 
 	/** From the performances once the segment is open, before that from the draw. */

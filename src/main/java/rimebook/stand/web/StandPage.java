@@ -17,7 +17,7 @@ import rimebook.pages.RinkClock;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.StandingAfterCards;
-import rimebook.remarks.RemarkKind;
+import rimebook.remarks.Remarks;
 import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
 import rimebook.stand.Stand;
@@ -131,7 +131,7 @@ class StandPage {
 		model.addAttribute("toEnd", toEnd);
 		model.addAttribute("endOpen", about != null);
 		model.addAttribute("ways", (toEnd != null) ? EndForm.ways(toEnd.performance().status()) : List.of());
-		model.addAttribute("kinds", RemarkKind.values());
+		model.addAttribute("kinds", Remarks.RemarkKind.values());
 		model.addAttribute("quickRemarks", QuickRemark.common());
 		model.addAttribute("pricedRemarks", QuickRemark.priced(view.event(), view.segment()));
 		this.ice.forms(view, model);

@@ -3,7 +3,6 @@ package rimebook.stand.web;
 import java.util.List;
 
 import rimebook.pages.RinkClock;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.stand.StandView;
@@ -24,7 +23,8 @@ record ToldPart(List<RemarkRow> remarks) implements LivePart {
 	 * @param seats how many seats count
 	 * @param notYet the other seats in one line, empty when all have
 	 */
-	record RemarkRow(RemarkKind kind, String text, String notedBy, String time, int seen, int seats, String notYet) {
+	record RemarkRow(Remarks.RemarkKind kind, String text, String notedBy, String time, int seen, int seats,
+			String notYet) {
 
 		static RemarkRow of(RemarkReceipts.ToPanel told, RinkClock clock) {
 			Remarks.RemarkView remark = told.remark();

@@ -21,7 +21,7 @@ import rimebook.tabulation.TabulationException;
  * @param deductions in the order noted
  */
 public record Performance(String entry, EntryStatus status, List<JudgedElement> elements,
-		List<JudgedComponent> components, List<Deduction> deductions) {
+		List<JudgedComponent> components, List<DeductionRule.Deduction> deductions) {
 
 	/** The most judges a panel may have. */
 	static final int MOST_JUDGES = 99;
@@ -65,7 +65,7 @@ public record Performance(String entry, EntryStatus status, List<JudgedElement> 
 	 * @return the performance
 	 */
 	public static Performance skated(String entry, List<JudgedElement> elements, List<JudgedComponent> components,
-			List<Deduction> deductions) {
+			List<DeductionRule.Deduction> deductions) {
 		return new Performance(entry, EntryStatus.SKATED, elements, components, deductions);
 	}
 

@@ -21,7 +21,7 @@ import rimebook.tabulation.Criterion;
  * and the rules have a floor
  */
 public record PerformanceScore(List<ElementScore> elements, Points elementPoints, List<ComponentScore> components,
-		Points componentPoints, List<Deduction> deductions, Points deducted, Points total) {
+		Points componentPoints, List<DeductionRule.Deduction> deductions, Points deducted, Points total) {
 
 	public PerformanceScore {
 		elements = List.copyOf(elements);
@@ -29,11 +29,11 @@ public record PerformanceScore(List<ElementScore> elements, Points elementPoints
 		deductions = List.copyOf(deductions);
 	}
 
-	static PerformanceScore of(List<ElementScore> elements, List<ComponentScore> components, List<Deduction> deductions,
-			boolean flooredAtZero) {
+	static PerformanceScore of(List<ElementScore> elements, List<ComponentScore> components,
+			List<DeductionRule.Deduction> deductions, boolean flooredAtZero) {
 		Points elementPoints = Points.sum(elements.stream().map(ElementScore::score).toList());
 		Points componentPoints = Points.sum(components.stream().map(ComponentScore::points).toList());
-		Points deducted = Points.sum(deductions.stream().map(Deduction::points).toList());
+		Points deducted = Points.sum(deductions.stream().map(DeductionRule.Deduction::points).toList());
 		Points exact = elementPoints.plus(componentPoints).minus(deducted);
 		Points total = (flooredAtZero && exact.compareTo(Points.ZERO) < 0) ? Points.ZERO : exact;
 		return new PerformanceScore(elements, elementPoints, components, componentPoints, deductions, deducted, total);
@@ -85,9 +85,9 @@ public record PerformanceScore(List<ElementScore> elements, Points elementPoints
 	 * @param panel how the marks were averaged; its mean is what sheets print
 	 * @param points the mean times the factor, rounded
 	 */
-	public record ComponentScore(ComponentRule rule, PanelMean panel, Points points) {
+	public record ComponentScore(SegmentRules.ComponentRule rule, PanelMean panel, Points points) {
 
-		static ComponentScore of(ComponentRule rule, PanelMean panel) {
+		static ComponentScore of(SegmentRules.ComponentRule rule, PanelMean panel) {
 			return new ComponentScore(rule, panel, panel.mean().times(rule.factor()));
 		}
 

@@ -39,7 +39,7 @@ public final class PointsNeeded {
 			.toList();
 	}
 
-	private static ScoreNeeded inSegment(PointsStanding.ScoredEntry holder, TieBreak tieBreak) {
+	private static ScoreNeeded inSegment(PointsStanding.ScoredEntry holder, SegmentRules.TieBreak tieBreak) {
 		int place = Objects.requireNonNull(holder.place());
 		PerformanceScore score = Objects.requireNonNull(holder.score());
 		return tieBreak.criterion()

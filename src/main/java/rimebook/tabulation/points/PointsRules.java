@@ -1,10 +1,13 @@
 package rimebook.tabulation.points;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.SegmentKind;
@@ -28,7 +31,7 @@ import rimebook.tabulation.TabulationException;
  * @param settings the single settings as written, each with its source
  */
 public record PointsRules(String id, String title, ValueTable values, int trimFrom,
-		Map<SegmentKind, TieBreak> tieBreaks, boolean flooredAtZero, DisqualifiedPlaces disqualifiedPlaces,
+		Map<SegmentKind, SegmentRules.TieBreak> tieBreaks, boolean flooredAtZero, DisqualifiedPlaces disqualifiedPlaces,
 		List<SegmentComponent> components, List<DeductionRule> deductions, List<ElementName> elements,
 		List<SourcedSetting> settings) {
 
@@ -72,15 +75,16 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	 * @throws TabulationException {@code unknown-level}
 	 */
 	public SegmentRules segment(SegmentKind kind, String level) {
-		List<ComponentRule> rules = this.components.stream()
+		List<SegmentRules.ComponentRule> rules = this.components.stream()
 			.filter((component) -> component.segment() == kind && component.level().equals(level))
 			.map(SegmentComponent::rule)
 			.toList();
 		if (rules.isEmpty()) {
 			throw Refusal.unknownLevel(level, levels(kind));
 		}
-		return new SegmentRules(this.values, this.trimFrom, rules, this.tieBreaks.getOrDefault(kind, TieBreak.NONE),
-				this.flooredAtZero, this.disqualifiedPlaces);
+		return new SegmentRules(this.values, this.trimFrom, rules,
+				this.tieBreaks.getOrDefault(kind, SegmentRules.TieBreak.NONE), this.flooredAtZero,
+				this.disqualifiedPlaces);
 	}
 
 	/**
@@ -127,7 +131,7 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	}
 
 	private static String words(SegmentComponent component) {
-		ComponentRule rule = component.rule();
+		SegmentRules.ComponentRule rule = component.rule();
 		return rule.name() + ", " + component.level() + " " + component.segment().name().toLowerCase(Locale.ROOT)
 				+ ": factor " + rule.factorText() + "; " + rule.source().remark();
 	}
@@ -162,7 +166,7 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	 * @param level for example "senior"
 	 * @param rule name and factor
 	 */
-	public record SegmentComponent(SegmentKind segment, String level, ComponentRule rule) {
+	public record SegmentComponent(SegmentKind segment, String level, SegmentRules.ComponentRule rule) {
 
 	}
 
@@ -184,6 +188,71 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	 * @param elements {@code sign,kind,name}: the kind is element or feature
 	 */
 	public record RuleTexts(String settings, String values, String components, String deductions, String elements) {
+
+	}
+
+	/**
+	 * Where an item of a rule set comes from.
+	 *
+	 * @param provenance how well it is known
+	 * @param note title, number and year of the document, or what to look up; may be
+	 * empty
+	 */
+	public record RuleSource(Provenance provenance, String note) {
+
+		private static final Map<String, Provenance> WORDS = Arrays.stream(Provenance.values())
+			.collect(Collectors.toMap(Provenance::words, Function.identity()));
+
+		static RuleSource of(TextTable.Row row) {
+			return new RuleSource(row.choice("provenance", WORDS), row.text("note"));
+		}
+
+		/**
+		 * Return whether somebody has to look the item up before relying on it.
+		 * @return {@code true} for what was written down from memory
+		 */
+		public boolean needsChecking() {
+			return this.provenance == Provenance.FROM_MEMORY;
+		}
+
+		/**
+		 * Write the remark that stands beside the item.
+		 * @return for example "from memory: look it up in the Technical Rules"
+		 */
+		public String remark() {
+			return this.provenance.words() + (this.note.isEmpty() ? "" : ": " + this.note);
+		}
+
+		/** How well an item of a rule set is known. */
+		public enum Provenance {
+
+			/** Stands in a published document, which the note names. */
+			PUBLISHED("published"),
+
+			/** Recomputed from published score sheets without exception. */
+			RECOMPUTED("recomputed"),
+
+			/** Common practice without a document. */
+			PRACTICE("practice"),
+
+			/** Written down from memory: look it up before relying on it. */
+			FROM_MEMORY("from memory");
+
+			private final String words;
+
+			Provenance(String words) {
+				this.words = words;
+			}
+
+			/**
+			 * Return the word used in tables and messages.
+			 * @return for example {@code from memory}
+			 */
+			public String words() {
+				return this.words;
+			}
+
+		}
 
 	}
 

@@ -18,7 +18,7 @@ import rimebook.tabulation.WhySentence;
  * @param rows placed teams in order of place, then those without a place by status;
  * within a place or status by identifier
  */
-public record PointsStanding(TieBreak tieBreak, int judges, List<ScoredEntry> rows) {
+public record PointsStanding(SegmentRules.TieBreak tieBreak, int judges, List<ScoredEntry> rows) {
 
 	public PointsStanding {
 		rows = List.copyOf(rows);

@@ -77,7 +77,7 @@ public final class PointsTabulation {
 				performance.deductions(), rules.flooredAtZero());
 	}
 
-	private static PerformanceScore.ComponentScore component(SegmentRules rules, ComponentRule rule,
+	private static PerformanceScore.ComponentScore component(SegmentRules rules, SegmentRules.ComponentRule rule,
 			Performance performance) {
 		JudgedComponent judged = performance.components()
 			.stream()

@@ -14,8 +14,9 @@ final class RuleReader {
 	private static final Map<String, SegmentKind> SEGMENTS = Map.of("short", SegmentKind.SHORT, "free",
 			SegmentKind.FREE);
 
-	private static final Map<String, TieBreak> TIE_BREAKS = Map.of("elements", TieBreak.ELEMENTS, "components",
-			TieBreak.COMPONENTS, "none", TieBreak.NONE);
+	private static final Map<String, SegmentRules.TieBreak> TIE_BREAKS = Map.of("elements",
+			SegmentRules.TieBreak.ELEMENTS, "components", SegmentRules.TieBreak.COMPONENTS, "none",
+			SegmentRules.TieBreak.NONE);
 
 	private static final Map<String, DisqualifiedPlaces> DISQUALIFIED = Map.of("close-all",
 			DisqualifiedPlaces.CLOSE_ALL_PLACES, "close-final", DisqualifiedPlaces.CLOSE_FINAL_PLACES, "leave-gaps",
@@ -59,7 +60,8 @@ final class RuleReader {
 	private List<PointsRules.SourcedSetting> sourcedSettings() {
 		return this.settings.rows()
 			.stream()
-			.map((row) -> new PointsRules.SourcedSetting(row.text("setting"), row.text("value"), RuleSource.of(row)))
+			.map((row) -> new PointsRules.SourcedSetting(row.text("setting"), row.text("value"),
+					PointsRules.RuleSource.of(row)))
 			.toList();
 	}
 
@@ -69,7 +71,8 @@ final class RuleReader {
 			.stream()
 			.map((row) -> new PointsRules.SegmentComponent(row.choice("segment", SEGMENTS), row.text("level"),
 					row.read("component",
-							(name) -> new ComponentRule(name, row.points("factor").hundredths(), RuleSource.of(row)))))
+							(name) -> new SegmentRules.ComponentRule(name, row.points("factor").hundredths(),
+									PointsRules.RuleSource.of(row)))))
 			.toList();
 	}
 
@@ -80,7 +83,7 @@ final class RuleReader {
 			.stream()
 			.map((row) -> new PointsRules.ElementName(row.text("sign"),
 					row.choice("kind", Map.of("element", false, "feature", true)), row.text("name"),
-					RuleSource.of(row)))
+					PointsRules.RuleSource.of(row)))
 			.toList();
 	}
 
@@ -99,7 +102,7 @@ final class RuleReader {
 						steps.stream()
 							.map((step) -> new DeductionRule.DeductionStep(step.whole("from"), step.points("points")))
 							.toList(),
-						most(first), RuleSource.of(first)));
+						most(first), PointsRules.RuleSource.of(first)));
 	}
 
 	/** A table without the column, or a row without a number in it, limits nothing. */

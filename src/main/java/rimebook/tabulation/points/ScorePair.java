@@ -15,7 +15,8 @@ import rimebook.tabulation.TabulationException;
  * @param behind the other
  * @param tieBreak what parts equal totals
  */
-public record ScorePair(PointsStanding.ScoredEntry ahead, PointsStanding.ScoredEntry behind, TieBreak tieBreak) {
+public record ScorePair(PointsStanding.ScoredEntry ahead, PointsStanding.ScoredEntry behind,
+		SegmentRules.TieBreak tieBreak) {
 
 	/**
 	 * Put two teams beside each other.

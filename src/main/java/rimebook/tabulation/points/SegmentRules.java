@@ -3,6 +3,9 @@ package rimebook.tabulation.points;
 import java.util.List;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
+
+import rimebook.tabulation.Criterion;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.TabulationException;
 
@@ -60,6 +63,62 @@ public record SegmentRules(ValueTable values, int trimFrom, List<ComponentRule> 
 
 	Optional<ComponentRule> component(String name) {
 		return this.components.stream().filter((component) -> component.name().equals(name)).findFirst();
+	}
+
+	/**
+	 * A programme component and what its panel mark is multiplied by.
+	 *
+	 * @param name as on the sheet
+	 * @param factor hundredths ({@code 133 = 1.33})
+	 * @param source where the factor comes from
+	 */
+	public record ComponentRule(String name, int factor, PointsRules.RuleSource source) {
+
+		/** The highest factor: 100.00. */
+		static final int HIGHEST_FACTOR = 10_000;
+
+		/**
+		 * Check the rule.
+		 * @throws TabulationException {@code component-missing} or
+		 * {@code factor-out-of-range}: not 0.01 to 100.00
+		 */
+		public ComponentRule {
+			if (name.isBlank()) {
+				throw Refusal.blankComponent();
+			}
+			if (factor < 1 || factor > HIGHEST_FACTOR) {
+				throw Refusal.factorOutOfRange(name, factor);
+			}
+		}
+
+		String factorText() {
+			return new Points(this.factor).toString();
+		}
+
+	}
+
+	/** What parts teams with equal totals in a segment. */
+	public enum TieBreak {
+
+		/** The higher total of the elements: usual in a short programme. */
+		ELEMENTS(Criterion.ELEMENT_POINTS),
+
+		/** The higher total of the factored components: usual in a free skating. */
+		COMPONENTS(Criterion.COMPONENT_POINTS),
+
+		/** Nothing: equal totals share the place. */
+		NONE(null);
+
+		private final Optional<Criterion> criterion;
+
+		TieBreak(@Nullable Criterion criterion) {
+			this.criterion = Optional.ofNullable(criterion);
+		}
+
+		Optional<Criterion> criterion() {
+			return this.criterion;
+		}
+
 	}
 
 }

@@ -36,7 +36,7 @@ final class EventKeys {
 		this.keys = keys;
 	}
 
-	static EventKeys of(EarlierSegments earlier, Teams teams) {
+	static EventKeys of(SegmentUnderWay.EarlierSegments earlier, Teams teams) {
 		Map<String, EntryPlaces> known = new HashMap<>();
 		earlier.places().forEach((entry) -> known.put(entry.entry(), entry));
 		long[] @Nullable [] keys = new long[teams.size()][];
@@ -55,7 +55,8 @@ final class EventKeys {
 				|| (status == EntryStatus.DISQUALIFIED && rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS);
 	}
 
-	private static List<@Nullable Integer> earlierPlaces(EarlierSegments earlier, @Nullable EntryPlaces places) {
+	private static List<@Nullable Integer> earlierPlaces(SegmentUnderWay.EarlierSegments earlier,
+			@Nullable EntryPlaces places) {
 		return (places != null) ? places.places()
 				: new ArrayList<>(Collections.nCopies(earlier.rules().factors().size() - 1, null));
 	}

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.possible.PlaceNeed.SegmentFinish;
+import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
 
 /**
  * Works out what one team still to skate needs, from the places in the event that each
@@ -38,11 +38,11 @@ final class Needs {
 		this.teams = teams;
 	}
 
-	List<PlaceNeed> upTo(int places) {
+	List<PossiblePlaces.PlaceNeed> upTo(int places) {
 		return IntStream.rangeClosed(1, places).mapToObj(this::of).toList();
 	}
 
-	private PlaceNeed of(int place) {
+	private PossiblePlaces.PlaceNeed of(int place) {
 		int certain = 0;
 		while (certain < this.finishes.length && this.bounds.worst(this.finishes[certain]) <= place) {
 			certain++;
@@ -53,8 +53,8 @@ final class Needs {
 			possible--;
 		}
 		boolean possibleExact = possible == 0 || this.reached.best(this.finishes[possible - 1]) <= place;
-		return new PlaceNeed(this.entry, place, finish(certain), certainExact, finish(possible), possibleExact,
-				finishOf(this.finishes[this.finishes.length - 1]));
+		return new PossiblePlaces.PlaceNeed(this.entry, place, finish(certain), certainExact, finish(possible),
+				possibleExact, finishOf(this.finishes[this.finishes.length - 1]));
 	}
 
 	/** Return the last of so many finishes. */

@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.English;
-import rimebook.tabulation.possible.PlaceNeed.SegmentFinish;
+import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
 
 /**
  * Says what is still possible in one sentence for coaches, teams and parents. Only what
@@ -44,7 +44,7 @@ public final class PossibleWords {
 		return range(names.apply(outlook.entry()), Objects.requireNonNull(outlook.event()), " in the event.");
 	}
 
-	private static String range(String team, PlaceRange range, String end) {
+	private static String range(String team, PossiblePlaces.PlaceRange range, String end) {
 		String best = English.ordinal(range.best());
 		String worst = English.ordinal(range.worst());
 		if (range.isCertain()) {
@@ -69,11 +69,11 @@ public final class PossibleWords {
 	 * @return for example "To win the event, Pine needs 2nd place or better in this
 	 * segment."
 	 */
-	public static String need(PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
+	public static String need(PossiblePlaces.PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
 		return new PossibleWords(names, inEvent).need(need);
 	}
 
-	private String need(PlaceNeed need) {
+	private String need(PossiblePlaces.PlaceNeed need) {
 		String team = this.names.apply(need.entry());
 		boolean toWin = need.place() == 1;
 		String orBetter = English.ordinal(need.place()) + " place or better";
@@ -90,7 +90,7 @@ public final class PossibleWords {
 		return goal + team + needed(need, possible) + assurance(need.certain(), possible) + ".";
 	}
 
-	private static String needed(PlaceNeed need, SegmentFinish possible) {
+	private static String needed(PossiblePlaces.PlaceNeed need, SegmentFinish possible) {
 		if (possible.equals(need.lowest())) {
 			return need.possibleExact() ? " needs no certain place in this segment, but help from the others"
 					: " may need no certain place in this segment";

@@ -1,6 +1,5 @@
 package rimebook.tabulation.possible;
 
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 
 /**
@@ -39,7 +38,8 @@ interface RankKeys {
 	boolean feelsLevelBlock();
 
 	static RankKeys of(PlacementRules rules, JudgesCards cards, int blockSize) {
-		return (rules.method() == PlacementMethod.MAJORITY) ? new MajorityKeys(cards, rules.sharedOrdinals(), blockSize)
+		return (rules.method() == PlacementRules.PlacementMethod.MAJORITY)
+				? new MajorityKeys(cards, rules.sharedOrdinals(), blockSize)
 				: new OneByOneKeys(cards, rules.equalJudgesInFavour(), blockSize);
 	}
 

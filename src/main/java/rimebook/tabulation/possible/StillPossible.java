@@ -77,7 +77,7 @@ public final class StillPossible {
 	private StillPossible(SegmentUnderWay underWay, int mostTried) {
 		this.teams = new Teams(JudgesCards.of(underWay.rules(), underWay.standing()), underWay.toSkate());
 		this.keys = RankKeys.of(underWay.rules(), this.teams.cards(), this.teams.waiting());
-		EarlierSegments earlier = underWay.earlier();
+		SegmentUnderWay.EarlierSegments earlier = underWay.earlier();
 		this.events = (earlier != null) ? EventKeys.of(earlier, this.teams) : null;
 		this.reached = new Reached(this.teams, this.keys, this.events);
 		this.bounds = search(new Probes(this.teams.cards(), this.reached), mostTried);
@@ -120,8 +120,9 @@ public final class StillPossible {
 		return this.events != null && this.events.competes(team);
 	}
 
-	private static PlaceRange range(Extremes bounds, Extremes reached, int team) {
-		return PlaceRange.of(bounds.best(team), reached.best(team), bounds.worst(team), reached.worst(team));
+	private static PossiblePlaces.PlaceRange range(Extremes bounds, Extremes reached, int team) {
+		return PossiblePlaces.PlaceRange.of(bounds.best(team), reached.best(team), bounds.worst(team),
+				reached.worst(team));
 	}
 
 	private PossiblePlaces places() {
@@ -143,7 +144,7 @@ public final class StillPossible {
 				competes(team) ? range(this.bounds.event(), this.reached.event(), team) : null);
 	}
 
-	private List<PlaceNeed> needs(int team) {
+	private List<PossiblePlaces.PlaceNeed> needs(int team) {
 		Extremes inSegment = this.bounds.segment();
 		int[] finishes = Finish.between(inSegment.best(team), inSegment.worst(team), this.teams.size());
 		return new Needs(this.teams.name(team), this.bounds.byFinish()[team - this.teams.marked()],

@@ -11,11 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.clock.ClockFinding;
+import rimebook.clock.ClockView;
 import rimebook.points.NotedDeduction;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PointsRules;
-import rimebook.tabulation.points.RuleSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
@@ -36,7 +35,8 @@ class ClockDeductionsTests {
 			"INTERRUPTION, 21, interruption, 21, Interruption in excess: -2.00 (21)",
 			"INTERRUPTION, 40, interruption, 40, Interruption in excess: -3.00 (40)",
 			"INTERRUPTION, 41, restart, 1, Restart with allowance: -5.00" })
-	void eachFindingHasItsItemOfTheTable(ClockFinding.Fault fault, int seconds, String item, int count, String text) {
+	void eachFindingHasItsItemOfTheTable(ClockView.ClockFinding.Fault fault, int seconds, String item, int count,
+			String text) {
 		assertThat(of(List.of(), finding(fault, seconds))).containsExactly(
 				new ClockProposal(fault, seconds, text, item, count, finding(fault, seconds).isDoubtful(), true, NOW));
 	}
@@ -44,23 +44,26 @@ class ClockDeductionsTests {
 	@ParameterizedTest
 	@CsvSource({ "TOO_LONG, 30, false", "TOO_LONG, 31, true", "TOO_SHORT, 31, true", "LATE_START, 90, false",
 			"LATE_START, 91, true", "INTERRUPTION, 40, false", "INTERRUPTION, 41, true" })
-	void whatIsMoreThanHalfAMinuteBeyondIsAskedAbout(ClockFinding.Fault fault, int seconds, boolean asked) {
+	void whatIsMoreThanHalfAMinuteBeyondIsAskedAbout(ClockView.ClockFinding.Fault fault, int seconds, boolean asked) {
 		assertThat(of(List.of(), finding(fault, seconds))).extracting(ClockProposal::doubtful).containsExactly(asked);
 	}
 
 	@Test
 	void clockThatWasForgottenProposesNoMoreThanTheTableTakes() {
-		assertThat(of(List.of(), finding(ClockFinding.Fault.TOO_LONG, 6 * 3600))).extracting(ClockProposal::count)
+		assertThat(of(List.of(), finding(ClockView.ClockFinding.Fault.TOO_LONG, 6 * 3600)))
+			.extracting(ClockProposal::count)
 			.containsExactly(6);
-		assertThat(of(List.of(), finding(ClockFinding.Fault.LATE_START, 3600))).extracting(ClockProposal::count)
+		assertThat(of(List.of(), finding(ClockView.ClockFinding.Fault.LATE_START, 3600)))
+			.extracting(ClockProposal::count)
 			.containsExactly(1);
 	}
 
 	@Test
 	void whatIsNotedAnswersOneFinding() {
 		List<ClockProposal> left = of(List.of(new NotedDeduction("interruption", 15, "Runa Hale", NOW, null)),
-				finding(ClockFinding.Fault.INTERRUPTION, 15), finding(ClockFinding.Fault.INTERRUPTION, 30),
-				finding(ClockFinding.Fault.TOO_LONG, 3));
+				finding(ClockView.ClockFinding.Fault.INTERRUPTION, 15),
+				finding(ClockView.ClockFinding.Fault.INTERRUPTION, 30),
+				finding(ClockView.ClockFinding.Fault.TOO_LONG, 3));
 		assertThat(left).extracting(ClockProposal::item, ClockProposal::seconds)
 			.containsExactly(tuple("interruption", 30), tuple("time", 3));
 	}
@@ -71,10 +74,13 @@ class ClockDeductionsTests {
 		PointsRules checked = with(this.rules.deductions()
 			.stream()
 			.map((rule) -> new DeductionRule(rule.item(), rule.name(), rule.basis(), rule.unit(), rule.steps(),
-					rule.most(), new RuleSource(RuleSource.Provenance.PUBLISHED, "Rulebook 2025, rule 1")))
+					rule.most(),
+					new PointsRules.RuleSource(PointsRules.RuleSource.Provenance.PUBLISHED, "Rulebook 2025, rule 1")))
 			.toList());
-		assertThat(new ClockDeductions(checked, List.of()).of(List.of(finding(ClockFinding.Fault.INTERRUPTION, 40),
-				finding(ClockFinding.Fault.INTERRUPTION, 41), finding(ClockFinding.Fault.TOO_LONG, 9))))
+		assertThat(new ClockDeductions(checked, List.of())
+			.of(List.of(finding(ClockView.ClockFinding.Fault.INTERRUPTION, 40),
+					finding(ClockView.ClockFinding.Fault.INTERRUPTION, 41),
+					finding(ClockView.ClockFinding.Fault.TOO_LONG, 9))))
 			.extracting(ClockProposal::item, ClockProposal::fromMemory)
 			.containsExactly(tuple("interruption", true), tuple("restart", true), tuple("time", false));
 	}
@@ -82,8 +88,9 @@ class ClockDeductionsTests {
 	@Test
 	void whatTheTableDoesNotHaveIsNotProposed() {
 		PointsRules without = with(List.of());
-		assertThat(new ClockDeductions(without, List.of()).of(List.of(finding(ClockFinding.Fault.TOO_LONG, 9),
-				finding(ClockFinding.Fault.LATE_START, 70), finding(ClockFinding.Fault.INTERRUPTION, 50))))
+		assertThat(new ClockDeductions(without, List.of()).of(List.of(finding(ClockView.ClockFinding.Fault.TOO_LONG, 9),
+				finding(ClockView.ClockFinding.Fault.LATE_START, 70),
+				finding(ClockView.ClockFinding.Fault.INTERRUPTION, 50))))
 			.isEmpty();
 	}
 
@@ -93,12 +100,12 @@ class ClockDeductionsTests {
 				this.rules.components(), deductions, this.rules.elements(), this.rules.settings());
 	}
 
-	private List<ClockProposal> of(List<NotedDeduction> noted, ClockFinding... findings) {
+	private List<ClockProposal> of(List<NotedDeduction> noted, ClockView.ClockFinding... findings) {
 		return new ClockDeductions(this.rules, noted).of(List.of(findings));
 	}
 
-	private static ClockFinding finding(ClockFinding.Fault fault, int seconds) {
-		return new ClockFinding(fault, seconds, NOW);
+	private static ClockView.ClockFinding finding(ClockView.ClockFinding.Fault fault, int seconds) {
+		return new ClockView.ClockFinding(fault, seconds, NOW);
 	}
 
 	private static String text(String table) {

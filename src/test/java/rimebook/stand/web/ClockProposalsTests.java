@@ -9,8 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.context.support.ResourceBundleMessageSource;
 
-import rimebook.clock.ClockAct;
-import rimebook.clock.ClockState;
 import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
 import rimebook.competition.SegmentId;
@@ -18,7 +16,6 @@ import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.stand.StandView;
@@ -92,13 +89,13 @@ class ClockProposalsTests {
 	}
 
 	private static ClockView clock(Instant started, int running, List<ClockView.Interruption> interruptions) {
-		return new ClockView(2, ClockState.STOPPED, 1, 1, null, CALLED, started, started.plusSeconds(running),
-				interruptions, ClockAct.STOP, new ClockView.ProgrammeWindow(240, 10, 10), List.of());
+		return new ClockView(2, ClockView.ClockState.STOPPED, 1, 1, null, CALLED, started, started.plusSeconds(running),
+				interruptions, ClockView.ClockAct.STOP, new ClockView.ProgrammeWindow(240, 10, 10), List.of());
 	}
 
 	private static RemarkReceipts.ToPanel told(String text, Instant touch) {
-		return new RemarkReceipts.ToPanel(new Remarks.RemarkView(new UUID(1, 3), RemarkKind.TIME, text, "Runa Hale",
-				CALLED.plusSeconds(900), touch), List.of(), 3);
+		return new RemarkReceipts.ToPanel(new Remarks.RemarkView(new UUID(1, 3), Remarks.RemarkKind.TIME, text,
+				"Runa Hale", CALLED.plusSeconds(900), touch), List.of(), 3);
 	}
 
 	private static StandView.Now now(ClockView clock, List<RemarkReceipts.ToPanel> told) {

@@ -10,9 +10,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
-import rimebook.clock.ClockAct;
 import rimebook.clock.ClockFixtures;
-import rimebook.clock.ClockState;
+import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.CompetitionFixtures;
@@ -82,7 +81,7 @@ class StandClockBrowserTests {
 	@Test
 	void everyPageShowsTheSameRunningTimeAlsoAfterAReload() {
 		call(SmallCompetition.running(this.context, 3, 3));
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 75);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, 75);
 		Page stand = stand();
 		Page second = stand();
 		assertThat(Math.abs(shown(stand) - shown(second))).isLessThanOrEqualTo(1);
@@ -100,12 +99,12 @@ class StandClockBrowserTests {
 		call(SmallCompetition.running(this.context, 3, 3));
 		SegmentView segment = this.day.event().segments().get(0);
 		int least = segment.programmeSeconds() - segment.toleranceSeconds();
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, least - 4);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, least - 4);
 		Page stand = stand();
 		assertThat(stand.locator("#clock .words .state:visible")).hasText("inside the time");
 		ClockFixtures.of(this.context, this.onIce)
-			.touched(ClockAct.TAKE_BACK, 0)
-			.touched(ClockAct.START, segment.programmeSeconds() + segment.toleranceSeconds() + 3);
+			.touched(ClockView.ClockAct.TAKE_BACK, 0)
+			.touched(ClockView.ClockAct.START, segment.programmeSeconds() + segment.toleranceSeconds() + 3);
 		assertThat(stand.locator("#clock .words .state:visible")).hasText("too long");
 		assertThat(stand.locator("#clock .outside")).hasText(Pattern.compile("by 0:\\d\\d"));
 	}
@@ -118,7 +117,7 @@ class StandClockBrowserTests {
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
 		SegmentView segment = this.day.event().segments().get(0);
 		int most = segment.programmeSeconds() + segment.toleranceSeconds();
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, most + 7);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, most + 7);
 		Page stand = stand();
 		Page second = stand();
 		second.click("#deduct summary");
@@ -159,7 +158,7 @@ class StandClockBrowserTests {
 		assertThat(touches).singleElement().asString().endsWith("/clock/start");
 		stand.keyboard().press("F9");
 		assertThat(stand.locator("#cause-INJURY")).isVisible();
-		assertThat(clock()).isEqualTo(ClockState.RUNNING);
+		assertThat(clock()).isEqualTo(ClockView.ClockState.RUNNING);
 	}
 
 	@Test
@@ -178,14 +177,16 @@ class StandClockBrowserTests {
 	@Test
 	void aTouchThatCannotBeSentLeavesThePageAsItIsAndIsMadeAgainByHand() {
 		call(SmallCompetition.running(this.context, 3, 3));
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60).interrupted(InterruptionCause.RINK, 20);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, 60)
+			.interrupted(InterruptionCause.RINK, 20);
 		Page stand = stand();
 		stand.fill("#point", "the second block");
 		stand.context().setOffline(true);
 		stand.click("#clock-resume");
 		assertThat(stand.locator("#not-sent")).isVisible();
 		assertThat(stand.locator("#point")).hasValue("the second block");
-		assertThat(clock()).isEqualTo(ClockState.INTERRUPTED);
+		assertThat(clock()).isEqualTo(ClockView.ClockState.INTERRUPTED);
 		stand.context().setOffline(false);
 		stand.click("#clock-resume");
 		assertThat(stand.locator("#told")).containsText("Resumed at the point of the second block");
@@ -198,7 +199,7 @@ class StandClockBrowserTests {
 		this.onIce = this.day.callNext(1);
 	}
 
-	private ClockState clock() {
+	private ClockView.ClockState clock() {
 		return this.context.getBean(PerformanceClock.class).ofPerformance(this.onIce.id()).state();
 	}
 

@@ -11,9 +11,8 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
-import rimebook.clock.ClockAct;
 import rimebook.clock.ClockFixtures;
-import rimebook.clock.ClockState;
+import rimebook.clock.ClockView;
 import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.CompetitionFixtures;
@@ -91,7 +90,7 @@ class StandClockIntegrationTests {
 		assertThat(page.document().select(".proposals .accept")).isNotEmpty()
 			.allSatisfy((button) -> assertThat(button.closest("details")).isNotNull());
 		page = page.press("form[action$=/clock/take-back]");
-		assertThat(clockState()).isEqualTo(ClockState.RUNNING);
+		assertThat(clockState()).isEqualTo(ClockView.ClockState.RUNNING);
 		assertThat(page.document().select("#clock .log li.void")).hasSize(2);
 	}
 
@@ -113,7 +112,9 @@ class StandClockIntegrationTests {
 
 	@Test
 	void reskateNeedsToSayWhatIsMarked() {
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 40).interrupted(InterruptionCause.MUSIC, 20);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, 40)
+			.interrupted(InterruptionCause.MUSIC, 20);
 		Visitor.Page page = stand();
 		assertThat(page.text()).contains("within 30 seconds of the start");
 		page = page.press("#reskate-form");
@@ -125,7 +126,9 @@ class StandClockIntegrationTests {
 
 	@Test
 	void refusedPointIsShownAgain() {
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60).interrupted(InterruptionCause.RINK, 20);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, 60)
+			.interrupted(InterruptionCause.RINK, 20);
 		String long201 = "x".repeat(201);
 		Visitor.Page refused = stand().submit("#resume-form", Map.of("point", long201));
 		assertThat(refused.document().select("[role=alert]").text()).contains("at most 200");
@@ -144,7 +147,9 @@ class StandClockIntegrationTests {
 	void tooLongIsProposedAsANoticeThatCanBeChangedOrSentAsItIs() {
 		int over = this.day.event().segments().get(0).programmeSeconds()
 				+ this.day.event().segments().get(0).toleranceSeconds() + 12;
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, over + 5)
+			.touched(ClockView.ClockAct.STOP, 5);
 		Visitor.Page page = stand();
 		String notice = "12 s too long: deduct 0.2 from both marks";
 		assertThat(page.document().select(".proposals").text()).contains("Too long by 0:12",
@@ -167,7 +172,9 @@ class StandClockIntegrationTests {
 		callInPoints();
 		int over = this.day.event().segments().get(0).programmeSeconds()
 				+ this.day.event().segments().get(0).toleranceSeconds() + 6;
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, over + 5)
+			.touched(ClockView.ClockAct.STOP, 5);
 		Visitor.Page page = stand().press(".proposals form");
 		assertThat(page.document().select("#deductions").text()).contains("Time violation: -2.00 (2)");
 		assertThat(page.document().select(".proposals form[action$=/deductions] [value=time]")).isEmpty();
@@ -179,16 +186,18 @@ class StandClockIntegrationTests {
 		callInPoints();
 		SegmentView segment = this.day.event().segments().get(0);
 		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, over + 5)
+			.touched(ClockView.ClockAct.STOP, 5);
 		Visitor.Page old = stand();
 		Visitor.Page page = deduct(stand().press(".proposals form"), "fall", "1", "SELF");
 		assertThat(page.document().select("#take-along").text()).contains("Take back the stop", "Time violation -2.00")
 			.doesNotContain("Fall");
 		assertThat(old.press("form[action$=/clock/take-back]").document().select("[role=alert]").text())
 			.contains("with this touch goes", "Time violation -2.00", "Nothing was changed");
-		assertThat(clockState()).isEqualTo(ClockState.STOPPED);
+		assertThat(clockState()).isEqualTo(ClockView.ClockState.STOPPED);
 		page = page.press("#take-along form");
-		assertThat(clockState()).isEqualTo(ClockState.RUNNING);
+		assertThat(clockState()).isEqualTo(ClockView.ClockState.RUNNING);
 		assertThat(noted()).extracting(NotedDeduction::item).containsExactly("fall");
 		assertThat(page.document().select("#take-along")).isEmpty();
 	}
@@ -197,11 +206,13 @@ class StandClockIntegrationTests {
 	void touchTakesItsNoticeAlongAndThePanelIsTold() {
 		SegmentView segment = this.day.event().segments().get(0);
 		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 12;
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, over + 5)
+			.touched(ClockView.ClockAct.STOP, 5);
 		Visitor.Page page = stand().submit(".notice-proposal", Map.of()).press("#take-along form");
 		assertThat(page.document().select("#told").text())
 			.contains("On the ice: Taken back: 12 s too long: deduct 0.2 from both marks");
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.STOP, 5);
 		assertThat(stand().document().select(".proposals").text()).as("a time found anew is proposed anew")
 			.contains("Tell the panel", "s too long");
 	}
@@ -211,7 +222,9 @@ class StandClockIntegrationTests {
 		callInPoints();
 		SegmentView segment = this.day.event().segments().get(0);
 		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, over + 5).touched(ClockAct.STOP, 5);
+		ClockFixtures.of(this.context, this.onIce)
+			.touched(ClockView.ClockAct.START, over + 5)
+			.touched(ClockView.ClockAct.STOP, 5);
 		Visitor.Page old = stand();
 		stand().press("form[action$=/clock/take-back]");
 		assertThat(old.press(".proposals form").text()).contains("no longer stands");
@@ -222,9 +235,9 @@ class StandClockIntegrationTests {
 	void lateStartAndInterruptionAskBeforeTheyAreDeducted() {
 		callInPoints();
 		ClockFixtures.of(this.context, this.onIce)
-			.touched(ClockAct.START, 60)
+			.touched(ClockView.ClockAct.START, 60)
 			.interrupted(InterruptionCause.INJURY, 50)
-			.touched(ClockAct.RESUME, 5);
+			.touched(ClockView.ClockAct.RESUME, 5);
 		Visitor.Page page = stand();
 		assertThat(page.document().select(".proposals li").text()).contains("Interrupted for 0:45",
 				"Was its cause the team’s own");
@@ -243,7 +256,7 @@ class StandClockIntegrationTests {
 	@Test
 	void othersSkateFirstOnlyWhileTheTeamMayWait() {
 		assertThat(stand().document().select("#let-wait[hidden]")).hasSize(1);
-		ClockFixtures.of(this.context, this.onIce).touched(ClockAct.START, 60);
+		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, 60);
 		assertThat(stand().document().select("#let-wait[hidden]")).hasSize(1);
 		ClockFixtures.of(this.context, this.onIce).interrupted(InterruptionCause.RINK, 20);
 		assertThat(stand().document().select("#let-wait:not([hidden])")).hasSize(1);
@@ -300,7 +313,7 @@ class StandClockIntegrationTests {
 	void announcerSeesTheInterruption() {
 		Visitor announcer = Crew.visitor(this.context, Role.ANNOUNCER);
 		ClockFixtures.of(this.context, this.onIce)
-			.touched(ClockAct.START, 60)
+			.touched(ClockView.ClockAct.START, 60)
 			.interrupted(InterruptionCause.INJURY, 20);
 		assertThat(announcer.open("/desk/sheet/" + this.day.segment(1)).document().select("li.now .state").text())
 			.isEqualTo("on the ice, interrupted");
@@ -341,7 +354,7 @@ class StandClockIntegrationTests {
 		return this.deductions.ofPerformance(this.onIce.id()).orElseThrow().deductions();
 	}
 
-	private ClockState clockState() {
+	private ClockView.ClockState clockState() {
 		return this.clock.ofPerformance(this.onIce.id()).state();
 	}
 

@@ -18,7 +18,6 @@ import rimebook.panels.Panels;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.remarks.RemarkKind;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.tabulation.CardMarks;
@@ -132,7 +131,7 @@ class StandIntegrationTests {
 		assertThat(told.text()).contains("The panel has been told.", "Time: 4 s too long");
 		assertThat(this.context.getBean(Remarks.class).ofPerformance(performance(1).id()))
 			.extracting(Remarks.RemarkView::kind)
-			.containsExactly(RemarkKind.TIME);
+			.containsExactly(Remarks.RemarkKind.TIME);
 	}
 
 	@Test
@@ -140,7 +139,7 @@ class StandIntegrationTests {
 		this.day.open(1);
 		this.day.callNext(1);
 		this.context.getBean(Remarks.class)
-			.note(performance(1).id(), RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+			.note(performance(1).id(), Remarks.RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
 		assertThat(stand().document().select("#told").text())
 			.contains("seen by 0 of 3, not yet Judge 1, Judge 2, Judge 3");
 		see(0);

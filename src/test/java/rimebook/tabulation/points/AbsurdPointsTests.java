@@ -136,11 +136,11 @@ class AbsurdPointsTests {
 	}
 
 	private SegmentRules rules() {
-		List<ComponentRule> components = sane()
-				? List.of(new ComponentRule("Composition", sane() ? 133 : number(), PointsFixtures.SOURCE))
-				: list(3, () -> new ComponentRule(name(), sane() ? 100 : number(), PointsFixtures.SOURCE));
+		List<SegmentRules.ComponentRule> components = sane()
+				? List.of(new SegmentRules.ComponentRule("Composition", sane() ? 133 : number(), PointsFixtures.SOURCE))
+				: list(3, () -> new SegmentRules.ComponentRule(name(), sane() ? 100 : number(), PointsFixtures.SOURCE));
 		return new SegmentRules(new ValueTable(ElementValue.GradeRange.ELEVEN_GRADES, Map.of("ME4", value("ME4"))),
-				sane() ? 5 : number(), components, pick(TieBreak.values()), this.random.nextBoolean(),
+				sane() ? 5 : number(), components, pick(SegmentRules.TieBreak.values()), this.random.nextBoolean(),
 				pick(DisqualifiedPlaces.values()));
 	}
 
@@ -158,8 +158,8 @@ class AbsurdPointsTests {
 
 	private JudgedElement element() {
 		return new JudgedElement(sane() ? 1 + this.random.nextInt(9) : number(), code(),
-				sane() ? ElementWorth.COUNTS : pick(ElementWorth.values()), sane() ? null : points(),
-				marks(this::grade));
+				sane() ? JudgedElement.ElementWorth.COUNTS : pick(JudgedElement.ElementWorth.values()),
+				sane() ? null : points(), marks(this::grade));
 	}
 
 	private JudgedComponent component() {
@@ -167,8 +167,8 @@ class AbsurdPointsTests {
 				marks(() -> sane() ? new Points(25 * (1 + this.random.nextInt(40))) : points()));
 	}
 
-	private Deduction deduction() {
-		return new Deduction(name(), sane() ? 1 : number(), sane() ? new Points(100) : points(), "");
+	private DeductionRule.Deduction deduction() {
+		return new DeductionRule.Deduction(name(), sane() ? 1 : number(), sane() ? new Points(100) : points(), "");
 	}
 
 	private EntryTotals totals() {

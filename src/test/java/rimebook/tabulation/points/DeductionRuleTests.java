@@ -17,7 +17,8 @@ class DeductionRuleTests {
 	void amountsGoByTheTable(String item, int count, String points) {
 		DeductionRule rule = PublishedRules.RULES.deduction(item).orElseThrow();
 		assertThat(rule.points(count)).hasToString(points);
-		assertThat(rule.take(count, "referee")).isEqualTo(new Deduction(item, count, Points.parse(points), "referee"));
+		assertThat(rule.take(count, "referee"))
+			.isEqualTo(new DeductionRule.Deduction(item, count, Points.parse(points), "referee"));
 	}
 
 	/** Amounts from memory, as the rule set says of itself. */
@@ -44,15 +45,16 @@ class DeductionRuleTests {
 
 	@Test
 	void deductionsAreChecked() {
-		assertThat(PointsFixtures.refusal(() -> Deduction.of(" ", Points.ZERO)).code())
+		assertThat(PointsFixtures.refusal(() -> DeductionRule.Deduction.of(" ", Points.ZERO)).code())
 			.isEqualTo("deduction-item-missing");
-		assertThat(List.of(new Points(-1), new Points(100_001)))
-			.allSatisfy((points) -> assertThat(PointsFixtures.refusal(() -> Deduction.of("fall", points)).code())
-				.isEqualTo("deduction-out-of-range"));
-		assertThat(List.of(0, 1001)).allSatisfy((
-				count) -> assertThat(PointsFixtures.refusal(() -> new Deduction("fall", count, Points.ZERO, "")).code())
+		assertThat(List.of(new Points(-1), new Points(100_001))).allSatisfy(
+				(points) -> assertThat(PointsFixtures.refusal(() -> DeductionRule.Deduction.of("fall", points)).code())
 					.isEqualTo("deduction-out-of-range"));
-		assertThat(new Deduction("fall", 1000, new Points(100_000), "").points()).isEqualTo(new Points(100_000));
+		assertThat(List.of(0, 1001)).allSatisfy((count) -> assertThat(
+				PointsFixtures.refusal(() -> new DeductionRule.Deduction("fall", count, Points.ZERO, "")).code())
+			.isEqualTo("deduction-out-of-range"));
+		assertThat(new DeductionRule.Deduction("fall", 1000, new Points(100_000), "").points())
+			.isEqualTo(new Points(100_000));
 	}
 
 	@Test
@@ -65,8 +67,8 @@ class DeductionRuleTests {
 
 	@Test
 	void writtenAsOnTheSheet() {
-		assertThat(Deduction.of("fall", new Points(100)).words()).isEqualTo("fall: -1.00");
-		assertThat(new Deduction("fall", 3, new Points(200), "").words()).isEqualTo("fall: -2.00 (3)");
+		assertThat(DeductionRule.Deduction.of("fall", new Points(100)).words()).isEqualTo("fall: -1.00");
+		assertThat(new DeductionRule.Deduction("fall", 3, new Points(200), "").words()).isEqualTo("fall: -2.00 (3)");
 	}
 
 }

@@ -12,32 +12,35 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 /** Performances with given totals, and refusals looked at. */
 final class PointsFixtures {
 
-	static final RuleSource SOURCE = new RuleSource(RuleSource.Provenance.PRACTICE, "made up");
+	static final PointsRules.RuleSource SOURCE = new PointsRules.RuleSource(PointsRules.RuleSource.Provenance.PRACTICE,
+			"made up");
 
 	static final ValueTable VALUES = PublishedRules.RULES.values();
 
 	/** One component with factor 1.00, so that its mark is its points. */
-	static final SegmentRules BY_ELEMENTS = rules(TieBreak.ELEMENTS);
+	static final SegmentRules BY_ELEMENTS = rules(SegmentRules.TieBreak.ELEMENTS);
 
-	static final SegmentRules BY_COMPONENTS = rules(TieBreak.COMPONENTS);
+	static final SegmentRules BY_COMPONENTS = rules(SegmentRules.TieBreak.COMPONENTS);
 
 	private PointsFixtures() {
 	}
 
-	static SegmentRules rules(TieBreak tieBreak) {
-		return SegmentRules.usual(VALUES, List.of(new ComponentRule("Composition", 100, SOURCE)), tieBreak);
+	static SegmentRules rules(SegmentRules.TieBreak tieBreak) {
+		return SegmentRules.usual(VALUES, List.of(new SegmentRules.ComponentRule("Composition", 100, SOURCE)),
+				tieBreak);
 	}
 
 	/**
 	 * A performance with so much for elements and components, in points and hundredths.
 	 */
-	static Performance performance(String entry, String elements, String components, Deduction... deductions) {
+	static Performance performance(String entry, String elements, String components,
+			DeductionRule.Deduction... deductions) {
 		return Performance.skated(entry, List.of(element(Points.parse(elements))),
 				List.of(JudgedComponent.of("Composition", Points.parse(components).hundredths())), List.of(deductions));
 	}
 
 	static JudgedElement element(Points base) {
-		return new JudgedElement(1, "AB2", ElementWorth.COUNTS, base, List.of(0));
+		return new JudgedElement(1, "AB2", JudgedElement.ElementWorth.COUNTS, base, List.of(0));
 	}
 
 	static PointsStanding standing(SegmentRules rules, Performance... performances) {

@@ -47,7 +47,7 @@ class PointsNeededTests {
 	@Test
 	void withoutATieBreakTheSameTotalIsEnough() {
 		assertThat(PointsNeeded
-			.inSegment(standing(PointsFixtures.rules(TieBreak.NONE), performance("A", "30.00", "8.00"))))
+			.inSegment(standing(PointsFixtures.rules(SegmentRules.TieBreak.NONE), performance("A", "30.00", "8.00"))))
 			.containsExactly(new PointsNeeded.ScoreNeeded(1, new Points(3800), null))
 			.extracting(PointsNeeded.ScoreNeeded::words)
 			.containsExactly("1st needs 38.00.");
@@ -113,7 +113,7 @@ class PointsNeededTests {
 	@Test
 	void everySegmentFigureIsTheSmallestThatIsEnough() {
 		for (int i = 0; i < 300; i++) {
-			SegmentRules rules = PointsFixtures.rules(TieBreak.values()[i % 3]);
+			SegmentRules rules = PointsFixtures.rules(SegmentRules.TieBreak.values()[i % 3]);
 			List<Performance> skated = performances(1 + this.random.nextInt(5));
 			for (PointsNeeded.ScoreNeeded needed : PointsNeeded.inSegment(PointsTabulation.standing(rules, skated))) {
 				assertThat(List.of(new Points(25), new Points(1000)))

@@ -35,12 +35,12 @@ class PointsRulesTests {
 		assertThat(this.rules.levels(SegmentKind.SHORT)).containsExactly("senior", "junior");
 		assertThat(this.rules.levels(SegmentKind.FREE)).containsExactly("senior", "junior");
 		SegmentRules free = this.rules.segment(SegmentKind.FREE, "junior");
-		assertThat(free.components()).extracting(ComponentRule::name)
+		assertThat(free.components()).extracting(SegmentRules.ComponentRule::name)
 			.containsExactly("Composition", "Presentation", "Skating Skills");
-		assertThat(free.components()).extracting(ComponentRule::factor).containsOnly(267);
-		assertThat(free.tieBreak()).isEqualTo(TieBreak.COMPONENTS);
-		assertThat(PublishedRules.SHORT.components()).extracting(ComponentRule::factor).containsOnly(133);
-		assertThat(PublishedRules.SHORT.tieBreak()).isEqualTo(TieBreak.ELEMENTS);
+		assertThat(free.components()).extracting(SegmentRules.ComponentRule::factor).containsOnly(267);
+		assertThat(free.tieBreak()).isEqualTo(SegmentRules.TieBreak.COMPONENTS);
+		assertThat(PublishedRules.SHORT.components()).extracting(SegmentRules.ComponentRule::factor).containsOnly(133);
+		assertThat(PublishedRules.SHORT.tieBreak()).isEqualTo(SegmentRules.TieBreak.ELEMENTS);
 		assertThat(PublishedRules.SHORT.values()).isSameAs(this.rules.values());
 	}
 
@@ -92,7 +92,7 @@ class PointsRulesTests {
 	@CsvSource({ "tie-break-short,elements,none", "tie-break-free,components,none" })
 	void tieBreaksAreData(String setting, String before, String after) {
 		PointsRules changed = PointsRules.read(settings(setting + "," + before, setting + "," + after));
-		assertThat(changed.tieBreaks()).containsValue(TieBreak.NONE);
+		assertThat(changed.tieBreaks()).containsValue(SegmentRules.TieBreak.NONE);
 	}
 
 	@ParameterizedTest
@@ -185,32 +185,35 @@ class PointsRulesTests {
 	void segmentRulesAreChecked() {
 		SegmentRules fine = PublishedRules.SHORT;
 		assertThat(PointsFixtures
-			.refusal(() -> new SegmentRules(fine.values(), 2, fine.components(), TieBreak.NONE, false,
+			.refusal(() -> new SegmentRules(fine.values(), 2, fine.components(), SegmentRules.TieBreak.NONE, false,
 					DisqualifiedPlaces.LEAVE_GAPS))
 			.code()).isEqualTo("trim-from-out-of-range");
-		assertThat(PointsFixtures.refusal(() -> SegmentRules.usual(fine.values(), List.of(), TieBreak.NONE)).code())
+		assertThat(
+				PointsFixtures.refusal(() -> SegmentRules.usual(fine.values(), List.of(), SegmentRules.TieBreak.NONE))
+					.code())
 			.isEqualTo("components-missing");
 		assertThat(PointsFixtures
 			.refusal(() -> SegmentRules.usual(fine.values(), Collections.nCopies(2, fine.components().get(0)),
-					TieBreak.NONE))
+					SegmentRules.TieBreak.NONE))
 			.code()).isEqualTo("duplicate-component");
 		assertThat(PointsFixtures
 			.refusal(() -> SegmentRules.usual(fine.values(), Collections.nCopies(21, fine.components().get(0)),
-					TieBreak.NONE))
+					SegmentRules.TieBreak.NONE))
 			.code()).isEqualTo("components-missing");
 	}
 
 	@Test
 	void segmentRulesMayGoToTheirLimits() {
-		List<ComponentRule> most = IntStream.rangeClosed(1, 20)
-			.mapToObj((number) -> new ComponentRule("C" + number, (number == 1) ? 1 : 10_000, PointsFixtures.SOURCE))
+		List<SegmentRules.ComponentRule> most = IntStream.rangeClosed(1, 20)
+			.mapToObj((number) -> new SegmentRules.ComponentRule("C" + number, (number == 1) ? 1 : 10_000,
+					PointsFixtures.SOURCE))
 			.toList();
-		SegmentRules rules = new SegmentRules(PointsFixtures.VALUES, 3, most, TieBreak.NONE, false,
+		SegmentRules rules = new SegmentRules(PointsFixtures.VALUES, 3, most, SegmentRules.TieBreak.NONE, false,
 				DisqualifiedPlaces.LEAVE_GAPS);
 		assertThat(rules.components()).hasSize(20);
 		assertThat(rules.trimFrom()).isEqualTo(3);
 		assertThat(List.of(0, 10_001)).allSatisfy((factor) -> assertThat(
-				PointsFixtures.refusal(() -> new ComponentRule("C", factor, PointsFixtures.SOURCE)).code())
+				PointsFixtures.refusal(() -> new SegmentRules.ComponentRule("C", factor, PointsFixtures.SOURCE)).code())
 			.isEqualTo("factor-out-of-range"));
 	}
 

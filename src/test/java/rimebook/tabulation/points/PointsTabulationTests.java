@@ -27,7 +27,8 @@ class PointsTabulationTests {
 
 	private static final Performance B = performance("B", "29.00", "9.00");
 
-	private static final Performance C = performance("C", "20.10", "7.25", Deduction.of("fall", new Points(100)));
+	private static final Performance C = performance("C", "20.10", "7.25",
+			DeductionRule.Deduction.of("fall", new Points(100)));
 
 	/**
 	 * Segments go by the total of points: ISU rules for the team event, Games of 2018.
@@ -53,13 +54,14 @@ class PointsTabulationTests {
 	void equalTotalsOfAFreeSkatingGoByTheComponents() {
 		PointsStanding standing = standing(BY_COMPONENTS, A, B);
 		assertThat(places(standing)).containsExactly("1 B", "2 A");
-		assertThat(standing.tieBreak()).isEqualTo(TieBreak.COMPONENTS);
+		assertThat(standing.tieBreak()).isEqualTo(SegmentRules.TieBreak.COMPONENTS);
 	}
 
 	/** Otherwise tied: ISU rules for the team event, Games of 2018. */
 	@Test
 	void withoutATieBreakEqualTotalsShareThePlace() {
-		assertThat(places(standing(PointsFixtures.rules(TieBreak.NONE), B, C, A))).containsExactly("1 A", "1 B", "3 C");
+		assertThat(places(standing(PointsFixtures.rules(SegmentRules.TieBreak.NONE), B, C, A))).containsExactly("1 A",
+				"1 B", "3 C");
 	}
 
 	/**
@@ -78,7 +80,7 @@ class PointsTabulationTests {
 	/** The tie-break looks at the parts before deductions. */
 	@Test
 	void deductionsCountInTheTotalOnly() {
-		Performance fallen = performance("F", "30.50", "8.50", Deduction.of("fall", new Points(100)));
+		Performance fallen = performance("F", "30.50", "8.50", DeductionRule.Deduction.of("fall", new Points(100)));
 		assertThat(places(standing(BY_ELEMENTS, A, fallen))).containsExactly("1 F", "2 A");
 		assertThat(standing(BY_ELEMENTS, A, fallen).row("F").flatMap(PointsStanding.ScoredEntry::segmentTotal))
 			.contains(new EntryTotals.SegmentTotal(1, new Points(3800)));
@@ -124,8 +126,8 @@ class PointsTabulationTests {
 	@ParameterizedTest
 	@CsvSource({ "CLOSE_ALL_PLACES,2", "CLOSE_FINAL_PLACES,3", "LEAVE_GAPS,3" })
 	void placesBehindADisqualifiedTeamGoByTheRules(DisqualifiedPlaces policy, int place) {
-		SegmentRules rules = new SegmentRules(BY_ELEMENTS.values(), 5, BY_ELEMENTS.components(), TieBreak.ELEMENTS,
-				false, policy);
+		SegmentRules rules = new SegmentRules(BY_ELEMENTS.values(), 5, BY_ELEMENTS.components(),
+				SegmentRules.TieBreak.ELEMENTS, false, policy);
 		Performance disqualified = new Performance("B", EntryStatus.DISQUALIFIED, B.elements(), B.components(),
 				B.deductions());
 		PointsStanding standing = standing(rules, A, disqualified, C);
@@ -136,7 +138,7 @@ class PointsTabulationTests {
 
 	@Test
 	void anEmptySegmentHasAnEmptyStanding() {
-		assertThat(standing(BY_ELEMENTS)).isEqualTo(new PointsStanding(TieBreak.ELEMENTS, 0, List.of()));
+		assertThat(standing(BY_ELEMENTS)).isEqualTo(new PointsStanding(SegmentRules.TieBreak.ELEMENTS, 0, List.of()));
 	}
 
 	/**
@@ -145,10 +147,10 @@ class PointsTabulationTests {
 	 */
 	@Test
 	void aTotalMayBeNegativeUnlessTheRulesHaveAFloor() {
-		Performance fallen = performance("A", "0.50", "0.25", Deduction.of("restart", new Points(500)),
-				Deduction.of("fall", new Points(100)));
-		SegmentRules floored = new SegmentRules(BY_ELEMENTS.values(), 5, BY_ELEMENTS.components(), TieBreak.ELEMENTS,
-				true, DisqualifiedPlaces.CLOSE_ALL_PLACES);
+		Performance fallen = performance("A", "0.50", "0.25", DeductionRule.Deduction.of("restart", new Points(500)),
+				DeductionRule.Deduction.of("fall", new Points(100)));
+		SegmentRules floored = new SegmentRules(BY_ELEMENTS.values(), 5, BY_ELEMENTS.components(),
+				SegmentRules.TieBreak.ELEMENTS, true, DisqualifiedPlaces.CLOSE_ALL_PLACES);
 		PerformanceScore free = PointsTabulation.score(BY_ELEMENTS, fallen);
 		assertThat(free.total()).hasToString("-5.25");
 		assertThat(free.deducted()).hasToString("6.00");
@@ -167,8 +169,9 @@ class PointsTabulationTests {
 	@Test
 	void elementsWithoutValueCountNothingWhateverTheJudgesGave() {
 		Performance performance = Performance.skated("A",
-				List.of(new JudgedElement(3, "ME4", ElementWorth.TOO_MANY, new Points(700), List.of(5, 5)),
-						JudgedElement.without(1, "PB", ElementWorth.NO_VALUE), JudgedElement.of(2, "ME4", 1, null)),
+				List.of(new JudgedElement(3, "ME4", JudgedElement.ElementWorth.TOO_MANY, new Points(700),
+						List.of(5, 5)), JudgedElement.without(1, "PB", JudgedElement.ElementWorth.NO_VALUE),
+						JudgedElement.of(2, "ME4", 1, null)),
 				List.of(JudgedComponent.of("Composition", 700, 725)), List.of());
 		PerformanceScore score = PointsTabulation.score(BY_ELEMENTS, performance);
 		assertThat(score.elements()).extracting((element) -> element.element().number()).containsExactly(1, 2, 3);
@@ -198,7 +201,7 @@ class PointsTabulationTests {
 	@Test
 	void aGivenBaseValueReplacesTheTables() {
 		PerformanceScore.ElementScore score = PerformanceScore.ElementScore.of(BY_ELEMENTS,
-				new JudgedElement(1, "ME4", ElementWorth.COUNTS, new Points(770), List.of(1)));
+				new JudgedElement(1, "ME4", JudgedElement.ElementWorth.COUNTS, new Points(770), List.of(1)));
 		assertThat(score.base()).hasToString("7.70");
 		assertThat(score.score()).hasToString("8.40");
 	}
@@ -229,7 +232,7 @@ class PointsTabulationTests {
 				refusal(() -> new Performance("A", EntryStatus.WITHDRAWN, A.elements(), List.of(), List.of())).code())
 			.isEqualTo("marks-without-performance");
 		assertThat(refusal(() -> new Performance("A", EntryStatus.NOT_FINISHED, List.of(), List.of(),
-				List.of(Deduction.of("fall", new Points(100)))))
+				List.of(DeductionRule.Deduction.of("fall", new Points(100)))))
 			.code()).isEqualTo("marks-without-performance");
 		assertThat(
 				refusal(() -> new Performance("A", EntryStatus.WITHDRAWN, List.of(), A.components(), List.of())).code())
@@ -240,7 +243,8 @@ class PointsTabulationTests {
 				() -> Performance.skated("A", List.of(), Collections.nCopies(2, A.components().get(0)), List.of()))
 			.code()).isEqualTo("duplicate-component");
 		assertThat(refusal(() -> skated(List.of(JudgedElement.of(1, "ME4", 1, 2)))).code()).isEqualTo("uneven-panel");
-		List<Deduction> many = new ArrayList<>(Collections.nCopies(100, Deduction.of("fall", new Points(1))));
+		List<DeductionRule.Deduction> many = new ArrayList<>(
+				Collections.nCopies(100, DeductionRule.Deduction.of("fall", new Points(1))));
 		assertThat(Performance.skated("A", A.elements(), A.components(), many).deductions()).hasSize(100);
 		many.add(many.get(0));
 		assertThat(refusal(() -> Performance.skated("A", A.elements(), A.components(), many)).code())

@@ -46,7 +46,7 @@ record PublishedSheet(String segment, String entry, int rank, Points total, Poin
 	Performance performance() {
 		return Performance.skated(this.entry, this.elements.stream().map(Element::judged).toList(),
 				this.components.stream().map(Component::judged).toList(),
-				List.of(Deduction.of("deductions", this.deducted)));
+				List.of(DeductionRule.Deduction.of("deductions", this.deducted)));
 	}
 
 	/** One line of the elements. */
@@ -57,8 +57,9 @@ record PublishedSheet(String segment, String entry, int rank, Points total, Poin
 		}
 
 		JudgedElement judged() {
-			return new JudgedElement(this.number, this.code, hasValue() ? ElementWorth.COUNTS : ElementWorth.NO_VALUE,
-					this.base, this.grades);
+			return new JudgedElement(this.number, this.code,
+					hasValue() ? JudgedElement.ElementWorth.COUNTS : JudgedElement.ElementWorth.NO_VALUE, this.base,
+					this.grades);
 		}
 
 	}
@@ -70,9 +71,9 @@ record PublishedSheet(String segment, String entry, int rank, Points total, Poin
 			return new JudgedComponent(this.name, new ArrayList<>(this.marks));
 		}
 
-		ComponentRule rule() {
-			return new ComponentRule(this.name, this.factor.hundredths(),
-					new RuleSource(RuleSource.Provenance.PUBLISHED, "printed on the sheet"));
+		SegmentRules.ComponentRule rule() {
+			return new SegmentRules.ComponentRule(this.name, this.factor.hundredths(),
+					new PointsRules.RuleSource(PointsRules.RuleSource.Provenance.PUBLISHED, "printed on the sheet"));
 		}
 
 	}

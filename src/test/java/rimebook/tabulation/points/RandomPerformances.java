@@ -32,12 +32,12 @@ final class RandomPerformances {
 		return Performance.skated(entry,
 				IntStream.rangeClosed(1, elements).mapToObj((i) -> element(i, judges)).toList(),
 				PublishedRules.SHORT.components().stream().map((rule) -> component(rule.name(), judges)).toList(),
-				this.random.nextInt(3) == 0 ? List.of(Deduction.of("fall", new Points(100))) : List.of());
+				this.random.nextInt(3) == 0 ? List.of(DeductionRule.Deduction.of("fall", new Points(100))) : List.of());
 	}
 
 	private JudgedElement element(int number, int judges) {
-		return new JudgedElement(number, CODES.get(this.random.nextInt(CODES.size())), ElementWorth.COUNTS, null,
-				marks(judges, () -> this.random.nextInt(11) - 5));
+		return new JudgedElement(number, CODES.get(this.random.nextInt(CODES.size())),
+				JudgedElement.ElementWorth.COUNTS, null, marks(judges, () -> this.random.nextInt(11) - 5));
 	}
 
 	private JudgedComponent component(String name, int judges) {

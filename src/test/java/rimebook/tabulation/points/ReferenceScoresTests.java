@@ -82,7 +82,8 @@ class ReferenceScoresTests {
 			.forEach((element) -> table.computeIfAbsent(element.code(), season::value));
 		return SegmentRules.usual(new ValueTable(ElementValue.GradeRange.SEVEN_GRADES, table),
 				first.components().stream().map(PublishedSheet.Component::rule).toList(),
-				(first.kind() == SegmentKind.SHORT) ? TieBreak.ELEMENTS : TieBreak.COMPONENTS);
+				(first.kind() == SegmentKind.SHORT) ? SegmentRules.TieBreak.ELEMENTS
+						: SegmentRules.TieBreak.COMPONENTS);
 	}
 
 	private void checkScore(PublishedSheet sheet, PerformanceScore score) {

@@ -20,7 +20,8 @@ class ScorePairTests {
 
 	private static final Performance B = performance("B", "29.00", "9.00");
 
-	private static final Performance C = performance("C", "30.00", "7.25", Deduction.of("fall", new Points(100)));
+	private static final Performance C = performance("C", "30.00", "7.25",
+			DeductionRule.Deduction.of("fall", new Points(100)));
 
 	@Test
 	void theBetterComesFirstWhoeverIsNamedFirst() {

@@ -56,7 +56,7 @@ class WorkedExampleTests {
 
 	@Test
 	void aFallOfOneSkaterTakesOnePoint() {
-		Deduction fall = PublishedRules.RULES.deduction("fall").orElseThrow().take(1, "referee");
+		DeductionRule.Deduction fall = PublishedRules.RULES.deduction("fall").orElseThrow().take(1, "referee");
 		PerformanceScore less = PointsTabulation.score(PublishedRules.SHORT, WorkedSheets.shortProgramme("A", fall));
 		assertThat(less.total()).hasToString("64.13");
 		assertThat(less.elementPoints()).isEqualTo(this.score.elementPoints());
@@ -64,7 +64,7 @@ class WorkedExampleTests {
 
 	@Test
 	void workingShowsEveryStepInOrder() {
-		Deduction fall = new Deduction("fall", 2, new Points(200), "referee");
+		DeductionRule.Deduction fall = new DeductionRule.Deduction("fall", 2, new Points(200), "referee");
 		List<String> working = PointsTabulation.score(PublishedRules.SHORT, WorkedSheets.shortProgramme("A", fall))
 			.working();
 		assertThat(working).hasSize(5 + 1 + 3 + 1 + 1 + 1)

@@ -43,7 +43,7 @@ final class WorkedSheets {
 	}
 
 	/** The short programme of the worked example. */
-	static Performance shortProgramme(String entry, Deduction... deductions) {
+	static Performance shortProgramme(String entry, DeductionRule.Deduction... deductions) {
 		return Performance.skated(entry, rows("worked-elements.csv").stream().map(WorkedSheets::element).toList(),
 				rows("worked-components.csv").stream().map(WorkedSheets::component).toList(), List.of(deductions));
 	}

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 import rimebook.tabulation.EntryPlaces;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentStanding;
@@ -58,17 +57,17 @@ class AbsurdSituationsTests {
 	}
 
 	private RandomSituation situation() {
-		return RandomSituation.next(this.random, PlacementMethod.values()[this.random.nextInt(2)],
+		return RandomSituation.next(this.random, PlacementRules.PlacementMethod.values()[this.random.nextInt(2)],
 				1 + 2 * this.random.nextInt(3), 4, 1 + this.random.nextInt(4));
 	}
 
-	private EarlierSegments earlier(EarlierSegments sane) {
+	private SegmentUnderWay.EarlierSegments earlier(SegmentUnderWay.EarlierSegments sane) {
 		List<EntryPlaces> places = new ArrayList<>(sane.places());
 		if (!sane()) {
 			places.remove(this.random.nextInt(places.size()));
 			places.add(EntryPlaces.of("M0", 1));
 		}
-		return new EarlierSegments(sane.rules(), places);
+		return new SegmentUnderWay.EarlierSegments(sane.rules(), places);
 	}
 
 	private List<String> names() {

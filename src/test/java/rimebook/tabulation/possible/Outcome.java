@@ -54,14 +54,14 @@ final class Outcome {
 	void check(PossiblePlaces said) {
 		for (PossiblePlaces.Outlook outlook : said.teams()) {
 			check(outlook.segment(), this.segment.row(outlook.entry()).orElseThrow().place());
-			PlaceRange inEvent = outlook.event();
+			PossiblePlaces.PlaceRange inEvent = outlook.event();
 			if (inEvent != null) {
 				check(inEvent, this.event.row(outlook.entry()).orElseThrow().place());
 			}
 		}
 	}
 
-	private static void check(PlaceRange range, @Nullable Integer place) {
+	private static void check(PossiblePlaces.PlaceRange range, @Nullable Integer place) {
 		assertThat(place).isBetween(range.best(), range.worst());
 	}
 

@@ -2,7 +2,6 @@ package rimebook.tabulation.possible;
 
 import java.util.Arrays;
 
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 
 /**
@@ -19,7 +18,7 @@ final class PlainPlaces {
 		int teams = ranks[0].length;
 		long[] keys = new long[teams];
 		for (int team = 0; team < teams; team++) {
-			keys[team] = (rules.method() == PlacementMethod.MAJORITY) ? majority(rules, ranks, team)
+			keys[team] = (rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? majority(rules, ranks, team)
 					: oneByOne(rules, ranks, team);
 		}
 		return places(keys);

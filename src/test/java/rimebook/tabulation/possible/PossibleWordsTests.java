@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.tabulation.possible.PlaceNeed.SegmentFinish;
+import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -27,7 +27,7 @@ class PossibleWordsTests {
 			3 | true  | 3 | true  | Harbour Lights is certain of 3rd place
 			""")
 	void rangeSaysWhichEndIsABound(int best, boolean bestExact, int worst, boolean worstExact, String sentence) {
-		PlaceRange range = new PlaceRange(best, bestExact, worst, worstExact);
+		PossiblePlaces.PlaceRange range = new PossiblePlaces.PlaceRange(best, bestExact, worst, worstExact);
 		PossiblePlaces.Outlook outlook = new PossiblePlaces.Outlook("7", true, range, range);
 		assertThat(PossibleWords.inEvent(outlook, NAMES)).isEqualTo(sentence + " in the event.");
 		assertThat(PossibleWords.inSegment(outlook, NAMES)).isEqualTo(sentence + " in this segment.");
@@ -73,7 +73,8 @@ class PossibleWordsTests {
 
 	private static String words(int place, @Nullable SegmentFinish certain, @Nullable SegmentFinish possible,
 			boolean exact) {
-		return PossibleWords.need(new PlaceNeed("7", place, certain, exact, possible, exact, LOWEST), true, NAMES);
+		return PossibleWords.need(new PossiblePlaces.PlaceNeed("7", place, certain, exact, possible, exact, LOWEST),
+				true, NAMES);
 	}
 
 	private static SegmentFinish alone(int place) {

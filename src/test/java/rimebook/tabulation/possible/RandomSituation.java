@@ -13,7 +13,6 @@ import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;
-import rimebook.tabulation.PlacementMethod;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 
@@ -22,9 +21,10 @@ import rimebook.tabulation.PlacementTabulation;
  * disqualified, judges at the ends of the scale, every setting of the rules.
  */
 record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judges, List<String> toSkate,
-		EarlierSegments earlier) {
+		SegmentUnderWay.EarlierSegments earlier) {
 
-	static RandomSituation next(Random random, PlacementMethod method, int judges, int mostMarked, int toSkate) {
+	static RandomSituation next(Random random, PlacementRules.PlacementMethod method, int judges, int mostMarked,
+			int toSkate) {
 		PlacementRules rules = rules(random, method);
 		List<EntryCards> entries = new ArrayList<>();
 		int marked = 1 + random.nextInt(mostMarked);
@@ -48,7 +48,7 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 		return 10 * Math.min(60, lowest + random.nextInt(spread));
 	}
 
-	private static PlacementRules rules(Random random, PlacementMethod method) {
+	private static PlacementRules rules(Random random, PlacementRules.PlacementMethod method) {
 		return new PlacementRules(method, pick(random, PlacementRules.CardTieBreak.values()),
 				(random.nextInt(4) == 0) ? PlacementRules.SharedOrdinals.MEAN
 						: PlacementRules.SharedOrdinals.BETTER_THEN_SKIP,
@@ -57,7 +57,8 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 				(random.nextInt(8) == 0) ? PlacementRules.MarksPerCard.ONE : PlacementRules.MarksPerCard.TWO);
 	}
 
-	private static EarlierSegments earlier(Random random, List<EntryCards> entries, List<String> waiting) {
+	private static SegmentUnderWay.EarlierSegments earlier(Random random, List<EntryCards> entries,
+			List<String> waiting) {
 		int segments = random.nextInt(3);
 		List<Integer> factors = IntStream.rangeClosed(0, segments)
 			.mapToObj((i) -> List.of(50, 100, 40, 60).get(random.nextInt(4)))
@@ -68,7 +69,7 @@ record RandomSituation(PlacementRules rules, List<EntryCards> entries, int judge
 		entries.forEach((entry) -> places.add(places(random, entry.entry(), entry.status(), segments)));
 		waiting.forEach((entry) -> places.add(places(random, entry, EntryStatus.SKATED, segments)));
 		places.add(places(random, "N", EntryStatus.SKATED, segments));
-		return new EarlierSegments(rules, places);
+		return new SegmentUnderWay.EarlierSegments(rules, places);
 	}
 
 	private static EntryPlaces places(Random random, String entry, EntryStatus status, int segments) {

@@ -5,7 +5,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,8 +20,8 @@ class SmallPanelsTests {
 	@CsvSource({ "MAJORITY, 1, 5, 1, 60, 1320, 1315", "MAJORITY, 3, 4, 1, 60, 1142, 1128",
 			"MAJORITY, 1, 3, 2, 60, 1519, 1519", "ONE_BY_ONE, 1, 5, 1, 60, 1320, 1315",
 			"ONE_BY_ONE, 3, 4, 1, 60, 1142, 1127", "ONE_BY_ONE, 1, 3, 2, 60, 1531, 1531" })
-	void whatIsSaidIsTrueAndAsExactAsEver(PlacementMethod method, int judges, int mostMarked, int toSkate,
-			int situations, int exactTried, int exactSearched) {
+	void whatIsSaidIsTrueAndAsExactAsEver(PlacementRules.PlacementMethod method, int judges, int mostMarked,
+			int toSkate, int situations, int exactTried, int exactSearched) {
 		Random random = new Random(1908);
 		TruthCheck tried = new TruthCheck();
 		TruthCheck searched = new TruthCheck();
@@ -37,7 +37,7 @@ class SmallPanelsTests {
 
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY, 5, 3", "ONE_BY_ONE, 5, 3", "MAJORITY, 7, 1", "ONE_BY_ONE, 7, 1" })
-	void nothingThatHappensIsOutsideOfWhatWasPossible(PlacementMethod method, int judges, int toSkate) {
+	void nothingThatHappensIsOutsideOfWhatWasPossible(PlacementRules.PlacementMethod method, int judges, int toSkate) {
 		Random random = new Random(1908);
 		for (int i = 0; i < 10; i++) {
 			RandomSituation situation = RandomSituation.next(random, method, judges, 8, toSkate);

@@ -5,7 +5,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,8 +14,8 @@ class StillPossiblePropertiesTests {
 
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY, 3, 5, 1000", "MAJORITY, 5, 3, 60", "ONE_BY_ONE, 3, 5, 1000", "ONE_BY_ONE, 5, 3, 60" })
-	void withOneTeamToSkateTheSegmentIsExactAndNothingIsWrong(PlacementMethod method, int judges, int mostMarked,
-			int situations) {
+	void withOneTeamToSkateTheSegmentIsExactAndNothingIsWrong(PlacementRules.PlacementMethod method, int judges,
+			int mostMarked, int situations) {
 		Random random = new Random(2002);
 		TruthCheck tried = new TruthCheck();
 		TruthCheck searched = new TruthCheck();
@@ -33,7 +33,7 @@ class StillPossiblePropertiesTests {
 	/** Five judges and six teams: the largest panel that can be tried out here. */
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY", "ONE_BY_ONE" })
-	void withFiveJudgesAndSixTeamsNothingIsWrong(PlacementMethod method) {
+	void withFiveJudgesAndSixTeamsNothingIsWrong(PlacementRules.PlacementMethod method) {
 		Random random = new Random(1997);
 		TruthCheck searched = new TruthCheck();
 		for (int i = 0; i < 6; i++) {
@@ -45,7 +45,8 @@ class StillPossiblePropertiesTests {
 
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY, 1, 4, 400", "MAJORITY, 3, 2, 30", "ONE_BY_ONE, 1, 4, 400", "ONE_BY_ONE, 3, 2, 30" })
-	void withTwoTeamsToSkateNoBoundIsExceeded(PlacementMethod method, int judges, int mostMarked, int situations) {
+	void withTwoTeamsToSkateNoBoundIsExceeded(PlacementRules.PlacementMethod method, int judges, int mostMarked,
+			int situations) {
 		Random random = new Random(1998);
 		TruthCheck check = new TruthCheck();
 		for (int i = 0; i < situations; i++) {
@@ -59,7 +60,8 @@ class StillPossiblePropertiesTests {
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY, 9, 1", "MAJORITY, 9, 4", "MAJORITY, 7, 8", "ONE_BY_ONE, 9, 1", "ONE_BY_ONE, 9, 4",
 			"ONE_BY_ONE, 7, 8" })
-	void onWholePanelsNothingThatHappensIsOutsideOfWhatWasPossible(PlacementMethod method, int judges, int toSkate) {
+	void onWholePanelsNothingThatHappensIsOutsideOfWhatWasPossible(PlacementRules.PlacementMethod method, int judges,
+			int toSkate) {
 		Random random = new Random(2000);
 		for (int i = 0; i < 5; i++) {
 			RandomSituation situation = RandomSituation.next(random, method, judges, 20, toSkate);

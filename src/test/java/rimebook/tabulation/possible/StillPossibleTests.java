@@ -28,7 +28,7 @@ class StillPossibleTests {
 	void whatTheLastToSkateNeededIsTold() {
 		List<EntryOrdinals> free = List.of(ordinals("D", 1), ordinals("A", 2), ordinals("C", 3));
 		PossiblePlaces said = StillPossible
-			.of(underWay(free, "B").after(new EarlierSegments(CombinationRules.ofFactors(50, 100), List
+			.of(underWay(free, "B").after(new SegmentUnderWay.EarlierSegments(CombinationRules.ofFactors(50, 100), List
 				.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 2), EntryPlaces.of("C", 3), EntryPlaces.of("D", 4)))));
 		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name))
 			.containsExactly("D can still finish 1st to 3rd in the event.",
@@ -50,13 +50,13 @@ class StillPossibleTests {
 	void aNeedIsFoundByTeamAndPlace() {
 		List<EntryOrdinals> free = List.of(ordinals("D", 1), ordinals("A", 2));
 		PossiblePlaces said = StillPossible
-			.of(underWay(free, "B").after(new EarlierSegments(CombinationRules.ofFactors(50, 100),
+			.of(underWay(free, "B").after(new SegmentUnderWay.EarlierSegments(CombinationRules.ofFactors(50, 100),
 					List.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 20), EntryPlaces.of("D", 2)))));
-		assertThat(said.need("B", 1)).get().matches(PlaceNeed::isLost).matches((need) -> !need.isSafe());
+		assertThat(said.need("B", 1)).get().matches(PossiblePlaces.PlaceNeed::isLost).matches((need) -> !need.isSafe());
 		assertThat(said.need("B", 3)).get()
 			.matches((need) -> !need.isLost())
-			.matches(PlaceNeed::isSafe)
-			.extracting(PlaceNeed::place)
+			.matches(PossiblePlaces.PlaceNeed::isSafe)
+			.extracting(PossiblePlaces.PlaceNeed::place)
 			.isEqualTo(3);
 		assertThat(said.need("B", 4)).isEmpty();
 		assertThat(said.need("A", 1)).isEmpty();
@@ -74,10 +74,10 @@ class StillPossibleTests {
 	void beforeAnybodyIsMarkedEverythingIsPossible() {
 		PossiblePlaces said = StillPossible.of(underWay(List.of(), "A", "B", "C"));
 		assertThat(said.teams()).extracting(PossiblePlaces.Outlook::segment)
-			.containsOnly(new PlaceRange(1, true, 3, true));
+			.containsOnly(new PossiblePlaces.PlaceRange(1, true, 3, true));
 		assertThat(said.needs()).isEmpty();
 		assertThat(StillPossible.of(underWay(List.of(), "A")).team("A").orElseThrow().segment())
-			.isEqualTo(new PlaceRange(1, true, 1, true));
+			.isEqualTo(new PossiblePlaces.PlaceRange(1, true, 1, true));
 	}
 
 	@Test
@@ -85,8 +85,8 @@ class StillPossibleTests {
 		EntryCards perfect = EntryCards.skated("A", Collections.nCopies(3, new CardMarks(600, 600)));
 		PossiblePlaces said = StillPossible
 			.of(SegmentUnderWay.of(MAJORITY, PlacementTabulation.ofCards(MAJORITY, List.of(perfect)), List.of("B")));
-		assertThat(said.team("A").orElseThrow().segment()).isEqualTo(new PlaceRange(1, true, 1, true));
-		assertThat(said.team("B").orElseThrow().segment()).isEqualTo(new PlaceRange(1, true, 2, true));
+		assertThat(said.team("A").orElseThrow().segment()).isEqualTo(new PossiblePlaces.PlaceRange(1, true, 1, true));
+		assertThat(said.team("B").orElseThrow().segment()).isEqualTo(new PossiblePlaces.PlaceRange(1, true, 2, true));
 		assertThat(said.team("C")).isEmpty();
 	}
 
@@ -108,8 +108,8 @@ class StillPossibleTests {
 		assertRefused("too-many-teams", () -> underWay(many, "B"));
 	}
 
-	private static EarlierSegments earlier(EntryPlaces... places) {
-		return new EarlierSegments(CombinationRules.ofFactors(50, 100), List.of(places));
+	private static SegmentUnderWay.EarlierSegments earlier(EntryPlaces... places) {
+		return new SegmentUnderWay.EarlierSegments(CombinationRules.ofFactors(50, 100), List.of(places));
 	}
 
 	private static void assertRefused(String code, Runnable action) {

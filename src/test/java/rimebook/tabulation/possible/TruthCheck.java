@@ -2,7 +2,7 @@ package rimebook.tabulation.possible;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.possible.PlaceNeed.SegmentFinish;
+import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -24,7 +24,7 @@ final class TruthCheck {
 			check(outlook.segment(), truth.segment(), team, about);
 			this.teams++;
 			this.exactInSegment += outlook.segment().isExact() ? 1 : 0;
-			PlaceRange event = outlook.event();
+			PossiblePlaces.PlaceRange event = outlook.event();
 			assertThat(event != null).as(about).isEqualTo(truth.event().worst(team) > 0);
 			if (event != null) {
 				check(event, truth.event(), team, about);
@@ -33,7 +33,7 @@ final class TruthCheck {
 		said.needs().forEach((need) -> check(need, truth, need + " in " + situation));
 	}
 
-	private void check(PlaceRange range, Extremes truth, int team, String about) {
+	private void check(PossiblePlaces.PlaceRange range, Extremes truth, int team, String about) {
 		if (range.bestExact()) {
 			assertThat(range.best()).as(about).isEqualTo(truth.best(team));
 		}
@@ -46,7 +46,7 @@ final class TruthCheck {
 		count(range.worstExact());
 	}
 
-	private void check(PlaceNeed need, Truth truth, String about) {
+	private void check(PossiblePlaces.PlaceNeed need, Truth truth, String about) {
 		Extremes places = truth.byFinish(need.entry());
 		int certain = number(need.certain(), truth);
 		int possible = number(need.possible(), truth);

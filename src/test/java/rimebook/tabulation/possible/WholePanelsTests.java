@@ -5,7 +5,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import rimebook.tabulation.PlacementMethod;
+import rimebook.tabulation.PlacementRules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -18,24 +18,24 @@ class WholePanelsTests {
 
 	@ParameterizedTest
 	@CsvSource({ "MAJORITY, 9, 1, 271", "MAJORITY, 7, 4, 364", "ONE_BY_ONE, 9, 1, 290", "ONE_BY_ONE, 7, 4, 363" })
-	void asMuchIsExactAsEver(PlacementMethod method, int judges, int toSkate, int exact) {
+	void asMuchIsExactAsEver(PlacementRules.PlacementMethod method, int judges, int toSkate, int exact) {
 		Random random = new Random(2_001);
 		int found = 0;
 		for (int i = 0; i < 6; i++) {
 			PossiblePlaces said = StillPossible
 				.of(RandomSituation.next(random, method, judges, 12, toSkate).underWay());
 			for (PossiblePlaces.Outlook team : said.teams()) {
-				PlaceRange event = team.event();
+				PossiblePlaces.PlaceRange event = team.event();
 				found += exactEnds(team.segment()) + ((event != null) ? exactEnds(event) : 0);
 			}
-			for (PlaceNeed need : said.needs()) {
+			for (PossiblePlaces.PlaceNeed need : said.needs()) {
 				found += (need.certainExact() ? 1 : 0) + (need.possibleExact() ? 1 : 0);
 			}
 		}
 		assertThat(found).isGreaterThanOrEqualTo(exact);
 	}
 
-	private static int exactEnds(PlaceRange range) {
+	private static int exactEnds(PossiblePlaces.PlaceRange range) {
 		return (range.bestExact() ? 1 : 0) + (range.worstExact() ? 1 : 0);
 	}
 
