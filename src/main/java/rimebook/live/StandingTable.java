@@ -7,8 +7,10 @@ import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.JudgingMethod;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
+import rimebook.tabulation.EntryStatus;
 
 /**
  * A published version laid out for a page.
@@ -47,7 +49,7 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	}
 
 	public boolean isMajority() {
-		return this.version.standing().method().equals("MAJORITY");
+		return this.version.standing().judgedBy().equals(JudgingMethod.MAJORITY);
 	}
 
 	/**
@@ -118,7 +120,7 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 		 * is.
 		 */
 		public String statusKey() {
-			return this.row.status().equals("SKATED") ? ""
+			return this.row.has(EntryStatus.SKATED) ? ""
 					: "live.status." + this.row.status().toLowerCase(Locale.ROOT).replace('_', '-');
 		}
 

@@ -1,6 +1,5 @@
 package rimebook.results;
 
-import java.util.Set;
 import java.util.function.Predicate;
 
 import org.springframework.context.event.EventListener;
@@ -8,6 +7,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
+import rimebook.tabulation.EntryStatus;
 
 /**
  * Publishes an event anew when a team leaves it or comes back between two segments, in
@@ -16,8 +16,6 @@ import rimebook.entries.EntryId;
  */
 @Component
 class EntryListener {
-
-	private static final Set<String> IN_THE_EVENT = Set.of("SKATED", "WAITING");
 
 	private final StandingUpdate update;
 
@@ -28,13 +26,14 @@ class EntryListener {
 	@EventListener
 	void on(EntryEvent.Withdrawn withdrawn) {
 		this.update.publishEvent(withdrawn.event(),
-				rows(withdrawn.entry(), (row) -> !IN_THE_EVENT.contains(row.status())), new VersionWriter.Publication(
-						ResultVersion.Cause.STATUS, withdrawn.change().reason(), withdrawn.change().actor()));
+				rows(withdrawn.entry(), (row) -> !row.has(EntryStatus.SKATED) && !row.waits()),
+				new VersionWriter.Publication(ResultVersion.Cause.STATUS, withdrawn.change().reason(),
+						withdrawn.change().actor()));
 	}
 
 	@EventListener
 	void on(EntryEvent.Reinstated back) {
-		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.status().equals("WITHDRAWN")),
+		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.has(EntryStatus.WITHDRAWN)),
 				new VersionWriter.Publication(ResultVersion.Cause.STATUS, back.change().reason(),
 						back.change().actor()));
 	}

@@ -69,7 +69,7 @@ class EventStandings {
 			Standing standing = segments.get(i);
 			if (standing != null) {
 				for (Standing.Row row : standing.rows()) {
-					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, taken(row));
+					places.computeIfAbsent(row.entry(), (entry) -> none(segments.size())).set(i, row.placeTaken());
 				}
 			}
 		}
@@ -78,16 +78,6 @@ class EventStandings {
 			.map((entry) -> new EntryPlaces(entry.getKey(), Objects.requireNonNull(statuses.get(entry.getKey())),
 					entry.getValue()))
 			.toList();
-	}
-
-	/** The place a team has in a segment, or leaves empty there. */
-	private static @Nullable Integer taken(Standing.Row row) {
-		return row.figures()
-			.stream()
-			.filter((figure) -> figure.code().equals(SegmentStandings.EMPTY_PLACE))
-			.findFirst()
-			.map((figure) -> Integer.valueOf(figure.value()))
-			.orElse(row.place());
 	}
 
 	static List<@Nullable Integer> none(int segments) {

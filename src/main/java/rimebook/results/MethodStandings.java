@@ -142,7 +142,7 @@ public interface MethodStandings {
 
 		/** The status as a row of the combined standing has it. */
 		public String words(String entry, EntryStatus status) {
-			return waits(entry, status) ? "WAITING" : status.name();
+			return waits(entry, status) ? Standing.WAITING : status.name();
 		}
 
 		/**

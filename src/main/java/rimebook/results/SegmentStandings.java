@@ -28,9 +28,6 @@ import rimebook.tabulation.SegmentStanding;
 @Component
 class SegmentStandings {
 
-	/** The figure for the place that a disqualified team leaves empty. */
-	static final String EMPTY_PLACE = "empty-place";
-
 	private final TeamNames names;
 
 	SegmentStandings(TeamNames names) {
@@ -82,9 +79,7 @@ class SegmentStandings {
 	private static List<Standing.Figure> figures(PlacedEntry row, SegmentStanding standing, PlacementRules rules) {
 		List<Standing.Figure> figures = new ArrayList<>(figures(row.figures()));
 		if (row.status() == EntryStatus.DISQUALIFIED && rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS) {
-			standing.occupiedPlace(row.entry())
-				.map((place) -> new Standing.Figure(EMPTY_PLACE, place.toString()))
-				.ifPresent(figures::add);
+			standing.occupiedPlace(row.entry()).map(Standing.Figure::ofEmptyPlace).ifPresent(figures::add);
 		}
 		return figures;
 	}

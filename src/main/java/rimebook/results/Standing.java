@@ -3,6 +3,7 @@ package rimebook.results;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.ClosedCards;
+import rimebook.tabulation.EntryStatus;
 
 /**
  * A standing with everything a reader needs to check it; the body of a published version.
@@ -38,6 +40,9 @@ public record Standing(String competition, String event, String segment, String 
 		int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
 		List<Row> rows, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel) {
+
+	/** The status of a team that is still to skate a segment of the event. */
+	static final String WAITING = "WAITING";
 
 	public Standing {
 		segments = List.copyOf(segments);
@@ -84,10 +89,15 @@ public record Standing(String competition, String event, String segment, String 
 		return (this.panel != null) ? this.panel.notes() : List.of();
 	}
 
+	/** The way of judging that made it. */
+	public JudgingMethod judgedBy() {
+		return JudgingMethod.valueOf(this.method);
+	}
+
 	/** Tell whether the teams have points and not ordinals. */
 	@JsonIgnore
 	public boolean isByPoints() {
-		return JudgingMethod.valueOf(this.method).isPoints();
+		return judgedBy().isPoints();
 	}
 
 	/** Tell whether nobody is left to skate. */
@@ -163,6 +173,27 @@ public record Standing(String competition, String event, String segment, String 
 					total, why, null, null);
 		}
 
+		/** Tell whether the team came through like this. */
+		public boolean has(EntryStatus status) {
+			return this.status.equals(status.name());
+		}
+
+		/** Tell whether the team is still in the event and only has no place yet. */
+		boolean waits() {
+			return this.status.equals(WAITING);
+		}
+
+		/**
+		 * The place the team takes from the others: its own, or the one that it leaves
+		 * empty.
+		 */
+		@Nullable Integer placeTaken() {
+			return this.figures.stream()
+				.flatMap((figure) -> figure.emptyPlace().stream())
+				.findFirst()
+				.orElse(this.place);
+		}
+
 	}
 
 	/**
@@ -182,6 +213,20 @@ public record Standing(String competition, String event, String segment, String 
 	 * @param value as printed ("2", "1.5")
 	 */
 	public record Figure(String code, String value) {
+
+		/** The code of the place that a disqualified team leaves empty. */
+		private static final String EMPTY_PLACE = "empty-place";
+
+		/** A place that stays empty: the event counts it. */
+		static Figure ofEmptyPlace(int place) {
+			return new Figure(EMPTY_PLACE, String.valueOf(place));
+		}
+
+		/** The place that stays empty, as a stored version has it; empty for others. */
+		Optional<Integer> emptyPlace() {
+			return this.code.equals(EMPTY_PLACE) ? Optional.of(Integer.valueOf(this.value)) : Optional.empty();
+		}
+
 	}
 
 	/**

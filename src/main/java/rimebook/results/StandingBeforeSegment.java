@@ -38,7 +38,7 @@ class StandingBeforeSegment implements StandingBefore {
 					"The segment before this one is not finished; its standing is needed for the draw."));
 		return standing.rows()
 			.stream()
-			.filter((row) -> row.status().equals(EntryStatus.SKATED.name()))
+			.filter((row) -> row.has(EntryStatus.SKATED))
 			.map((row) -> new StandingBefore.Ranked(EntryId.of(row.entry()), row.place()))
 			.toList();
 	}
