@@ -129,8 +129,7 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 
 		private static void checkFactor(int factor) {
 			if (factor < 1 || factor > 999) {
-				throw new RuleViolationException("field-out-of-range", "factor",
-						"The field 'factor' must be from 0.01 to 9.99.");
+				throw RuleViolationException.ofField("field-out-of-range", "factor", "must be from 0.01 to 9.99.");
 			}
 		}
 

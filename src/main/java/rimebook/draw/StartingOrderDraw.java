@@ -178,8 +178,8 @@ public class StartingOrderDraw {
 		/** A seed is read aloud and typed into a shell: no tabs, no line breaks. */
 		private static String oneLine(String seed) {
 			if (seed.chars().anyMatch(Character::isISOControl)) {
-				throw new RuleViolationException("field-not-text", "seed",
-						"The field 'seed' must be one line of plain text, without tabs.");
+				throw RuleViolationException.ofField("field-not-text", "seed",
+						"must be one line of plain text, without tabs.");
 			}
 			return seed;
 		}

@@ -37,8 +37,7 @@ final class PlannedCodes {
 		String text = typed.strip();
 		List<String> words = text.isEmpty() ? List.of() : List.of(BETWEEN.split(text));
 		if (words.size() > MOST) {
-			throw refused("too-many-elements",
-					"The field 'codes' has " + words.size() + " elements; at most " + MOST + " fit.");
+			throw refused("too-many-elements", "has " + words.size() + " elements; at most " + MOST + " fit.");
 		}
 		List<String> codes = new ArrayList<>();
 		for (String word : words) {
@@ -49,14 +48,14 @@ final class PlannedCodes {
 
 	private String read(String word, int number) {
 		if (word.length() > LONGEST || !FORM.matcher(word).matches()) {
-			throw refused("code-malformed", "The field 'codes' has '" + shortened(word) + "' as element " + number
+			throw refused("code-malformed", "has '" + shortened(word) + "' as element " + number
 					+ "; a code is letters and a level, perhaps with a part, such as ME4 or I4+pi3.");
 		}
 		if (!this.event.hasTechnicalPanel()) {
 			return word;
 		}
 		return this.ruleSets.codeOf(this.event, word)
-			.orElseThrow(() -> refused("unknown-code", "The field 'codes' has '" + word + "' as element " + number
+			.orElseThrow(() -> refused("unknown-code", "has '" + word + "' as element " + number
 					+ "; the table of values of " + this.event.name() + " has no such code."));
 	}
 
@@ -64,8 +63,8 @@ final class PlannedCodes {
 		return (word.length() > LONGEST) ? word.substring(0, LONGEST) + "…" : word;
 	}
 
-	private static RuleViolationException refused(String code, String sentence) {
-		return new RuleViolationException(code, "codes", sentence);
+	private static RuleViolationException refused(String code, String rest) {
+		return RuleViolationException.ofField(code, "codes", rest);
 	}
 
 }

@@ -1,17 +1,14 @@
 package rimebook.pages;
 
-import java.lang.reflect.Field;
+import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
-import org.springframework.util.ReflectionUtils;
+import org.springframework.context.MessageSourceResolvable;
 import org.thymeleaf.spring6.util.DetailedError;
 
 /**
@@ -23,8 +20,6 @@ final class Faults {
 
 	private static final Comparator<int[]> BY_PLACE = Arrays::compare;
 
-	private static final Pattern FIELD = Pattern.compile("The field '([A-Za-z.]+)'");
-
 	private final MessageSource messages;
 
 	private final Locale language;
@@ -35,27 +30,24 @@ final class Faults {
 	}
 
 	/**
-	 * Say a sentence about a field with the name that stands beside it on the page, the
-	 * message {@code field.} and its name.
-	 * @param sentence such as "The field 'signInName' is empty."
-	 * @return such as "“Sign-in name” is empty."; unchanged if it names no field known
+	 * Say a refusal, with the name that stands beside the field on the page, the message
+	 * {@code field.} and its name.
 	 */
-	public String words(String sentence) {
-		return FIELD.matcher(sentence)
-			.replaceAll((found) -> Matcher.quoteReplacement(Objects.requireNonNull(
-					this.messages.getMessage("field." + found.group(1), null, found.group(), this.language))));
+	public String words(MessageSourceResolvable error) {
+		return this.messages.getMessage(error, this.language);
 	}
 
 	/**
 	 * Sort the errors of a form.
 	 * @param errors of the form, in any order
-	 * @param form whose fields are declared in the order of the page; those of a nested
-	 * form come where the nested form stands; {@code null} if it could not even be read,
-	 * which leaves the errors as they are
+	 * @param form a record whose components stand in the order of the page; those of a
+	 * nested form come where the nested form stands. The errors of any other form stay in
+	 * the order in which they were found, which is that of the fields as they were sent;
+	 * {@code null} if it could not even be read
 	 * @return errors of no field first, then field by field
 	 */
 	public List<DetailedError> inOrder(List<DetailedError> errors, @Nullable Object form) {
-		if (form == null) {
+		if (form == null || !form.getClass().isRecord()) {
 			return errors;
 		}
 		return errors.stream()
@@ -71,11 +63,16 @@ final class Faults {
 		String[] path = error.getFieldName().split("[.\\[]");
 		int[] place = new int[path.length];
 		for (int i = 0; i < path.length; i++) {
-			Field field = ReflectionUtils.findField(type, path[i]);
-			place[i] = (field != null) ? Arrays.asList(type.getDeclaredFields()).indexOf(field) : Integer.MAX_VALUE;
-			type = (field != null) ? field.getType() : Object.class;
+			RecordComponent[] components = type.isRecord() ? type.getRecordComponents() : new RecordComponent[0];
+			int at = names(components).indexOf(path[i]);
+			place[i] = (at >= 0) ? at : Integer.MAX_VALUE;
+			type = (at >= 0) ? components[at].getType() : Object.class;
 		}
 		return place;
+	}
+
+	private static List<String> names(RecordComponent[] components) {
+		return Arrays.stream(components).map(RecordComponent::getName).toList();
 	}
 
 }

@@ -1,8 +1,11 @@
 package rimebook.pages;
 
-import java.util.Objects;
-
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.support.DefaultMessageSourceResolvable;
+import org.springframework.util.StringUtils;
 import org.springframework.validation.BindingResult;
+import org.springframework.validation.FieldError;
+import org.springframework.validation.ObjectError;
 
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
@@ -47,14 +50,43 @@ public final class Submission {
 	}
 
 	private static void reject(BindingResult form, RimebookException refusal) {
-		String sentence = Objects.requireNonNullElse(refusal.getMessage(), refusal.code());
 		String field = refusal.field();
 		if (field != null && form.getFieldType(field) != null) {
-			form.rejectValue(field, refusal.code(), sentence);
+			reject(form, field, refusal);
 		}
 		else {
-			form.reject(refusal.code(), sentence);
+			form.addError(
+					new ObjectError(form.getObjectName(), codes(form.resolveMessageCodes(refusal.code()), refusal),
+							arguments(refusal), refusal.getMessage()));
 		}
+	}
+
+	/**
+	 * Put a refusal beside a field of the form, whatever the field is called in the
+	 * refusal.
+	 */
+	public static void reject(BindingResult form, String field, RimebookException refusal) {
+		form.addError(new FieldError(form.getObjectName(), field, form.getRawFieldValue(field), false,
+				codes(form.resolveMessageCodes(refusal.code(), field), refusal), arguments(refusal),
+				refusal.getMessage()));
+	}
+
+	private static String[] codes(String[] codes, RimebookException refusal) {
+		return (predicate(refusal) != null) ? StringUtils.addStringToArray(codes, "web.form.fault") : codes;
+	}
+
+	/**
+	 * The field as the page calls it and what is wrong with it, where that is said so.
+	 */
+	private static Object @Nullable [] arguments(RimebookException refusal) {
+		String predicate = predicate(refusal);
+		return (predicate == null) ? null
+				: new Object[] { new DefaultMessageSourceResolvable(new String[] { "field." + refusal.field() },
+						"The field '" + refusal.field() + "'"), predicate };
+	}
+
+	private static @Nullable String predicate(RimebookException refusal) {
+		return (refusal instanceof RuleViolationException rule) ? rule.predicate() : null;
 	}
 
 }

@@ -35,8 +35,8 @@ public final class CardRefusals {
 
 	/** Refuse a card that was given to a list of called elements that never was. */
 	public static RuleViolationException listUnknown(int sequence, int newest) {
-		return new RuleViolationException("list-unknown", "listSequence", "The field 'listSequence' is " + sequence
-				+ "; the list of called elements has the versions 1 to " + newest + ".");
+		return RuleViolationException.ofField("list-unknown", "listSequence",
+				"is " + sequence + "; the list of called elements has the versions 1 to " + newest + ".");
 	}
 
 }

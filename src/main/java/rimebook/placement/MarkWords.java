@@ -32,8 +32,8 @@ public final class MarkWords {
 	 */
 	public static int read(String field, BigDecimal mark) {
 		if (mark.signum() < 0 || mark.compareTo(BigDecimal.valueOf(6)) > 0 || mark.stripTrailingZeros().scale() > 1) {
-			throw new RuleViolationException("mark-not-valid", field, "The field '" + field + "' is "
-					+ shortened(mark.toString()) + "; a mark is 0.0 to 6.0 in steps of 0.1.");
+			throw RuleViolationException.ofField("mark-not-valid", field,
+					"is " + shortened(mark.toString()) + "; a mark is 0.0 to 6.0 in steps of 0.1.");
 		}
 		return mark.movePointRight(2).intValueExact();
 	}

@@ -58,8 +58,8 @@ class PlacementPaper implements PaperCards {
 		for (PaperCards.CardLine line : MarkLine.BOTH) {
 			Integer value = card.value(line);
 			if (value == null || line.read(line.words(value)).isEmpty()) {
-				throw new RuleViolationException("mark-not-valid", line.key(),
-						"The field '" + line.key() + "' needs a mark from 0.0 to 6.0 in steps of 0.1.");
+				throw RuleViolationException.ofField("mark-not-valid", line.key(),
+						"needs a mark from 0.0 to 6.0 in steps of 0.1.");
 			}
 		}
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), MarkLine.marks(card));

@@ -162,15 +162,14 @@ public class Protests {
 
 	private void requireTeamOfEvent(FileProtest filed) {
 		if (!this.entries.entry(filed.entry()).event().equals(this.competitions.eventOf(filed.segment()).id())) {
-			throw new RuleViolationException("team-not-of-event", "entry",
-					"The field 'entry' must be a team of this event.");
+			throw RuleViolationException.ofField("team-not-of-event", "entry", "must be a team of this event.");
 		}
 	}
 
 	private static Instant handedIn(@Nullable Instant given, Instant now) {
 		if (given != null && given.isAfter(now)) {
-			throw new RuleViolationException("time-ahead", "handedInAt",
-					"The field 'handedInAt' lies ahead; give the time at which the protest was handed in.");
+			throw RuleViolationException.ofField("time-ahead", "handedInAt",
+					"lies ahead; give the time at which the protest was handed in.");
 		}
 		return (given != null) ? given : now;
 	}

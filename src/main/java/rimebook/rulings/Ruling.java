@@ -69,8 +69,8 @@ class Ruling extends AppendedRow {
 			return Required.text("condition", given.condition(), 1000);
 		}
 		if (!given.condition().isBlank()) {
-			throw new RuleViolationException("condition-without-use", "condition",
-					"The field 'condition' is for what is allowed with a condition only; choose that, or clear it.");
+			throw RuleViolationException.ofField("condition-without-use", "condition",
+					"is for what is allowed with a condition only; choose that, or clear it.");
 		}
 		return "";
 	}

@@ -84,8 +84,8 @@ public class Rulings {
 		}
 		if (asked.segment() != null
 				&& event.segments().stream().noneMatch((segment) -> segment.id().equals(asked.segment()))) {
-			throw new RuleViolationException("segment-not-of-event", "segment", "The field 'segment' must be one of "
-					+ event.name() + ", in which " + entry.team().name() + " is entered, or none.");
+			throw RuleViolationException.ofField("segment-not-of-event", "segment",
+					"must be one of " + event.name() + ", in which " + entry.team().name() + " is entered, or none.");
 		}
 	}
 

@@ -42,16 +42,16 @@ public final class Name {
 
 	private static String plain(String field, String text) {
 		if (text.codePoints().anyMatch((character) -> Character.getType(character) == Character.FORMAT)) {
-			throw new RuleViolationException("field-not-text", field,
-					"The field '" + field + "' holds a character that is not seen; please type the name anew.");
+			throw RuleViolationException.ofField("field-not-text", field,
+					"holds a character that is not seen; please type the name anew.");
 		}
 		if (text.chars().anyMatch(Character::isISOControl)) {
-			throw new RuleViolationException("field-not-text", field,
-					"The field '" + field + "' holds a line break or a tab; a name is one line of plain text.");
+			throw RuleViolationException.ofField("field-not-text", field,
+					"holds a line break or a tab; a name is one line of plain text.");
 		}
 		if (!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0) {
-			throw new RuleViolationException("field-formula", field, "The field '" + field + "' begins with '"
-					+ text.charAt(0) + "', which a spreadsheet takes for a formula; begin with a letter or a digit.");
+			throw RuleViolationException.ofField("field-formula", field, "begins with '" + text.charAt(0)
+					+ "', which a spreadsheet takes for a formula; begin with a letter or a digit.");
 		}
 		return text;
 	}

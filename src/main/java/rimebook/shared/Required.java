@@ -19,8 +19,7 @@ public final class Required {
 	public static String text(String field, @Nullable String text, int most) {
 		String trimmed = (text != null) ? PlainText.of(text) : "";
 		if (trimmed.isEmpty()) {
-			throw new RuleViolationException("field-missing", field,
-					"The field '" + field + "' is empty; please fill it in.");
+			throw RuleViolationException.ofField("field-missing", field, "is empty; please fill it in.");
 		}
 		return within(field, trimmed, most);
 	}
@@ -38,20 +37,20 @@ public final class Required {
 	 */
 	public static int number(String field, int value, int least, int most) {
 		if (value < least || value > most) {
-			throw new RuleViolationException("field-out-of-range", field,
-					"The field '" + field + "' is " + value + "; it must be from " + least + " to " + most + ".");
+			throw RuleViolationException.ofField("field-out-of-range", field,
+					"is " + value + "; it must be from " + least + " to " + most + ".");
 		}
 		return value;
 	}
 
 	private static String within(String field, String text, int most) {
 		if (text.length() > most) {
-			throw new RuleViolationException("field-too-long", field,
-					"The field '" + field + "' has " + text.length() + " characters; at most " + most + " fit.");
+			throw RuleViolationException.ofField("field-too-long", field,
+					"has " + text.length() + " characters; at most " + most + " fit.");
 		}
 		PlainText.refused(text).ifPresent((character) -> {
-			throw new RuleViolationException("field-not-text", field, "The field '" + field
-					+ "' holds a control character (U+%04X); please use plain text.".formatted(character));
+			throw RuleViolationException.ofField("field-not-text", field,
+					"holds a control character (U+%04X); please use plain text.".formatted(character));
 		});
 		return text;
 	}

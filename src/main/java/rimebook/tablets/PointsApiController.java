@@ -106,8 +106,8 @@ class PointsApiController {
 		private static int whole(String field, @Nullable BigDecimal number, int places, String expected) {
 			if (number == null || number.precision() - number.scale() > 4
 					|| number.stripTrailingZeros().scale() > places) {
-				throw new RuleViolationException("mark-not-valid", field,
-						"The field '" + field + "' does not have the expected form; " + expected + ".");
+				throw RuleViolationException.ofField("mark-not-valid", field,
+						"does not have the expected form; " + expected + ".");
 			}
 			return number.movePointRight(places).intValueExact();
 		}

@@ -17,19 +17,6 @@ class FaultsTests {
 	private final Faults faults = new Faults(this.messages, Locale.ENGLISH);
 
 	@Test
-	void callsAFieldWhatThePageCallsIt() {
-		this.messages.addMessage("field.spokenAs", Locale.ENGLISH, "“Said as”");
-		assertThat(this.faults.words("The field 'spokenAs' is empty; please fill it in."))
-			.isEqualTo("“Said as” is empty; please fill it in.");
-	}
-
-	@Test
-	void leavesASentenceAboutNoKnownFieldAlone() {
-		assertThat(this.faults.words("The field 'lantern' costs $1.")).isEqualTo("The field 'lantern' costs $1.");
-		assertThat(this.faults.words("Nobody is on the ice.")).isEqualTo("Nobody is on the ice.");
-	}
-
-	@Test
 	void followsTheFieldsOfAFormAndOfTheFormsInIt() {
 		Sheet sheet = new Sheet("", new Line("", ""), "");
 		assertThat(inOrder(sheet, "note", "first.length", "title", "first.name")).containsExactly("title", "first.name",
@@ -41,6 +28,11 @@ class FaultsTests {
 		DetailedError whole = new DetailedError("stale", new Object[0], "Somebody else was faster.");
 		List<DetailedError> both = List.of(errors("title").get(0), whole);
 		assertThat(this.faults.inOrder(both, new Sheet("", new Line("", ""), ""))).first().isEqualTo(whole);
+	}
+
+	@Test
+	void leavesTheErrorsOfAFormThatIsNoRecordAsTheyWereFound() {
+		assertThat(inOrder(new Object(), "b", "a")).containsExactly("b", "a");
 	}
 
 	@Test

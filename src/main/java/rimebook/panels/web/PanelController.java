@@ -2,7 +2,6 @@ package rimebook.panels.web;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -31,7 +30,6 @@ import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
-import rimebook.shared.RimebookException;
 
 /** The page of one event's panel, and what is done from it. */
 @Controller
@@ -75,17 +73,14 @@ class PanelController {
 		Submission.refused(errors, () -> done.set(this.whole.seat(event, form.orders(event), actor)));
 		PanelSeating.Outcome panel = done.get();
 		if (panel != null) {
-			panel.refused().forEach((place, why) -> refuse(errors, PanelForm.value(place), why));
+			panel.refused()
+				.forEach((place, why) -> Submission.reject(errors, PanelForm.field(PanelForm.value(place)), why));
 		}
 		if (panel == null || errors.hasErrors()) {
 			return this.page.show(event, form, errors, model);
 		}
 		tell(panel.seated(), redirect);
 		return back(event);
-	}
-
-	private static void refuse(BindingResult errors, String place, RimebookException why) {
-		errors.rejectValue(PanelForm.field(place), why.code(), Objects.toString(why.getMessage()));
 	}
 
 	private static void tell(List<SeatView> seated, RedirectAttributes redirect) {

@@ -13,7 +13,6 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
-import org.springframework.validation.FieldError;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
@@ -99,9 +98,7 @@ class PanelPage {
 	}
 
 	private static SeatChoice choice(String place, PanelForm form, BindingResult errors) {
-		FieldError fault = errors.getFieldError(PanelForm.field(place));
-		return new SeatChoice(form.chosen(place), form.reasonFor(place),
-				(fault != null) ? fault.getDefaultMessage() : null);
+		return new SeatChoice(form.chosen(place), form.reasonFor(place), errors.getFieldError(PanelForm.field(place)));
 	}
 
 	private static Choice choice(OfficialView official) {

@@ -1,6 +1,7 @@
 package rimebook.panels.web;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSourceResolvable;
 
 /**
  * What was chosen for an empty seat and not given yet.
@@ -9,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param reason why a bond to a team may be set aside
  * @param fault why the choice was refused, {@code null} if it was not
  */
-record SeatChoice(String official, String reason, @Nullable String fault) {
+record SeatChoice(String official, String reason, @Nullable MessageSourceResolvable fault) {
 
 	/** Tell whether the row asks for a reason: after a refusal, or where one is given. */
 	public boolean asksForReason() {

@@ -112,8 +112,8 @@ class CorrectionsController {
 
 	private static int mark(String field, @Nullable BigDecimal mark) {
 		if (mark == null) {
-			throw new RuleViolationException("field-missing", field,
-					"The field '" + field + "' is empty; a mark is 0.0 to 6.0 in steps of 0.1.");
+			throw RuleViolationException.ofField("field-missing", field,
+					"is empty; a mark is 0.0 to 6.0 in steps of 0.1.");
 		}
 		return MarkWords.read(field, mark);
 	}
