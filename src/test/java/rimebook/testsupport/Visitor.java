@@ -29,20 +29,27 @@ public final class Visitor {
 
 	private final URI service;
 
-	private final HttpClient http = HttpClient.newBuilder()
-		.cookieHandler(new CookieManager())
-		.followRedirects(HttpClient.Redirect.NORMAL)
-		.build();
+	private final CookieManager cookies = new CookieManager();
+
+	private final HttpClient http = client(HttpClient.Redirect.NORMAL);
 
 	public Visitor(int port) {
 		this.service = URI.create("http://localhost:" + port);
 	}
 
-	/** Sign in with a name and a password. */
+	/**
+	 * Sign in with a name and a password, and open none of the pages behind the door yet.
+	 */
 	public static Visitor signedIn(int port, String name, String password) {
 		Visitor visitor = new Visitor(port);
-		visitor.open("/sign-in").submit("form[action=/sign-in]", Map.of("signInName", name, "password", password));
+		HttpRequest.Builder form = visitor.open("/sign-in")
+			.filledIn("form[action=/sign-in]", Map.of("signInName", name, "password", password));
+		send(visitor.client(HttpClient.Redirect.NEVER), form, HttpResponse.BodyHandlers.discarding());
 		return visitor;
+	}
+
+	private HttpClient client(HttpClient.Redirect redirect) {
+		return HttpClient.newBuilder().cookieHandler(this.cookies).followRedirects(redirect).build();
 	}
 
 	/** Open a page. */
@@ -57,10 +64,7 @@ public final class Visitor {
 	public Page openAs(String host, String path) {
 		URI uri = this.service.resolve(path);
 		try (Socket socket = new Socket(uri.getHost(), uri.getPort())) {
-			List<String> cookies = this.http.cookieHandler()
-				.orElseThrow()
-				.get(uri, Map.of())
-				.getOrDefault("Cookie", List.of());
+			List<String> cookies = this.cookies.get(uri, Map.of()).getOrDefault("Cookie", List.of());
 			socket.getOutputStream()
 				.write(("GET " + path + " HTTP/1.0\r\nHost: " + host + "\r\nX-Forwarded-Host: " + host
 						+ "\r\nForwarded: host=" + host + "\r\nCookie: " + String.join("; ", cookies) + "\r\n\r\n")
@@ -95,8 +99,13 @@ public final class Visitor {
 	}
 
 	private <T> HttpResponse<T> send(HttpRequest.Builder request, HttpResponse.BodyHandler<T> body) {
+		return send(this.http, request, body);
+	}
+
+	private static <T> HttpResponse<T> send(HttpClient http, HttpRequest.Builder request,
+			HttpResponse.BodyHandler<T> body) {
 		try {
-			return this.http.send(request.build(), body);
+			return http.send(request.build(), body);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
@@ -153,6 +162,10 @@ public final class Visitor {
 		 * @param typed values by field name
 		 */
 		public Page submit(String selector, Map<String, String> typed) {
+			return page(send(filledIn(selector, typed)));
+		}
+
+		private HttpRequest.Builder filledIn(String selector, Map<String, String> typed) {
 			Element element = this.document.selectFirst(selector);
 			if (!(element instanceof FormElement form)) {
 				throw new AssertionError("No form " + selector + " on " + this.uri + ": " + text());
@@ -163,7 +176,7 @@ public final class Visitor {
 			}
 			form.select("input[type=file]").eachAttr("name").forEach(fields::remove);
 			fields.putAll(typed);
-			return post(form.absUrl("action"), fields);
+			return posting(form.absUrl("action"), fields);
 		}
 
 		/** Press the only button of a form. */
@@ -171,14 +184,14 @@ public final class Visitor {
 			return submit(selector, Map.of());
 		}
 
-		private Page post(String action, Map<String, String> fields) {
+		private static HttpRequest.Builder posting(String action, Map<String, String> fields) {
 			String body = fields.entrySet()
 				.stream()
 				.map((field) -> encode(field.getKey()) + "=" + encode(field.getValue()))
 				.collect(Collectors.joining("&"));
-			return page(send(HttpRequest.newBuilder(URI.create(action.replaceAll("#.*", "")))
+			return HttpRequest.newBuilder(URI.create(action.replaceAll("#.*", "")))
 				.header("Content-Type", "application/x-www-form-urlencoded")
-				.POST(HttpRequest.BodyPublishers.ofString(body))));
+				.POST(HttpRequest.BodyPublishers.ofString(body));
 		}
 
 		private static String encode(String text) {

@@ -1,6 +1,7 @@
 /**
- * What tests of every module share: PostgreSQL in a container, conditions for what a
- * machine may lack, and the line that says what was skipped for that.
+ * What tests of every module share: competitions and their people, browsers, races,
+ * PostgreSQL in a container, conditions for what a machine may lack, and the line that
+ * says what was skipped for that.
  */
 @NullMarked
 package rimebook.testsupport;
