@@ -37,6 +37,14 @@ public class ClosedCards {
 	}
 
 	/**
+	 * The same for whoever has read the performances of the segment already.
+	 */
+	@Transactional(readOnly = true)
+	public List<ClosedPerformance> of(SegmentId segment, List<PerformanceView> performances) {
+		return of(segment, performances, PerformanceView::status, null);
+	}
+
+	/**
 	 * List them as they would be if one performance had another status.
 	 * @param performance whose
 	 * @param supposed how it would have come through
@@ -67,8 +75,12 @@ public class ClosedCards {
 
 	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
 			Amendment.@Nullable SupposedChange<?> supposed) {
-		List<PerformanceView> done = this.performances.ofSegment(segment)
-			.stream()
+		return of(segment, this.performances.ofSegment(segment), status, supposed);
+	}
+
+	private List<ClosedPerformance> of(SegmentId segment, List<PerformanceView> performances,
+			Function<PerformanceView, PerformanceStatus> status, Amendment.@Nullable SupposedChange<?> supposed) {
+		List<PerformanceView> done = performances.stream()
 			.filter((performance) -> status.apply(performance).isDone())
 			.toList();
 		List<PerformanceView> marked = done.stream()

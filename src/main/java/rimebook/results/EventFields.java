@@ -49,8 +49,12 @@ class EventFields {
 
 	/** The entries that are still to skate a segment, in their order. */
 	List<EntryId> toSkate(SegmentId segment) {
-		return this.run.performances(segment)
-			.stream()
+		return toSkate(this.run.performances(segment));
+	}
+
+	/** The entries of those that are not done, in their order. */
+	static List<EntryId> toSkate(List<PerformanceView> performances) {
+		return performances.stream()
 			.filter((performance) -> !performance.status().isDone())
 			.map(PerformanceView::entry)
 			.toList();

@@ -44,11 +44,12 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void post(SegmentId segment, int version, Actor actor) {
-		SegmentResult result = this.update.locked(segment, version);
+		StandingUpdate.Held held = this.update.held(segment, version);
+		SegmentResult result = held.result();
 		requireComplete(segment);
 		result.post();
 		this.acts.publish(line(actor, segment, "result.posted").from("running", "posted"));
-		this.update.publish(segment, ResultVersion.Cause.POSTED, "", actor);
+		this.update.publish(held, ResultVersion.Cause.POSTED, "", actor);
 	}
 
 	private void requireComplete(SegmentId segment) {
@@ -65,7 +66,7 @@ public class ResultPublication {
 	 */
 	@Transactional(propagation = Propagation.MANDATORY)
 	public Optional<SegmentResultView> hold(SegmentId segment) {
-		return this.update.lockedIfBegun(segment).map(SegmentResult::view);
+		return this.update.heldIfBegun(segment).map((held) -> held.result().view());
 	}
 
 	/**
@@ -80,7 +81,8 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void sign(SegmentId segment, int version, Signatories.Signatory signatory, Actor actor) {
-		SegmentResult result = this.update.locked(segment, version);
+		StandingUpdate.Held held = this.update.held(segment, version);
+		SegmentResult result = held.result();
 		result.requirePosted();
 		this.checklist.requireMet(segment);
 		result.requireUnsigned(signatory, actor);
@@ -88,7 +90,7 @@ public class ResultPublication {
 		result.sign(signatory, actor, this.acts.now());
 		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
 		if (result.isOfficial()) {
-			this.update.publish(segment, ResultVersion.Cause.SIGNED, "", actor);
+			this.update.publish(held, ResultVersion.Cause.SIGNED, "", actor);
 		}
 	}
 
@@ -99,11 +101,12 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void reopen(SegmentId segment, int version, String reason, Actor actor) {
-		SegmentResult result = this.update.locked(segment, version);
+		StandingUpdate.Held held = this.update.held(segment, version);
+		SegmentResult result = held.result();
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
 		this.acts.publish(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
-		this.update.publish(segment, ResultVersion.Cause.REOPENED, ResultVersion.Cause.REOPENED.lead() + why, actor);
+		this.update.publish(held, ResultVersion.Cause.REOPENED, ResultVersion.Cause.REOPENED.lead() + why, actor);
 	}
 
 	private static AuditedChange line(Actor actor, SegmentId segment, String action) {

@@ -46,52 +46,51 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.Called called) {
-		this.update.locked(called.segment()).takesTheIce(called.entry());
+		this.update.held(called.segment()).result().takesTheIce(called.entry());
 		this.events.publishEvent(new IceChanged(called.segment()));
 	}
 
 	@EventListener
 	void on(PerformanceEvent.CallTakenBack back) {
-		this.update.locked(back.segment()).leavesTheIce(entry(back.performance()));
+		this.update.held(back.segment()).result().leavesTheIce(entry(back.performance()));
 		this.events.publishEvent(new IceChanged(back.segment()));
 	}
 
 	/** Public is only that the team is broken off, never why. */
 	@EventListener
 	void on(SkatingClock.ProgrammeBroken broken) {
-		this.update.locked(broken.segment()).interrupted(broken.interrupted());
+		this.update.held(broken.segment()).result().interrupted(broken.interrupted());
 		this.events.publishEvent(new IceChanged(broken.segment()));
 	}
 
 	@EventListener
 	void on(PerformanceEvent.CardsClosed closed) {
-		SegmentResult result = this.update.locked(closed.segment());
-		result.leavesTheIce(entry(closed.performance()));
-		this.update.publish(closed.segment(), ResultVersion.Cause.CARDS_CLOSED, closed.words(),
-				closed.change().actor());
+		StandingUpdate.Held held = this.update.held(closed.segment());
+		held.result().leavesTheIce(entry(closed.performance()));
+		this.update.publish(held, ResultVersion.Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
 	}
 
 	/** Nothing is published: the last version stays until the cards are closed again. */
 	@EventListener
 	void on(PerformanceEvent.CardsReopened reopened) {
-		this.update.locked(reopened.segment()).change();
+		this.update.held(reopened.segment()).result().change();
 	}
 
 	@EventListener
 	void on(PerformanceEvent.Ended ended) {
-		SegmentResult result = this.update.locked(ended.segment());
+		StandingUpdate.Held held = this.update.held(ended.segment());
+		SegmentResult result = held.result();
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
-		this.update.publish(ended.segment(), ResultVersion.Cause.STATUS, ended.change().reason(),
-				ended.change().actor());
+		this.update.publish(held, ResultVersion.Cause.STATUS, ended.change().reason(), ended.change().actor());
 	}
 
 	@EventListener
 	void on(PerformanceEvent.PanelChanged changed) {
-		this.update.locked(changed.segment()).change();
+		StandingUpdate.Held held = this.update.held(changed.segment());
+		held.result().change();
 		if (this.update.hasStanding(changed.segment())) {
-			this.update.publish(changed.segment(), ResultVersion.Cause.PANEL, changed.words(),
-					changed.change().actor());
+			this.update.publish(held, ResultVersion.Cause.PANEL, changed.words(), changed.change().actor());
 		}
 	}
 
@@ -110,13 +109,14 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.StatusCorrected corrected) {
-		SegmentResult result = this.update.locked(corrected.segment());
+		StandingUpdate.Held held = this.update.held(corrected.segment());
+		SegmentResult result = held.result();
 		result.change();
 		if (corrected.status() == PerformanceStatus.ON_ICE) {
 			result.takesTheIce(corrected.entry());
 		}
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(corrected.segment(), ResultVersion.Cause.CORRECTED,
+		this.update.publish(held, ResultVersion.Cause.CORRECTED,
 				ResultVersion.Cause.CORRECTED.lead() + team + ", " + corrected.words() + ".",
 				corrected.change().actor());
 		this.events.publishEvent(new IceChanged(corrected.segment()));
@@ -128,11 +128,12 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.CardCorrected corrected) {
-		this.update.locked(corrected.segment()).change();
+		StandingUpdate.Held held = this.update.held(corrected.segment());
+		held.result().change();
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(corrected.segment(), ResultVersion.Cause.CORRECTED, ResultVersion.Cause.CORRECTED.lead()
-				+ team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
+		this.update.publish(held, ResultVersion.Cause.CORRECTED, ResultVersion.Cause.CORRECTED.lead() + team + ", "
+				+ corrected.words() + ". " + corrected.change().reason(), actor);
 	}
 
 }

@@ -16,6 +16,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
+import rimebook.performances.PerformanceView;
 import rimebook.tabulation.TabulationException;
 
 /** Composes the next standing of a segment and of its event, writing nothing. */
@@ -45,8 +46,8 @@ class StandingDrafts {
 	}
 
 	/** Compose both standings as everything is now. */
-	Draft now(SegmentId id) {
-		return of(id, this.cards.ofSegment(id));
+	Draft now(SegmentId id, List<PerformanceView> performances) {
+		return of(id, this.cards.of(id, performances), EventFields.toSkate(performances), Supposition.NONE);
 	}
 
 	/** Compose both standings as these cards would make them. */

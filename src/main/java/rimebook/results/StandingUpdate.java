@@ -13,6 +13,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.competition.StillOpen;
 import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
@@ -58,24 +59,27 @@ class StandingUpdate {
 		this.results.save(new SegmentResult(segment));
 	}
 
-	SegmentResult locked(SegmentId segment, int version) {
-		SegmentResult result = locked(segment);
-		result.requireVersion(version);
-		return result;
+	Held held(SegmentId segment, int version) {
+		Held held = held(segment);
+		held.result().requireVersion(version);
+		return held;
 	}
 
 	/**
 	 * Take hold of the results of the event for a change of this one.
 	 * @throws ConflictException where nothing of the segment may change any more
 	 */
-	SegmentResult locked(SegmentId segment) {
-		return lockedIfBegun(segment).orElseThrow(() -> NotFoundException.of("segment-result", segment));
+	Held held(SegmentId segment) {
+		return heldIfBegun(segment).orElseThrow(() -> NotFoundException.of("segment-result", segment));
 	}
 
-	Optional<SegmentResult> lockedIfBegun(SegmentId segment) {
+	Optional<Held> heldIfBegun(SegmentId segment) {
 		List<SegmentResult> all = lockedOfEvent(segment);
 		this.stillOpen.require(segment);
-		return all.stream().filter((result) -> result.segment().equals(segment)).findFirst();
+		return all.stream()
+			.filter((result) -> result.segment().equals(segment))
+			.findFirst()
+			.map((result) -> new Held(result, all));
 	}
 
 	boolean isComplete(SegmentId segment) {
@@ -92,17 +96,18 @@ class StandingUpdate {
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
 	 * open again: what is public stays until they are closed
 	 */
-	void publish(SegmentId segment, ResultVersion.Cause cause, String note, Actor actor) {
-		requireNoneReopened(segment);
-		List<SegmentResult> all = lockedOfEvent(segment);
-		SegmentResult result = one(all, segment);
-		StandingDrafts.Draft draft = this.drafts.now(segment);
+	void publish(Held held, ResultVersion.Cause cause, String note, Actor actor) {
+		SegmentResult result = held.result();
+		SegmentId segment = result.segment();
+		List<PerformanceView> performances = this.run.performances(segment);
+		requireNoneReopened(performances);
+		StandingDrafts.Draft draft = this.drafts.now(segment, performances);
 		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
 		int number = result.nextStanding();
 		this.writer.write(ResultVersion.Scope.SEGMENT, segment.value(), number,
 				result.isOfficial() ? ResultVersion.ResultState.OFFICIAL : ResultVersion.ResultState.PROVISIONAL,
 				publication, draft.segment());
-		writeEvent(draft, all, publication);
+		writeEvent(draft, held.all(), publication);
 		if (result.isPosted()) {
 			this.postings.keep(result, number, changed(cause, note), actor);
 		}
@@ -144,8 +149,9 @@ class StandingUpdate {
 		List<SegmentResult> all = lockedOfEvent(this.competitions.event(id));
 		if (this.standings.latest(id).map(ResultVersion::standing).filter(shown.negate()).isPresent()) {
 			SegmentId last = lastBegun(id);
-			requireNoneReopened(last);
-			writeEvent(this.drafts.now(last), all, publication);
+			List<PerformanceView> performances = this.run.performances(last);
+			requireNoneReopened(performances);
+			writeEvent(this.drafts.now(last, performances), all, publication);
 		}
 	}
 
@@ -176,9 +182,8 @@ class StandingUpdate {
 			.orElseThrow();
 	}
 
-	private void requireNoneReopened(SegmentId segment) {
-		this.run.performances(segment)
-			.stream()
+	private static void requireNoneReopened(List<PerformanceView> performances) {
+		performances.stream()
 			.filter((performance) -> performance.status() == PerformanceStatus.REOPENED)
 			.findFirst()
 			.ifPresent((open) -> {
@@ -200,6 +205,14 @@ class StandingUpdate {
 			.filter((result) -> result.segment().equals(segment))
 			.findFirst()
 			.orElseThrow(() -> NotFoundException.of("segment-result", segment));
+	}
+
+	/**
+	 * The result of a segment that is held.
+	 *
+	 * @param all those of all segments of its event, held too
+	 */
+	record Held(SegmentResult result, List<SegmentResult> all) {
 	}
 
 }
