@@ -11,23 +11,23 @@ import org.jspecify.annotations.Nullable;
  * What is around and behind a public page.
  *
  * @param path the page's own path
- * @param tongue its language
+ * @param pageLanguage its language
  * @param home the list of competitions
  * @param signals where the page hears that it should fetch its moving part again,
  * {@code null} for a page that does not move
  * @param seen what it has shown, by segment
  */
-record Frame(String path, Tongue tongue, String home, @Nullable String signals, Map<String, Integer> seen) {
+record Frame(String path, PageLanguage pageLanguage, String home, @Nullable String signals, Map<String, Integer> seen) {
 
 	/** The languages this page can be read in. */
 	public List<Language> languages() {
-		return Tongue.SPOKEN.stream().map(this::language).toList();
+		return PageLanguage.SPOKEN.stream().map(this::language).toList();
 	}
 
 	private Language language(Locale locale) {
 		String code = locale.getLanguage();
 		return new Language(code, locale.getDisplayLanguage(locale), this.path + "?lang=" + code,
-				locale.equals(this.tongue.locale()));
+				locale.equals(this.pageLanguage.locale()));
 	}
 
 	public boolean follows() {
@@ -36,7 +36,7 @@ record Frame(String path, Tongue tongue, String home, @Nullable String signals, 
 
 	/** Where the moving part alone is fetched. */
 	public String part() {
-		return this.path + "?part=live" + this.tongue.query().replace('?', '&');
+		return this.path + "?part=live" + this.pageLanguage.query().replace('?', '&');
 	}
 
 	/** What it has shown, as JSON for the script. */

@@ -8,9 +8,9 @@ import rimebook.competition.SegmentView;
  * The public addresses. Slugs are plain ASCII, so nothing needs to be escaped.
  *
  * @param base the path of the application, empty at the root
- * @param tongue the language that links carry on
+ * @param pageLanguage the language that links carry on
  */
-record Links(String base, Tongue tongue) {
+record Links(String base, PageLanguage pageLanguage) {
 
 	public String home() {
 		return at("/");
@@ -68,7 +68,7 @@ record Links(String base, Tongue tongue) {
 	}
 
 	private String at(String path) {
-		return this.base + path + this.tongue.query();
+		return this.base + path + this.pageLanguage.query();
 	}
 
 }

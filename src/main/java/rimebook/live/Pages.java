@@ -51,7 +51,7 @@ class Pages {
 		JakartaServletWebApplication application = JakartaServletWebApplication
 			.buildApplication(visit.request().getServletContext());
 		WebContext context = new WebContext(application.buildExchange(visit.request(), visit.response()),
-				visit.key().tongue().locale(), visit.model());
+				visit.key().pageLanguage().locale(), visit.model());
 		String html = visit.key().part() ? this.engine.process(template, PART, context)
 				: this.engine.process(template, context);
 		return Rendition.of("text/html;charset=UTF-8", html);

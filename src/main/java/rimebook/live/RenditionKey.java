@@ -7,16 +7,16 @@ import jakarta.servlet.http.HttpServletRequest;
  *
  * @param path the path within the application, decoded
  * @param part whether only the part that follows is asked for
- * @param tongue the language
+ * @param pageLanguage the language
  */
-record RenditionKey(String path, boolean part, Tongue tongue) {
+record RenditionKey(String path, boolean part, PageLanguage pageLanguage) {
 
 	static RenditionKey of(HttpServletRequest request) {
 		String path = path(request);
 		if (path.startsWith("/api/") || isPoll(path)) {
-			return new RenditionKey(path, false, Tongue.OF_PROGRAMS);
+			return new RenditionKey(path, false, PageLanguage.OF_PROGRAMS);
 		}
-		return new RenditionKey(path, "live".equals(request.getParameter("part")), Tongue.of(request));
+		return new RenditionKey(path, "live".equals(request.getParameter("part")), PageLanguage.of(request));
 	}
 
 	/** Tell whether it is what pages without a stream ask for every few seconds. */

@@ -25,7 +25,7 @@ record Visit(RenditionKey key, @Nullable Moment moment, HttpServletRequest reque
 			HttpServletResponse response) {
 		Visit visit = new Visit(key, moment, request, response, new HashMap<>());
 		return visit.with("links", visit.links())
-			.with("speech", new Speech(key.tongue().locale()))
+			.with("speech", new Speech(key.pageLanguage().locale()))
 			.with("frame", visit.frame(null, Map.of()));
 	}
 
@@ -42,12 +42,12 @@ record Visit(RenditionKey key, @Nullable Moment moment, HttpServletRequest reque
 	}
 
 	private Links links() {
-		return new Links(this.request.getContextPath(), this.key.tongue());
+		return new Links(this.request.getContextPath(), this.key.pageLanguage());
 	}
 
 	private Frame frame(@Nullable String signals, Map<String, Integer> seen) {
-		return new Frame(this.request.getContextPath() + this.key.path(), this.key.tongue(), links().home(), signals,
-				seen);
+		return new Frame(this.request.getContextPath() + this.key.path(), this.key.pageLanguage(), links().home(),
+				signals, seen);
 	}
 
 }

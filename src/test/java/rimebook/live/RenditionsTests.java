@@ -20,7 +20,7 @@ import static org.mockito.Mockito.mock;
 
 class RenditionsTests {
 
-	private static final RenditionKey KEY = new RenditionKey("/follow/cup", false, Tongue.OF_PROGRAMS);
+	private static final RenditionKey KEY = new RenditionKey("/follow/cup", false, PageLanguage.OF_PROGRAMS);
 
 	private final MomentWatch watch = mock();
 
@@ -84,7 +84,7 @@ class RenditionsTests {
 	void keepsNoMoreBytesThanItMay() {
 		Renditions small = new Renditions(this.watch, Stage.SETTINGS, this.clock, 10_000);
 		for (int i = 0; i < 50; i++) {
-			RenditionKey key = new RenditionKey("/follow/cup/" + i, false, Tongue.OF_PROGRAMS);
+			RenditionKey key = new RenditionKey("/follow/cup/" + i, false, PageLanguage.OF_PROGRAMS);
 			small.get(key, "cup", (moment) -> Rendition.of("text/plain", "long ".repeat(300)));
 			assertThat(small.bytes()).isBetween(1500L, 10_000L);
 		}
@@ -96,7 +96,7 @@ class RenditionsTests {
 		Rendition first = small.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "much asked for"));
 		for (int i = 0; i < 5000; i++) {
 			assertThat(small.kept(KEY)).as("after %d others", i).containsSame(first);
-			RenditionKey other = new RenditionKey("/follow/cup/" + i, false, Tongue.OF_PROGRAMS);
+			RenditionKey other = new RenditionKey("/follow/cup/" + i, false, PageLanguage.OF_PROGRAMS);
 			small.get(other, "cup", (moment) -> Rendition.of("text/plain", "long ".repeat(300)));
 		}
 		assertThat(small.bytes()).isLessThanOrEqualTo(100_000);

@@ -156,9 +156,9 @@ class WordsTests {
 		if (accepted != null) {
 			request.addHeader("Accept-Language", accepted);
 		}
-		Tongue tongue = Tongue.of(request);
-		assertThat(tongue.locale().getLanguage()).isEqualTo(language);
-		assertThat(tongue.query()).isEqualTo(carried ? "?lang=" + language : "");
+		PageLanguage pageLanguage = PageLanguage.of(request);
+		assertThat(pageLanguage.locale().getLanguage()).isEqualTo(language);
+		assertThat(pageLanguage.query()).isEqualTo(carried ? "?lang=" + language : "");
 	}
 
 	private static String word(Enum<?> value) {

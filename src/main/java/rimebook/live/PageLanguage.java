@@ -14,17 +14,17 @@ import org.jspecify.annotations.Nullable;
  * @param locale English, French or Finnish
  * @param chosen whether the visitor chose it on a page, with {@code ?lang=}
  */
-record Tongue(Locale locale, boolean chosen) {
+record PageLanguage(Locale locale, boolean chosen) {
 
 	static final List<Locale> SPOKEN = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
 
 	/** Data for programs is the same in every language. */
-	static final Tongue OF_PROGRAMS = new Tongue(Locale.ENGLISH, false);
+	static final PageLanguage OF_PROGRAMS = new PageLanguage(Locale.ENGLISH, false);
 
 	/** The language chosen, else the first one the browser asks for, else English. */
-	static Tongue of(HttpServletRequest request) {
+	static PageLanguage of(HttpServletRequest request) {
 		Locale chosen = spoken(request.getParameter("lang"));
-		return (chosen != null) ? new Tongue(chosen, true) : new Tongue(accepted(request), false);
+		return (chosen != null) ? new PageLanguage(chosen, true) : new PageLanguage(accepted(request), false);
 	}
 
 	private static @Nullable Locale spoken(@Nullable String language) {
