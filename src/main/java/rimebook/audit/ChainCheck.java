@@ -67,7 +67,7 @@ public final class ChainCheck {
 	private @Nullable RecordFinding followLines() throws SQLException {
 		List<RecordLine> some;
 		do {
-			some = RecordLines.after(this.connection, this.good.lines());
+			some = RecordLineReader.after(this.connection, this.good.lines());
 			for (RecordLine line : some) {
 				String why = fault(line);
 				if (why != null) {
@@ -76,7 +76,7 @@ public final class ChainCheck {
 				this.good = new RecordVerification.Head(line.number(), line.digest());
 			}
 		}
-		while (some.size() == RecordLines.AT_ONCE);
+		while (some.size() == RecordLineReader.AT_ONCE);
 		return null;
 	}
 

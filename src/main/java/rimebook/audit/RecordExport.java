@@ -45,7 +45,7 @@ class RecordExport {
 	}
 
 	private List<RecordLine> after(long number) {
-		ConnectionCallback<List<RecordLine>> read = (connection) -> RecordLines.after(connection, number);
+		ConnectionCallback<List<RecordLine>> read = (connection) -> RecordLineReader.after(connection, number);
 		List<RecordLine> lines = this.database.execute(read);
 		return (lines != null) ? lines : List.of();
 	}

@@ -34,7 +34,7 @@ class RecordReading {
 		List<RecordLine> lines = fitting(
 				"select * " + FITTING + " order by number desc offset :skipped rows fetch next 50 rows only", query)
 			.param("skipped", query.skipped())
-			.query((row, at) -> RecordLines.line(row))
+			.query((row, at) -> RecordLineReader.line(row))
 			.list();
 		return Page.of(lines, found);
 	}

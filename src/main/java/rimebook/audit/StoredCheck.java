@@ -85,7 +85,7 @@ public final class StoredCheck {
 	 * there something to compare.
 	 */
 	public static boolean isPossible(Connection connection) throws SQLException {
-		return RecordLines.haveIdentities(connection) && CarriedCorrections.areThere(connection);
+		return RecordLineReader.haveIdentities(connection) && CarriedCorrections.areThere(connection);
 	}
 
 	/**

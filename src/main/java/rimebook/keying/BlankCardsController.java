@@ -34,7 +34,7 @@ class BlankCardsController {
 			@RequestParam(required = false) @Nullable Integer seat,
 			@RequestParam(required = false) @Nullable Integer team, Locale language) {
 		BlankCards cards = this.source.of(segment, seat, team);
-		byte[] document = this.pdf.of("marks/blank-cards-pdf", language, Map.of("cards", cards));
+		byte[] document = this.pdf.of("keying/blank-cards-pdf", language, Map.of("cards", cards));
 		return ResponseEntity.ok()
 			.contentType(MediaType.APPLICATION_PDF)
 			.header(HttpHeaders.CONTENT_DISPOSITION,

@@ -38,10 +38,10 @@ class DeductionsForm extends KeyedForm {
 		for (int i = 0; i < this.rows.size(); i++) {
 			Row row = this.rows.get(i);
 			if (row.isTyped() && row.item.isBlank()) {
-				errors.rejectValue("rows[" + i + "].item", "marks.keying.item.missing");
+				errors.rejectValue("rows[" + i + "].item", "keying.desk.item.missing");
 			}
 			if (row.isTyped() && !row.count.strip().matches("[1-9]\\d{0,2}")) {
-				errors.rejectValue("rows[" + i + "].count", "marks.keying.count.wrong");
+				errors.rejectValue("rows[" + i + "].count", "keying.desk.count.wrong");
 			}
 		}
 	}

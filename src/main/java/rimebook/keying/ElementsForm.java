@@ -66,7 +66,7 @@ class ElementsForm extends KeyedForm {
 			}
 		}
 		if (this.rows.stream().noneMatch(Row::isTyped)) {
-			errors.rejectValue("rows[0].code", "marks.keying.elements.none");
+			errors.rejectValue("rows[0].code", "keying.desk.elements.none");
 		}
 	}
 
@@ -107,17 +107,17 @@ class ElementsForm extends KeyedForm {
 
 		void check(ValueTable values, Errors errors) {
 			if (this.code.isBlank()) {
-				errors.rejectValue("code", "marks.keying.code.missing");
+				errors.rejectValue("code", "keying.desk.code.missing");
 			}
 			else if (this.code.strip().length() > 20) {
-				errors.rejectValue("code", "marks.keying.code.long");
+				errors.rejectValue("code", "keying.desk.code.long");
 			}
 			else if (this.worth == JudgedElement.ElementWorth.COUNTS && values.find(this.code.strip()).isEmpty()) {
-				errors.rejectValue("code", "marks.keying.code.unknown", new Object[] { this.code.strip() }, null);
+				errors.rejectValue("code", "keying.desk.code.unknown", new Object[] { this.code.strip() }, null);
 			}
 			OptionalInt typed = PointsWords.readHundredths(this.base);
 			if (!this.base.isBlank() && (typed.isEmpty() || typed.getAsInt() > HIGHEST_BASE)) {
-				errors.rejectValue("base", "marks.keying.base.wrong");
+				errors.rejectValue("base", "keying.desk.base.wrong");
 			}
 		}
 

@@ -40,7 +40,7 @@ class KeyedForm {
 	boolean isAbout(KeyingPage page, Errors errors) {
 		boolean about = page.now() != null && this.performance.equals(page.performance());
 		if (!about) {
-			errors.reject("marks.keying.moved-on", "Another team is on the ice, or none; nothing was changed.");
+			errors.reject("keying.desk.moved-on", "Another team is on the ice, or none; nothing was changed.");
 		}
 		return about;
 	}

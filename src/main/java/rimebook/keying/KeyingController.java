@@ -32,9 +32,9 @@ import rimebook.tabulation.points.JudgedElement;
 @RequestMapping("/desk/keying/{segment}")
 class KeyingController {
 
-	private static final String ELEMENTS = "marks/keying-elements";
+	private static final String ELEMENTS = "keying/elements";
 
-	private static final String DEDUCTIONS = "marks/keying-deductions";
+	private static final String DEDUCTIONS = "keying/deductions";
 
 	private static final String PAGE = "page";
 
@@ -83,7 +83,7 @@ class KeyingController {
 			form.widened();
 			return ELEMENTS;
 		}
-		Notice.give(redirect, "marks.keying.elements.received");
+		Notice.give(redirect, "keying.desk.elements.received");
 		return back(page);
 	}
 
@@ -106,7 +106,7 @@ class KeyingController {
 			model.addAttribute("items", items(page));
 			return DEDUCTIONS;
 		}
-		Notice.give(redirect, "marks.keying.deductions.received");
+		Notice.give(redirect, "keying.desk.deductions.received");
 		return back(page);
 	}
 

@@ -18,7 +18,7 @@ class KeyingListController {
 	@GetMapping("/desk/keying")
 	String choose(Model model) {
 		model.addAttribute("days", this.segments.days());
-		return "marks/keyings";
+		return "keying/keyings";
 	}
 
 }

@@ -24,7 +24,7 @@ import rimebook.shared.Actor;
 @RequestMapping("/desk/keying/{segment}/authorisation")
 class PaperAuthorisationController {
 
-	private static final String VIEW = "marks/keying-authorisation";
+	private static final String VIEW = "keying/authorisation";
 
 	private final KeyingPages pages;
 
@@ -54,7 +54,7 @@ class PaperAuthorisationController {
 				form.getSequence(), form.getController(), actor))) {
 			return VIEW;
 		}
-		Notice.give(redirect, "marks.keying.authorisation.received");
+		Notice.give(redirect, "keying.desk.authorisation.received");
 		return "redirect:/desk/keying/" + segment + page.query();
 	}
 

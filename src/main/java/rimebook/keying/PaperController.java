@@ -28,9 +28,9 @@ import rimebook.shared.Actor;
 @RequestMapping("/desk/keying/{segment}")
 class PaperController {
 
-	private static final String CARD = "marks/keying-card";
+	private static final String CARD = "keying/card";
 
-	private static final String SETTLE = "marks/keying-settle";
+	private static final String SETTLE = "keying/settle";
 
 	private static final String PAGE = "page";
 
@@ -52,7 +52,7 @@ class PaperController {
 
 	@GetMapping
 	String show() {
-		return "marks/keying";
+		return "keying/keying";
 	}
 
 	@GetMapping("/cards/{address}")
@@ -91,7 +91,7 @@ class PaperController {
 		if (keyed.stage() == SeatPaper.Stage.DIFFER) {
 			return settlePage(page, page.address(keyed.seat()));
 		}
-		Notice.give(redirect, "marks.keying.keyed." + keyed.stage(), keyed.seat().label());
+		Notice.give(redirect, "keying.desk.keyed." + keyed.stage(), keyed.seat().label());
 		Optional<SeatPaper> next = page.isClosed() ? Optional.empty() : page.nextToKey(keyed);
 		return next.map((paper) -> cardPage(page, page.address(paper.seat()))).orElse(back(page));
 	}
@@ -123,7 +123,7 @@ class PaperController {
 			model.addAttribute("paper", paper);
 			return SETTLE;
 		}
-		Notice.give(redirect, "marks.keying.settled." + settled[0].stage(), paper.seat().label());
+		Notice.give(redirect, "keying.desk.settled." + settled[0].stage(), paper.seat().label());
 		return back(page);
 	}
 

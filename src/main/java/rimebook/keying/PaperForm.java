@@ -59,12 +59,12 @@ class PaperForm extends KeyedForm {
 	/** Say beside each field what is wrong with it; the lines fit the page. */
 	void check(KeyingPage page, Errors errors) {
 		if (page.lines().isEmpty()) {
-			errors.reject("marks.keying.card.no-list");
+			errors.reject("keying.desk.card.no-list");
 		}
 		for (int i = 0; i < page.lines().size(); i++) {
 			PaperCards.CardLine line = page.lines().get(i);
 			if (line.read(this.lines.get(i).given()).isEmpty()) {
-				errors.rejectValue("lines[" + i + "].typed", "marks.keying.wrong." + line.kind(),
+				errors.rejectValue("lines[" + i + "].typed", "keying.desk.wrong." + line.kind(),
 						new Object[] { line.name(), line.number(), line.most() }, null);
 			}
 		}

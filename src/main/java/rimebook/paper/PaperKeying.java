@@ -37,7 +37,7 @@ public class PaperKeying {
 
 	private final PerformanceRegister performances;
 
-	private final PaperKeyings keyings;
+	private final CardKeyings keyings;
 
 	private final CardKeyingRepository written;
 
@@ -53,7 +53,7 @@ public class PaperKeying {
 
 	private final Acts acts;
 
-	PaperKeying(PerformanceRegister performances, PaperKeyings keyings, CardKeyingRepository written,
+	PaperKeying(PerformanceRegister performances, CardKeyings keyings, CardKeyingRepository written,
 			List<PaperCards> papers, CountingPanels panels, CardBooks books, StillOpen stillOpen,
 			Competitions competitions, Acts acts) {
 		this.acts = acts;
@@ -225,7 +225,7 @@ public class PaperKeying {
 
 	private List<Sheet> sheets(PerformanceView performance, PaperCards paper) {
 		Map<SeatId, PaperCards.HeldCard> held = paper.held(performance);
-		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
+		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		return paper.seats(performance)
 			.stream()
 			.map((seat) -> new Sheet(performance, paper, seat, held.get(seat.id()),

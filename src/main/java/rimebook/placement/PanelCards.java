@@ -20,8 +20,8 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.paper.CardKeyings;
 import rimebook.paper.PaperCards;
-import rimebook.paper.PaperKeyings;
 import rimebook.paper.PaperState;
 import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
@@ -45,12 +45,12 @@ class PanelCards implements CardBook {
 
 	private final Competitions competitions;
 
-	private final PaperKeyings keyings;
+	private final CardKeyings keyings;
 
 	private final Entries entries;
 
 	PanelCards(CardSubmissionRepository submissions, CountingPanels panels, Competitions competitions,
-			PaperKeyings keyings, Entries entries) {
+			CardKeyings keyings, Entries entries) {
 		this.submissions = submissions;
 		this.panels = panels;
 		this.competitions = competitions;
@@ -173,7 +173,7 @@ class PanelCards implements CardBook {
 
 	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
-		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
+		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		boolean zeroRefused = this.competitions.eventOf(performance.segment())
 			.policies()
 			.zeroMark() == PlacementRules.ZeroMark.REFUSE;
@@ -194,7 +194,7 @@ class PanelCards implements CardBook {
 	}
 
 	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,
-			PaperKeyings.OfPerformance keyed) {
+			CardKeyings.OfPerformance keyed) {
 		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held() : null);
 		return (card == null || paper.isUnsettled()) ? Optional.of(seat.label() + paper.inBrackets())
 				: Optional.empty();

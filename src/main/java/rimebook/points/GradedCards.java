@@ -18,7 +18,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.paper.PaperKeyings;
+import rimebook.paper.CardKeyings;
 import rimebook.paper.PaperState;
 import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
@@ -37,9 +37,9 @@ class GradedCards implements CardBook {
 
 	private final PointsSheets sheets;
 
-	private final PaperKeyings keyings;
+	private final CardKeyings keyings;
 
-	GradedCards(PointsBook book, PointsSheets sheets, PaperKeyings keyings) {
+	GradedCards(PointsBook book, PointsSheets sheets, CardKeyings keyings) {
 		this.book = book;
 		this.sheets = sheets;
 		this.keyings = keyings;
@@ -99,7 +99,7 @@ class GradedCards implements CardBook {
 		}
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
 		List<SegmentRules.ComponentRule> components = this.book.rules(performance.segment()).components();
-		PaperKeyings.OfPerformance keyed = this.keyings.of(performance.id());
+		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		for (SeatView seat : seats) {
 			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
 		}
@@ -107,7 +107,7 @@ class GradedCards implements CardBook {
 		return missing;
 	}
 
-	private static List<String> missing(SeatView seat, @Nullable PointsCard card, PaperKeyings.OfPerformance keyed,
+	private static List<String> missing(SeatView seat, @Nullable PointsCard card, CardKeyings.OfPerformance keyed,
 			CalledLists lists, List<SegmentRules.ComponentRule> components) {
 		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
 		if (paper.isUnsettled()) {

@@ -34,7 +34,7 @@ class CardController {
 		model.addAttribute("event", event);
 		model.addAttribute("remarkKinds", Remarks.RemarkKind.values());
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
-		return event.isJudgedByPoints() ? "marks/card-points" : "marks/card";
+		return event.isJudgedByPoints() ? "tablets/card-points" : "tablets/card";
 	}
 
 }

@@ -108,7 +108,7 @@ class TechnicalActionController {
 		TechnicalParts parts = this.pages.parts(segment);
 		parts.into(model);
 		model.addAttribute("changed", parts.changed(seen));
-		return "marks/technical-live";
+		return "technical/live";
 	}
 
 	private static void refused(HttpStatus status, String sentence, List<TechnicalDesk.Change> others, Model model,
@@ -123,7 +123,7 @@ class TechnicalActionController {
 			@RequestParam int sequence, Actor actor, RedirectAttributes redirect) {
 		try {
 			this.authorisations.authorise(performance, sequence, actor);
-			Notice.give(redirect, "marks.technical.authorised");
+			Notice.give(redirect, "technical.desk.authorised");
 			return "redirect:/desk/technical/" + segment;
 		}
 		catch (RuleViolationException | ConflictException ex) {

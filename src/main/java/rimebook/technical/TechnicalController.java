@@ -32,13 +32,13 @@ class TechnicalController {
 	@GetMapping("/desk/technical")
 	String choose(Model model) {
 		model.addAttribute("days", this.segments.daysByPoints());
-		return "marks/technicals";
+		return "technical/technicals";
 	}
 
 	@GetMapping("/desk/technical/{segment}")
 	String show(@PathVariable SegmentId segment, Model model) {
 		this.pages.into(segment, model);
-		return "marks/technical";
+		return "technical/technical";
 	}
 
 	/** The parts that changed since the page was shown. */
@@ -54,14 +54,14 @@ class TechnicalController {
 		}
 		parts.into(model);
 		model.addAttribute("changed", changed);
-		return "marks/technical-live";
+		return "technical/live";
 	}
 
 	/** The whole list in large letters, for reading aloud. */
 	@GetMapping("/desk/technical/{segment}/read-back")
 	String readBack(@PathVariable SegmentId segment, Model model) {
 		this.pages.into(segment, model);
-		return "marks/technical-read-back";
+		return "technical/read-back";
 	}
 
 	/** The part of the reading that moves, from the same template, if it has moved. */
@@ -77,7 +77,7 @@ class TechnicalController {
 			return null;
 		}
 		this.pages.into(segment, model);
-		return "marks/technical-read-back :: reading";
+		return "technical/read-back :: reading";
 	}
 
 }

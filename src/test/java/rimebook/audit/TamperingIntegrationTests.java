@@ -169,7 +169,7 @@ class TamperingIntegrationTests {
 				var row = connection.createStatement()
 					.executeQuery("select * from record_line where number = " + number)) {
 			row.next();
-			RecordLine line = RecordLines.line(row);
+			RecordLine line = RecordLineReader.line(row);
 			return ChainDigest.of(new RecordLine(line.number(), line.form(), line.writtenAt(), line.actor(),
 					line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
 					line.before(), line.after(), "other", line.evidence(), line.previousDigest(), ""));

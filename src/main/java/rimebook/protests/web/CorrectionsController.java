@@ -54,14 +54,14 @@ class CorrectionsController {
 	@GetMapping("/new")
 	String proposeForm(@PathVariable SegmentId segment, @ModelAttribute("form") CorrectionForm form, Model model,
 			HttpServletRequest request) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		return proposePage(segment, model);
 	}
 
 	@PostMapping("/new")
 	String propose(@PathVariable SegmentId segment, @ModelAttribute("form") CorrectionForm form, BindingResult result,
 			Model model, RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		if (Submission.refused(result, () -> propose(segment, form, actor))) {
 			return proposePage(segment, model);
 		}
@@ -153,7 +153,7 @@ class CorrectionsController {
 
 	private String answer(SegmentId segment, CorrectionView.CorrectionId correction, HttpServletRequest request,
 			Model model, RedirectAttributes redirect, String done, BindingResult result, Runnable act) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		if (Submission.refused(result, act)) {
 			decisionPage(segment, correction, request, model);
 			return DECISION;
@@ -182,7 +182,8 @@ class CorrectionsController {
 		}
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("line", this.pages.line(view));
-		model.addAttribute("mayDecide", Duty.CORRECT.isOf(request) && view.state() == CorrectionView.State.PROPOSED);
+		model.addAttribute("mayDecide",
+				RestrictedAct.CORRECT.isOf(request) && view.state() == CorrectionView.State.PROPOSED);
 		if (view.state() == CorrectionView.State.PROPOSED) {
 			effect(id, model);
 		}

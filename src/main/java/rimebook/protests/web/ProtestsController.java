@@ -48,8 +48,8 @@ class ProtestsController {
 	@GetMapping
 	String overview(@PathVariable SegmentId segment, HttpServletRequest request, Model model) {
 		model.addAttribute("page", this.pages.of(segment));
-		model.addAttribute("mayCorrect", Duty.CORRECT.isOf(request));
-		model.addAttribute("mayDecide", Duty.DECIDE.isOf(request));
+		model.addAttribute("mayCorrect", RestrictedAct.CORRECT.isOf(request));
+		model.addAttribute("mayDecide", RestrictedAct.DECIDE.isOf(request));
 		return "protests/overview";
 	}
 
@@ -109,7 +109,7 @@ class ProtestsController {
 			@ModelAttribute("form") DecisionForm form, BindingResult result,
 			@RequestParam(required = false) @Nullable Boolean upheld, Model model, RedirectAttributes redirect,
 			HttpServletRequest request, Actor actor) {
-		Duty.DECIDE.require(request);
+		RestrictedAct.DECIDE.require(request);
 		if (upheld == null) {
 			result.reject("field-missing", "Say whether the protest is upheld or denied.");
 		}
@@ -148,7 +148,7 @@ class ProtestsController {
 			.orElseThrow(() -> NotFoundException.of("protest", id));
 		model.addAttribute("page", page);
 		model.addAttribute("line", line);
-		model.addAttribute("mayDecide", Duty.DECIDE.isOf(request));
+		model.addAttribute("mayDecide", RestrictedAct.DECIDE.isOf(request));
 		return line;
 	}
 

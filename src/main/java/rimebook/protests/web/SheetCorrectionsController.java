@@ -45,7 +45,7 @@ class SheetCorrectionsController {
 	@GetMapping
 	String ask(@PathVariable SegmentId segment, @PathVariable String what,
 			@ModelAttribute("form") SheetCorrectionForm form, Model model, HttpServletRequest request) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		return page(segment, isElement(what), model);
 	}
 
@@ -53,7 +53,7 @@ class SheetCorrectionsController {
 	String propose(@PathVariable SegmentId segment, @PathVariable String what,
 			@ModelAttribute("form") SheetCorrectionForm form, BindingResult result, Model model,
 			RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		boolean element = isElement(what);
 		if (Submission.refused(result, () -> this.corrections.propose(proposal(segment, element, form), actor))) {
 			return page(segment, element, model);

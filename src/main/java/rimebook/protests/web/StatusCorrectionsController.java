@@ -50,14 +50,14 @@ class StatusCorrectionsController {
 	@GetMapping
 	String ask(@PathVariable SegmentId segment, @ModelAttribute("form") StatusCorrectionForm form, Model model,
 			HttpServletRequest request) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		return page(segment, form, model);
 	}
 
 	@PostMapping
 	String propose(@PathVariable SegmentId segment, @ModelAttribute("form") StatusCorrectionForm form,
 			BindingResult result, Model model, RedirectAttributes redirect, HttpServletRequest request, Actor actor) {
-		Duty.CORRECT.require(request);
+		RestrictedAct.CORRECT.require(request);
 		CorrectionView[] proposed = new CorrectionView[1];
 		if (Submission.refused(result, () -> proposed[0] = this.corrections.propose(proposal(segment, form), actor))) {
 			return page(segment, form, model);

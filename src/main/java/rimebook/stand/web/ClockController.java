@@ -68,7 +68,7 @@ class ClockController {
 			@RequestParam int touches, @RequestParam InterruptionCause cause,
 			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
-		return act(segment, inPage, redirect, "marks.clock.done.interrupted",
+		return act(segment, inPage, redirect, "stand.clock.done.interrupted",
 				() -> this.clock.interrupt(performance, touches, cause, actor));
 	}
 
@@ -81,7 +81,7 @@ class ClockController {
 		if (!inPage) {
 			redirect.addFlashAttribute("point", point);
 		}
-		return act(segment, inPage, redirect, "marks.clock.done.resumed",
+		return act(segment, inPage, redirect, "stand.clock.done.resumed",
 				() -> this.clock.resume(performance, touches, point, actor));
 	}
 
@@ -90,7 +90,7 @@ class ClockController {
 			@RequestParam(required = false) Reskates.@Nullable Marking marking,
 			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
-		return act(segment, inPage, redirect, "marks.clock.done.reskate",
+		return act(segment, inPage, redirect, "stand.clock.done.reskate",
 				() -> this.clock.reskate(performance, touches, marking, actor));
 	}
 
@@ -99,7 +99,7 @@ class ClockController {
 			@RequestParam(defaultValue = "0") int along,
 			@RequestHeader(name = TOUCH, defaultValue = "false") boolean inPage, Actor actor,
 			RedirectAttributes redirect) {
-		return act(segment, inPage, redirect, "marks.clock.done.taken-back",
+		return act(segment, inPage, redirect, "stand.clock.done.taken-back",
 				() -> this.clock.takeBack(performance, touches, along, actor));
 	}
 

@@ -50,7 +50,7 @@ class ClockProposals {
 
 	private ClockProposal notice(ClockView.ClockFinding finding) {
 		int tenths = Math.min(finding.steps(SECONDS_EACH), MOST);
-		String text = this.messages.getMessage("marks.clock.notice." + finding.fault(),
+		String text = this.messages.getMessage("stand.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
 				LocaleContextHolder.getLocale());
 		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0, finding.isDoubtful(), false,

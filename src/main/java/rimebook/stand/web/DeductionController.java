@@ -40,7 +40,7 @@ class DeductionController {
 				form.given(), new DeductionNotes.Origin(form.noterGiven(), form.touchGiven()), actor))) {
 			return this.page.show(segment, null, model);
 		}
-		Notice.give(redirect, "marks.deduct.noted");
+		Notice.give(redirect, "stand.deduct.noted");
 		return back(segment);
 	}
 
@@ -49,7 +49,7 @@ class DeductionController {
 			@RequestParam int place, Actor actor, RedirectAttributes redirect) {
 		try {
 			this.deductions.remove(performance, sequence, place, actor);
-			Notice.give(redirect, "marks.deduct.removed");
+			Notice.give(redirect, "stand.deduct.removed");
 		}
 		catch (RuleViolationException | ConflictException ex) {
 			redirect.addFlashAttribute("refusal", ex.getMessage());

@@ -53,41 +53,41 @@ class PanelActionController {
 	}
 
 	@PostMapping("/reopen")
-	String reopen(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.REOPEN) PanelForms.ReopenForm form,
+	String reopen(@PathVariable SegmentId segment, @ModelAttribute(StandForms.REOPEN) StandForms.ReopenForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors,
 				() -> this.reopening.reopen(form.performanceGiven(), form.versionSeen(), form.reasonGiven(), actor)),
-				"marks.reopen.done", model, redirect);
+				"stand.reopen.done", model, redirect);
 	}
 
 	@PostMapping("/take-over")
-	String takeOver(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKEOVER) PanelForms.TakeoverForm form,
+	String takeOver(@PathVariable SegmentId segment, @ModelAttribute(StandForms.TAKEOVER) StandForms.TakeoverForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment,
 				Submission.refused(errors,
 						() -> this.changes.takeOver(segment, form.judgeGiven(), form.reasonGiven(), actor)),
-				"marks.takeover.done", model, redirect);
+				"stand.takeover.done", model, redirect);
 	}
 
 	@PostMapping("/take-back-seat")
-	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.TAKE_BACK) PanelForms.TakeBackForm form,
+	String takeBack(@PathVariable SegmentId segment, @ModelAttribute(StandForms.TAKE_BACK) StandForms.TakeBackForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors,
 				() -> this.changes.takeBack(segment, form.seatGiven(), form.ruleGiven(), form.reasonGiven(), actor)),
-				"marks.takeback.done", model, redirect);
+				"stand.takeback.done", model, redirect);
 	}
 
 	@PostMapping("/close-without")
-	String closeWithout(@PathVariable SegmentId segment, @ModelAttribute(PanelForms.ABSENT) PanelForms.AbsentForm form,
+	String closeWithout(@PathVariable SegmentId segment, @ModelAttribute(StandForms.ABSENT) StandForms.AbsentForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> this.absent.close(form.given(), actor)),
-				"marks.absent.done", model, redirect);
+				"stand.absent.done", model, redirect);
 	}
 
 	@PostMapping("/free")
 	String free(@PathVariable SegmentId segment, @RequestParam UUID guess, Actor actor, RedirectAttributes redirect) {
 		this.guesses.free(guess, actor);
-		Notice.give(redirect, "marks.guesses.freed");
+		Notice.give(redirect, "stand.guesses.freed");
 		return "redirect:/desk/stand/" + segment;
 	}
 
@@ -97,7 +97,7 @@ class PanelActionController {
 			@RequestParam boolean yes, Actor actor, RedirectAttributes redirect) {
 		try {
 			this.questions.answer(seat, Instant.ofEpochMilli(asked), yes, actor);
-			Notice.give(redirect, yes ? "marks.question.given" : "marks.question.kept");
+			Notice.give(redirect, yes ? "stand.question.given" : "stand.question.kept");
 		}
 		catch (ConflictException ex) {
 			redirect.addFlashAttribute("refusal", ex.getMessage());

@@ -43,7 +43,7 @@ class ReskateController {
 	String call(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.CALL) SkatingAgain.CallForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> call(form.calledGiven(), form, actor)),
-				"marks.stand.called", model, redirect);
+				"stand.page.called", model, redirect);
 	}
 
 	private void call(PerformanceId id, SkatingAgain.CallForm form, Actor actor) {
@@ -54,7 +54,7 @@ class ReskateController {
 	String letWait(@PathVariable SegmentId segment, @ModelAttribute(SkatingAgain.WAIT) SkatingAgain.WaitForm form,
 			BindingResult errors, Actor actor, Model model, RedirectAttributes redirect) {
 		return answer(segment, Submission.refused(errors, () -> this.reskates.letWait(form.performanceGiven(),
-				form.versionSeen(), Given.text(form.waitReason()), actor)), "marks.wait.done", model, redirect);
+				form.versionSeen(), Given.text(form.waitReason()), actor)), "stand.wait.done", model, redirect);
 	}
 
 	@PostMapping("/take-back-reskate")
@@ -62,7 +62,7 @@ class ReskateController {
 			Actor actor, RedirectAttributes redirect) {
 		try {
 			this.reskates.takeBack(performance, version, actor);
-			Notice.give(redirect, "marks.reskate.taken-back");
+			Notice.give(redirect, "stand.reskate.taken-back");
 		}
 		catch (RuleViolationException | ConflictException ex) {
 			redirect.addFlashAttribute("refusal", ex.getMessage());

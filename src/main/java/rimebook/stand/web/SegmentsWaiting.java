@@ -56,7 +56,7 @@ class SegmentsWaiting implements WaitingList {
 			boolean ready = this.steps.of(held.event(), held.segment().id())
 				.stream()
 				.allMatch(OpeningSteps.OpeningStep::done);
-			return ready ? Stream.of(line(held, "marks.waiting.open", 0, "stand")) : Stream.empty();
+			return ready ? Stream.of(line(held, "stand.waiting.open", 0, "stand")) : Stream.empty();
 		}
 		if (all.stream().allMatch((performance) -> performance.status().isDone())) {
 			return Stream.empty();
@@ -72,28 +72,28 @@ class SegmentsWaiting implements WaitingList {
 		if (marked != null) {
 			int missing = marked.missing().size();
 			return Stream
-				.of(line(held, (missing > 0) ? "marks.waiting.cards" : "marks.waiting.close", missing, "stand"));
+				.of(line(held, (missing > 0) ? "stand.waiting.cards" : "stand.waiting.close", missing, "stand"));
 		}
-		return (stand.next() != null) ? Stream.of(line(held, "marks.waiting.call", 0, "stand")) : Stream.empty();
+		return (stand.next() != null) ? Stream.of(line(held, "stand.waiting.call", 0, "stand")) : Stream.empty();
 	}
 
 	private Stream<Waiting> list(DaySegment held, StandView stand) {
 		StandView.Now now = stand.now();
 		boolean due = now != null && held.event().hasTechnicalPanel()
 				&& this.lists.ofPerformance(now.row().performance().id()).isEmpty();
-		return due ? Stream.of(line(held, "marks.waiting.list", 0, "technical")) : Stream.empty();
+		return due ? Stream.of(line(held, "stand.waiting.list", 0, "technical")) : Stream.empty();
 	}
 
 	private Stream<Waiting> paper(DaySegment held) {
 		int unsettled = this.keying.unsettled(held.segment().id()).size();
-		return (unsettled > 0) ? Stream.of(line(held, "marks.waiting.keying", unsettled, "keying")) : Stream.empty();
+		return (unsettled > 0) ? Stream.of(line(held, "stand.waiting.keying", unsettled, "keying")) : Stream.empty();
 	}
 
 	private static Stream<Waiting> announced(DaySegment held, List<PerformanceView> all) {
 		int waiting = (int) all.stream()
 			.filter((performance) -> performance.status() == PerformanceStatus.WAITING)
 			.count();
-		return Stream.of(line(held, "marks.waiting.announce", waiting, "sheet").only("ANNOUNCER"));
+		return Stream.of(line(held, "stand.waiting.announce", waiting, "sheet").only("ANNOUNCER"));
 	}
 
 	private static Waiting line(DaySegment held, String key, int count, String door) {

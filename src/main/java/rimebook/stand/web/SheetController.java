@@ -29,13 +29,13 @@ class SheetController {
 	@GetMapping("/desk/sheet")
 	String choose(Model model) {
 		model.addAttribute("days", this.segments.days());
-		return "marks/sheets";
+		return "stand/sheets";
 	}
 
 	@GetMapping("/desk/sheet/{segment}")
 	String show(@PathVariable SegmentId segment, Model model) {
 		this.sheet.into(segment, model);
-		return "marks/sheet";
+		return "stand/sheet";
 	}
 
 	/** The part of the sheet that moves, from the same template, if it has moved. */
@@ -48,7 +48,7 @@ class SheetController {
 			response.setStatus(HttpStatus.NO_CONTENT.value());
 			return null;
 		}
-		return "marks/sheet :: running";
+		return "stand/sheet :: running";
 	}
 
 }

@@ -49,32 +49,32 @@ class StandActionController {
 
 	@PostMapping("/open")
 	String open(@PathVariable SegmentId segment, Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.stand.opened", () -> this.run.open(segment, actor));
+		return act(segment, redirect, "stand.page.opened", () -> this.run.open(segment, actor));
 	}
 
 	@PostMapping("/call")
 	String call(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int version,
 			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.stand.called", () -> this.run.call(performance, version, actor));
+		return act(segment, redirect, "stand.page.called", () -> this.run.call(performance, version, actor));
 	}
 
 	@PostMapping("/take-back")
 	String takeBack(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int version,
 			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.stand.taken-back", () -> this.run.takeBack(performance, version, actor));
+		return act(segment, redirect, "stand.page.taken-back", () -> this.run.takeBack(performance, version, actor));
 	}
 
 	@PostMapping("/close")
 	String close(@PathVariable SegmentId segment, @RequestParam PerformanceId performance, @RequestParam int version,
 			Actor actor, RedirectAttributes redirect) {
-		return act(segment, redirect, "marks.stand.closed", () -> this.run.close(performance, version, actor));
+		return act(segment, redirect, "stand.page.closed", () -> this.run.close(performance, version, actor));
 	}
 
 	/** A quick remark only fills the form; it is told to the panel when it is sent. */
 	@PostMapping(path = "/remarks", params = "quick")
 	String fill(@PathVariable SegmentId segment, RemarkForm form, @RequestParam QuickRemark quick, Locale locale,
 			Model model) {
-		String words = this.messages.getMessage("marks.quick." + quick, null, locale);
+		String words = this.messages.getMessage("stand.quick." + quick, null, locale);
 		model.addAttribute(StandPage.REMARK, form.filled(quick, words));
 		return this.page.show(segment, null, model);
 	}
@@ -86,7 +86,7 @@ class StandActionController {
 				Given.text(form.text()), form.touchGiven(), actor))) {
 			return this.page.show(segment, null, model);
 		}
-		Notice.give(redirect, "marks.stand.noted");
+		Notice.give(redirect, "stand.page.noted");
 		return back(segment);
 	}
 
@@ -97,7 +97,7 @@ class StandActionController {
 				Given.text(form.reason()), actor))) {
 			return this.page.show(segment, form.performanceGiven(), model);
 		}
-		Notice.give(redirect, "marks.stand.ended");
+		Notice.give(redirect, "stand.page.ended");
 		return back(segment);
 	}
 

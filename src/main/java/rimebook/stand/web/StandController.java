@@ -36,7 +36,7 @@ class StandController {
 	@GetMapping("/desk/stand")
 	String choose(Model model) {
 		model.addAttribute("days", this.segments.days());
-		return "marks/stands";
+		return "stand/stands";
 	}
 
 	@GetMapping("/desk/stand/{segment}")
@@ -70,7 +70,7 @@ class StandController {
 		model.addAttribute("changed", changed);
 		model.addAttribute("segment", segment);
 		model.addAttribute("path", "/desk/stand/" + segment);
-		return "marks/stand-live";
+		return "stand/live";
 	}
 
 }

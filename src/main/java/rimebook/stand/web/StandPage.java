@@ -43,7 +43,7 @@ class StandPage {
 
 	private final IceParts ice;
 
-	private final PanelForms panelForms;
+	private final StandForms panelForms;
 
 	private final SkatingAgain skatingAgain;
 
@@ -54,7 +54,7 @@ class StandPage {
 	private final Clock clock;
 
 	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			PanelForms panelForms, SkatingAgain skatingAgain, Rulings rulings, StandingAfterCards standings,
+			StandForms panelForms, SkatingAgain skatingAgain, Rulings rulings, StandingAfterCards standings,
 			Clock clock) {
 		this.stand = stand;
 		this.competitions = competitions;
@@ -89,7 +89,7 @@ class StandPage {
 		else {
 			model.addAttribute("steps", this.steps.of(view.event(), segment));
 		}
-		return "marks/stand";
+		return "stand/stand";
 	}
 
 	StandParts parts(SegmentId segment) {

@@ -108,7 +108,7 @@ class ClockProposalsTests {
 
 	private static ResourceBundleMessageSource messages() {
 		ResourceBundleMessageSource messages = new ResourceBundleMessageSource();
-		messages.setBasename("messages/marks");
+		messages.setBasename("messages/stand");
 		messages.setDefaultEncoding("UTF-8");
 		return messages;
 	}
