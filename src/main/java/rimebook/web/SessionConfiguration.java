@@ -1,10 +1,22 @@
 package rimebook.web;
 
+import java.util.Set;
+
 import javax.sql.DataSource;
 
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.jdbc.DatabaseDriver;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.convert.ConversionService;
+import org.springframework.core.convert.TypeDescriptor;
+import org.springframework.core.convert.converter.GenericConverter;
+import org.springframework.core.convert.support.GenericConversionService;
+import org.springframework.core.serializer.support.DeserializingConverter;
+import org.springframework.core.serializer.support.SerializationFailedException;
+import org.springframework.core.serializer.support.SerializingConverter;
 import org.springframework.jdbc.support.JdbcUtils;
 import org.springframework.jdbc.support.MetaDataAccessException;
 import org.springframework.session.config.SessionRepositoryCustomizer;
@@ -34,6 +46,20 @@ class SessionConfiguration {
 			ON CONFLICT (SESSION_PRIMARY_ID, ATTRIBUTE_NAME) DO UPDATE SET ATTRIBUTE_BYTES = EXCLUDED.ATTRIBUTE_BYTES
 			""";
 
+	private static final Log log = LogFactory.getLog(SessionConfiguration.class);
+
+	/**
+	 * What another version of the service put into a session may not be read by this one:
+	 * it is then as if it were not there, and whoever was signed in signs in again.
+	 */
+	@Bean("springSessionConversionService")
+	ConversionService whatCannotBeReadIsNotThere() {
+		GenericConversionService service = new GenericConversionService();
+		service.addConverter(Object.class, byte[].class, new SerializingConverter());
+		service.addConverter(new Reading());
+		return service;
+	}
+
 	@Bean
 	SessionRepositoryCustomizer<JdbcIndexedSessionRepository> attributesAreReplaced(DataSource database)
 			throws MetaDataAccessException {
@@ -41,6 +67,29 @@ class SessionConfiguration {
 			.commonDatabaseName(JdbcUtils.extractDatabaseMetaData(database, (facts) -> facts.getDatabaseProductName()));
 		boolean postgres = DatabaseDriver.fromProductName(product) == DatabaseDriver.POSTGRESQL;
 		return (sessions) -> sessions.setCreateSessionAttributeQuery(postgres ? ON_POSTGRES : ON_H2);
+	}
+
+	/** Reads an attribute, or nothing where it was written by another version. */
+	private static final class Reading implements GenericConverter {
+
+		private final DeserializingConverter reading = new DeserializingConverter(getClass().getClassLoader());
+
+		@Override
+		public Set<ConvertiblePair> getConvertibleTypes() {
+			return Set.of(new ConvertiblePair(byte[].class, Object.class));
+		}
+
+		@Override
+		public @Nullable Object convert(@Nullable Object bytes, TypeDescriptor from, TypeDescriptor to) {
+			try {
+				return (bytes != null) ? this.reading.convert((byte[]) bytes) : null;
+			}
+			catch (SerializationFailedException ex) {
+				log.warn("An attribute of a session of another version is left out: " + ex.getMessage());
+				return null;
+			}
+		}
+
 	}
 
 }
