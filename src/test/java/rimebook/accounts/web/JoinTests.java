@@ -120,9 +120,7 @@ class JoinTests {
 
 	@Test
 	void anEmptyCodeIsNamed() {
-		assertThat(post(" ")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
-			.bodyText()
-			.contains("The field &#39;code&#39; is empty");
+		assertThat(post(" ")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT).bodyText().contains("“Code” is empty");
 		then(this.seats).should(never()).pair(anyString(), anyString(), any(), any());
 	}
 
