@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ForcedColors;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -134,7 +135,7 @@ class LivePagesBrowserTests {
 			proxy.swallowOpen();
 			publish(this.stage.free().skate());
 			passTimeUntilSeen(page, page.locator("#live").getByText("After 10 of 12 teams"));
-			assertThat(page.locator("#adrift").isVisible()).isFalse();
+			PlaywrightAssertions.assertThat(page.locator("#adrift")).isHidden();
 			publish(this.stage.free().skate());
 			passTimeUntilSeen(page, page.locator("#live").getByText("After 11 of 12 teams"));
 		}
