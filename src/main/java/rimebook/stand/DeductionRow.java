@@ -24,7 +24,7 @@ public record DeductionRow(String words, String notedBy, String time) {
 	/** What is offered: an amount that was written down from memory says so. */
 	public static Choice choice(DeductionRule rule) {
 		String known = rule.source().needsChecking() ? "; " + rule.source().provenance().words() : "";
-		return new Choice(rule.item(), rule.name() + " (" + rule.unit() + known + ")");
+		return new Choice(rule.item(), rule.name() + " (" + rule.unit().words() + known + ")");
 	}
 
 	/** As on the sheet: "Fall: -2.00 (2)". */

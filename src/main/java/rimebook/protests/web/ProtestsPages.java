@@ -136,7 +136,7 @@ class ProtestsPages {
 		return this.ruleSets.of(this.competitions.eventOf(segment))
 			.deductions()
 			.stream()
-			.map((rule) -> Choice.of(rule.item(), rule.name() + " (" + rule.unit() + ")"))
+			.map((rule) -> Choice.of(rule.item(), rule.name() + " (" + rule.unit().words() + ")"))
 			.toList();
 	}
 

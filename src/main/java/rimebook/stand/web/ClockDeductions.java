@@ -3,8 +3,7 @@ package rimebook.stand.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.OptionalInt;
 
 import rimebook.clock.ClockView;
 import rimebook.points.NotedDeduction;
@@ -32,9 +31,6 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	 */
 	private static final int LONGEST_BY_STEPS = 40;
 
-	/** The unit of the time begins with the seconds of one step. */
-	private static final Pattern STEP = Pattern.compile("(\\d{1,3}) seconds?\\b.*");
-
 	List<ClockProposal> of(List<ClockView.ClockFinding> findings) {
 		List<NotedDeduction> left = new ArrayList<>(this.noted);
 		List<ClockProposal> proposals = new ArrayList<>();
@@ -56,14 +52,15 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	private Optional<ClockProposal> proposal(ClockView.ClockFinding finding) {
 		return switch (finding.fault()) {
 			case LATE_START -> rule(LATE_START).map((rule) -> proposal(finding, rule, 1));
-			case TOO_LONG, TOO_SHORT -> rule(TIME).flatMap((rule) -> time(finding, rule));
+			case TOO_LONG, TOO_SHORT -> rule(TIME).flatMap((rule) -> timed(finding, rule));
 			case INTERRUPTION -> interruption(finding);
 		};
 	}
 
-	private Optional<ClockProposal> time(ClockView.ClockFinding finding, DeductionRule rule) {
-		Matcher step = STEP.matcher(rule.unit());
-		return step.matches() ? Optional.of(proposal(finding, rule, finding.steps(Integer.parseInt(step.group(1)))))
+	/** Nothing where the table does not say for how many seconds a unit stands. */
+	private static Optional<ClockProposal> timed(ClockView.ClockFinding finding, DeductionRule rule) {
+		OptionalInt step = rule.unit().seconds();
+		return step.isPresent() ? Optional.of(proposal(finding, rule, finding.steps(step.getAsInt())))
 				: Optional.empty();
 	}
 
@@ -72,7 +69,7 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 		if (finding.seconds() > LONGEST_BY_STEPS && restart.isPresent()) {
 			return Optional.of(proposal(finding, restart.get(), 1).markedFromMemory());
 		}
-		return rule(INTERRUPTION).map((rule) -> proposal(finding, rule, finding.seconds()).markedFromMemory());
+		return rule(INTERRUPTION).flatMap((rule) -> timed(finding, rule)).map(ClockProposal::markedFromMemory);
 	}
 
 	private Optional<DeductionRule> rule(String item) {

@@ -1,6 +1,7 @@
 package rimebook.tabulation.points;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 import rimebook.tabulation.TabulationException;
 
@@ -10,13 +11,13 @@ import rimebook.tabulation.TabulationException;
  * @param item short name, unique in the table
  * @param name as on the sheet
  * @param basis what the amount depends on
- * @param unit what is counted, for example "skaters down in one fall"
+ * @param unit what is counted
  * @param steps ascending; exactly one, from 1, unless the basis is steps
  * @param most the highest count that is proposed for one deduction, 1 to {@link #MOST}
  * @param source where the item comes from
  */
-public record DeductionRule(String item, String name, DeductionBasis basis, String unit, List<DeductionStep> steps,
-		int most, PointsRules.RuleSource source) {
+public record DeductionRule(String item, String name, DeductionBasis basis, DeductionUnit unit,
+		List<DeductionStep> steps, int most, PointsRules.RuleSource source) {
 
 	/** The highest count of one deduction. */
 	public static final int MOST = 1000;
@@ -38,7 +39,7 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 	}
 
 	/** One that the table gives no highest count for. */
-	public DeductionRule(String item, String name, DeductionBasis basis, String unit, List<DeductionStep> steps,
+	public DeductionRule(String item, String name, DeductionBasis basis, DeductionUnit unit, List<DeductionStep> steps,
 			PointsRules.RuleSource source) {
 		this(item, name, basis, unit, steps, MOST, source);
 	}
@@ -90,7 +91,7 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 		String amounts = (this.basis == DeductionBasis.STEPS)
 				? String.join(", ", this.steps.stream().map((step) -> step.points() + " from " + step.from()).toList())
 				: this.steps.get(0).points() + " " + this.basis.words();
-		return this.name + ": " + amounts + " (" + this.unit + "); " + this.source.remark();
+		return this.name + ": " + amounts + " (" + this.unit.words() + "); " + this.source.remark();
 	}
 
 	/** What the amount of a deduction depends on. */
@@ -117,6 +118,36 @@ public record DeductionRule(String item, String name, DeductionBasis basis, Stri
 		 */
 		public String words() {
 			return this.words;
+		}
+
+	}
+
+	/**
+	 * What is counted for a deduction.
+	 *
+	 * @param words for people, for example "skaters down in one fall"
+	 * @param seconds how many seconds one of it stands for, at least 1; empty where it is
+	 * no span of time, so that no clock can tell how many there are
+	 */
+	public record DeductionUnit(String words, OptionalInt seconds) {
+
+		/**
+		 * Check the unit.
+		 * @throws TabulationException {@code deduction-seconds}: less than one
+		 */
+		public DeductionUnit {
+			if (seconds.isPresent() && seconds.getAsInt() < 1) {
+				throw Refusal.deductionSeconds(words);
+			}
+		}
+
+		/**
+		 * Return a unit that is no span of time.
+		 * @param words for people
+		 * @return the unit
+		 */
+		public static DeductionUnit of(String words) {
+			return new DeductionUnit(words, OptionalInt.empty());
 		}
 
 	}

@@ -184,7 +184,12 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	 * @param components {@code segment,level,component,factor}: the segment is short or
 	 * free
 	 * @param deductions {@code item,name,basis,unit,from,points}: the basis is per item,
-	 * per skater or steps; one row for each step
+	 * per skater or steps; one row for each step. The first row of an item may have
+	 * {@code most}, the highest count that is proposed for one deduction, and
+	 * {@code seconds}, for how many one of the unit stands. Without the column, as in
+	 * tables from before there was one, or without a number in it, nothing limits the
+	 * count, and the unit is no span of time: nothing that a clock measured in seconds is
+	 * then proposed as this item, whatever the words of the unit say
 	 * @param elements {@code sign,kind,name}: the kind is element or feature
 	 */
 	public record RuleTexts(String settings, String values, String components, String deductions, String elements) {

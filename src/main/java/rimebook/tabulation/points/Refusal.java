@@ -155,6 +155,11 @@ final class Refusal {
 				+ "' must be 0.00 to 1000.00 from ascending numbers, and a single one from 1 unless it goes by steps.");
 	}
 
+	static TabulationException deductionSeconds(String unit) {
+		return refused("deduction-seconds",
+				"One of '" + unit + "' must stand for at least 1 second, or for none where it is no span of time.");
+	}
+
 	static TabulationException placeOutOfRange(int place, int highest) {
 		return refused("place-out-of-range", "A segment place must be 1 to " + highest + "; got " + place + ".");
 	}

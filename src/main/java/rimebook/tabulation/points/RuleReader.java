@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.SegmentKind;
@@ -98,17 +99,29 @@ final class RuleReader {
 	private static DeductionRule deduction(List<TextTable.Row> steps) {
 		TextTable.Row first = steps.get(0);
 		return first.read("item",
-				(item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES), first.text("unit"),
+				(item) -> new DeductionRule(item, first.text("name"), first.choice("basis", BASES), unit(first),
 						steps.stream()
 							.map((step) -> new DeductionRule.DeductionStep(step.whole("from"), step.points("points")))
 							.toList(),
 						most(first), PointsRules.RuleSource.of(first)));
 	}
 
-	/** A table without the column, or a row without a number in it, limits nothing. */
+	private static DeductionRule.DeductionUnit unit(TextTable.Row first) {
+		return isGiven("seconds", first)
+				? first.read("seconds",
+						(seconds) -> new DeductionRule.DeductionUnit(first.text("unit"),
+								OptionalInt.of(first.whole("seconds"))))
+				: DeductionRule.DeductionUnit.of(first.text("unit"));
+	}
+
 	private static int most(TextTable.Row first) {
-		return (!first.has("most") || first.text("most").isEmpty()) ? DeductionRule.MOST
+		return !isGiven("most", first) ? DeductionRule.MOST
 				: Math.max(1, Math.min(first.whole("most"), DeductionRule.MOST));
+	}
+
+	/** Tables from before there was such a column are read as if it were empty. */
+	private static boolean isGiven(String column, TextTable.Row row) {
+		return row.has(column) && !row.text(column).isEmpty();
 	}
 
 }

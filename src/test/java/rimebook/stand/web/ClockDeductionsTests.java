@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,6 +93,28 @@ class ClockDeductionsTests {
 				finding(ClockView.ClockFinding.Fault.LATE_START, 70),
 				finding(ClockView.ClockFinding.Fault.INTERRUPTION, 50))))
 			.isEmpty();
+	}
+
+	/** What the unit is called in words decides nothing. */
+	@Test
+	void secondsOfAUnitAreTheirOwnColumn() {
+		ClockView.ClockFinding nine = finding(ClockView.ClockFinding.Fault.TOO_LONG, 9);
+		assertThat(new ClockDeductions(with(units(OptionalInt.of(3))), List.of()).of(List.of(nine)))
+			.extracting(ClockProposal::item, ClockProposal::count)
+			.containsExactly(tuple("time", 3));
+		assertThat(new ClockDeductions(with(units(OptionalInt.empty())), List.of())
+			.of(List.of(nine, finding(ClockView.ClockFinding.Fault.INTERRUPTION, 30),
+					finding(ClockView.ClockFinding.Fault.LATE_START, 70))))
+			.extracting(ClockProposal::item)
+			.containsExactly("late-start");
+	}
+
+	private List<DeductionRule> units(OptionalInt seconds) {
+		return this.rules.deductions()
+			.stream()
+			.map((rule) -> new DeductionRule(rule.item(), rule.name(), rule.basis(),
+					new DeductionRule.DeductionUnit("5 seconds", seconds), rule.steps(), rule.most(), rule.source()))
+			.toList();
 	}
 
 	private PointsRules with(List<DeductionRule> deductions) {

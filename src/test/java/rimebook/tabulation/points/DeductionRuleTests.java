@@ -30,8 +30,9 @@ class DeductionRuleTests {
 
 	@Test
 	void perSkaterTakesTheAmountForEach() {
-		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionRule.DeductionBasis.PER_SKATER, "skaters",
-				List.of(new DeductionRule.DeductionStep(1, new Points(50))), PointsFixtures.SOURCE);
+		DeductionRule rule = new DeductionRule("off", "Off the ice", DeductionRule.DeductionBasis.PER_SKATER,
+				DeductionRule.DeductionUnit.of("skaters"), List.of(new DeductionRule.DeductionStep(1, new Points(50))),
+				PointsFixtures.SOURCE);
 		assertThat(rule.points(3)).hasToString("1.50");
 	}
 
@@ -60,8 +61,8 @@ class DeductionRuleTests {
 	@Test
 	void aRuleNeedsSteps() {
 		assertThat(PointsFixtures
-			.refusal(() -> new DeductionRule("fall", "Fall", DeductionRule.DeductionBasis.STEPS, "", List.of(),
-					PointsFixtures.SOURCE))
+			.refusal(() -> new DeductionRule("fall", "Fall", DeductionRule.DeductionBasis.STEPS,
+					DeductionRule.DeductionUnit.of("falls"), List.of(), PointsFixtures.SOURCE))
 			.code()).isEqualTo("deduction-steps");
 	}
 

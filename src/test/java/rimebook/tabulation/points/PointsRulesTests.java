@@ -156,18 +156,36 @@ class PointsRulesTests {
 	@CsvSource(delimiter = '|', textBlock = """
 			fall,Fall,steps                     | fall,Fall,per item                   | deduction-steps 5:1
 			fall,Fall,steps                     | fall,Fall,each                       | not-a-choice 5:3
-			one fall,1,1.00                     | one fall,3,1.00                      | deduction-steps 5:1
-			one fall,1,1.00                     | one fall,0,1.00                      | deduction-steps 5:1
-			one fall,1,1.00                     | one fall,x,1.00                      | not-whole 5:5
-			one fall,1,1.00                     | one fall,1,-1.00                     | deduction-steps 5:1
-			one fall,1,1.00                     | one fall,1,1000.01                   | deduction-steps 5:1
-			late-start,Late start,per item,late starts,1 | late-start,Late,per item,x,2 | deduction-steps 8:1
-			late-start,Late start,per item,late starts,1 | ,Late,per item,x,1           | deduction-item-missing 8:1
+			one fall,,1,1.00                    | one fall,,3,1.00                     | deduction-steps 5:1
+			one fall,,1,1.00                    | one fall,,0,1.00                     | deduction-steps 5:1
+			one fall,,1,1.00                    | one fall,,x,1.00                     | not-whole 5:6
+			one fall,,1,1.00                    | one fall,,1,-1.00                    | deduction-steps 5:1
+			one fall,,1,1.00                    | one fall,,1,1000.01                  | deduction-steps 5:1
+			late-start,Late start,per item,late starts,,1 | late-start,Late,per item,x,,2 | deduction-steps 8:1
+			late-start,Late start,per item,late starts,,1 | ,Late,per item,x,,1           | deduction-item-missing 8:1
+			in excess,5,1                       | in excess,0,1                        | deduction-seconds 7:5
+			in excess,5,1                       | in excess,five,1                     | not-whole 7:5
 			""")
 	void refusesBadDeductionsAtTheirPlace(String before, String after, String refusal) {
 		PointsRules.RuleTexts texts = new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(), TEXTS.components(),
 				TEXTS.deductions().replaceFirst(before, after), TEXTS.elements());
 		assertThat(PointsFixtures.refusalAt(() -> PointsRules.read(texts))).isEqualTo(refusal);
+	}
+
+	/** As written before there was the column: no unit is a span of time. */
+	@Test
+	void aTableOfDeductionsWithoutSecondsIsRead() {
+		String earlier = TEXTS.deductions()
+			.replace(",unit,seconds,", ",unit,")
+			.replaceAll("(?m)^((?:[^,#]+,){4})\\d*,", "$1");
+		PointsRules read = PointsRules.read(new PointsRules.RuleTexts(TEXTS.settings(), TEXTS.values(),
+				TEXTS.components(), earlier, TEXTS.elements()));
+		assertThat(read.deductions()).hasSameSizeAs(this.rules.deductions())
+			.allMatch((rule) -> rule.unit().seconds().isEmpty());
+		assertThat(read.deductions()).extracting(DeductionRule::words)
+			.isEqualTo(this.rules.deductions().stream().map(DeductionRule::words).toList());
+		assertThat(this.rules.deduction("time").orElseThrow().unit().seconds()).hasValue(5);
+		assertThat(this.rules.deduction("fall").orElseThrow().unit().seconds()).isEmpty();
 	}
 
 	@ParameterizedTest
