@@ -13,6 +13,13 @@ import java.util.regex.Pattern;
  * A line of the record as people read it: names instead of identities, and the time of
  * the rink, also where a text names a moment. What it leaves out stands in the line
  * itself.
+ * <p>
+ * Identities, digests and moments are found in the texts by their shape. That is all
+ * there is of them: a line holds what it is about and who did it as fields of their own,
+ * but what was before, what is now and why are sentences, whose bytes the line's digest
+ * covers, and lines of earlier days must read as well as those of today. So nothing is
+ * decided by what is found here. It is only shown otherwise, and where the shape
+ * deceives, the line itself still says what was written.
  *
  * @param line the line as it was written
  * @param name what it is about; empty where that is gone or has no name

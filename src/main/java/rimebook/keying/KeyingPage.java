@@ -17,6 +17,7 @@ import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
 import rimebook.paper.PaperCards;
 import rimebook.paper.SeatPaper;
+import rimebook.paper.Speaker;
 import rimebook.performances.PerformanceStatus;
 import rimebook.points.CalledElement;
 import rimebook.points.CalledListView;
@@ -108,8 +109,8 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	}
 
 	/** What is said to stand in a line, each value with all who say it. */
-	public Map<String, List<String>> said(SeatPaper paper, PaperCards.CardLine line) {
-		Map<String, List<String>> said = new LinkedHashMap<>();
+	public Map<String, List<Speaker>> said(SeatPaper paper, PaperCards.CardLine line) {
+		Map<String, List<Speaker>> said = new LinkedHashMap<>();
 		paper.voices()
 			.forEach((voice) -> said.computeIfAbsent(words(voice.marks(), line), (words) -> new ArrayList<>())
 				.add(voice.by()));

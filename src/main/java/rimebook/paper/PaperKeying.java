@@ -262,7 +262,7 @@ public class PaperKeying {
 		/** Who keyed what is received now, for the record. */
 		String together(Actor actor) {
 			PaperState.Voice other = this.state.other(actor);
-			return "Keyed in from paper by " + ((other != null) ? other.by() + " and " : "") + actor.name()
+			return "Keyed in from paper by " + ((other != null) ? other.by().words() + " and " : "") + actor.name()
 					+ ((other == null) ? ", as received before." : ".");
 		}
 
@@ -270,7 +270,7 @@ public class PaperKeying {
 		String said() {
 			return this.state.voices()
 				.stream()
-				.map((voice) -> (voice.isTablet() ? "the tablet" : voice.by()) + " " + words(voice.marks()))
+				.map((voice) -> voice.by().words() + " " + words(voice.marks()))
 				.collect(Collectors.joining("; "));
 		}
 

@@ -46,21 +46,20 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	/**
 	 * Somebody who says what is on the card.
 	 *
-	 * @param by the person, empty for the judge's tablet
 	 * @param keying what they keyed, {@code null} for the judge's tablet
 	 */
-	record Voice(String by, PaperCards.KeyedCard marks, Instant at, @Nullable CardKeying keying) {
+	record Voice(Speaker by, PaperCards.KeyedCard marks, Instant at, @Nullable CardKeying keying) {
 
 		static Voice of(CardKeying keying) {
-			return new Voice(keying.keyedBy(), keying.marks(), keying.keyedAt(), keying);
+			return new Voice(new Speaker.Person(keying.keyedBy()), keying.marks(), keying.keyedAt(), keying);
 		}
 
 		static Voice of(PaperCards.HeldCard tablet) {
-			return new Voice("", tablet.marks(), tablet.receivedAt(), null);
+			return new Voice(new Speaker.Tablet(), tablet.marks(), tablet.receivedAt(), null);
 		}
 
 		boolean isTablet() {
-			return this.by.isEmpty();
+			return this.by.isTablet();
 		}
 
 		boolean isBy(Actor actor) {
@@ -155,7 +154,7 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 	String words() {
 		return switch (this.stage) {
 			case MISSING, RECEIVED -> "";
-			case ONCE -> "keyed once, by " + this.voices.get(0).by() + "; second keying missing";
+			case ONCE -> "keyed once, by " + this.voices.get(0).by().words() + "; second keying missing";
 			case DIFFER -> this.voices.stream().anyMatch(Voice::isTablet) ? "keyed otherwise than the tablet sent it"
 					: "keyings differ";
 		};

@@ -11,7 +11,7 @@ import rimebook.performances.CardOrigin;
 /**
  * How far a seat's paper card has come, as one person may see it.
  *
- * @param by who keyed what waits, the judge's tablet as an empty name
+ * @param by who says what waits
  * @param mine whether what waits, or a part of it, was keyed by this person
  * @param voices what each of them says is on the paper; empty unless they differ, so that
  * nobody sees what another keyed before keying it too
@@ -21,7 +21,7 @@ import rimebook.performances.CardOrigin;
  * @param receivedAt when, UTC
  * @param sight give it back when settling, so that nothing is overlooked
  */
-public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean mine, List<Voice> voices,
+public record SeatPaper(SeatView seat, Stage stage, List<Speaker> by, boolean mine, List<Voice> voices,
 		PaperCards.@Nullable KeyedCard own, PaperCards.@Nullable KeyedCard received, @Nullable CardOrigin origin,
 		@Nullable Instant receivedAt, Sight sight) {
 
@@ -54,10 +54,8 @@ public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean min
 
 	/**
 	 * What one person, or the tablet, says is on the paper.
-	 *
-	 * @param by the person, empty for the judge's tablet
 	 */
-	public record Voice(String by, PaperCards.KeyedCard marks, Instant at) {
+	public record Voice(Speaker by, PaperCards.KeyedCard marks, Instant at) {
 
 		static Voice of(PaperState.Voice voice) {
 			return new Voice(voice.by(), voice.marks(), voice.at());
@@ -81,7 +79,7 @@ public record SeatPaper(SeatView seat, Stage stage, List<String> by, boolean min
 
 	/** Tell whether the tablet's card is one of those that differ. */
 	public boolean isAgainstTablet() {
-		return this.stage == Stage.DIFFER && this.by.contains("");
+		return this.stage == Stage.DIFFER && this.by.stream().anyMatch(Speaker::isTablet);
 	}
 
 }

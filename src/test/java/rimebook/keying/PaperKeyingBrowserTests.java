@@ -114,6 +114,8 @@ class PaperKeyingBrowserTests {
 		assertThat(page.locator(".seat-links li").first()).containsText("keyed otherwise than the tablet sent it");
 		page.click("text=Settle Judge 1");
 		assertThat(page.locator(".caution")).containsText("is not what the judge’s tablet sent");
+		assertThat(page.locator(".said-by thead")).containsText("Judge’s tablet");
+		assertThat(page.locator(".said").first()).containsText("Judge’s tablet");
 		Looks.expectFitsAndNoFinding(page);
 		page.fill("[name='lines[1].typed']", "58");
 		page.click("main form button[type=submit]");

@@ -163,7 +163,8 @@ class PaperKeyingIntegrationTests {
 		assertRefused("stale-version", () -> this.keying.settle(this.performance.id(), this.seat.id(), differ.sight(),
 				MarkLine.card(MARKS), CY));
 		SeatPaper now = paper(CY);
-		assertThat(now.voices()).extracting(SeatPaper.Voice::by).containsExactly("Ann Keyer", "Bo Keyer", "");
+		assertThat(now.voices()).extracting(SeatPaper.Voice::by)
+			.containsExactly(new Speaker.Person("Ann Keyer"), new Speaker.Person("Bo Keyer"), new Speaker.Tablet());
 		this.keying.settle(this.performance.id(), this.seat.id(), now.sight(), MarkLine.card(OTHERS), CY);
 		assertRefused("nothing-to-settle", () -> this.keying.settle(this.performance.id(), this.seat.id(),
 				paper(CY).sight(), MarkLine.card(MARKS), CY));

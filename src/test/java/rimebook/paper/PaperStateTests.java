@@ -53,7 +53,8 @@ class PaperStateTests {
 		keyed("Ann", FIVE_SIX, KeyingOutcome.WAITING, 0);
 		keyed("Bo", FIVE_EIGHT, KeyingOutcome.DIFFERS, 0);
 		assertThat(state().words()).isEqualTo("keyings differ");
-		assertThat(state().voices()).extracting(PaperState.Voice::by).containsExactly("Ann", "Bo");
+		assertThat(state().voices()).extracting(PaperState.Voice::by)
+			.containsExactly(new Speaker.Person("Ann"), new Speaker.Person("Bo"));
 		keyed("Cy", FIVE_SIX, KeyingOutcome.SETTLED, 1);
 		this.card = new PaperCards.HeldCard(FIVE_SIX, 1, CardOrigin.KEYED, Instant.EPOCH, true);
 		assertThat(state()).isEqualTo(new PaperState(PaperState.Stage.RECEIVED, List.of(), 3, 1));
@@ -65,7 +66,8 @@ class PaperStateTests {
 		this.card = tablet(FIVE_EIGHT, 1);
 		assertThat(state().stage()).isEqualTo(PaperState.Stage.DIFFER);
 		assertThat(state().words()).isEqualTo("keyed otherwise than the tablet sent it");
-		assertThat(state().voices()).extracting(PaperState.Voice::by).containsExactly("Ann", "");
+		assertThat(state().voices()).extracting(PaperState.Voice::by)
+			.containsExactly(new Speaker.Person("Ann"), new Speaker.Tablet());
 	}
 
 	@Test
