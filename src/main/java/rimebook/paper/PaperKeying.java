@@ -15,6 +15,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.CardArrival;
 import rimebook.performances.CardBooks;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceEvent;
@@ -215,8 +216,7 @@ public class PaperKeying {
 		return sheets(this.performances.hold(id)).stream()
 			.filter((sheet) -> sheet.seat().id().equals(seat))
 			.findFirst()
-			.orElseThrow(() -> new NotFoundException("performance-not-of-seat",
-					"That performance is not judged by this seat."));
+			.orElseThrow(CardArrival::notOfSeat);
 	}
 
 	private List<Sheet> sheets(PerformanceView performance) {

@@ -10,22 +10,19 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.EventView;
-import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.CardArrival;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CardRefusals;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
-import rimebook.shared.Required;
 import rimebook.tabulation.CardMarks;
 
 /**
@@ -35,25 +32,20 @@ import rimebook.tabulation.CardMarks;
 @Service
 public class MarkSubmission {
 
-	private static final int MOST_CHANGES = 1000;
-
 	private final PerformanceRegister performances;
 
 	private final CardSubmissionRepository submissions;
 
 	private final PanelCards cards;
 
-	private final Panels panels;
-
 	private final Acts acts;
 
 	MarkSubmission(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
-			Panels panels, Acts acts) {
+			Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
 		this.submissions = submissions;
 		this.cards = cards;
-		this.panels = panels;
 	}
 
 	/**
@@ -68,62 +60,32 @@ public class MarkSubmission {
 	 */
 	@Transactional
 	public CardBook.Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
-		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
+		CardArrival<CardSubmission> arrival = new CardArrival<>(card.performance(), seat, card.sequence(),
+				ReceivedCard::of);
 		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<CardSubmission> sent = this.submissions.findById(card.id());
 		if (sent.isPresent()) {
-			return repeated(sent.get(), card, seat);
+			return arrival.again(sent.get(), sent.get().isSameAs(card, seat));
 		}
+		return keep(card, arrival, performance, actor);
+	}
+
+	private CardBook.Acknowledgement keep(SubmitCard card, CardArrival<CardSubmission> arrival,
+			PerformanceView performance, Actor actor) {
 		EventView event = this.cards.eventOf(performance.segment());
-		SeatView sender = sender(event, performance, seat);
+		SeatView sender = arrival.sender(this.cards.senders(event, performance.segment()));
 		this.cards.requirePlacement(event);
 		PerformanceRegister.requireOnIce(performance);
 		this.cards.requireMarksTaken(event, card.marks());
-		return keep(card, performance, sender, actor);
-	}
-
-	private static CardBook.Acknowledgement repeated(CardSubmission sent, SubmitCard card, SeatId seat) {
-		if (!sent.isSameAs(card, seat)) {
-			throw CardRefusals.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedCard.of(sent) : null);
-		}
-		return sent.acknowledged();
-	}
-
-	private CardBook.Acknowledgement keep(SubmitCard card, PerformanceView performance, SeatView seat, Actor actor) {
 		Optional<CardSubmission> before = Optional
-			.ofNullable(this.cards.newestOf(seat.id(), List.of(performance)).get(performance.id().value()));
-		requireNewer(card, before);
-		CardSubmission kept = new CardSubmission(card.id(), performance.id(), seat.id(), card.sequence(), card.marks(),
-				CardOrigin.JUDGE, this.acts.now());
+			.ofNullable(this.cards.newestOf(sender.id(), List.of(performance)).get(performance.id().value()));
+		arrival.requireNewerThan(before);
+		CardSubmission kept = new CardSubmission(card.id(), performance.id(), sender.id(), card.sequence(),
+				card.marks(), CardOrigin.JUDGE, this.acts.now());
 		this.submissions.save(kept);
-		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
-				line(kept, before, seat, actor)));
+		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(), arrival
+			.line(sender, before.map((old) -> MarkWords.of(old.marks())), MarkWords.of(kept.marks()), actor)));
 		return kept.acknowledged();
-	}
-
-	private static void requireNewer(SubmitCard card, Optional<CardSubmission> before) {
-		if (before.isPresent() && card.sequence() <= before.get().sequence()) {
-			throw CardRefusals.sequenceTaken(before.get().sequence(), ReceivedCard.of(before.get()));
-		}
-	}
-
-	private SeatView sender(EventView event, PerformanceView performance, SeatId id) {
-		return this.cards.senders(event, performance.segment())
-			.stream()
-			.filter((seat) -> seat.id().equals(id))
-			.findFirst()
-			.orElseThrow(() -> new NotFoundException("performance-not-of-seat",
-					"That performance is not judged by " + this.panels.seat(id).label() + "."));
-	}
-
-	private static AuditedChange line(CardSubmission card, Optional<CardSubmission> before, SeatView seat,
-			Actor actor) {
-		return AuditedChange.of(actor, "performance", card.performance(), "card.received")
-			.from(before.map((old) -> words(seat, old)).orElse(""), words(seat, card));
-	}
-
-	private static String words(SeatView seat, CardSubmission card) {
-		return seat.label() + ": " + MarkWords.of(card.marks());
 	}
 
 	/**
@@ -149,9 +111,8 @@ public class MarkSubmission {
 	public record ReceivedCard(int sequence, BigDecimal first, BigDecimal second, Instant receivedAt) {
 
 		static ReceivedCard of(CardSubmission card) {
-			CardBook.Acknowledgement known = card.acknowledged();
 			return new ReceivedCard(card.sequence(), MarkWords.decimal(card.marks().first()),
-					MarkWords.decimal(card.marks().second()), known.receivedAt());
+					MarkWords.decimal(card.marks().second()), card.receivedAt());
 		}
 
 	}

@@ -28,9 +28,9 @@ import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanels;
+import rimebook.performances.JudgesCard;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.PlacementRules;
@@ -253,16 +253,8 @@ class PanelCards implements CardBook {
 				corrected.stream().map(CardSubmission::performance).distinct().toList());
 		return corrected.stream()
 			.map((card) -> new CardBook.CorrectedCard(card.getId(), new PerformanceId(card.performance()),
-					MarkWords.of(before(card, versions).marks()), MarkWords.of(card.marks())))
+					MarkWords.of(JudgesCard.before(card, versions).marks()), MarkWords.of(card.marks())))
 			.toList();
-	}
-
-	private static CardSubmission before(CardSubmission card, List<CardSubmission> versions) {
-		return versions.stream()
-			.filter((older) -> older.performance().equals(card.performance())
-					&& older.sequence() == card.sequence() - 1)
-			.findFirst()
-			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
 	}
 
 }

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.performances.CardRefusals;
+import rimebook.shared.RuleViolationException;
 
 /**
  * Every version of the elements called for one performance.
@@ -31,15 +31,16 @@ record CalledLists(List<CalledList> versions) {
 
 	/**
 	 * The list that a card was given to.
-	 * @throws rimebook.shared.RuleViolationException {@code list-unknown}
+	 * @throws RuleViolationException {@code list-unknown}
 	 */
 	Optional<CalledList> givenTo(PointsSubmission.SubmitPointsCard card) {
 		Integer sequence = card.listSequence();
 		if (sequence == null) {
 			return newest();
 		}
-		return Optional.of(version(sequence)
-			.orElseThrow(() -> CardRefusals.listUnknown(sequence, newest().map(CalledList::sequence).orElse(0))));
+		return Optional.of(version(sequence).orElseThrow(() -> RuleViolationException.ofField("list-unknown",
+				"listSequence", "is " + sequence + "; the list of called elements has the versions 1 to "
+						+ newest().map(CalledList::sequence).orElse(0) + ".")));
 	}
 
 	/** The version of that number; empty where there is none. */

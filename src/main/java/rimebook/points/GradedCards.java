@@ -24,9 +24,9 @@ import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.ClosedMarks;
 import rimebook.performances.CountingPanel;
+import rimebook.performances.JudgesCard;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.NotFoundException;
 import rimebook.tabulation.points.SegmentRules;
 
 /** The cards of points judging as the run of a segment asks for them. */
@@ -212,18 +212,10 @@ class GradedCards implements CardBook {
 		List<PointsCard> versions = this.book.versions(seat, performances);
 		List<CalledElement> elements = this.book.everCalled(performances);
 		return corrected.stream().map((card) -> {
-			PointsMarks before = before(card, versions).marks();
+			PointsMarks before = JudgesCard.before(card, versions).marks();
 			return new CardBook.CorrectedCard(card.getId(), new PerformanceId(card.performance()),
 					words(before, card.marks(), elements), words(card.marks(), before, elements));
 		}).toList();
-	}
-
-	private static PointsCard before(PointsCard card, List<PointsCard> versions) {
-		return versions.stream()
-			.filter((older) -> older.performance().equals(card.performance())
-					&& older.sequence() == card.sequence() - 1)
-			.findFirst()
-			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
 	}
 
 	/** The lines of a card in which it differs from the other. */

@@ -3,7 +3,6 @@ package rimebook.points;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,19 +14,17 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.performances.CardArrival;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CardRefusals;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
-import rimebook.shared.Required;
 
 /**
  * Takes judges' cards in points judging from their tablets. A card is acknowledged only
@@ -36,8 +33,6 @@ import rimebook.shared.Required;
  */
 @Service
 public class PointsSubmission {
-
-	private static final int MOST_CHANGES = 1000;
 
 	private final PerformanceRegister performances;
 
@@ -68,67 +63,32 @@ public class PointsSubmission {
 	 */
 	@Transactional
 	public CardBook.Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
-		Required.number("sequence", card.sequence(), 1, MOST_CHANGES);
+		CardArrival<PointsCard> arrival = new CardArrival<>(card.performance(), seat, card.sequence(),
+				(sent) -> ReceivedPointsCard.of(sent.own()));
 		PerformanceView performance = this.performances.hold(card.performance());
 		Optional<PointsCard> sent = this.cards.findById(card.id());
 		if (sent.isPresent()) {
-			return repeated(sent.get(), card, seat);
+			return arrival.again(sent.get(), sent.get().isSameAs(card, seat));
 		}
-		return keep(card, performance, countingSeat(performance, seat), actor);
+		return keep(card, arrival, performance, actor);
 	}
 
-	private static CardBook.Acknowledgement repeated(PointsCard sent, SubmitPointsCard card, SeatId seat) {
-		if (!sent.isSameAs(card, seat)) {
-			throw CardRefusals
-				.contentDiffers(sent.isOf(card.performance(), seat) ? ReceivedPointsCard.of(sent.own()) : null);
-		}
-		return sent.acknowledged();
-	}
-
-	private CardBook.Acknowledgement keep(SubmitPointsCard card, PerformanceView performance, SeatView seat,
-			Actor actor) {
+	private CardBook.Acknowledgement keep(SubmitPointsCard card, CardArrival<PointsCard> arrival,
+			PerformanceView performance, Actor actor) {
+		SeatView sender = arrival.sender(this.book.senders(performance.segment()));
 		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
 		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
 		PerformanceRegister.requireOnIce(performance);
 		check.require(card.marks());
-		Optional<PointsCard> before = newest(performance.id(), seat.id());
-		requireNewer(card, before);
-		PointsCard kept = new PointsCard(card.id(), performance.id(), seat.id(), card.sequence(),
+		Optional<PointsCard> before = this.book.card(performance.id(), sender.id());
+		arrival.requireNewerThan(before);
+		PointsCard kept = new PointsCard(card.id(), performance.id(), sender.id(), card.sequence(),
 				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.acts.now());
 		this.cards.save(kept);
 		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
-				line(kept, before, seat, check, actor)));
+				arrival.line(sender, before.map((old) -> PointsWords.of(old.marks(), check.elements())),
+						PointsWords.of(kept.marks(), check.elements()), actor)));
 		return kept.acknowledged();
-	}
-
-	private static void requireNewer(SubmitPointsCard card, Optional<PointsCard> before) {
-		if (before.isPresent() && card.sequence() <= before.get().sequence()) {
-			throw CardRefusals.sequenceTaken(before.get().sequence(), ReceivedPointsCard.of(before.get().own()));
-		}
-	}
-
-	private SeatView countingSeat(PerformanceView performance, SeatId id) {
-		return this.book.senders(performance.segment())
-			.stream()
-			.filter((seat) -> seat.id().equals(id))
-			.findFirst()
-			.orElseThrow(() -> new NotFoundException("performance-not-of-seat",
-					"That performance is not judged by this seat."));
-	}
-
-	private Optional<PointsCard> newest(PerformanceId performance, SeatId seat) {
-		return this.book.card(performance, seat);
-	}
-
-	private static AuditedChange line(PointsCard card, Optional<PointsCard> before, SeatView seat,
-			PointsCardCheck check, Actor actor) {
-		List<CalledElement> elements = check.elements();
-		return AuditedChange.of(actor, "performance", card.performance(), "card.received")
-			.from(before.map((old) -> words(seat, old, elements)).orElse(""), words(seat, card, elements));
-	}
-
-	private static String words(SeatView seat, PointsCard card, List<CalledElement> elements) {
-		return seat.label() + ": " + PointsWords.of(card.marks(), elements);
 	}
 
 	/** Return the newest card of each seat for a performance. */

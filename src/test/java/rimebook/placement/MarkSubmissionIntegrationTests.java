@@ -114,8 +114,12 @@ class MarkSubmissionIntegrationTests {
 		day.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, CARD), day.seats().get(0));
 		assertRefused("card-content-differs", () -> day
 			.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, new CardMarks(560, 580)), day.seats().get(0)));
-		assertRefused("card-content-differs",
-				() -> day.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, CARD), day.seats().get(1)));
+		assertThatExceptionOfType(ConflictException.class)
+			.isThrownBy(
+					() -> day.send(new MarkSubmission.SubmitCard(id, performance.id(), 1, CARD), day.seats().get(1)))
+			.matches((refused) -> refused.code().equals("card-content-differs"))
+			.as("another seat's card is not told")
+			.matches((refused) -> refused.received() == null);
 		assertThat(rows(performance)).isOne();
 	}
 
@@ -152,7 +156,8 @@ class MarkSubmissionIntegrationTests {
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
 		assertThatExceptionOfType(NotFoundException.class)
-			.isThrownBy(() -> day.send(performance, other.seats().get(0), 1, CARD));
+			.isThrownBy(() -> day.send(performance, other.seats().get(0), 1, CARD))
+			.matches((refused) -> refused.code().equals("performance-not-of-seat"));
 		assertThat(rows(performance)).isZero();
 	}
 
