@@ -6,12 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 
-import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 import rimebook.testsupport.EarlierCorrections;
+import rimebook.testsupport.EarlierDatabase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -24,63 +22,55 @@ class EarlierCorrectionsIntegrationTests {
 			decision_reason)
 			values (?, 0, ?, ?, current_timestamp, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'Slip.', 'PROPOSED', 'Ines Harrow', '', '')""";
 
-	private final DriverManagerDataSource database = database();
-
-	private final JdbcClient sql = JdbcClient.create(this.database);
-
-	private final UUID segment = UUID.randomUUID();
+	private final EarlierDatabase database = database();
 
 	private final UUID performance = UUID.randomUUID();
 
 	/** An empty database. */
-	DriverManagerDataSource database() {
-		return new DriverManagerDataSource("jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1", "sa", "");
-	}
-
-	/** The folder of its own migrations. */
-	String vendor() {
-		return "h2";
+	EarlierDatabase database() {
+		return EarlierDatabase.onH2();
 	}
 
 	@Test
 	void areCarriedOverAndStillAttestedByTheirLines() throws SQLException {
-		migrate("117");
-		performance();
-		List<UUID> ids = EarlierCorrections.all().stream().map(this::correction).toList();
-		migrate("latest");
+		this.database.migrate("117");
+		UUID segment = performance();
+		List<UUID> ids = EarlierCorrections.all().stream().map((earlier) -> correction(segment, earlier)).toList();
+		this.database.migrate("latest");
 		for (int i = 0; i < ids.size(); i++) {
 			assertThat(amendment(ids.get(i))).isEqualTo(EarlierCorrections.all().get(i).amendment());
 		}
 		assertThat(altered()).isEmpty();
 		for (UUID id : ids) {
 			String before = amendment(id);
-			write("update correction set amendment = ? where id = ?", before.replace("after", "atter"), id);
+			this.database.write("update correction set amendment = ? where id = ?", before.replace("after", "atter"),
+					id);
 			assertThat(altered())
 				.containsExactly("Correction " + id + " is not stored as it was before corrections were amendments.");
-			write("update correction set amendment = ? where id = ?", before, id);
+			this.database.write("update correction set amendment = ? where id = ?", before, id);
 		}
 	}
 
 	@Test
 	void theLineOfACorrectionAttestsItAsItWas() throws SQLException {
-		migrate("117");
-		performance();
-		UUID id = correction(EarlierCorrections.all().get(0));
+		this.database.migrate("117");
+		UUID id = correction(performance(), EarlierCorrections.all().get(0));
 		String attested = ChainDigest.of(ChainDigest.of(earlier(id)));
-		migrate("latest");
-		try (Connection connection = this.database.getConnection()) {
+		this.database.migrate("latest");
+		try (Connection connection = this.database.source().getConnection()) {
 			assertThat(Evidence.of(connection, "correction", id.toString())).isEqualTo(attested);
-			write("update correction set carried = false where id = ?", id);
+			this.database.write("update correction set carried = false where id = ?", id);
 			assertThat(Evidence.of(connection, "correction", id.toString())).isNotEqualTo(attested);
 		}
 	}
 
 	/** The columns that were attested then, as the service wrote them. */
 	private String[] earlier(UUID id) {
-		return this.sql.sql("""
-				select 'correction', id, segment_id, performance_id, seat_id, protest_id, line, old_first, old_second,
-				new_first, new_second, old_value, new_value, old_text, new_text, reason, state, proposed_by,
-				proposed_at, decided_by, decided_at, decision_reason from correction where id = ?""")
+		return this.database.sql()
+			.sql("""
+					select 'correction', id, segment_id, performance_id, seat_id, protest_id, line, old_first, old_second,
+					new_first, new_second, old_value, new_value, old_text, new_text, reason, state, proposed_by,
+					proposed_at, decided_by, decided_at, decision_reason from correction where id = ?""")
 			.param(id)
 			.query((row, at) -> {
 				List<String> fields = new ArrayList<>();
@@ -96,56 +86,35 @@ class EarlierCorrectionsIntegrationTests {
 	}
 
 	private List<String> altered() throws SQLException {
-		try (Connection connection = this.database.getConnection()) {
+		try (Connection connection = this.database.source().getConnection()) {
 			return StoredCheck.check(connection).faults();
 		}
 	}
 
 	private String amendment(UUID id) {
-		return this.sql.sql("select amendment from correction where id = ?").param(id).query(String.class).single();
+		return this.database.sql()
+			.sql("select amendment from correction where id = ?")
+			.param(id)
+			.query(String.class)
+			.single();
 	}
 
-	private UUID correction(EarlierCorrections earlier) {
+	private UUID correction(UUID segment, EarlierCorrections earlier) {
 		UUID id = UUID.randomUUID();
-		List<Object> values = new ArrayList<>(List.of(id, this.segment, this.performance));
+		List<Object> values = new ArrayList<>(List.of(id, segment, this.performance));
 		values.addAll(earlier.columns());
-		write(ROW, values.toArray());
+		this.database.write(ROW, values.toArray());
 		return id;
 	}
 
-	private void migrate(String target) {
-		Flyway.configure()
-			.dataSource(this.database)
-			.locations("classpath:db/migration/common", "classpath:db/migration/" + vendor())
-			.target(target)
-			.load()
-			.migrate();
-	}
-
-	private void performance() {
-		UUID competition = UUID.randomUUID();
-		UUID event = UUID.randomUUID();
-		UUID club = UUID.randomUUID();
-		UUID team = UUID.randomUUID();
-		UUID entry = UUID.randomUUID();
-		write("insert into competition (id, version, slug, name, place, zone, first_day, last_day, rulebook, state) "
-				+ "values (?, 0, 'one', 'One', 'Ebbhaven', 'UTC', '2027-02-13', '2027-02-13', 'ours', 'RUNNING')",
-				competition);
-		write("insert into event (id, version, competition_id, position, slug, name, method, judges, even_panel_reason, "
-				+ "policies) values (?, 0, ?, 1, 'junior', 'Junior', 'MAJORITY', 3, '', '{}')", event, competition);
-		write("insert into segment (id, version, event_id, position, slug, name, kind, factor, programme_seconds, "
-				+ "tolerance_seconds) values (?, 0, ?, 1, 'free', 'Free skating', 'FREE', 100, 240, 10)", this.segment,
-				event);
-		write("insert into club (id, version, name, town) values (?, 0, 'North Quay', 'Ebbhaven')", club);
-		write("insert into team (id, version, club_id, name, spoken_as) values (?, 0, ?, 'Embers', '')", team, club);
-		write("insert into entry (id, version, event_id, team_id, state, late_reason, entered_at, withdrawn_reason) "
-				+ "values (?, 0, ?, ?, 'ENTERED', '', current_timestamp, '')", entry, event, team);
-		write("insert into performance (id, version, segment_id, entry_id, start_number, group_number, status, "
-				+ "status_reason) values (?, 0, ?, ?, 1, 1, 'CLOSED', '')", this.performance, this.segment, entry);
-	}
-
-	private void write(String statement, Object... values) {
-		this.sql.sql(statement).params(values).update();
+	/** One whose cards are closed; its segment. */
+	private UUID performance() {
+		EarlierDatabase.Field field = this.database.field();
+		this.database.write(
+				"insert into performance (id, version, segment_id, entry_id, start_number, group_number, "
+						+ "status, status_reason) values (?, 0, ?, ?, 1, 1, 'CLOSED', '')",
+				this.performance, field.segment(), this.database.entry(field, "Embers"));
+		return field.segment();
 	}
 
 }
