@@ -14,7 +14,7 @@
  * in decimal digits, a colon, the bytes, a comma ("netstring"), so that no text can pass
  * for another split into fields.
  */
-@ApplicationModule(allowedDependencies = { "shared", "pages" })
+@ApplicationModule(allowedDependencies = { "shared", "pages", "wording" })
 @NullMarked
 package rimebook.audit;
 

@@ -3,7 +3,7 @@
  * judged by, and their segments. Everything else hangs on these identities; other modules
  * refuse a change or a move through the guards declared here.
  */
-@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "pages", "shared" })
+@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.competition;
 

@@ -4,7 +4,7 @@
  */
 @ApplicationModule(allowedDependencies = { "protests", "results", "stand", "performances", "placement", "points",
 		"panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation", "tabulation :: points",
-		"pages", "shared" })
+		"pages", "shared", "wording" })
 @NullMarked
 package rimebook.demo;
 

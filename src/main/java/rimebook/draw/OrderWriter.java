@@ -49,7 +49,7 @@ class OrderWriter {
 			return this.orders.saveAndFlush(drawn);
 		}
 		catch (DataIntegrityViolationException ex) {
-			throw ConflictException.stale("starting order");
+			throw ConflictException.stale("starting-order");
 		}
 	}
 

@@ -4,7 +4,7 @@
  * start, and anyone can repeat it. A drawn order is never edited; a re-draw is a further
  * order with its reason, and a withdrawal leaves its gap.
  */
-@ApplicationModule(allowedDependencies = { "entries", "competition", "pages", "shared" })
+@ApplicationModule(allowedDependencies = { "entries", "competition", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.draw;
 

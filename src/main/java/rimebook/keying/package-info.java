@@ -4,7 +4,7 @@
  * show.
  */
 @ApplicationModule(allowedDependencies = { "stand", "paper", "points", "performances", "panels", "draw", "entries",
-		"competition", "tabulation :: points", "pages", "shared" })
+		"competition", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.keying;
 

@@ -4,7 +4,7 @@
  * and kept as bytes until something changes.
  */
 @ApplicationModule(
-		allowedDependencies = { "results", "draw", "entries", "competition", "tabulation", "pages", "shared" })
+		allowedDependencies = { "results", "draw", "entries", "competition", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.live;
 

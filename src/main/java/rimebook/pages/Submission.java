@@ -1,6 +1,7 @@
 package rimebook.pages;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.context.support.DefaultMessageSourceResolvable;
 import org.springframework.util.StringUtils;
 import org.springframework.validation.BindingResult;
@@ -10,6 +11,7 @@ import org.springframework.validation.ObjectError;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The sending of a form: runs the change and, when a rule or a conflict refuses it, puts
@@ -57,7 +59,7 @@ public final class Submission {
 		else {
 			form.addError(
 					new ObjectError(form.getObjectName(), codes(form.resolveMessageCodes(refusal.code()), refusal),
-							arguments(refusal), refusal.getMessage()));
+							arguments(refusal), words(refusal.sentence())));
 		}
 	}
 
@@ -68,7 +70,7 @@ public final class Submission {
 	public static void reject(BindingResult form, String field, RimebookException refusal) {
 		form.addError(new FieldError(form.getObjectName(), field, form.getRawFieldValue(field), false,
 				codes(form.resolveMessageCodes(refusal.code(), field), refusal), arguments(refusal),
-				refusal.getMessage()));
+				words(refusal.sentence())));
 	}
 
 	private static String[] codes(String[] codes, RimebookException refusal) {
@@ -79,14 +81,21 @@ public final class Submission {
 	 * The field as the page calls it and what is wrong with it, where that is said so.
 	 */
 	private static Object @Nullable [] arguments(RimebookException refusal) {
-		String predicate = predicate(refusal);
+		Sentence predicate = predicate(refusal);
 		return (predicate == null) ? null
-				: new Object[] { new DefaultMessageSourceResolvable(new String[] { "field." + refusal.field() },
-						"The field '" + refusal.field() + "'"), predicate };
+				: new Object[] {
+						new DefaultMessageSourceResolvable(new String[] { "field." + refusal.field() },
+								words(Sentence.of("shared.field.named", String.valueOf(refusal.field())))),
+						words(predicate) };
 	}
 
-	private static @Nullable String predicate(RimebookException refusal) {
+	private static @Nullable Sentence predicate(RimebookException refusal) {
 		return (refusal instanceof RuleViolationException rule) ? rule.predicate() : null;
+	}
+
+	/** The page that shows the form again is the answer to this very request. */
+	private static String words(Sentence sentence) {
+		return sentence.in(LocaleContextHolder.getLocale());
 	}
 
 }

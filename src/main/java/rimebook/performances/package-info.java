@@ -5,7 +5,7 @@
  * are it does not know.
  */
 @ApplicationModule(allowedDependencies = { "panels", "draw", "entries", "competition", "tabulation",
-		"tabulation :: points", "shared" })
+		"tabulation :: points", "shared", "wording" })
 @NullMarked
 package rimebook.performances;
 

@@ -3,7 +3,7 @@
  * card sent twice is one row, and a correction adds a version and never overwrites.
  */
 @ApplicationModule(
-		allowedDependencies = { "performances", "paper", "panels", "entries", "competition", "tabulation", "shared" })
+		allowedDependencies = { "performances", "paper", "panels", "entries", "competition", "tabulation", "shared", "wording" })
 @NullMarked
 package rimebook.placement;
 

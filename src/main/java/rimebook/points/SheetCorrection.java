@@ -83,7 +83,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		SheetAmendment amendment = change.amendment();
 		boolean element = amendment instanceof SheetAmendment.ElementAmendment;
 		if (!now(performance, amendment).equals(expected)) {
-			throw ConflictException.stale(element ? "list of elements" : "list of deductions");
+			throw ConflictException.stale(element ? "list-of-elements" : "list-of-deductions");
 		}
 		check(performance, amendment);
 		put(performance, amendment, approval.actor());

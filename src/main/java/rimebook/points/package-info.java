@@ -4,7 +4,7 @@
  * never overwrites.
  */
 @ApplicationModule(allowedDependencies = { "performances", "clock", "paper", "panels", "entries", "competition",
-		"tabulation", "tabulation :: points", "shared" })
+		"tabulation", "tabulation :: points", "shared", "wording" })
 @NullMarked
 package rimebook.points;
 

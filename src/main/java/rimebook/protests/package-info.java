@@ -3,7 +3,7 @@
  * mistyped mark is put right, a judge's opinion is not.
  */
 @ApplicationModule(allowedDependencies = { "accounts", "results", "performances", "placement", "points", "panels",
-		"entries", "competition", "tabulation", "tabulation :: points", "pages", "shared" })
+		"entries", "competition", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.protests;
 

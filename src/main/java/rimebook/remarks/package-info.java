@@ -1,7 +1,7 @@
 /**
  * What the referee tells the panel of a performance, and which seat has seen it.
  */
-@ApplicationModule(allowedDependencies = { "performances", "clock", "panels", "competition", "shared" })
+@ApplicationModule(allowedDependencies = { "performances", "clock", "panels", "competition", "shared", "wording" })
 @NullMarked
 package rimebook.remarks;
 

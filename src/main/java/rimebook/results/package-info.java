@@ -4,7 +4,7 @@
  * since both are written in one transaction.
  */
 @ApplicationModule(allowedDependencies = { "accounts", "performances", "panels", "draw", "entries", "competition",
-		"tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared" })
+		"tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.results;
 

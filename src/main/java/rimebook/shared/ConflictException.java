@@ -2,26 +2,36 @@ package rimebook.shared;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * The request does not fit what is there now: a stale version, a wrong state, the same
  * identity with other content (HTTP 409).
  */
 public final class ConflictException extends RimebookException {
 
-	private static final long serialVersionUID = 1L;
+	private static final long serialVersionUID = 2L;
 
 	private final transient @Nullable Object received;
+
+	public ConflictException(String code, Sentence sentence) {
+		this(code, null, sentence);
+	}
+
+	public ConflictException(String code, @Nullable String field, Sentence sentence) {
+		this(code, field, sentence, null);
+	}
 
 	public ConflictException(String code, String message) {
 		this(code, null, message);
 	}
 
 	public ConflictException(String code, @Nullable String field, String message) {
-		this(code, field, message, null);
+		this(code, field, Sentence.said(message), null);
 	}
 
-	private ConflictException(String code, @Nullable String field, String message, @Nullable Object received) {
-		super(code, field, message);
+	private ConflictException(String code, @Nullable String field, Sentence sentence, @Nullable Object received) {
+		super(code, field, sentence);
 		this.received = received;
 	}
 
@@ -29,8 +39,12 @@ public final class ConflictException extends RimebookException {
 	 * Refuse what was sent because something else is there, and show that.
 	 * @param received what is there instead, as programs are to read it
 	 */
+	public static ConflictException instead(String code, Sentence sentence, Object received) {
+		return new ConflictException(code, null, sentence, received);
+	}
+
 	public static ConflictException instead(String code, String message, Object received) {
-		return new ConflictException(code, null, message, received);
+		return instead(code, Sentence.said(message), received);
 	}
 
 	/** What is there instead of what was sent, where it can be shown. */
@@ -40,7 +54,7 @@ public final class ConflictException extends RimebookException {
 
 	/**
 	 * Refuse a change that was decided on an older look at the thing than the newest.
-	 * @param thing what was to be changed, as people call it ("event")
+	 * @param thing what was to be changed ("event"), named by {@code shared.this.<thing>}
 	 * @param seen what the person had before them: a version, or what stood there
 	 * @param now the same as it is now, {@code null} where the thing was never stored
 	 */
@@ -52,19 +66,22 @@ public final class ConflictException extends RimebookException {
 
 	/**
 	 * Say that somebody else changed the thing since it was read.
-	 * @param thing what was to be changed, as people call it ("event")
+	 * @param thing what was to be changed ("event"), named by {@code shared.this.<thing>}
 	 */
 	public static ConflictException stale(String thing) {
-		return outdated("Somebody else changed this " + thing
-				+ " since you opened it. Look at it again, then repeat your change.");
+		return outdated(Sentence.of("shared.stale", Sentence.of("shared.this." + thing)));
 	}
 
 	/**
 	 * Say in words of its own that what the change rests on is not so any more.
-	 * @param message a sentence for people that says what is there now
+	 * @param sentence says what is there now
 	 */
+	public static ConflictException outdated(Sentence sentence) {
+		return new ConflictException("stale-version", sentence);
+	}
+
 	public static ConflictException outdated(String message) {
-		return new ConflictException("stale-version", message);
+		return outdated(Sentence.said(message));
 	}
 
 }

@@ -4,6 +4,8 @@ import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * What a name of a person, club, town or team may be: one line, written in one way
  * (NFKC), that a spreadsheet will not take for a formula.
@@ -42,16 +44,14 @@ public final class Name {
 
 	private static String plain(String field, String text) {
 		if (text.codePoints().anyMatch((character) -> Character.getType(character) == Character.FORMAT)) {
-			throw RuleViolationException.ofField("field-not-text", field,
-					"holds a character that is not seen; please type the name anew.");
+			throw RuleViolationException.ofField("field-not-text", field, Sentence.of("shared.field.unseen-character"));
 		}
 		if (text.chars().anyMatch(Character::isISOControl)) {
-			throw RuleViolationException.ofField("field-not-text", field,
-					"holds a line break or a tab; a name is one line of plain text.");
+			throw RuleViolationException.ofField("field-not-text", field, Sentence.of("shared.field.not-one-line"));
 		}
 		if (!text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0) {
-			throw RuleViolationException.ofField("field-formula", field, "begins with '" + text.charAt(0)
-					+ "', which a spreadsheet takes for a formula; begin with a letter or a digit.");
+			throw RuleViolationException.ofField("field-formula", field,
+					Sentence.of("shared.field.formula", text.substring(0, 1)));
 		}
 		return text;
 	}

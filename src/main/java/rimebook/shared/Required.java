@@ -2,6 +2,8 @@ package rimebook.shared;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /** Checks of single fields that every module makes in the same words. */
 public final class Required {
 
@@ -19,7 +21,7 @@ public final class Required {
 	public static String text(String field, @Nullable String text, int most) {
 		String trimmed = (text != null) ? PlainText.of(text) : "";
 		if (trimmed.isEmpty()) {
-			throw RuleViolationException.ofField("field-missing", field, "is empty; please fill it in.");
+			throw RuleViolationException.ofField("field-missing", field, Sentence.of("shared.field.missing"));
 		}
 		return within(field, trimmed, most);
 	}
@@ -38,7 +40,7 @@ public final class Required {
 	public static int number(String field, int value, int least, int most) {
 		if (value < least || value > most) {
 			throw RuleViolationException.ofField("field-out-of-range", field,
-					"is " + value + "; it must be from " + least + " to " + most + ".");
+					Sentence.of("shared.field.out-of-range", value, least, most));
 		}
 		return value;
 	}
@@ -46,11 +48,11 @@ public final class Required {
 	private static String within(String field, String text, int most) {
 		if (text.length() > most) {
 			throw RuleViolationException.ofField("field-too-long", field,
-					"has " + text.length() + " characters; at most " + most + " fit.");
+					Sentence.of("shared.field.too-long", text.length(), most));
 		}
 		PlainText.refused(text).ifPresent((character) -> {
 			throw RuleViolationException.ofField("field-not-text", field,
-					"holds a control character (U+%04X); please use plain text.".formatted(character));
+					Sentence.of("shared.field.control-character", "U+%04X".formatted(character)));
 		});
 		return text;
 	}

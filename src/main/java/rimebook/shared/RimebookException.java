@@ -2,6 +2,8 @@ package rimebook.shared;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * A request that cannot be done, with a stable code for programs and a sentence for
  * people. Everything else that is thrown is a bug.
@@ -9,24 +11,28 @@ import org.jspecify.annotations.Nullable;
 public abstract sealed class RimebookException extends RuntimeException
 		permits NotFoundException, ConflictException, RuleViolationException {
 
-	private static final long serialVersionUID = 1L;
+	private static final long serialVersionUID = 2L;
 
 	private final String code;
 
-	private final String sentence;
-
 	private final @Nullable String field;
 
-	RimebookException(String code, @Nullable String field, String message) {
-		super(message);
+	private final Sentence sentence;
+
+	RimebookException(String code, @Nullable String field, Sentence sentence) {
 		this.code = code;
-		this.sentence = message;
 		this.field = field;
+		this.sentence = sentence;
 	}
 
-	/** What a person reads. */
+	/** The sentence in English, for the log and for programs. */
 	@Override
 	public String getMessage() {
+		return this.sentence.english();
+	}
+
+	/** What a person reads, in their language. */
+	public Sentence sentence() {
 		return this.sentence;
 	}
 

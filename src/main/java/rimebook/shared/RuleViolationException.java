@@ -2,25 +2,36 @@ package rimebook.shared;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * A rule of the competition or of a field refuses the request (HTTP 422).
  */
 public final class RuleViolationException extends RimebookException {
 
-	private static final long serialVersionUID = 1L;
+	private static final long serialVersionUID = 2L;
 
-	private final @Nullable String predicate;
+	private final @Nullable Sentence predicate;
+
+	public RuleViolationException(String code, Sentence sentence) {
+		this(code, null, sentence);
+	}
+
+	public RuleViolationException(String code, @Nullable String field, Sentence sentence) {
+		this(code, field, sentence, null);
+	}
 
 	public RuleViolationException(String code, String message) {
 		this(code, null, message);
 	}
 
 	public RuleViolationException(String code, @Nullable String field, String message) {
-		this(code, field, message, null);
+		this(code, field, Sentence.said(message), null);
 	}
 
-	private RuleViolationException(String code, @Nullable String field, String message, @Nullable String predicate) {
-		super(code, field, message);
+	private RuleViolationException(String code, @Nullable String field, Sentence sentence,
+			@Nullable Sentence predicate) {
+		super(code, field, sentence);
 		this.predicate = predicate;
 	}
 
@@ -30,15 +41,19 @@ public final class RuleViolationException extends RimebookException {
 	 * @param predicate what is wrong, the rest of the sentence after the field's name,
 	 * such as "is empty; please fill it in."
 	 */
+	public static RuleViolationException ofField(String code, String field, Sentence predicate) {
+		return new RuleViolationException(code, field, Sentence.of("shared.field", field, predicate), predicate);
+	}
+
 	public static RuleViolationException ofField(String code, String field, String predicate) {
-		return new RuleViolationException(code, field, "The field '" + field + "' " + predicate, predicate);
+		return ofField(code, field, Sentence.said(predicate));
 	}
 
 	/**
 	 * What is wrong with the field, to follow its name; {@code null} where the sentence
 	 * does not begin with one.
 	 */
-	public @Nullable String predicate() {
+	public @Nullable Sentence predicate() {
 		return this.predicate;
 	}
 

@@ -3,7 +3,7 @@
  * segments that run now.
  */
 @ApplicationModule(allowedDependencies = { "clock", "points", "paper", "performances", "remarks", "panels", "draw",
-		"rulings", "entries", "competition", "tabulation", "tabulation :: points", "pages", "shared" })
+		"rulings", "entries", "competition", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.stand;
 

@@ -2,7 +2,7 @@
  * Tables that people bring from their spreadsheets, whatever signs, encodings and names
  * of columns these write.
  */
-@ApplicationModule(allowedDependencies = "shared")
+@ApplicationModule(allowedDependencies = { "shared", "wording" })
 @NullMarked
 package rimebook.tables;
 

@@ -3,7 +3,7 @@
  * tablets speak. Another seat’s marks are never read for it.
  */
 @ApplicationModule(allowedDependencies = { "placement", "points", "performances", "remarks", "panels", "entries",
-		"competition", "tabulation", "shared" })
+		"competition", "tabulation", "shared", "wording" })
 @NullMarked
 package rimebook.tablets;
 

@@ -4,7 +4,7 @@
  * the cards arrive. Marks, ordinals, factors and totals are whole hundredths
  * ({@code 560 = 5.60}); {@link rimebook.tabulation.Hundredths} writes them.
  */
-@ApplicationModule(allowedDependencies = {})
+@ApplicationModule(allowedDependencies = "wording")
 @NullMarked
 package rimebook.tabulation;
 

@@ -2,7 +2,6 @@ package rimebook.technical;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Supplier;
 
@@ -28,6 +27,7 @@ import rimebook.points.TechnicalDesk;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * What the technical desk does. Each act is answered with the parts of the page as they
@@ -97,12 +97,11 @@ class TechnicalActionController {
 			act.run();
 		}
 		catch (RuleViolationException ex) {
-			refused(HttpStatus.UNPROCESSABLE_CONTENT, Objects.toString(ex.getMessage()), List.of(), model, response);
+			refused(HttpStatus.UNPROCESSABLE_CONTENT, ex.sentence(), List.of(), model, response);
 		}
 		catch (ConflictException ex) {
 			boolean overtaken = ex.code().equals("list-sequence-taken");
-			refused(HttpStatus.CONFLICT, Objects.toString(ex.getMessage()), overtaken ? others.get() : List.of(), model,
-					response);
+			refused(HttpStatus.CONFLICT, ex.sentence(), overtaken ? others.get() : List.of(), model, response);
 			model.addAttribute("overtaken", overtaken);
 		}
 		TechnicalParts parts = this.pages.parts(segment);
@@ -111,7 +110,7 @@ class TechnicalActionController {
 		return "technical/live";
 	}
 
-	private static void refused(HttpStatus status, String sentence, List<TechnicalDesk.Change> others, Model model,
+	private static void refused(HttpStatus status, Sentence sentence, List<TechnicalDesk.Change> others, Model model,
 			HttpServletResponse response) {
 		response.setStatus(status.value());
 		model.addAttribute("refusal", sentence);
@@ -127,7 +126,7 @@ class TechnicalActionController {
 			return "redirect:/desk/technical/" + segment;
 		}
 		catch (RuleViolationException | ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 			return "redirect:/desk/technical/" + segment + "/read-back";
 		}
 	}

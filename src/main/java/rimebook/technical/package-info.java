@@ -3,7 +3,7 @@
  * Controllers beside what they show.
  */
 @ApplicationModule(allowedDependencies = { "stand", "points", "performances", "rulings", "entries", "competition",
-		"tabulation :: points", "pages", "shared" })
+		"tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.technical;
 

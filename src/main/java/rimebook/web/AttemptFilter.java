@@ -22,6 +22,7 @@ import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignInName;
 import rimebook.pages.Network;
 import rimebook.web.AttemptLimits.Attempt;
+import rimebook.wording.Sentence;
 
 /** Slows down whoever guesses at passwords, seat codes or the set-up link. */
 class AttemptFilter extends OncePerRequestFilter {
@@ -161,7 +162,7 @@ class AttemptFilter extends OncePerRequestFilter {
 		long seconds = wait.toSeconds() + 1;
 		response.setHeader(HttpHeaders.RETRY_AFTER, Long.toString(seconds));
 		Refusal refusal = Refusal.of(HttpStatus.TOO_MANY_REQUESTS, "too-many-attempts",
-				"Too many attempts failed from here. Wait " + seconds + " seconds, then try again.");
+				Sentence.of("web.too-many-attempts", Math.toIntExact(seconds)));
 		if (RoutedPath.isOfPrograms(RoutedPath.of(request))) {
 			ProblemWriter.write(refusal, request, response);
 			return;

@@ -15,6 +15,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.pages.Notice;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /**
  * Remembers for ten minutes where each form led, so that the same form sent twice is done
@@ -59,8 +60,7 @@ class FormAnswers {
 				return answer;
 			}
 			if (this.clock.instant().isAfter(start.plus(PATIENCE))) {
-				throw new ConflictException("form-on-its-way",
-						"This form was sent before and is still being saved. Look at the page again in a minute.");
+				throw new ConflictException("form-on-its-way", Sentence.of("web.form-on-its-way"));
 			}
 			pause();
 		}

@@ -51,23 +51,33 @@ class ProblemWriter implements AuthenticationEntryPoint, AccessDeniedHandler {
 	/**
 	 * The body of a refused request to {@code /api} (RFC 9457), with members of our own:
 	 * {@code code} is stable and for programs, {@code errors} are the fields at fault,
-	 * {@code reference} is what to quote when asking about it, empty unless it was a bug,
-	 * {@code received} is what is there instead of what was sent, such as the version of
-	 * a card that was received before, and left out where there is nothing to show.
+	 * with sentences in English as {@code detail}; {@code reference} is what to quote
+	 * when asking about it, empty unless it was a bug, {@code received} is what is there
+	 * instead of what was sent, such as the version of a card that was received before,
+	 * and left out where there is nothing to show.
 	 * @param path the path asked for
 	 */
 	static ProblemDetail problem(Refusal refusal, String path) {
-		ProblemDetail problem = ProblemDetail.forStatusAndDetail(refusal.status(), refusal.sentence());
+		ProblemDetail problem = ProblemDetail.forStatusAndDetail(refusal.status(), refusal.sentence().english());
 		problem.setType(URI.create("/problems/" + refusal.code()));
 		problem.setTitle(refusal.title());
 		problem.setInstance(address(path));
 		problem.setProperty("code", refusal.code());
-		problem.setProperty("errors", refusal.errors());
+		problem.setProperty("errors", refusal.errors().stream().map(Member::of).toList());
 		problem.setProperty("reference", refusal.reference());
 		if (refusal.received() != null) {
 			problem.setProperty("received", refusal.received());
 		}
 		return problem;
+	}
+
+	/** A field at fault, as programs read it. */
+	private record Member(String field, String message) {
+
+		private static Member of(Refusal.Fault fault) {
+			return new Member(fault.field(), fault.sentence().english());
+		}
+
 	}
 
 	/** Whoever asks for what is no address gets it back as one. */

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /** Explains the codes that refused requests carry. */
 @Controller
@@ -30,7 +31,7 @@ class ProblemsController {
 			throw NotFoundException.of("problem", code);
 		}
 		String general = this.messages.getMessage("web.problem.general", null, locale);
-		model.addAttribute("refusal", Refusal.of(HttpStatus.OK, code, ""));
+		model.addAttribute("refusal", Refusal.of(HttpStatus.OK, code, Sentence.NONE));
 		model.addAttribute("explanation", this.messages.getMessage("problem." + code + ".text", null, general, locale));
 		return "web/problem";
 	}

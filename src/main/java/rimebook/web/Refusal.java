@@ -1,7 +1,6 @@
 package rimebook.web;
 
 import java.util.List;
-import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -11,6 +10,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Why a request was not done, in a form that both a page and a program can be told.
@@ -23,32 +23,32 @@ import rimebook.shared.RuleViolationException;
  * @param received what is there instead of what was sent, {@code null} unless it may be
  * shown
  */
-record Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference,
+record Refusal(HttpStatus status, String code, Sentence sentence, List<Fault> errors, String reference,
 		@Nullable Object received) {
 
-	Refusal(HttpStatus status, String code, String sentence, List<Fault> errors, String reference) {
+	Refusal(HttpStatus status, String code, Sentence sentence, List<Fault> errors, String reference) {
 		this(status, code, sentence, errors, reference, null);
 	}
 
 	/** One field at fault and what is wrong with it. */
-	record Fault(String field, String message) {
+	record Fault(String field, Sentence sentence) {
 	}
 
-	static Refusal of(HttpStatus status, String code, String sentence) {
+	static Refusal of(HttpStatus status, String code, Sentence sentence) {
 		return new Refusal(status, code, sentence, List.of(), "");
 	}
 
 	static Refusal of(HttpStatus status, String code, List<Fault> errors) {
-		return new Refusal(status, code, errors.get(0).message(), List.copyOf(errors), "");
+		return new Refusal(status, code, errors.get(0).sentence(), List.copyOf(errors), "");
 	}
 
 	static Refusal of(RimebookException refused) {
-		String sentence = Objects.requireNonNullElse(refused.getMessage(), refused.code());
+		Sentence sentence = refused.sentence();
 		return new Refusal(status(refused), refused.code(), sentence, faults(refused.field(), sentence), "",
 				(refused instanceof ConflictException conflict) ? conflict.received() : null);
 	}
 
-	private static List<Fault> faults(@Nullable String field, String sentence) {
+	private static List<Fault> faults(@Nullable String field, Sentence sentence) {
 		return (field != null) ? List.of(new Fault(field, sentence)) : List.of();
 	}
 
@@ -66,28 +66,23 @@ record Refusal(HttpStatus status, String code, String sentence, List<Fault> erro
 	}
 
 	static Refusal bug(String reference) {
-		return new Refusal(HttpStatus.INTERNAL_SERVER_ERROR, "internal-error",
-				"Something went wrong inside Rimebook. Nothing was changed. If it happens again, quote the number "
-						+ reference + ".",
+		return new Refusal(HttpStatus.INTERNAL_SERVER_ERROR, "internal-error", Sentence.of("web.bug", reference),
 				List.of(), reference);
 	}
 
 	static Refusal formTooOld() {
-		return of(HttpStatus.FORBIDDEN, "form-too-old",
-				"This form was open for too long, or the browser keeps no cookies. Open the page again and repeat.");
+		return of(HttpStatus.FORBIDDEN, "form-too-old", Sentence.of("web.form-too-old"));
 	}
 
 	/** The refusal of a request that no controller was asked about. */
 	static Refusal ofStatus(HttpStatus status) {
 		return switch (status) {
-			case UNAUTHORIZED -> of(status, "not-signed-in",
-					"This needs a paired seat. Send the seat's token as 'Authorization: Bearer <token>'.");
-			case FORBIDDEN -> of(status, "not-allowed", "Your role does not include this.");
-			case NOT_FOUND -> of(status, "no-such-page", "There is nothing at this address.");
-			case CONTENT_TOO_LARGE ->
-				of(status, "too-large", "What was sent is larger than Rimebook accepts. Send less at a time.");
-			case METHOD_NOT_ALLOWED -> of(status, "wrong-method", "This address does not take this kind of request.");
-			default -> of(status, "bad-request", "Rimebook could not understand this request.");
+			case UNAUTHORIZED -> of(status, "not-signed-in", Sentence.of("web.not-signed-in"));
+			case FORBIDDEN -> of(status, "not-allowed", Sentence.of("web.not-allowed"));
+			case NOT_FOUND -> of(status, "no-such-page", Sentence.of("web.no-such-page"));
+			case CONTENT_TOO_LARGE -> of(status, "too-large", Sentence.of("web.too-large"));
+			case METHOD_NOT_ALLOWED -> of(status, "wrong-method", Sentence.of("web.wrong-method"));
+			default -> of(status, "bad-request", Sentence.of("web.bad-request"));
 		};
 	}
 

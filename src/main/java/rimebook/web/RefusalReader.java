@@ -25,6 +25,8 @@ import tools.jackson.databind.DatabindException;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Row;
+import rimebook.wording.Sentence;
 
 /** Reads out of an exception what may be told; null means that it is a bug. */
 final class RefusalReader {
@@ -39,14 +41,14 @@ final class RefusalReader {
 			return Refusal.of(refused);
 		}
 		if (thrown instanceof TabulationException refused) {
-			return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.code(), String.valueOf(refused.getMessage()));
+			return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.code(),
+					Sentence.said(String.valueOf(refused.getMessage())));
 		}
 		if (thrown instanceof OptimisticLockingFailureException) {
 			return Refusal.of(ConflictException.stale("record"));
 		}
 		if (thrown instanceof DataIntegrityViolationException) {
-			return Refusal.of(HttpStatus.CONFLICT, "saved-at-once",
-					"Somebody else saved something at the same moment that excludes this. Look again, then repeat.");
+			return Refusal.of(HttpStatus.CONFLICT, "saved-at-once", Sentence.of("web.saved-at-once"));
 		}
 		return readRequest(thrown);
 	}
@@ -65,23 +67,20 @@ final class RefusalReader {
 			return fault(Objects.requireNonNullElse(wrong.getPropertyName(), "value"));
 		}
 		if (thrown instanceof MissingServletRequestParameterException missing) {
-			return Refusal.of(HttpStatus.BAD_REQUEST, "field-missing",
-					List.of(new Refusal.Fault(missing.getParameterName(),
-							"The field '" + missing.getParameterName() + "' is missing.")));
+			return fault("field-missing", missing.getParameterName(), Sentence.of("web.field.absent"));
 		}
 		return readStatus(thrown);
 	}
 
 	private static @Nullable Refusal readStatus(Throwable thrown) {
 		if (thrown instanceof HttpRequestMethodNotSupportedException wrong) {
-			return Refusal.of(HttpStatus.METHOD_NOT_ALLOWED, "wrong-method",
-					"This address does not take " + wrong.getMethod() + "; it takes "
-							+ String.join(", ", Objects.requireNonNullElse(wrong.getSupportedMethods(), new String[0]))
-							+ ".");
+			return Refusal.of(HttpStatus.METHOD_NOT_ALLOWED, "wrong-method", Sentence.of("web.method-not-taken",
+					wrong.getMethod(),
+					Row.withCommas(List.of(Objects.requireNonNullElse(wrong.getSupportedMethods(), new String[0])))));
 		}
 		if (thrown instanceof HttpMediaTypeNotSupportedException wrong) {
 			return Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "unsupported-type",
-					"This address takes " + wrong.getSupportedMediaTypes() + " only; say so in Content-Type.");
+					Sentence.of("web.unsupported-type", wrong.getSupportedMediaTypes().toString()));
 		}
 		if (thrown instanceof MaxUploadSizeExceededException) {
 			return Refusal.ofStatus(HttpStatus.CONTENT_TOO_LARGE);
@@ -105,7 +104,7 @@ final class RefusalReader {
 				return fault(path(wrong));
 			}
 		}
-		return Refusal.of(HttpStatus.BAD_REQUEST, "malformed-json", "The body is missing or is not well-formed JSON.");
+		return Refusal.of(HttpStatus.BAD_REQUEST, "malformed-json", Sentence.of("web.malformed-json"));
 	}
 
 	private static String path(JacksonException wrong) {
@@ -118,8 +117,15 @@ final class RefusalReader {
 	}
 
 	private static Refusal fault(String field) {
-		return Refusal.of(HttpStatus.BAD_REQUEST, "field-malformed", List
-			.of(new Refusal.Fault(field, "The field '" + field + "' is missing or does not have the expected form.")));
+		return fault("field-malformed", field, Sentence.of("web.field.malformed"));
+	}
+
+	private static Refusal fault(String code, String field, Sentence predicate) {
+		return Refusal.of(HttpStatus.BAD_REQUEST, code, List.of(new Refusal.Fault(field, ofField(field, predicate))));
+	}
+
+	private static Sentence ofField(String field, Sentence predicate) {
+		return Sentence.of("shared.field", field, predicate);
 	}
 
 	private static Refusal fields(BindingResult result) {
@@ -127,15 +133,16 @@ final class RefusalReader {
 			.stream()
 			.map((error) -> new Refusal.Fault((error instanceof FieldError at) ? at.getField() : "", sentence(error)))
 			.toList();
-		return new Refusal(HttpStatus.UNPROCESSABLE_CONTENT, "fields-refused", faults.get(0).message(), faults, "");
+		return new Refusal(HttpStatus.UNPROCESSABLE_CONTENT, "fields-refused", faults.get(0).sentence(), faults, "");
 	}
 
-	private static String sentence(ObjectError error) {
+	private static Sentence sentence(ObjectError error) {
 		if (error instanceof FieldError at) {
-			return at.isBindingFailure() ? "The field '" + at.getField() + "' does not have the expected form."
-					: "The field '" + at.getField() + "' " + at.getDefaultMessage() + ".";
+			return ofField(at.getField(), at.isBindingFailure() ? Sentence.of("web.field.not-the-form")
+					: Sentence.of("web.field.refused", String.valueOf(at.getDefaultMessage())));
 		}
-		return Objects.requireNonNullElse(error.getDefaultMessage(), "The request is refused.");
+		String said = error.getDefaultMessage();
+		return (said != null) ? Sentence.said(said) : Sentence.of("web.request-refused");
 	}
 
 }

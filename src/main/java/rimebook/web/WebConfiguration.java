@@ -7,6 +7,8 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.format.FormatterRegistry;
+import org.springframework.format.Printer;
 import org.springframework.http.CacheControl;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.LocaleResolver;
@@ -14,6 +16,8 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
+
+import rimebook.wording.Sentence;
 
 /** What controllers of all modules are given, and the languages the house speaks. */
 @Configuration(proxyBeanMethods = false)
@@ -33,6 +37,12 @@ class WebConfiguration implements WebMvcConfigurer {
 	@Bean
 	static BeanPostProcessor formTokens() {
 		return FormTokens.beside();
+	}
+
+	/** Lets a page say a sentence in its language: <code>${{refusal}}</code>. */
+	@Override
+	public void addFormatters(FormatterRegistry formatters) {
+		formatters.addPrinter(new Spoken());
 	}
 
 	@Override
@@ -67,6 +77,15 @@ class WebConfiguration implements WebMvcConfigurer {
 		locales.setSupportedLocales(SPOKEN);
 		locales.setDefaultLocale(Locale.ENGLISH);
 		return locales;
+	}
+
+	private static final class Spoken implements Printer<Sentence> {
+
+		@Override
+		public String print(Sentence sentence, Locale language) {
+			return sentence.in(language);
+		}
+
 	}
 
 }

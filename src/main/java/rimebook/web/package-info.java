@@ -3,7 +3,7 @@
  * answers, the locale, and what controllers of all modules are given (actor, seat,
  * device).
  */
-@ApplicationModule(allowedDependencies = { "accounts", "tabulation", "pages", "shared" })
+@ApplicationModule(allowedDependencies = { "accounts", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.web;
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
@@ -109,12 +110,28 @@ public final class Sentence implements Serializable {
 		return this.key.equals(AS_IT_STANDS);
 	}
 
+	/**
+	 * The same sentence with other words for some of its parts.
+	 * @param words what is said instead of a part; the part itself where it stays
+	 */
+	public Sentence replacing(UnaryOperator<Sentence> words) {
+		return new Sentence(this.key, this.arguments.stream().map((argument) -> replaced(argument, words)).toList());
+	}
+
+	private static Object replaced(Object argument, UnaryOperator<Sentence> words) {
+		if (argument instanceof Collection<?> several) {
+			return several.stream().map((one) -> replaced(one, words)).toList();
+		}
+		return (argument instanceof Sentence part) ? words.apply(part).replacing(words) : argument;
+	}
+
 	/** The name of its words. */
 	public String key() {
 		return this.key;
 	}
 
-	List<Serializable> arguments() {
+	/** What its words are said with, in the order of {@link #of}. */
+	public List<Serializable> arguments() {
 		return List.copyOf(this.arguments);
 	}
 

@@ -13,6 +13,8 @@ import org.springframework.mock.web.MockHttpServletResponse;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
+import rimebook.wording.Sentence;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 class ProblemWriterTests {
@@ -29,8 +31,9 @@ class ProblemWriterTests {
 
 	@Test
 	void whatWasReceivedBeforeIsShown() throws IOException {
-		Refusal refusal = new Refusal(HttpStatus.CONFLICT, "card-content-differs", "Another card is there.",
-				List.of(new Refusal.Fault("first", "It was 5.6.")), "", Map.of("sequence", 2));
+		Refusal refusal = new Refusal(HttpStatus.CONFLICT, "card-content-differs",
+				Sentence.said("Another card is there."),
+				List.of(new Refusal.Fault("first", Sentence.said("It was 5.6."))), "", Map.of("sequence", 2));
 		assertThat(members(written(refusal, "/api/cards/1")))
 			.containsEntry("errors", List.of(Map.of("field", "first", "message", "It was 5.6.")))
 			.containsEntry("received", Map.of("sequence", 2));

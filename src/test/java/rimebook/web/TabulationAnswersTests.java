@@ -43,7 +43,7 @@ class TabulationAnswersTests {
 		assertThat(answer).isNotNull();
 		assertThat(answer.status().value()).isEqualTo(422);
 		assertThat(answer.code()).isEqualTo(refused.code());
-		assertThat(answer.sentence()).isEqualTo(refused.getMessage());
+		assertThat(answer.sentence().english()).isEqualTo(refused.getMessage());
 	}
 
 	private static Object any(Class<?> type) {

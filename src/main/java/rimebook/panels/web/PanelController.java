@@ -117,7 +117,7 @@ class PanelController {
 			Notice.give(redirect, yes ? "panels.question.given" : "panels.question.kept");
 		}
 		catch (ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return back(event);
 	}

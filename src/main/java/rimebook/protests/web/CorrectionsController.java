@@ -170,7 +170,7 @@ class CorrectionsController {
 						() -> model.addAttribute("effect", this.corrections.effect(id)));
 		}
 		catch (RuleViolationException ex) {
-			model.addAttribute("refusal", ex.getMessage());
+			model.addAttribute("refusal", ex.sentence());
 		}
 	}
 

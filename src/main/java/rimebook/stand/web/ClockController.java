@@ -1,9 +1,9 @@
 package rimebook.stand.web;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -125,9 +125,9 @@ class ClockController {
 			if (inPage) {
 				return ResponseEntity.status(HttpStatus.CONFLICT)
 					.contentType(SENTENCE)
-					.body(Objects.requireNonNullElse(ex.getMessage(), ex.code()));
+					.body(ex.sentence().in(LocaleContextHolder.getLocale()));
 			}
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return "redirect:/desk/stand/" + segment;
 	}

@@ -52,7 +52,7 @@ class DeductionController {
 			Notice.give(redirect, "stand.deduct.removed");
 		}
 		catch (RuleViolationException | ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return back(segment);
 	}

@@ -100,7 +100,7 @@ class PanelActionController {
 			Notice.give(redirect, yes ? "stand.question.given" : "stand.question.kept");
 		}
 		catch (ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return "redirect:/desk/stand/" + segment;
 	}

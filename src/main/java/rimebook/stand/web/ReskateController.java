@@ -65,7 +65,7 @@ class ReskateController {
 			Notice.give(redirect, "stand.reskate.taken-back");
 		}
 		catch (RuleViolationException | ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return "redirect:/desk/stand/" + segment;
 	}

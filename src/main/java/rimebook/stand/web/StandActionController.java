@@ -107,7 +107,7 @@ class StandActionController {
 			Notice.give(redirect, done);
 		}
 		catch (RuleViolationException | ConflictException ex) {
-			redirect.addFlashAttribute("refusal", ex.getMessage());
+			redirect.addFlashAttribute("refusal", ex.sentence());
 		}
 		return back(segment);
 	}

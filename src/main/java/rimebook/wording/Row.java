@@ -1,0 +1,38 @@
+package rimebook.wording;
+
+import java.util.Collection;
+
+/**
+ * Parts that stand one after the other without an "and": what is still missing, what
+ * speaks against something. Where a list is spoken, hand it to {@link Sentence#of} as it
+ * is.
+ */
+public final class Row {
+
+	private Row() {
+	}
+
+	/**
+	 * Put commas between the parts.
+	 * @param parts each as an argument of a sentence; nothing is said where there is none
+	 */
+	public static Sentence withCommas(Collection<?> parts) {
+		return joined("figure.row.comma", parts);
+	}
+
+	/**
+	 * Put semicolons between the parts, which have commas of their own.
+	 * @param parts each as an argument of a sentence; nothing is said where there is none
+	 */
+	public static Sentence withSemicolons(Collection<?> parts) {
+		return joined("figure.row.semicolon", parts);
+	}
+
+	private static Sentence joined(String key, Collection<?> parts) {
+		return parts.stream()
+			.map((part) -> (part instanceof Sentence sentence) ? sentence : Sentence.said(part.toString()))
+			.reduce((before, next) -> Sentence.of(key, before, next))
+			.orElse(Sentence.NONE);
+	}
+
+}
