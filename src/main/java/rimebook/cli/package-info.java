@@ -3,8 +3,8 @@
  * without starting the service. A new one is a {@code SubCommand} named in
  * {@link rimebook.cli.CommandLine}.
  */
-@ApplicationModule(
-		allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit",
+		"shared", "wording" })
 @NullMarked
 package rimebook.cli;
 

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatView;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
 
@@ -20,9 +19,6 @@ public interface PaperCards {
 
 	/** Tell whether it reads the paper cards of events that are judged like this one. */
 	boolean isFor(EventView event);
-
-	/** The seats that have a card, in order. */
-	List<SeatView> seats(PerformanceView performance);
 
 	/** The lines that have to be filled in now; none while they are not known. */
 	List<CardLine> lines(PerformanceView performance);

@@ -190,7 +190,8 @@ public class PaperKeying {
 	 */
 	@Transactional(readOnly = true)
 	public List<SeatPaper> ofPerformance(PerformanceId id, Actor viewer) {
-		return sheets(this.performances.find(id)).stream().map((sheet) -> sheet.seen(viewer)).toList();
+		PerformanceView performance = this.performances.find(id);
+		return sheets(performance, senders(performance.segment())).stream().map((sheet) -> sheet.seen(viewer)).toList();
 	}
 
 	/** The lines that a card of this performance has now; none before it is called. */
@@ -203,9 +204,13 @@ public class PaperKeying {
 	/** What waits in a segment: "No. 4: Judge 2 keyed once, by Kai Berg; …". */
 	@Transactional(readOnly = true)
 	public List<String> unsettled(SegmentId segment) {
-		return this.performances.takingCards(segment)
-			.stream()
-			.flatMap((performance) -> sheets(performance).stream()
+		List<PerformanceView> taking = this.performances.takingCards(segment);
+		if (taking.isEmpty()) {
+			return List.of();
+		}
+		List<SeatView> senders = senders(segment);
+		return taking.stream()
+			.flatMap((performance) -> sheets(performance, senders).stream()
 				.filter((sheet) -> sheet.state().isUnsettled())
 				.map((sheet) -> "No. " + performance.startNumber() + ": " + sheet.label() + " "
 						+ sheet.state().words()))
@@ -213,21 +218,26 @@ public class PaperKeying {
 	}
 
 	private Sheet sheet(PerformanceId id, SeatId seat) {
-		return sheets(this.performances.hold(id)).stream()
+		PerformanceView performance = this.performances.hold(id);
+		return sheets(performance, senders(performance.segment())).stream()
 			.filter((sheet) -> sheet.seat().id().equals(seat))
 			.findFirst()
 			.orElseThrow(CardArrival::notOfSeat);
 	}
 
-	private List<Sheet> sheets(PerformanceView performance) {
-		return paper(performance).map((paper) -> sheets(performance, paper)).orElse(List.of());
+	/** The seats that have a card, in order. */
+	private List<SeatView> senders(SegmentId segment) {
+		return this.panels.of(segment).senders();
 	}
 
-	private List<Sheet> sheets(PerformanceView performance, PaperCards paper) {
+	private List<Sheet> sheets(PerformanceView performance, List<SeatView> senders) {
+		return paper(performance).map((paper) -> sheets(performance, paper, senders)).orElse(List.of());
+	}
+
+	private List<Sheet> sheets(PerformanceView performance, PaperCards paper, List<SeatView> senders) {
 		Map<SeatId, PaperCards.HeldCard> held = paper.held(performance);
 		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		return paper.seats(performance)
-			.stream()
+		return senders.stream()
 			.map((seat) -> new Sheet(performance, paper, seat, held.get(seat.id()),
 					keyed.state(seat.id(), held.get(seat.id())), keyed.of(seat.id())))
 			.toList();

@@ -68,14 +68,14 @@ public class AbsentJudges {
 		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		performance.close(this.acts.now());
+		CountingPanel after = this.panels.of(performance.segment());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
-		this.acts.publish(
-				new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(performance, panel),
-						AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
-							.from(before,
-									this.books.of(performance.segment()).inWords(performance.view()) + "; without "
-											+ without + " (" + rule + ")")
-							.because(why)));
+		this.acts.publish(new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(panel, after),
+				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
+					.from(before,
+							this.books.of(performance.segment()).inWords(performance.view(), after) + "; without "
+									+ without + " (" + rule + ")")
+					.because(why)));
 	}
 
 	private List<SeatView> absent(CloseWithout closing, CountingPanel panel, Performance performance) {
@@ -95,10 +95,8 @@ public class AbsentJudges {
 			throw new RuleViolationException("panel-empty", "absent",
 					"Without any card there is nothing to close; end the performance instead.");
 		}
-		List<String> missing = book.missingWithout(performance.view(), absent);
-		if (!missing.isEmpty()) {
-			throw PerformanceRefusals.seatsMissing(missing);
-		}
+		book.requireComplete(performance.view(),
+				panel.seats().stream().filter((seat) -> !absent.contains(seat)).toList());
 		return absent;
 	}
 
@@ -119,8 +117,7 @@ public class AbsentJudges {
 	}
 
 	/** What the new standing says: the changes that were just made. */
-	private String words(Performance performance, CountingPanel before) {
-		CountingPanel after = this.panels.of(performance.segment());
+	private String words(CountingPanel before, CountingPanel after) {
 		return after.standing()
 			.stream()
 			.filter((change) -> change.sequence() >= PanelChanges.next(before))

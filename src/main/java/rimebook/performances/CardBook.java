@@ -14,7 +14,7 @@ import rimebook.panels.SeatView;
 
 /**
  * The cards of a performance, whichever way it is judged: what the run of a segment needs
- * to know of them.
+ * to know of them. Who asks has read whose cards count, so that an act reads it once.
  */
 public interface CardBook {
 
@@ -27,27 +27,28 @@ public interface CardBook {
 	/** The newest card of each seat. */
 	Map<SeatId, SentCard> sentFor(PerformanceView performance);
 
-	/** What is missing before the cards can be closed, in words; empty when complete. */
-	List<String> missing(PerformanceView performance);
+	/**
+	 * What is missing before the cards can be closed, in words; empty when complete.
+	 * @param seats whose cards are closed
+	 */
+	List<String> missing(PerformanceView performance, List<SeatView> seats);
 
 	/** What one seat's card lacks, in words; empty when it is whole. */
 	List<String> missing(PerformanceView performance, SeatView seat);
 
-	/** What is missing although those seats are absent. */
-	List<String> missingWithout(PerformanceView performance, List<SeatView> absent);
-
 	/** All that was sent and noted, whole or not, one sentence a card or list. */
-	List<String> soFar(PerformanceView performance);
+	List<String> soFar(PerformanceView performance, CountingPanel panel);
 
 	/** All that counts in words, for the record. */
-	String inWords(PerformanceView performance);
+	String inWords(PerformanceView performance, CountingPanel panel);
 
 	/**
 	 * The closed marks of some performances of a segment.
+	 * @param panel whose cards count in it
 	 * @param supposed what would stand there instead, {@code null} for nothing else
 	 */
-	Map<PerformanceId, ? extends ClosedMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			Amendment.@Nullable SupposedChange<?> supposed);
+	Map<PerformanceId, ? extends ClosedMarks> closed(SegmentId segment, CountingPanel panel,
+			List<PerformanceView> performances, Amendment.@Nullable SupposedChange<?> supposed);
 
 	/**
 	 * What two officials corrected on the cards of a seat, in all segments of its event.
@@ -61,8 +62,8 @@ public interface CardBook {
 	boolean allowsAbsentCard();
 
 	/** Refuse to close while something is missing. */
-	default void requireComplete(PerformanceView performance) {
-		List<String> missing = missing(performance);
+	default void requireComplete(PerformanceView performance, List<SeatView> seats) {
+		List<String> missing = missing(performance, seats);
 		if (!missing.isEmpty()) {
 			throw PerformanceRefusals.seatsMissing(missing);
 		}

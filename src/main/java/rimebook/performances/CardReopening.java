@@ -65,15 +65,15 @@ public class CardReopening {
 		held.requireLastClosed();
 		requireNoLaterSegment(performance);
 		performance.reopen(why);
-		String closed = this.books.of(performance.segment()).inWords(performance.view());
-		expectExcused(performance, why, actor);
+		CountingPanel panel = this.panels.of(performance.segment());
+		String closed = this.books.of(performance.segment()).inWords(performance.view(), panel);
+		expectExcused(performance, panel, why, actor);
 		this.acts.publish(new PerformanceEvent.CardsReopened(id, performance.segment(),
 				AuditedChange.of(actor, "performance", id, "cards.reopened").from(closed, "open again").because(why)));
 	}
 
 	/** A card that was closed without is expected once more. */
-	private void expectExcused(Performance performance, String why, Actor actor) {
-		CountingPanel panel = this.panels.of(performance.segment());
+	private void expectExcused(Performance performance, CountingPanel panel, String why, Actor actor) {
 		int sequence = PanelChanges.next(panel);
 		for (PanelChange change : panel.standing()) {
 			if (change.kind() == PanelChange.Kind.EXCUSED && change.isOf(performance.id())) {

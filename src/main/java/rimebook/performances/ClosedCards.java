@@ -33,38 +33,32 @@ public class ClosedCards {
 	/** List the performances of a segment that are done, by starting number. */
 	@Transactional(readOnly = true)
 	public List<ClosedPerformance> ofSegment(SegmentId segment) {
-		return ofSegment(segment, PerformanceView::status, null);
+		return ofSegment(segment, PerformanceView::status, null).performances();
 	}
 
 	/**
-	 * The same for whoever has read the performances of the segment already.
+	 * All that a segment is tabulated from.
+	 * @param performances of the segment
 	 */
 	@Transactional(readOnly = true)
-	public List<ClosedPerformance> of(SegmentId segment, List<PerformanceView> performances) {
+	public ClosedSegment of(SegmentId segment, List<PerformanceView> performances) {
 		return of(segment, performances, PerformanceView::status, null);
 	}
 
 	/**
-	 * List them as they would be if one performance had another status.
+	 * The same as it would be if one performance had another status.
 	 * @param performance whose
 	 * @param supposed how it would have come through
 	 */
 	@Transactional(readOnly = true)
-	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, PerformanceId performance,
-			PerformanceStatus supposed) {
+	public ClosedSegment ofSegmentIf(SegmentId segment, PerformanceId performance, PerformanceStatus supposed) {
 		return ofSegment(segment, (one) -> one.id().equals(performance) ? supposed : one.status(), null);
 	}
 
-	/** List them as they would be if something else stood on one card or list. */
+	/** The same as it would be if something else stood on one card or list. */
 	@Transactional(readOnly = true)
-	public List<ClosedPerformance> ofSegmentIf(SegmentId segment, Amendment.SupposedChange<?> supposed) {
+	public ClosedSegment ofSegmentIf(SegmentId segment, Amendment.SupposedChange<?> supposed) {
 		return ofSegment(segment, PerformanceView::status, supposed);
-	}
-
-	/** Tell whose cards count in a segment. */
-	@Transactional(readOnly = true)
-	public CountedPanel panel(SegmentId segment) {
-		return this.panels.counted(segment);
 	}
 
 	/** The seats whose cards count in a segment, in the order of the judges' numbers. */
@@ -73,12 +67,12 @@ public class ClosedCards {
 		return this.panels.of(segment).seats();
 	}
 
-	private List<ClosedPerformance> ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
+	private ClosedSegment ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
 			Amendment.@Nullable SupposedChange<?> supposed) {
 		return of(segment, this.performances.ofSegment(segment), status, supposed);
 	}
 
-	private List<ClosedPerformance> of(SegmentId segment, List<PerformanceView> performances,
+	private ClosedSegment of(SegmentId segment, List<PerformanceView> performances,
 			Function<PerformanceView, PerformanceStatus> status, Amendment.@Nullable SupposedChange<?> supposed) {
 		List<PerformanceView> done = performances.stream()
 			.filter((performance) -> status.apply(performance).isDone())
@@ -86,11 +80,13 @@ public class ClosedCards {
 		List<PerformanceView> marked = done.stream()
 			.filter((performance) -> hasMarks(performance, status.apply(performance)))
 			.toList();
-		Map<PerformanceId, ? extends ClosedMarks> marks = this.books.of(segment).closed(segment, marked, supposed);
-		return done.stream()
+		CountingPanel panel = this.panels.of(segment);
+		Map<PerformanceId, ? extends ClosedMarks> marks = this.books.of(segment)
+			.closed(segment, panel, marked, supposed);
+		return new ClosedSegment(done.stream()
 			.map((performance) -> new ClosedPerformance(performance.id(), performance.entry(),
 					performance.startNumber(), status(status.apply(performance)), marks.get(performance.id())))
-			.toList();
+			.toList(), this.panels.counted(panel));
 	}
 
 	/** What was closed stays with a team that was disqualified afterwards. */
@@ -107,6 +103,25 @@ public class ClosedCards {
 			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
 			case WAITING, ON_ICE, REOPENED, SET_ASIDE -> throw new IllegalStateException("Not done: " + status);
 		};
+	}
+
+	/**
+	 * What the standing of a segment is made from.
+	 *
+	 * @param performances those that are done, by starting number
+	 * @param panel whose cards they are
+	 */
+	public record ClosedSegment(List<ClosedPerformance> performances, CountedPanel panel) {
+
+		public ClosedSegment {
+			performances = List.copyOf(performances);
+		}
+
+		/** How many teams have started. */
+		public int started() {
+			return ClosedPerformance.started(this.performances);
+		}
+
 	}
 
 	/**

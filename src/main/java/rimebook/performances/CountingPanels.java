@@ -47,8 +47,7 @@ public class CountingPanels {
 	}
 
 	/** The same in numbers and sentences, for the standing. */
-	ClosedCards.CountedPanel counted(SegmentId segment) {
-		CountingPanel panel = of(segment);
+	ClosedCards.CountedPanel counted(CountingPanel panel) {
 		List<Integer> judges = panel.judges()
 			.stream()
 			.filter((judge) -> panel.counting(judge).isPresent())

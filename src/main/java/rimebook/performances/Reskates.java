@@ -30,18 +30,21 @@ public class Reskates {
 
 	private final CardBooks books;
 
+	private final CountingPanels panels;
+
 	private final SkatingClock clocks;
 
 	private final PanelNotices notices;
 
 	private final Acts acts;
 
-	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, SkatingClock clocks,
-			PanelNotices notices, Acts acts) {
+	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, CountingPanels panels,
+			SkatingClock clocks, PanelNotices notices, Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
 		this.segments = segments;
 		this.books = books;
+		this.panels = panels;
 		this.clocks = clocks;
 		this.notices = notices;
 	}
@@ -56,7 +59,7 @@ public class Reskates {
 		Performance again = Performance.again(this.acts.nextId(), first, skate, this.acts.now());
 		this.performances.save(again);
 		this.acts.publish(line(first, "performance.set-aside", actor)
-			.from(String.join("\n", this.books.of(first.segment()).soFar(first.view())), "set aside; skated again")
+			.from(String.join("\n", soFar(first, this.panels.of(first.segment()))), "set aside; skated again")
 			.because(marking));
 		this.notices.tell(again.id(), "Re-skate from the beginning: " + marking, actor);
 	}
@@ -118,11 +121,19 @@ public class Reskates {
 	 */
 	@Transactional(readOnly = true)
 	public List<SetAside> ofSegment(SegmentId segment) {
-		return this.performances.findSetAside(segment.value())
-			.stream()
+		List<Performance> setAside = this.performances.findSetAside(segment.value());
+		if (setAside.isEmpty()) {
+			return List.of();
+		}
+		CountingPanel panel = this.panels.of(segment);
+		return setAside.stream()
 			.map((one) -> new SetAside(one.startNumber(), one.entry(), one.skate(), one.statusReason(),
-					Objects.requireNonNull(one.view().calledAt()), this.books.of(segment).soFar(one.view())))
+					Objects.requireNonNull(one.view().calledAt()), soFar(one, panel)))
 			.toList();
+	}
+
+	private List<String> soFar(Performance performance, CountingPanel panel) {
+		return this.books.of(performance.segment()).soFar(performance.view(), panel);
 	}
 
 	private static AuditedChange line(Performance performance, String action, Actor actor) {

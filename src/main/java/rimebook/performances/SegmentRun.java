@@ -31,6 +31,8 @@ public class SegmentRun {
 
 	private final CardBooks books;
 
+	private final CountingPanels panels;
+
 	private final SkatingClock clocks;
 
 	private final EndedEntries entries;
@@ -40,13 +42,14 @@ public class SegmentRun {
 	private final Acts acts;
 
 	SegmentRun(PerformanceRepository performances, HeldSegment.Source segments, SegmentOpening opening, CardBooks books,
-			SkatingClock clocks, EndedEntries entries, Acts acts, StillOpen stillOpen) {
+			CountingPanels panels, SkatingClock clocks, EndedEntries entries, Acts acts, StillOpen stillOpen) {
 		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.segments = segments;
 		this.opening = opening;
 		this.books = books;
+		this.panels = panels;
 		this.clocks = clocks;
 		this.entries = entries;
 	}
@@ -129,13 +132,14 @@ public class SegmentRun {
 		held.requireNoneReopened();
 		Performance performance = held.performance();
 		CardBook cards = this.books.of(performance.segment());
-		cards.requireComplete(performance.view());
+		CountingPanel panel = this.panels.of(performance.segment());
+		cards.requireComplete(performance.view(), panel.seats());
 		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.acts.now());
 		this.acts.publish(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
-				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view()))));
+				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view(), panel))));
 	}
 
 	private static String reopenedWords(Performance performance) {

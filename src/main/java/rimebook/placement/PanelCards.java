@@ -27,6 +27,7 @@ import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.ClosedMarks;
+import rimebook.performances.CountingPanel;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.JudgesCard;
 import rimebook.performances.PerformanceId;
@@ -58,17 +59,7 @@ class PanelCards implements CardBook {
 		this.entries = entries;
 	}
 
-	/** The counting seats of the segment in the order of the judges' numbers. */
-	List<SeatView> seats(SegmentId segment) {
-		return this.panels.of(segment).seats();
-	}
-
 	/** Every seat whose cards are taken, counting or not. */
-	List<SeatView> senders(SegmentId segment) {
-		return this.panels.of(segment).senders();
-	}
-
-	/** The same for whoever has read the event already. */
 	List<SeatView> senders(EventView event, SegmentId segment) {
 		return this.panels.of(event, segment).senders();
 	}
@@ -156,22 +147,12 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance) {
-		return missing(performance, seats(performance.segment()));
-	}
-
-	@Override
 	public List<String> missing(PerformanceView performance, SeatView seat) {
 		return missing(performance, List.of(seat));
 	}
 
 	@Override
-	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
-		return missing(performance,
-				seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
-	}
-
-	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		boolean zeroRefused = this.competitions.eventOf(performance.segment())
@@ -201,9 +182,10 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<String> soFar(PerformanceView performance) {
+	public List<String> soFar(PerformanceView performance, CountingPanel panel) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
-		return senders(performance.segment()).stream()
+		return panel.senders()
+			.stream()
 			.flatMap((seat) -> Stream.ofNullable(cards.get(seat.id()))
 				.map((card) -> seat.label() + ": " + MarkWords.of(card.marks())))
 			.toList();
@@ -211,17 +193,18 @@ class PanelCards implements CardBook {
 
 	/** The cards in words for the record, in the order of the seats. */
 	@Override
-	public String inWords(PerformanceView performance) {
+	public String inWords(PerformanceView performance, CountingPanel panel) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
-		return seats(performance.segment()).stream()
+		return panel.seats()
+			.stream()
 			.map((seat) -> seat.label() + ": " + MarkWords.of(Objects.requireNonNull(cards.get(seat.id())).marks()))
 			.collect(Collectors.joining("; "));
 	}
 
 	@Override
-	public Map<PerformanceId, ClosedMarks.PanelMarks> closed(SegmentId segment, List<PerformanceView> performances,
-			Amendment.@Nullable SupposedChange<?> supposed) {
-		List<SeatView> seats = seats(segment);
+	public Map<PerformanceId, ClosedMarks.PanelMarks> closed(SegmentId segment, CountingPanel panel,
+			List<PerformanceView> performances, Amendment.@Nullable SupposedChange<?> supposed) {
+		List<SeatView> seats = panel.seats();
 		Map<UUID, Map<SeatId, CardSubmission>> newest = newestOf(
 				performances.stream().map((performance) -> performance.id().value()).toList());
 		Map<PerformanceId, ClosedMarks.PanelMarks> closed = new HashMap<>();

@@ -8,7 +8,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatView;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
@@ -34,11 +33,6 @@ class PlacementPaper implements PaperCards {
 	@Override
 	public boolean isFor(EventView event) {
 		return event.method().isPlacement();
-	}
-
-	@Override
-	public List<SeatView> seats(PerformanceView performance) {
-		return this.cards.senders(performance.segment());
 	}
 
 	@Override

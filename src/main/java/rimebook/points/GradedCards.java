@@ -74,23 +74,13 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance) {
-		return missing(performance, this.book.seats(performance.segment()));
-	}
-
-	@Override
-	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
-		return missing(performance,
-				this.book.seats(performance.segment()).stream().filter((seat) -> !absent.contains(seat)).toList());
-	}
-
-	@Override
 	public List<String> missing(PerformanceView performance, SeatView seat) {
 		return missing(seat, this.book.cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
 				this.book.lists(performance.id()), this.book.rules(performance.segment()).components());
 	}
 
-	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	@Override
+	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		CalledLists lists = this.book.lists(performance.id());
 		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
 		List<String> missing = new ArrayList<>();
@@ -157,14 +147,14 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public List<String> soFar(PerformanceView performance) {
+	public List<String> soFar(PerformanceView performance, CountingPanel panel) {
 		List<CalledElement> elements = this.book.list(performance.id()).map(CalledList::elements).orElse(List.of());
 		List<String> lines = new ArrayList<>();
 		if (!elements.isEmpty()) {
 			lines.add("Elements: " + CalledList.words(elements));
 		}
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
-		this.book.senders(performance.segment())
+		panel.senders()
 			.stream()
 			.flatMap((seat) -> Stream.ofNullable(sent.get(seat.id()))
 				.map((card) -> seat.label() + ": " + PointsWords.of(card.marks(), elements)))
@@ -176,10 +166,9 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public String inWords(PerformanceView performance) {
+	public String inWords(PerformanceView performance, CountingPanel panel) {
 		List<CalledElement> elements = this.book.list(performance.id()).map(CalledList::elements).orElse(List.of());
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
-		CountingPanel panel = this.book.panel(performance.segment());
 		String cards = panel.seats()
 			.stream()
 			.map((seat) -> seat.label() + ": "
@@ -191,9 +180,9 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public Map<PerformanceId, ClosedMarks.PointsSheet> closed(SegmentId segment, List<PerformanceView> performances,
-			Amendment.@Nullable SupposedChange<?> supposed) {
-		PointsSheets.Reading reading = this.sheets.of(segment, performances);
+	public Map<PerformanceId, ClosedMarks.PointsSheet> closed(SegmentId segment, CountingPanel panel,
+			List<PerformanceView> performances, Amendment.@Nullable SupposedChange<?> supposed) {
+		PointsSheets.Reading reading = this.sheets.of(segment, panel, performances);
 		if (supposed != null) {
 			reading.suppose(supposed);
 		}

@@ -17,7 +17,6 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardOrigin;
-import rimebook.performances.CountingPanel;
 import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceId;
 import rimebook.tabulation.points.PointsRules;
@@ -78,10 +77,6 @@ class PointsBook {
 	/** Every seat whose cards are taken, counting or not. */
 	List<SeatView> senders(SegmentId segment) {
 		return this.panels.of(segment).senders();
-	}
-
-	CountingPanel panel(SegmentId segment) {
-		return this.panels.of(segment);
 	}
 
 	Optional<CalledList> list(PerformanceId performance) {

@@ -10,7 +10,6 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatView;
 import rimebook.paper.PaperCards;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
@@ -36,11 +35,6 @@ class PointsPaper implements PaperCards {
 	@Override
 	public boolean isFor(EventView event) {
 		return event.method().isPoints();
-	}
-
-	@Override
-	public List<SeatView> seats(PerformanceView performance) {
-		return this.book.senders(performance.segment());
 	}
 
 	@Override

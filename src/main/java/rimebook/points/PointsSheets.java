@@ -37,9 +37,9 @@ class PointsSheets {
 	}
 
 	/** The sheet of each performance that was closed, by its identity. */
-	Reading of(SegmentId segment, Collection<PerformanceView> closed) {
+	Reading of(SegmentId segment, CountingPanel panel, Collection<PerformanceView> closed) {
 		List<UUID> ids = closed.stream().map((performance) -> performance.id().value()).toList();
-		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), this.book.panel(segment),
+		return new Reading(this.book.ruleSet(segment), this.book.rules(segment).components(), panel,
 				this.book.newestLists(ids), marks(this.book.newestCards(ids)), this.book.newestDeductions(ids));
 	}
 

@@ -51,19 +51,19 @@ class StandingDrafts {
 	}
 
 	/** Compose both standings as these cards would make them. */
-	Draft of(SegmentId id, List<ClosedCards.ClosedPerformance> closed) {
+	Draft of(SegmentId id, ClosedCards.ClosedSegment closed) {
 		return of(id, closed, this.fields.toSkate(id), Supposition.NONE);
 	}
 
 	/**
 	 * Compose both standings.
-	 * @param closed the performances that are done
+	 * @param closed what is tabulated
 	 * @param toSkate the entries still to skate the segment, in their order
 	 * @param supposed what would be otherwise than now
 	 * @throws rimebook.shared.RuleViolationException with the code of the tabulation if
 	 * these cards cannot be tabulated
 	 */
-	Draft of(SegmentId id, List<ClosedCards.ClosedPerformance> closed, List<EntryId> toSkate, Supposition supposed) {
+	Draft of(SegmentId id, ClosedCards.ClosedSegment closed, List<EntryId> toSkate, Supposition supposed) {
 		EventView event = counted(id);
 		try {
 			return compose(event, id, closed, toSkate, supposed);
@@ -73,16 +73,15 @@ class StandingDrafts {
 		}
 	}
 
-	private Draft compose(EventView event, SegmentId id, List<ClosedCards.ClosedPerformance> closed,
-			List<EntryId> toSkate, Supposition supposed) {
+	private Draft compose(EventView event, SegmentId id, ClosedCards.ClosedSegment closed, List<EntryId> toSkate,
+			Supposition supposed) {
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
-		ClosedCards.CountedPanel panel = this.cards.panel(id);
-		EventView counted = event.countedBy(panel.judges().size());
+		EventView counted = event.countedBy(closed.panel().judges().size());
 		MethodStandings method = of(event);
 		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, event.segment(id),
-				closed, ClosedCards.ClosedPerformance.started(closed) + toSkate.size(), before);
-		Standing segment = method.ofSegment(facts).with(panel);
+				closed.performances(), closed.started() + toSkate.size(), before);
+		Standing segment = method.ofSegment(facts).with(closed.panel());
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
 		List<@Nullable Standing> segments = segments(event, id, segment, supposed);

@@ -61,10 +61,11 @@ public class Stand {
 		EventView event = this.competitions.eventOf(id);
 		List<PerformanceView> all = this.performances.ofSegment(id);
 		List<StandView.Row> order = all.stream().map(this::row).toList();
+		List<StandView.Now> taking = now(all.stream().filter(PerformanceView::takesCards).toList());
 		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(all, PerformanceView::isOnIce),
+		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(taking, PerformanceView::isOnIce),
 				order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
-				first(all, PerformanceView::isReopened));
+				first(taking, PerformanceView::isReopened));
 	}
 
 	/**
@@ -73,12 +74,14 @@ public class Stand {
 	 */
 	@Transactional(readOnly = true)
 	public StandView.@Nullable Now closed(SegmentId segment, String performance) {
-		return first(this.performances.ofSegment(segment),
-				(one) -> one.id().toString().equals(performance) && one.hasClosedCards() && !one.takesCards());
+		return first(now(this.performances.ofSegment(segment)
+			.stream()
+			.filter((one) -> one.id().toString().equals(performance) && one.hasClosedCards() && !one.takesCards())
+			.toList()), (one) -> true);
 	}
 
-	private StandView.@Nullable Now first(List<PerformanceView> all, Predicate<PerformanceView> wanted) {
-		return all.stream().filter(wanted).findFirst().map(this::now).orElse(null);
+	private static StandView.@Nullable Now first(List<StandView.Now> some, Predicate<PerformanceView> wanted) {
+		return some.stream().filter((one) -> wanted.test(one.row().performance())).findFirst().orElse(null);
 	}
 
 	private StandView.Row row(PerformanceView performance) {
@@ -86,15 +89,23 @@ public class Stand {
 		return new StandView.Row(performance, team.name(), team.spokenAs(), team.club().name());
 	}
 
-	private StandView.Now now(PerformanceView performance) {
+	/** Some performances of one segment, by the panel that counts for all of them. */
+	private List<StandView.Now> now(List<PerformanceView> some) {
+		if (some.isEmpty()) {
+			return List.of();
+		}
+		CountingPanel panel = this.panels.of(some.get(0).segment());
+		return some.stream().map((performance) -> now(performance, panel)).toList();
+	}
+
+	private StandView.Now now(PerformanceView performance, CountingPanel panel) {
 		CardBook book = this.books.of(performance.segment());
 		Map<SeatId, CardBook.SentCard> sent = book.sentFor(performance);
-		CountingPanel panel = this.panels.of(performance.segment());
 		List<SeatView> seats = panel.senders();
 		ClockView clock = this.clocks.ofPerformance(performance.id());
 		return new StandView.Now(row(performance),
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
-				book.missing(performance), spare(performance, panel, book),
+				book.missing(performance, panel.seats()), spare(performance, panel, book),
 				book.anySentFor(performance.id()) || clock.last() != null,
 				this.remarks.told(performance.id(), panel.seats()), clock);
 	}

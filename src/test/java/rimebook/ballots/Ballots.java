@@ -20,7 +20,7 @@ import rimebook.panels.SeatView;
 import rimebook.performances.Amendment;
 import rimebook.performances.CardBook;
 import rimebook.performances.ClosedMarks;
-import rimebook.performances.CountingPanels;
+import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
@@ -36,14 +36,11 @@ class Ballots implements CardBook {
 
 	private final Map<PerformanceId, Map<SeatId, Sent>> sent = new ConcurrentHashMap<>();
 
-	private final CountingPanels panels;
-
 	private final PerformanceRegister performances;
 
 	private final Clock clock;
 
-	Ballots(CountingPanels panels, PerformanceRegister performances, Clock clock) {
-		this.panels = panels;
+	Ballots(PerformanceRegister performances, Clock clock) {
 		this.performances = performances;
 		this.clock = clock;
 	}
@@ -74,26 +71,12 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance) {
-		return missing(performance, this.panels.of(performance.segment()).seats());
-	}
-
-	@Override
 	public List<String> missing(PerformanceView performance, SeatView seat) {
 		return missing(performance, List.of(seat));
 	}
 
 	@Override
-	public List<String> missingWithout(PerformanceView performance, List<SeatView> absent) {
-		return missing(performance,
-				this.panels.of(performance.segment())
-					.seats()
-					.stream()
-					.filter((seat) -> !absent.contains(seat))
-					.toList());
-	}
-
-	private List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
 		return seats.stream()
 			.filter((seat) -> !cards(performance.id()).containsKey(seat.id()))
 			.map(SeatView::label)
@@ -101,9 +84,8 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public List<String> soFar(PerformanceView performance) {
-		return this.panels.of(performance.segment())
-			.senders()
+	public List<String> soFar(PerformanceView performance, CountingPanel panel) {
+		return panel.senders()
 			.stream()
 			.filter((seat) -> cards(performance.id()).containsKey(seat.id()))
 			.map((seat) -> seat.label() + ": " + number(performance.id(), seat))
@@ -111,14 +93,14 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public String inWords(PerformanceView performance) {
-		return soFar(performance).stream().collect(Collectors.joining("; "));
+	public String inWords(PerformanceView performance, CountingPanel panel) {
+		return soFar(performance, panel).stream().collect(Collectors.joining("; "));
 	}
 
 	@Override
-	public Map<PerformanceId, Sum> closed(SegmentId segment, List<PerformanceView> performances,
+	public Map<PerformanceId, Sum> closed(SegmentId segment, CountingPanel panel, List<PerformanceView> performances,
 			Amendment.@Nullable SupposedChange<?> supposed) {
-		List<SeatView> seats = this.panels.of(segment).seats();
+		List<SeatView> seats = panel.seats();
 		Map<PerformanceId, Sum> closed = new HashMap<>();
 		performances.forEach((performance) -> closed.put(performance.id(),
 				new Sum(seats.stream().mapToInt((seat) -> number(performance.id(), seat)).sum())));

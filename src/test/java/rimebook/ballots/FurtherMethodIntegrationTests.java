@@ -23,7 +23,6 @@ import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatView;
-import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
@@ -172,8 +171,8 @@ class FurtherMethodIntegrationTests {
 		}
 
 		@Bean
-		Ballots ballots(CountingPanels panels, PerformanceRegister performances, Clock clock) {
-			return new Ballots(panels, performances, clock);
+		Ballots ballots(PerformanceRegister performances, Clock clock) {
+			return new Ballots(performances, clock);
 		}
 
 		@Bean

@@ -12,12 +12,19 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ApplicationContext;
 import org.springframework.context.annotation.Bean;
+import org.springframework.transaction.support.TransactionTemplate;
 
+import rimebook.paper.PaperKeying;
+import rimebook.stand.Stand;
+import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** Closing the cards of a team asks the database for nothing of this twice. */
+/**
+ * Closing the cards of a team, and looking at a segment, asks the database for nothing of
+ * this more often than it has to.
+ */
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:one-close;DB_CLOSE_DELAY=-1")
 class OneCloseIntegrationTests {
 
@@ -26,25 +33,82 @@ class OneCloseIntegrationTests {
 	@Autowired
 	private ApplicationContext context;
 
+	private SmallCompetition day;
+
+	private PerformanceView first;
+
 	@BeforeEach
 	void aTeamIsClosed() {
-		SmallCompetition day = SmallCompetition.running(this.context, 4, 5);
-		day.open(1);
-		day.skateNext(1);
-		PerformanceView second = day.callNext(1);
-		day.sendAll(second);
-		int version = day.now(second).version();
+		this.day = SmallCompetition.running(this.context, 4, 5);
+		this.day.open(1);
+		this.first = this.day.callNext(1);
+		this.day.sendAll(this.first);
+		this.day.close(this.first);
+	}
+
+	private void closeTheSecond() {
+		PerformanceView second = this.day.callNext(1);
+		this.day.sendAll(second);
+		int version = this.day.now(second).version();
 		ASKED.clear();
 		this.context.getBean(SegmentRun.class).close(second.id(), version, SmallCompetition.REFEREE);
 	}
 
 	@Test
 	void asksForTheEventThePerformancesAndTheLocksOnce() {
+		closeTheSecond();
 		assertThat(ASKED).isNotEmpty();
 		assertThat(asked("from segment s1_0 join event e1_0 on e1_0.id=s1_0.event_id where s1_0.id=\\?")).isOne();
 		assertThat(asked("from performance .*where p1_0.segment_id=.* for update")).isOne();
 		assertThat(asked("from performance .*where p1_0.segment_id=.*start_number")).isOne();
 		assertThat(asked("from segment_result .* for update")).isOne();
+	}
+
+	/** Once before the cards are closed and once for the standing of what was closed. */
+	@Test
+	void asksForThePanelOnceOnEachSideOfTheClosing() {
+		closeTheSecond();
+		assertThat(panelsRead()).isEqualTo(2);
+	}
+
+	/** Also where cards are open again while the next team is on the ice. */
+	@Test
+	void whoeverLooksAtASegmentReadsItsPanelOnce() {
+		this.context.getBean(CardReopening.class)
+			.reopen(this.first.id(), this.day.now(this.first).version(), "Slip.", SmallCompetition.REFEREE);
+		PerformanceView second = this.day.callNext(1);
+		this.day.send(second, this.day.seats().get(0), 1, new CardMarks(400, 400));
+		assertThat(panelsRead(() -> this.context.getBean(Stand.class).ofSegment(this.day.segment(1)))).isOne();
+		assertThat(panelsRead(() -> this.context.getBean(PaperKeying.class).unsettled(this.day.segment(1)))).isOne();
+		this.day.close(this.first);
+		Reskates reskates = this.context.getBean(Reskates.class);
+		for (int skate = 1; skate <= 2; skate++) {
+			this.context.getBean(TransactionTemplate.class)
+				.executeWithoutResult((transaction) -> reskates.begin(onIce(), SmallCompetition.REFEREE));
+		}
+		assertThat(reskates.ofSegment(this.day.segment(1))).hasSize(2);
+		assertThat(panelsRead(() -> reskates.ofSegment(this.day.segment(1)))).isOne();
+	}
+
+	private PerformanceId onIce() {
+		return this.day.performances(1)
+			.stream()
+			.filter(PerformanceView::isOnIce)
+			.map(PerformanceView::id)
+			.findFirst()
+			.orElseThrow();
+	}
+
+	private static long panelsRead(Runnable act) {
+		ASKED.clear();
+		act.run();
+		return panelsRead();
+	}
+
+	private static long panelsRead() {
+		long seats = asked("from seat .*where s1_0.event_id=.*");
+		assertThat(asked("from panel_change .*")).isEqualTo(seats);
+		return seats;
 	}
 
 	private static long asked(String form) {
