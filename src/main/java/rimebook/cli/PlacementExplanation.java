@@ -38,7 +38,7 @@ final class PlacementExplanation {
 	}
 
 	private static String working(SegmentRequest request, SegmentStanding standing, String entry) {
-		return entry + "\n" + row(standing, entry).why() + "\n"
+		return entry + "\n" + row(standing, entry).why().english() + "\n"
 				+ String.join("\n", PlacementWorking.of(request.rules(), standing, entry)) + "\n";
 	}
 
@@ -53,7 +53,7 @@ final class PlacementExplanation {
 	}
 
 	private static String chain(SegmentStanding standing, String one, String other) {
-		return PlacePair.of(standing, one, other).words(UnaryOperator.identity()) + "\n";
+		return PlacePair.of(standing, one, other).words(UnaryOperator.identity()).english() + "\n";
 	}
 
 }

@@ -32,14 +32,14 @@ final class PointsExplanation {
 	}
 
 	private static String pair(ScorePair pair) {
-		return pair.words(UnaryOperator.identity()) + "\n\n" + pair.ahead().entry() + " | " + pair.behind().entry()
-				+ "\n" + String.join("\n", pair.lines()) + "\n";
+		return pair.words(UnaryOperator.identity()).english() + "\n\n" + pair.ahead().entry() + " | "
+				+ pair.behind().entry() + "\n" + String.join("\n", pair.lines()) + "\n";
 	}
 
 	/** The why-sentence of an entry and every step of its score. */
 	static String working(PointsStanding.ScoredEntry row) {
-		return row.entry() + "\n" + row.why() + "\n" + String.join("\n", Objects.requireNonNull(row.score()).working())
-				+ "\n";
+		return row.entry() + "\n" + row.why().english() + "\n"
+				+ String.join("\n", Objects.requireNonNull(row.score()).working()) + "\n";
 	}
 
 }

@@ -29,7 +29,7 @@ final class PointsTables {
 		PerformanceScore score = Objects.requireNonNull(row.score());
 		return List.of(String.valueOf(row.place()), row.entry(), score.total().toString(),
 				score.elementPoints().toString(), score.componentPoints().toString(), score.deducted().toString(),
-				row.why());
+				row.why().english());
 	}
 
 	/** One line for each element and component. */

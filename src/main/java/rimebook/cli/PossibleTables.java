@@ -22,9 +22,10 @@ final class PossibleTables {
 	static Table places(PossiblePlaces possible, SegmentRequest.UnderWay begun) {
 		List<List<String>> rows = new ArrayList<>();
 		for (PossiblePlaces.Outlook team : possible.teams()) {
-			rows.add(row(team.entry(), "segment", team.segment(), PossibleWords.inSegment(team, NAMES)));
+			rows.add(row(team.entry(), "segment", team.segment(), PossibleWords.inSegment(team, NAMES).english()));
 			Optional.ofNullable(team.event())
-				.ifPresent((range) -> rows.add(row(team.entry(), "event", range, PossibleWords.inEvent(team, NAMES))));
+				.ifPresent((range) -> rows
+					.add(row(team.entry(), "event", range, PossibleWords.inEvent(team, NAMES).english())));
 		}
 		return new Table(
 				"Still possible, " + begun.standing().rows().size() + " marked, " + begun.toSkate().size()
@@ -57,7 +58,7 @@ final class PossibleTables {
 					.filter((need) -> need.place() <= places)
 					.map((need) -> List.of(need.entry(), String.valueOf(need.place()), finish(need.certain()),
 							finish(need.possible()), certainty(need),
-							PossibleWords.need(need, possible.isOfEvent(), NAMES)))
+							PossibleWords.need(need, possible.isOfEvent(), NAMES).english()))
 					.toList());
 	}
 
@@ -79,7 +80,8 @@ final class PossibleTables {
 		return new Table("Needed against those who have skated", List.of("place", "total", "why"),
 				List.of("Place", "Total", "Why"),
 				needed.stream()
-					.map((need) -> List.of(String.valueOf(need.place()), need.total().toString(), need.words()))
+					.map((need) -> List.of(String.valueOf(need.place()), need.total().toString(),
+							need.words().english()))
 					.toList());
 	}
 

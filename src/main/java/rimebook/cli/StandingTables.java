@@ -44,11 +44,11 @@ final class StandingTables {
 		if (figures instanceof Figures.MajorityFigures majority) {
 			return List.of(place(row.place()), row.entry(), Hundredths.plain(majority.majorityPlace()),
 					String.valueOf(majority.size()), Hundredths.plain(majority.totalOfMajority()),
-					Hundredths.plain(majority.totalOrdinals()), row.why());
+					Hundredths.plain(majority.totalOrdinals()), row.why().english());
 		}
 		Figures.OneByOneFigures oneByOne = (Figures.OneByOneFigures) figures;
 		return List.of(place(row.place()), row.entry(), Hundredths.plain(oneByOne.wins()),
-				String.valueOf(oneByOne.judgesInFavour()), row.why());
+				String.valueOf(oneByOne.judgesInFavour()), row.why().english());
 	}
 
 	static Table of(EventStanding standing) {
@@ -60,7 +60,7 @@ final class StandingTables {
 	/** A total is comparable only where every segment is in it. */
 	private static List<String> row(EventStanding.EventRow row) {
 		return List.of(place(row.place()), row.entry(), row.complete() ? Hundredths.decimal(row.total()) : "",
-				row.why());
+				row.why().english());
 	}
 
 	private static String place(@Nullable Integer place) {

@@ -16,6 +16,7 @@ import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
+import rimebook.wording.Sentence;
 
 /**
  * What programs are given. Members are only ever added; one without a value is
@@ -96,20 +97,34 @@ final class Feed {
 	record StandingBody(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
 			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
 			String secondMark, List<ColumnBody> segments, List<RowBody> rows,
-			@JsonInclude(JsonInclude.Include.NON_NULL) Standing.@Nullable Outlook outlook,
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable OutlookBody outlook,
 			@JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> panelNotes) {
 
 		static StandingBody of(ResultVersion version) {
 			Standing standing = version.standing();
 			return new StandingBody(version.number(), version.state().name(), version.cause().name(),
 					PublicNote.of(version), version.publishedAt(), version.fingerprint(), standing.rulebook(),
-					standing.ruleSet(), standing.method(), standing.judges(), standing.skated(), standing.starters(),
-					standing.firstMark(), standing.secondMark(),
+					standing.ruleSet().english(), standing.method(), standing.judges(), standing.skated(),
+					standing.starters(), standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),
-					standing.rows().stream().map((row) -> RowBody.of(row, standing)).toList(), standing.outlook(),
-					standing.panelNotes());
+					standing.rows().stream().map((row) -> RowBody.of(row, standing)).toList(),
+					OutlookBody.ofNullable(standing.outlook()), english(standing.panelNotes()));
 		}
 
+	}
+
+	/** What can still happen; the chances as they were published, the rest in English. */
+	record OutlookBody(List<Standing.Outlook.Chance> chances, List<String> needs, List<String> flips) {
+
+		static @Nullable OutlookBody ofNullable(Standing.@Nullable Outlook outlook) {
+			return (outlook == null) ? null
+					: new OutlookBody(outlook.chances(), english(outlook.needs()), english(outlook.flips()));
+		}
+
+	}
+
+	private static List<String> english(List<Sentence> sentences) {
+		return sentences.stream().map(Sentence::english).toList();
 	}
 
 	/** A combined segment. */
@@ -136,7 +151,8 @@ final class Feed {
 					(row.startNumber() > 0) ? row.startNumber() : null, row.status(), cards,
 					row.figures().stream().map(FigureBody::of).toList(), row.segmentPlaces(),
 					byPoints ? pointsOrNull(row.total()) : (row.total() != null) ? decimal(row.total()) : null,
-					row.why(), (row.score() != null) ? ScoreBody.of(row.score()) : null, totals(row.segmentTotals()));
+					row.why().english(), (row.score() != null) ? ScoreBody.of(row.score()) : null,
+					totals(row.segmentTotals()));
 		}
 
 		private static @Nullable List<@Nullable BigDecimal> totals(@Nullable List<@Nullable Integer> totals) {

@@ -17,6 +17,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 import rimebook.tabulation.Hundredths;
+import rimebook.wording.Sentence;
 
 /**
  * Writes figures, places and times as a language does, times in the zone of the rink.
@@ -63,6 +64,19 @@ record Speech(Locale locale) {
 	/** A place as a word of order. */
 	public String nth(int number) {
 		return nth(String.valueOf(number));
+	}
+
+	/** A sentence in the language, or in English where it has no words in it. */
+	public String say(Sentence sentence) {
+		return sentence.in(this.locale);
+	}
+
+	/**
+	 * The language a sentence comes out in where it is another one than that of the page,
+	 * for {@code lang}; else {@code null}.
+	 */
+	public @Nullable String foreign(Sentence sentence) {
+		return sentence.isSpokenIn(this.locale) ? null : Locale.ENGLISH.getLanguage();
 	}
 
 	/** The key of the words for places that a team can still get. */

@@ -55,7 +55,7 @@ final class StandingCsv {
 			List<String> line = start(row);
 			line.addAll((score == null) ? List.of("", "", "", "") : List.of(points(score.total()),
 					points(score.elements()), points(score.components()), points(score.deducted())));
-			line.add(row.why());
+			line.add(row.why().english());
 			csv.printRecord(line.stream().map(SpreadsheetCell::of));
 		}
 	}
@@ -78,7 +78,7 @@ final class StandingCsv {
 		for (int judge = 0; judge < judges; judge++) {
 			line.addAll((judge < row.cards().size()) ? card(row.cards().get(judge)) : List.of("", "", ""));
 		}
-		line.add(row.why());
+		line.add(row.why().english());
 		return line;
 	}
 

@@ -121,7 +121,7 @@ public class AbsentJudges {
 		return after.standing()
 			.stream()
 			.filter((change) -> change.sequence() >= PanelChanges.next(before))
-			.map((change) -> this.panels.words(change, after))
+			.map((change) -> this.panels.words(change, after).english())
 			.collect(Collectors.joining(" "));
 	}
 

@@ -13,6 +13,7 @@ import rimebook.entries.EntryId;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 /** What the tabulation of a segment starts from: closed cards only, nothing else. */
 @Service
@@ -132,7 +133,7 @@ public class ClosedCards {
 	 * @param notes one sentence a difference from the panel as it was drawn; empty for
 	 * none
 	 */
-	public record CountedPanel(List<Integer> judges, List<String> notes) {
+	public record CountedPanel(List<Integer> judges, List<Sentence> notes) {
 
 		public CountedPanel {
 			judges = List.copyOf(judges);

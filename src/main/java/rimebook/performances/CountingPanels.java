@@ -12,6 +12,7 @@ import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
+import rimebook.wording.Sentence;
 
 /** Reads whose cards count in a segment. */
 @Component
@@ -53,24 +54,22 @@ public class CountingPanels {
 			.filter((judge) -> panel.counting(judge).isPresent())
 			.map(SeatView::number)
 			.toList();
-		List<String> notes = new ArrayList<>();
+		List<Sentence> notes = new ArrayList<>();
 		panel.standing().forEach((change) -> notes.add(words(change, panel)));
 		if (judges.size() < panel.judges().size() && judges.size() % 2 == 0) {
-			notes.add(judges.size() + " judges count, an even number.");
+			notes.add(Sentence.of("panel.even", judges.size()));
 		}
 		return new ClosedCards.CountedPanel(judges, notes);
 	}
 
 	/** A change that holds in one sentence. */
-	String words(PanelChange change, CountingPanel panel) {
+	Sentence words(PanelChange change, CountingPanel panel) {
 		String judge = panel.label(change.seat());
 		return switch (change.kind()) {
-			case SUBSTITUTED -> "The substitute has taken over the seat of " + judge
-					+ ": the substitute’s cards count for the whole segment. " + change.reason();
-			case LEFT_OUT -> judge + " is left out of the whole segment (" + change.rule() + "). " + change.reason();
-			case EXCUSED -> "No. " + startNumber(change) + " was closed without the card of " + judge + " ("
-					+ change.rule() + "): its marks are absent. " + change.reason();
-			case SEAT_BACK, EXCUSE_OVER -> "";
+			case SUBSTITUTED -> Sentence.of("panel.substituted", judge, change.reason());
+			case LEFT_OUT -> Sentence.of("panel.left-out", judge, change.rule(), change.reason());
+			case EXCUSED -> Sentence.of("panel.excused", startNumber(change), judge, change.rule(), change.reason());
+			case SEAT_BACK, EXCUSE_OVER -> Sentence.NONE;
 		};
 	}
 

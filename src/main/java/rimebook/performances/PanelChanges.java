@@ -20,6 +20,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Lets a substitute take over a judge's seat. From then on all cards of the substitute of
@@ -116,7 +117,7 @@ public class PanelChanges {
 		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SEAT_BACK,
 				judge, why, actor, this.acts.now())
 			.byRule(by);
-		keep(change, "seat.taken-back", this.panels.words(standing, panel), named(seat), actor);
+		keep(change, "seat.taken-back", this.panels.words(standing, panel).english(), named(seat), actor);
 	}
 
 	/** A seat that was left out has no other cards in its place. */
@@ -136,7 +137,7 @@ public class PanelChanges {
 		CountingPanel panel = this.panels.of(segment);
 		String words = (change.kind() == PanelChange.Kind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
 				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
-				: this.panels.words(change, panel);
+				: this.panels.words(change, panel).english();
 		this.acts.publish(new PerformanceEvent.PanelChanged(segment, words,
 				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
 	}
@@ -277,7 +278,7 @@ public class PanelChanges {
 		 * @param canTakeBack whether no card was closed since
 		 * @param byRule whether it can be taken back later, too, by a rule that is named
 		 */
-		public record Change(SeatId seat, String label, String words, String by, Instant at, boolean canTakeBack,
+		public record Change(SeatId seat, String label, Sentence words, String by, Instant at, boolean canTakeBack,
 				boolean byRule) {
 		}
 

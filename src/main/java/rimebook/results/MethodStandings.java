@@ -16,6 +16,7 @@ import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * Makes standings of closed cards in one way of judging: pure functions of what they are
@@ -149,9 +150,8 @@ public interface MethodStandings {
 		 * What a row of the combined standing says of its place.
 		 * @param why what explains the place it would have
 		 */
-		public String why(String entry, EntryStatus status, String why) {
-			return waits(entry, status)
-					? "It is still to skate: it has no place yet, and follows by what it has so far." : why;
+		public Sentence why(String entry, EntryStatus status, Sentence why) {
+			return waits(entry, status) ? Sentence.of("why.waiting") : why;
 		}
 
 	}

@@ -30,6 +30,7 @@ import rimebook.tabulation.possible.PossiblePlaces;
 import rimebook.tabulation.possible.PossibleWords;
 import rimebook.tabulation.possible.SegmentUnderWay;
 import rimebook.tabulation.possible.StillPossible;
+import rimebook.wording.Sentence;
 
 /** Looks ahead from a standing of places while teams are still to skate. */
 @Component
@@ -66,7 +67,7 @@ class Outlooks {
 		PlacementRules rules = event.rules(segment.kind());
 		List<EntryCards> cards = facts.closed().stream().map(SegmentStandings::cards).toList();
 		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
-		List<String> flips = flips(rules, cards, standing, facts.before(), name);
+		List<Sentence> flips = flips(rules, cards, standing, facts.before(), name);
 		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
 		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
 			return new Standing.Outlook(List.of(), List.of(), flips);
@@ -87,7 +88,7 @@ class Outlooks {
 		}
 	}
 
-	private static Standing.Outlook outlook(PossiblePlaces possible, List<String> toSkate, List<String> flips,
+	private static Standing.Outlook outlook(PossiblePlaces possible, List<String> toSkate, List<Sentence> flips,
 			UnaryOperator<String> name) {
 		return new Standing.Outlook(possible.teams().stream().map((team) -> chance(team, name)).toList(),
 				needs(possible, toSkate, name), flips);
@@ -128,7 +129,7 @@ class Outlooks {
 		return new Standing.Outlook.Range(range.best(), range.worst(), range.isExact());
 	}
 
-	private static List<String> needs(PossiblePlaces possible, List<String> toSkate, UnaryOperator<String> name) {
+	private static List<Sentence> needs(PossiblePlaces possible, List<String> toSkate, UnaryOperator<String> name) {
 		if (toSkate.size() > FEW_TEAMS) {
 			return List.of();
 		}
@@ -141,7 +142,7 @@ class Outlooks {
 	}
 
 	/** Only a team that was added explains a flip; after a correction the marks do. */
-	private static List<String> flips(PlacementRules rules, List<EntryCards> cards, SegmentStanding standing,
+	private static List<Sentence> flips(PlacementRules rules, List<EntryCards> cards, SegmentStanding standing,
 			@Nullable Standing before, UnaryOperator<String> name) {
 		if (before == null || before.rows().size() + 1 != cards.size()) {
 			return List.of();

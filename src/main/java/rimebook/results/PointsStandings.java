@@ -29,6 +29,7 @@ import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
 import rimebook.tabulation.points.SegmentRules;
+import rimebook.wording.Sentence;
 
 /** Composes the standings of events judged by points; no state, no database. */
 @Component
@@ -74,7 +75,7 @@ class PointsStandings implements MethodStandings {
 				: new Standing.Outlook(List.of(), scoresNeeded(facts, waiting.get(0).toString(), whole), List.of());
 	}
 
-	private List<String> scoresNeeded(SegmentFacts facts, String next, EventFacts whole) {
+	private List<Sentence> scoresNeeded(SegmentFacts facts, String next, EventFacts whole) {
 		EventView event = facts.event();
 		boolean last = event.isLastSegment(facts.segment().id()) && facts.segment().position() > 1;
 		List<PointsNeeded.ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
@@ -82,7 +83,8 @@ class PointsStandings implements MethodStandings {
 		String team = this.names.of(event.id()).of(next).team();
 		return needed.stream()
 			.limit(Outlooks.PLACES)
-			.map((one) -> team + ": " + one.words(last ? "in the event" : "in the segment"))
+			.map((one) -> Sentence.of("score.needed.by", team,
+					one.words(last ? PointsNeeded.ScoreNeeded.Where.EVENT : PointsNeeded.ScoreNeeded.Where.SEGMENT)))
 			.toList();
 	}
 
@@ -197,29 +199,28 @@ class PointsStandings implements MethodStandings {
 		private PointsWording() {
 		}
 
-		static String ofSegment(PointsRules rules, EventView event, SegmentView segment) {
-			return ruleSet(rules, event) + "; equal totals " + tieBreak(
-					rules.tieBreaks().getOrDefault(segment.kind(), SegmentRules.TieBreak.NONE), segment.kind());
+		static Sentence ofSegment(PointsRules rules, EventView event, SegmentView segment) {
+			return Sentence.of("rules.points.segment", ruleSet(rules, event), tieBreak(
+					rules.tieBreaks().getOrDefault(segment.kind(), SegmentRules.TieBreak.NONE), segment.kind()));
 		}
 
-		static String ofEvent(PointsRules rules, EventView event) {
-			return ruleSet(rules, event) + "; points of the segments added, equal totals by the last segment";
+		static Sentence ofEvent(PointsRules rules, EventView event) {
+			return Sentence.of("rules.points.event", ruleSet(rules, event));
 		}
 
-		private static String ruleSet(PointsRules rules, EventView event) {
+		private static Sentence ruleSet(PointsRules rules, EventView event) {
 			String level = (event.points() != null) ? event.points().level() : "";
-			return "Points; " + event.judges() + " judges; " + rules.title() + ", " + level + "; "
-					+ ((event.judges() >= rules.trimFrom()) ? "highest and lowest mark of each line left out"
-							: "all marks count");
+			return Sentence.of((event.judges() >= rules.trimFrom()) ? "rules.points.trimmed" : "rules.points.all-marks",
+					event.judges(), rules.title(), level);
 		}
 
-		private static String tieBreak(SegmentRules.TieBreak tieBreak, SegmentKind kind) {
-			String segment = (kind == SegmentKind.SHORT) ? "short programme" : "free skating";
-			return switch (tieBreak) {
-				case ELEMENTS -> "in a " + segment + " by the elements";
-				case COMPONENTS -> "in a " + segment + " by the components";
-				case NONE -> "share the place";
-			};
+		private static Sentence tieBreak(SegmentRules.TieBreak tieBreak, SegmentKind kind) {
+			String segment = (kind == SegmentKind.SHORT) ? ".short" : ".free";
+			return Sentence.of(switch (tieBreak) {
+				case ELEMENTS -> "rules.points.elements" + segment;
+				case COMPONENTS -> "rules.points.components" + segment;
+				case NONE -> "rules.points.shared";
+			});
 		}
 
 	}

@@ -2,11 +2,13 @@ package rimebook.results;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import rimebook.competition.EventView;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
+import rimebook.wording.Sentence;
 
 /**
  * Names the chosen rule set on every sheet. The names of the two marks are those of US
@@ -18,47 +20,41 @@ final class RuleSetWords {
 	}
 
 	/** The rule set of a segment. */
-	static String of(PlacementRules rules, EventView event) {
-		List<String> words = method(rules, event);
-		words.add("equal totals of a judge go by the "
-				+ ((rules.cardTieBreak() == PlacementRules.CardTieBreak.FIRST_MARK) ? "first" : "second") + " mark");
-		words.addAll(departures(rules));
-		return String.join("; ", words);
+	static Sentence of(PlacementRules rules, EventView event) {
+		return together(rules, event, (rules.cardTieBreak() == PlacementRules.CardTieBreak.FIRST_MARK)
+				? "rules.by-first-mark" : "rules.by-second-mark");
 	}
 
 	/** The rule set of a whole event. */
-	static String ofEvent(PlacementRules rules, EventView event) {
-		List<String> words = method(rules, event);
-		words.add("segments combined by factored places, equal totals by the last segment");
-		words.addAll(departures(rules));
-		return String.join("; ", words);
+	static Sentence ofEvent(PlacementRules rules, EventView event) {
+		return together(rules, event, "rules.combined");
 	}
 
-	private static List<String> method(PlacementRules rules, EventView event) {
-		List<String> words = new ArrayList<>();
-		words.add((rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? "Majority of ordinals"
-				: "One-by-one comparison");
-		words.add(event.judges() + " judges");
-		return words;
+	private static Sentence together(PlacementRules rules, EventView event, String levelTotals) {
+		Sentence method = Sentence.of(
+				(rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? "rules.majority" : "rules.one-by-one",
+				event.judges());
+		return Stream.concat(Stream.of(Sentence.of(levelTotals)), departures(rules).stream())
+			.reduce(method, (before, next) -> Sentence.of("figure.row.semicolon", before, next));
 	}
 
 	/** Only what differs from the usual is said, so that it is noticed. */
-	private static List<String> departures(PlacementRules rules) {
-		List<String> words = new ArrayList<>();
+	private static List<Sentence> departures(PlacementRules rules) {
+		List<Sentence> words = new ArrayList<>();
 		if (rules.sharedOrdinals() == PlacementRules.SharedOrdinals.MEAN) {
-			words.add("level teams share the mean ordinal");
+			words.add(Sentence.of("rules.mean-ordinal"));
 		}
 		if (rules.equalJudgesInFavour() != PlacementRules.EqualJudgesInFavour.BOTH_WIN) {
-			words.add("an even comparison is not a full win for both");
+			words.add(Sentence.of("rules.even-comparison"));
 		}
 		if (rules.zeroMark() == PlacementRules.ZeroMark.REFUSE) {
-			words.add("a mark of 0.0 is refused");
+			words.add(Sentence.of("rules.zero-refused"));
 		}
 		if (rules.disqualifiedPlaces() == DisqualifiedPlaces.CLOSE_ALL_PLACES) {
-			words.add("all places close up behind a disqualified team");
+			words.add(Sentence.of("rules.places-close-up"));
 		}
 		if (rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS) {
-			words.add("the place of a disqualified team stays empty");
+			words.add(Sentence.of("rules.place-stays-empty"));
 		}
 		return words;
 	}

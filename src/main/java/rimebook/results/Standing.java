@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 /**
  * A standing with everything a reader needs to check it; the body of a published version.
@@ -23,7 +24,7 @@ import rimebook.tabulation.EntryStatus;
  * @param event the event's name
  * @param segment the segment's name, empty for the whole event
  * @param rulebook the rulebook named by the competition
- * @param ruleSet the judging method and chosen policies in words
+ * @param ruleSet the judging method and chosen policies
  * @param method {@code MAJORITY}, {@code ONE_BY_ONE} or {@code POINTS}
  * @param judges how many judges count
  * @param skated how many of the starters are done, with or without marks
@@ -36,9 +37,10 @@ import rimebook.tabulation.EntryStatus;
  * @param outlook what is still possible; {@code null} where there is nothing to say
  * @param panel how the panel differs from the one drawn; {@code null} where it does not
  */
-public record Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
-		int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
-		List<Row> rows, @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
+public record Standing(String competition, String event, String segment, String rulebook, Sentence ruleSet,
+		String method, int judges, int skated, int starters, String firstMark, String secondMark,
+		List<SegmentColumn> segments, List<Row> rows,
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel) {
 
 	/** The status of a team that is still to skate a segment of the event. */
@@ -50,7 +52,7 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** As the full form, without an outlook. */
-	public Standing(String competition, String event, String segment, String rulebook, String ruleSet, String method,
+	public Standing(String competition, String event, String segment, String rulebook, Sentence ruleSet, String method,
 			int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
 			List<Row> rows) {
 		this(competition, event, segment, rulebook, ruleSet, method, judges, skated, starters, firstMark, secondMark,
@@ -85,7 +87,7 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** How the panel differs from the one drawn, a sentence each. */
-	public List<String> panelNotes() {
+	public List<Sentence> panelNotes() {
 		return (this.panel != null) ? this.panel.notes() : List.of();
 	}
 
@@ -111,7 +113,7 @@ public record Standing(String competition, String event, String segment, String 
 	 * @param judges the numbers of the judges that count
 	 * @param notes a sentence each
 	 */
-	public record Panel(List<Integer> judges, List<String> notes) {
+	public record Panel(List<Integer> judges, List<Sentence> notes) {
 
 		public Panel {
 			judges = List.copyOf(judges);
@@ -153,7 +155,7 @@ public record Standing(String competition, String event, String segment, String 
 	 */
 	public record Row(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry,
 			String team, String club, int startNumber, String status, List<Card> cards, List<Figure> figures,
-			List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why,
+			List<@Nullable Integer> segmentPlaces, @Nullable Integer total, Sentence why,
 			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Score score,
 			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<@Nullable Integer> segmentTotals) {
 
@@ -168,7 +170,7 @@ public record Standing(String competition, String event, String segment, String 
 		/** As the full form, for placement judging. */
 		public Row(@Nullable Integer place, boolean shared, @Nullable Integer previousPlace, String entry, String team,
 				String club, int startNumber, String status, List<Card> cards, List<Figure> figures,
-				List<@Nullable Integer> segmentPlaces, @Nullable Integer total, String why) {
+				List<@Nullable Integer> segmentPlaces, @Nullable Integer total, Sentence why) {
 			this(place, shared, previousPlace, entry, team, club, startNumber, status, cards, figures, segmentPlaces,
 					total, why, null, null);
 		}
@@ -317,7 +319,7 @@ public record Standing(String competition, String event, String segment, String 
 	 * @param flips one explanation for each two earlier teams whose order the newest
 	 * changed
 	 */
-	public record Outlook(List<Chance> chances, List<String> needs, List<String> flips) {
+	public record Outlook(List<Chance> chances, List<Sentence> needs, List<Sentence> flips) {
 
 		/** Nothing to say. */
 		public static final Outlook NONE = new Outlook(List.of(), List.of(), List.of());

@@ -6,6 +6,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
+import rimebook.wording.Sentence;
+
 /**
  * Two teams that have skated every segment and changed order in the event although they
  * did nothing: a team marked after them changed their places in the last segment.
@@ -53,20 +55,19 @@ public record EventFlip(List<EventStanding.EventRow> before, List<EventStanding.
 	 * @return for example "B, now 1st, and A, now 2nd, changed order: A had total 2.5 (…)
 	 * and has total 3.5 (…); B had total 3.0 (…) and has total 3.0 (…)."
 	 */
-	public String words(UnaryOperator<String> names) {
-		return now(1, names) + " and " + now(0, names) + " changed order: " + totals(0, names) + "; " + totals(1, names)
-				+ ".";
+	public Sentence words(UnaryOperator<String> names) {
+		return Sentence.of("why.event-flip", now(1, names), now(0, names), totals(0, names), totals(1, names));
 	}
 
-	private String now(int index, UnaryOperator<String> names) {
+	private Sentence now(int index, UnaryOperator<String> names) {
 		EventStanding.EventRow row = this.after.get(index);
-		return names.apply(row.entry()) + ", now " + English.ordinal(Objects.requireNonNull(row.place())) + ",";
+		return Sentence.of("why.event-flip.now", names.apply(row.entry()), Objects.requireNonNull(row.place()));
 	}
 
-	private String totals(int index, UnaryOperator<String> names) {
+	private Sentence totals(int index, UnaryOperator<String> names) {
 		EventStanding.EventRow row = this.before.get(index);
-		return names.apply(row.entry()) + " had " + new EventWords(row).own(Reason.NONE) + " and has "
-				+ new EventWords(this.after.get(index)).own(Reason.NONE);
+		return Sentence.of("why.event-flip.totals", names.apply(row.entry()), new EventWords(row).own(Reason.NONE),
+				new EventWords(this.after.get(index)).own(Reason.NONE));
 	}
 
 }

@@ -8,6 +8,8 @@ import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * The standing of an event.
  *
@@ -58,7 +60,7 @@ public record EventStanding(List<Integer> factors, List<EventRow> rows) {
 		 * Say in one sentence why the team has its place.
 		 * @return the sentence, teams called by their identifiers
 		 */
-		public String why() {
+		public Sentence why() {
 			return why(UnaryOperator.identity());
 		}
 
@@ -67,7 +69,7 @@ public record EventStanding(List<Integer> factors, List<EventRow> rows) {
 		 * @param names turns an identifier into the name people know
 		 * @return the sentence
 		 */
-		public String why(UnaryOperator<String> names) {
+		public Sentence why(UnaryOperator<String> names) {
 			return WhySentence.of(this, names);
 		}
 

@@ -3,38 +3,47 @@ package rimebook.tabulation;
 import java.util.ArrayList;
 import java.util.List;
 
+import rimebook.wording.Sentence;
+
 /** Words of the combination of segments. */
 record EventWords(EventStanding.EventRow row) implements Reason.ReasonWords {
 
 	@Override
-	public String own(Reason reason) {
-		List<String> segments = new ArrayList<>();
+	public Sentence own(Reason reason) {
+		return Sentence.of(this.row.complete() ? "why.event.own" : "why.event.own-so-far",
+				Phrases.decimal(this.row.total()), segments());
+	}
+
+	/** One after the other, whatever their number: "1st in …, 2nd in …". */
+	private Sentence segments() {
+		List<Sentence> segments = new ArrayList<>();
 		for (int i = 0; i < this.row.places().size(); i++) {
 			segments.add(segment(i));
 		}
-		String total = Hundredths.decimal(this.row.total()) + " (" + String.join(", ", segments) + ")";
-		return this.row.complete() ? "total " + total : "so far " + total;
+		return segments.stream()
+			.reduce((before, next) -> Sentence.of("figure.row.comma", before, next))
+			.orElse(Sentence.NONE);
 	}
 
-	private String segment(int index) {
+	private Sentence segment(int index) {
 		Integer place = this.row.places().get(index);
 		Integer factored = this.row.factored().get(index);
-		String segment = " in segment " + (index + 1);
-		return (place == null || factored == null) ? "no place" + segment
-				: English.ordinal(place) + segment + " counts " + Hundredths.decimal(factored);
+		return (place == null || factored == null) ? Sentence.of("why.event.no-place", index + 1)
+				: Sentence.of("why.event.segment", place, index + 1, Phrases.decimal(factored));
 	}
 
 	@Override
-	public String rivals(Reason.Comparison comparison) {
+	public Sentence rivals(Reason.Comparison comparison) {
 		int theirs = comparison.theirs();
 		return switch (comparison.criterion()) {
-			case EVERY_SEGMENT -> (theirs == 1) ? "with a place in every segment" : "without a place in every segment";
-			case FACTORED_TOTAL -> "with " + Hundredths.decimal(theirs);
-			case LAST_SEGMENT_PLACE -> "with the same total but " + English.ordinal(theirs) + " in the last segment";
-			case SEGMENT_REACHED -> "whose last segment was segment " + theirs;
-			case PLACE_IN_SEGMENT_REACHED -> "who were " + English.ordinal(theirs) + " in the last segment of both";
-			case SEGMENTS_SKATED -> "with a place in " + English.count(theirs, "segment");
-			default -> "with " + Hundredths.decimal(theirs) + " so far";
+			case EVERY_SEGMENT ->
+				Sentence.of((theirs == 1) ? "why.event.with-every-segment" : "why.event.without-every-segment");
+			case FACTORED_TOTAL -> Sentence.of("why.event.with-total", Phrases.decimal(theirs));
+			case LAST_SEGMENT_PLACE -> Sentence.of("why.event.with-last-segment", theirs);
+			case SEGMENT_REACHED -> Sentence.of("why.event.whose-segment", theirs);
+			case PLACE_IN_SEGMENT_REACHED -> Sentence.of("why.event.who-last-of-both", theirs);
+			case SEGMENTS_SKATED -> Sentence.of("why.event.with-segments", theirs, Phrases.number(theirs));
+			default -> Sentence.of("why.event.with-total-so-far", Phrases.decimal(theirs));
 		};
 	}
 

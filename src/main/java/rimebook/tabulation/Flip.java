@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
+import rimebook.wording.Sentence;
+
 /**
  * Two teams of a segment that changed order although no judge changed a mark: teams
  * marked after them moved the ordinals of the one and not of the other.
@@ -99,24 +101,17 @@ public record Flip(List<String> newcomers, PlacePair before, PlacePair after, Li
 	 * @return for example "B is now ahead of A: C came between them on the card of judge
 	 * 2. Before: A (1st) is ahead of B (2nd): … Now: B (1st) is ahead of A (2nd): …"
 	 */
-	public String words(UnaryOperator<String> names) {
-		return change(names) + ": " + English.list(this.newcomers, names) + " " + where() + ". Before: "
-				+ this.before.words(names) + " Now: " + this.after.words(names);
-	}
-
-	private String change(UnaryOperator<String> names) {
+	public Sentence words(UnaryOperator<String> names) {
 		String ahead = names.apply(this.after.ahead().entry());
 		String behind = names.apply(this.after.behind().entry());
-		return isShared(this.after) ? ahead + " and " + behind + " are now level"
-				: ahead + " is now ahead of " + behind;
+		return Sentence.of(isShared(this.after) ? "why.flip.level" : "why.flip.ahead", ahead, behind,
+				Phrases.list(this.newcomers, names), where(), this.before.words(names), this.after.words(names));
 	}
 
-	private String where() {
-		if (this.between.isEmpty()) {
-			return "moved both alike on every card";
-		}
-		return "came between them on the " + ((this.between.size() == 1) ? "card of judge " : "cards of judges ")
-				+ English.list(this.between.stream().map(String::valueOf).toList(), UnaryOperator.identity());
+	private Sentence where() {
+		int newcomers = this.newcomers.size();
+		return this.between.isEmpty() ? Sentence.of("why.flip.alike", newcomers)
+				: Sentence.of("why.flip.between", newcomers, this.between.size(), this.between);
 	}
 
 }

@@ -2,25 +2,31 @@ package rimebook.tabulation;
 
 import java.util.stream.Stream;
 
+import rimebook.wording.Sentence;
+
 /** Words of the majority system. */
 record MajorityWords(Figures.MajorityFigures figures, int judges) implements Reason.ReasonWords {
 
 	@Override
-	public String own(Reason reason) {
+	public Sentence own(Reason reason) {
 		boolean byTotalOrdinals = needs(reason, Criterion.TOTAL_ORDINALS);
 		boolean byTotalOfMajority = byTotalOrdinals || needs(reason, Criterion.TOTAL_OF_MAJORITY);
-		return who() + " had them " + English.orBetter(this.figures.majorityPlace())
-				+ (byTotalOfMajority ? ", total of those ordinals " + Hundredths.plain(this.figures.totalOfMajority())
-						: "")
-				+ (byTotalOrdinals ? ", total of all ordinals " + Hundredths.plain(this.figures.totalOrdinals()) : "");
+		return Sentence.of("why.majority.own", who(), Phrases.orBetter(this.figures.majorityPlace()),
+				byTotalOfMajority
+						? Sentence.of("why.majority.total-of-those", Phrases.plain(this.figures.totalOfMajority()))
+						: Sentence.NONE,
+				byTotalOrdinals ? Sentence.of("why.majority.total-of-all", Phrases.plain(this.figures.totalOrdinals()))
+						: Sentence.NONE,
+				this.figures.size());
 	}
 
-	private String who() {
+	private Sentence who() {
 		if (this.judges == 1) {
-			return "the only judge";
+			return Sentence.of("why.majority.only-judge");
 		}
-		return (this.figures.size() == this.judges) ? "all " + English.number(this.judges) + " judges"
-				: English.number(this.figures.size()) + " of " + English.number(this.judges) + " judges";
+		return (this.figures.size() == this.judges)
+				? Sentence.of("why.majority.all-judges", Phrases.number(this.judges)) : Sentence
+					.of("why.majority.of-judges", Phrases.number(this.figures.size()), Phrases.number(this.judges));
 	}
 
 	private static boolean needs(Reason reason, Criterion criterion) {
@@ -29,15 +35,14 @@ record MajorityWords(Figures.MajorityFigures figures, int judges) implements Rea
 	}
 
 	@Override
-	public String rivals(Reason.Comparison comparison) {
+	public Sentence rivals(Reason.Comparison comparison) {
+		int theirs = comparison.theirs();
 		return switch (comparison.criterion()) {
-			case MAJORITY_PLACE -> "whose majority was for " + English.orBetter(comparison.theirs());
-			case SIZE_OF_MAJORITY -> "who had " + English.count(comparison.theirs(), "judge") + " for "
-					+ English.orBetter(this.figures.majorityPlace());
-			case TOTAL_OF_MAJORITY ->
-				"who had the same majority with a total of " + Hundredths.plain(comparison.theirs());
-			default -> "who had the same majority and total but " + Hundredths.plain(comparison.theirs())
-					+ " over all ordinals";
+			case MAJORITY_PLACE -> Sentence.of("why.majority.whose-place", Phrases.orBetter(theirs));
+			case SIZE_OF_MAJORITY -> Sentence.of("why.majority.who-size", Phrases.judges(theirs),
+					Phrases.orBetter(this.figures.majorityPlace()));
+			case TOTAL_OF_MAJORITY -> Sentence.of("why.majority.who-total-of-those", Phrases.plain(theirs));
+			default -> Sentence.of("why.majority.who-total-of-all", Phrases.plain(theirs));
 		};
 	}
 

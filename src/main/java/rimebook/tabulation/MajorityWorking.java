@@ -9,8 +9,8 @@ record MajorityWorking(Figures.MajorityFigures figures, List<Integer> ordinals) 
 	List<String> lines() {
 		List<Integer> ascending = this.ordinals.stream().sorted().toList();
 		List<String> lines = new ArrayList<>();
-		lines.add("A majority is " + English.number(ascending.size() / 2 + 1) + " of "
-				+ English.count(ascending.size(), "judge"));
+		lines.add("A majority is " + Phrases.number(ascending.size() / 2 + 1) + " of "
+				+ Phrases.judges(ascending.size()));
 		ascending.stream()
 			.distinct()
 			.filter((ordinal) -> ordinal <= this.figures.majorityPlace())
@@ -22,7 +22,7 @@ record MajorityWorking(Figures.MajorityFigures figures, List<Integer> ordinals) 
 
 	private String column(int place) {
 		int judges = (int) this.ordinals.stream().filter((ordinal) -> ordinal <= place).count();
-		return English.orBetter(place) + ": " + English.count(judges, "judge") + ", "
+		return Phrases.orBetter(place) + ": " + Phrases.judges(judges) + ", "
 				+ ((place == this.figures.majorityPlace()) ? "a majority" : "no majority");
 	}
 

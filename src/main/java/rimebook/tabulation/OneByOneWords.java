@@ -1,24 +1,28 @@
 package rimebook.tabulation;
 
+import rimebook.wording.Sentence;
+
 /** Words of the one-by-one system. */
 record OneByOneWords(Figures.OneByOneFigures figures) implements Reason.ReasonWords {
 
 	@Override
-	public String own(Reason reason) {
-		String noun = (this.figures.wins() == Hundredths.ONE) ? " comparison" : " comparisons";
-		return "won " + wins(this.figures.wins()) + noun + " with "
-				+ English.count(this.figures.judgesInFavour(), "judge") + " in favour";
+	public Sentence own(Reason reason) {
+		int wins = this.figures.wins();
+		return Sentence.of((wins == Hundredths.ONE) ? "why.one-by-one.own-one" : "why.one-by-one.own", wins(wins),
+				Phrases.judges(this.figures.judgesInFavour()));
 	}
 
-	private static String wins(int wins) {
-		return (wins % Hundredths.ONE == 0) ? English.number(wins / Hundredths.ONE) : Hundredths.plain(wins);
+	private static Sentence wins(int wins) {
+		return (wins % Hundredths.ONE == 0) ? Phrases.number(wins / Hundredths.ONE) : Phrases.plain(wins);
 	}
 
 	@Override
-	public String rivals(Reason.Comparison comparison) {
-		return (comparison.criterion() == Criterion.WINS)
-				? "who won " + ((comparison.theirs() == 0) ? "none" : wins(comparison.theirs()))
-				: "who won as many with " + English.count(comparison.theirs(), "judge") + " in favour";
+	public Sentence rivals(Reason.Comparison comparison) {
+		int theirs = comparison.theirs();
+		if (comparison.criterion() != Criterion.WINS) {
+			return Sentence.of("why.one-by-one.who-judges", Phrases.judges(theirs));
+		}
+		return (theirs == 0) ? Sentence.of("why.one-by-one.who-none") : Sentence.of("why.one-by-one.who", wins(theirs));
 	}
 
 }

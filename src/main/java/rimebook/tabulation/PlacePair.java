@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 
+import rimebook.wording.Sentence;
+
 /**
  * Two teams of a segment under placement judging beside each other, whatever lies between
  * them: every criterion in turn until one decides.
@@ -68,15 +70,16 @@ public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionSte
 	 * @return for example "A (1st) is ahead of B (3rd): majority place: both 2; judges at
 	 * that place or better: 4 against 3, the higher is better."
 	 */
-	public String words(UnaryOperator<String> names) {
+	public Sentence words(UnaryOperator<String> names) {
 		String first = names.apply(this.ahead.entry());
 		String second = names.apply(this.behind.entry());
-		String chain = ": " + String.join("; ", this.steps.stream().map(CriterionStep::words).toList()) + ".";
-		if (place(this.ahead) == place(this.behind)) {
-			return first + " and " + second + " share " + English.ordinal(place(this.ahead)) + chain;
-		}
-		return first + " (" + English.ordinal(place(this.ahead)) + ") is ahead of " + second + " ("
-				+ English.ordinal(place(this.behind)) + ")" + chain;
+		Sentence chain = this.steps.stream()
+			.map(CriterionStep::words)
+			.reduce((before, next) -> Sentence.of("figure.row.semicolon", before, next))
+			.orElse(Sentence.NONE);
+		return (place(this.ahead) == place(this.behind))
+				? Sentence.of("why.pair.level", first, second, place(this.ahead), chain)
+				: Sentence.of("why.pair.ahead", first, place(this.ahead), second, place(this.behind), chain);
 	}
 
 	/**
@@ -101,14 +104,14 @@ public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionSte
 		 * @return for example "total of those ordinals: 9 against 10, the lower is
 		 * better" or "majority place: both 2"
 		 */
-		public String words() {
-			String name = CriterionWords.name(this.criterion) + ": ";
+		public Sentence words() {
+			Sentence name = CriterionWords.name(this.criterion);
+			Sentence value = CriterionWords.value(this.criterion, this.own);
 			if (isEqual()) {
-				return name + "both " + CriterionWords.value(this.criterion, this.own);
+				return Sentence.of("why.pair.both", name, value);
 			}
-			return name + CriterionWords.value(this.criterion, this.own) + " against "
-					+ CriterionWords.value(this.criterion, this.theirs) + ", the "
-					+ (this.criterion.higherIsBetter() ? "higher" : "lower") + " is better";
+			return Sentence.of(this.criterion.higherIsBetter() ? "why.pair.higher" : "why.pair.lower", name, value,
+					CriterionWords.value(this.criterion, this.theirs));
 		}
 
 	}

@@ -5,6 +5,8 @@ import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * One team in the standing of a segment.
  *
@@ -30,7 +32,7 @@ public record PlacedEntry(@Nullable Integer place, boolean shared, String entry,
 	 * Say in one sentence why the team has its place.
 	 * @return the sentence, teams called by their identifiers
 	 */
-	public String why() {
+	public Sentence why() {
 		return why(UnaryOperator.identity());
 	}
 
@@ -39,7 +41,7 @@ public record PlacedEntry(@Nullable Integer place, boolean shared, String entry,
 	 * @param names turns an identifier into the name people know
 	 * @return the sentence
 	 */
-	public String why(UnaryOperator<String> names) {
+	public Sentence why(UnaryOperator<String> names) {
 		return WhySentence.of(this, names);
 	}
 

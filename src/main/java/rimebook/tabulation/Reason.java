@@ -4,6 +4,8 @@ import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * Why a team has its place: what parted it from its neighbours.
  *
@@ -47,14 +49,14 @@ public record Reason(List<String> sharedWith, @Nullable Comparison better, @Null
 		 * @param reason tells which of them are needed
 		 * @return part of a sentence
 		 */
-		String own(Reason reason);
+		Sentence own(Reason reason);
 
 		/**
 		 * Say what the rivals had instead.
 		 * @param comparison with the next better or next worse place
 		 * @return part of a sentence, which follows their names and a comma
 		 */
-		String rivals(Reason.Comparison comparison);
+		Sentence rivals(Reason.Comparison comparison);
 
 	}
 

@@ -1,8 +1,11 @@
 package rimebook.tabulation;
 
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
+
+import rimebook.wording.Sentence;
 
 /**
  * Turns the reason for a place into one sentence for coaches, teams and parents: the
@@ -28,7 +31,7 @@ public final class WhySentence {
 	 * those ordinals 9; behind A, whose majority was for 1st; ahead of C, who had the
 	 * same majority with a total of 10."
 	 */
-	public static String of(PlacedEntry row, UnaryOperator<String> names) {
+	public static Sentence of(PlacedEntry row, UnaryOperator<String> names) {
 		Figures figures = row.figures();
 		if (row.place() == null || figures == null) {
 			return unplaced(row.status());
@@ -46,7 +49,7 @@ public final class WhySentence {
 	 * @return for example "1st: total 3.0 (4th in segment 1 counts 2.0, 1st in segment 2
 	 * counts 1.0); ahead of B, with the same total but 2nd in the last segment."
 	 */
-	public static String of(EventStanding.EventRow row, UnaryOperator<String> names) {
+	public static Sentence of(EventStanding.EventRow row, UnaryOperator<String> names) {
 		if (row.place() == null) {
 			return unplaced(row.status());
 		}
@@ -61,7 +64,7 @@ public final class WhySentence {
 	 * @param names turns an identifier into the name people know
 	 * @return one sentence
 	 */
-	public static String of(int place, Reason reason, Reason.ReasonWords words, UnaryOperator<String> names) {
+	public static Sentence of(int place, Reason reason, Reason.ReasonWords words, UnaryOperator<String> names) {
 		return new WhySentence(names, words).placed(place, reason);
 	}
 
@@ -70,33 +73,28 @@ public final class WhySentence {
 	 * @param status how the team came through
 	 * @return one sentence
 	 */
-	public static String unplaced(EntryStatus status) {
-		return switch (status) {
-			case SKATED -> "No place yet: nothing skated so far.";
-			case NOT_FINISHED -> "No place: did not finish the programme.";
-			case WITHDRAWN -> "No place: withdrawn.";
-			case DISQUALIFIED -> "No place: disqualified.";
-		};
+	public static Sentence unplaced(EntryStatus status) {
+		return Sentence.of("why.unplaced." + status.name().toLowerCase(Locale.ROOT).replace('_', '-'));
 	}
 
-	private String placed(int place, Reason reason) {
-		return English.ordinal(place) + shared(reason) + ": " + this.words.own(reason)
-				+ neighbour("behind", reason.better()) + neighbour("ahead of", reason.worse()) + alone(reason) + ".";
+	private Sentence placed(int place, Reason reason) {
+		return Sentence.of("why.placed", place, shared(reason), this.words.own(reason),
+				neighbour("why.behind", reason.better()), neighbour("why.ahead", reason.worse()), alone(reason));
 	}
 
-	private String shared(Reason reason) {
-		return reason.sharedWith().isEmpty() ? ""
-				: ", shared with " + English.list(reason.sharedWith(), this.names) + " on equal figures";
+	private Sentence shared(Reason reason) {
+		return reason.sharedWith().isEmpty() ? Sentence.NONE
+				: Sentence.of("why.shared", Phrases.list(reason.sharedWith(), this.names));
 	}
 
-	private String neighbour(String where, Reason.@Nullable Comparison comparison) {
-		return (comparison == null) ? "" : "; " + where + " " + English.list(comparison.rivals(), this.names) + ", "
-				+ this.words.rivals(comparison);
+	private Sentence neighbour(String where, Reason.@Nullable Comparison comparison) {
+		return (comparison == null) ? Sentence.NONE
+				: Sentence.of(where, Phrases.list(comparison.rivals(), this.names), this.words.rivals(comparison));
 	}
 
-	private static String alone(Reason reason) {
+	private static Sentence alone(Reason reason) {
 		boolean alone = reason.better() == null && reason.worse() == null && reason.sharedWith().isEmpty();
-		return alone ? "; no other team is placed" : "";
+		return alone ? Sentence.of("why.alone") : Sentence.NONE;
 	}
 
 }

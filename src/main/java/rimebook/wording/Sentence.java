@@ -81,6 +81,9 @@ public final class Sentence implements Serializable {
 	}
 
 	private static Serializable argument(Object argument) {
+		if (argument instanceof Sentence words && words.isAsItStands()) {
+			return words.arguments.get(0);
+		}
 		if (argument instanceof Sentence || argument instanceof String || argument instanceof Integer) {
 			return (Serializable) argument;
 		}

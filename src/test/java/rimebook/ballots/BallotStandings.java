@@ -19,6 +19,7 @@ import rimebook.performances.ClosedCards;
 import rimebook.results.MethodStandings;
 import rimebook.results.Standing;
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 /** The most ballots win; in the event the sum of both segments. */
 class BallotStandings implements MethodStandings {
@@ -87,8 +88,8 @@ class BallotStandings implements MethodStandings {
 
 	private static Standing standing(EventView event, String segment, String competition, String rulebook, int skated,
 			int starters, List<Standing.SegmentColumn> columns, List<Standing.Row> rows) {
-		return new Standing(competition, event.name(), segment, rulebook, "The most ballots win", event.method().name(),
-				event.judges(), skated, starters, "", "", columns, rows);
+		return new Standing(competition, event.name(), segment, rulebook, Sentence.of("ballots.rules"),
+				event.method().name(), event.judges(), skated, starters, "", "", columns, rows);
 	}
 
 	private List<Standing.Row> rows(List<Line> lines, Map<String, Integer> previous) {
@@ -106,7 +107,7 @@ class BallotStandings implements MethodStandings {
 		boolean shared = sum != null && others.stream().filter(sum::equals).count() > 1;
 		return new Standing.Row(place, shared, previous, line.entry(), entry.team().name(), entry.team().club().name(),
 				line.number(), line.status(), List.of(), List.of(), line.places(), sum,
-				(sum != null) ? "It has " + sum + " ballots." : "It has no place.");
+				(sum != null) ? Sentence.of("ballots.why", sum) : Sentence.of("ballots.no-place"));
 	}
 
 	private static Map<String, Integer> previous(@Nullable Standing before) {

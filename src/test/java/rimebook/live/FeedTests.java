@@ -9,6 +9,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,11 +21,11 @@ class FeedTests {
 	void standingIsWrittenInFullWithNothingLeftOut() {
 		Standing.Row first = new Standing.Row(1, false, null, "e1", "A", "Club A", 2, "SKATED",
 				List.of(new Standing.Card(560, 570, "1.5")), List.of(new Standing.Figure("majority-place", "1")),
-				List.of(), null, "Because.");
+				List.of(), null, Sentence.said("Because."));
 		Standing.Row second = new Standing.Row(null, false, 1, "e2", "B", "Club B", 1, "WITHDRAWN", List.of(),
-				List.of(), List.of(), null, "Withdrawn.");
-		Standing standing = new Standing("Cup", "Junior", "Free", "Rulebook", "Rule set", "MAJORITY", 1, 2, 3, "First",
-				"Second", List.of(), List.of(first, second));
+				List.of(), List.of(), null, Sentence.of("why.unplaced.withdrawn"));
+		Standing standing = new Standing("Cup", "Junior", "Free", "Rulebook", Sentence.said("Rule set"), "MAJORITY", 1,
+				2, 3, "First", "Second", List.of(), List.of(first, second));
 		assertThat(text(standing)).isEqualTo("""
 				{"version":4,"state":"PROVISIONAL","cause":"CORRECTED","note":"Corrected.",\
 				"publishedAt":"2026-02-14T10:00:00Z","fingerprint":"ff","rulebook":"Rulebook","ruleSet":"Rule set",\
@@ -36,15 +37,16 @@ class FeedTests {
 				"score":null,"segmentTotals":null},\
 				{"place":null,"shared":false,"previousPlace":1,"entry":"e2","team":"B","club":"Club B",\
 				"startNumber":1,"status":"WITHDRAWN","cards":[],"figures":[],"segmentPlaces":[],"total":null,\
-				"why":"Withdrawn.","score":null,"segmentTotals":null}]}""");
+				"why":"No place: withdrawn.","score":null,"segmentTotals":null}]}""");
 	}
 
 	@Test
 	void combinedStandingHasFactoredTotals() {
 		Standing.Row row = new Standing.Row(1, true, 2, "e1", "A", "Club A", 0, "WAITING", List.of(), List.of(),
-				Arrays.asList(3, null), 150, "So far.");
-		Standing standing = new Standing("Cup", "Junior", "", "Rulebook", "Rule set", "MAJORITY", 1, 2, 3, "", "",
-				List.of(new Standing.SegmentColumn("Short", 50), new Standing.SegmentColumn("Free", 75)), List.of(row));
+				Arrays.asList(3, null), 150, Sentence.said("So far."));
+		Standing standing = new Standing("Cup", "Junior", "", "Rulebook", Sentence.said("Rule set"), "MAJORITY", 1, 2,
+				3, "", "", List.of(new Standing.SegmentColumn("Short", 50), new Standing.SegmentColumn("Free", 75)),
+				List.of(row));
 		assertThat(text(standing)).contains("""
 				"segments":[{"name":"Short","factor":0.5},{"name":"Free","factor":0.75}]""", "\"startNumber\":null",
 				"\"segmentPlaces\":[3,null],\"total\":1.5");
@@ -61,9 +63,9 @@ class FeedTests {
 						List.of(new Standing.Score.Mark(750, "COUNTED")), 750, 998)),
 				List.of(new Standing.Score.DeductionLine("fall", "Fall", 2, 200)));
 		Standing.Row row = new Standing.Row(1, false, null, "e1", "A", "Club A", 2, "SKATED", List.of(), List.of(),
-				List.of(), 6510, "Because.", score, null);
-		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Rule set", "POINTS", 3, 1, 1, "", "",
-				List.of(), List.of(row));
+				List.of(), 6510, Sentence.said("Because."), score, null);
+		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", Sentence.said("Rule set"), "POINTS", 3,
+				1, 1, "", "", List.of(), List.of(row));
 		assertThat(text(standing)).contains("""
 				"total":65.10,"why":"Because.","score":{"total":65.10,"elementPoints":36.00,"basePoints":30.00,\
 				"componentPoints":29.10,"deducted":0.00,""", """

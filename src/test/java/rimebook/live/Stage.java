@@ -53,6 +53,7 @@ import rimebook.tabulation.Hundredths;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
+import rimebook.wording.Sentence;
 
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyInt;
@@ -323,15 +324,17 @@ class Stage {
 						this.closed.containsKey(entry.id().toString()), range, new Standing.Outlook.Range(3, 3, true)));
 			}
 			return new Standing.Outlook(chances,
-					List.of("To win the event, " + rows.get(0).team() + " needs 2nd place or better in this segment."),
-					List.of("Nobody came between them."));
+					List.of(Sentence.of("possible.need.win-event", 1, Sentence.NONE, rows.get(0).team(),
+							Sentence.of("possible.need.needs", Sentence.of("possible.or-better", 2)), Sentence.NONE)),
+					List.of(Sentence.said("Nobody came between them.")));
 		}
 
 		private Standing standing(String segment, List<Standing.Row> rows, List<Standing.SegmentColumn> columns,
 				Standing.@Nullable Outlook outlook) {
 			return new Standing(Stage.this.competition.name(), Stage.this.junior.name(), segment,
 					Stage.this.competition.rulebook(),
-					"Majority of ordinals; 7 judges; equal totals of a judge go by the second mark",
+					Sentence.of("figure.row.semicolon", Sentence.of("rules.majority", 7),
+							Sentence.of("rules.by-second-mark")),
 					Stage.this.junior.method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
 					"Presentation", columns, rows, outlook, null);
 		}

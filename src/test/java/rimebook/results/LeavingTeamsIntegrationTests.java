@@ -155,7 +155,7 @@ class LeavingTeamsIntegrationTests {
 		Standing.Outlook outlook = Objects.requireNonNull(event(day).outlook());
 		assertThat(outlook.chances()).isNotEmpty().extracting(Standing.Outlook.Chance::entry).doesNotContain(leader);
 		assertThat(outlook.chances()).allSatisfy((chance) -> assertThat(chance.event().worst()).isLessThan(4));
-		assertThat(outlook.needs()).noneMatch((need) -> need.contains(team));
+		assertThat(outlook.needs()).noneMatch((need) -> need.english().contains(team));
 	}
 
 	@Test

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -46,7 +47,7 @@ class StandingRowTests {
 
 	private static Standing.Row row(@Nullable Integer place, String status, Standing.Figure... figures) {
 		return new Standing.Row(place, false, null, "entry", "Team", "Club", 1, status, List.of(), List.of(figures),
-				List.of(), null, "");
+				List.of(), null, Sentence.NONE);
 	}
 
 }

@@ -5,6 +5,8 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import rimebook.wording.Sentence;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 class StandingTextTests {
@@ -37,15 +39,17 @@ class StandingTextTests {
 						List.of(new Standing.Score.Mark(750, "COUNTED")), 750, 998)),
 				List.of(new Standing.Score.DeductionLine("fall", "Fall", 2, 200)));
 		Standing.Row row = new Standing.Row(1, false, null, "e1", "A", "B", 1, "SKATED", List.of(), List.of(),
-				Arrays.asList(1, null), 6510, "Because.", score, Arrays.asList(6510, null));
-		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", "Points", "POINTS", 2, 1, 1, "", "",
-				List.of(), List.of(row));
+				Arrays.asList(1, null), 6510, Sentence.said("Because."), score, Arrays.asList(6510, null));
+		Standing standing = new Standing("Cup", "Senior", "Short", "Rulebook", Sentence.of("rules.majority", 7),
+				"POINTS", 2, 1, 1, "", "", List.of(), List.of(row));
 		assertThat(this.text.read(this.text.write(standing))).isEqualTo(standing);
 		Standing.Outlook outlook = new Standing.Outlook(
 				List.of(new Standing.Outlook.Chance("e1", "A", true, new Standing.Outlook.Range(1, 2, true), null),
 						new Standing.Outlook.Chance("e2", "B", false, new Standing.Outlook.Range(1, 3, false),
 								new Standing.Outlook.Range(2, 2, true))),
-				List.of("To win, B needs help."), List.of("C came between them."));
+				List.of(Sentence.of("possible.need.win-event", 1, "", "B", Sentence.of("possible.need.help"),
+						Sentence.NONE)),
+				List.of(Sentence.said("C came between them.")));
 		assertThat(this.text.read(this.text.write(standing.with(outlook)))).isEqualTo(standing.with(outlook));
 	}
 

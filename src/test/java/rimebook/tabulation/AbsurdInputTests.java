@@ -53,8 +53,8 @@ class AbsurdInputTests {
 	}
 
 	private static Stream<String> sentences(Object standing) {
-		return (standing instanceof SegmentStanding segment) ? segment.rows().stream().map(PlacedEntry::why)
-				: ((EventStanding) standing).rows().stream().map(EventStanding.EventRow::why);
+		return (standing instanceof SegmentStanding segment) ? segment.rows().stream().map((row) -> row.why().english())
+				: ((EventStanding) standing).rows().stream().map((row) -> row.why().english());
 	}
 
 	private PlacementRules rules() {

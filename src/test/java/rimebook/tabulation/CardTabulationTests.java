@@ -53,7 +53,7 @@ class CardTabulationTests {
 				cards(SheetFixtures.sheet("one-card.csv")));
 		assertThat(standing.rows()).extracting((row) -> row.entry() + row.ordinals())
 			.containsExactly("B[100]", "A[250]", "D[250]", "C[400]", "E[500]");
-		assertThat(standing.rows().get(1).why()).isEqualTo("2nd, shared with D on equal figures: "
+		assertThat(standing.rows().get(1).why().english()).isEqualTo("2nd, shared with D on equal figures: "
 				+ "the only judge had them 2.5 or better, total of those ordinals 2.5, total of all ordinals 2.5; "
 				+ "behind B, whose majority was for 1st; ahead of C, whose majority was for 4th or better.");
 	}
@@ -89,7 +89,7 @@ class CardTabulationTests {
 						EntryCards.without("C", EntryStatus.WITHDRAWN), EntryCards.without("B", EntryStatus.WITHDRAWN),
 						EntryCards.without("E", EntryStatus.NOT_FINISHED), skated("A", HIGH)));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "null E", "null B", "null C", "null D");
-		assertThat(standing.rows()).extracting(PlacedEntry::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.endsWith("No place: did not finish the programme.", "No place: withdrawn.", "No place: withdrawn.",
 					"No place: disqualified.");
 		assertThat(standing.rows().get(1).figures()).isNull();
@@ -108,7 +108,7 @@ class CardTabulationTests {
 			.extracting(Reason.Comparison::rivals)
 			.isEqualTo(List.of("A"));
 		assertThat(standing.row("B").orElseThrow().cards()).containsExactly(MIDDLE);
-		assertThat(standing.row("B").orElseThrow().why()).isEqualTo("No place: disqualified.");
+		assertThat(standing.row("B").orElseThrow().why().english()).isEqualTo("No place: disqualified.");
 	}
 
 	/**

@@ -54,7 +54,7 @@ class CombinationTests {
 				EntryPlaces.of("C", 5, 1));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 C", "2 B", "3 A");
 		assertThat(standing.rows()).extracting(EventStanding.EventRow::total).containsOnly(350);
-		assertThat(standing.rows().get(1).why()).isEqualTo("2nd: total 3.5 (3rd in segment 1 counts 1.5, "
+		assertThat(standing.rows().get(1).why().english()).isEqualTo("2nd: total 3.5 (3rd in segment 1 counts 1.5, "
 				+ "2nd in segment 2 counts 2.0); behind C, with the same total but 1st in the last segment; "
 				+ "ahead of A, with the same total but 3rd in the last segment.");
 	}
@@ -80,10 +80,10 @@ class CombinationTests {
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "2 B", "2 C", "4 D");
 		assertThat(standing.rows()).extracting(EventStanding.EventRow::shared)
 			.containsExactly(false, true, true, false);
-		assertThat(standing.rows().get(1).why())
+		assertThat(standing.rows().get(1).why().english())
 			.isEqualTo("2nd, shared with C on equal figures: total 3.0 (2nd in segment 1 counts 1.0, "
 					+ "2nd in segment 2 counts 2.0); behind A, with 1.5; ahead of D, with 6.0.");
-		assertThat(standing.rows().get(3).why()).endsWith("; behind B and C, with 3.0.");
+		assertThat(standing.rows().get(3).why().english()).endsWith("; behind B and C, with 3.0.");
 	}
 
 	/** Common practice of published results of the 1990s. */
@@ -92,7 +92,7 @@ class CombinationTests {
 		EventStanding standing = combine(EntryPlaces.of("A", 2, null), EntryPlaces.of("B", 4, 2),
 				EntryPlaces.of("C", 3, 1), EntryPlaces.of("D", 1, null), EntryPlaces.of("E", null, null));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 C", "2 B", "3 D", "4 A", "null E");
-		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.containsExactly(
 					"1st: total 2.5 (3rd in segment 1 counts 1.5, 1st in segment 2 counts 1.0); ahead of B, with 4.0.",
 					"2nd: total 4.0 (4th in segment 1 counts 2.0, 2nd in segment 2 counts 2.0); behind C, with 2.5; "
@@ -118,7 +118,7 @@ class CombinationTests {
 				EntryPlaces.of("E", 27, 24, null));
 		EventStanding standing = Combination.combine(rules, entries);
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 B", "2 E", "3 D", "4 A", "5 C");
-		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.containsExactly(
 					"1st: so far 12.4 (26th in segment 1 counts 5.2, 24th in segment 2 counts 7.2, no place in segment 3); "
 							+ "ahead of E, with 12.6 so far.",
@@ -147,9 +147,9 @@ class CombinationTests {
 				entry("X", EntryStatus.DISQUALIFIED, 5, 3));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "2 B", "null N", "null W", "null X");
 		assertThat(standing.rows()).extracting(EventStanding.EventRow::total).containsExactly(300, 300, 150, 50, 550);
-		assertThat(standing.rows()).extracting(EventStanding.EventRow::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.endsWith("No place: did not finish the programme.", "No place: withdrawn.", "No place: disqualified.");
-		assertThat(standing.rows().get(1).why()).doesNotContain("ahead of");
+		assertThat(standing.rows().get(1).why().english()).doesNotContain("ahead of");
 	}
 
 	/** A setting; the three ways are from memory. */
@@ -163,7 +163,7 @@ class CombinationTests {
 						entry("E", EntryStatus.WITHDRAWN, 1, 2), entry("F", EntryStatus.WITHDRAWN, 1, 2)));
 		assertThat(SheetFixtures.places(standing)).containsExactly(first, second, "null E", "null F", "null B",
 				"null D");
-		assertThat(standing.rows().get(1).why()).contains("behind A, with 1.5.");
+		assertThat(standing.rows().get(1).why().english()).contains("behind A, with 1.5.");
 	}
 
 	@Test
@@ -183,15 +183,16 @@ class CombinationTests {
 
 	@Test
 	void onlyTeamIsSaidToBeAlone() {
-		assertThat(combine(EntryPlaces.of("A", 1, 1)).rows().get(0).why()).isEqualTo(
+		assertThat(combine(EntryPlaces.of("A", 1, 1)).rows().get(0).why().english()).isEqualTo(
 				"1st: total 1.5 (1st in segment 1 counts 0.5, 1st in segment 2 counts 1.0); no other team is placed.");
 	}
 
 	@Test
 	void teamsAreCalledByTheNamesGiven() {
-		assertThat(
-				combine(EntryPlaces.of("A", 1, 1), EntryPlaces.of("B", 2, 2)).rows().get(0).why((id) -> "Team " + id))
-			.endsWith("; ahead of Team B, with 3.0.");
+		assertThat(combine(EntryPlaces.of("A", 1, 1), EntryPlaces.of("B", 2, 2)).rows()
+			.get(0)
+			.why((id) -> "Team " + id)
+			.english()).endsWith("; ahead of Team B, with 3.0.");
 	}
 
 	@Test

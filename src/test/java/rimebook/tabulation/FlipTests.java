@@ -37,7 +37,7 @@ class FlipTests {
 		assertThat(flips.get(0).isReversal()).isTrue();
 		assertThat(flips.get(0).newcomers()).containsExactly("C");
 		assertThat(flips.get(0).between()).containsExactly(4, 5);
-		assertThat(flips.get(0).words(UnaryOperator.identity()))
+		assertThat(flips.get(0).words(UnaryOperator.identity()).english())
 			.isEqualTo("B is now ahead of A: C came between them on the cards of judges 4 and 5. Before: A (1st) is "
 					+ "ahead of B (2nd): majority place: 1 against 2, the lower is better. Now: B (2nd) is ahead of A "
 					+ "(3rd): majority place: both 2; judges at that place or better: both 3; total of those "
@@ -51,7 +51,7 @@ class FlipTests {
 				ordinals("C", 1, 3, 2));
 		assertThat(Flip.between(apart, level)).hasSize(1)
 			.allMatch((flip) -> !flip.isReversal())
-			.extracting((flip) -> flip.words((name) -> "Team " + name))
+			.extracting((flip) -> flip.words((name) -> "Team " + name).english())
 			.first()
 			.asString()
 			.startsWith("Team A and Team B are now level: Team C came between them on the card of judge 3. Before: "
@@ -59,7 +59,7 @@ class FlipTests {
 			.contains(" Now: Team A and Team B share 1st: ");
 		SegmentStanding other = standing(MAJORITY, ordinals("A", 2, 1, 4), ordinals("B", 3, 2, 1),
 				ordinals("C", 1, 4, 2), ordinals("D", 4, 3, 3));
-		assertThat(Flip.between(level, other)).extracting((flip) -> flip.words(UnaryOperator.identity()))
+		assertThat(Flip.between(level, other)).extracting((flip) -> flip.words(UnaryOperator.identity()).english())
 			.first()
 			.asString()
 			.startsWith("B is now ahead of A: D came between them on the card of judge 3. Before: B and A share 1st: ");
@@ -69,7 +69,7 @@ class FlipTests {
 	@Test
 	void teamsMovedAlikeOnEveryCardAreSaidToBe() {
 		PlacePair pair = PlacePair.of(standing(MAJORITY, ordinals("A", 1), ordinals("B", 2)), "A", "B");
-		assertThat(new Flip(List.of("C"), pair, pair, List.of()).words(UnaryOperator.identity()))
+		assertThat(new Flip(List.of("C"), pair, pair, List.of()).words(UnaryOperator.identity()).english())
 			.startsWith("A is now ahead of B: C moved both alike on every card. Before: ");
 	}
 
@@ -124,7 +124,8 @@ class FlipTests {
 				List.of(EntryPlaces.of("A", 1, 2), EntryPlaces.of("B", 2, null), EntryPlaces.of("D", 4, 1)));
 		EventStanding after = Combination.combine(rules,
 				List.of(EntryPlaces.of("A", 1, 3), EntryPlaces.of("B", 2, 2), EntryPlaces.of("D", 4, 1)));
-		assertThat(EventFlip.between(before, after)).extracting((flip) -> flip.words(UnaryOperator.identity()))
+		assertThat(EventFlip.between(before, after))
+			.extracting((flip) -> flip.words(UnaryOperator.identity()).english())
 			.containsExactly("D, now 1st, and A, now 3rd, changed order: A had total 2.5 (1st in segment 1 counts 0.5, "
 					+ "2nd in segment 2 counts 2.0) and has total 3.5 (1st in segment 1 counts 0.5, 3rd in segment 2 "
 					+ "counts 3.0); D had total 3.0 (4th in segment 1 counts 2.0, 1st in segment 2 counts 1.0) and has "

@@ -73,9 +73,13 @@ class MajorityTests {
 
 	@Test
 	void unanimousPanelAndSingleJudgeAreSaidSo() {
-		assertThat(PlacementTabulation.ofOrdinals(RULES, List.of(EntryOrdinals.of("A", 1, 1, 1))).rows().get(0).why())
-			.isEqualTo("1st: all three judges had them 1st; no other team is placed.");
-		assertThat(PlacementTabulation.ofOrdinals(RULES, List.of(EntryOrdinals.of("A", 2))).rows().get(0).why())
+		assertThat(PlacementTabulation.ofOrdinals(RULES, List.of(EntryOrdinals.of("A", 1, 1, 1)))
+			.rows()
+			.get(0)
+			.why()
+			.english()).isEqualTo("1st: all three judges had them 1st; no other team is placed.");
+		assertThat(
+				PlacementTabulation.ofOrdinals(RULES, List.of(EntryOrdinals.of("A", 2))).rows().get(0).why().english())
 			.isEqualTo("1st: the only judge had them 2nd or better; no other team is placed.");
 	}
 
@@ -85,14 +89,15 @@ class MajorityTests {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(RULES,
 				List.of(EntryOrdinals.of("C", 1), EntryOrdinals.of("A", 1), EntryOrdinals.of("B", 1)));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "1 B", "1 C");
-		assertThat(standing.rows().get(0).why()).isEqualTo("1st, shared with B and C on equal figures: "
+		assertThat(standing.rows().get(0).why().english()).isEqualTo("1st, shared with B and C on equal figures: "
 				+ "the only judge had them 1st, total of those ordinals 1, total of all ordinals 1.");
 	}
 
 	@Test
 	void teamsAreCalledByTheNamesGiven() {
 		PlacedEntry second = sheet("majority-greater-majority.csv").row("B").orElseThrow();
-		assertThat(second.why((id) -> "Team " + id)).contains("; behind Team A, who", "; ahead of Team C, whose");
+		assertThat(second.why((id) -> "Team " + id).english()).contains("; behind Team A, who",
+				"; ahead of Team C, whose");
 	}
 
 	/**
@@ -117,7 +122,7 @@ class MajorityTests {
 	}
 
 	private static String why(SegmentStanding standing, String entry) {
-		return standing.row(entry).orElseThrow().why();
+		return standing.row(entry).orElseThrow().why().english();
 	}
 
 	/** A limit of this module; panels have 3 to 9 judges (common practice). */

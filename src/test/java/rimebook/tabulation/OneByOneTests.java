@@ -48,11 +48,11 @@ class OneByOneTests {
 	void sentenceSaysWinsAndWhereNeededJudgesInFavour() {
 		SegmentStanding standing = six();
 		assertThat(standing.method()).isEqualTo(PlacementRules.PlacementMethod.ONE_BY_ONE);
-		assertThat(standing.row("A").orElseThrow().why())
+		assertThat(standing.row("A").orElseThrow().why().english())
 			.isEqualTo("1st: won five comparisons with 44 judges in favour; ahead of C, who won four.");
-		assertThat(standing.row("D").orElseThrow().why()).isEqualTo(
+		assertThat(standing.row("D").orElseThrow().why().english()).isEqualTo(
 				"5th: won one comparison with 19 judges in favour; behind B, who won two; ahead of F, who won none.");
-		assertThat(standing.row("F").orElseThrow().why())
+		assertThat(standing.row("F").orElseThrow().why().english())
 			.isEqualTo("6th: won no comparisons with ten judges in favour; behind D, who won one.");
 	}
 
@@ -68,8 +68,9 @@ class OneByOneTests {
 		assertThat(standing.rows()).extracting(PlacedEntry::figures)
 			.containsExactly(new Figures.OneByOneFigures(100, 6), new Figures.OneByOneFigures(100, 5),
 					new Figures.OneByOneFigures(100, 4));
-		assertThat(standing.rows().get(1).why()).isEqualTo("2nd: won one comparison with five judges in favour; "
-				+ "behind A, who won as many with six judges in favour; ahead of B, who won as many with four judges in favour.");
+		assertThat(standing.rows().get(1).why().english())
+			.isEqualTo("2nd: won one comparison with five judges in favour; "
+					+ "behind A, who won as many with six judges in favour; ahead of B, who won as many with four judges in favour.");
 	}
 
 	/**
@@ -81,7 +82,7 @@ class OneByOneTests {
 		SegmentStanding standing = tabulate(RULES, EntryOrdinals.of("A", 1, 2, 3), EntryOrdinals.of("B", 2, 3, 1),
 				EntryOrdinals.of("C", 3, 1, 2), EntryOrdinals.of("D", 4, 4, 4));
 		assertThat(SheetFixtures.places(standing)).containsExactly("1 A", "1 B", "1 C", "4 D");
-		assertThat(standing.rows().get(2).why())
+		assertThat(standing.rows().get(2).why().english())
 			.isEqualTo("1st, shared with A and B on equal figures: won two comparisons with six judges in favour; "
 					+ "ahead of D, who won none.");
 	}
@@ -97,7 +98,7 @@ class OneByOneTests {
 		SegmentStanding standing = tabulate(rules, EntryOrdinals.of("A", 1, 1, 2), EntryOrdinals.of("B", 1, 2, 1));
 		assertThat(standing.rows()).extracting(PlacedEntry::figures)
 			.containsExactly(new Figures.OneByOneFigures(wins, 2), new Figures.OneByOneFigures(wins, 2));
-		assertThat(standing.rows().get(0).why())
+		assertThat(standing.rows().get(0).why().english())
 			.isEqualTo("1st, shared with B on equal figures: won " + words + " with two judges in favour.");
 		assertThat(OneByOneTable.of(rules, standing).cell("A", "B")).isEqualTo(new OneByOneTable.Cell(wins, 2));
 	}
@@ -110,7 +111,7 @@ class OneByOneTests {
 	void rivalWithHalfAWinIsSaidSo() {
 		SegmentStanding standing = tabulate(RULES.withEqualJudgesInFavour(PlacementRules.EqualJudgesInFavour.HALF_EACH),
 				EntryOrdinals.of("A", 1, 1, 2), EntryOrdinals.of("B", 1, 2, 1), EntryOrdinals.of("C", 3, 3, 3));
-		assertThat(standing.row("C").orElseThrow().why())
+		assertThat(standing.row("C").orElseThrow().why().english())
 			.isEqualTo("3rd: won no comparisons with no judges in favour; behind A and B, who won 1.5.");
 	}
 

@@ -2,33 +2,36 @@ package rimebook.tabulation;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import rimebook.wording.Sentence;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
-class EnglishTests {
+class PhrasesTests {
 
 	@ParameterizedTest
-	@CsvSource({ "1, 1st", "2, 2nd", "3, 3rd", "4, 4th", "10, 10th", "11, 11th", "12, 12th", "13, 13th", "14, 14th",
-			"21, 21st", "22, 22nd", "23, 23rd", "100, 100th", "101, 101st", "111, 111th", "113, 113th", "121, 121st" })
-	void placesAreSpokenAsOrdinalNumbers(int place, String words) {
-		assertThat(English.ordinal(place)).isEqualTo(words);
+	@CsvSource({ "0, no judges", "1, one judge", "2, two judges", "13, 13 judges" })
+	void countsJudges(int count, String words) {
+		assertThat(Phrases.judges(count).english()).isEqualTo(words);
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "0, no judges", "1, one judge", "2, two judges", "12, twelve judges", "13, 13 judges" })
-	void smallCountsAreWords(int count, String words) {
-		assertThat(English.count(count, "judge")).isEqualTo(words);
+	@CsvSource({ "100, 1st", "200, 2nd or better", "150, 1.5 or better", "1100, 11th or better" })
+	void writesAnOrdinalAsAPlace(int hundredths, String words) {
+		assertThat(Phrases.orBetter(hundredths).english()).isEqualTo(words);
 	}
 
 	@Test
-	void listsEndWithAnd() {
-		assertThat(English.list(List.of("A"), UnaryOperator.identity())).isEqualTo("A");
-		assertThat(English.list(List.of("A", "B"), UnaryOperator.identity())).isEqualTo("A and B");
-		assertThat(English.list(List.of("a", "b", "c"), String::toUpperCase)).isEqualTo("A, B and C");
+	void namesTeams() {
+		assertThat(list(List.of("A"))).isEqualTo("; behind A, ");
+		assertThat(list(List.of("a", "b", "c"))).isEqualTo("; behind A, B and C, ");
+		assertThat(list(names(12))).endsWith("K and L, ");
+		assertThat(list(names(13))).isEqualTo("; behind A, B, C, D, E, F, G, H, I, J and 3 others, ");
 	}
 
 	@ParameterizedTest
@@ -36,8 +39,17 @@ class EnglishTests {
 			"560, 5.6, 5.6", "1205, 12.05, 12.05", "6900, 69, 69.0", "-5, -0.05, -0.05", "-50, -0.5, -0.5",
 			"-300, -3, -3.0" })
 	void hundredthsAreWrittenExactly(int hundredths, String plain, String decimal) {
-		assertThat(Hundredths.plain(hundredths)).isEqualTo(plain);
-		assertThat(Hundredths.decimal(hundredths)).isEqualTo(decimal);
+		assertThat(Hundredths.plain(hundredths)).isEqualTo(plain).isEqualTo(Phrases.plain(hundredths).english());
+		assertThat(Hundredths.decimal(hundredths)).isEqualTo(decimal).isEqualTo(Phrases.decimal(hundredths).english());
+	}
+
+	private static List<String> names(int count) {
+		return IntStream.range(0, count).mapToObj((i) -> String.valueOf((char) ('A' + i))).toList();
+	}
+
+	private static String list(List<String> entries) {
+		UnaryOperator<String> names = String::toUpperCase;
+		return Sentence.of("why.behind", Phrases.list(entries, names), Sentence.NONE).english();
 	}
 
 }

@@ -27,7 +27,7 @@ class PlacePairTests {
 	}
 
 	private static String words(SegmentStanding standing, String one, String other) {
-		return PlacePair.of(standing, one, other).words(UnaryOperator.identity());
+		return PlacePair.of(standing, one, other).words(UnaryOperator.identity()).english();
 	}
 
 	/**
@@ -55,7 +55,7 @@ class PlacePairTests {
 	void higherIsBetterForCounts() {
 		SegmentStanding standing = PlacementTabulation.ofOrdinals(MAJORITY,
 				List.of(ordinals("A", 1, 1, 2), ordinals("B", 1, 1, 1)));
-		assertThat(PlacePair.of(standing, "A", "B").words((name) -> "Team " + name))
+		assertThat(PlacePair.of(standing, "A", "B").words((name) -> "Team " + name).english())
 			.isEqualTo("Team B (1st) is ahead of Team A (2nd): majority place: both 1; judges at that place or better: "
 					+ "3 against 2, the higher is better.");
 	}

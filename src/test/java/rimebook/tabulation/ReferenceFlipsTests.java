@@ -65,7 +65,7 @@ class ReferenceFlipsTests {
 			SegmentStanding after = PlacementTabulation.ofCards(rules, cards);
 			for (Flip flip : Flip.between(before, after)) {
 				assertThat(flip.newcomers()).containsExactly(next.entry());
-				assertThat(flip.words((name) -> name)).startsWith(flip.after().ahead().entry()).endsWith(".");
+				assertThat(flip.words((name) -> name).english()).startsWith(flip.after().ahead().entry()).endsWith(".");
 				this.counts.merge(method + (flip.isReversal() ? " reversals" : " ties made or parted"), 1,
 						Integer::sum);
 			}

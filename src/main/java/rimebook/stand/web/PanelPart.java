@@ -4,6 +4,7 @@ import java.util.List;
 
 import rimebook.pages.RinkClock;
 import rimebook.performances.PanelChanges;
+import rimebook.wording.Sentence;
 
 /** How the panel of the segment differs from the one that was drawn. */
 record PanelPart(List<Difference> differences) implements LivePart {
@@ -16,7 +17,7 @@ record PanelPart(List<Difference> differences) implements LivePart {
 	}
 
 	/** One difference, who decided it and when. */
-	record Difference(String words, String by, String at) {
+	record Difference(Sentence words, String by, String at) {
 	}
 
 }

@@ -77,7 +77,7 @@ class StandForms {
 				panel.changes()
 					.stream()
 					.filter((change) -> change.canTakeBack() || change.byRule())
-					.map((change) -> Choice.of(change.seat(), change.words()))
+					.map((change) -> Choice.of(change.seat(), change.words().english()))
 					.toList());
 		form(REOPEN, ReopenForm.about(lastClosed), model);
 		form(TAKEOVER, TakeoverForm.EMPTY, model);

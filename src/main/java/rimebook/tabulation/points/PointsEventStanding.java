@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Reason;
 import rimebook.tabulation.WhySentence;
+import rimebook.wording.Sentence;
 
 /**
  * The standing of an event.
@@ -58,7 +59,7 @@ public record PointsEventStanding(int segments, List<PointsEventRow> rows) {
 		 * Say in one sentence why the team has its place.
 		 * @return the sentence, teams called by their identifiers
 		 */
-		public String why() {
+		public Sentence why() {
 			return why(UnaryOperator.identity());
 		}
 
@@ -68,7 +69,7 @@ public record PointsEventStanding(int segments, List<PointsEventRow> rows) {
 		 * @return for example "1st: 195.40 points (65.13 + 130.27); ahead of B, who had
 		 * the same total but 129.80 in the last segment."
 		 */
-		public String why(UnaryOperator<String> names) {
+		public Sentence why(UnaryOperator<String> names) {
 			if (this.place == null) {
 				return WhySentence.unplaced(this.status);
 			}

@@ -8,8 +8,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.Criterion;
-import rimebook.tabulation.English;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * What a team still to skate needs. A place is reached by being level with whoever holds
@@ -102,23 +102,41 @@ public final class PointsNeeded {
 		 * @return for example "1st needs 66.02, or 66.01 with at least 35.86 for the
 		 * elements."
 		 */
-		public String words() {
-			return sentence(English.ordinal(this.place));
+		public Sentence words() {
+			return words(Where.UNSAID);
 		}
 
 		/**
 		 * As {@link #words()}, and say where the place is.
-		 * @param where such as "in the event"
+		 * @param where in the segment, or in the event
 		 */
-		public String words(String where) {
-			return sentence(English.ordinal(this.place) + " " + where);
+		public Sentence words(Where where) {
+			Sentence goal = Sentence.of(where.key, this.place);
+			if (this.total.compareTo(Points.ZERO) <= 0) {
+				return Sentence.of("score.needed.any", goal);
+			}
+			return Sentence.of("score.needed", goal, ScoreWords.words(this.total),
+					(this.orElse != null) ? this.orElse.words() : Sentence.NONE);
 		}
 
-		private String sentence(String place) {
-			if (this.total.compareTo(Points.ZERO) <= 0) {
-				return place + " is reached with any total.";
+		/** What a place is one of. */
+		public enum Where {
+
+			/** Clear to the reader without a word. */
+			UNSAID("figure.place"),
+
+			/** The segment. */
+			SEGMENT("score.needed.in-segment"),
+
+			/** The event. */
+			EVENT("score.needed.in-event");
+
+			private final String key;
+
+			Where(String key) {
+				this.key = key;
 			}
-			return place + " needs " + this.total + ((this.orElse == null) ? "" : this.orElse.words()) + ".";
+
 		}
 
 		/**
@@ -130,9 +148,11 @@ public final class PointsNeeded {
 		 */
 		public record OnEqualTotal(Points total, Criterion part, Points atLeast) {
 
-			String words() {
-				return ", or " + this.total + " with at least " + this.atLeast + " for the "
-						+ ((this.part == Criterion.ELEMENT_POINTS) ? "elements" : "components");
+			Sentence words() {
+				return Sentence.of(
+						(this.part == Criterion.ELEMENT_POINTS) ? "score.needed.or-elements"
+								: "score.needed.or-components",
+						ScoreWords.words(this.total), ScoreWords.words(this.atLeast));
 			}
 
 		}

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Reason;
 import rimebook.tabulation.WhySentence;
+import rimebook.wording.Sentence;
 
 /**
  * The standing of one segment.
@@ -59,7 +60,7 @@ public record PointsStanding(SegmentRules.TieBreak tieBreak, int judges, List<Sc
 		 * Say in one sentence why the team has its place.
 		 * @return the sentence, teams called by their identifiers
 		 */
-		public String why() {
+		public Sentence why() {
 			return why(UnaryOperator.identity());
 		}
 
@@ -70,7 +71,7 @@ public record PointsStanding(SegmentRules.TieBreak tieBreak, int judges, List<Sc
 		 * components); behind A, who had 66.01, 0.88 more; ahead of C, who had the same
 		 * total but 34.90 for the elements."
 		 */
-		public String why(UnaryOperator<String> names) {
+		public Sentence why(UnaryOperator<String> names) {
 			if (this.place == null || this.score == null) {
 				return WhySentence.unplaced(this.status);
 			}

@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 import rimebook.tabulation.Criterion;
-import rimebook.tabulation.English;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * Two teams of a segment beside each other, whatever lies between them.
@@ -56,44 +56,51 @@ public record ScorePair(PointsStanding.ScoredEntry ahead, PointsStanding.ScoredE
 	 * more; both 35.86 for the elements; 30.15 against 29.27 for the components, 0.88
 	 * more."
 	 */
-	public String words(UnaryOperator<String> names) {
+	public Sentence words(UnaryOperator<String> names) {
 		String first = names.apply(this.ahead.entry());
 		String second = names.apply(this.behind.entry());
-		if (place(this.ahead) == place(this.behind)) {
-			return first + " and " + second + " share " + English.ordinal(place(this.ahead)) + ": " + figures() + ".";
-		}
-		return first + " (" + English.ordinal(place(this.ahead)) + ") is ahead of " + second + " ("
-				+ English.ordinal(place(this.behind)) + "): " + figures() + decision() + ".";
+		return (place(this.ahead) == place(this.behind))
+				? Sentence.of("score.pair.level", first, second, place(this.ahead), figures())
+				: Sentence.of("score.pair.ahead", first, place(this.ahead), second, place(this.behind), figures(),
+						decision());
 	}
 
-	private String figures() {
+	private Sentence figures() {
 		PerformanceScore own = score(this.ahead);
 		PerformanceScore theirs = score(this.behind);
-		String deducted = own.deducted().equals(theirs.deducted()) ? ""
-				: "; " + own.deducted() + " against " + theirs.deducted() + " deducted";
-		return against(own.total(), theirs.total(), " points") + "; "
-				+ against(own.elementPoints(), theirs.elementPoints(), " for the elements") + "; "
-				+ against(own.componentPoints(), theirs.componentPoints(), " for the components") + deducted;
+		Sentence deducted = own.deducted().equals(theirs.deducted()) ? Sentence.NONE : Sentence
+			.of("score.pair.deducted", ScoreWords.words(own.deducted()), ScoreWords.words(theirs.deducted()));
+		return Sentence.of("score.pair.figures", against("total", own.total(), theirs.total()),
+				against("elements", own.elementPoints(), theirs.elementPoints()),
+				against("components", own.componentPoints(), theirs.componentPoints()), deducted);
 	}
 
 	private static PerformanceScore score(PointsStanding.ScoredEntry row) {
 		return Objects.requireNonNull(row.score());
 	}
 
-	private static String against(Points own, Points theirs, String what) {
+	private static Sentence against(String what, Points own, Points theirs) {
 		int compared = own.compareTo(theirs);
 		if (compared == 0) {
-			return "both " + own + what;
+			return Sentence.of("score.pair.both", ScoreWords.words(own), named(what));
 		}
-		return own + " against " + theirs + what + ", "
-				+ ((compared > 0) ? own.minus(theirs) + " more" : theirs.minus(own) + " less");
+		return (compared > 0)
+				? Sentence.of("score.pair.more", ScoreWords.words(own), ScoreWords.words(theirs), named(what),
+						ScoreWords.words(own.minus(theirs)))
+				: Sentence.of("score.pair.less", ScoreWords.words(own), ScoreWords.words(theirs), named(what),
+						ScoreWords.words(theirs.minus(own)));
 	}
 
-	private String decision() {
-		boolean tied = score(this.ahead).total().equals(score(this.behind).total());
-		String part = this.tieBreak.criterion().filter(Criterion.ELEMENT_POINTS::equals).isPresent() ? "elements"
-				: "components";
-		return tied ? "; with equal totals the " + part + " decide" : "";
+	private static Sentence named(String what) {
+		return Sentence.of("score.pair." + what);
+	}
+
+	private Sentence decision() {
+		if (!score(this.ahead).total().equals(score(this.behind).total())) {
+			return Sentence.NONE;
+		}
+		boolean byElements = this.tieBreak.criterion().filter(Criterion.ELEMENT_POINTS::equals).isPresent();
+		return Sentence.of(byElements ? "score.pair.elements-decide" : "score.pair.components-decide");
 	}
 
 	/**

@@ -2,34 +2,44 @@ package rimebook.tabulation.points;
 
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.Reason;
+import rimebook.wording.Sentence;
 
 /** The words of a segment under points judging. */
 record ScoreWords(PerformanceScore score) implements Reason.ReasonWords {
 
 	@Override
-	public String own(Reason reason) {
-		String less = this.score.deductions().isEmpty() ? "" : ", less " + this.score.deducted() + " deducted";
-		return this.score.total() + " points (" + this.score.elementPoints() + " for the elements, "
-				+ this.score.componentPoints() + " for the components" + less + ")";
+	public Sentence own(Reason reason) {
+		Sentence less = this.score.deductions().isEmpty() ? Sentence.NONE
+				: Sentence.of("score.own.less", words(this.score.deducted()));
+		return Sentence.of("score.own", words(this.score.total()), words(this.score.elementPoints()),
+				words(this.score.componentPoints()), less);
 	}
 
 	@Override
-	public String rivals(Reason.Comparison comparison) {
-		return (comparison.criterion() == Criterion.TOTAL_POINTS) ? difference(comparison) : sameTotal(comparison)
-				+ ((comparison.criterion() == Criterion.ELEMENT_POINTS) ? " for the elements" : " for the components");
+	public Sentence rivals(Reason.Comparison comparison) {
+		return switch (comparison.criterion()) {
+			case TOTAL_POINTS -> difference(comparison);
+			case ELEMENT_POINTS -> sameTotal("score.same-total.elements", comparison);
+			default -> sameTotal("score.same-total.components", comparison);
+		};
 	}
 
 	/** "who had 66.01, 0.88 more". */
-	static String difference(Reason.Comparison comparison) {
+	static Sentence difference(Reason.Comparison comparison) {
 		Points theirs = new Points(comparison.theirs());
 		Points own = new Points(comparison.own());
-		return "who had " + theirs + ", "
-				+ ((theirs.compareTo(own) > 0) ? theirs.minus(own) + " more" : own.minus(theirs) + " less");
+		return (theirs.compareTo(own) > 0) ? Sentence.of("score.who-more", words(theirs), words(theirs.minus(own)))
+				: Sentence.of("score.who-less", words(theirs), words(own.minus(theirs)));
 	}
 
-	/** "who had the same total but 34.90". */
-	static String sameTotal(Reason.Comparison comparison) {
-		return "who had the same total but " + new Points(comparison.theirs());
+	/** "who had the same total but 34.90 for the elements". */
+	static Sentence sameTotal(String key, Reason.Comparison comparison) {
+		return Sentence.of(key, words(new Points(comparison.theirs())));
+	}
+
+	/** Points as the language writes them. */
+	static Sentence words(Points points) {
+		return Sentence.of("figure.points", points.hundredths());
 	}
 
 }

@@ -1,35 +1,42 @@
 package rimebook.tabulation.points;
 
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.List;
+import java.util.Objects;
 
-import rimebook.tabulation.English;
 import rimebook.tabulation.Reason;
+import rimebook.wording.Sentence;
 
 /** The words of an event under points judging. */
 record TotalWords(PointsEventStanding.PointsEventRow row) implements Reason.ReasonWords {
 
 	@Override
-	public String own(Reason reason) {
-		String parts = this.row.segments()
+	public Sentence own(Reason reason) {
+		return Sentence.of(this.row.complete() ? "score.event.own" : "score.event.own-so-far",
+				ScoreWords.words(this.row.total()), parts());
+	}
+
+	/** What was added up, where it was more than one segment. */
+	private Sentence parts() {
+		List<Sentence> parts = this.row.segments()
 			.stream()
-			.flatMap(Stream::ofNullable)
-			.map((segment) -> segment.total().toString())
-			.collect(Collectors.joining(" + "));
-		return this.row.total() + " points" + (this.row.complete() ? "" : " so far")
-				+ (parts.contains("+") ? " (" + parts + ")" : "");
+			.filter(Objects::nonNull)
+			.map((segment) -> ScoreWords.words(segment.total()))
+			.toList();
+		return (parts.size() < 2) ? Sentence.NONE : Sentence.of("score.event.parts",
+				parts.stream().reduce((sum, next) -> Sentence.of("score.event.sum", sum, next)).orElseThrow());
 	}
 
 	@Override
-	public String rivals(Reason.Comparison comparison) {
+	public Sentence rivals(Reason.Comparison comparison) {
 		int theirs = comparison.theirs();
 		return switch (comparison.criterion()) {
-			case EVERY_SEGMENT -> (theirs == 1) ? "who skated every segment" : "who did not skate every segment";
+			case EVERY_SEGMENT ->
+				Sentence.of((theirs == 1) ? "score.event.who-every-segment" : "score.event.who-not-every-segment");
 			case TOTAL_POINTS -> ScoreWords.difference(comparison);
-			case LAST_SEGMENT_POINTS -> ScoreWords.sameTotal(comparison) + " in the last segment";
-			case LAST_SEGMENT_PLACE -> "who had the same total but were " + English.ordinal(theirs) + " in the segment";
-			case SEGMENT_REACHED -> "whose last segment was segment " + theirs;
-			default -> "who were " + English.ordinal(theirs) + " in the last segment of both";
+			case LAST_SEGMENT_POINTS -> ScoreWords.sameTotal("score.same-total.last-segment", comparison);
+			case LAST_SEGMENT_PLACE -> Sentence.of("score.event.who-segment-place", theirs);
+			case SEGMENT_REACHED -> Sentence.of("why.event.whose-segment", theirs);
+			default -> Sentence.of("why.event.who-last-of-both", theirs);
 		};
 	}
 

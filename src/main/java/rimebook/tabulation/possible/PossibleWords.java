@@ -1,12 +1,14 @@
 package rimebook.tabulation.possible;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.tabulation.English;
 import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
+import rimebook.wording.Sentence;
 
 /**
  * Says what is still possible in one sentence for coaches, teams and parents. Only what
@@ -15,13 +17,7 @@ import rimebook.tabulation.possible.PossiblePlaces.PlaceNeed.SegmentFinish;
  */
 public final class PossibleWords {
 
-	private final UnaryOperator<String> names;
-
-	private final String goal;
-
-	private PossibleWords(UnaryOperator<String> names, boolean inEvent) {
-		this.names = names;
-		this.goal = inEvent ? "the event" : "the segment";
+	private PossibleWords() {
 	}
 
 	/**
@@ -30,8 +26,8 @@ public final class PossibleWords {
 	 * @param names turns an identifier into the name people know
 	 * @return for example "Harbour Lights can still finish 1st to 4th in this segment."
 	 */
-	public static String inSegment(PossiblePlaces.Outlook outlook, UnaryOperator<String> names) {
-		return range(names.apply(outlook.entry()), outlook.segment(), " in this segment.");
+	public static Sentence inSegment(PossiblePlaces.Outlook outlook, UnaryOperator<String> names) {
+		return range(names.apply(outlook.entry()), outlook.segment(), Sentence.of("possible.in-this-segment"));
 	}
 
 	/**
@@ -40,25 +36,29 @@ public final class PossibleWords {
 	 * @param names turns an identifier into the name people know
 	 * @return for example "Harbour Lights can still finish 1st to 4th in the event."
 	 */
-	public static String inEvent(PossiblePlaces.Outlook outlook, UnaryOperator<String> names) {
-		return range(names.apply(outlook.entry()), Objects.requireNonNull(outlook.event()), " in the event.");
+	public static Sentence inEvent(PossiblePlaces.Outlook outlook, UnaryOperator<String> names) {
+		return range(names.apply(outlook.entry()), Objects.requireNonNull(outlook.event()), in(true));
 	}
 
-	private static String range(String team, PossiblePlaces.PlaceRange range, String end) {
-		String best = English.ordinal(range.best());
-		String worst = English.ordinal(range.worst());
+	private static Sentence range(String team, PossiblePlaces.PlaceRange range, Sentence where) {
+		return Sentence.of("possible." + form(range), team, range.best(), range.worst(), where);
+	}
+
+	private static String form(PossiblePlaces.PlaceRange range) {
 		if (range.isCertain()) {
-			return team + " is certain of " + best + " place" + end;
+			return "certain";
 		}
 		if (range.isExact()) {
-			boolean two = range.worst() == range.best() + 1;
-			return team + " can still finish " + best + (two ? " or " : " to ") + worst + end;
+			return (range.worst() == range.best() + 1) ? "either" : "range";
 		}
 		if (range.bestExact()) {
-			return team + " can still finish " + best + " and will be no worse than " + worst + end;
+			return "no-worse";
 		}
-		return team + (range.worstExact() ? " can still finish " + worst + " and will be no better than " + best
-				: " will be no better than " + best + " and no worse than " + worst) + end;
+		return range.worstExact() ? "no-better" : "within";
+	}
+
+	private static Sentence in(boolean event) {
+		return Sentence.of(event ? "possible.in-the-event" : "possible.in-the-segment");
 	}
 
 	/**
@@ -69,51 +69,48 @@ public final class PossibleWords {
 	 * @return for example "To win the event, Pine needs 2nd place or better in this
 	 * segment."
 	 */
-	public static String need(PossiblePlaces.PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
-		return new PossibleWords(names, inEvent).need(need);
-	}
-
-	private String need(PossiblePlaces.PlaceNeed need) {
-		String team = this.names.apply(need.entry());
-		boolean toWin = need.place() == 1;
-		String orBetter = English.ordinal(need.place()) + " place or better";
-		if (need.isSafe()) {
-			return team + (toWin ? " is certain to win " + this.goal + "."
-					: " is certain of " + orBetter + " in " + this.goal + ".");
-		}
+	public static Sentence need(PossiblePlaces.PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
+		String team = names.apply(need.entry());
 		SegmentFinish possible = need.possible();
+		if (need.isSafe()) {
+			return goal("possible.need.safe", need, inEvent, team);
+		}
 		if (possible == null) {
-			return team + (toWin ? " can no longer win " + this.goal + "."
-					: " can no longer finish " + English.ordinal(need.place()) + " or better in " + this.goal + ".");
+			return goal("possible.need.lost", need, inEvent, team);
 		}
-		String goal = toWin ? "To win " + this.goal + ", " : "For " + orBetter + " in " + this.goal + ", ";
-		return goal + team + needed(need, possible) + assurance(need.certain(), possible) + ".";
+		return goal("possible.need", need, inEvent, team, needed(need, possible), assurance(need.certain(), possible));
 	}
 
-	private static String needed(PossiblePlaces.PlaceNeed need, SegmentFinish possible) {
+	/** To win, or for a place: in the event, or in the segment. */
+	private static Sentence goal(String key, PossiblePlaces.PlaceNeed need, boolean inEvent, Object... said) {
+		List<Object> arguments = new ArrayList<>(List.of(need.place(), in(inEvent)));
+		arguments.addAll(List.of(said));
+		String what = (need.place() > 1) ? ".place" : inEvent ? ".win-event" : ".win-segment";
+		return Sentence.of(key + what, arguments.toArray());
+	}
+
+	private static Sentence needed(PossiblePlaces.PlaceNeed need, SegmentFinish possible) {
 		if (possible.equals(need.lowest())) {
-			return need.possibleExact() ? " needs no certain place in this segment, but help from the others"
-					: " may need no certain place in this segment";
+			return Sentence.of(need.possibleExact() ? "possible.need.help" : "possible.need.maybe-none");
 		}
-		return need.possibleExact() ? " needs " + orBetter(possible) + " in this segment"
-				: " needs at the very least " + English.ordinal(possible.place()) + " place in this segment";
+		return need.possibleExact() ? Sentence.of("possible.need.needs", orBetter(possible))
+				: Sentence.of("possible.need.at-least", possible.place());
 	}
 
-	private static String assurance(@Nullable SegmentFinish certain, SegmentFinish possible) {
+	private static Sentence assurance(@Nullable SegmentFinish certain, SegmentFinish possible) {
 		if (certain == null) {
-			return "; no place makes it certain";
+			return Sentence.of("possible.need.never-certain");
 		}
 		if (certain.equals(possible)) {
-			return "";
+			return Sentence.NONE;
 		}
-		return (certain.place() == possible.place())
-				? "; " + English.ordinal(certain.place()) + " place shared with another team may not be enough"
-				: "; " + orBetter(certain) + " makes it certain";
+		return (certain.place() == possible.place()) ? Sentence.of("possible.need.shared", certain.place())
+				: Sentence.of("possible.need.certain-with", orBetter(certain));
 	}
 
-	private static String orBetter(SegmentFinish finish) {
-		return English.ordinal(finish.place()) + " place" + (finish.shared() ? "" : " alone")
-				+ ((finish.place() == 1) ? "" : " or better");
+	private static Sentence orBetter(SegmentFinish finish) {
+		String form = (finish.place() == 1) ? "possible.first" : "possible.or-better";
+		return Sentence.of(finish.shared() ? form : form + ".alone", finish.place());
 	}
 
 }

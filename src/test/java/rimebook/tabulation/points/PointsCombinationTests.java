@@ -34,7 +34,7 @@ class PointsCombinationTests {
 		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::total)
 			.extracting(Points::toString)
 			.containsExactly("180.50", "180.00");
-		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.containsExactly("1st: 180.50 points (60.00 + 120.50); ahead of B, who had 180.00, 0.50 less.",
 					"2nd: 180.00 points (61.00 + 119.00); behind A, who had 180.50, 0.50 more.");
 	}
@@ -48,8 +48,9 @@ class PointsCombinationTests {
 		PointsEventStanding standing = combine(EntryTotals.of("A", total(1, "61.00"), total(2, "119.00")),
 				EntryTotals.of("B", total(2, "60.00"), total(1, "120.00")));
 		assertThat(places(standing)).containsExactly("1 B", "2 A");
-		assertThat(standing.rows().get(0).why((name) -> "Team " + name)).isEqualTo("1st: 180.00 points (60.00 + "
-				+ "120.00); ahead of Team A, who had the same total but 119.00 in the last segment.");
+		assertThat(standing.rows().get(0).why((name) -> "Team " + name).english())
+			.isEqualTo("1st: 180.00 points (60.00 + "
+					+ "120.00); ahead of Team A, who had the same total but 119.00 in the last segment.");
 	}
 
 	/** Shared places: common practice. */
@@ -61,7 +62,8 @@ class PointsCombinationTests {
 		assertThat(places(standing)).containsExactly("1 A", "1 B", "3 C");
 		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::shared)
 			.containsExactly(true, true, false);
-		assertThat(standing.row("A").orElseThrow().why()).startsWith("1st, shared with B on equal figures: 180.00");
+		assertThat(standing.row("A").orElseThrow().why().english())
+			.startsWith("1st, shared with B on equal figures: 180.00");
 		assertThat(standing.row("Q")).isEmpty();
 	}
 
@@ -77,7 +79,7 @@ class PointsCombinationTests {
 		assertThat(places(standing)).containsExactly("1 B", "2 E", "3 A", "4 D", "5 C", "null F");
 		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::complete)
 			.containsExactly(true, false, false, false, false, false);
-		assertThat(standing.rows()).extracting(PointsEventStanding.PointsEventRow::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.containsExactly("1st: 130.00 points (40.00 + 90.00); ahead of E, who did not skate every segment.",
 					"2nd: 80.00 points so far; behind B, who skated every segment; ahead of A, whose last segment was "
 							+ "segment 1.",
@@ -95,7 +97,7 @@ class PointsCombinationTests {
 				List.of(standing(BY_COMPONENTS, performance("A", "30.00", "8.00"), performance("B", "29.00", "9.00"))));
 		assertThat(standing.segments()).isEqualTo(1);
 		assertThat(places(standing)).containsExactly("1 B", "2 A");
-		assertThat(standing.rows().get(1).why())
+		assertThat(standing.rows().get(1).why().english())
 			.isEqualTo("2nd: 38.00 points; behind B, who had the same total but were 1st in the segment.");
 	}
 
@@ -110,7 +112,8 @@ class PointsCombinationTests {
 				List.of(first, last));
 		assertThat(places(standing)).containsExactly("1 B", "2 A", "3 D", "null C", "null E");
 		assertThat(standing.row("B").orElseThrow().segments()).containsExactly(total(2, "38.00"), total(1, "49.00"));
-		assertThat(standing.row("C").orElseThrow().why()).isEqualTo("No place: did not finish the programme.");
+		assertThat(standing.row("C").orElseThrow().why().english())
+			.isEqualTo("No place: did not finish the programme.");
 		assertThat(standing.row("E").orElseThrow().status()).isEqualTo(EntryStatus.WITHDRAWN);
 	}
 

@@ -30,7 +30,7 @@ class PointsNeededTests {
 		PointsStanding standing = standing(BY_ELEMENTS, performance("A", "30.00", "8.00"),
 				performance("B", "29.00", "8.00"), performance("C", "29.00", "8.00"), performance("D", "20.00", "7.00"),
 				Performance.without("E", EntryStatus.WITHDRAWN));
-		assertThat(PointsNeeded.inSegment(standing)).extracting(PointsNeeded.ScoreNeeded::words)
+		assertThat(PointsNeeded.inSegment(standing)).extracting((row) -> row.words().english())
 			.containsExactly("1st needs 38.01, or 38.00 with at least 30.00 for the elements.",
 					"2nd needs 37.01, or 37.00 with at least 29.00 for the elements.",
 					"4th needs 27.01, or 27.00 with at least 20.00 for the elements.");
@@ -38,7 +38,7 @@ class PointsNeededTests {
 			.containsExactly(new PointsNeeded.ScoreNeeded(1, new Points(3801),
 					new PointsNeeded.ScoreNeeded.OnEqualTotal(new Points(3800), Criterion.COMPONENT_POINTS,
 							new Points(800))))
-			.extracting(PointsNeeded.ScoreNeeded::words)
+			.extracting((row) -> row.words().english())
 			.containsExactly("1st needs 38.01, or 38.00 with at least 8.00 for the components.");
 		assertThat(PointsNeeded.inSegment(standing(BY_ELEMENTS))).isEmpty();
 	}
@@ -49,7 +49,7 @@ class PointsNeededTests {
 		assertThat(PointsNeeded
 			.inSegment(standing(PointsFixtures.rules(SegmentRules.TieBreak.NONE), performance("A", "30.00", "8.00"))))
 			.containsExactly(new PointsNeeded.ScoreNeeded(1, new Points(3800), null))
-			.extracting(PointsNeeded.ScoreNeeded::words)
+			.extracting((row) -> row.words().english())
 			.containsExactly("1st needs 38.00.");
 	}
 
@@ -66,7 +66,7 @@ class PointsNeededTests {
 		assertThat(PointsNeeded.inEvent(standing, "C")).containsExactly(
 				new PointsNeeded.ScoreNeeded(1, new Points(14_500), null),
 				new PointsNeeded.ScoreNeeded(2, new Points(12_501), null));
-		assertThat(PointsNeeded.inEvent(standing, "D")).extracting(PointsNeeded.ScoreNeeded::words)
+		assertThat(PointsNeeded.inEvent(standing, "D")).extracting((row) -> row.words().english())
 			.containsExactly("1st needs 130.01.", "2nd needs 110.01.");
 	}
 
@@ -74,11 +74,11 @@ class PointsNeededTests {
 	void anyTotalIsEnoughForAPlaceAlreadyCertain() {
 		PointsEventStanding standing = event(EntryTotals.of("A", total("1.00"), total("2.00")),
 				EntryTotals.of("C", total("65.00"), null));
-		assertThat(PointsNeeded.inEvent(standing, "C")).extracting(PointsNeeded.ScoreNeeded::words)
+		assertThat(PointsNeeded.inEvent(standing, "C")).extracting((row) -> row.words().english())
 			.containsExactly("1st is reached with any total.");
-		assertThat(new PointsNeeded.ScoreNeeded(2, Points.ZERO, null).words())
+		assertThat(new PointsNeeded.ScoreNeeded(2, Points.ZERO, null).words().english())
 			.isEqualTo("2nd is reached with any total.");
-		assertThat(new PointsNeeded.ScoreNeeded(2, new Points(1), null).words()).isEqualTo("2nd needs 0.01.");
+		assertThat(new PointsNeeded.ScoreNeeded(2, new Points(1), null).words().english()).isEqualTo("2nd needs 0.01.");
 	}
 
 	@Test

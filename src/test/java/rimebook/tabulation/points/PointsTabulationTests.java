@@ -90,7 +90,7 @@ class PointsTabulationTests {
 	void whySentencesNameTheDecidingFigures() {
 		Performance same = performance("E", "29.00", "9.00");
 		PointsStanding standing = standing(BY_ELEMENTS, C, same, A, B);
-		assertThat(standing.rows()).extracting(PointsStanding.ScoredEntry::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.containsExactly(
 					"1st: 38.00 points (30.00 for the elements, 8.00 for the components); ahead of B and E, "
 							+ "who had the same total but 29.00 for the elements.",
@@ -102,10 +102,10 @@ class PointsTabulationTests {
 							+ "who had 26.35, 11.65 less.",
 					"4th: 26.35 points (20.10 for the elements, 7.25 for the components, less 1.00 deducted); "
 							+ "behind B and E, who had 38.00, 11.65 more.");
-		assertThat(standing(BY_COMPONENTS, A, B).rows().get(0).why((name) -> "Team " + name)).isEqualTo(
+		assertThat(standing(BY_COMPONENTS, A, B).rows().get(0).why((name) -> "Team " + name).english()).isEqualTo(
 				"1st: 38.00 points (29.00 for the elements, 9.00 for the components); ahead of Team A, who had the "
 						+ "same total but 8.00 for the components.");
-		assertThat(standing(BY_ELEMENTS, A).rows().get(0).why()).endsWith("; no other team is placed.");
+		assertThat(standing(BY_ELEMENTS, A).rows().get(0).why().english()).endsWith("; no other team is placed.");
 	}
 
 	/** Order of those without a place: common practice. */
@@ -115,7 +115,7 @@ class PointsTabulationTests {
 				Performance.without("X", EntryStatus.WITHDRAWN), A, Performance.without("Z", EntryStatus.NOT_FINISHED),
 				Performance.without("W", EntryStatus.WITHDRAWN));
 		assertThat(places(standing)).containsExactly("1 A", "null Z", "null W", "null X", "null Y");
-		assertThat(standing.rows()).extracting(PointsStanding.ScoredEntry::why)
+		assertThat(standing.rows()).extracting((row) -> row.why().english())
 			.endsWith("No place: did not finish the programme.", "No place: withdrawn.", "No place: withdrawn.",
 					"No place: disqualified.");
 		assertThat(standing.row("X").flatMap(PointsStanding.ScoredEntry::segmentTotal)).isEmpty();

@@ -28,18 +28,19 @@ class ScorePairTests {
 		PointsStanding standing = standing(BY_ELEMENTS, A, B, C);
 		String sentence = "A (1st) is ahead of C (3rd): 38.00 against 36.25 points, 1.75 more; both 30.00 for the "
 				+ "elements; 8.00 against 7.25 for the components, 0.75 more; 0.00 against 1.00 deducted.";
-		assertThat(ScorePair.of(standing, "A", "C").words(UnaryOperator.identity())).isEqualTo(sentence);
-		assertThat(ScorePair.of(standing, "C", "A").words(UnaryOperator.identity())).isEqualTo(sentence);
+		assertThat(ScorePair.of(standing, "A", "C").words(UnaryOperator.identity()).english()).isEqualTo(sentence);
+		assertThat(ScorePair.of(standing, "C", "A").words(UnaryOperator.identity()).english()).isEqualTo(sentence);
 	}
 
 	/** Ties: ISU rules for the team event, Games of 2018. */
 	@Test
 	void aTieNamesThePartThatDecides() {
-		assertThat(ScorePair.of(standing(BY_ELEMENTS, A, B), "B", "A").words((name) -> "Team " + name)).isEqualTo(
-				"Team A (1st) is ahead of Team B (2nd): both 38.00 points; 30.00 against 29.00 for the elements, "
-						+ "1.00 more; 8.00 against 9.00 for the components, 1.00 less; with equal totals the elements "
-						+ "decide.");
-		assertThat(ScorePair.of(standing(BY_COMPONENTS, A, B), "B", "A").words(UnaryOperator.identity()))
+		assertThat(ScorePair.of(standing(BY_ELEMENTS, A, B), "B", "A").words((name) -> "Team " + name).english())
+			.isEqualTo(
+					"Team A (1st) is ahead of Team B (2nd): both 38.00 points; 30.00 against 29.00 for the elements, "
+							+ "1.00 more; 8.00 against 9.00 for the components, 1.00 less; with equal totals the elements "
+							+ "decide.");
+		assertThat(ScorePair.of(standing(BY_COMPONENTS, A, B), "B", "A").words(UnaryOperator.identity()).english())
 			.startsWith("B (1st) is ahead of A (2nd)")
 			.endsWith("with equal totals the components decide.");
 	}
@@ -48,7 +49,8 @@ class ScorePairTests {
 	@Test
 	void aSharedPlaceIsCalledOne() {
 		assertThat(ScorePair.of(standing(BY_ELEMENTS, A, performance("D", "30.00", "8.00")), "D", "A")
-			.words(UnaryOperator.identity()))
+			.words(UnaryOperator.identity())
+			.english())
 			.isEqualTo("D and A share 1st: both 38.00 points; both 30.00 for the elements; both 8.00 for the "
 					+ "components.");
 	}

@@ -83,12 +83,13 @@ class AbsurdSituationsTests {
 	private static List<String> sentences(PossiblePlaces said) {
 		List<String> sentences = new ArrayList<>();
 		for (PossiblePlaces.Outlook team : said.teams()) {
-			sentences.add(PossibleWords.inSegment(team, (name) -> name));
+			sentences.add(PossibleWords.inSegment(team, (name) -> name).english());
 			if (team.event() != null) {
-				sentences.add(PossibleWords.inEvent(team, (name) -> name));
+				sentences.add(PossibleWords.inEvent(team, (name) -> name).english());
 			}
 		}
-		said.needs().forEach((need) -> sentences.add(PossibleWords.need(need, said.isOfEvent(), (name) -> name)));
+		said.needs()
+			.forEach((need) -> sentences.add(PossibleWords.need(need, said.isOfEvent(), (name) -> name).english()));
 		return sentences;
 	}
 

@@ -29,8 +29,8 @@ class PossibleWordsTests {
 	void rangeSaysWhichEndIsABound(int best, boolean bestExact, int worst, boolean worstExact, String sentence) {
 		PossiblePlaces.PlaceRange range = new PossiblePlaces.PlaceRange(best, bestExact, worst, worstExact);
 		PossiblePlaces.Outlook outlook = new PossiblePlaces.Outlook("7", true, range, range);
-		assertThat(PossibleWords.inEvent(outlook, NAMES)).isEqualTo(sentence + " in the event.");
-		assertThat(PossibleWords.inSegment(outlook, NAMES)).isEqualTo(sentence + " in this segment.");
+		assertThat(PossibleWords.inEvent(outlook, NAMES).english()).isEqualTo(sentence + " in the event.");
+		assertThat(PossibleWords.inSegment(outlook, NAMES).english()).isEqualTo(sentence + " in this segment.");
 	}
 
 	@Test
@@ -73,8 +73,9 @@ class PossibleWordsTests {
 
 	private static String words(int place, @Nullable SegmentFinish certain, @Nullable SegmentFinish possible,
 			boolean exact) {
-		return PossibleWords.need(new PossiblePlaces.PlaceNeed("7", place, certain, exact, possible, exact, LOWEST),
-				true, NAMES);
+		return PossibleWords
+			.need(new PossiblePlaces.PlaceNeed("7", place, certain, exact, possible, exact, LOWEST), true, NAMES)
+			.english();
 	}
 
 	private static SegmentFinish alone(int place) {

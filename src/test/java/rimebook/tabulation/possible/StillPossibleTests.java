@@ -30,15 +30,15 @@ class StillPossibleTests {
 		PossiblePlaces said = StillPossible
 			.of(underWay(free, "B").after(new SegmentUnderWay.EarlierSegments(CombinationRules.ofFactors(50, 100), List
 				.of(EntryPlaces.of("A", 1), EntryPlaces.of("B", 2), EntryPlaces.of("C", 3), EntryPlaces.of("D", 4)))));
-		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name))
+		assertThat(said.teams()).extracting((team) -> PossibleWords.inEvent(team, (name) -> name).english())
 			.containsExactly("D can still finish 1st to 3rd in the event.",
 					"A can still finish 1st to 3rd in the event.", "C can still finish 3rd or 4th in the event.",
 					"B can still finish 1st to 4th in the event.");
-		assertThat(said.teams()).extracting((team) -> PossibleWords.inSegment(team, (name) -> name))
+		assertThat(said.teams()).extracting((team) -> PossibleWords.inSegment(team, (name) -> name).english())
 			.containsExactly("D can still finish 1st or 2nd in this segment.",
 					"A can still finish 2nd or 3rd in this segment.", "C can still finish 3rd or 4th in this segment.",
 					"B can still finish 1st to 4th in this segment.");
-		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, true, (name) -> name))
+		assertThat(said.needs()).extracting((need) -> PossibleWords.need(need, true, (name) -> name).english())
 			.containsExactly("To win the event, B needs 1st place in this segment.",
 					"For 2nd place or better in the event, B needs 2nd place alone or better in this segment.",
 					"For 3rd place or better in the event, B needs 3rd place or better in this segment.",
