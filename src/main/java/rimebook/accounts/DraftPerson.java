@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * A person to be given the right to sign in, checked part by part.
@@ -45,16 +46,15 @@ public record DraftPerson(String signInName, String displayName, Set<Role> roles
 		String name = Name.required("displayName", typed);
 		String words = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
 		if (RESERVED.contains(words) || SEAT.matcher(words).matches()) {
-			throw new RuleViolationException("name-reserved", "displayName", "On the record '" + name
-					+ "' means the service, a seat or nobody; please give the person's own name.");
+			throw new RuleViolationException("name-reserved", "displayName",
+					Sentence.of("accounts.name-reserved", name));
 		}
 		return name;
 	}
 
 	static Set<Role> personRoles(Set<Role> roles) {
 		if (roles.contains(Role.JUDGE)) {
-			throw new RuleViolationException("judge-is-a-seat", "roles",
-					"A judge signs in with the code of a seat; this role is not given to a person.");
+			throw new RuleViolationException("judge-is-a-seat", "roles", Sentence.of("accounts.judge-is-a-seat"));
 		}
 		return Set.copyOf(roles);
 	}

@@ -6,6 +6,7 @@ import org.springframework.stereotype.Service;
 
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Asks a person who is signed in for their password once more, before an act that is
@@ -38,7 +39,7 @@ public class OwnPassword {
 	public void require(Authentication person, String typed, Actor self) {
 		if (!isRight(person, typed, "a signature", self)) {
 			throw new RuleViolationException("password-wrong", "password",
-					"That is not your password. Nothing is signed yet; type the one you sign in with.");
+					Sentence.of("accounts.password-wrong-signing"));
 		}
 	}
 
@@ -55,11 +56,10 @@ public class OwnPassword {
 		if (!(person.getPrincipal() instanceof SignedIn signedIn)
 				|| !isRight(person, current, "another password", self)) {
 			throw new RuleViolationException("password-wrong", "current",
-					"That is not your password. Nothing is changed; type the one you sign in with now.");
+					Sentence.of("accounts.password-wrong-changing"));
 		}
 		if (!password.equals(again)) {
-			throw new RuleViolationException("passwords-differ", "again",
-					"The two new passwords differ; type the same one twice.");
+			throw new RuleViolationException("passwords-differ", "again", Sentence.of("accounts.passwords-differ"));
 		}
 		this.accounts.choosePassword(signedIn.person(), password, self);
 	}

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * What a password must be: long, not the person's own name, and none that is tried first
@@ -27,18 +28,16 @@ final class PasswordRule {
 		String given = (password != null) ? password : "";
 		int length = given.codePointCount(0, given.length());
 		if (length < LEAST) {
-			throw refused("password-too-short", "The password has " + length + " characters; it needs at least " + LEAST
-					+ ". Four or five words that do not belong together are easy to keep in mind.");
+			throw refused("password-too-short", Sentence.of("accounts.password-too-short", length, LEAST));
 		}
 		if (length > MOST || given.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-			throw refused("password-too-long", "The password is too long; at most " + MOST + " characters fit.");
+			throw refused("password-too-long", Sentence.of("accounts.password-too-long", MOST));
 		}
 		if (isOneOf(given, signInName, displayName)) {
-			throw refused("password-is-name", "The password is the name itself; please choose another.");
+			throw refused("password-is-name", Sentence.of("accounts.password-is-name"));
 		}
 		if (CommonPasswords.include(given, signInName, displayName)) {
-			throw refused("password-common", "Many people choose this password or one like it, so it is tried first. "
-					+ "Four or five words that do not belong together are easy to keep in mind.");
+			throw refused("password-common", Sentence.of("accounts.password-common"));
 		}
 		return given;
 	}
@@ -48,7 +47,7 @@ final class PasswordRule {
 		return small.equals(signInName) || small.equals(displayName.toLowerCase(Locale.ROOT));
 	}
 
-	private static RuleViolationException refused(String code, String sentence) {
+	private static RuleViolationException refused(String code, Sentence sentence) {
 		return new RuleViolationException(code, "password", sentence);
 	}
 

@@ -15,6 +15,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The people who sign in with name and password, and what each may do. Whoever is
@@ -95,7 +96,7 @@ public class People {
 	private PersonView add(DraftPerson draft, boolean temporary, Actor actor) {
 		if (this.people.existsBySignInName(draft.signInName())) {
 			throw new ConflictException("sign-in-name-taken", "signInName",
-					"The sign-in name '" + draft.signInName() + "' is taken; please choose another.");
+					Sentence.of("accounts.sign-in-name-taken", draft.signInName()));
 		}
 		PersonView.Id id = new PersonView.Id(this.acts.nextId());
 		refuseTaken(draft.displayName(), id);
@@ -164,12 +165,11 @@ public class People {
 	 */
 	private void refuseRepeated(Person person, String password, boolean temporary) {
 		if (this.passwords.matches(password, person.passwordHash())) {
-			throw new RuleViolationException("password-repeated", "password",
-					"That is the password already in use; please choose another.");
+			throw new RuleViolationException("password-repeated", "password", Sentence.of("accounts.password-in-use"));
 		}
 		if (!temporary && this.former.include(person.id(), password)) {
-			throw new RuleViolationException("password-repeated", "password", "That is one of the last "
-					+ FormerPasswords.KEPT + " passwords of this account; please choose another.");
+			throw new RuleViolationException("password-repeated", "password",
+					Sentence.of("accounts.password-repeated", FormerPasswords.KEPT));
 		}
 	}
 
@@ -183,8 +183,7 @@ public class People {
 		Person person = locked(id, version);
 		PersonView before = person.view();
 		if (actor.hasId(identity(id))) {
-			throw new ConflictException("own-account",
-					"You cannot shut yourself out; ask another administrator to do it.");
+			throw new ConflictException("own-account", Sentence.of("accounts.own-account"));
 		}
 		person.deactivate();
 		return changed(person, before, "person.shut-out", actor);
@@ -204,8 +203,7 @@ public class People {
 
 	private PersonView changed(Person person, PersonView before, String action, Actor actor) {
 		if (isAdministrator(before) && this.people.lockActive().stream().noneMatch(Person::isAdministrator)) {
-			throw new ConflictException("last-administrator", "roles",
-					"This is the last administrator; give the role to somebody else first.");
+			throw new ConflictException("last-administrator", "roles", Sentence.of("accounts.last-administrator"));
 		}
 		this.people.flush();
 		PersonView after = person.view();
@@ -231,8 +229,8 @@ public class People {
 
 	private void refuseTaken(String displayName, PersonView.Id except) {
 		if (this.people.isNameTaken(displayName, except.value())) {
-			throw new ConflictException("display-name-taken", "displayName", "Somebody else is called '" + displayName
-					+ "'; names on the record must differ. Add an initial or the club.");
+			throw new ConflictException("display-name-taken", "displayName",
+					Sentence.of("accounts.display-name-taken", displayName));
 		}
 	}
 

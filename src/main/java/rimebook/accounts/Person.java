@@ -20,6 +20,7 @@ import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** A person who may sign in. */
 @Entity
@@ -91,14 +92,15 @@ class Person {
 
 	void deactivate() {
 		if (!this.active) {
-			throw new ConflictException("person-not-active", this.displayName + " is already shut out.");
+			throw new ConflictException("person-not-active",
+					Sentence.of("accounts.person-not-active", this.displayName));
 		}
 		this.active = false;
 	}
 
 	void reactivate() {
 		if (this.active) {
-			throw new ConflictException("person-active", this.displayName + " may already sign in.");
+			throw new ConflictException("person-active", Sentence.of("accounts.person-active", this.displayName));
 		}
 		this.active = true;
 	}

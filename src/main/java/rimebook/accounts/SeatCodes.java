@@ -19,6 +19,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The codes that judges' tablets join with: one a seat, of 8 characters without
@@ -211,8 +212,7 @@ public class SeatCodes {
 
 	private static RuleViolationException unknown() {
 		return new RuleViolationException("seat-code-unknown", "code",
-				"No seat has this code. Type the " + SecretTokens.CODE_LENGTH
-						+ " letters and digits of the seat slip; if they are right, ask the referee for a new code.");
+				Sentence.of("accounts.seat-code-unknown", SecretTokens.CODE_LENGTH));
 	}
 
 	/**

@@ -14,6 +14,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Tablets that ask for a seat whose own tablet is alive: the referee says yes or no. One
@@ -92,8 +93,7 @@ public class SeatTakeovers {
 	public void answer(UUID seat, Instant askedAt, boolean yes, Actor actor) {
 		SeatCode code = this.codes.findBySeatId(seat).orElseThrow(() -> NotFoundException.of("seat", seat));
 		if (!code.isAskedSince(askedAt)) {
-			throw new ConflictException("seat-question-gone",
-					"That tablet no longer asks for the seat, or was answered meanwhile; nothing was changed.");
+			throw new ConflictException("seat-question-gone", Sentence.of("accounts.seat-question-gone"));
 		}
 		Question question = code.question();
 		if (yes) {

@@ -11,6 +11,7 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * The way in while there is no administrator yet: a link with a token of 32 random bytes
@@ -87,8 +88,8 @@ public class SetUpLink {
 
 	private SetUpTicket ticket(Optional<SetUpTicket> kept, String token) {
 		return kept.filter((ticket) -> ticket.isFor(SecretTokens.digest(token)))
-			.orElseThrow(() -> new NotFoundException("set-up-link-unknown",
-					"This set-up link is not valid. Use the one that was printed at the last start of Rimebook."));
+			.orElseThrow(
+					() -> new NotFoundException("set-up-link-unknown", Sentence.of("accounts.set-up-link-unknown")));
 	}
 
 }

@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** The one set-up link: only its digest, and whether it was used. */
 @Entity
@@ -53,12 +54,11 @@ class SetUpTicket {
 	/** Refuse a link that was used, or that was made too long ago. */
 	void refuseUnlessGood(Instant now) {
 		if (this.usedAt != null) {
-			throw new ConflictException("set-up-link-used",
-					"This set-up link was used already. Sign in, or ask the administrator.");
+			throw new ConflictException("set-up-link-used", Sentence.of("accounts.set-up-link-used"));
 		}
 		if (!now.isBefore(this.madeAt.plus(LIFE))) {
-			throw new ConflictException("set-up-link-expired", "This set-up link is older than " + LIFE.toHours()
-					+ " hours and works no more. Start Rimebook again; it prints a new one.");
+			throw new ConflictException("set-up-link-expired",
+					Sentence.of("accounts.set-up-link-expired", Math.toIntExact(LIFE.toHours())));
 		}
 	}
 

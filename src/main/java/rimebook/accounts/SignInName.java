@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** What a person types to say who they are. */
 public final class SignInName {
@@ -34,7 +35,7 @@ public final class SignInName {
 		String name = Name.required("signInName", typed).toLowerCase(Locale.ROOT);
 		if (!FORM.matcher(name).matches()) {
 			throw new RuleViolationException("sign-in-name-malformed", "signInName",
-					"A sign-in name has 2 to 60 letters, digits or the signs . - _ @, such as 'results.desk'.");
+					Sentence.of("accounts.sign-in-name-malformed"));
 		}
 		return name;
 	}

@@ -20,6 +20,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Cancels events and segments with a reason that everybody reads, brings them back, or
@@ -82,7 +83,7 @@ public class Cancellations {
 		requireTakesPlace(segment.name(), before.isCancelled(id));
 		if (before.held().segments().size() == 1) {
 			throw new RuleViolationException("last-segment", "reason",
-					segment.name() + " is the only segment left; cancel the event " + before.name() + " instead.");
+					Sentence.of("competition.only-segment-to-cancel", segment.name(), before.name()));
 		}
 		ask((guard) -> guard.againstCancelling(before, List.of(segment)));
 		event.segment(id).cancel(why, now());
@@ -141,13 +142,13 @@ public class Cancellations {
 		SegmentView segment = before.segment(id);
 		if (before.segments().size() == 1) {
 			throw new RuleViolationException("last-segment",
-					segment.name() + " is the only segment; remove the event " + before.name() + " instead.");
+					Sentence.of("competition.only-segment-to-remove", segment.name(), before.name()));
 		}
 		this.rules.checkRemoval(before, List.of(segment));
 		return this.competitions.changeEvent(before.id(), before.version(), before.draftWithout(id), actor);
 	}
 
-	private void ask(Function<CancellationGuard, Optional<String>> question) {
+	private void ask(Function<CancellationGuard, Optional<Sentence>> question) {
 		this.guards.orderedStream().flatMap((guard) -> question.apply(guard).stream()).findFirst().ifPresent((why) -> {
 			throw new ConflictException("cancellation-refused", why);
 		});
@@ -155,13 +156,13 @@ public class Cancellations {
 
 	private static void requireTakesPlace(String name, boolean cancelled) {
 		if (cancelled) {
-			throw new ConflictException("already-cancelled", name + " is cancelled already.");
+			throw new ConflictException("already-cancelled", Sentence.of("competition.already-cancelled", name));
 		}
 	}
 
 	private static void requireCancelled(String name, boolean cancelled) {
 		if (!cancelled) {
-			throw new ConflictException("not-cancelled", name + " is not cancelled; it takes place.");
+			throw new ConflictException("not-cancelled", Sentence.of("competition.not-cancelled", name));
 		}
 	}
 

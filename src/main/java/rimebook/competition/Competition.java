@@ -12,6 +12,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 @Entity
 class Competition {
@@ -63,8 +64,8 @@ class Competition {
 	void checkMove(int version, CompetitionState next) {
 		requireVersion(version);
 		if (!this.state.canBecome(next)) {
-			throw new ConflictException("competition-move", "state", "The competition is " + this.state.inWords()
-					+ "; from there it cannot become " + next.inWords() + ".");
+			throw new ConflictException("competition-move", "state",
+					Sentence.of("competition.move", this.state.spoken(), next.spoken()));
 		}
 	}
 
@@ -79,8 +80,8 @@ class Competition {
 	void takeBack(int version) {
 		requireVersion(version);
 		this.state = this.state.before()
-			.orElseThrow(() -> new ConflictException("competition-not-final", "The competition is "
-					+ this.state.inWords() + "; only a final or archived one has to be taken back."));
+			.orElseThrow(() -> new ConflictException("competition-not-final",
+					Sentence.of("competition.not-final", this.state.spoken())));
 	}
 
 	void checkOpenToChange() {
@@ -92,8 +93,7 @@ class Competition {
 	/** What refuses every change at the end, with the way out. */
 	static ConflictException closed(CompetitionState state) {
 		return new ConflictException("competition-" + state.name().toLowerCase(Locale.ROOT),
-				"The competition is " + state.inWords()
-						+ "; nothing of it can be changed any more. An administrator can take it back, with a reason.");
+				Sentence.of("competition.closed", state.spoken()));
 	}
 
 	private void requireVersion(int version) {

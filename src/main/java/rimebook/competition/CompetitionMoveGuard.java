@@ -2,6 +2,8 @@ package rimebook.competition;
 
 import java.util.Optional;
 
+import rimebook.wording.Sentence;
+
 /**
  * Has a say before a competition moves to another state. Every bean of this type is
  * asked, inside the transaction of the move.
@@ -20,8 +22,8 @@ public interface CompetitionMoveGuard {
 	 * Say why the competition must not move, or nothing if it may.
 	 * @param competition as it is before the move
 	 * @param next the state asked for, one that may follow
-	 * @return a sentence for people, ending with a full stop
+	 * @return a whole sentence
 	 */
-	Optional<String> refusal(CompetitionView competition, CompetitionState next);
+	Optional<Sentence> refusal(CompetitionView competition, CompetitionState next);
 
 }

@@ -1,8 +1,11 @@
 package rimebook.competition;
 
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+
+import rimebook.wording.Sentence;
 
 /**
  * The life of a competition, in order. Entries may be opened again after they were
@@ -12,32 +15,31 @@ import java.util.Set;
 public enum CompetitionState {
 
 	/** Facts and events are being written down; nobody can enter yet. */
-	PLANNED("planned"),
+	PLANNED,
 
 	/** Teams may be entered. */
-	ENTRIES_OPEN("entries open"),
+	ENTRIES_OPEN,
 
 	/** Only late entries, with a reason. */
-	ENTRIES_CLOSED("entries closed"),
+	ENTRIES_CLOSED,
 
 	/** The days on the ice. */
-	RUNNING("running"),
+	RUNNING,
 
 	/** Every result is official; nothing that could change one is taken any more. */
-	FINAL("final"),
+	FINAL,
 
 	/** Put away; nothing changes any more. */
-	ARCHIVED("archived");
+	ARCHIVED;
 
-	private final String inWords;
-
-	CompetitionState(String inWords) {
-		this.inWords = inWords;
+	/** The state as it stands in a sentence: "entries open". */
+	public Sentence spoken() {
+		return Sentence.of("competition.state." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
 	}
 
-	/** The state as it stands in a sentence and on the record: "entries open". */
+	/** The same as it stands on the record. */
 	public String inWords() {
-		return this.inWords;
+		return spoken().english();
 	}
 
 	/** Tell whether the next state may follow this one. */

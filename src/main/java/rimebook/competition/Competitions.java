@@ -18,6 +18,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Competitions, their events and segments. Whatever changes one of them first takes hold
@@ -62,8 +63,7 @@ public class Competitions {
 			this.competitions.saveAndFlush(competition);
 		}
 		catch (DataIntegrityViolationException ex) {
-			throw new ConflictException("competition-meanwhile", "name",
-					"Somebody wrote down a competition of this name at the same moment. Look at the list first.");
+			throw new ConflictException("competition-meanwhile", "name", Sentence.of("competition.meanwhile"));
 		}
 		publish(actor, "competition", competition.id(), "competition.created", "", competition.inWords());
 		return competition.view();
@@ -308,7 +308,7 @@ public class Competitions {
 	private static void checkName(String name, List<Event> others) {
 		if (others.stream().anyMatch((event) -> event.isNamed(name))) {
 			throw new RuleViolationException("event-name-taken", "name",
-					"The competition has an event '" + name + "' already; choose another name.");
+					Sentence.of("competition.event-name-taken", name));
 		}
 	}
 
@@ -325,9 +325,9 @@ public class Competitions {
 
 		/**
 		 * Say why the event must not be changed, or nothing if it may.
-		 * @return a sentence for people, ending with a full stop
+		 * @return a whole sentence
 		 */
-		Optional<String> refusal(EventId event);
+		Optional<Sentence> refusal(EventId event);
 
 	}
 
@@ -335,9 +335,9 @@ public class Competitions {
 	 * A move that a competition could make now.
 	 *
 	 * @param next the state it would be in
-	 * @param refusal a sentence saying why it may not, {@code null} if it may
+	 * @param refusal why it may not, {@code null} if it may
 	 */
-	public record Move(CompetitionState next, @Nullable String refusal) {
+	public record Move(CompetitionState next, @Nullable Sentence refusal) {
 
 		/** Tell whether the move would be accepted. */
 		public boolean isAllowed() {

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The facts of a competition as the secretary writes them down. Texts are trimmed.
@@ -32,12 +33,12 @@ public record DraftCompetition(String name, String place, ZoneId zone, LocalDate
 
 	private static void checkDays(LocalDate firstDay, LocalDate lastDay) {
 		if (lastDay.isBefore(firstDay)) {
-			throw new RuleViolationException("days-reversed", "lastDay", "The last day " + lastDay
-					+ " lies before the first day " + firstDay + "; it must be the same day or a later one.");
+			throw new RuleViolationException("days-reversed", "lastDay",
+					Sentence.of("competition.days-reversed", lastDay.toString(), firstDay.toString()));
 		}
 		if (lastDay.isAfter(firstDay.plusDays(LONGEST_DAYS))) {
-			throw new RuleViolationException("days-too-many", "lastDay", "The last day " + lastDay + " lies more than "
-					+ LONGEST_DAYS + " days after the first day " + firstDay + "; please check both.");
+			throw new RuleViolationException("days-too-many", "lastDay",
+					Sentence.of("competition.days-too-many", lastDay.toString(), LONGEST_DAYS, firstDay.toString()));
 		}
 	}
 

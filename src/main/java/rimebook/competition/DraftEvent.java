@@ -8,6 +8,7 @@ import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
+import rimebook.wording.Sentence;
 
 /**
  * An event as the secretary writes it down.
@@ -65,8 +66,7 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 
 	private static @Nullable PointsChoice pointsFor(JudgingMethod method, @Nullable PointsChoice points) {
 		if (method.isPoints() && points == null) {
-			throw new RuleViolationException("rule-set-missing", "points",
-					"An event judged by points names its rule set and level; please choose one.");
+			throw new RuleViolationException("rule-set-missing", "points", Sentence.of("competition.rule-set-missing"));
 		}
 		return method.isPoints() ? points : null;
 	}
@@ -76,9 +76,7 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 			return "";
 		}
 		if (reason.isEmpty()) {
-			throw new RuleViolationException("panel-even", "judges",
-					judges + " judges are an even number, so a place could be left without a majority. "
-							+ "Use an odd number, or say why an even one is right here.");
+			throw new RuleViolationException("panel-even", "judges", Sentence.of("competition.panel-even", judges));
 		}
 		return reason;
 	}
@@ -86,12 +84,12 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 	private static void checkSegments(List<DraftSegment> segments) {
 		if (segments.isEmpty() || segments.size() > 3) {
 			throw new RuleViolationException("segments-number", "segments",
-					"An event has one, two or three segments, not " + segments.size() + ".");
+					Sentence.of("competition.segments-number", segments.size()));
 		}
 		long names = segments.stream().map((segment) -> Slug.of(segment.name(), "segment")).distinct().count();
 		if (names < segments.size()) {
 			throw new RuleViolationException("segments-same-name", "segments",
-					"Two segments of the event have the same name; give each its own.");
+					Sentence.of("competition.segments-same-name"));
 		}
 	}
 
@@ -129,7 +127,8 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 
 		private static void checkFactor(int factor) {
 			if (factor < 1 || factor > 999) {
-				throw RuleViolationException.ofField("field-out-of-range", "factor", "must be from 0.01 to 9.99.");
+				throw RuleViolationException.ofField("field-out-of-range", "factor",
+						Sentence.of("competition.factor-out-of-range"));
 			}
 		}
 

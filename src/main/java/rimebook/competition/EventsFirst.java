@@ -4,6 +4,8 @@ import java.util.Optional;
 
 import org.springframework.stereotype.Component;
 
+import rimebook.wording.Sentence;
+
 /** Entries need an event to go into. */
 @Component
 class EventsFirst implements CompetitionMoveGuard {
@@ -15,11 +17,11 @@ class EventsFirst implements CompetitionMoveGuard {
 	}
 
 	@Override
-	public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+	public Optional<Sentence> refusal(CompetitionView competition, CompetitionState next) {
 		if (next != CompetitionState.ENTRIES_OPEN || this.events.existsByCompetitionId(competition.id().value())) {
 			return Optional.empty();
 		}
-		return Optional.of("The competition has no event yet; add one before you open entries.");
+		return Optional.of(Sentence.of("competition.no-event-yet"));
 	}
 
 }

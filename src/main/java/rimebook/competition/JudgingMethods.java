@@ -6,6 +6,7 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** The ways of judging that there are here: each module that has one declares a bean. */
 @Component
@@ -37,8 +38,7 @@ public class JudgingMethods {
 	}
 
 	static RuleViolationException unknown() {
-		return new RuleViolationException("method-unknown", "method",
-				"Choose one of the ways of judging offered here.");
+		return new RuleViolationException("method-unknown", "method", Sentence.of("competition.method-unknown"));
 	}
 
 }

@@ -7,6 +7,7 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** Asks everybody who has a say in a move of the competition or a change of an event. */
 @Component
@@ -39,7 +40,7 @@ class MoveRules {
 	}
 
 	void checkMove(CompetitionView competition, CompetitionState next) {
-		String refusal = refusal(competition, next);
+		Sentence refusal = refusal(competition, next);
 		if (refusal != null) {
 			throw new ConflictException("competition-move", "state", refusal);
 		}
@@ -64,7 +65,7 @@ class MoveRules {
 			});
 	}
 
-	private @Nullable String refusal(CompetitionView competition, CompetitionState next) {
+	private @Nullable Sentence refusal(CompetitionView competition, CompetitionState next) {
 		return this.moveGuards.orderedStream()
 			.flatMap((guard) -> guard.refusal(competition, next).stream())
 			.findFirst()

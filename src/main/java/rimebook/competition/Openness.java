@@ -3,6 +3,7 @@ package rimebook.competition;
 import java.util.Optional;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /**
  * How an event or one of its segments stands in the database at this moment, whatever the
@@ -20,15 +21,12 @@ record Openness(CompetitionState state, String event, String eventCancelled, Str
 			return Optional.of(Competition.closed(this.state));
 		}
 		if (!this.eventCancelled.isEmpty()) {
-			return Optional.of(cancelled("event-cancelled", this.event, this.eventCancelled));
+			return Optional.of(new ConflictException("event-cancelled",
+					Sentence.of("competition.event-cancelled", this.event, this.eventCancelled)));
 		}
-		return this.segmentCancelled.isEmpty() ? Optional.empty() : Optional
-			.of(cancelled("segment-cancelled", this.event + ", " + this.segment + ",", this.segmentCancelled));
-	}
-
-	private static ConflictException cancelled(String code, String what, String why) {
-		return new ConflictException(code,
-				what + " is cancelled (" + why + "). It has to be brought back before anything of it changes.");
+		return this.segmentCancelled.isEmpty() ? Optional.empty()
+				: Optional.of(new ConflictException("segment-cancelled",
+						Sentence.of("competition.segment-cancelled", this.event, this.segment, this.segmentCancelled)));
 	}
 
 }

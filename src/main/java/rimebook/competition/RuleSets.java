@@ -15,6 +15,8 @@ import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.SegmentRules;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** The rule sets of points judging that come with the service, read once at its start. */
 @Component
@@ -95,28 +97,27 @@ public class RuleSets {
 			PointsRules rules = this.all.stream()
 				.filter((each) -> each.id().equals(choice.ruleSet()))
 				.findFirst()
-				.orElseThrow(() -> refused("There is no rule set '" + choice.ruleSet() + "' here."));
+				.orElseThrow(() -> refused(Sentence.of("competition.rule-set-unknown", choice.ruleSet())));
 			event.segments().forEach((segment) -> check(rules, segment.kind(), choice.level()));
 		}
 	}
 
 	private static void check(PointsRules rules, SegmentKind kind, String level) {
 		if (!rules.levels(kind).contains(level)) {
-			throw refused(rules.title() + " has no factors for the components of a "
-					+ ((kind == SegmentKind.SHORT) ? "short" : "free") + " segment at the level '" + level
-					+ "'; it has them for " + String.join(", ", rules.levels(kind)) + ".");
+			throw refused(Sentence.of(
+					(kind == SegmentKind.SHORT) ? "competition.no-factors.short" : "competition.no-factors.free",
+					rules.title(), level, Series.withCommas(rules.levels(kind))));
 		}
 	}
 
-	private static RuleViolationException refused(String sentence) {
+	private static RuleViolationException refused(Sentence sentence) {
 		return new RuleViolationException("rule-set-does-not-fit", "points", sentence);
 	}
 
 	private static DraftEvent.PointsChoice choice(EventView event) {
 		DraftEvent.PointsChoice choice = event.points();
 		if (choice == null) {
-			throw new NotFoundException("rule-set-not-found",
-					"The event " + event.name() + " is not judged by points; it has no rule set of that kind.");
+			throw new NotFoundException("rule-set-not-found", Sentence.of("competition.not-by-points", event.name()));
 		}
 		return choice;
 	}

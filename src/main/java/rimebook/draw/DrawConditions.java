@@ -15,6 +15,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** When a segment may be drawn, and how. */
 @Component
@@ -52,8 +53,7 @@ class DrawConditions {
 		this.stillOpen.require(segment);
 		CompetitionView competition = this.competitions.competition(event.competition());
 		if (!DRAWABLE.contains(competition.state())) {
-			throw new ConflictException("draw-not-now", "The competition is '" + competition.state().inWords()
-					+ "'; a starting order is drawn after the entries are closed and before the results are final.");
+			throw new ConflictException("draw-not-now", Sentence.of("draw.not-now", competition.state().spoken()));
 		}
 		this.guards.orderedStream()
 			.flatMap((guard) -> guard.refusal(segment).stream())
@@ -66,14 +66,13 @@ class DrawConditions {
 	void checkMethod(EventView event, StartingOrderDraw.Order order) {
 		if (!methods(event, order.segment()).contains(order.method())) {
 			throw new RuleViolationException("draw-method-not-fitting", "method",
-					"The first segment of an event is drawn over the whole field: there is no standing yet.");
+					Sentence.of("draw.method-not-fitting"));
 		}
 	}
 
 	void checkReason(int number, StartingOrderDraw.Order order) {
 		if (number > 1 && order.reason().isEmpty()) {
-			throw new RuleViolationException("draw-reason-missing", "reason",
-					"This segment has a starting order already; say why it is drawn again.");
+			throw new RuleViolationException("draw-reason-missing", "reason", Sentence.of("draw.reason-missing"));
 		}
 	}
 

@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CancellationGuard;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /** A segment does not come back before one that was drawn without it. */
 @Component
@@ -22,15 +23,14 @@ class DrawnSinceGuard implements CancellationGuard {
 	}
 
 	@Override
-	public Optional<String> againstBringingBack(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstBringingBack(EventView event, List<SegmentView> segments) {
 		SegmentView last = segments.get(segments.size() - 1);
 		Instant since = Objects.requireNonNullElse(last.cancelledAt(), Instant.MAX);
 		return event.segments()
 			.stream()
 			.filter((later) -> later.position() > last.position() && drawnSince(later, since))
 			.findFirst()
-			.map((later) -> "The starting order of " + later.name() + " was drawn without it since; " + last.name()
-					+ " stays cancelled.");
+			.map((later) -> Sentence.of("draw.drawn-since", later.name(), last.name()));
 	}
 
 	private boolean drawnSince(SegmentView segment, Instant since) {

@@ -6,6 +6,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
+import rimebook.wording.Sentence;
 
 /** The segments, factors, judges and rule set of an event are settled before its draw. */
 @Component
@@ -18,11 +19,9 @@ class NoChangeAfterDraw implements Competitions.EventChangeGuard {
 	}
 
 	@Override
-	public Optional<String> refusal(EventId event) {
+	public Optional<Sentence> refusal(EventId event) {
 		return this.field.drawnSegment(event)
-			.map((segment) -> "The starting order of " + segment.name()
-					+ " is drawn, so the event stays as it was when its teams drew. "
-					+ "To run it otherwise, copy the event under another name and enter the teams there.");
+			.map((segment) -> Sentence.of("draw.no-change-after-draw", segment.name()));
 	}
 
 }

@@ -6,6 +6,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventId;
 import rimebook.entries.EntryGuard;
+import rimebook.wording.Sentence;
 
 /** No team comes into an event after its draw. */
 @Component
@@ -18,11 +19,8 @@ class NoEntryAfterDraw implements EntryGuard {
 	}
 
 	@Override
-	public Optional<String> refusesEntry(EventId event) {
-		return this.field.drawnSegment(event)
-			.map((segment) -> "The starting order of " + segment.name()
-					+ " is drawn and its numbers stay as they were read out, so no team can be added to this event. "
-					+ "Enter the team in an event that is not drawn yet.");
+	public Optional<Sentence> refusesEntry(EventId event) {
+		return this.field.drawnSegment(event).map((segment) -> Sentence.of("draw.no-entry-after-draw", segment.name()));
 	}
 
 }

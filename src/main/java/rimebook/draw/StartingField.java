@@ -17,6 +17,7 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Who starts in a segment: every entry that has not withdrawn, in later segments those
@@ -37,8 +38,7 @@ class StartingField {
 	List<Starter> of(EventView event, SegmentId segment) {
 		List<Starter> field = all(event, segment);
 		if (field.isEmpty()) {
-			throw new RuleViolationException("draw-no-entries",
-					"No team is left to start in this segment; there is nothing to draw.");
+			throw new RuleViolationException("draw-no-entries", Sentence.of("draw.no-entries"));
 		}
 		return field;
 	}

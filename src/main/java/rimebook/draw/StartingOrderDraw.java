@@ -18,6 +18,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
 import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Draws starting orders and keeps every one that was drawn.
@@ -111,7 +112,7 @@ public class StartingOrderDraw {
 			return new Offer(methods, this.settings.groupMaximum(), starters, null);
 		}
 		catch (RimebookException ex) {
-			return new Offer(methods, this.settings.groupMaximum(), 0, ex.getMessage());
+			return new Offer(methods, this.settings.groupMaximum(), 0, ex.sentence());
 		}
 	}
 
@@ -124,9 +125,9 @@ public class StartingOrderDraw {
 
 		/**
 		 * Say why the segment must not be drawn any more, or nothing if it may.
-		 * @return a sentence for people, ending with a full stop
+		 * @return a whole sentence
 		 */
-		Optional<String> refusal(SegmentId segment);
+		Optional<Sentence> refusal(SegmentId segment);
 
 	}
 
@@ -138,7 +139,7 @@ public class StartingOrderDraw {
 	 * @param field how many would start, 0 if that is not known yet
 	 * @param refusal why nothing can be drawn now, {@code null} if it can
 	 */
-	public record Offer(List<DrawMethod> methods, int groupMaximum, int field, @Nullable String refusal) {
+	public record Offer(List<DrawMethod> methods, int groupMaximum, int field, @Nullable Sentence refusal) {
 
 		public Offer {
 			methods = List.copyOf(methods);
@@ -178,8 +179,7 @@ public class StartingOrderDraw {
 		/** A seed is read aloud and typed into a shell: no tabs, no line breaks. */
 		private static String oneLine(String seed) {
 			if (seed.chars().anyMatch(Character::isISOControl)) {
-				throw RuleViolationException.ofField("field-not-text", "seed",
-						"must be one line of plain text, without tabs.");
+				throw RuleViolationException.ofField("field-not-text", "seed", Sentence.of("draw.seed-not-one-line"));
 			}
 			return seed;
 		}

@@ -9,6 +9,7 @@ import jakarta.persistence.Version;
 import rimebook.shared.ConflictException;
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 @Entity
 class Club {
@@ -51,8 +52,8 @@ class Club {
 
 	void checkTown(String town) {
 		if (!FoldedName.isSame(this.town, town)) {
-			throw new RuleViolationException("club-town", "town", "The club '" + this.name + "' is known to be from '"
-					+ this.town + "', not '" + town + "'; write that, or name the club apart.");
+			throw new RuleViolationException("club-town", "town",
+					Sentence.of("entries.club-town", this.name, this.town, town));
 		}
 	}
 

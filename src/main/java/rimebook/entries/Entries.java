@@ -17,6 +17,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The teams of each event. Entering and withdrawing take hold of the competition first,
@@ -125,7 +126,7 @@ public class Entries {
 	}
 
 	/** Why the withdrawal of a team cannot simply be taken back; empty if it can. */
-	public Optional<String> returnRefusal(EntryView entry) {
+	public Optional<Sentence> returnRefusal(EntryView entry) {
 		return this.window.returnRefusal(entry);
 	}
 
@@ -147,7 +148,7 @@ public class Entries {
 	 * one can.
 	 * @throws NotFoundException if there is no such event
 	 */
-	public Optional<String> refusal(EventId event) {
+	public Optional<Sentence> refusal(EventId event) {
 		return this.window.refusal(this.competitions.competition(this.competitions.event(event).competition()), event);
 	}
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventId;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 @Entity
 class Entry {
@@ -59,7 +60,7 @@ class Entry {
 	void enter(String lateReason, Instant now) {
 		if (this.state == EntryState.ENTERED) {
 			throw new ConflictException("already-entered", "team",
-					this.team.inWords() + " is entered in this event already.");
+					Sentence.of("entries.already-entered", this.team.spoken()));
 		}
 		this.state = EntryState.ENTERED;
 		this.lateReason = lateReason;
@@ -71,7 +72,8 @@ class Entry {
 	void withdraw(int version, String reason, Instant now) {
 		ConflictException.requireSeen("entry", version, this.version);
 		if (this.state == EntryState.WITHDRAWN) {
-			throw new ConflictException("already-withdrawn", this.team.inWords() + " has withdrawn already.");
+			throw new ConflictException("already-withdrawn",
+					Sentence.of("entries.already-withdrawn", this.team.spoken()));
 		}
 		this.state = EntryState.WITHDRAWN;
 		this.withdrawnAt = now;
@@ -82,7 +84,7 @@ class Entry {
 	void reinstate(int version) {
 		ConflictException.requireSeen("entry", version, this.version);
 		if (this.state == EntryState.ENTERED) {
-			throw new ConflictException("not-withdrawn", this.team.inWords() + " has not withdrawn.");
+			throw new ConflictException("not-withdrawn", Sentence.of("entries.not-withdrawn", this.team.spoken()));
 		}
 		this.state = EntryState.ENTERED;
 		this.withdrawnAt = null;

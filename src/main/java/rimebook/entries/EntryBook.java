@@ -8,6 +8,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** Writes single entries, for a competition whose row is held. */
 @Component
@@ -74,8 +75,7 @@ class EntryBook {
 			return this.entries.saveAndFlush(entry);
 		}
 		catch (DataIntegrityViolationException ex) {
-			throw new ConflictException("entry-meanwhile", "team",
-					"Somebody wrote down the same club or team at the same moment. Look at the list, then try again.");
+			throw new ConflictException("entry-meanwhile", "team", Sentence.of("entries.meanwhile"));
 		}
 	}
 

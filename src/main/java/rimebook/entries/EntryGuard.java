@@ -3,6 +3,7 @@ package rimebook.entries;
 import java.util.Optional;
 
 import rimebook.competition.EventId;
+import rimebook.wording.Sentence;
 
 /**
  * Has a say before a team comes or goes. Every bean of this type is asked, inside the
@@ -12,27 +13,27 @@ public interface EntryGuard {
 
 	/**
 	 * Say why no team may be entered any more, or nothing if one may.
-	 * @return a sentence for people, ending with a full stop
+	 * @return a whole sentence
 	 */
-	default Optional<String> refusesEntry(EventId event) {
+	default Optional<Sentence> refusesEntry(EventId event) {
 		return Optional.empty();
 	}
 
 	/**
 	 * Say why the team cannot withdraw any more and what to do instead, or nothing if it
 	 * can.
-	 * @return sentences for people, ending with a full stop
+	 * @return whole sentences
 	 */
-	default Optional<String> refusesWithdrawal(EntryView entry) {
+	default Optional<Sentence> refusesWithdrawal(EntryView entry) {
 		return Optional.empty();
 	}
 
 	/**
 	 * Say why the withdrawal cannot simply be taken back and what to do instead, or
 	 * nothing if it can.
-	 * @return sentences for people, ending with a full stop
+	 * @return whole sentences
 	 */
-	default Optional<String> refusesReturn(EntryView entry) {
+	default Optional<Sentence> refusesReturn(EntryView entry) {
 		return Optional.empty();
 	}
 

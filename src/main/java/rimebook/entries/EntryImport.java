@@ -19,6 +19,8 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableText;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Entries of a whole competition from and to a file of comma-separated values with the
@@ -123,23 +125,20 @@ public class EntryImport {
 		return new RowCheck(events, this.register.known(), entries, shut(events));
 	}
 
-	private Map<EventId, String> shut(List<EventView> events) {
-		Map<EventId, String> shut = new HashMap<>();
+	private Map<EventId, Sentence> shut(List<EventView> events) {
+		Map<EventId, Sentence> shut = new HashMap<>();
 		events.forEach((event) -> this.window.refusal(event.id()).ifPresent((why) -> shut.put(event.id(), why)));
 		return shut;
 	}
 
 	private static void checkRows(List<Row> rows) {
-		String bad = rows.stream()
-			.filter((row) -> !row.isGood())
-			.map((row) -> String.valueOf(row.line()))
-			.collect(Collectors.joining(", "));
+		Sentence bad = Series
+			.withCommas(rows.stream().filter((row) -> !row.isGood()).map((row) -> row.line()).toList());
 		if (!bad.isEmpty()) {
-			throw ImportFile.refusal("import-rows-bad",
-					"Nothing was entered. Mend these lines or set them aside: " + bad + ".");
+			throw ImportFile.refusal("import-rows-bad", Sentence.of("entries.import.rows-bad", bad));
 		}
 		if (rows.isEmpty()) {
-			throw ImportFile.refusal("import-nothing", "Every row is set aside, so there is nothing to enter.");
+			throw ImportFile.refusal("import-nothing", Sentence.of("entries.import.nothing"));
 		}
 	}
 
@@ -184,14 +183,14 @@ public class EntryImport {
 	 * What is wrong in one row of an import file.
 	 *
 	 * @param column the column's name, or "row" for the whole of it
-	 * @param wrong what is wrong, a sentence
-	 * @param expected what would be right, a sentence
+	 * @param wrong what is wrong
+	 * @param expected what would be right
 	 * @param isQuestion whether nothing is wrong if the person says so
 	 */
-	public record Problem(String column, String wrong, String expected, boolean isQuestion) {
+	public record Problem(String column, Sentence wrong, Sentence expected, boolean isQuestion) {
 
 		/** Something that is wrong whatever the person says. */
-		public Problem(String column, String wrong, String expected) {
+		public Problem(String column, Sentence wrong, Sentence expected) {
 			this(column, wrong, expected, false);
 		}
 

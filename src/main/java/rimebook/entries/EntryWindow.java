@@ -11,7 +11,9 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventId;
 import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
+import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * When teams may come and go: freely while entries are open, with a reason until the
@@ -38,14 +40,15 @@ class EntryWindow {
 		return switch (competition.state()) {
 			case ENTRIES_OPEN -> "";
 			case ENTRIES_CLOSED, RUNNING -> late(lateReason);
-			case PLANNED, FINAL, ARCHIVED -> throw shut(competition, "no team can be entered");
+			case PLANNED, FINAL, ARCHIVED -> throw new ConflictException("entries-not-open", shut(competition));
 		};
 	}
 
 	/** Check that teams may be entered freely now, as an import needs. */
 	void checkOpen(CompetitionView competition) {
 		if (competition.state() != CompetitionState.ENTRIES_OPEN) {
-			throw shut(competition, "an import needs open entries (enter late teams one by one, with a reason)");
+			throw new ConflictException("entries-not-open",
+					Sentence.of("entries.import.needs-open-entries", competition.state().spoken()));
 		}
 	}
 
@@ -69,44 +72,42 @@ class EntryWindow {
 	}
 
 	/** The reason why a withdrawal cannot simply be taken back, if there is one. */
-	Optional<String> returnRefusal(EntryView entry) {
-		return this.stillOpen.refusal(entry.event()).map(Throwable::getMessage).or(() -> refusal(entry));
+	Optional<Sentence> returnRefusal(EntryView entry) {
+		return this.stillOpen.refusal(entry.event()).map(RimebookException::sentence).or(() -> refusal(entry));
 	}
 
-	private Optional<String> refusal(EntryView entry) {
+	private Optional<Sentence> refusal(EntryView entry) {
 		return first((guard) -> guard.refusesReturn(entry));
 	}
 
 	/** The reason why nobody may be entered into that event any more, if there is one. */
-	Optional<String> refusal(EventId event) {
-		return this.stillOpen.refusal(event).map(Throwable::getMessage).or(() -> guarded(event));
+	Optional<Sentence> refusal(EventId event) {
+		return this.stillOpen.refusal(event).map(RimebookException::sentence).or(() -> guarded(event));
 	}
 
-	private Optional<String> guarded(EventId event) {
+	private Optional<Sentence> guarded(EventId event) {
 		return first((guard) -> guard.refusesEntry(event));
 	}
 
-	private Optional<String> first(Function<EntryGuard, Optional<String>> asked) {
+	private Optional<Sentence> first(Function<EntryGuard, Optional<Sentence>> asked) {
 		return this.guards.orderedStream().flatMap((guard) -> asked.apply(guard).stream()).findFirst();
 	}
 
 	/** The reason why nobody may be entered now, not even late, if there is one. */
-	Optional<String> refusal(CompetitionView competition, EventId event) {
-		return (competition.state() != CompetitionState.PLANNED) ? refusal(event)
-				: Optional.ofNullable(shut(competition, "no team can be entered").getMessage());
+	Optional<Sentence> refusal(CompetitionView competition, EventId event) {
+		return (competition.state() != CompetitionState.PLANNED) ? refusal(event) : Optional.of(shut(competition));
 	}
 
 	private static String late(String reason) {
 		if (reason.isEmpty()) {
 			throw new RuleViolationException("late-reason-missing", "lateReason",
-					"Entries are closed. A late entry needs a reason, such as who allowed it and why.");
+					Sentence.of("entries.late-reason-missing"));
 		}
 		return reason;
 	}
 
-	private static ConflictException shut(CompetitionView competition, String consequence) {
-		return new ConflictException("entries-not-open",
-				"The competition is " + competition.state().inWords() + "; " + consequence + ".");
+	private static Sentence shut(CompetitionView competition) {
+		return Sentence.of("entries.window-shut", competition.state().spoken());
 	}
 
 }

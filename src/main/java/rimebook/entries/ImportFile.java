@@ -6,6 +6,7 @@ import java.util.Map;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableColumns;
 import rimebook.tables.TableFile;
+import rimebook.wording.Sentence;
 
 /** Reads a file of entries. */
 final class ImportFile {
@@ -42,15 +43,14 @@ final class ImportFile {
 
 	private EntryImport.Row row(TableFile.Row row) {
 		List<EntryImport.Problem> problems = row.fits() ? List.of()
-				: List.of(new EntryImport.Problem("row", "The row has " + row.columns() + " columns.",
-						"The header has " + this.table.width()
-								+ "; a value with the sign between columns in it goes in quotation marks."));
+				: List.of(new EntryImport.Problem("row", Sentence.of("entries.import.row-columns", row.columns()),
+						Sentence.of("entries.import.header-columns", this.table.width())));
 		return new EntryImport.Row(row.line(), row.value("event"), row.value("club"), row.value("town"),
 				row.value("team"), row.value("spoken_as"), problems);
 	}
 
-	static RuleViolationException refusal(String code, String message) {
-		return TableFile.refusal(code, message);
+	static RuleViolationException refusal(String code, Sentence sentence) {
+		return TableFile.refusal(code, sentence);
 	}
 
 }

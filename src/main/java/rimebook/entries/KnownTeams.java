@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import rimebook.shared.ListedNames;
+import rimebook.wording.Sentence;
 
 /**
  * Clubs and the teams of each by the names they are written down with, in which a typed
@@ -72,8 +73,8 @@ final class KnownTeams {
 	 */
 	record Slip(String field, String typed, String near) {
 
-		String inWords() {
-			return "'" + this.typed + "' is nearly '" + this.near + "', which is known.";
+		Sentence spoken() {
+			return Sentence.of("entries.name-near", this.typed, this.near);
 		}
 
 	}

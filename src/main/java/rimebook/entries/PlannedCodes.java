@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Reads planned elements as typed or pasted, refusing what is no code. */
 final class PlannedCodes {
@@ -37,7 +38,7 @@ final class PlannedCodes {
 		String text = typed.strip();
 		List<String> words = text.isEmpty() ? List.of() : List.of(BETWEEN.split(text));
 		if (words.size() > MOST) {
-			throw refused("too-many-elements", "has " + words.size() + " elements; at most " + MOST + " fit.");
+			throw refused("too-many-elements", Sentence.of("entries.plan.too-many-elements", words.size(), MOST));
 		}
 		List<String> codes = new ArrayList<>();
 		for (String word : words) {
@@ -48,22 +49,21 @@ final class PlannedCodes {
 
 	private String read(String word, int number) {
 		if (word.length() > LONGEST || !FORM.matcher(word).matches()) {
-			throw refused("code-malformed", "has '" + shortened(word) + "' as element " + number
-					+ "; a code is letters and a level, perhaps with a part, such as ME4 or I4+pi3.");
+			throw refused("code-malformed", Sentence.of("entries.plan.code-malformed", shortened(word), number));
 		}
 		if (!this.event.hasTechnicalPanel()) {
 			return word;
 		}
 		return this.ruleSets.codeOf(this.event, word)
-			.orElseThrow(() -> refused("unknown-code", "has '" + word + "' as element " + number
-					+ "; the table of values of " + this.event.name() + " has no such code."));
+			.orElseThrow(() -> refused("unknown-code",
+					Sentence.of("entries.plan.unknown-code", word, number, this.event.name())));
 	}
 
 	private static String shortened(String word) {
 		return (word.length() > LONGEST) ? word.substring(0, LONGEST) + "…" : word;
 	}
 
-	private static RuleViolationException refused(String code, String rest) {
+	private static RuleViolationException refused(String code, Sentence rest) {
 		return RuleViolationException.ofField(code, "codes", rest);
 	}
 

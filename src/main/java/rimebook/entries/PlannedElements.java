@@ -18,6 +18,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * What teams mean to skate, segment by segment. A plan binds nobody: the technical panel
@@ -97,7 +98,7 @@ public class PlannedElements {
 	}
 
 	/** Why no plan for a segment can change any more; empty if one can. */
-	public Optional<String> refusal(SegmentId segment) {
+	public Optional<Sentence> refusal(SegmentId segment) {
 		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(segment).stream()).findFirst();
 	}
 
@@ -141,9 +142,9 @@ public class PlannedElements {
 		/**
 		 * Say why the plans for a segment must stay as they are, or nothing if they may
 		 * change.
-		 * @return a sentence for people, ending with a full stop
+		 * @return a whole sentence
 		 */
-		Optional<String> refusal(SegmentId segment);
+		Optional<Sentence> refusal(SegmentId segment);
 
 	}
 

@@ -14,6 +14,7 @@ import rimebook.shared.AuditedEvent;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Mends the names of clubs and teams. Whatever is shown or published from then on has the
@@ -119,13 +120,12 @@ public class Renaming {
 	}
 
 	private static ConflictException known(ClubView club) {
-		return new ConflictException("club-known", "name",
-				"There is a club '" + club.name() + "' already; two clubs cannot be made one here.");
+		return new ConflictException("club-known", "name", Sentence.of("entries.club-known", club.name()));
 	}
 
 	private static ConflictException known(TeamView team) {
 		return new ConflictException("team-known", "name",
-				team.club().name() + " has a team '" + team.name() + "' already; two teams cannot be made one here.");
+				Sentence.of("entries.team-known", team.club().name(), team.name()));
 	}
 
 	private Club found(ClubView.Id id) {

@@ -13,6 +13,7 @@ import rimebook.competition.EventView;
 import rimebook.shared.FoldedName;
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Looks at the rows of a file one after the other, against what is on the lists already
@@ -24,17 +25,17 @@ final class RowCheck {
 
 	private final KnownTeams known;
 
-	private final Map<EventId, String> shutEvents;
+	private final Map<EventId, Sentence> shutEvents;
 
 	/** Event, club and team of what is entered, and where it was seen. */
-	private final Map<String, String> entered = new HashMap<>();
+	private final Map<String, Sentence> entered = new HashMap<>();
 
-	RowCheck(List<EventView> events, KnownTeams known, List<EntryView> entries, Map<EventId, String> shutEvents) {
+	RowCheck(List<EventView> events, KnownTeams known, List<EntryView> entries, Map<EventId, Sentence> shutEvents) {
 		this.known = known;
 		events.forEach((event) -> this.events.put(key(event.name()), event));
 		entries.stream()
 			.filter(EntryView::isEntered)
-			.forEach((entry) -> this.entered.put(key(entry), "on the list of the event already"));
+			.forEach((entry) -> this.entered.put(key(entry), Sentence.of("entries.import.seen.on-the-list")));
 		this.shutEvents = shutEvents;
 	}
 
@@ -63,7 +64,7 @@ final class RowCheck {
 
 	private EntryImport.Row good(EntryImport.Row row) {
 		this.known.add(row.club(), row.town(), row.team());
-		this.entered.put(key(row), "in line " + row.line());
+		this.entered.put(key(row), Sentence.of("entries.import.seen.in-line", row.line()));
 		String club = this.known.club(row.club());
 		return row.as(club, this.known.town(club).orElse(row.town()), this.known.team(club, row.team()));
 	}
@@ -75,21 +76,22 @@ final class RowCheck {
 
 	private void event(String name, List<EntryImport.Problem> problems) {
 		EventView event = this.events.get(key(name));
-		String shut = (event != null) ? this.shutEvents.get(event.id()) : null;
+		Sentence shut = (event != null) ? this.shutEvents.get(event.id()) : null;
 		if (event == null) {
 			problems.add(new EntryImport.Problem("event",
-					name.isEmpty() ? "The event is missing." : "There is no event '" + shown(name) + "'.",
-					"One of: " + names() + "."));
+					name.isEmpty() ? Sentence.of("entries.import.event-missing")
+							: Sentence.of("entries.import.no-event", shown(name)),
+					Sentence.of("entries.import.one-of", names())));
 		}
 		else if (shut != null) {
-			problems.add(new EntryImport.Problem("event", shut, "Set this row aside."));
+			problems.add(new EntryImport.Problem("event", shut, Sentence.of("entries.import.set-aside")));
 		}
 	}
 
 	private static void name(String text, String column, List<EntryImport.Problem> problems) {
 		if (text.isEmpty()) {
-			problems.add(new EntryImport.Problem(column, "The " + column + " is missing.",
-					"A name of up to " + Name.LONGEST + " characters."));
+			problems.add(new EntryImport.Problem(column, Sentence.of("entries.import.missing." + column),
+					Sentence.of("entries.import.a-name", Name.LONGEST)));
 		}
 		else {
 			spelling(text, column, problems);
@@ -105,8 +107,8 @@ final class RowCheck {
 			Name.optional(column, text);
 		}
 		catch (RuleViolationException ex) {
-			problems.add(new EntryImport.Problem(column, ex.getMessage(),
-					"One line of up to " + Name.LONGEST + " characters."));
+			problems.add(new EntryImport.Problem(column, ex.sentence(),
+					Sentence.of("entries.import.one-line", Name.LONGEST)));
 		}
 	}
 
@@ -114,23 +116,23 @@ final class RowCheck {
 		this.known.town(row.club())
 			.filter((known) -> !FoldedName.isSame(known, row.town()))
 			.ifPresent((known) -> problems.add(new EntryImport.Problem("town",
-					"The club '" + row.club() + "' is from '" + known + "' elsewhere, here from '" + row.town() + "'.",
-					"The same town for every team of a club: '" + known + "'.")));
+					Sentence.of("entries.import.another-town", row.club(), known, row.town()),
+					Sentence.of("entries.import.same-town", known))));
 	}
 
 	private void duplicate(EntryImport.Row row, List<EntryImport.Problem> problems) {
-		String seen = this.entered.get(key(row));
+		Sentence seen = this.entered.get(key(row));
 		if (seen != null) {
-			problems.add(new EntryImport.Problem("team", "The team '" + row.team() + "' is " + seen + ".",
-					"Each team once in an event."));
+			problems.add(new EntryImport.Problem("team", Sentence.of("entries.import.seen", row.team(), seen),
+					Sentence.of("entries.import.once")));
 		}
 	}
 
 	private void slip(EntryImport.Row row, boolean another, List<EntryImport.Problem> problems) {
 		this.known.slip(row.club(), row.team())
 			.filter((slip) -> !another)
-			.ifPresent((slip) -> problems.add(new EntryImport.Problem(slip.field(), slip.inWords(),
-					"Write '" + slip.near() + "', or say that it is another one.", true)));
+			.ifPresent((slip) -> problems.add(new EntryImport.Problem(slip.field(), slip.spoken(),
+					Sentence.of("entries.import.write-known", slip.near()), true)));
 	}
 
 	private String names() {

@@ -4,6 +4,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Asks about a club or a team that is not known but nearly called like one that is, so
@@ -27,7 +28,7 @@ public class SlipCheck {
 	public void check(EnterTeam order) {
 		this.register.known().slip(order.club(), order.team()).ifPresent((slip) -> {
 			throw new RuleViolationException("name-near", slip.field(),
-					slip.inWords() + " Write that, or say below that it is another one.");
+					Sentence.of("entries.name-near.asked", slip.spoken()));
 		});
 	}
 

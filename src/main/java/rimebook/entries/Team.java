@@ -10,6 +10,7 @@ import jakarta.persistence.Version;
 
 import rimebook.shared.ConflictException;
 import rimebook.shared.FoldedName;
+import rimebook.wording.Sentence;
 
 @Entity
 class Team {
@@ -80,11 +81,16 @@ class Team {
 		return new TeamView(new TeamView.Id(this.id), this.name, this.club.view(), this.spokenAs);
 	}
 
-	/** The team in a sentence and on the record. */
-	String inWords() {
+	/** The team in a sentence. */
+	Sentence spoken() {
 		ClubView club = this.club.view();
-		String spoken = this.spokenAs.isEmpty() ? "" : ", say '" + this.spokenAs + "'";
-		return this.name + " (" + club.name() + ", " + club.town() + spoken + ")";
+		return this.spokenAs.isEmpty() ? Sentence.of("entries.team", this.name, club.name(), club.town())
+				: Sentence.of("entries.team.spoken-as", this.name, club.name(), club.town(), this.spokenAs);
+	}
+
+	/** The team on the record. */
+	String inWords() {
+		return spoken().english();
 	}
 
 }

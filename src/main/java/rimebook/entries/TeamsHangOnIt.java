@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CancellationGuard;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /**
  * What teams were entered into, or planned elements for, stays; withdrawn teams as well.
@@ -26,22 +27,21 @@ class TeamsHangOnIt implements CancellationGuard {
 	}
 
 	@Override
-	public Optional<String> againstRemoving(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstRemoving(EventView event, List<SegmentView> segments) {
 		return entered(event, segments).or(() -> planned(segments));
 	}
 
-	private Optional<String> entered(EventView event, List<SegmentView> segments) {
+	private Optional<Sentence> entered(EventView event, List<SegmentView> segments) {
 		boolean whole = segments.size() == event.segments().size();
 		return (whole && !this.entries.findByEventIdIn(Set.of(event.id().value())).isEmpty())
-				? Optional.of("Teams were entered into " + event.name() + ", so it stays on record. Cancel it instead.")
-				: Optional.empty();
+				? Optional.of(Sentence.of("entries.teams-entered", event.name())) : Optional.empty();
 	}
 
-	private Optional<String> planned(List<SegmentView> segments) {
+	private Optional<Sentence> planned(List<SegmentView> segments) {
 		return segments.stream()
 			.filter((segment) -> this.plans.existsBySegment(segment.id().value()))
 			.findFirst()
-			.map((segment) -> "Teams have planned elements for " + segment.name() + ". Cancel it instead.");
+			.map((segment) -> Sentence.of("entries.elements-planned", segment.name()));
 	}
 
 }

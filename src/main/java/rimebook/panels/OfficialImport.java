@@ -12,6 +12,8 @@ import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableColumns;
 import rimebook.tables.TableFile;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** Officials for the register from a file, looked over before anything is written. */
 @Service
@@ -68,13 +70,10 @@ public class OfficialImport {
 	}
 
 	private static void checkRows(List<Row> rows) {
-		String bad = rows.stream()
-			.filter((row) -> !row.problems().isEmpty())
-			.map((row) -> String.valueOf(row.line()))
-			.collect(Collectors.joining(", "));
+		Sentence bad = Series
+			.withCommas(rows.stream().filter((row) -> !row.problems().isEmpty()).map((row) -> row.line()).toList());
 		if (!bad.isEmpty()) {
-			throw TableFile.refusal("import-rows-bad",
-					"Nobody was added. Mend these lines or set them aside: " + bad + ".");
+			throw TableFile.refusal("import-rows-bad", Sentence.of("panels.import.rows-bad", bad));
 		}
 	}
 

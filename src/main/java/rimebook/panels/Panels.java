@@ -14,6 +14,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.shared.Actor;
 import rimebook.shared.Required;
+import rimebook.wording.Sentence;
 
 /**
  * The register of officials and the panel of every event.
@@ -283,9 +284,9 @@ public class Panels {
 		/**
 		 * Say why the judges of the event must stay as they are now, or nothing if they
 		 * may change.
-		 * @return a sentence for people, ending with a full stop
+		 * @return a whole sentence
 		 */
-		Optional<String> refusal(EventId event);
+		Optional<Sentence> refusal(EventId event);
 
 	}
 

@@ -8,6 +8,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CancellationGuard;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /** An event in whose panel somebody has, or had, a seat stays. */
 @Component
@@ -20,11 +21,10 @@ class SeatsHangOnIt implements CancellationGuard {
 	}
 
 	@Override
-	public Optional<String> againstRemoving(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstRemoving(EventView event, List<SegmentView> segments) {
 		boolean whole = segments.size() == event.segments().size();
-		return (whole && !this.seats.findByEventId(event.id().value()).isEmpty()) ? Optional
-			.of("Seats in the panel of " + event.name() + " were given, so it stays on record. Cancel it instead.")
-				: Optional.empty();
+		return (whole && !this.seats.findByEventId(event.id().value()).isEmpty())
+				? Optional.of(Sentence.of("panels.seats-given", event.name())) : Optional.empty();
 	}
 
 }

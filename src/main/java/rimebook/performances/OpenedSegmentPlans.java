@@ -6,6 +6,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.PlannedElements;
+import rimebook.wording.Sentence;
 
 /** What teams mean to skate stays as it is once their segment is open. */
 @Component
@@ -18,9 +19,8 @@ class OpenedSegmentPlans implements PlannedElements.Guard {
 	}
 
 	@Override
-	public Optional<String> refusal(SegmentId segment) {
-		return this.performances.existsBySegment(segment.value()) ? Optional
-			.of("The segment is open; planned elements stay as they are, and the technical panel calls what is skated.")
+	public Optional<Sentence> refusal(SegmentId segment) {
+		return this.performances.existsBySegment(segment.value()) ? Optional.of(Sentence.of("performances.plans-stay"))
 				: Optional.empty();
 	}
 

@@ -9,6 +9,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
 import rimebook.entries.EntryGuard;
+import rimebook.wording.Sentence;
 
 /**
  * Once a segment is open, a withdrawal that left a gap in it is taken back by two
@@ -27,7 +28,7 @@ class ReturnAfterOpening implements EntryGuard {
 	}
 
 	@Override
-	public Optional<String> refusesReturn(EntryView entry) {
+	public Optional<Sentence> refusesReturn(EntryView entry) {
 		return this.competitions.event(entry.event())
 			.segments()
 			.stream()
@@ -35,17 +36,15 @@ class ReturnAfterOpening implements EntryGuard {
 			.findFirst();
 	}
 
-	private Optional<String> refusal(EntryView entry, SegmentView segment) {
+	private Optional<Sentence> refusal(EntryView entry, SegmentView segment) {
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.id().value());
 		Optional<Performance> own = all.stream().filter((one) -> one.entry().equals(entry.id())).findFirst();
 		if (!all.isEmpty() && own.isEmpty()) {
-			return Optional.of(segment.name() + " is open and was drawn without " + entry.team().name()
-					+ ", so the team can no longer come back into this event.");
+			return Optional.of(Sentence.of("performances.drawn-without-team", segment.name(), entry.team().name()));
 		}
 		return own.filter((performance) -> performance.status() == PerformanceStatus.WITHDRAWN)
-			.map((performance) -> "Start number " + performance.startNumber() + " of " + segment.name()
-					+ " is withdrawn, and that segment is open. Two officials take it back as a correction, "
-					+ "on the page of protests and corrections; the number stays.");
+			.map((performance) -> Sentence.of("performances.withdrawn-in-open-segment", performance.startNumber(),
+					segment.name()));
 	}
 
 }

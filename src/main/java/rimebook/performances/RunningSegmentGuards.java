@@ -15,6 +15,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.panels.Panels;
+import rimebook.wording.Sentence;
 
 /** What can no longer change once a segment is open, or while a team is on the ice. */
 @Component
@@ -32,21 +33,20 @@ class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, Can
 
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(SegmentId segment) {
-		return this.performances.existsBySegment(segment.value())
-				? Optional.of("The segment is open; its starting order stays as it was drawn.") : Optional.empty();
+	public Optional<Sentence> refusal(SegmentId segment) {
+		return this.performances.existsBySegment(segment.value()) ? Optional.of(Sentence.of("performances.order-stays"))
+				: Optional.empty();
 	}
 
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(EventId event) {
+	public Optional<Sentence> refusal(EventId event) {
 		return this.competitions.event(event)
 			.segments()
 			.stream()
 			.filter((segment) -> !segment.isCancelled() && isUnderWay(segment.id()))
 			.findFirst()
-			.map((segment) -> "The segment " + segment.name()
-					+ " is under way; the panel stays as it is until its last card is closed.");
+			.map((segment) -> Sentence.of("performances.panel-stays", segment.name()));
 	}
 
 	private boolean isUnderWay(SegmentId segment) {
@@ -56,13 +56,12 @@ class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, Can
 
 	/** Nothing is cancelled while a team is on the ice or its cards are open. */
 	@Override
-	public Optional<String> againstCancelling(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstCancelling(EventView event, List<SegmentView> segments) {
 		return segments.stream()
 			.flatMap((segment) -> this.performances.findLockedBySegment(segment.id().value()).stream())
 			.filter(Performance::takesCards)
 			.findFirst()
-			.map((performance) -> "The cards of start number " + performance.startNumber()
-					+ " are open. Close them, or take the call back, before it is cancelled.");
+			.map((performance) -> Sentence.of("performances.cards-open-before-cancelling", performance.startNumber()));
 	}
 
 }

@@ -12,6 +12,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /**
  * A competition is not final while a protest or a correction waits for its decision. What
@@ -34,7 +35,7 @@ class UndecidedMoveGuard implements CompetitionMoveGuard {
 
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+	public Optional<Sentence> refusal(CompetitionView competition, CompetitionState next) {
 		return (next != CompetitionState.FINAL) ? Optional.empty()
 				: this.competitions.events(competition.id())
 					.stream()
@@ -43,13 +44,13 @@ class UndecidedMoveGuard implements CompetitionMoveGuard {
 					.findFirst();
 	}
 
-	private Stream<String> undecided(EventView event, SegmentView segment) {
-		String where = " of " + event.name() + ", " + segment.name() + " is not decided yet.";
+	private Stream<Sentence> undecided(EventView event, SegmentView segment) {
 		if (this.protests.existsBySegmentAndStateIn(segment.id().value(), ProtestView.State.open())) {
-			return Stream.of("A protest" + where);
+			return Stream.of(Sentence.of("protests.protest-undecided", event.name(), segment.name()));
 		}
 		return this.corrections.existsBySegmentAndState(segment.id().value(), CorrectionView.State.PROPOSED)
-				? Stream.of("A correction" + where) : Stream.empty();
+				? Stream.of(Sentence.of("protests.correction-undecided", event.name(), segment.name()))
+				: Stream.empty();
 	}
 
 }

@@ -13,6 +13,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
+import rimebook.wording.Sentence;
 
 /**
  * A competition is final once the result of every segment that takes place is official.
@@ -51,7 +52,7 @@ class FinalResultGuard implements CompetitionMoveGuard {
 
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+	public Optional<Sentence> refusal(CompetitionView competition, CompetitionState next) {
 		if (next != CompetitionState.FINAL) {
 			return Optional.empty();
 		}
@@ -62,9 +63,8 @@ class FinalResultGuard implements CompetitionMoveGuard {
 				.segments()
 				.stream()
 				.filter((segment) -> !isOfficial(segment.id()))
-				.map((segment) -> event.name() + ", " + segment.name()))
-			.findFirst()
-			.map((name) -> "The result of " + name + " is not official yet.");
+				.map((segment) -> Sentence.of("results.not-official-yet", event.name(), segment.name())))
+			.findFirst();
 	}
 
 	private boolean isEmpty(EventView event) {

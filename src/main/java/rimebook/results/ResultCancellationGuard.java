@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.CancellationGuard;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /**
  * What is signed is not cancelled in passing, nor is a segment from whose standing a
@@ -28,29 +29,28 @@ class ResultCancellationGuard implements CancellationGuard {
 	}
 
 	@Override
-	public Optional<String> againstCancelling(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstCancelling(EventView event, List<SegmentView> segments) {
 		this.results.findLocked(event.segments().stream().map((each) -> each.id().value()).toList());
 		return official(segments).or(() -> laterOpened(event, segments));
 	}
 
-	private Optional<String> official(List<SegmentView> segments) {
+	private Optional<Sentence> official(List<SegmentView> segments) {
 		return segments.stream()
 			.filter((segment) -> this.standings.result(segment.id())
 				.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 				.isPresent())
 			.findFirst()
-			.map((segment) -> "The result of " + segment.name()
-					+ " is signed and official. The referee opens it again, with a reason, before it can be cancelled.");
+			.map((segment) -> Sentence.of("results.official-before-cancelling", segment.name()));
 	}
 
-	private Optional<String> laterOpened(EventView event, List<SegmentView> segments) {
+	private Optional<Sentence> laterOpened(EventView event, List<SegmentView> segments) {
 		int last = segments.get(segments.size() - 1).position();
 		return event.segments()
 			.stream()
 			.filter((later) -> later.position() > last && !later.isCancelled())
 			.filter((later) -> this.standings.result(later.id()).isPresent())
 			.findFirst()
-			.map((later) -> "The segment " + later.name() + " was opened after it; it cannot be cancelled any more.");
+			.map((later) -> Sentence.of("results.later-segment-opened", later.name()));
 	}
 
 }

@@ -11,6 +11,7 @@ import rimebook.entries.EntryGuard;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.wording.Sentence;
 
 /**
  * A team that has nothing left to skate is not withdrawn in passing: what counts of it is
@@ -32,7 +33,7 @@ class SkatedTeamGuard implements EntryGuard {
 	}
 
 	@Override
-	public Optional<String> refusesWithdrawal(EntryView entry) {
+	public Optional<Sentence> refusesWithdrawal(EntryView entry) {
 		EventView event = this.competitions.event(entry.event());
 		SegmentView last = event.segments().get(event.segments().size() - 1);
 		return this.run.performances(last.id())
@@ -43,16 +44,12 @@ class SkatedTeamGuard implements EntryGuard {
 			.map((performance) -> sentence(entry, performance, last));
 	}
 
-	private String sentence(EntryView entry, PerformanceView performance, SegmentView last) {
+	private Sentence sentence(EntryView entry, PerformanceView performance, SegmentView last) {
 		boolean official = this.standings.result(performance.segment())
 			.filter((result) -> result.state() == SegmentResultView.SegmentResultState.OFFICIAL)
 			.isPresent();
-		return entry.team().name() + " has nothing left to skate in this event"
-				+ (official
-						? ", and its result is signed. The referee opens the result of " + last.name()
-								+ " again; then two officials set how the team came through, as a correction."
-						: ". How it came through " + last.name()
-								+ " is set by two officials, as a correction on the page of protests and corrections.");
+		return Sentence.of(official ? "results.team-has-skated.signed" : "results.team-has-skated", entry.team().name(),
+				last.name());
 	}
 
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.wording.Sentence;
 
 /**
  * A question with the rulings on it.
@@ -59,8 +60,13 @@ public record QuestionView(QuestionId id, CompetitionId competition, String even
 		/** What the team skates to. */
 		MUSIC;
 
+		Sentence spoken() {
+			return Sentence.of("rulings.topic." + name().toLowerCase(Locale.ROOT));
+		}
+
+		/** As it stands on the record. */
 		String words() {
-			return name().toLowerCase(Locale.ROOT);
+			return spoken().english();
 		}
 
 	}

@@ -13,6 +13,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.AppendedRow;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** One ruling on a question: written once, superseded by the next. */
 @Entity
@@ -70,7 +71,7 @@ class Ruling extends AppendedRow {
 		}
 		if (!given.condition().isBlank()) {
 			throw RuleViolationException.ofField("condition-without-use", "condition",
-					"is for what is allowed with a condition only; choose that, or clear it.");
+					Sentence.of("rulings.condition-without-use"));
 		}
 		return "";
 	}

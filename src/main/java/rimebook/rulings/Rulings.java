@@ -26,6 +26,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Takes questions to the referee and the rulings on them. */
 @Service
@@ -80,12 +81,12 @@ public class Rulings {
 	private static void checkFits(AskQuestion asked, EntryView entry, EventView event) {
 		if (!entry.isEntered()) {
 			throw new RuleViolationException("team-withdrawn", "entry",
-					entry.team().name() + " has withdrawn; there is nothing to rule on.");
+					Sentence.of("rulings.team-withdrawn", entry.team().name()));
 		}
 		if (asked.segment() != null
 				&& event.segments().stream().noneMatch((segment) -> segment.id().equals(asked.segment()))) {
 			throw RuleViolationException.ofField("segment-not-of-event", "segment",
-					"must be one of " + event.name() + ", in which " + entry.team().name() + " is entered, or none.");
+					Sentence.of("rulings.segment-not-of-event", event.name(), entry.team().name()));
 		}
 	}
 

@@ -9,6 +9,7 @@ import rimebook.competition.CancellationGuard;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
+import rimebook.wording.Sentence;
 
 /**
  * A segment about which the referee was asked stays: without it the ruling would be about
@@ -27,7 +28,7 @@ class RulingsHangOnIt implements CancellationGuard {
 	}
 
 	@Override
-	public Optional<String> againstRemoving(EventView event, List<SegmentView> segments) {
+	public Optional<Sentence> againstRemoving(EventView event, List<SegmentView> segments) {
 		return this.questions
 			.findBySegmentInOrderByAskedAt(segments.stream().map((segment) -> segment.id().value()).toList())
 			.stream()
@@ -38,10 +39,9 @@ class RulingsHangOnIt implements CancellationGuard {
 				.map((segment) -> sentence(question, segment)));
 	}
 
-	private String sentence(Question question, SegmentView segment) {
-		return "%s asked the referee about %s (%s), so %s stays on record. Cancel it instead.".formatted(
-				this.entries.entry(question.entry()).team().name(), segment.name(), question.topic().words(),
-				segment.name());
+	private Sentence sentence(Question question, SegmentView segment) {
+		return Sentence.of("rulings.asked", this.entries.entry(question.entry()).team().name(), segment.name(),
+				question.topic().spoken());
 	}
 
 }

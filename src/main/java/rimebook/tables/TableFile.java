@@ -16,6 +16,8 @@ import org.apache.commons.csv.CSVRecord;
 
 import rimebook.shared.RuleViolationException;
 import rimebook.shared.SpreadsheetCell;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Reads a table: columns by their names in the header, in any order, separated by the
@@ -42,8 +44,7 @@ public final class TableFile {
 			first = lines.next();
 		}
 		if (first == null) {
-			throw refusal("import-empty",
-					"There is nothing in the file. It should begin with the line " + columns.header() + ".");
+			throw refusal("import-empty", Sentence.of("tables.empty", columns.header()));
 		}
 		this.header = first.stream().map(columns::nameOf).toList();
 		checkHeader();
@@ -92,17 +93,12 @@ public final class TableFile {
 		Set<String> missing = new TreeSet<>(this.columns.needed());
 		this.header.forEach(missing::remove);
 		if (!missing.isEmpty()) {
-			throw refusal("import-header", "The first line lacks " + inWords(missing) + ". It should name the columns: "
-					+ this.columns.header() + ".");
+			throw refusal("import-header", Sentence.of("tables.columns-missing", missing.size(),
+					Series.withCommas(missing), this.columns.header()));
 		}
 		if (this.header.stream().distinct().count() < this.header.size()) {
-			throw refusal("import-header",
-					"The first line names a column twice. It should be: " + this.columns.header() + ".");
+			throw refusal("import-header", Sentence.of("tables.column-twice", this.columns.header()));
 		}
-	}
-
-	private static String inWords(Set<String> names) {
-		return ((names.size() == 1) ? "the column " : "the columns ") + String.join(", ", names);
 	}
 
 	private Row row(int line, CSVRecord record) {
@@ -115,17 +111,16 @@ public final class TableFile {
 
 	private void checkNumber() {
 		if (this.rows.isEmpty()) {
-			throw refusal("import-empty", "There is no row below the header. Put one line for each entry.");
+			throw refusal("import-empty", Sentence.of("tables.no-row"));
 		}
 		if (this.rows.size() > MOST_ROWS) {
-			throw refusal("import-too-long",
-					"The file has " + this.rows.size() + " rows; at most " + MOST_ROWS + " fit. Split it in parts.");
+			throw refusal("import-too-long", Sentence.of("tables.too-long", this.rows.size(), MOST_ROWS));
 		}
 	}
 
 	/** A refusal of the text as it was given. */
-	public static RuleViolationException refusal(String code, String message) {
-		return new RuleViolationException(code, "csv", message);
+	public static RuleViolationException refusal(String code, Sentence sentence) {
+		return new RuleViolationException(code, "csv", sentence);
 	}
 
 	/**

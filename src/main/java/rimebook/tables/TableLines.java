@@ -7,6 +7,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /** Walks over the records of a file, passing by empty lines but counting them. */
 final class TableLines {
 
@@ -41,10 +43,7 @@ final class TableLines {
 			return this.records.hasNext() ? this.records.next() : null;
 		}
 		catch (UncheckedIOException ex) {
-			throw TableFile.refusal("import-quotation",
-					"The quotation marks of the row that begins on line " + this.lineOfRecord
-							+ " do not pair up. A quoted value begins right after a comma and ends right "
-							+ "before one; a quotation mark inside it is written twice.");
+			throw TableFile.refusal("import-quotation", Sentence.of("tables.quotation", lineOfRecord()));
 		}
 	}
 

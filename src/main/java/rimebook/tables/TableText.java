@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** The text of an uploaded table. */
 public final class TableText {
@@ -27,15 +28,13 @@ public final class TableText {
 			return encodingOf(upload).newDecoder().decode(ByteBuffer.wrap(upload)).toString();
 		}
 		catch (CharacterCodingException ex) {
-			throw TableFile.refusal("import-not-utf8",
-					"The file is not UTF-8 text. Save the table as 'CSV UTF-8' (comma-separated) and try again.");
+			throw TableFile.refusal("import-not-utf8", Sentence.of("tables.not-utf8"));
 		}
 	}
 
 	static void checkSize(int size) {
 		if (size > LARGEST) {
-			throw TableFile.refusal("import-too-large",
-					"The file is larger than 1 MB. Split it, or leave out what is not needed.");
+			throw TableFile.refusal("import-too-large", Sentence.of("tables.too-large"));
 		}
 	}
 

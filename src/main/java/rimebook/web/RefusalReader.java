@@ -25,7 +25,7 @@ import tools.jackson.databind.DatabindException;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.TabulationException;
-import rimebook.wording.Row;
+import rimebook.wording.Series;
 import rimebook.wording.Sentence;
 
 /** Reads out of an exception what may be told; null means that it is a bug. */
@@ -74,9 +74,9 @@ final class RefusalReader {
 
 	private static @Nullable Refusal readStatus(Throwable thrown) {
 		if (thrown instanceof HttpRequestMethodNotSupportedException wrong) {
-			return Refusal.of(HttpStatus.METHOD_NOT_ALLOWED, "wrong-method", Sentence.of("web.method-not-taken",
-					wrong.getMethod(),
-					Row.withCommas(List.of(Objects.requireNonNullElse(wrong.getSupportedMethods(), new String[0])))));
+			return Refusal.of(HttpStatus.METHOD_NOT_ALLOWED, "wrong-method",
+					Sentence.of("web.method-not-taken", wrong.getMethod(), Series
+						.withCommas(List.of(Objects.requireNonNullElse(wrong.getSupportedMethods(), new String[0])))));
 		}
 		if (thrown instanceof HttpMediaTypeNotSupportedException wrong) {
 			return Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "unsupported-type",

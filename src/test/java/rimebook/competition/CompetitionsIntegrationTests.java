@@ -24,6 +24,7 @@ import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.SegmentRules;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -137,7 +138,7 @@ class CompetitionsIntegrationTests {
 	void opensEntriesOnceThereIsAnEvent() {
 		CompetitionView planned = planned();
 		assertThat(this.competitions.moves(planned.id())).singleElement()
-			.satisfies((move) -> assertThat(move.refusal()).contains("no event yet"));
+			.satisfies((move) -> assertThat(move.refusal()).asString().contains("no event yet"));
 		assertThatExceptionOfType(ConflictException.class)
 			.isThrownBy(() -> move(planned, CompetitionState.ENTRIES_OPEN))
 			.withMessageContaining("no event yet");
@@ -305,19 +306,19 @@ class CompetitionsIntegrationTests {
 		private String reason = "";
 
 		@Override
-		public Optional<String> refusal(CompetitionView competition, CompetitionState next) {
+		public Optional<Sentence> refusal(CompetitionView competition, CompetitionState next) {
 			return refusal();
 		}
 
 		@Override
-		public Optional<String> refusal(EventId event) {
+		public Optional<Sentence> refusal(EventId event) {
 			return refusal();
 		}
 
-		private Optional<String> refusal() {
+		private Optional<Sentence> refusal() {
 			String said = this.reason;
 			this.reason = "";
-			return said.isEmpty() ? Optional.empty() : Optional.of(said);
+			return said.isEmpty() ? Optional.empty() : Optional.of(Sentence.said(said));
 		}
 
 	}

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
+import rimebook.wording.Sentence;
 
 /** Stands for the run of a segment: refuses the draw of the one that is open. */
 class Opening implements StartingOrderDraw.Guard {
@@ -12,8 +13,8 @@ class Opening implements StartingOrderDraw.Guard {
 	@Nullable SegmentId open;
 
 	@Override
-	public Optional<String> refusal(SegmentId segment) {
-		return segment.equals(this.open) ? Optional.of("The segment is open.") : Optional.empty();
+	public Optional<Sentence> refusal(SegmentId segment) {
+		return segment.equals(this.open) ? Optional.of(Sentence.said("The segment is open.")) : Optional.empty();
 	}
 
 }

@@ -154,7 +154,8 @@ class StartingOrderDrawIntegrationTests {
 	@Test
 	void refusesToDrawWhileEntriesAreOpen() {
 		assertRefused("draw-not-now", () -> drawFirst("seed", ""));
-		assertThat(this.draw.offer(this.first).refusal()).contains("entries open", "after the entries are closed");
+		assertThat(this.draw.offer(this.first).refusal()).asString()
+			.contains("entries open", "after the entries are closed");
 	}
 
 	@Test
@@ -235,7 +236,7 @@ class StartingOrderDrawIntegrationTests {
 	void laterSegmentWaitsForTheOneBefore() {
 		move(CompetitionState.ENTRIES_CLOSED);
 		assertRefused("standing-incomplete", () -> draw(this.later, DrawMethod.GROUPS_FROM_STANDING, "seed", 6, ""));
-		assertThat(this.draw.offer(this.later).refusal()).isEqualTo("The segment before is not complete.");
+		assertThat(this.draw.offer(this.later).refusal()).hasToString("The segment before is not complete.");
 		assertThat(this.draw.offer(this.later).methods()).startsWith(DrawMethod.GROUPS_FROM_STANDING).hasSize(3);
 	}
 

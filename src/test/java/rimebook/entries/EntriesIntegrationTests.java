@@ -35,6 +35,7 @@ import rimebook.shared.Ids;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Races;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -433,8 +434,8 @@ class EntriesIntegrationTests {
 		private volatile String reason = "";
 
 		@Override
-		public Optional<String> refusesEntry(EventId event) {
-			return Optional.of(this.reason).filter((reason) -> !reason.isEmpty());
+		public Optional<Sentence> refusesEntry(EventId event) {
+			return Optional.of(Sentence.said(this.reason)).filter((reason) -> !reason.isEmpty());
 		}
 
 	}

@@ -14,6 +14,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -42,28 +43,31 @@ class RowCheckTests {
 
 	@Test
 	void listsTheEventsWhereThereIsNoneOfThatName() {
-		assertThat(check(row("Senior", "A", "B", "C")).problems())
-			.containsExactly(new EntryImport.Problem("event", "There is no event 'Senior'.", "One of: Junior, Adult."));
+		assertThat(check(row("Senior", "A", "B", "C")).problems()).singleElement()
+			.hasToString(new EntryImport.Problem("event", Sentence.said("There is no event 'Senior'."),
+					Sentence.said("One of: Junior, Adult."))
+				.toString());
 	}
 
 	@Test
 	void saysThatATeamIsEnteredAlready() {
 		assertThat(check(row("Junior", "Beacon SC", "Skerrywick", "LANTERNS")).problems()).singleElement()
-			.satisfies((problem) -> assertThat(problem.wrong()).contains("on the list of the event already"));
+			.satisfies(
+					(problem) -> assertThat(problem.wrong()).asString().contains("on the list of the event already"));
 	}
 
 	@Test
 	void saysInWhichLineATeamStandsTwice() {
 		check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns"));
 		assertThat(check(row("Junior", "Beacon SC", "Skerrywick", "Foghorns")).problems()).singleElement()
-			.satisfies((problem) -> assertThat(problem.wrong()).contains("in line 2"));
+			.satisfies((problem) -> assertThat(problem.wrong()).asString().contains("in line 2"));
 		assertThat(check(row("Adult", "Beacon SC", "Skerrywick", "Foghorns")).isGood()).isTrue();
 	}
 
 	@Test
 	void wantsOneTownForAClub() {
 		assertThat(check(row("Junior", "Beacon SC", "Elsewhere", "X")).problems()).singleElement()
-			.satisfies((problem) -> assertThat(problem.expected()).contains("Skerrywick"));
+			.satisfies((problem) -> assertThat(problem.expected()).asString().contains("Skerrywick"));
 		check(row("Junior", "New SC", "Here", "X"));
 		assertThat(check(row("Junior", "New SC", "There", "Y")).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly("town");
@@ -87,15 +91,17 @@ class RowCheckTests {
 	@Test
 	void givesTheReasonWhyAnEventIsShut() {
 		RowCheck shut = new RowCheck(List.of(JUNIOR), new KnownTeams(List.of(), List.of()), List.of(),
-				Map.of(JUNIOR.id(), "Drawn already."));
-		assertThat(shut.check(row("Junior", "C", "T", "A"), false).problems()).extracting(EntryImport.Problem::wrong)
+				Map.of(JUNIOR.id(), Sentence.said("Drawn already.")));
+		assertThat(shut.check(row("Junior", "C", "T", "A"), false).problems())
+			.extracting((problem) -> problem.wrong().english())
 			.containsExactly("Drawn already.");
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "BEACON Skating Club,Lanterns", "S.C. Beacon,lan terns", "beacon,Lantern-s" })
 	void knowsClubsAndTeamsAgainWhateverTheirForm(String club, String team) {
-		assertThat(check(row("Junior", club, "Skerry-Wick", team)).problems()).extracting(EntryImport.Problem::wrong)
+		assertThat(check(row("Junior", club, "Skerry-Wick", team)).problems())
+			.extracting((problem) -> problem.wrong().english())
 			.containsExactly("The team '" + team + "' is on the list of the event already.");
 		assertThat(check(row("Junior", club, "Ebbhaven", "X")).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly("town");
@@ -105,7 +111,7 @@ class RowCheckTests {
 	void knowsOneTeamOfTheFileAgain() {
 		assertThat(check(row("Junior", "North Quay SC", "Ebbhaven", "Tarn's Echo")).isGood()).isTrue();
 		assertThat(check(row("Junior", "North Quay", "Ebbhaven", "Tarns Echo")).problems())
-			.extracting(EntryImport.Problem::wrong)
+			.extracting((problem) -> problem.wrong().english())
 			.containsExactly("The team 'Tarns Echo' is in line 2.");
 	}
 
@@ -114,9 +120,11 @@ class RowCheckTests {
 		EntryImport.Row club = row("Junior", "Becon", "Skerrywick", "Foghorns");
 		assertThat(check(club)).satisfies((asked) -> {
 			assertThat(asked.isAsked()).isTrue();
-			assertThat(asked.problems())
-				.containsExactly(new EntryImport.Problem("club", "'Becon' is nearly 'Beacon SC', which is known.",
-						"Write 'Beacon SC', or say that it is another one.", true));
+			assertThat(asked.problems()).singleElement()
+				.hasToString(
+						new EntryImport.Problem("club", Sentence.said("'Becon' is nearly 'Beacon SC', which is known."),
+								Sentence.said("Write 'Beacon SC', or say that it is another one."), true)
+							.toString());
 		});
 		assertThat(this.check.check(club, true).isGood()).isTrue();
 		assertThat(check(row("Adult", "Becon", "Skerrywick", "Foghorns")).isGood()).isTrue();

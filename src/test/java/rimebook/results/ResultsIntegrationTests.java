@@ -112,10 +112,10 @@ class ResultsIntegrationTests {
 	void theDrawOfALaterSegmentSaysThatItWaitsForTheOneBefore() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		StartingOrderDraw draw = this.context.getBean(StartingOrderDraw.class);
-		assertThat(draw.offer(day.segment(2)).refusal()).contains("not finished");
+		assertThat(draw.offer(day.segment(2)).refusal()).asString().contains("not finished");
 		day.open(1);
 		day.skateNext(1);
-		assertThat(draw.offer(day.segment(2)).refusal()).contains("not finished");
+		assertThat(draw.offer(day.segment(2)).refusal()).asString().contains("not finished");
 		day.skateNext(1);
 		assertThat(draw.offer(day.segment(2)).refusal()).isNull();
 	}

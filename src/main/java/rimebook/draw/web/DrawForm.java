@@ -7,6 +7,7 @@ import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** What the referee types to draw a segment. */
 record DrawForm(@Nullable DrawMethod method, @Nullable String seed, @Nullable Integer groupMaximum,
@@ -19,7 +20,7 @@ record DrawForm(@Nullable DrawMethod method, @Nullable String seed, @Nullable In
 
 	StartingOrderDraw.Order order(SegmentId segment) {
 		if (this.method == null) {
-			throw new RuleViolationException("field-missing", "method", "Please choose how the order comes about.");
+			throw new RuleViolationException("field-missing", "method", Sentence.of("draw.method-missing"));
 		}
 		return new StartingOrderDraw.Order(segment, this.method, Required.optional("seed", this.seed, 200),
 				(this.groupMaximum != null) ? this.groupMaximum : 0, Required.optional("reason", this.reason, 500));

@@ -26,6 +26,7 @@ import rimebook.entries.SlipCheck;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /** All events with their numbers of teams, and for each the list of its teams. */
 @Controller
@@ -74,7 +75,7 @@ class EntriesController {
 			.map((entry) -> EntryRow.of(entry, competition.zone()))
 			.toList();
 		List<ClubView> clubs = this.entries.clubs();
-		Optional<String> refusal = this.entries.refusal(id);
+		Optional<Sentence> refusal = this.entries.refusal(id);
 		model.addAttribute("competition", competition);
 		model.addAttribute("event", event);
 		model.addAttribute("search", search);
@@ -83,7 +84,7 @@ class EntriesController {
 		model.addAttribute("all", rows.size());
 		model.addAttribute("clubs", clubs.stream().map(ClubView::name).toList());
 		model.addAttribute("towns", new TreeSet<>(clubs.stream().map(ClubView::town).toList()));
-		model.addAttribute("refusal", refusal.orElse(""));
+		model.addAttribute("refusal", refusal.orElse(Sentence.NONE));
 		model.addAttribute("late", competition.state() != CompetitionState.ENTRIES_OPEN);
 		return "entries/event";
 	}

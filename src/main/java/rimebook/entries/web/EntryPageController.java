@@ -21,6 +21,7 @@ import rimebook.entries.PlannedElements;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /** The page of one entry, and what the team means to skate. */
 @Controller
@@ -88,7 +89,7 @@ class EntryPageController {
 					.stream()
 					.map((code) -> new PlanRow.Element(code, this.ruleSets.nameOf(event, code)))
 					.toList(),
-				this.plans.refusal(segment.id()).orElse(""));
+				this.plans.refusal(segment.id()).orElse(Sentence.NONE));
 	}
 
 }

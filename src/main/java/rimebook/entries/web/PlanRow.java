@@ -3,6 +3,7 @@ package rimebook.entries.web;
 import java.util.List;
 
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /**
  * What a team means to skate in one segment.
@@ -10,7 +11,7 @@ import rimebook.competition.SegmentView;
  * @param elements in order
  * @param refusal why it can no longer change, empty if it can
  */
-record PlanRow(SegmentView segment, List<Element> elements, String refusal) {
+record PlanRow(SegmentView segment, List<Element> elements, Sentence refusal) {
 
 	/** A planned element and its code in words. */
 	record Element(String code, String name) {

@@ -17,6 +17,7 @@ import rimebook.entries.EntryView;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /** A withdrawal that was a mistake, taken back with its reason. */
 @Controller
@@ -53,7 +54,8 @@ class ReturnController {
 	private String page(EntryView view, Model model) {
 		model.addAttribute("entry", view);
 		model.addAttribute("event", this.competitions.event(view.event()));
-		model.addAttribute("refusal", view.isEntered() ? "" : this.entries.returnRefusal(view).orElse(""));
+		model.addAttribute("refusal",
+				view.isEntered() ? Sentence.NONE : this.entries.returnRefusal(view).orElse(Sentence.NONE));
 		return "entries/return";
 	}
 

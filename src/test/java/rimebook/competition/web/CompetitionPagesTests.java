@@ -39,6 +39,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
+import rimebook.wording.Sentence;
 
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -103,8 +104,8 @@ class CompetitionPagesTests {
 
 	@Test
 	void offersTheMovesAndSaysWhyOneIsRefused() {
-		given(this.competitions.moves(ID))
-			.willReturn(List.of(new Competitions.Move(CompetitionState.ENTRIES_OPEN, "Add an event first.")));
+		given(this.competitions.moves(ID)).willReturn(
+				List.of(new Competitions.Move(CompetitionState.ENTRIES_OPEN, Sentence.said("Add an event first."))));
 		assertThat(this.mvc.get().uri(PAGE)).hasStatusOk()
 			.bodyText()
 			.contains("Open entries", "disabled", "Add an event first.", "There is no event yet");

@@ -39,6 +39,7 @@ import rimebook.entries.TeamView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 import rimebook.web.PageTest;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.ArgumentMatchers.any;
@@ -131,7 +132,7 @@ class EntriesPagesTests {
 
 	@Test
 	void saysWhyNobodyCanBeEntered() {
-		given(this.entries.refusal(EVENT)).willReturn(Optional.of("The first segment has been drawn."));
+		given(this.entries.refusal(EVENT)).willReturn(Optional.of(Sentence.said("The first segment has been drawn.")));
 		assertThat(this.mvc.get().uri(LIST)).bodyText()
 			.contains("The first segment has been drawn.")
 			.doesNotContain("name=\"team\"");
@@ -211,7 +212,8 @@ class EntriesPagesTests {
 	@Test
 	void asksAboutRowsThatMayBeSlips() {
 		EntryImport.Row asked = new EntryImport.Row(4, "Junior", "Becon", "Skerrywick", "Foghorns", "",
-				List.of(new EntryImport.Problem("club", "'Becon' is nearly 'Beacon SC'.", "Write 'Beacon SC'.", true)));
+				List.of(new EntryImport.Problem("club", Sentence.said("'Becon' is nearly 'Beacon SC'."),
+						Sentence.said("Write 'Beacon SC'."), true)));
 		given(this.entryImport.apply(any(), any(), any(), any()))
 			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
 		given(this.entryImport.preview(COMPETITION, "pasted", Set.of(3)))
@@ -333,7 +335,8 @@ class EntriesPagesTests {
 	private static EntryImport.Preview preview() {
 		EntryImport.Row good = new EntryImport.Row(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "", List.of());
 		EntryImport.Row bad = new EntryImport.Row(3, "Senior", "Beacon SC", "Skerrywick", "Embers", "",
-				List.of(new EntryImport.Problem("event", "There is no event 'Senior'.", "One of: Junior.")));
+				List.of(new EntryImport.Problem("event", Sentence.said("There is no event 'Senior'."),
+						Sentence.said("One of: Junior."))));
 		return new EntryImport.Preview(List.of(good, bad), List.of("colour"));
 	}
 

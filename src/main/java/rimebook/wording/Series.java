@@ -7,9 +7,9 @@ import java.util.Collection;
  * speaks against something. Where a list is spoken, hand it to {@link Sentence#of} as it
  * is.
  */
-public final class Row {
+public final class Series {
 
-	private Row() {
+	private Series() {
 	}
 
 	/**
@@ -17,7 +17,7 @@ public final class Row {
 	 * @param parts each as an argument of a sentence; nothing is said where there is none
 	 */
 	public static Sentence withCommas(Collection<?> parts) {
-		return joined("figure.row.comma", parts);
+		return joined("figure.series.comma", parts);
 	}
 
 	/**
@@ -25,7 +25,7 @@ public final class Row {
 	 * @param parts each as an argument of a sentence; nothing is said where there is none
 	 */
 	public static Sentence withSemicolons(Collection<?> parts) {
-		return joined("figure.row.semicolon", parts);
+		return joined("figure.series.semicolon", parts);
 	}
 
 	private static Sentence joined(String key, Collection<?> parts) {
