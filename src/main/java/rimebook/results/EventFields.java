@@ -1,50 +1,45 @@
 package rimebook.results;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 
-/** Looks up who has left an event, and who is still to skate. */
+/** Looks up who is still to skate. */
 @Component
 class EventFields {
 
-	private final Entries entries;
-
 	private final SegmentRun run;
 
-	EventFields(Entries entries, SegmentRun run) {
-		this.entries = entries;
+	EventFields(SegmentRun run) {
 		this.run = run;
 	}
 
 	/**
-	 * The field of an event.
+	 * The entries still to skate the segment that is under way.
 	 * @param segments one standing a segment, {@code null} where none is yet
 	 * @param changed the segment whose standing is being made
 	 * @param toSkate the entries still to skate that segment
 	 */
-	MethodStandings.EventField of(EventView event, List<@Nullable Standing> segments, SegmentId changed,
+	List<EntryId> toSkate(EventView event, List<@Nullable Standing> segments, SegmentId changed,
 			List<EntryId> toSkate) {
-		SegmentId current = event.segments().get(lastBegun(segments)).id();
-		return new MethodStandings.EventField(withdrawn(event),
-				texts(current.equals(changed) ? toSkate : toSkate(current)));
+		SegmentId current = current(event, segments);
+		return current.equals(changed) ? toSkate : toSkate(current);
 	}
 
-	/** The field of an event as it is. */
-	MethodStandings.EventField of(EventView event, List<@Nullable Standing> segments) {
-		SegmentId current = event.segments().get(lastBegun(segments)).id();
-		return of(event, segments, current, toSkate(current));
+	/** The same of an event as it is. */
+	List<EntryId> toSkate(EventView event, List<@Nullable Standing> segments) {
+		return toSkate(current(event, segments));
+	}
+
+	private static SegmentId current(EventView event, List<@Nullable Standing> segments) {
+		return event.segments().get(lastBegun(segments)).id();
 	}
 
 	/** The entries that are still to skate a segment, in their order. */
@@ -58,18 +53,6 @@ class EventFields {
 			.filter((performance) -> !performance.status().isDone())
 			.map(PerformanceView::entry)
 			.toList();
-	}
-
-	private Set<String> withdrawn(EventView event) {
-		return texts(this.entries.ofEvent(event.id())
-			.stream()
-			.filter((entry) -> !entry.isEntered())
-			.map(EntryView::id)
-			.toList());
-	}
-
-	private static Set<String> texts(List<EntryId> entries) {
-		return entries.stream().map(EntryId::toString).collect(Collectors.toSet());
 	}
 
 	/**

@@ -21,19 +21,13 @@ import rimebook.tabulation.PlacementRules;
 @Component
 class EventStandings {
 
-	private final TeamNames names;
-
-	EventStandings(TeamNames names) {
-		this.names = names;
-	}
-
 	/** Combine the segments by factored places. */
 	Standing compose(MethodStandings.EventFacts facts) {
 		EventView event = facts.event();
 		MethodStandings.EventField field = facts.field();
 		Standing last = facts.last();
 		PlacementRules rules = event.rules(event.segments().get(0).kind());
-		TeamNames.Teams teams = this.names.of(event.id());
+		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
 		List<Standing.Row> rows = Combination
 			.combine(rules(event), places(facts.segments(), field.statuses(facts.segments())))

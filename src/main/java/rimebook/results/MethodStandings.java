@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
@@ -52,23 +54,25 @@ public interface MethodStandings {
 	 * What the standing of a segment is made of.
 	 *
 	 * @param event the event with as many judges as count in the segment
+	 * @param entries all of the event, withdrawn ones among them
 	 * @param closed the performances that are done, by starting number
 	 * @param starters how many teams of the starting order did not withdraw
 	 * @param before the version before, or {@code null}
 	 */
-	record SegmentFacts(CompetitionView competition, EventView event, SegmentView segment,
+	record SegmentFacts(CompetitionView competition, EventView event, List<EntryView> entries, SegmentView segment,
 			List<ClosedCards.ClosedPerformance> closed, int starters, @Nullable Standing before) {
 	}
 
 	/**
 	 * What the standing of an event is made of.
 	 *
+	 * @param entries all of the event, withdrawn ones among them
 	 * @param segments one standing a segment in order, {@code null} where none is yet
 	 * @param field who has left the event, and who is still to skate
 	 * @param before the version before, or {@code null}
 	 */
-	record EventFacts(CompetitionView competition, EventView event, List<@Nullable Standing> segments, EventField field,
-			@Nullable Standing before) {
+	record EventFacts(CompetitionView competition, EventView event, List<EntryView> entries,
+			List<@Nullable Standing> segments, EventField field, @Nullable Standing before) {
 
 		/**
 		 * The last segment that has begun: how far the event is, is how far that one is.
@@ -94,6 +98,17 @@ public interface MethodStandings {
 		public EventField {
 			withdrawn = Set.copyOf(withdrawn);
 			toSkate = Set.copyOf(toSkate);
+		}
+
+		/** The field of these entries. */
+		static EventField of(List<EntryView> entries, List<EntryId> toSkate) {
+			return new EventField(
+					texts(entries.stream().filter((entry) -> !entry.isEntered()).map(EntryView::id).toList()),
+					texts(toSkate));
+		}
+
+		private static Set<String> texts(List<EntryId> entries) {
+			return entries.stream().map(EntryId::toString).collect(Collectors.toSet());
 		}
 
 		/** The same field if that team had withdrawn. */

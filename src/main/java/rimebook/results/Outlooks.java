@@ -47,12 +47,6 @@ class Outlooks {
 	/** More would make a referee wait for the next standing. */
 	private static final int MOST_TEAMS = 40;
 
-	private final TeamNames names;
-
-	Outlooks(TeamNames names) {
-		this.names = names;
-	}
-
 	/**
 	 * Look ahead.
 	 * @param waiting the entries still to skate, in their order
@@ -61,7 +55,7 @@ class Outlooks {
 	Standing.Outlook of(MethodStandings.SegmentFacts facts, List<EntryId> waiting, MethodStandings.EventFacts whole) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
-		TeamNames.Teams teams = this.names.of(event.id());
+		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		UnaryOperator<String> name = (entry) -> teams.of(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
 		PlacementRules rules = event.rules(segment.kind());

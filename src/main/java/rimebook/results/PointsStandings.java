@@ -35,12 +35,9 @@ import rimebook.wording.Sentence;
 @Component
 class PointsStandings implements MethodStandings {
 
-	private final TeamNames names;
-
 	private final RuleSets ruleSets;
 
-	PointsStandings(TeamNames names, RuleSets ruleSets) {
-		this.names = names;
+	PointsStandings(RuleSets ruleSets) {
 		this.ruleSets = ruleSets;
 	}
 
@@ -55,7 +52,7 @@ class PointsStandings implements MethodStandings {
 		SegmentView segment = facts.segment();
 		List<ClosedCards.ClosedPerformance> closed = facts.closed();
 		PointsRules rules = this.ruleSets.of(event);
-		TeamNames.Teams teams = this.names.of(event.id());
+		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
@@ -80,7 +77,7 @@ class PointsStandings implements MethodStandings {
 		boolean last = event.isLastSegment(facts.segment().id()) && facts.segment().position() > 1;
 		List<PointsNeeded.ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
 				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.closed()));
-		String team = this.names.of(event.id()).of(next).team();
+		String team = TeamNames.of(facts.entries()).of(next).team();
 		return needed.stream()
 			.limit(Outlooks.PLACES)
 			.map((one) -> Sentence.of("score.needed.by", team,
@@ -134,7 +131,7 @@ class PointsStandings implements MethodStandings {
 		MethodStandings.EventField field = facts.field();
 		Standing last = facts.last();
 		PointsRules rules = this.ruleSets.of(event);
-		TeamNames.Teams teams = this.names.of(event.id());
+		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
 		List<Standing.Row> rows = combined(rules, facts.segments(), field).rows()
 			.stream()

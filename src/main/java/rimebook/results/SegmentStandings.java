@@ -28,12 +28,6 @@ import rimebook.tabulation.SegmentStanding;
 @Component
 class SegmentStandings {
 
-	private final TeamNames names;
-
-	SegmentStandings(TeamNames names) {
-		this.names = names;
-	}
-
 	/** Tabulate the closed cards. */
 	Standing compose(MethodStandings.SegmentFacts facts) {
 		EventView event = facts.event();
@@ -42,7 +36,7 @@ class SegmentStandings {
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentStandings::cards).toList());
-		TeamNames.Teams teams = this.names.of(event.id());
+		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
 		List<Standing.Row> rows = standing.rows()

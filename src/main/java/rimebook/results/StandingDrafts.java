@@ -14,7 +14,9 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.TabulationException;
@@ -33,16 +35,16 @@ class StandingDrafts {
 
 	private final EventFields fields;
 
-	private final TeamNames names;
+	private final Entries entries;
 
 	StandingDrafts(Standings standings, Competitions competitions, ClosedCards cards, List<MethodStandings> methods,
-			EventFields fields, TeamNames names) {
+			EventFields fields, Entries entries) {
 		this.standings = standings;
 		this.competitions = competitions;
 		this.cards = cards;
 		this.methods = methods;
 		this.fields = fields;
-		this.names = names;
+		this.entries = entries;
 	}
 
 	/** Compose both standings as everything is now. */
@@ -69,7 +71,7 @@ class StandingDrafts {
 			return compose(event, id, closed, toSkate, supposed);
 		}
 		catch (TabulationException ex) {
-			throw TeamNames.TabulationAnswer.of(ex, this.names.of(event.id()).byEntry());
+			throw TeamNames.TabulationAnswer.of(ex, TeamNames.of(this.entries.ofEvent(event.id())).byEntry());
 		}
 	}
 
@@ -79,14 +81,16 @@ class StandingDrafts {
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		EventView counted = event.countedBy(closed.panel().judges().size());
 		MethodStandings method = of(event);
-		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, event.segment(id),
-				closed.performances(), closed.started() + toSkate.size(), before);
+		List<EntryView> entries = this.entries.ofEvent(event.id());
+		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, entries,
+				event.segment(id), closed.performances(), closed.started() + toSkate.size(), before);
 		Standing segment = method.ofSegment(facts).with(closed.panel());
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
 		List<@Nullable Standing> segments = segments(event, id, segment, supposed);
-		MethodStandings.EventFacts whole = new MethodStandings.EventFacts(competition, event, segments,
-				supposed.of(this.fields.of(event, segments, id, toSkate)), wholeBefore);
+		MethodStandings.EventFacts whole = new MethodStandings.EventFacts(competition, event, entries, segments,
+				supposed.of(MethodStandings.EventField.of(entries, this.fields.toSkate(event, segments, id, toSkate))),
+				wholeBefore);
 		Standing.Outlook outlook = method.outlook(facts, toSkate, whole);
 		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
@@ -116,9 +120,10 @@ class StandingDrafts {
 		}
 		Optional<ResultVersion> before = this.standings.latest(held.id());
 		Standing standing = before.map(ResultVersion::standing).orElse(null);
+		List<EntryView> entries = this.entries.ofEvent(held.id());
 		Standing whole = of(held)
-			.ofEvent(new MethodStandings.EventFacts(this.competitions.competition(held.competition()), held, segments,
-					this.fields.of(held, segments), standing));
+			.ofEvent(new MethodStandings.EventFacts(this.competitions.competition(held.competition()), held, entries,
+					segments, MethodStandings.EventField.of(entries, this.fields.toSkate(held, segments)), standing));
 		return Optional.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
 	}
 

@@ -1,29 +1,22 @@
 package rimebook.results;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-import org.springframework.stereotype.Component;
-
-import rimebook.competition.EventId;
-import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.TabulationException;
 
 /** What the teams of an event are called, by entry. */
-@Component
-class TeamNames {
+final class TeamNames {
 
-	private final Entries entries;
-
-	TeamNames(Entries entries) {
-		this.entries = entries;
+	private TeamNames() {
 	}
 
-	Teams of(EventId event) {
-		return new Teams(this.entries.ofEvent(event)
-			.stream()
+	static Teams of(List<EntryView> entries) {
+		return new Teams(entries.stream()
 			.collect(Collectors.toMap((entry) -> entry.id().toString(),
 					(entry) -> new Named(entry.team().name(), entry.team().club().name()))));
 	}

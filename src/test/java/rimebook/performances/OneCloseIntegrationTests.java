@@ -71,6 +71,12 @@ class OneCloseIntegrationTests {
 		assertThat(panelsRead()).isEqualTo(2);
 	}
 
+	@Test
+	void asksForTheTeamsOnce() {
+		closeTheSecond();
+		assertThat(asked("from entry .*where e1_0.event_id in .*")).isOne();
+	}
+
 	/** Also where cards are open again while the next team is on the ice. */
 	@Test
 	void whoeverLooksAtASegmentReadsItsPanelOnce() {
