@@ -18,7 +18,7 @@ final class PublicNote {
 	}
 
 	static String of(ResultVersion version) {
-		return FOR_EVERYBODY.contains(version.cause()) ? version.noteBesideCause() : "";
+		return FOR_EVERYBODY.contains(version.cause()) ? version.note() : "";
 	}
 
 }

@@ -30,20 +30,24 @@ record Speech(Locale locale) {
 
 	/** A mark: 560 is 5.6, in French and Finnish 5,6. */
 	public String mark(int hundredths) {
-		return figure(Hundredths.decimal(hundredths));
+		return say(Sentence.of("figure.decimal", hundredths));
 	}
 
 	/** A factored total, or a dash. */
 	public String total(@Nullable Integer hundredths) {
-		return (hundredths != null) ? figure(Hundredths.decimal(hundredths)) : NONE;
+		return (hundredths != null) ? mark(hundredths) : NONE;
+	}
+
+	/** Hundredths without needless decimals, or a dash: 300 is 3, 150 is 1.5 or 1,5. */
+	public String plain(@Nullable Integer hundredths) {
+		return (hundredths != null) ? say(Sentence.of("figure.plain", hundredths)) : NONE;
 	}
 
 	/**
 	 * Points with two decimals, or a dash: 6513 is 65.13, in French and Finnish 65,13.
 	 */
 	public String points(@Nullable Integer hundredths) {
-		return (hundredths != null) ? figure(BigDecimal.valueOf(hundredths, 2).toPlainString().replace('-', '−'))
-				: NONE;
+		return (hundredths != null) ? say(Sentence.of("figure.points", hundredths)).replace('-', '−') : NONE;
 	}
 
 	/** A grade with its sign, or a dash: +2, 0, −1. */
@@ -51,19 +55,20 @@ record Speech(Locale locale) {
 		return (grade == null) ? NONE : (grade > 0) ? "+" + grade : String.valueOf(grade).replace('-', '−');
 	}
 
-	/** A figure that is text already, with the decimal sign of the language. */
-	public String figure(String text) {
-		return text.replace('.', DecimalFormatSymbols.getInstance(this.locale).getDecimalSeparator());
-	}
-
 	/** A place in a column, or a dash. */
 	public String place(@Nullable Integer place) {
 		return (place != null) ? place.toString() : NONE;
 	}
 
-	/** A place as a word of order. */
-	public String nth(int number) {
-		return nth(String.valueOf(number));
+	/** A place in a sentence: 2nd, 2e, 2. */
+	public String nth(int place) {
+		return say(Sentence.of("figure.place", place));
+	}
+
+	/** The place for which a majority stands, which may lie between two: 1.5th. */
+	public String majority(int hundredths) {
+		boolean whole = hundredths % Hundredths.ONE == 0;
+		return whole ? nth(hundredths / Hundredths.ONE) : say(Sentence.of("figure.between", plain(hundredths)));
 	}
 
 	/** A sentence in the language, or in English where it has no words in it. */
@@ -82,25 +87,6 @@ record Speech(Locale locale) {
 	/** The key of the words for places that a team can still get. */
 	public String rangeKey(Standing.Outlook.Range range) {
 		return "live.outlook." + (range.isCertain() ? "certain" : range.exact() ? "range" : "within");
-	}
-
-	/** A place in a sentence: 2nd, 2e, 2. */
-	public String nth(String number) {
-		return switch (this.locale.getLanguage()) {
-			case "fr" -> figure(number) + (number.equals("1") ? "re" : "e");
-			case "fi" -> figure(number) + ".";
-			default -> number + suffix(number);
-		};
-	}
-
-	private static String suffix(String number) {
-		if (number.matches("(.*[^1])?1")) {
-			return "st";
-		}
-		if (number.matches("(.*[^1])?2")) {
-			return "nd";
-		}
-		return number.matches("(.*[^1])?3") ? "rd" : "th";
 	}
 
 	/** The key of the words for why a version was published. */

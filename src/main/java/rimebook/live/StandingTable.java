@@ -3,6 +3,7 @@ package rimebook.live;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import rimebook.competition.JudgingMethod;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standing;
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Hundredths;
 
 /**
  * A published version laid out for a page.
@@ -77,40 +79,46 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	record Line(Standing.Row row, Change change, List<JudgeLine> judges) {
 
 		static Line of(Standing.Row row, Standing standing) {
-			String majority = figure(row, "majority-place");
+			Integer majority = figure(row, Standing.Figure.MAJORITY_PLACE);
 			return new Line(row, Change.of(row),
 					IntStream.range(0, row.cards().size())
 						.mapToObj((i) -> JudgeLine.of(standing.judgeNumbers().get(i), row.cards().get(i), majority))
 						.toList());
 		}
 
-		/** A figure by its code, {@code null} where the row has none. */
-		public @Nullable String figure(String code) {
+		/** A figure by its code in hundredths, {@code null} where the row has none. */
+		public @Nullable Integer figure(String code) {
 			return figure(this.row, code);
 		}
 
 		/** The same as a number, for words that differ by it. */
 		public @Nullable BigDecimal number(String code) {
-			String value = figure(code);
-			return (value != null) ? new BigDecimal(value) : null;
+			Integer hundredths = figure(code);
+			return (hundredths != null) ? BigDecimal.valueOf(hundredths, 2) : null;
 		}
 
 		/** The key of the words for its majority; nothing is better than 1st. */
 		public String majorityKey() {
-			return "1".equals(figure("majority-place")) ? "live.decided.majority.first" : "live.decided.majority";
+			boolean first = Objects.equals(figure(Standing.Figure.MAJORITY_PLACE), Hundredths.ONE);
+			return first ? "live.decided.majority.first" : "live.decided.majority";
 		}
 
 		/** The key of the words for the value of a figure. */
 		public String valueKey(Standing.Figure figure) {
-			boolean first = figure.code().equals("majority-place") && figure.value().equals("1");
+			boolean first = isPlace(figure) && figure.hundredths() == Hundredths.ONE;
 			return "live.figure." + figure.code() + (first ? ".first" : ".value");
 		}
 
-		private static @Nullable String figure(Standing.Row row, String code) {
+		/** Tell whether a figure is a place and not a number. */
+		public boolean isPlace(Standing.Figure figure) {
+			return figure.code().equals(Standing.Figure.MAJORITY_PLACE);
+		}
+
+		private static @Nullable Integer figure(Standing.Row row, String code) {
 			return row.figures()
 				.stream()
 				.filter((figure) -> figure.code().equals(code))
-				.map(Standing.Figure::value)
+				.map(Standing.Figure::hundredths)
 				.findFirst()
 				.orElse(null);
 		}
@@ -133,16 +141,15 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	 * @param first the first mark in hundredths
 	 * @param second the second mark in hundredths
 	 * @param total both in hundredths
-	 * @param ordinal the place this judge gave, as printed; empty without one
+	 * @param ordinal the place this judge gave in hundredths, {@code null} without one
 	 * @param counts whether this judge is one of the majority that made the place
 	 */
-	record JudgeLine(int number, int first, int second, int total, String ordinal, boolean counts) {
+	record JudgeLine(int number, int first, int second, int total, @Nullable Integer ordinal, boolean counts) {
 
-		static JudgeLine of(int number, Standing.Card card, @Nullable String majority) {
-			boolean counts = majority != null && !card.ordinal().isEmpty()
-					&& new BigDecimal(card.ordinal()).compareTo(new BigDecimal(majority)) <= 0;
-			return new JudgeLine(number, card.first(), card.second(), card.first() + card.second(), card.ordinal(),
-					counts);
+		static JudgeLine of(int number, Standing.Card card, @Nullable Integer majority) {
+			Integer ordinal = card.ordinalHundredths();
+			boolean counts = majority != null && ordinal != null && ordinal <= majority;
+			return new JudgeLine(number, card.first(), card.second(), card.first() + card.second(), ordinal, counts);
 		}
 
 	}

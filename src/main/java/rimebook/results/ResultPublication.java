@@ -106,7 +106,7 @@ public class ResultPublication {
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
 		this.acts.publish(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
-		this.update.publish(held, ResultVersion.Cause.REOPENED, ResultVersion.Cause.REOPENED.lead() + why, actor);
+		this.update.publish(held, ResultVersion.Cause.REOPENED, why, actor);
 	}
 
 	private static AuditedChange line(Actor actor, SegmentId segment, String action) {

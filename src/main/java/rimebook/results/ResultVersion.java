@@ -10,19 +10,13 @@ import rimebook.shared.AuditedEvent;
  * A published version of a standing; never changed.
  *
  * @param number counts up from 1 within its scope
- * @param note what this version says about itself, such as what was corrected; may be
- * empty
+ * @param note what this version says about itself beside its cause, such as what was
+ * corrected; may be empty
  * @param publishedAt UTC
  * @param fingerprint SHA-256 of the body as stored, in hexadecimal
  */
 public record ResultVersion(Scope scope, UUID scopeId, int number, ResultState state, Cause cause, String note,
 		Instant publishedAt, String fingerprint, Standing standing) {
-
-	/** The note for where the cause is said beside it, without saying it once more. */
-	public String noteBesideCause() {
-		String lead = this.cause.lead();
-		return this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note;
-	}
 
 	/** How far a published version can be trusted to stay. */
 	public enum ResultState {
@@ -58,8 +52,8 @@ public record ResultVersion(Scope scope, UUID scopeId, int number, ResultState s
 		CANCELLED;
 
 		/**
-		 * How a note begins that tells of this; empty where notes have no beginning of
-		 * their own.
+		 * How the record begins the reason of such a version, where the reason alone
+		 * would not say what was done; else empty.
 		 */
 		String lead() {
 			return switch (this) {

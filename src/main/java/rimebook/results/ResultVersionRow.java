@@ -50,10 +50,16 @@ class ResultVersionRow extends AppendedRow {
 		this.number = version.number();
 		this.state = version.state();
 		this.cause = version.cause();
-		this.note = version.note();
+		this.note = version.cause().lead() + version.note();
 		this.publishedAt = version.publishedAt();
 		this.fingerprint = version.fingerprint();
 		this.body = body;
+	}
+
+	/** What is stored is what the record says, which names the cause first. */
+	private String noteBesideCause() {
+		String lead = this.cause.lead();
+		return this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note;
 	}
 
 	String body() {
@@ -61,7 +67,7 @@ class ResultVersionRow extends AppendedRow {
 	}
 
 	ResultVersion with(Standing standing) {
-		return new ResultVersion(this.scope, this.scopeId, this.number, this.state, this.cause, this.note,
+		return new ResultVersion(this.scope, this.scopeId, this.number, this.state, this.cause, noteBesideCause(),
 				this.publishedAt, this.fingerprint, standing);
 	}
 

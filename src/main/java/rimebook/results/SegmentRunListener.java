@@ -116,8 +116,7 @@ class SegmentRunListener {
 			result.takesTheIce(corrected.entry());
 		}
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(held, ResultVersion.Cause.CORRECTED,
-				ResultVersion.Cause.CORRECTED.lead() + team + ", " + corrected.words() + ".",
+		this.update.publish(held, ResultVersion.Cause.CORRECTED, team + ", " + corrected.words() + ".",
 				corrected.change().actor());
 		this.events.publishEvent(new IceChanged(corrected.segment()));
 	}
@@ -132,8 +131,8 @@ class SegmentRunListener {
 		held.result().change();
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(held, ResultVersion.Cause.CORRECTED, ResultVersion.Cause.CORRECTED.lead() + team + ", "
-				+ corrected.words() + ". " + corrected.change().reason(), actor);
+		this.update.publish(held, ResultVersion.Cause.CORRECTED,
+				team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
 	}
 
 }

@@ -1,5 +1,6 @@
 package rimebook.results;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.JudgingMethod;
 import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Hundredths;
 import rimebook.wording.Sentence;
 
 /**
@@ -203,18 +205,30 @@ public record Standing(String competition, String event, String segment, String 
 	 *
 	 * @param first the first mark in hundredths
 	 * @param second the second mark in hundredths
-	 * @param ordinal the place this judge gave, as printed ("2", "1.5")
+	 * @param ordinal the place this judge gave, a decimal as stored ("2", "1.5"); empty
+	 * without one
 	 */
 	public record Card(int first, int second, String ordinal) {
+
+		/** The place this judge gave in hundredths, {@code null} without one. */
+		public @Nullable Integer ordinalHundredths() {
+			return this.ordinal.isEmpty() ? null : Figure.hundredths(this.ordinal);
+		}
+
 	}
 
 	/**
 	 * A named figure.
 	 *
 	 * @param code the criterion in kebab-case, such as {@code size-of-majority}
-	 * @param value as printed ("2", "1.5")
+	 * @param value a decimal as stored ("2", "1.5")
 	 */
 	public record Figure(String code, String value) {
+
+		/** The code of the place for which a majority of judges stands. */
+		public static final String MAJORITY_PLACE = "majority-place";
+
+		private static final int DECIMALS = 2;
 
 		/** The code of the place that a disqualified team leaves empty. */
 		private static final String EMPTY_PLACE = "empty-place";
@@ -226,7 +240,18 @@ public record Standing(String competition, String event, String segment, String 
 
 		/** The place that stays empty, as a stored version has it; empty for others. */
 		Optional<Integer> emptyPlace() {
-			return this.code.equals(EMPTY_PLACE) ? Optional.of(Integer.valueOf(this.value)) : Optional.empty();
+			return this.code.equals(EMPTY_PLACE) ? Optional.of(hundredths() / Hundredths.ONE) : Optional.empty();
+		}
+
+		/**
+		 * The value in hundredths, whatever it counts: 1.5 is 150, two judges are 200.
+		 */
+		public int hundredths() {
+			return hundredths(this.value);
+		}
+
+		private static int hundredths(String decimal) {
+			return new BigDecimal(decimal).movePointRight(DECIMALS).intValueExact();
 		}
 
 	}

@@ -120,7 +120,7 @@ class StandingUpdate {
 	private static String changed(ResultVersion.Cause cause, String note) {
 		return switch (cause) {
 			case POSTED -> "";
-			case CORRECTED, REOPENED -> note;
+			case CORRECTED, REOPENED -> cause.lead() + note;
 			case STATUS -> "The state of a team changed.";
 			case PANEL -> "The panel changed.";
 			default -> "Cards were opened and closed again.";

@@ -41,7 +41,7 @@ class VersionWriter {
 			.to(title(standing) + ", version " + version.number() + ", " + version.state().name().toLowerCase()
 					+ ", after " + standing.skated() + " of " + standing.starters() + ": " + places(standing.rows())
 					+ "; fingerprint " + version.fingerprint())
-			.because(version.note());
+			.because(version.cause().lead() + version.note());
 	}
 
 	private static String title(Standing standing) {

@@ -166,11 +166,10 @@ class PublicPagesIntegrationTests {
 
 	@Test
 	void correctionStandsOnTop() {
-		this.stage.free().correct("Corrected: judge 3, second mark of Alder, 5.1 became 5.4.");
+		this.stage.free().correct("Judge 3, second mark of Alder, 5.1 became 5.4.");
 		this.visitor.watch(this.stage);
-		assertThat(this.visitor.get(FREE).body()).contains("class=\"revised\"", "5.1 became 5.4")
-			.as("the cause is said once")
-			.doesNotContain("Corrected: judge 3");
+		assertThat(this.visitor.get(FREE).body()).contains("class=\"revised\"",
+				"Judge 3, second mark of Alder, 5.1 became 5.4");
 	}
 
 	@Test

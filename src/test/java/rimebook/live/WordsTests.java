@@ -71,8 +71,8 @@ class WordsTests {
 			"1, 1, '1 voitto, 1 tuomariääni'", "1.5, 8, '1,5 voittoa, 8 tuomariääntä'",
 			"11, 81, '11 voittoa, 81 tuomariääntä'" })
 	void oneWinAndOneJudgeAreSpokenOfAsOneInFinnish(BigDecimal wins, BigDecimal judges, String decided) {
-		assertThat(MessageFormat.format(texts("_fi").getProperty("live.decided.wins"), FINNISH.figure(wins.toString()),
-				judges.toString(), wins, judges))
+		assertThat(MessageFormat.format(texts("_fi").getProperty("live.decided.wins"),
+				FINNISH.plain(wins.movePointRight(2).intValueExact()), judges.toString(), wins, judges))
 			.isEqualTo(decided);
 	}
 
@@ -108,7 +108,7 @@ class WordsTests {
 	@CsvSource({ "1, 1st, 1re, 1.", "2, 2nd, 2e, 2.", "3, 3rd, 3e, 3.", "4, 4th, 4e, 4.", "11, 11th, 11e, 11.",
 			"12, 12th, 12e, 12.", "13, 13th, 13e, 13.", "21, 21st, 21e, 21.", "22, 22nd, 22e, 22.",
 			"112, 112th, 112e, 112." })
-	void placesAreNumberedAsTheLanguageDoes(String number, String english, String french, String finnish) {
+	void placesAreNumberedAsTheLanguageDoes(int number, String english, String french, String finnish) {
 		assertThat(ENGLISH.nth(number)).isEqualTo(english);
 		assertThat(FRENCH.nth(number)).isEqualTo(french);
 		assertThat(FINNISH.nth(number)).isEqualTo(finnish);
@@ -118,7 +118,12 @@ class WordsTests {
 	void figuresHaveTheDecimalSignOfTheLanguage() {
 		assertThat(ENGLISH.mark(560)).isEqualTo("5.6");
 		assertThat(FRENCH.mark(560)).isEqualTo("5,6");
-		assertThat(FINNISH.figure("1.5")).isEqualTo("1,5");
+		assertThat(FINNISH.plain(150)).isEqualTo("1,5");
+		assertThat(FINNISH.plain(300)).isEqualTo("3");
+		assertThat(ENGLISH.plain(null)).isEqualTo("–");
+		assertThat(ENGLISH.points(-50)).isEqualTo("−0.50");
+		assertThat(FRENCH.majority(200)).isEqualTo("2e");
+		assertThat(ENGLISH.majority(150)).isEqualTo("1.5th");
 		assertThat(ENGLISH.total(75)).isEqualTo("0.75");
 		assertThat(ENGLISH.total(null)).isEqualTo("–");
 	}

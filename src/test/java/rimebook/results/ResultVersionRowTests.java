@@ -1,0 +1,33 @@
+package rimebook.results;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import rimebook.wording.Sentence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+class ResultVersionRowTests {
+
+	private static final Standing STANDING = new Standing("Cup", "Junior", "Free", "Rulebook", Sentence.NONE,
+			"MAJORITY", 7, 1, 2, "", "", List.of(), List.of());
+
+	@ParameterizedTest
+	@CsvSource({ "CORRECTED, 'Corrected: ', 'Pine, 5.1 became 5.4.'", "REOPENED, 'Opened again: ', ineligible skater",
+			"STATUS, '', 'Corrected: it fell ill'", "POSTED, '', ''" })
+	void theCauseIsStoredWithTheNoteAndReadWithoutIt(ResultVersion.Cause cause, String lead, String note) {
+		ResultVersionRow row = new ResultVersionRow(UUID.randomUUID(), version(cause, note), "");
+		assertThat(row).hasFieldOrPropertyWithValue("note", lead + note);
+		assertThat(row.with(STANDING).note()).isEqualTo(note);
+	}
+
+	private static ResultVersion version(ResultVersion.Cause cause, String note) {
+		return new ResultVersion(ResultVersion.Scope.SEGMENT, UUID.randomUUID(), 3,
+				ResultVersion.ResultState.PROVISIONAL, cause, note, Instant.EPOCH, "ff", STANDING);
+	}
+
+}
