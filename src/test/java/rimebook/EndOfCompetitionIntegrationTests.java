@@ -348,7 +348,7 @@ class EndOfCompetitionIntegrationTests {
 		day.open(1);
 		day.skateRest(1);
 		this.publication.post(day.segment(1), version(day, 1), ACCOUNTANT);
-		assertThat(day.event().signatureWaits()).isTrue();
+		assertThat(day.event().judging().signatureWaits()).isTrue();
 		assertRefused("signature-held-back",
 				() -> this.publication.sign(day.segment(1), version(day, 1), Signatories.Signatory.REFEREE, REFEREE));
 		posted(day, 98, Instant.now().minus(31, ChronoUnit.MINUTES));
@@ -356,7 +356,8 @@ class EndOfCompetitionIntegrationTests {
 	}
 
 	private static DraftEvent waiting() {
-		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aShort()));
+		return new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 3),
+				List.of(CompetitionFixtures.aShort()));
 	}
 
 	private SmallCompetition oneSegment() {

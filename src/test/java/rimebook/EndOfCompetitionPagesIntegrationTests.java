@@ -161,7 +161,8 @@ class EndOfCompetitionPagesIntegrationTests {
 
 	private SmallCompetition posted() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aShort()))
+				new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 3),
+						List.of(CompetitionFixtures.aShort()))
 					.signedAtOnce());
 		day.open(1);
 		day.skateRest(1);

@@ -15,8 +15,6 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.points.CalledElement;
@@ -57,8 +55,8 @@ class PointsPagesBrowserTests {
 	@BeforeEach
 	void twoTeamsHaveSkated() {
 		this.day = SmallCompetition.running(this.context, 4,
-				new DraftEvent("Senior", JudgingMethod.POINTS, 9, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(9, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 		this.day.open(1);
 		for (int team = 0; team < 2; team++) {

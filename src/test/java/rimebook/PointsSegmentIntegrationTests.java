@@ -23,8 +23,6 @@ import rimebook.accounts.Role;
 import rimebook.audit.RecordVerification;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.RuleSets;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
@@ -98,8 +96,9 @@ class PointsSegmentIntegrationTests {
 	@BeforeEach
 	void everybodyComes() {
 		this.day = SmallCompetition.running(this.context, TEAMS,
-				new DraftEvent("Senior", JudgingMethod.POINTS, JUDGES, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(JUDGES,
+								new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
 					.signedAtOnce());
 		this.referee = Crew.visitor(this.context, Role.REFEREE);

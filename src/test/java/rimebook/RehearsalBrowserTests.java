@@ -88,9 +88,11 @@ class RehearsalBrowserTests {
 		Competitions competitions = this.context.getBean(Competitions.class);
 		this.day = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 6,
 				CompetitionFixtures.anEvent("Junior", JUDGES).signedAtOnce());
-		this.novice = competitions.addEvent(this.day.competition().id(),
-				new DraftEvent("Novice", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree())),
-				SmallCompetition.SECRETARY);
+		this.novice = competitions
+			.addEvent(
+					this.day.competition().id(), new DraftEvent("Novice",
+							DraftEvent.Judging.by(JudgingMethod.MAJORITY, 3), List.of(CompetitionFixtures.aFree())),
+					SmallCompetition.SECRETARY);
 		this.day.move(CompetitionState.ENTRIES_CLOSED);
 		this.day.move(CompetitionState.RUNNING);
 		this.spare = this.day.seatSubstitute();

@@ -71,7 +71,8 @@ class WholeEventByHandBrowserTests {
 		this.competition = competitions.create(CompetitionFixtures.aCompetition("Glimmer Days " + UUID.randomUUID()),
 				SmallCompetition.SECRETARY);
 		this.event = competitions.addEvent(this.competition.id(),
-				new DraftEvent("Novice", JudgingMethod.MAJORITY, JUDGES, "", List.of(CompetitionFixtures.aFree()))
+				new DraftEvent("Novice", DraftEvent.Judging.by(JudgingMethod.MAJORITY, JUDGES),
+						List.of(CompetitionFixtures.aFree()))
 					.signedAtOnce(),
 				SmallCompetition.SECRETARY);
 		this.segment = this.event.segments().get(0).id().toString();

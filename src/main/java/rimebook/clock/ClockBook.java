@@ -38,8 +38,8 @@ class ClockBook implements SkatingClock {
 					.map(ClockTap::view)
 					.toList(),
 				performance.isAgain() ? null : performance.calledAt(), performance.skate(),
-				new ClockView.ProgrammeWindow(segment.programmeSeconds(), segment.toleranceSeconds(),
-						segment.shorterSeconds()));
+				new ClockView.ProgrammeWindow(segment.facts().programmeSeconds(), segment.facts().toleranceSeconds(),
+						segment.facts().shorterSeconds()));
 	}
 
 	void add(ClockTap tap) {

@@ -118,8 +118,8 @@ class Competition {
 	}
 
 	CompetitionView view() {
-		return new CompetitionView(id(), this.slug, this.name, this.place, ZoneId.of(this.zone), this.firstDay,
-				this.lastDay, this.rulebook, this.state, this.version);
+		return new CompetitionView(id(), this.slug, new DraftCompetition(this.name, this.place, ZoneId.of(this.zone),
+				this.firstDay, this.lastDay, this.rulebook), this.state, this.version);
 	}
 
 	/** The facts in one line, for the record. */

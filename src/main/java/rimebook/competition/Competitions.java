@@ -161,7 +161,7 @@ public class Competitions {
 		checkName(facts.name(), others);
 		String slug = Slug.unique(facts.name(), "event",
 				(taken) -> others.stream().anyMatch((event) -> event.hasSlug(taken)));
-		int position = 1 + others.stream().mapToInt((other) -> other.view().position()).max().orElse(0);
+		int position = 1 + others.stream().mapToInt((other) -> other.view().listing().position()).max().orElse(0);
 		Event event = new Event(this.acts.nextId(), id, position, slug);
 		event.write(facts, this.acts::nextId);
 		this.events.saveAndFlush(event);

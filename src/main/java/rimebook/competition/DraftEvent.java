@@ -14,71 +14,27 @@ import rimebook.wording.Sentence;
  * An event as the secretary writes it down.
  *
  * @param name the level, up to 120 characters, unlike the other events of the competition
- * @param judges 1 to 15, odd unless a reason is given; for points judging 3 to 9, odd or
- * even
- * @param evenPanelReason why the number of judges may be even, up to 500 characters;
- * dropped when it is odd
- * @param policies the rule set; {@link JudgingPolicies#usual()} unless the rulebook says
- * otherwise
- * @param points by which rules points are counted; dropped unless the method is points
  * @param segments one to three, in order, with different names
- * @param signatureWaits whether a result is signed only after the time for protests, as
- * it is unless the rulebook says otherwise
  * @throws RuleViolationException naming the field that does not fit; {@code panel-even}
  * when the number of judges is even without a reason
  */
-public record DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, @Nullable PointsChoice points, List<DraftSegment> segments, boolean signatureWaits) {
+public record DraftEvent(String name, Judging judging, List<DraftSegment> segments) {
 
 	public DraftEvent {
 		name = Name.required("name", name);
-		Required.number("judges", judges, method.isPoints() ? 3 : 1, method.isPoints() ? 9 : 15);
-		evenPanelReason = method.isPoints() ? ""
-				: reasonFor(judges, Required.optional("evenPanelReason", evenPanelReason, 500));
-		points = pointsFor(method, points);
+		judging = judging.checked();
 		segments = List.copyOf(segments);
 		checkSegments(segments);
 	}
 
-	/** As the full form; signatures wait for the time for protests. */
-	public DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-			@Nullable PointsChoice points, List<DraftSegment> segments) {
-		this(name, method, judges, evenPanelReason, policies, points, segments, true);
-	}
-
-	/** As that form, with the usual rule set. */
-	public DraftEvent(String name, JudgingMethod method, int judges, String evenPanelReason,
-			List<DraftSegment> segments) {
-		this(name, method, judges, evenPanelReason, JudgingPolicies.usual(), null, segments);
-	}
-
 	/** The same event under another name. */
 	public DraftEvent named(String name) {
-		return new DraftEvent(name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments, this.signatureWaits);
+		return new DraftEvent(name, this.judging, this.segments);
 	}
 
 	/** The same event, whose results are signed without waiting for protests. */
 	public DraftEvent signedAtOnce() {
-		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments, false);
-	}
-
-	private static @Nullable PointsChoice pointsFor(JudgingMethod method, @Nullable PointsChoice points) {
-		if (method.isPoints() && points == null) {
-			throw new RuleViolationException("rule-set-missing", "points", Sentence.of("competition.rule-set-missing"));
-		}
-		return method.isPoints() ? points : null;
-	}
-
-	private static String reasonFor(int judges, String reason) {
-		if (judges % 2 == 1) {
-			return "";
-		}
-		if (reason.isEmpty()) {
-			throw new RuleViolationException("panel-even", "judges", Sentence.of("competition.panel-even", judges));
-		}
-		return reason;
+		return new DraftEvent(this.name, this.judging.signedAtOnce(), this.segments);
 	}
 
 	private static void checkSegments(List<DraftSegment> segments) {
@@ -148,6 +104,75 @@ public record DraftEvent(String name, JudgingMethod method, int judges, String e
 		public PointsChoice {
 			ruleSet = Required.text("points", ruleSet, 80);
 			level = Required.text("points", level, 60);
+		}
+
+	}
+
+	/**
+	 * How an event is judged and its result is signed.
+	 *
+	 * @param judges 1 to 15, odd unless a reason is given; for points judging 3 to 9, odd
+	 * or even
+	 * @param evenPanelReason why the number of judges may be even, up to 500 characters;
+	 * dropped when it is odd
+	 * @param policies the rule set; {@link JudgingPolicies#usual()} unless the rulebook
+	 * says otherwise
+	 * @param points by which rules points are counted; dropped unless the method is
+	 * points
+	 * @param signatureWaits whether a result is signed only after the time for protests,
+	 * as it is unless the rulebook says otherwise
+	 */
+	public record Judging(JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
+			@Nullable PointsChoice points, boolean signatureWaits) {
+
+		/** By the usual rules, with a number of judges that asks for no reason. */
+		public static Judging by(JudgingMethod method, int judges) {
+			return new Judging(method, judges, "", JudgingPolicies.usual(), null, true);
+		}
+
+		/** By points. */
+		public static Judging byPoints(int judges, PointsChoice points) {
+			return new Judging(JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(), points, true);
+		}
+
+		/**
+		 * The same for a segment in which another number of judges count, even or odd.
+		 */
+		Judging countedBy(int judges) {
+			return new Judging(this.method, judges, "A judge is left out of a segment.", this.policies, this.points,
+					this.signatureWaits);
+		}
+
+		/** The same, signed without waiting for protests. */
+		Judging signedAtOnce() {
+			return new Judging(this.method, this.judges, this.evenPanelReason, this.policies, this.points, false);
+		}
+
+		/** What is kept of it, after it was found to be possible. */
+		Judging checked() {
+			Required.number("judges", this.judges, this.method.isPoints() ? 3 : 1, this.method.isPoints() ? 9 : 15);
+			String reason = this.method.isPoints() ? ""
+					: reasonFor(this.judges, Required.optional("evenPanelReason", this.evenPanelReason, 500));
+			return new Judging(this.method, this.judges, reason, this.policies, pointsFor(this.method, this.points),
+					this.signatureWaits);
+		}
+
+		private static @Nullable PointsChoice pointsFor(JudgingMethod method, @Nullable PointsChoice points) {
+			if (method.isPoints() && points == null) {
+				throw new RuleViolationException("rule-set-missing", "points",
+						Sentence.of("competition.rule-set-missing"));
+			}
+			return method.isPoints() ? points : null;
+		}
+
+		private static String reasonFor(int judges, String reason) {
+			if (judges % 2 == 1) {
+				return "";
+			}
+			if (reason.isEmpty()) {
+				throw new RuleViolationException("panel-even", "judges", Sentence.of("competition.panel-even", judges));
+			}
+			return reason;
 		}
 
 	}

@@ -81,15 +81,19 @@ class Event {
 	/** Write down the facts. The slug stays: an address once given out keeps working. */
 	void write(DraftEvent facts, Supplier<UUID> ids) {
 		this.name = facts.name();
-		this.method = facts.method();
-		this.judges = facts.judges();
-		this.evenPanelReason = facts.evenPanelReason();
-		this.policies = facts.policies();
-		DraftEvent.PointsChoice points = facts.points();
+		write(facts.judging());
+		writeSegments(facts.segments(), ids);
+	}
+
+	private void write(DraftEvent.Judging judging) {
+		this.method = judging.method();
+		this.judges = judging.judges();
+		this.evenPanelReason = judging.evenPanelReason();
+		this.policies = judging.policies();
+		DraftEvent.PointsChoice points = judging.points();
 		this.ruleSet = (points != null) ? points.ruleSet() : "";
 		this.skatingLevel = (points != null) ? points.level() : "";
-		this.signatureWaits = facts.signatureWaits();
-		writeSegments(facts.segments(), ids);
+		this.signatureWaits = judging.signatureWaits();
 	}
 
 	void cancel(String reason, Instant now) {
@@ -164,10 +168,15 @@ class Event {
 	}
 
 	EventView view() {
-		return new EventView(id(), new CompetitionId(this.competitionId), this.position, this.slug, this.name,
-				this.method, this.judges, this.evenPanelReason, this.policies, points(),
-				this.segments.stream().map(Segment::view).toList(), this.signatureWaits, this.cancelled,
-				this.cancelledAt, this.version);
+		return new EventView(id(),
+				new EventView.Listing(new CompetitionId(this.competitionId), this.position, this.slug, this.name),
+				judging(), this.segments.stream().map(Segment::view).toList(),
+				EventView.Cancellation.of(this.cancelled, this.cancelledAt), this.version);
+	}
+
+	private DraftEvent.Judging judging() {
+		return new DraftEvent.Judging(this.method, this.judges, this.evenPanelReason, this.policies, points(),
+				this.signatureWaits);
 	}
 
 	private DraftEvent.@Nullable PointsChoice points() {

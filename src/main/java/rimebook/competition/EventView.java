@@ -15,54 +15,29 @@ import rimebook.tabulation.SegmentKind;
 /**
  * An event of a competition as others see it.
  *
- * @param position place in the order of the competition, from 1
- * @param slug its name in public addresses, unique within the competition
- * @param judges how many judges mark it
- * @param evenPanelReason why the number of judges may be even; empty when it is odd
- * @param policies the chosen value of every policy that rulebooks leave open
- * @param points by which rules points are counted, {@code null} for placement judging;
- * {@link RuleSets} has them
+ * @param listing where it is found
+ * @param judging how it is judged and its result is signed
  * @param segments in order, one to three
- * @param signatureWaits whether a result is signed only after the time for protests
- * @param cancelled why the event does not take place, empty if it does
- * @param cancelledAt since when, UTC, {@code null} if it takes place
+ * @param cancellation why and since when it does not take place, {@code null} if it does
  * @param version give it back with a change, so that nobody overwrites another's
  */
-public record EventView(EventId id, CompetitionId competition, int position, String slug, String name,
-		JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-		DraftEvent.@Nullable PointsChoice points, List<SegmentView> segments, boolean signatureWaits, String cancelled,
-		@Nullable Instant cancelledAt, int version) {
+public record EventView(EventId id, Listing listing, DraftEvent.Judging judging, List<SegmentView> segments,
+		@Nullable Cancellation cancellation, int version) {
 
 	public EventView {
 		segments = List.copyOf(segments);
 	}
 
-	/** As the full form, for an event that takes place and waits for protests. */
-	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
-			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-			DraftEvent.@Nullable PointsChoice points, List<SegmentView> segments, int version) {
-		this(id, competition, position, slug, name, method, judges, evenPanelReason, policies, points, segments, true,
-				"", null, version);
-	}
-
-	/** As that form, for placement judging. */
-	public EventView(EventId id, CompetitionId competition, int position, String slug, String name,
-			JudgingMethod method, int judges, String evenPanelReason, JudgingPolicies policies,
-			List<SegmentView> segments, int version) {
-		this(id, competition, position, slug, name, method, judges, evenPanelReason, policies, null, segments, version);
-	}
-
 	/** Tell whether elements and components are judged, not places. */
 	public boolean isJudgedByPoints() {
-		return this.method.isPoints();
+		return this.judging.method().isPoints();
 	}
 
 	/**
-	 * Tell whether a technical panel calls elements, from the rule set of
-	 * {@link #points}.
+	 * Tell whether a technical panel calls elements, as where the judging has a rule set.
 	 */
 	public boolean hasTechnicalPanel() {
-		return this.points != null;
+		return this.judging.points() != null;
 	}
 
 	/**
@@ -70,10 +45,8 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	 * than its panel has; an even number is then allowed.
 	 */
 	public EventView countedBy(int judges) {
-		return (judges == this.judges) ? this
-				: new EventView(this.id, this.competition, this.position, this.slug, this.name, this.method, judges,
-						"A judge is left out of a segment.", this.policies, this.points, this.segments,
-						this.signatureWaits, this.cancelled, this.cancelledAt, this.version);
+		return (judges == this.judging.judges()) ? this : new EventView(this.id, this.listing,
+				this.judging.countedBy(judges), this.segments, this.cancellation, this.version);
 	}
 
 	/**
@@ -81,13 +54,13 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	 * @throws IllegalStateException for an event judged by points
 	 */
 	public PlacementRules rules(SegmentKind kind) {
-		PlacementRules.CardTieBreak tieBreak = (kind == SegmentKind.FREE) ? this.policies.freeSkatingTieBreak()
-				: kind.cardTieBreak();
-		PlacementRules.EvenPanel evenPanel = this.evenPanelReason.isEmpty() ? PlacementRules.EvenPanel.REFUSE
+		PlacementRules.CardTieBreak tieBreak = (kind == SegmentKind.FREE)
+				? this.judging.policies().freeSkatingTieBreak() : kind.cardTieBreak();
+		PlacementRules.EvenPanel evenPanel = this.judging.evenPanelReason().isEmpty() ? PlacementRules.EvenPanel.REFUSE
 				: PlacementRules.EvenPanel.ALLOW;
-		return new PlacementRules(this.method.placement(), tieBreak, this.policies.sharedOrdinals(),
-				this.policies.equalJudgesInFavour(), evenPanel, this.policies.zeroMark(),
-				this.policies.disqualifiedPlaces());
+		return new PlacementRules(this.judging.method().placement(), tieBreak, this.judging.policies().sharedOrdinals(),
+				this.judging.policies().equalJudgesInFavour(), evenPanel, this.judging.policies().zeroMark(),
+				this.judging.policies().disqualifiedPlaces());
 	}
 
 	/**
@@ -101,9 +74,14 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 			.orElseThrow(() -> NotFoundException.of("segment", id));
 	}
 
+	/** Why the event does not take place, empty if it does. */
+	public String cancelled() {
+		return Cancellation.reasonOf(this.cancellation);
+	}
+
 	/** Tell whether the event as a whole is cancelled. */
 	public boolean isCancelled() {
-		return !this.cancelled.isEmpty();
+		return this.cancellation != null;
 	}
 
 	/** Tell whether the segment is cancelled, alone or with the whole event. */
@@ -113,7 +91,7 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 
 	/** Why the segment does not take place; empty if it does. */
 	public String whyCancelled(SegmentId id) {
-		return isCancelled() ? this.cancelled : segment(id).cancelled();
+		return isCancelled() ? cancelled() : segment(id).cancelled();
 	}
 
 	/**
@@ -122,10 +100,9 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 	 */
 	public EventView held() {
 		List<SegmentView> left = this.segments.stream().filter((segment) -> !segment.isCancelled()).toList();
-		return new EventView(this.id, this.competition, this.position, this.slug, this.name, this.method, this.judges,
-				this.evenPanelReason, this.policies, this.points,
-				IntStream.range(0, left.size()).mapToObj((i) -> left.get(i).at(i + 1)).toList(), this.signatureWaits,
-				this.cancelled, this.cancelledAt, this.version);
+		return new EventView(this.id, this.listing, this.judging,
+				IntStream.range(0, left.size()).mapToObj((i) -> left.get(i).at(i + 1)).toList(), this.cancellation,
+				this.version);
 	}
 
 	/**
@@ -147,43 +124,85 @@ public record EventView(EventId id, CompetitionId competition, int position, Str
 
 	/** The facts of this event as a draft, for a form or a copy. */
 	public DraftEvent draft() {
-		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments.stream().map(SegmentView::draft).toList(), this.signatureWaits);
+		return new DraftEvent(name(), this.judging, this.segments.stream().map(SegmentView::facts).toList());
 	}
 
 	/** The facts of this event as a draft, without one of its segments. */
 	DraftEvent draftWithout(SegmentId id) {
-		return new DraftEvent(this.name, this.method, this.judges, this.evenPanelReason, this.policies, this.points,
-				this.segments.stream().filter((segment) -> !segment.id().equals(id)).map(SegmentView::draft).toList(),
-				this.signatureWaits);
+		return new DraftEvent(name(), this.judging,
+				this.segments.stream().filter((segment) -> !segment.id().equals(id)).map(SegmentView::facts).toList());
 	}
 
 	/** The facts in one line, for the record. */
 	String inWords() {
 		String all = this.segments.stream().map(EventView::inWords).collect(Collectors.joining("; "));
-		String even = this.evenPanelReason.isEmpty() ? "" : " (even: " + this.evenPanelReason + ")";
-		String waits = this.signatureWaits ? "" : "; signed before protests end";
-		return "%s, %s, %d judges%s; %s; %s%s".formatted(this.name, this.method, this.judges, even, all, rulesInWords(),
-				waits);
+		String even = this.judging.evenPanelReason().isEmpty() ? "" : " (even: " + this.judging.evenPanelReason() + ")";
+		String waits = this.judging.signatureWaits() ? "" : "; signed before protests end";
+		return "%s, %s, %d judges%s; %s; %s%s".formatted(name(), this.judging.method(), this.judging.judges(), even,
+				all, rulesInWords(), waits);
 	}
 
 	private String rulesInWords() {
-		return (this.points != null) ? "rule set " + this.points.ruleSet() + ", level " + this.points.level()
-				: this.policies.inWords();
+		return (this.judging.points() != null)
+				? "rule set " + this.judging.points().ruleSet() + ", level " + this.judging.points().level()
+				: this.judging.policies().inWords();
 	}
 
 	private static String inWords(SegmentView segment) {
 		return "%s (%s, factor %s, %d s %s)".formatted(segment.name(), segment.kind(),
-				Hundredths.decimal(segment.factor()), segment.programmeSeconds(), tolerance(segment));
+				Hundredths.decimal(segment.factor()), segment.facts().programmeSeconds(), tolerance(segment));
 	}
 
 	private static String tolerance(SegmentView segment) {
-		Integer shorter = segment.shorterSeconds();
-		int longer = segment.toleranceSeconds();
+		Integer shorter = segment.facts().shorterSeconds();
+		int longer = segment.facts().toleranceSeconds();
 		if (shorter == null) {
 			return "+ %d s, no shortest".formatted(longer);
 		}
 		return (shorter == longer) ? "± %d s".formatted(longer) : "+ %d s - %d s".formatted(longer, shorter);
+	}
+
+	/** The competition that it belongs to. */
+	public CompetitionId competition() {
+		return this.listing.competition();
+	}
+
+	/** Its name in public addresses, unique within the competition. */
+	public String slug() {
+		return this.listing.slug();
+	}
+
+	/** Its name, unlike those of the other events of the competition. */
+	public String name() {
+		return this.listing.name();
+	}
+
+	/**
+	 * Where and under which names an event is found.
+	 *
+	 * @param position place in the order of the competition, from 1
+	 * @param slug its name in public addresses, unique within the competition
+	 */
+	public record Listing(CompetitionId competition, int position, String slug, String name) {
+	}
+
+	/**
+	 * That an event or a segment does not take place.
+	 *
+	 * @param reason why, never empty
+	 * @param since when it was cancelled, UTC
+	 */
+	public record Cancellation(String reason, Instant since) {
+
+		/** What is stored as a reason, empty for none, and a moment. */
+		static @Nullable Cancellation of(String reason, @Nullable Instant since) {
+			return (since != null) ? new Cancellation(reason, since) : null;
+		}
+
+		static String reasonOf(@Nullable Cancellation cancellation) {
+			return (cancellation != null) ? cancellation.reason() : "";
+		}
+
 	}
 
 }

@@ -31,7 +31,7 @@ public class JudgingMethods {
 	 * that is not known or has no factors for one of its segments.
 	 */
 	void check(DraftEvent event) {
-		if (!all().contains(event.method())) {
+		if (!all().contains(event.judging().method())) {
 			throw unknown();
 		}
 		this.ruleSets.check(event);

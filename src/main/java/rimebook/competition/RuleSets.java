@@ -78,7 +78,7 @@ public class RuleSets {
 	 * @return the code itself where the event is not judged by points
 	 */
 	public String nameOf(EventView event, String code) {
-		return (event.points() != null) ? of(event).nameOf(code) : code;
+		return (event.judging().points() != null) ? of(event).nameOf(code) : code;
 	}
 
 	/**
@@ -87,12 +87,12 @@ public class RuleSets {
 	 * points.
 	 */
 	public List<String> fromMemory(EventView event) {
-		return (event.points() != null) ? of(event).toBeChecked() : List.of();
+		return (event.judging().points() != null) ? of(event).toBeChecked() : List.of();
 	}
 
 	/** Refuse a rule set that is not known or has no factors for one of the segments. */
 	void check(DraftEvent event) {
-		DraftEvent.PointsChoice choice = event.points();
+		DraftEvent.PointsChoice choice = event.judging().points();
 		if (choice != null) {
 			PointsRules rules = this.all.stream()
 				.filter((each) -> each.id().equals(choice.ruleSet()))
@@ -115,7 +115,7 @@ public class RuleSets {
 	}
 
 	private static DraftEvent.PointsChoice choice(EventView event) {
-		DraftEvent.PointsChoice choice = event.points();
+		DraftEvent.PointsChoice choice = event.judging().points();
 		if (choice == null) {
 			throw new NotFoundException("rule-set-not-found", Sentence.of("competition.not-by-points", event.name()));
 		}

@@ -93,9 +93,10 @@ class Segment {
 	}
 
 	SegmentView view() {
-		return new SegmentView(new SegmentId(this.id), this.event.id(), this.position, this.slug, this.name, this.kind,
-				this.factor, this.programmeSeconds, this.toleranceSeconds, this.shorterSeconds, this.cancelled,
-				this.cancelledAt);
+		return new SegmentView(new SegmentId(this.id), this.event.id(), this.position, this.slug,
+				new DraftEvent.DraftSegment(this.name, this.kind, this.factor, this.programmeSeconds,
+						this.toleranceSeconds, this.shorterSeconds),
+				EventView.Cancellation.of(this.cancelled, this.cancelledAt));
 	}
 
 }

@@ -1,7 +1,5 @@
 package rimebook.competition;
 
-import java.time.Instant;
-
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.SegmentKind;
@@ -11,39 +9,39 @@ import rimebook.tabulation.SegmentKind;
  *
  * @param position place in the order of the day, from 1
  * @param slug its name in public addresses, unique within the event
- * @param factor weight of its places in the event's result, in hundredths: 50 is 0.5
- * @param programmeSeconds length of the programme
- * @param toleranceSeconds how far a programme may be longer
- * @param shorterSeconds how far it may be shorter; {@code null} where only the longest is
- * limited
- * @param cancelled why it does not take place, empty if it does
- * @param cancelledAt since when, UTC, {@code null} if it takes place
+ * @param facts as the secretary wrote it down
+ * @param cancellation why and since when it does not take place, {@code null} if it does
  */
-public record SegmentView(SegmentId id, EventId event, int position, String slug, String name, SegmentKind kind,
-		int factor, int programmeSeconds, int toleranceSeconds, @Nullable Integer shorterSeconds, String cancelled,
-		@Nullable Instant cancelledAt) {
+public record SegmentView(SegmentId id, EventId event, int position, String slug, DraftEvent.DraftSegment facts,
+		EventView.@Nullable Cancellation cancellation) {
 
-	/** One that takes place, whose programme may be as much shorter as longer. */
-	public SegmentView(SegmentId id, EventId event, int position, String slug, String name, SegmentKind kind,
-			int factor, int programmeSeconds, int toleranceSeconds) {
-		this(id, event, position, slug, name, kind, factor, programmeSeconds, toleranceSeconds, toleranceSeconds, "",
-				null);
+	/** Why the segment itself does not take place, empty if it does. */
+	public String cancelled() {
+		return EventView.Cancellation.reasonOf(this.cancellation);
 	}
 
 	/** Tell whether the segment itself is cancelled; its event may be as well. */
 	public boolean isCancelled() {
-		return !this.cancelled.isEmpty();
+		return this.cancellation != null;
 	}
 
 	SegmentView at(int position) {
-		return new SegmentView(this.id, this.event, position, this.slug, this.name, this.kind, this.factor,
-				this.programmeSeconds, this.toleranceSeconds, this.shorterSeconds, this.cancelled, this.cancelledAt);
+		return new SegmentView(this.id, this.event, position, this.slug, this.facts, this.cancellation);
 	}
 
-	/** The facts of this segment as a draft, for a form or a copy. */
-	public DraftEvent.DraftSegment draft() {
-		return new DraftEvent.DraftSegment(this.name, this.kind, this.factor, this.programmeSeconds,
-				this.toleranceSeconds, this.shorterSeconds);
+	/** Its name, unlike those of the other segments of the event. */
+	public String name() {
+		return this.facts.name();
+	}
+
+	/** Which kind of segment it is. */
+	public SegmentKind kind() {
+		return this.facts.kind();
+	}
+
+	/** Weight of its places in the event's result, in hundredths: 50 is 0.5. */
+	public int factor() {
+		return this.facts.factor();
 	}
 
 }

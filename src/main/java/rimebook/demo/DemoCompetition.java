@@ -19,7 +19,6 @@ import rimebook.competition.DraftCompetition;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
@@ -155,12 +154,12 @@ class DemoCompetition {
 	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
 			List<DraftEvent.DraftSegment> segments) {
 		return this.competitions.addEvent(competition.id(),
-				new DraftEvent(name, method, judges, "", segments).signedAtOnce(), SECRETARY);
+				new DraftEvent(name, DraftEvent.Judging.by(method, judges), segments).signedAtOnce(), SECRETARY);
 	}
 
 	private EventView addSenior(CompetitionView competition) {
-		return this.competitions.addEvent(competition.id(), new DraftEvent("Senior", JudgingMethod.POINTS, 7, "",
-				JudgingPolicies.usual(), new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+		return this.competitions.addEvent(competition.id(), new DraftEvent("Senior",
+				DraftEvent.Judging.byPoints(7, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 				List.of(new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10), free(240)))
 			.signedAtOnce(), SECRETARY);
 	}
@@ -188,7 +187,7 @@ class DemoCompetition {
 		Deque<OfficialView> free = new ArrayDeque<>(others.subList(from, others.size()));
 		seat(event, SeatKind.REFEREE, 1, named(register, REFEREE));
 		seat(event, SeatKind.ACCOUNTANT, 1, named(register, ACCOUNTANT));
-		for (int number = 1; number <= event.judges(); number++) {
+		for (int number = 1; number <= event.judging().judges(); number++) {
 			seat(event, SeatKind.JUDGE, number, free);
 		}
 		if (!event.isJudgedByPoints()) {

@@ -2,7 +2,6 @@ package rimebook.draw;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 import org.springframework.stereotype.Component;
@@ -25,7 +24,7 @@ class DrawnSinceGuard implements CancellationGuard {
 	@Override
 	public Optional<Sentence> againstBringingBack(EventView event, List<SegmentView> segments) {
 		SegmentView last = segments.get(segments.size() - 1);
-		Instant since = Objects.requireNonNullElse(last.cancelledAt(), Instant.MAX);
+		Instant since = (last.cancellation() != null) ? last.cancellation().since() : Instant.MAX;
 		return event.segments()
 			.stream()
 			.filter((later) -> later.position() > last.position() && drawnSince(later, since))

@@ -138,7 +138,7 @@ final class RowCheck {
 	private String names() {
 		return this.events.values()
 			.stream()
-			.sorted((one, other) -> Integer.compare(one.position(), other.position()))
+			.sorted((one, other) -> Integer.compare(one.listing().position(), other.listing().position()))
 			.map(EventView::name)
 			.collect(Collectors.joining(", "));
 	}

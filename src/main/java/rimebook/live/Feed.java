@@ -46,8 +46,8 @@ final class Feed {
 			String rulebook, String state) {
 
 		static CompetitionItem of(CompetitionView view) {
-			return new CompetitionItem(view.slug(), view.name(), view.place(), view.zone().getId(), view.firstDay(),
-					view.lastDay(), view.rulebook(), view.state().name());
+			return new CompetitionItem(view.slug(), view.name(), view.facts().place(), view.zone().getId(),
+					view.facts().firstDay(), view.facts().lastDay(), view.facts().rulebook(), view.state().name());
 		}
 
 	}
@@ -65,7 +65,7 @@ final class Feed {
 
 		static EventItem of(EventFacts facts) {
 			EventView event = facts.event();
-			return new EventItem(event.slug(), event.name(), event.method().name(), event.judges(),
+			return new EventItem(event.slug(), event.name(), event.judging().method().name(), event.judging().judges(),
 					facts.segments().stream().map(SegmentItem::of).toList());
 		}
 

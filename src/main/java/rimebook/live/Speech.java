@@ -114,8 +114,8 @@ record Speech(Locale locale) {
 
 	/** The days of a competition in words: "14–15 February 2026". */
 	public String days(CompetitionView competition) {
-		LocalDate first = competition.firstDay();
-		LocalDate last = competition.lastDay();
+		LocalDate first = competition.facts().firstDay();
+		LocalDate last = competition.facts().lastDay();
 		if (first.equals(last)) {
 			return day("d MMMM yyyy", last);
 		}

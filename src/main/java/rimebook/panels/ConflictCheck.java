@@ -81,11 +81,13 @@ class ConflictCheck {
 	}
 
 	private Field field(EventId event) {
-		return new Field(this.entries.ofEvent(event)
-			.stream()
-			.filter((entry) -> entry.state() == EntryState.ENTERED)
-			.map(EntryView::team)
-			.toList(), this.competitions.competition(this.competitions.event(event).competition()).firstDay());
+		return new Field(
+				this.entries.ofEvent(event)
+					.stream()
+					.filter((entry) -> entry.state() == EntryState.ENTERED)
+					.map(EntryView::team)
+					.toList(),
+				this.competitions.competition(this.competitions.event(event).competition()).facts().firstDay());
 	}
 
 	/** The teams of an event and the day by which bonds are counted. */

@@ -16,7 +16,7 @@ public record SeatPlace(SeatKind kind, int number) {
 
 	/** The places of an event in the order in which they are listed. */
 	static List<SeatPlace> of(EventView event) {
-		Stream<SeatPlace> judges = IntStream.rangeClosed(1, event.judges())
+		Stream<SeatPlace> judges = IntStream.rangeClosed(1, event.judging().judges())
 			.mapToObj((number) -> new SeatPlace(SeatKind.JUDGE, number));
 		Stream<SeatPlace> technical = event.hasTechnicalPanel() ? technical() : Stream.empty();
 		return Stream

@@ -46,7 +46,7 @@ class SeatingRules {
 	void checkPlace(EventView event, SeatPlace place) {
 		if (!SeatPlace.of(event).contains(place)) {
 			throw new RuleViolationException("seat-unknown", "number", "The panel of " + event.name() + " has no seat '"
-					+ place.label() + "'; it has " + event.judges() + " judges.");
+					+ place.label() + "'; it has " + event.judging().judges() + " judges.");
 		}
 	}
 

@@ -66,7 +66,7 @@ class PanelCards implements CardBook {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPlacement();
+		return event.judging().method().isPlacement();
 	}
 
 	@Override
@@ -127,7 +127,7 @@ class PanelCards implements CardBook {
 	 * @throws RuleViolationException {@code zero-mark} on the field of the mark
 	 */
 	void requireMarksTaken(EventView event, CardMarks marks) {
-		if (event.policies().zeroMark() != PlacementRules.ZeroMark.REFUSE) {
+		if (event.judging().policies().zeroMark() != PlacementRules.ZeroMark.REFUSE) {
 			return;
 		}
 		PaperCards.CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
@@ -156,6 +156,7 @@ class PanelCards implements CardBook {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		boolean zeroRefused = this.competitions.eventOf(performance.segment())
+			.judging()
 			.policies()
 			.zeroMark() == PlacementRules.ZeroMark.REFUSE;
 		return seats.stream()

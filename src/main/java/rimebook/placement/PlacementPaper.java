@@ -32,7 +32,7 @@ class PlacementPaper implements PaperCards {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPlacement();
+		return event.judging().method().isPlacement();
 	}
 
 	@Override

@@ -47,7 +47,7 @@ class GradedCards implements CardBook {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPoints();
+		return event.judging().method().isPoints();
 	}
 
 	@Override

@@ -34,7 +34,7 @@ class PointsPaper implements PaperCards {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPoints();
+		return event.judging().method().isPoints();
 	}
 
 	@Override

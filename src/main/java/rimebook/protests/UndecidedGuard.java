@@ -85,7 +85,7 @@ class UndecidedGuard implements SignatureGuard {
 	}
 
 	private static SignatureChecklist.SignatureCondition running(EventView event, String sentence, String path) {
-		return event.signatureWaits() ? SignatureChecklist.SignatureCondition.missing(TIME, sentence, path)
+		return event.judging().signatureWaits() ? SignatureChecklist.SignatureCondition.missing(TIME, sentence, path)
 				: SignatureChecklist.SignatureCondition.due(TIME,
 						sentence + " In this event no signature waits for its end.", path);
 	}

@@ -35,15 +35,15 @@ class EventStandings {
 			.stream()
 			.map((row) -> row(row, teams, previous, field))
 			.toList();
-		return new Standing(facts.competition().name(), event.name(), "", facts.competition().rulebook(),
-				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judges(), last.skated(),
+		return new Standing(facts.competition().name(), event.name(), "", facts.competition().facts().rulebook(),
+				RuleSetWords.ofEvent(rules, event), rules.method().name(), event.judging().judges(), last.skated(),
 				last.starters(), "", "", columns(event), rows);
 	}
 
 	/** How the places of the event's segments are put together. */
 	static CombinationRules rules(EventView event) {
 		return CombinationRules.ofFactors(event.segments().stream().map((segment) -> segment.factor()).toList())
-			.withDisqualifiedPlaces(event.policies().disqualifiedPlaces());
+			.withDisqualifiedPlaces(event.judging().policies().disqualifiedPlaces());
 	}
 
 	static List<Standing.SegmentColumn> columns(EventView event) {

@@ -25,7 +25,7 @@ class PlacementStandings implements MethodStandings {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPlacement();
+		return event.judging().method().isPlacement();
 	}
 
 	@Override

@@ -43,7 +43,7 @@ class PointsStandings implements MethodStandings {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().isPoints();
+		return event.judging().method().isPoints();
 	}
 
 	@Override
@@ -61,8 +61,9 @@ class PointsStandings implements MethodStandings {
 			.map((row) -> row(row, rules, teams, Objects.requireNonNull(numbers.get(row.entry())),
 					previous.get(row.entry())))
 			.toList();
-		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
-				PointsWording.ofSegment(rules, event, segment), event.method().name(), event.judges(),
+		return new Standing(facts.competition().name(), event.name(), segment.name(),
+				facts.competition().facts().rulebook(), PointsWording.ofSegment(rules, event, segment),
+				event.judging().method().name(), event.judging().judges(),
 				ClosedCards.ClosedPerformance.started(closed), facts.starters(), "", "", List.of(), rows);
 	}
 
@@ -137,9 +138,9 @@ class PointsStandings implements MethodStandings {
 			.stream()
 			.map((row) -> row(row, teams, previous.get(row.entry()), field))
 			.toList();
-		return new Standing(facts.competition().name(), event.name(), "", facts.competition().rulebook(),
-				PointsWording.ofEvent(rules, event), event.method().name(), event.judges(), last.skated(),
-				last.starters(), "", "", EventStandings.columns(event), rows);
+		return new Standing(facts.competition().name(), event.name(), "", facts.competition().facts().rulebook(),
+				PointsWording.ofEvent(rules, event), event.judging().method().name(), event.judging().judges(),
+				last.skated(), last.starters(), "", "", EventStandings.columns(event), rows);
 	}
 
 	private static List<EntryTotals> totals(List<@Nullable Standing> segments, Map<String, EntryStatus> statuses) {
@@ -206,9 +207,9 @@ class PointsStandings implements MethodStandings {
 		}
 
 		private static Sentence ruleSet(PointsRules rules, EventView event) {
-			String level = (event.points() != null) ? event.points().level() : "";
-			return Sentence.of((event.judges() >= rules.trimFrom()) ? "rules.points.trimmed" : "rules.points.all-marks",
-					event.judges(), rules.title(), level);
+			String level = (event.judging().points() != null) ? event.judging().points().level() : "";
+			return Sentence.of((event.judging().judges() >= rules.trimFrom()) ? "rules.points.trimmed" : "rules.points.all-marks",
+					event.judging().judges(), rules.title(), level);
 		}
 
 		private static Sentence tieBreak(SegmentRules.TieBreak tieBreak, SegmentKind kind) {

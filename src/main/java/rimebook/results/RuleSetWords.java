@@ -33,7 +33,7 @@ final class RuleSetWords {
 	private static Sentence together(PlacementRules rules, EventView event, String levelTotals) {
 		Sentence method = Sentence.of(
 				(rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? "rules.majority" : "rules.one-by-one",
-				event.judges());
+				event.judging().judges());
 		return Stream.concat(Stream.of(Sentence.of(levelTotals)), departures(rules).stream())
 			.reduce(method, (before, next) -> Sentence.of("figure.row.semicolon", before, next));
 	}

@@ -44,10 +44,10 @@ class SegmentStandings {
 			.map((row) -> row(row, figures(row, standing, rules), teams,
 					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(facts.before())))
 			.toList();
-		return new Standing(facts.competition().name(), event.name(), segment.name(), facts.competition().rulebook(),
-				RuleSetWords.of(rules, event), rules.method().name(), event.judges(),
-				ClosedCards.ClosedPerformance.started(closed), facts.starters(), RuleSetWords.firstMark(segment.kind()),
-				RuleSetWords.secondMark(), List.of(), rows);
+		return new Standing(facts.competition().name(), event.name(), segment.name(),
+				facts.competition().facts().rulebook(), RuleSetWords.of(rules, event), rules.method().name(),
+				event.judging().judges(), ClosedCards.ClosedPerformance.started(closed), facts.starters(),
+				RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
 	}
 
 	static EntryCards cards(ClosedCards.ClosedPerformance performance) {

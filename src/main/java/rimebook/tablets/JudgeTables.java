@@ -78,8 +78,8 @@ public class JudgeTables {
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
 			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.method(), null, null, null, event.policies().zeroMark(), List.of(),
-					List.of()));
+					null, List.of(), 0, 0, event.judging().method(), null, null, null,
+					event.judging().policies().zeroMark(), List.of(), List.of()));
 	}
 
 	/**
@@ -123,9 +123,9 @@ public class JudgeTables {
 		if (event.isJudgedByPoints()) {
 			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
-					List.of(), done, started.size(), event.method(),
+					List.of(), done, started.size(), event.judging().method(),
 					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
-					event.policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
+					event.judging().policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
 		}
 		Map<PerformanceId, OwnCards.Card> own = this.cards.of(seat.id(), all);
 		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
@@ -137,8 +137,8 @@ public class JudgeTables {
 		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
 				event.rules(segment.kind()).cardTieBreak(),
 				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, started.size(),
-				event.method(), null, reopened, told, event.policies().zeroMark(), ended(segment, all),
-				corrected(seat.id(), event));
+				event.judging().method(), null, reopened, told, event.judging().policies().zeroMark(),
+				ended(segment, all), corrected(seat.id(), event));
 	}
 
 	/** What officials changed in the seat's closed cards of the event. */

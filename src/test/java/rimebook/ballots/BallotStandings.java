@@ -32,15 +32,15 @@ class BallotStandings implements MethodStandings {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().equals(Ballots.METHOD);
+		return event.judging().method().equals(Ballots.METHOD);
 	}
 
 	@Override
 	public Standing ofSegment(SegmentFacts facts) {
 		List<Line> lines = facts.closed().stream().map(BallotStandings::line).toList();
 		return standing(facts.event(), facts.segment().name(), facts.competition().name(),
-				facts.competition().rulebook(), ClosedCards.ClosedPerformance.started(facts.closed()), facts.starters(),
-				List.of(), rows(lines, previous(facts.before())));
+				facts.competition().facts().rulebook(), ClosedCards.ClosedPerformance.started(facts.closed()),
+				facts.starters(), List.of(), rows(lines, previous(facts.before())));
 	}
 
 	private static Line line(ClosedCards.ClosedPerformance performance) {
@@ -70,7 +70,7 @@ class BallotStandings implements MethodStandings {
 							: sums.get(entry),
 					places.get(entry)))
 			.toList();
-		return standing(facts.event(), "", facts.competition().name(), facts.competition().rulebook(),
+		return standing(facts.event(), "", facts.competition().name(), facts.competition().facts().rulebook(),
 				facts.last().skated(), facts.last().starters(),
 				facts.event()
 					.segments()
@@ -89,7 +89,7 @@ class BallotStandings implements MethodStandings {
 	private static Standing standing(EventView event, String segment, String competition, String rulebook, int skated,
 			int starters, List<Standing.SegmentColumn> columns, List<Standing.Row> rows) {
 		return new Standing(competition, event.name(), segment, rulebook, Sentence.of("ballots.rules"),
-				event.method().name(), event.judges(), skated, starters, "", "", columns, rows);
+				event.judging().method().name(), event.judging().judges(), skated, starters, "", "", columns, rows);
 	}
 
 	private List<Standing.Row> rows(List<Line> lines, Map<String, Integer> previous) {

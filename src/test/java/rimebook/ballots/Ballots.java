@@ -54,7 +54,7 @@ class Ballots implements CardBook {
 
 	@Override
 	public boolean isFor(EventView event) {
-		return event.method().equals(METHOD);
+		return event.judging().method().equals(METHOD);
 	}
 
 	@Override

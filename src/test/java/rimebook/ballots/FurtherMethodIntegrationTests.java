@@ -19,14 +19,12 @@ import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusCorrection;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
@@ -62,8 +60,9 @@ class FurtherMethodIntegrationTests {
 
 	@BeforeEach
 	void aDay() {
-		this.day = SmallCompetition.running(this.context, 3, new DraftEvent("Ballot", Ballots.METHOD, JUDGES, "",
-				JudgingPolicies.usual(), null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+		this.day = SmallCompetition.running(this.context, 3,
+				new DraftEvent("Ballot", DraftEvent.Judging.by(Ballots.METHOD, JUDGES),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 	}
 
 	@Test
@@ -126,8 +125,8 @@ class FurtherMethodIntegrationTests {
 
 	@Test
 	void oneThatNobodyHasIsRefused() {
-		DraftEvent draft = new DraftEvent("Nobody's", new JudgingMethod("NOBODYS"), JUDGES, "", JudgingPolicies.usual(),
-				null, List.of(CompetitionFixtures.aShort()));
+		DraftEvent draft = new DraftEvent("Nobody's", DraftEvent.Judging.by(new JudgingMethod("NOBODYS"), JUDGES),
+				List.of(CompetitionFixtures.aShort()));
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> SmallCompetition.running(this.context, 1, draft))
 			.matches((refused) -> refused.code().equals("method-unknown"));

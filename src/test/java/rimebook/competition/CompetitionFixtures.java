@@ -25,7 +25,8 @@ public final class CompetitionFixtures {
 
 	/** A majority event with a short programme and a free skating, signed at once. */
 	public static DraftEvent anEvent(String name, int judges) {
-		return new DraftEvent(name, JudgingMethod.MAJORITY, judges, "", List.of(aShort(), aFree())).signedAtOnce();
+		return new DraftEvent(name, DraftEvent.Judging.by(JudgingMethod.MAJORITY, judges), List.of(aShort(), aFree()))
+			.signedAtOnce();
 	}
 
 	/** The rule set of points judging that comes with the service. */
@@ -35,8 +36,9 @@ public final class CompetitionFixtures {
 
 	/** An event judged by points, one segment. */
 	public static DraftEvent aPointsEvent(String name, int judges) {
-		return new DraftEvent(name, JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
-				new DraftEvent.PointsChoice("synchronized-2025-26", "senior"), List.of(aFree()))
+		return new DraftEvent(name,
+				DraftEvent.Judging.byPoints(judges, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
+				List.of(aFree()))
 			.signedAtOnce();
 	}
 

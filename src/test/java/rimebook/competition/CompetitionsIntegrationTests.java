@@ -60,8 +60,8 @@ class CompetitionsIntegrationTests {
 		EventView event = this.competitions.addEvent(planned().id(), points("Senior", senior), SECRETARY);
 		EventView found = this.competitions.event(event.id());
 		assertThat(found.isJudgedByPoints()).isTrue();
-		assertThat(found.judges()).isEqualTo(8);
-		assertThat(found.points()).isEqualTo(senior);
+		assertThat(found.judging().judges()).isEqualTo(8);
+		assertThat(found.judging().points()).isEqualTo(senior);
 		assertThat(found.draft()).isEqualTo(points("Senior", senior));
 		assertThat(this.ruleSets.of(found, found.segments().get(1)).components())
 			.extracting(SegmentRules.ComponentRule::factor)
@@ -82,8 +82,7 @@ class CompetitionsIntegrationTests {
 	}
 
 	private static DraftEvent points(String name, DraftEvent.PointsChoice choice) {
-		return new DraftEvent(name, JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), choice,
-				List.of(aShort(), aFree()));
+		return new DraftEvent(name, DraftEvent.Judging.byPoints(8, choice), List.of(aShort(), aFree()));
 	}
 
 	@Test
@@ -198,7 +197,8 @@ class CompetitionsIntegrationTests {
 	@Test
 	void keepsTheIdentityOfASegmentWhoseNameStays() {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
-		DraftEvent swapped = new DraftEvent("Junior", JudgingMethod.ONE_BY_ONE, 5, "", List.of(aFree(), aShort()));
+		DraftEvent swapped = new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.ONE_BY_ONE, 5),
+				List.of(aFree(), aShort()));
 		EventView changed = this.competitions.changeEvent(junior.id(), junior.version(), swapped, SECRETARY);
 		assertThat(changed.segments()).extracting(SegmentView::id)
 			.containsExactly(junior.segments().get(1).id(), junior.segments().get(0).id());
@@ -254,13 +254,15 @@ class CompetitionsIntegrationTests {
 		EventView junior = this.competitions.addEvent(planned().id(), anEvent("Junior", 7), SECRETARY);
 		EventView copy = this.competitions.copyEvent(junior.id(), "Senior", SECRETARY);
 		assertThat(copy.draft()).isEqualTo(junior.draft().named("Senior"));
-		assertThat(copy.position()).isEqualTo(2);
+		assertThat(copy.listing().position()).isEqualTo(2);
 		assertThat(copy.segments().get(0).id()).isNotEqualTo(junior.segments().get(0).id());
 	}
 
 	@Test
 	void putsTogetherTheRulesOfASegment() {
-		DraftEvent even = new DraftEvent("Junior", JudgingMethod.MAJORITY, 4, "Judge ill", List.of(aFree()));
+		DraftEvent even = new DraftEvent("Junior",
+				new DraftEvent.Judging(JudgingMethod.MAJORITY, 4, "Judge ill", JudgingPolicies.usual(), null, true),
+				List.of(aFree()));
 		EventView event = this.competitions.addEvent(planned().id(), even, SECRETARY);
 		assertThat(event.rules(SegmentKind.SHORT).cardTieBreak()).isEqualTo(PlacementRules.CardTieBreak.FIRST_MARK);
 		assertThat(event.rules(SegmentKind.FREE).cardTieBreak()).isEqualTo(PlacementRules.CardTieBreak.SECOND_MARK);
@@ -297,7 +299,7 @@ class CompetitionsIntegrationTests {
 	}
 
 	private static DraftEvent withSegments(DraftEvent.DraftSegment... segments) {
-		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "", List.of(segments));
+		return new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7), List.of(segments));
 	}
 
 	/** Stands for the modules that may refuse. */

@@ -65,18 +65,18 @@ class DraftTests {
 	@Test
 	void evenPanelNeedsAReason() {
 		assertRefused(() -> event(4, " "), "panel-even", "judges");
-		assertThat(event(4, " Judge ill ").evenPanelReason()).isEqualTo("Judge ill");
+		assertThat(event(4, " Judge ill ").judging().evenPanelReason()).isEqualTo("Judge ill");
 	}
 
 	@Test
 	void oddPanelKeepsNoReason() {
-		assertThat(event(5, "Judge ill").evenPanelReason()).isEmpty();
+		assertThat(event(5, "Judge ill").judging().evenPanelReason()).isEmpty();
 	}
 
 	@Test
 	void aPanelForPointsHasThreeToNineJudgesAndARuleSet() {
 		DraftEvent.PointsChoice senior = new DraftEvent.PointsChoice("synchronized-2025-26", "senior");
-		assertThat(points(4, senior).evenPanelReason()).isEmpty();
+		assertThat(points(4, senior).judging().evenPanelReason()).isEmpty();
 		assertRefused(() -> points(2, senior), "field-out-of-range", "judges");
 		assertRefused(() -> points(10, senior), "field-out-of-range", "judges");
 		assertRefused(() -> points(7, null), "rule-set-missing", "points");
@@ -84,13 +84,16 @@ class DraftTests {
 
 	@Test
 	void placementJudgingKeepsNoRuleSetOfPoints() {
-		DraftEvent event = new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(),
-				new DraftEvent.PointsChoice("synchronized-2025-26", "junior"), List.of(CompetitionFixtures.aFree()));
-		assertThat(event.points()).isNull();
+		DraftEvent event = new DraftEvent("Junior",
+				new DraftEvent.Judging(JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(),
+						new DraftEvent.PointsChoice("synchronized-2025-26", "junior"), true),
+				List.of(CompetitionFixtures.aFree()));
+		assertThat(event.judging().points()).isNull();
 	}
 
 	private static DraftEvent points(int judges, DraftEvent.@Nullable PointsChoice choice) {
-		return new DraftEvent("Senior", JudgingMethod.POINTS, judges, "ignored", JudgingPolicies.usual(), choice,
+		return new DraftEvent("Senior",
+				new DraftEvent.Judging(JudgingMethod.POINTS, judges, "ignored", JudgingPolicies.usual(), choice, true),
 				List.of(CompetitionFixtures.aFree()));
 	}
 
@@ -107,11 +110,13 @@ class DraftTests {
 	}
 
 	private static DraftEvent event(int judges, String reason) {
-		return new DraftEvent("Junior", JudgingMethod.MAJORITY, judges, reason, List.of(CompetitionFixtures.aFree()));
+		return new DraftEvent("Junior",
+				new DraftEvent.Judging(JudgingMethod.MAJORITY, judges, reason, JudgingPolicies.usual(), null, true),
+				List.of(CompetitionFixtures.aFree()));
 	}
 
 	private static DraftEvent event(List<DraftEvent.DraftSegment> segments) {
-		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 5, "", segments);
+		return new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 5), segments);
 	}
 
 	private static void assertRefused(ThrowingCallable act, String code, String field) {

@@ -53,7 +53,7 @@ final class CrawledPlaces {
 
 	private static DraftEvent placement() {
 		List<DraftEvent.DraftSegment> free = List.of(CompetitionFixtures.aFree());
-		return new DraftEvent("Junior", JudgingMethod.MAJORITY, 3, "", free).signedAtOnce();
+		return new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 3), free).signedAtOnce();
 	}
 
 	/** Both ways of judging in one of the states of a day. */
@@ -148,8 +148,8 @@ final class CrawledPlaces {
 
 	/** What pages of a whole event can depend on; not who is on the ice. */
 	private String event(SmallCompetition small) {
-		return small.event().method() + ", " + small.competition().state() + ", " + small.entries().size() + ", "
-				+ the(Rulings.class).ofCompetition(small.competition().id()).size() + ", "
+		return small.event().judging().method() + ", " + small.competition().state() + ", " + small.entries().size()
+				+ ", " + the(Rulings.class).ofCompetition(small.competition().id()).size() + ", "
 				+ small.event().segments().stream().map((segment) -> stage(segment)).toList();
 	}
 

@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 import rimebook.competition.CompetitionId;
+import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -53,8 +53,9 @@ class DemoSeedTests {
 	}
 
 	private static EventView event(String name, int position) {
-		return new EventView(new EventId(UUID.randomUUID()), new CompetitionId(UUID.randomUUID()), position, name, name,
-				JudgingMethod.MAJORITY, 5, "", JudgingPolicies.usual(), List.of(), 0);
+		return new EventView(new EventId(UUID.randomUUID()),
+				new EventView.Listing(new CompetitionId(UUID.randomUUID()), position, name, name),
+				DraftEvent.Judging.by(JudgingMethod.MAJORITY, 5), List.of(), null, 0);
 	}
 
 }

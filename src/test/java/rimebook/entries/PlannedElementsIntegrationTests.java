@@ -12,8 +12,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -43,8 +41,8 @@ class PlannedElementsIntegrationTests {
 	@BeforeEach
 	void aTeamIsEntered() {
 		this.day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(3, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort())));
 		this.entry = this.day.entries().get(0);
 	}

@@ -24,10 +24,11 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.DraftCompetition;
+import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
@@ -81,13 +82,15 @@ class Stage {
 	private static final List<String> TEAMS = List.of("Alder", "Birch & Bramble", "Cedar", "Dogwood", "Elm Avenue",
 			"Fir Needles of the Upper Valley", "Gorse", "Hazel", "Ivy", "Juniper", "Katsura", "Larch");
 
-	final CompetitionView competition = new CompetitionView(new CompetitionId(id(1)), SLUG, "Fjord Days",
-			"Tarnholt, North Rink", ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 2, 14), LocalDate.of(2026, 2, 15),
-			"Tarnholt Skating Rules, edition of 2025", CompetitionState.RUNNING, 3);
+	final CompetitionView competition = new CompetitionView(new CompetitionId(id(1)), SLUG,
+			new DraftCompetition("Fjord Days", "Tarnholt, North Rink", ZoneId.of("Europe/Helsinki"),
+					LocalDate.of(2026, 2, 14), LocalDate.of(2026, 2, 15), "Tarnholt Skating Rules, edition of 2025"),
+			CompetitionState.RUNNING, 3);
 
-	final CompetitionView planned = new CompetitionView(new CompetitionId(id(2)), "thaw-days", "Thaw Days", "Tarnholt",
-			ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 4, 1), LocalDate.of(2026, 4, 1),
-			"Tarnholt Skating Rules, edition of 2025", CompetitionState.PLANNED, 0);
+	final CompetitionView planned = new CompetitionView(new CompetitionId(id(2)), "thaw-days",
+			new DraftCompetition("Thaw Days", "Tarnholt", ZoneId.of("Europe/Helsinki"), LocalDate.of(2026, 4, 1),
+					LocalDate.of(2026, 4, 1), "Tarnholt Skating Rules, edition of 2025"),
+			CompetitionState.PLANNED, 0);
 
 	final SegmentView shortProgramme = segment(21, 1, "short-programme", "Short programme", SegmentKind.SHORT, 50);
 
@@ -109,8 +112,9 @@ class Stage {
 	}
 
 	Stage(JudgingMethod method) {
-		this.junior = new EventView(new EventId(id(11)), this.competition.id(), 1, "junior", "Junior", method, 7, "",
-				JudgingPolicies.usual(), List.of(this.shortProgramme, this.freeSkating), 1);
+		this.junior = new EventView(new EventId(id(11)),
+				new EventView.Listing(this.competition.id(), 1, "junior", "Junior"), DraftEvent.Judging.by(method, 7),
+				List.of(this.shortProgramme, this.freeSkating), null, 1);
 		Run first = new Run(this.shortProgramme, 7);
 		IntStream.range(0, TEAMS.size()).forEach((i) -> first.skate());
 		first.sign();
@@ -175,7 +179,8 @@ class Stage {
 	}
 
 	private SegmentView segment(int id, int position, String slug, String name, SegmentKind kind, int factor) {
-		return new SegmentView(new SegmentId(id(id)), new EventId(id(11)), position, slug, name, kind, factor, 180, 10);
+		return new SegmentView(new SegmentId(id(id)), new EventId(id(11)), position, slug,
+				new DraftEvent.DraftSegment(name, kind, factor, 180, 10), null);
 	}
 
 	private static EntryView entry(int i) {
@@ -332,10 +337,10 @@ class Stage {
 		private Standing standing(String segment, List<Standing.Row> rows, List<Standing.SegmentColumn> columns,
 				Standing.@Nullable Outlook outlook) {
 			return new Standing(Stage.this.competition.name(), Stage.this.junior.name(), segment,
-					Stage.this.competition.rulebook(),
+					Stage.this.competition.facts().rulebook(),
 					Sentence.of("figure.row.semicolon", Sentence.of("rules.majority", 7),
 							Sentence.of("rules.by-second-mark")),
-					Stage.this.junior.method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
+					Stage.this.junior.judging().method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
 					"Presentation", columns, rows, outlook, null);
 		}
 

@@ -274,7 +274,8 @@ class PanelsIntegrationTests {
 			"SKATING_PARTNER, 24, 1, false", "PERSONAL, 0, 0, true", "PERSONAL, 0, 1, false" })
 	void aBondThatEndedCountsForItsTerm(InterestView.Kind kind, int monthsBefore, int andDays, boolean bound) {
 		OfficialView kai = register("Kai Moor", "");
-		declare(kai, kind, "Pale Thaw", this.competition.firstDay().minusMonths(monthsBefore).minusDays(andDays));
+		declare(kai, kind, "Pale Thaw",
+				this.competition.facts().firstDay().minusMonths(monthsBefore).minusDays(andDays));
 		if (bound) {
 			assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, kai));
 		}

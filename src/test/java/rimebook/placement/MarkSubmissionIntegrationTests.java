@@ -193,8 +193,9 @@ class MarkSubmissionIntegrationTests {
 		JudgingPolicies usual = JudgingPolicies.usual();
 		JudgingPolicies policies = new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
 				usual.equalJudgesInFavour(), PlacementRules.ZeroMark.REFUSE, usual.disqualifiedPlaces());
-		return SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
-				policies, null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+		return SmallCompetition.running(this.context, 2,
+				new DraftEvent("Adult", new DraftEvent.Judging(JudgingMethod.MAJORITY, 3, "", policies, null, true),
+						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
 	}
 
 	private static void assertZeroRefused(String field, Runnable act) {

@@ -40,7 +40,7 @@ class UndecidedGuardTests {
 		Competitions competitions = mock(Competitions.class, RETURNS_DEEP_STUBS);
 		given(competitions.competition(any(CompetitionId.class)).zone()).willReturn(ZoneId.of("Europe/Helsinki"));
 		given(competitions.eventOf(SEGMENT).competition()).willReturn(new CompetitionId(new UUID(2, 2)));
-		given(competitions.eventOf(SEGMENT).signatureWaits()).willReturn(waits);
+		given(competitions.eventOf(SEGMENT).judging().signatureWaits()).willReturn(waits);
 		UndecidedGuard guard = new UndecidedGuard(mock(ProtestRepository.class), mock(CorrectionRepository.class),
 				standings, competitions, Clock.fixed(now, ZoneOffset.UTC));
 		SignatureChecklist.SignatureCondition time = guard.conditions(SEGMENT).get(2);

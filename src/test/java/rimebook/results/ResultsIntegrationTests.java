@@ -80,7 +80,7 @@ class ResultsIntegrationTests {
 
 	@Test
 	void oneByOneEventIsTabulatedOneByOne() {
-		DraftEvent draft = new DraftEvent("Adult", JudgingMethod.ONE_BY_ONE, 5, "",
+		DraftEvent draft = new DraftEvent("Adult", DraftEvent.Judging.by(JudgingMethod.ONE_BY_ONE, 5),
 				List.of(CompetitionFixtures.aFree()))
 			.signedAtOnce();
 		SmallCompetition day = SmallCompetition.running(this.context, 5, draft);
@@ -210,10 +210,10 @@ class ResultsIntegrationTests {
 	@Test
 	void aDisqualifiedTeamCanLeaveItsPlaceEmptyInTheEvent() {
 		JudgingPolicies usual = JudgingPolicies.usual();
-		DraftEvent draft = new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
+		DraftEvent draft = new DraftEvent("Adult", new DraftEvent.Judging(JudgingMethod.MAJORITY, 3, "",
 				new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(), usual.equalJudgesInFavour(),
 						usual.zeroMark(), DisqualifiedPlaces.LEAVE_GAPS),
-				null, List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()));
+				null, true), List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()));
 		SmallCompetition day = SmallCompetition.running(this.context, 3, draft);
 		day.open(1);
 		day.skateRest(1);
@@ -302,9 +302,9 @@ class ResultsIntegrationTests {
 
 	@Test
 	void competitionIsFinalOnceEverySegmentIsOfficial() {
-		SmallCompetition day = SmallCompetition.running(this.context, 2,
-				new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "", List.of(CompetitionFixtures.aFree()))
-					.signedAtOnce());
+		SmallCompetition day = SmallCompetition.running(this.context, 2, new DraftEvent("Adult",
+				DraftEvent.Judging.by(JudgingMethod.MAJORITY, 3), List.of(CompetitionFixtures.aFree()))
+			.signedAtOnce());
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> day.move(CompetitionState.FINAL))
 			.withMessageContaining("Adult, Free skating");
 		official(day);

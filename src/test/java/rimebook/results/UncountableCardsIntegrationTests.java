@@ -51,10 +51,11 @@ class UncountableCardsIntegrationTests {
 	@BeforeEach
 	void anEventThatRefusesZero() {
 		JudgingPolicies usual = JudgingPolicies.usual();
-		this.day = SmallCompetition.running(this.context, 2, new DraftEvent("Adult", JudgingMethod.MAJORITY, 3, "",
-				new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(), usual.equalJudgesInFavour(),
-						PlacementRules.ZeroMark.REFUSE, usual.disqualifiedPlaces()),
-				null, java.util.List.of(CompetitionFixtures.aFree())));
+		this.day = SmallCompetition
+			.running(this.context, 2, new DraftEvent("Adult", new DraftEvent.Judging(JudgingMethod.MAJORITY, 3, "",
+					new JudgingPolicies(usual.freeSkatingTieBreak(), usual.sharedOrdinals(),
+							usual.equalJudgesInFavour(), PlacementRules.ZeroMark.REFUSE, usual.disqualifiedPlaces()),
+					null, true), java.util.List.of(CompetitionFixtures.aFree())));
 		this.day.open(1);
 		this.performance = this.day.callNext(1);
 	}

@@ -125,7 +125,7 @@ class RulingsIntegrationTests {
 		EventView event = this.day.event();
 		String name = event.segments().get(position - 1).name();
 		DraftEvent all = event.draft();
-		DraftEvent without = new DraftEvent(all.name(), all.method(), all.judges(), all.evenPanelReason(),
+		DraftEvent without = new DraftEvent(all.name(), all.judging(),
 				all.segments().stream().filter((segment) -> !segment.name().equals(name)).toList());
 		for (ThrowingCallable act : List.<ThrowingCallable>of(
 				() -> this.context.getBean(Cancellations.class).remove(this.day.segment(position), SECRETARY),

@@ -6,8 +6,6 @@ import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 
 /** A {@link SmallCompetition} whose event is judged by points. */
 public final class PointsCompetition {
@@ -18,8 +16,9 @@ public final class PointsCompetition {
 	/** Build a running one with a complete panel and both orders due. */
 	public static SmallCompetition running(ApplicationContext context, int teams, int judges) {
 		return SmallCompetition.running(context, teams,
-				new DraftEvent("Senior", JudgingMethod.POINTS, judges, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(judges,
+								new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))
 					.signedAtOnce());
 	}

@@ -97,7 +97,7 @@ public final class SmallCompetition {
 			.stream()
 			.filter((state) -> state.compareTo(last) <= 0)
 			.forEach(competition::move);
-		competition.seatPanel(draft.judges());
+		competition.seatPanel(draft.judging().judges());
 		return competition;
 	}
 

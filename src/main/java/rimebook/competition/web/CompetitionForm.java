@@ -38,8 +38,9 @@ record CompetitionForm(
 	}
 
 	static CompetitionForm of(CompetitionView view) {
-		return new CompetitionForm(view.name(), view.place(), view.zone().getId(), view.firstDay().toString(),
-				view.lastDay().toString(), view.rulebook(), view.version());
+		return new CompetitionForm(view.name(), view.facts().place(), view.zone().getId(),
+				view.facts().firstDay().toString(), view.facts().lastDay().toString(), view.facts().rulebook(),
+				view.version());
 	}
 
 	/** Say beside each field what is wrong with it. */

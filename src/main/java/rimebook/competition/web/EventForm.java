@@ -67,9 +67,10 @@ record EventForm(
 
 	static EventForm of(EventView view) {
 		List<SegmentForm> segments = view.segments().stream().map(SegmentForm::of).toList();
-		return new EventForm(view.name(), view.method(), String.valueOf(view.judges()), view.evenPanelReason(),
-				PoliciesForm.of(view.policies()), PointsOffer.value(view.points()), at(segments, 0), at(segments, 1),
-				at(segments, 2), view.signatureWaits(), view.version());
+		return new EventForm(view.name(), view.judging().method(), String.valueOf(view.judging().judges()),
+				view.judging().evenPanelReason(), PoliciesForm.of(view.judging().policies()),
+				PointsOffer.value(view.judging().points()), at(segments, 0), at(segments, 1), at(segments, 2),
+				view.judging().signatureWaits(), view.version());
 	}
 
 	private static @Nullable SegmentForm at(List<SegmentForm> segments, int index) {
@@ -121,10 +122,11 @@ record EventForm(
 	}
 
 	DraftEvent draft() {
-		return new DraftEvent(this.name, this.method, judgesTyped().orElseThrow(),
-				Objects.requireNonNullElse(this.evenPanelReason, ""), rules().policies(),
-				PointsOffer.read(this.points).orElse(null), segments().map(SegmentForm::draft).toList(),
-				Boolean.TRUE.equals(this.signatureWaits));
+		return new DraftEvent(this.name,
+				new DraftEvent.Judging(this.method, judgesTyped().orElseThrow(),
+						Objects.requireNonNullElse(this.evenPanelReason, ""), rules().policies(),
+						PointsOffer.read(this.points).orElse(null), Boolean.TRUE.equals(this.signatureWaits)),
+				segments().map(SegmentForm::draft).toList());
 	}
 
 	/** Tell whether the rule set needs to be looked at, since it is not the usual one. */

@@ -2,12 +2,9 @@ package rimebook.competition.web;
 
 import java.util.List;
 
-import org.jspecify.annotations.Nullable;
-
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
-import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingPolicies;
 
 /**
@@ -15,14 +12,16 @@ import rimebook.competition.JudgingPolicies;
  *
  * @param cancelled why it does not take place, empty if it does
  */
-record EventRow(EventId id, String name, JudgingMethod method, int judges, String evenPanelReason,
-		JudgingPolicies policies, boolean usualRules, DraftEvent.@Nullable PointsChoice points,
-		List<SegmentRow> segments, boolean signatureWaits, String cancelled) {
+record EventRow(EventId id, String name, DraftEvent.Judging judging, List<SegmentRow> segments, String cancelled) {
 
 	static EventRow of(EventView view) {
-		return new EventRow(view.id(), view.name(), view.method(), view.judges(), view.evenPanelReason(),
-				view.policies(), view.policies().equals(JudgingPolicies.usual()), view.points(),
-				view.segments().stream().map(SegmentRow::of).toList(), view.signatureWaits(), view.cancelled());
+		return new EventRow(view.id(), view.name(), view.judging(),
+				view.segments().stream().map(SegmentRow::of).toList(), view.cancelled());
+	}
+
+	/** Tell whether places are made by the usual rules. */
+	public boolean isByUsualRules() {
+		return this.judging.policies().equals(JudgingPolicies.usual());
 	}
 
 }

@@ -37,9 +37,9 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 	}
 
 	static SegmentForm of(SegmentView view) {
-		return new SegmentForm(view.name(), view.kind(), Typed.length(view.programmeSeconds()),
-				String.valueOf(view.toleranceSeconds()),
-				(view.shorterSeconds() != null) ? String.valueOf(view.shorterSeconds()) : "",
+		return new SegmentForm(view.name(), view.kind(), Typed.length(view.facts().programmeSeconds()),
+				String.valueOf(view.facts().toleranceSeconds()),
+				(view.facts().shorterSeconds() != null) ? String.valueOf(view.facts().shorterSeconds()) : "",
 				Hundredths.decimal(view.factor()));
 	}
 

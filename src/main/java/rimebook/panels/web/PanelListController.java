@@ -37,7 +37,7 @@ class PanelListController {
 	}
 
 	private EventPanel panel(EventView event) {
-		return new EventPanel(event.id(), event.name(), event.judges(), this.panels.missing(event.id()));
+		return new EventPanel(event.id(), event.name(), event.judging().judges(), this.panels.missing(event.id()));
 	}
 
 	/** The panels of one competition. */

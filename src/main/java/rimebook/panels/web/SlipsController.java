@@ -105,7 +105,7 @@ class SlipsController {
 
 	/** How many seats that need a code have none yet, be they there or not. */
 	private static long withoutCode(EventView event, List<SeatView> seats) {
-		long needed = event.judges() + seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).count();
+		long needed = event.judging().judges() + seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).count();
 		return needed - seats.stream().filter(SeatView::hasCode).count();
 	}
 

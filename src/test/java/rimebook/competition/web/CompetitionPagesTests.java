@@ -26,12 +26,12 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.DraftCompetition;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.JudgingMethods;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
@@ -133,7 +133,7 @@ class CompetitionPagesTests {
 		typed.put("_signatureWaits", "on");
 		assertThat(post(PAGE + "/events/new", typed)).hasStatus3xxRedirection();
 		then(this.competitions).should()
-			.addEvent(eq(ID), assertArg((draft) -> assertThat(draft.signatureWaits()).isFalse()), any());
+			.addEvent(eq(ID), assertArg((draft) -> assertThat(draft.judging().signatureWaits()).isFalse()), any());
 	}
 
 	@Test
@@ -224,7 +224,7 @@ class CompetitionPagesTests {
 	@Test
 	void addsAnEvent() {
 		assertThat(post("/events/new", "7", "", "2:40", "0.5")).hasRedirectedUrl(EVENT_PAGE);
-		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.MAJORITY, 7, "",
+		DraftEvent draft = new DraftEvent("Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7),
 				List.of(CompetitionFixtures.aShort()));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
 	}
@@ -255,7 +255,8 @@ class CompetitionPagesTests {
 			.hasRedirectedUrl(EVENT_PAGE);
 		then(this.competitions).should()
 			.changeEvent(eq(EVENT), eq(5),
-					assertArg((draft) -> assertThat(draft.evenPanelReason()).isEqualTo("A judge fell ill")), any());
+					assertArg((draft) -> assertThat(draft.judging().evenPanelReason()).isEqualTo("A judge fell ill")),
+					any());
 	}
 
 	@Test
@@ -286,7 +287,7 @@ class CompetitionPagesTests {
 	void takesAnEvenPanelForPointsWithoutAReason() {
 		assertThat(post("/events/new", "POINTS", "8", "", "2:40", "1.0").param("points", "synchronized-2025-26/senior"))
 			.hasRedirectedUrl(EVENT_PAGE);
-		DraftEvent draft = new DraftEvent("Junior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(), SENIOR,
+		DraftEvent draft = new DraftEvent("Junior", DraftEvent.Judging.byPoints(8, SENIOR),
 				List.of(new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 100, 160, 10)));
 		then(this.competitions).should().addEvent(eq(ID), eq(draft), any());
 	}
@@ -375,21 +376,22 @@ class CompetitionPagesTests {
 	}
 
 	private static CompetitionView competition(CompetitionState state) {
-		return new CompetitionView(ID, "frostlight-trophy", "Frostlight Trophy", "Skerrywick",
-				ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook 2026/27",
+		return new CompetitionView(ID, "frostlight-trophy", new DraftCompetition("Frostlight Trophy", "Skerrywick",
+				ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook 2026/27"),
 				state, 3);
 	}
 
 	private static EventView event() {
-		return new EventView(EVENT, ID, 1, "junior", "Junior", JudgingMethod.MAJORITY, 7, "", JudgingPolicies.usual(),
-				List.of(new SegmentView(SHORT, EVENT, 1, "short-programme", "Short programme", SegmentKind.SHORT, 50,
-						160, 10)),
-				5);
+		return new EventView(EVENT, new EventView.Listing(ID, 1, "junior", "Junior"),
+				DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7),
+				List.of(new SegmentView(SHORT, EVENT, 1, "short-programme",
+						new DraftEvent.DraftSegment("Short programme", SegmentKind.SHORT, 50, 160, 10), null)),
+				null, 5);
 	}
 
 	private static EventView pointsEvent() {
-		return new EventView(EVENT, ID, 1, "senior", "Senior", JudgingMethod.POINTS, 8, "", JudgingPolicies.usual(),
-				SENIOR, event().segments(), 5);
+		return new EventView(EVENT, new EventView.Listing(ID, 1, "senior", "Senior"),
+				DraftEvent.Judging.byPoints(8, SENIOR), event().segments(), null, 5);
 	}
 
 	@TestConfiguration(proxyBeanMethods = false)

@@ -23,10 +23,11 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.DraftCompetition;
+import rimebook.competition.DraftEvent;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.entries.ClubView;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
@@ -351,14 +352,15 @@ class EntriesPagesTests {
 	}
 
 	private static CompetitionView competition(CompetitionState state) {
-		return new CompetitionView(COMPETITION, "frostlight-trophy", "Frostlight Trophy", "Skerrywick",
-				ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook", state,
-				3);
+		return new CompetitionView(
+				COMPETITION, "frostlight-trophy", new DraftCompetition("Frostlight Trophy", "Skerrywick",
+						ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook"),
+				state, 3);
 	}
 
 	private static EventView event() {
-		return new EventView(EVENT, COMPETITION, 1, "junior", "Junior", JudgingMethod.MAJORITY, 7, "",
-				JudgingPolicies.usual(), List.of(), 5);
+		return new EventView(EVENT, new EventView.Listing(COMPETITION, 1, "junior", "Junior"),
+				DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7), List.of(), null, 5);
 	}
 
 }

@@ -16,8 +16,6 @@ import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.CardMarks;
@@ -98,13 +96,14 @@ class StandClockBrowserTests {
 	void theTimeSaysByItselfWhenItIsInsideAndWhenItIsTooLong() {
 		call(SmallCompetition.running(this.context, 3, 3));
 		SegmentView segment = this.day.event().segments().get(0);
-		int least = segment.programmeSeconds() - segment.toleranceSeconds();
+		int least = segment.facts().programmeSeconds() - segment.facts().toleranceSeconds();
 		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, least - 4);
 		Page stand = stand();
 		assertThat(stand.locator("#clock .words .state:visible")).hasText("inside the time");
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.TAKE_BACK, 0)
-			.touched(ClockView.ClockAct.START, segment.programmeSeconds() + segment.toleranceSeconds() + 3);
+			.touched(ClockView.ClockAct.START,
+					segment.facts().programmeSeconds() + segment.facts().toleranceSeconds() + 3);
 		assertThat(stand.locator("#clock .words .state:visible")).hasText("too long");
 		assertThat(stand.locator("#clock .outside")).hasText(Pattern.compile("by 0:\\d\\d"));
 	}
@@ -112,11 +111,11 @@ class StandClockBrowserTests {
 	@Test
 	void timeOverIsTakenAsADeductionWithOnePress() {
 		call(SmallCompetition.running(this.context, 2,
-				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(3, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
 		SegmentView segment = this.day.event().segments().get(0);
-		int most = segment.programmeSeconds() + segment.toleranceSeconds();
+		int most = segment.facts().programmeSeconds() + segment.facts().toleranceSeconds();
 		ClockFixtures.of(this.context, this.onIce).touched(ClockView.ClockAct.START, most + 7);
 		Page stand = stand();
 		Page second = stand();

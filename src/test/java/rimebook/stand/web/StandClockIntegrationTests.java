@@ -17,8 +17,6 @@ import rimebook.clock.InterruptionCause;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.DraftEvent;
-import rimebook.competition.JudgingMethod;
-import rimebook.competition.JudgingPolicies;
 import rimebook.competition.SegmentView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -72,8 +70,8 @@ class StandClockIntegrationTests {
 
 	private void callInPoints() {
 		callIn(SmallCompetition.running(this.context, 2,
-				new DraftEvent("Senior", JudgingMethod.POINTS, 3, "", JudgingPolicies.usual(),
-						new DraftEvent.PointsChoice("synchronized-2025-26", "senior"),
+				new DraftEvent("Senior",
+						DraftEvent.Judging.byPoints(3, new DraftEvent.PointsChoice("synchronized-2025-26", "senior")),
 						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()))));
 	}
 
@@ -145,8 +143,8 @@ class StandClockIntegrationTests {
 
 	@Test
 	void tooLongIsProposedAsANoticeThatCanBeChangedOrSentAsItIs() {
-		int over = this.day.event().segments().get(0).programmeSeconds()
-				+ this.day.event().segments().get(0).toleranceSeconds() + 12;
+		int over = this.day.event().segments().get(0).facts().programmeSeconds()
+				+ this.day.event().segments().get(0).facts().toleranceSeconds() + 12;
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.START, over + 5)
 			.touched(ClockView.ClockAct.STOP, 5);
@@ -170,8 +168,8 @@ class StandClockIntegrationTests {
 	@Test
 	void timeInPointsIsProposedAsADeductionAndTakenWithOnePress() {
 		callInPoints();
-		int over = this.day.event().segments().get(0).programmeSeconds()
-				+ this.day.event().segments().get(0).toleranceSeconds() + 6;
+		int over = this.day.event().segments().get(0).facts().programmeSeconds()
+				+ this.day.event().segments().get(0).facts().toleranceSeconds() + 6;
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.START, over + 5)
 			.touched(ClockView.ClockAct.STOP, 5);
@@ -185,7 +183,7 @@ class StandClockIntegrationTests {
 	void touchTakesItsDeductionAlongAfterAsking() {
 		callInPoints();
 		SegmentView segment = this.day.event().segments().get(0);
-		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
+		int over = segment.facts().programmeSeconds() + segment.facts().toleranceSeconds() + 6;
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.START, over + 5)
 			.touched(ClockView.ClockAct.STOP, 5);
@@ -205,7 +203,7 @@ class StandClockIntegrationTests {
 	@Test
 	void touchTakesItsNoticeAlongAndThePanelIsTold() {
 		SegmentView segment = this.day.event().segments().get(0);
-		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 12;
+		int over = segment.facts().programmeSeconds() + segment.facts().toleranceSeconds() + 12;
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.START, over + 5)
 			.touched(ClockView.ClockAct.STOP, 5);
@@ -221,7 +219,7 @@ class StandClockIntegrationTests {
 	void whatWasFoundByATouchTakenBackMeanwhileIsNotDeducted() {
 		callInPoints();
 		SegmentView segment = this.day.event().segments().get(0);
-		int over = segment.programmeSeconds() + segment.toleranceSeconds() + 6;
+		int over = segment.facts().programmeSeconds() + segment.facts().toleranceSeconds() + 6;
 		ClockFixtures.of(this.context, this.onIce)
 			.touched(ClockView.ClockAct.START, over + 5)
 			.touched(ClockView.ClockAct.STOP, 5);
