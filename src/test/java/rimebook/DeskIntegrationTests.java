@@ -138,8 +138,8 @@ class DeskIntegrationTests {
 	void protestsAndCorrectionsWaitForWhoDecidesThem() {
 		skated();
 		this.context.getBean(Protests.class)
-			.file(new Protests.FileProtest(this.day.segment(1), this.day.entries().get(0).id(),
-					ProtestView.ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null), SECRETARY);
+			.file(new Protests.FileProtest(this.day.segment(1), new ProtestView.Claim(this.day.entries().get(0).id(),
+					ProtestView.ProtestCategory.CONDUCT, "They were late.", 0), "Mira Sund", null), SECRETARY);
 		this.context.getBean(Corrections.class)
 			.propose(new Corrections.ProposeCorrection(MarksAmendment.on(this.day.performances(1).get(0).id(),
 					this.day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."), ACCOUNTANT);

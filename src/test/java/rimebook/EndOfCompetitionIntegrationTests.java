@@ -310,13 +310,15 @@ class EndOfCompetitionIntegrationTests {
 		posted(day, 90, Instant.now());
 		assertThat(against(day, 1).state()).isEqualTo(ProtestView.State.REFUSED);
 		assertThat(against(day, 90).state()).isEqualTo(ProtestView.State.FILED);
-		assertThat(file(day, ProtestView.ProtestCategory.CONDUCT, null).posting()).isEqualTo(90);
+		assertThat(file(day, ProtestView.ProtestCategory.CONDUCT, null).claim().posting()).isEqualTo(90);
 		assertRefused("posting-unknown", () -> against(day, 17));
 	}
 
 	private ProtestView against(SmallCompetition day, int posting) {
-		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestView.ProtestCategory.CONDUCT, "They were late.", "Mira Sund", null, posting), SECRETARY);
+		return this.protests.file(
+				new Protests.FileProtest(day.segment(1), new ProtestView.Claim(day.entries().get(0).id(),
+						ProtestView.ProtestCategory.CONDUCT, "They were late.", posting), "Mira Sund", null),
+				SECRETARY);
 	}
 
 	@Test
@@ -334,12 +336,12 @@ class EndOfCompetitionIntegrationTests {
 				() -> this.protests.confirm(claimed.id(), claimed.version(), true, "I saw it.", renamed));
 		ProtestView filed = this.protests.confirm(claimed.id(), claimed.version(), true, "I saw it.", REFEREE);
 		assertThat(filed.state()).isEqualTo(ProtestView.State.FILED);
-		assertThat(filed.confirmedBy()).isEqualTo(REFEREE.name());
+		assertThat(filed.filing().confirmedBy()).isEqualTo(REFEREE.name());
 		ProtestView other = file(day, ProtestView.ProtestCategory.CONDUCT, inTime);
 		assertRefused("field-missing", () -> this.protests.confirm(other.id(), other.version(), false, "", REFEREE));
 		ProtestView refused = this.protests.confirm(other.id(), other.version(), false, "I was there.", REFEREE);
 		assertThat(refused.state()).isEqualTo(ProtestView.State.REFUSED);
-		assertThat(refused.grounds()).contains("Not confirmed", "I was there.");
+		assertThat(refused.decision().grounds()).contains("Not confirmed", "I was there.");
 	}
 
 	@Test
@@ -409,8 +411,9 @@ class EndOfCompetitionIntegrationTests {
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestView.ProtestCategory category, @Nullable Instant handedIn) {
-		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
-				"They were late.", "Mira Sund", handedIn), SECRETARY);
+		return this.protests.file(new Protests.FileProtest(day.segment(1),
+				new ProtestView.Claim(day.entries().get(0).id(), category, "They were late.", 0), "Mira Sund",
+				handedIn), SECRETARY);
 	}
 
 	private ResultVersion.ResultState eventState(SmallCompetition day) {

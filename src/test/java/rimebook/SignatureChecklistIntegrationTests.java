@@ -161,8 +161,9 @@ class SignatureChecklistIntegrationTests {
 	void anUndecidedProtestHoldsItBack() {
 		skatedAndPosted();
 		Protests protests = this.context.getBean(Protests.class);
-		ProtestView filed = protests.file(new Protests.FileProtest(segment(), this.day.entries().get(0).id(),
-				ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null), ACCOUNTANT);
+		ProtestView filed = protests
+			.file(new Protests.FileProtest(segment(), new ProtestView.Claim(this.day.entries().get(0).id(),
+					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", 0), "Mira Sund", null), ACCOUNTANT);
 		assertHeldBack("protests", "A protest is not decided yet; the result can be signed afterwards.");
 		protests.decide(filed.id(), filed.version(), false, "It is right.", REFEREE);
 		assertSigned("protests");

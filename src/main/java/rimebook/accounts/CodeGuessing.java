@@ -107,13 +107,21 @@ public class CodeGuessing {
 	 * An address from which seat codes were guessed until it was stopped.
 	 *
 	 * @param device the address and kind of browser
-	 * @param at when it was stopped
-	 * @param until when it may try again by itself
-	 * @param stopped whether it has to wait now
+	 * @param stop since when and how long it was stopped
 	 * @param freedBy who let it try again before, empty for nobody
 	 */
-	public record GuessedFrom(UUID id, String address, String device, Instant at, Instant until, boolean stopped,
-			String freedBy) {
+	public record GuessedFrom(UUID id, String address, String device, Stop stop, String freedBy) {
+
+		/**
+		 * That an address was stopped.
+		 *
+		 * @param at when it was stopped
+		 * @param until when it may try again by itself
+		 * @param stopped whether it has to wait now
+		 */
+		public record Stop(Instant at, Instant until, boolean stopped) {
+		}
+
 	}
 
 	/**

@@ -71,8 +71,8 @@ class CodeStop {
 	}
 
 	CodeGuessing.GuessedFrom view(Instant now) {
-		return new CodeGuessing.GuessedFrom(this.id, this.address, this.device, this.stoppedAt, this.stoppedUntil,
-				isStopped(now), this.freedBy);
+		return new CodeGuessing.GuessedFrom(this.id, this.address, this.device,
+				new CodeGuessing.GuessedFrom.Stop(this.stoppedAt, this.stoppedUntil, isStopped(now)), this.freedBy);
 	}
 
 }

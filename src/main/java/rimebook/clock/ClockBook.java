@@ -37,7 +37,7 @@ class ClockBook implements SkatingClock {
 					.stream()
 					.map(ClockTap::view)
 					.toList(),
-				performance.isAgain() ? null : performance.calledAt(), performance.skate(),
+				performance.isAgain() ? null : performance.turn().calledAt(), performance.course().skate(),
 				new ClockView.ProgrammeWindow(segment.facts().programmeSeconds(), segment.facts().toleranceSeconds(),
 						segment.facts().shorterSeconds()));
 	}
@@ -81,8 +81,9 @@ class ClockBook implements SkatingClock {
 	public void takeBackReskate(PerformanceView first, Actor actor) {
 		ClockView before = of(first);
 		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
-		add(new ClockTap(this.acts.nextId(), first.id(), new ClockView.Tap(before.touches() + 1,
-				ClockView.ClockAct.TAKE_BACK, null, null, ClockView.ClockAct.RESKATE.words(), actor.name(), now)));
+		add(new ClockTap(this.acts.nextId(), first.id(),
+				new ClockView.Tap(before.touches() + 1, ClockView.ClockAct.TAKE_BACK, null, null,
+						ClockView.ClockAct.RESKATE.words(), new ClockView.Tap.Noted(actor.name(), now))));
 		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
 				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
 	}

@@ -44,9 +44,9 @@ final class ClockReading {
 		taps.forEach(reading::sort);
 		reading.counting.forEach(reading::apply);
 		ClockView.Tap last = reading.counting.peekLast();
-		return new ClockView(taps.size(), reading.state, skate, reading.run, reading.marking, calledAt,
-				reading.startedAt, reading.stoppedAt, reading.interruptions, (last != null) ? last.act() : null, window,
-				taps);
+		return new ClockView(reading.state, new ClockView.Attempt(skate, reading.run, reading.marking),
+				new ClockView.Times(calledAt, reading.startedAt, reading.stoppedAt, reading.interruptions),
+				(last != null) ? last.act() : null, window, taps);
 	}
 
 	private void sort(ClockView.Tap tap) {
@@ -60,10 +60,10 @@ final class ClockReading {
 
 	private void apply(ClockView.Tap tap) {
 		switch (tap.act()) {
-			case START -> start(tap.notedAt());
-			case STOP -> stop(tap.notedAt());
+			case START -> start(tap.noted().notedAt());
+			case STOP -> stop(tap.noted().notedAt());
 			case INTERRUPT -> interrupt(tap);
-			case RESUME -> resume(tap.notedAt());
+			case RESUME -> resume(tap.noted().notedAt());
 			case RESKATE -> reskate(tap);
 			case TAKE_BACK -> throw new IllegalStateException("taken back twice");
 		}
@@ -81,7 +81,7 @@ final class ClockReading {
 
 	private void interrupt(ClockView.Tap tap) {
 		InterruptionCause cause = (tap.cause() != null) ? tap.cause() : InterruptionCause.RINK;
-		Instant from = (this.state == ClockView.ClockState.INTERRUPTED) ? removeLast().from() : tap.notedAt();
+		Instant from = (this.state == ClockView.ClockState.INTERRUPTED) ? removeLast().from() : tap.noted().notedAt();
 		this.interruptions.add(new ClockView.Interruption(cause, from, null));
 		this.state = ClockView.ClockState.INTERRUPTED;
 	}

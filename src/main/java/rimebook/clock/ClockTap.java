@@ -50,13 +50,13 @@ class ClockTap extends PerformanceLine {
 		this.cause = tap.cause();
 		this.marking = tap.marking();
 		this.words = tap.words();
-		this.notedBy = tap.notedBy();
-		this.notedAt = tap.notedAt();
+		this.notedBy = tap.noted().notedBy();
+		this.notedAt = tap.noted().notedAt();
 	}
 
 	ClockView.Tap view() {
-		return new ClockView.Tap(this.sequence, this.act, this.cause, this.marking, this.words, this.notedBy,
-				this.notedAt);
+		return new ClockView.Tap(this.sequence, this.act, this.cause, this.marking, this.words,
+				new ClockView.Tap.Noted(this.notedBy, this.notedAt));
 	}
 
 }

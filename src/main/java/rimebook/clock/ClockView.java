@@ -18,20 +18,12 @@ import rimebook.performances.Reskates;
  * are read in whole seconds, as a clock shows them: what has begun but is not full does
  * not count.
  *
- * @param touches how often it was touched, to be given back with every act on it
- * @param skate 1, and one more for each time that the whole programme is skated again
- * @param run the same, and one more for each re-skate of which the beginning stays
- * @param marking what the judges mark in this run; {@code null} in the first
- * @param calledAt when the team was called, UTC
- * @param startedAt the first movement of this run, or {@code null}
- * @param stoppedAt the complete stop of this run, or {@code null}
- * @param interruptions those of this run, oldest first
+ * @param times when the team was called, and what happened on the ice since
  * @param last the newest act that counts, which can be taken back, or {@code null}
  * @param log every touch, oldest first
  */
-public record ClockView(int touches, ClockState state, int skate, int run, Reskates.@Nullable Marking marking,
-		@Nullable Instant calledAt, @Nullable Instant startedAt, @Nullable Instant stoppedAt,
-		List<Interruption> interruptions, @Nullable ClockAct last, ProgrammeWindow window, List<Tap> log) {
+public record ClockView(ClockState state, Attempt attempt, Times times, @Nullable ClockAct last, ProgrammeWindow window,
+		List<Tap> log) {
 
 	/** The seconds from the announcement of the name to the first movement. */
 	public static final int START_WITHIN = 60;
@@ -40,7 +32,6 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 	public static final int UNCOUNTED_PAUSE = 10;
 
 	public ClockView {
-		interruptions = List.copyOf(interruptions);
 		log = List.copyOf(log);
 	}
 
@@ -59,15 +50,21 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 
 	}
 
+	/** How often it was touched, to be given back with every act on it. */
+	public int touches() {
+		return this.log.size();
+	}
+
 	/** The skated time until now: the running time without interruptions. */
 	public Duration skated(Instant now) {
-		if (this.startedAt == null) {
+		if (this.times.startedAt() == null) {
 			return Duration.ZERO;
 		}
-		Instant end = (this.stoppedAt != null) ? this.stoppedAt : now;
-		return this.interruptions.stream()
+		Instant end = (this.times.stoppedAt() != null) ? this.times.stoppedAt() : now;
+		return this.times.interruptions()
+			.stream()
 			.map((pause) -> pause.length(now))
-			.reduce(Duration.between(this.startedAt, end), Duration::minus);
+			.reduce(Duration.between(this.times.startedAt(), end), Duration::minus);
 	}
 
 	/**
@@ -76,11 +73,11 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 	 * @throws IllegalStateException before the start
 	 */
 	public Instant countsFrom() {
-		if (this.startedAt == null) {
+		if (this.times.startedAt() == null) {
 			throw new IllegalStateException("The clock was not started.");
 		}
-		Instant from = this.startedAt;
-		for (Interruption pause : this.interruptions) {
+		Instant from = this.times.startedAt();
+		for (Interruption pause : this.times.interruptions()) {
 			from = (pause.to() != null) ? from.plus(Duration.between(pause.from(), pause.to())) : from;
 		}
 		return from;
@@ -88,36 +85,37 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 
 	/** The interruption that goes on, or {@code null}. */
 	public @Nullable Interruption pause() {
-		return (this.state == ClockState.INTERRUPTED) ? this.interruptions.get(this.interruptions.size() - 1) : null;
+		return (this.state == ClockState.INTERRUPTED)
+				? this.times.interruptions().get(this.times.interruptions().size() - 1) : null;
 	}
 
 	/** Tell whether the team went on once already after a cause of its own. */
 	public boolean hasContinued() {
-		return this.interruptions.stream().anyMatch((pause) -> pause.cause().isOwn() && pause.to() != null);
+		return this.times.interruptions().stream().anyMatch((pause) -> pause.cause().isOwn() && pause.to() != null);
 	}
 
 	/** Tell whether the team can wait while others skate. */
 	public boolean canWait() {
-		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.run > 1);
+		return this.state == ClockState.INTERRUPTED || (this.state == ClockState.WAITING && this.attempt.run() > 1);
 	}
 
 	/** What may cost the team something, in the order in which it was known. */
 	public List<ClockFinding> findings() {
 		List<ClockFinding> findings = new ArrayList<>();
-		if (this.run == 1 && this.calledAt != null && this.startedAt != null) {
-			int after = seconds(Duration.between(this.calledAt, this.startedAt));
-			add(findings, ClockFinding.Fault.LATE_START, (after > START_WITHIN) ? after : 0, this.startedAt);
+		if (this.attempt.run() == 1 && this.times.calledAt() != null && this.times.startedAt() != null) {
+			int after = seconds(Duration.between(this.times.calledAt(), this.times.startedAt()));
+			add(findings, ClockFinding.Fault.LATE_START, (after > START_WITHIN) ? after : 0, this.times.startedAt());
 		}
-		for (Interruption pause : this.interruptions) {
+		for (Interruption pause : this.times.interruptions()) {
 			if (pause.cause().isOwn() && pause.to() != null) {
 				int length = seconds(pause.length(pause.to()));
 				add(findings, ClockFinding.Fault.INTERRUPTION, (length > UNCOUNTED_PAUSE) ? length : 0, pause.to());
 			}
 		}
-		if (this.stoppedAt != null) {
-			int skated = seconds(skated(this.stoppedAt));
-			add(findings, ClockFinding.Fault.TOO_LONG, this.window.over(skated), this.stoppedAt);
-			add(findings, ClockFinding.Fault.TOO_SHORT, this.window.lacking(skated), this.stoppedAt);
+		if (this.times.stoppedAt() != null) {
+			int skated = seconds(skated(this.times.stoppedAt()));
+			add(findings, ClockFinding.Fault.TOO_LONG, this.window.over(skated), this.times.stoppedAt());
+			add(findings, ClockFinding.Fault.TOO_SHORT, this.window.lacking(skated), this.times.stoppedAt());
 		}
 		return findings;
 	}
@@ -131,9 +129,11 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 			return Set.of();
 		}
 		List<Tap> touched = new ArrayList<>(this.log);
-		touched.add(new Tap(this.touches + 1, ClockAct.TAKE_BACK, null, null, "", "", Instant.EPOCH));
+		touched.add(
+				new Tap(touches() + 1, ClockAct.TAKE_BACK, null, null, "", new ClockView.Tap.Noted("", Instant.EPOCH)));
 		Set<Instant> found = moments(findings());
-		found.removeAll(moments(ClockReading.of(touched, this.calledAt, this.skate, this.window).findings()));
+		found.removeAll(
+				moments(ClockReading.of(touched, this.times.calledAt(), this.attempt.skate(), this.window).findings()));
 		return found;
 	}
 
@@ -159,10 +159,18 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 	 * @param marking what is marked in a re-skate; {@code null} for other acts
 	 * @param words the point from which the team goes on, or the act that was taken back;
 	 * else empty
-	 * @param notedAt when the service received it, UTC
 	 */
 	public record Tap(int sequence, ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
-			String words, String notedBy, Instant notedAt) {
+			String words, Noted noted) {
+
+		/**
+		 * Who touched the clock, and when.
+		 *
+		 * @param notedAt when the service received it, UTC
+		 */
+		public record Noted(String notedBy, Instant notedAt) {
+		}
+
 	}
 
 	/**
@@ -332,6 +340,33 @@ public record ClockView(int touches, ClockState state, int skate, int run, Reska
 		/** In a word or two, for the record. */
 		String words() {
 			return this.words;
+		}
+
+	}
+
+	/**
+	 * Which run of the programme is skated.
+	 *
+	 * @param skate 1, and one more for each time that the whole programme is skated again
+	 * @param run the same, and one more for each re-skate of which the beginning stays
+	 * @param marking what the judges mark in this run; {@code null} in the first
+	 */
+	public record Attempt(int skate, int run, Reskates.@Nullable Marking marking) {
+	}
+
+	/**
+	 * When a team was called, moved, paused and stopped.
+	 *
+	 * @param calledAt when the team was called, UTC
+	 * @param startedAt the first movement of this run, or {@code null}
+	 * @param stoppedAt the complete stop of this run, or {@code null}
+	 * @param interruptions those of this run, oldest first
+	 */
+	public record Times(@Nullable Instant calledAt, @Nullable Instant startedAt, @Nullable Instant stoppedAt,
+			List<Interruption> interruptions) {
+
+		public Times {
+			interruptions = List.copyOf(interruptions);
 		}
 
 	}

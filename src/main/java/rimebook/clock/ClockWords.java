@@ -23,7 +23,7 @@ final class ClockWords {
 	}
 
 	private static String resumed(ClockView.Tap tap, ClockView before) {
-		Duration pause = Objects.requireNonNull(before.pause()).length(tap.notedAt());
+		Duration pause = Objects.requireNonNull(before.pause()).length(tap.noted().notedAt());
 		return "Resumed at the point of " + (tap.words().isEmpty() ? "interruption" : tap.words()) + ", after "
 				+ time(pause);
 	}
@@ -45,7 +45,7 @@ final class ClockWords {
 
 	/** How the clock stands, for the record. */
 	static String state(ClockView clock, ClockView.Tap tap) {
-		return clock.state().words() + ", " + time(clock.skated(tap.notedAt())) + " skated";
+		return clock.state().words() + ", " + time(clock.skated(tap.noted().notedAt())) + " skated";
 	}
 
 }

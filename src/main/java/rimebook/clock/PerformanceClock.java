@@ -196,7 +196,7 @@ public class PerformanceClock {
 	private static ClockView after(ClockView before, ClockView.Tap tap) {
 		List<ClockView.Tap> touches = new ArrayList<>(before.log());
 		touches.add(tap);
-		return ClockReading.of(touches, before.calledAt(), before.skate(), before.window());
+		return ClockReading.of(touches, before.times().calledAt(), before.attempt().skate(), before.window());
 	}
 
 	private static String reason(ClockView.Tap tap) {
@@ -216,11 +216,11 @@ public class PerformanceClock {
 		 */
 		ClockView.Tap at(ClockView clock, Instant received, Actor actor) {
 			List<ClockView.Tap> log = clock.log();
-			Instant latest = log.isEmpty() ? received : log.get(log.size() - 1).notedAt();
+			Instant latest = log.isEmpty() ? received : log.get(log.size() - 1).noted().notedAt();
 			String about = (this.act == ClockView.ClockAct.TAKE_BACK) ? Objects.requireNonNull(clock.last()).words()
 					: this.words;
-			return new ClockView.Tap(clock.touches() + 1, this.act, this.cause, this.marking, about, actor.name(),
-					received.isBefore(latest) ? latest : received);
+			return new ClockView.Tap(clock.touches() + 1, this.act, this.cause, this.marking, about,
+					new ClockView.Tap.Noted(actor.name(), received.isBefore(latest) ? latest : received));
 		}
 
 	}

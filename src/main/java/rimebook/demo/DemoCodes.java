@@ -33,10 +33,10 @@ class DemoCodes {
 	/** The code of a seat, if it was seen since it was made. */
 	Optional<String> of(SeatView seat) {
 		if (seat.code() != null) {
-			this.known.put(seat.id(), new Known(seat.code(), seat.codeIssuedAt()));
+			this.known.put(seat.id(), new Known(seat.code(), seat.access().codeIssuedAt()));
 		}
 		return Optional.ofNullable(this.known.get(seat.id()))
-			.filter((one) -> Objects.equals(one.issuedAt(), seat.codeIssuedAt()))
+			.filter((one) -> Objects.equals(one.issuedAt(), seat.access().codeIssuedAt()))
 			.map(Known::code);
 	}
 

@@ -297,11 +297,11 @@ class DemoCompetition {
 	}
 
 	private void protest(SegmentId segment, EventView event) {
-		ProtestView filed = this.protests.file(
-				new Protests.FileProtest(segment, this.entries.ofEvent(event.id()).get(4).id(),
+		ProtestView filed = this.protests.file(new Protests.FileProtest(segment,
+				new ProtestView.Claim(this.entries.ofEvent(event.id()).get(4).id(),
 						ProtestView.ProtestCategory.CALCULATION,
-						"We believe that a win over the team before us is missing.", "Mira Sund, team manager", null),
-				SECRETARY);
+						"We believe that a win over the team before us is missing.", 0),
+				"Mira Sund, team manager", null), SECRETARY);
 		this.protests.decide(filed.id(), filed.version(), false,
 				"All comparisons were gone through by hand with the manager; the wins are as published.", REFEREE);
 	}

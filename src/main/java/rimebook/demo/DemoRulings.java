@@ -58,8 +58,8 @@ class DemoRulings {
 
 	private void rule(QuestionView question, int seen, RulingView.Verdict verdict, String condition, String grounds,
 			String reason) {
-		this.rulings.rule(new Rulings.GiveRuling(question.id(), seen, verdict, condition, grounds,
-				"Rulebook of the Skerry Islands, costume and programme", verdict != RulingView.Verdict.NOT_ALLOWED,
+		this.rulings.rule(new Rulings.GiveRuling(question.id(), seen, new RulingView.Answer(verdict, condition, grounds,
+				"Rulebook of the Skerry Islands, costume and programme", verdict != RulingView.Verdict.NOT_ALLOWED),
 				reason), DemoCrew.REFEREE);
 	}
 

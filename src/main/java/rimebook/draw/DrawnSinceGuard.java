@@ -34,7 +34,7 @@ class DrawnSinceGuard implements CancellationGuard {
 
 	private boolean drawnSince(SegmentView segment, Instant since) {
 		return this.orders.findFirstBySegmentIdOrderByNumberDesc(segment.id().value())
-			.filter((order) -> order.view().drawnAt().isAfter(since))
+			.filter((order) -> order.view().act().drawnAt().isAfter(since))
 			.isPresent();
 	}
 

@@ -58,7 +58,7 @@ class OrderWriter {
 		AuditedChange change = AuditedChange
 			.of(actor, "starting-order", order.segment(), again ? "starting-order.redrawn" : "starting-order.drawn")
 			.from(again ? segment.name() + ", order " + (order.number() - 1) : "", inWords(order, segment, field))
-			.because(order.reason());
+			.because(order.act().reason());
 		this.acts.publish(new StartingOrderDraw.Drawn(order.segment(), order.number(), change));
 	}
 
@@ -69,7 +69,7 @@ class OrderWriter {
 			.stream()
 			.map((start) -> start.number() + " " + Objects.requireNonNull(starters.get(start.entry())).inWords())
 			.collect(Collectors.joining("; ", "%s, order %d, seed %s, groups of at most %d: ".formatted(segment.name(),
-					order.number(), order.seed(), order.groupMaximum()), ""));
+					order.number(), order.seed(), order.how().groupMaximum()), ""));
 	}
 
 }

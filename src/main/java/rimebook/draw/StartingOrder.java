@@ -80,8 +80,9 @@ class StartingOrder {
 	}
 
 	StartingOrderView view() {
-		return new StartingOrderView(new SegmentId(this.segmentId), this.number, this.method, this.seed,
-				this.groupMaximum, this.drawnAt, this.drawnBy, this.reason,
+		return new StartingOrderView(new SegmentId(this.segmentId), this.number,
+				new StartingOrderView.Procedure(this.method, this.seed, this.groupMaximum),
+				new StartingOrderView.Act(this.drawnAt, this.drawnBy, this.reason),
 				this.starts.stream().map(StartPosition::view).toList());
 	}
 

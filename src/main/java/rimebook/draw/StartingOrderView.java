@@ -10,13 +10,11 @@ import rimebook.entries.EntryId;
  * A drawn starting order. The highest number of a segment is the one in force.
  *
  * @param number 1 for the first draw of the segment, 2 for the re-draw and so on
- * @param seed the text that decided
- * @param drawnBy the name of the person who drew
- * @param reason why it was drawn again, empty for the first draw
+ * @param how by what it was drawn
+ * @param act when and by whom it was drawn
  * @param starts in the order of the start
  */
-public record StartingOrderView(SegmentId segment, int number, DrawMethod method, String seed, int groupMaximum,
-		Instant drawnAt, String drawnBy, String reason, List<Start> starts) {
+public record StartingOrderView(SegmentId segment, int number, Procedure how, Act act, List<Start> starts) {
 
 	public StartingOrderView {
 		starts = List.copyOf(starts);
@@ -39,6 +37,28 @@ public record StartingOrderView(SegmentId segment, int number, DrawMethod method
 			return new DrawTicket(this.digested).command();
 		}
 
+	}
+
+	/** The text that decided. */
+	public String seed() {
+		return this.how.seed();
+	}
+
+	/**
+	 * By what a starting order was drawn, so that anybody can repeat it.
+	 *
+	 * @param seed the text that decided
+	 */
+	public record Procedure(DrawMethod method, String seed, int groupMaximum) {
+	}
+
+	/**
+	 * That a starting order was drawn.
+	 *
+	 * @param drawnBy the name of the person who drew
+	 * @param reason why it was drawn again, empty for the first draw
+	 */
+	public record Act(Instant drawnAt, String drawnBy, String reason) {
 	}
 
 }

@@ -100,8 +100,14 @@ class Entry {
 	}
 
 	EntryView view() {
-		return new EntryView(id(), event(), this.team.view(), this.state, this.lateReason, this.enteredAt,
-				this.withdrawnAt, this.withdrawnReason, this.version);
+		return new EntryView(id(), event(), this.team.view(), new EntryView.Acceptance(this.enteredAt, this.lateReason),
+				(this.withdrawnAt != null) ? new EntryView.Withdrawal(this.withdrawnAt, this.withdrawnReason) : null,
+				this.version);
+	}
+
+	/** Why the team withdrew, empty while it takes part. */
+	String withdrawnReason() {
+		return this.withdrawnReason;
 	}
 
 	String inWords() {

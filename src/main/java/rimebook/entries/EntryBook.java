@@ -56,7 +56,7 @@ class EntryBook {
 
 	/** Take a withdrawal back, leaving it to the caller to say so. */
 	EntryEvent.Reinstated back(Entry entry, int version, String reason, Actor actor) {
-		String before = "withdrawn: " + entry.view().withdrawnReason();
+		String before = "withdrawn: " + entry.withdrawnReason();
 		entry.reinstate(version);
 		this.entries.flush();
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.reinstated")

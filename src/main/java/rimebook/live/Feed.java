@@ -253,8 +253,8 @@ final class Feed {
 	record DrawBody(int number, String method, String seed, int groupMaximum, Instant drawnAt, String reason) {
 
 		static DrawBody of(StartingOrderView order) {
-			return new DrawBody(order.number(), order.method().name(), order.seed(), order.groupMaximum(),
-					order.drawnAt(), order.reason());
+			return new DrawBody(order.number(), order.how().method().name(), order.seed(), order.how().groupMaximum(),
+					order.act().drawnAt(), order.act().reason());
 		}
 
 	}

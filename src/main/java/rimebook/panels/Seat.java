@@ -125,10 +125,11 @@ class Seat {
 
 	SeatView view(SeatCodes.Access access) {
 		SeatCodes.Device device = access.device();
-		return new SeatView(id(), event(), this.kind, this.number,
-				(this.official != null) ? this.official.view() : null, this.overrideReason, label(), access.shownCode(),
-				device.pairedAt(), device.lastHeardAt(), device.waiting(), device.faulty(), this.version,
-				device.issuedAt());
+		return new SeatView(id(), event(), new SeatPlace(this.kind, this.number),
+				new SeatView.Occupant((this.official != null) ? this.official.view() : null, this.overrideReason,
+						this.version),
+				new SeatView.Access(access.shownCode(), device.issuedAt()),
+				new SeatView.Tablet(device.pairedAt(), device.lastHeardAt(), device.waiting(), device.faulty()));
 	}
 
 	/**

@@ -36,20 +36,27 @@ public class SeatGuesses {
 	}
 
 	private static Guess guess(CodeGuessing.GuessedFrom from) {
-		return new Guess(from.id(), from.address(), from.device(), from.at(), from.until(), from.stopped(),
+		CodeGuessing.GuessedFrom.Stop stop = from.stop();
+		return new Guess(from.id(), from.address(), from.device(), new Stop(stop.at(), stop.until(), stop.stopped()),
 				from.freedBy());
 	}
 
 	/**
 	 * A device from which seat codes were guessed until it was stopped.
 	 *
-	 * @param at when it was stopped, UTC
-	 * @param until when it may try again by itself, UTC
-	 * @param stopped whether it has to wait now
 	 * @param freedBy who let it try again before, empty for nobody
 	 */
-	public record Guess(UUID id, String address, String device, Instant at, Instant until, boolean stopped,
-			String freedBy) {
+	public record Guess(UUID id, String address, String device, Stop stop, String freedBy) {
+	}
+
+	/**
+	 * That a device was stopped.
+	 *
+	 * @param at since when, UTC
+	 * @param until when it may try again by itself, UTC
+	 * @param stopped whether it has to wait now
+	 */
+	public record Stop(Instant at, Instant until, boolean stopped) {
 	}
 
 }

@@ -44,7 +44,7 @@ public record SeatPlace(SeatKind kind, int number) {
 
 	/** Tell whether that seat stands at this place. */
 	public boolean isOf(SeatView seat) {
-		return seat.kind() == this.kind && seat.number() == this.number;
+		return equals(seat.place());
 	}
 
 	/** Tell whether the panel cannot work without it. */

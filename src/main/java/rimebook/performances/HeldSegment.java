@@ -50,8 +50,8 @@ record HeldSegment(Performance performance, List<Performance> others) {
 		List<PerformanceView> all = Stream.concat(Stream.of(called), this.others.stream().map(Performance::view))
 			.toList();
 		RunningOrder.next(all)
-			.filter((next) -> reason.isEmpty() && called.status() == PerformanceStatus.WAITING && !called.postponed()
-					&& !next.equals(called))
+			.filter((next) -> reason.isEmpty() && called.status() == PerformanceStatus.WAITING
+					&& !called.turn().postponed() && !next.equals(called))
 			.ifPresent((next) -> {
 				throw PerformanceRefusals.outOfOrder(called.startNumber(), next.startNumber());
 			});

@@ -165,7 +165,7 @@ public class PanelChanges {
 	private void requireCards(List<Performance> all, SeatView seat, String code, String sentence) {
 		List<String> lacking = lacking(all, seat).map(SegmentPanel.Lacking::team).toList();
 		if (!lacking.isEmpty()) {
-			String tablet = (seat.pairedAt() == null) ? " No tablet has joined that seat." : "";
+			String tablet = (seat.tablet().pairedAt() == null) ? " No tablet has joined that seat." : "";
 			throw new RuleViolationException(code,
 					sentence + " yet: cards are never mixed, and " + seat.label() + " has none for "
 							+ String.join(", ", lacking) + "." + tablet

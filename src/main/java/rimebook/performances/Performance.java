@@ -268,9 +268,11 @@ class Performance {
 	}
 
 	PerformanceView view() {
-		return new PerformanceView(id(), segment(), entry(), this.startNumber, this.groupNumber, this.status,
-				this.statusReason, this.calledAt, this.closedAt, (this.version != null) ? this.version : 0, this.skate,
-				this.postponed, this.callReason);
+		return new PerformanceView(id(), segment(),
+				new PerformanceView.Start(entry(), this.startNumber, this.groupNumber),
+				new PerformanceView.Course(this.status, this.statusReason, this.skate, this.closedAt),
+				new PerformanceView.Turn(this.calledAt, this.callReason, this.postponed),
+				(this.version != null) ? this.version : 0);
 	}
 
 }

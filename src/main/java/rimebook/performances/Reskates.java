@@ -128,7 +128,7 @@ public class Reskates {
 		CountingPanel panel = this.panels.of(segment);
 		return setAside.stream()
 			.map((one) -> new SetAside(one.startNumber(), one.entry(), one.skate(), one.statusReason(),
-					Objects.requireNonNull(one.view().calledAt()), soFar(one, panel)))
+					Objects.requireNonNull(one.view().turn().calledAt()), soFar(one, panel)))
 			.toList();
 	}
 

@@ -18,15 +18,15 @@ public final class RunningOrder {
 	public static Optional<PerformanceView> next(List<PerformanceView> all) {
 		return all.stream()
 			.filter((one) -> one.status() == PerformanceStatus.WAITING)
-			.min(Comparator.comparing(PerformanceView::postponed)
+			.min(Comparator.comparing((PerformanceView one) -> one.turn().postponed())
 				.thenComparing((one) -> isPassedOver(one, all))
 				.thenComparing(PerformanceView::startNumber));
 	}
 
 	/** Tell whether a team waits although a later number was called. */
 	public static boolean isPassedOver(PerformanceView one, List<PerformanceView> all) {
-		return one.status() == PerformanceStatus.WAITING && !one.postponed() && all.stream()
-			.anyMatch((other) -> other.calledAt() != null && other.startNumber() > one.startNumber());
+		return one.status() == PerformanceStatus.WAITING && !one.turn().postponed() && all.stream()
+			.anyMatch((other) -> other.turn().calledAt() != null && other.startNumber() > one.startNumber());
 	}
 
 }

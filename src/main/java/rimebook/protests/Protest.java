@@ -74,8 +74,8 @@ class Protest {
 	Protest(UUID id, Protests.FileProtest filed, String text, String filedBy, Receipt receipt) {
 		this.id = id;
 		this.segment = filed.segment().value();
-		this.entry = filed.entry().value();
-		this.category = filed.category();
+		this.entry = filed.claim().entry().value();
+		this.category = filed.claim().category();
 		this.text = text;
 		this.filedBy = filedBy;
 		this.filedById = receipt.filer();
@@ -155,9 +155,10 @@ class Protest {
 	}
 
 	ProtestView view() {
-		return new ProtestView(new ProtestView.ProtestId(this.id), new SegmentId(this.segment), new EntryId(this.entry),
-				this.category, this.text, this.filedBy, this.receivedBy, this.filedAt, this.writtenAt, this.posting,
-				this.confirmedBy, this.state, this.grounds, this.decidedBy, this.decidedAt,
+		return new ProtestView(new ProtestView.ProtestId(this.id), new SegmentId(this.segment),
+				new ProtestView.Claim(new EntryId(this.entry), this.category, this.text, this.posting),
+				new ProtestView.Filing(this.filedBy, this.receivedBy, this.filedAt, this.writtenAt, this.confirmedBy),
+				new ProtestView.Decision(this.state, this.grounds, this.decidedBy, this.decidedAt),
 				(this.version != null) ? this.version : 0);
 	}
 

@@ -42,7 +42,7 @@ class ProtestSubjects implements SubjectNames {
 		return switch (subject) {
 			case "protest" -> this.protests.findById(id)
 				.map(Protest::view)
-				.map((protest) -> name(protest.segment(), protest.entry()));
+				.map((protest) -> name(protest.segment(), protest.claim().entry()));
 			case "correction" -> Optional.of(name(this.corrections.correction(new CorrectionView.CorrectionId(id))));
 			default -> Optional.empty();
 		};

@@ -14,18 +14,11 @@ import rimebook.entries.EntryId;
 /**
  * A protest.
  *
- * @param filedBy who protests, as named on the protest
- * @param receivedBy the official who took it
- * @param filedAt when it was handed in, UTC
- * @param writtenAt when it was written down, UTC; {@code null} for the oldest ones
- * @param posting the posted version that it is against, 0 before the first posting
- * @param confirmedBy who confirmed that it was handed in before the time was over; empty
- * where nobody had to
- * @param grounds why it was refused, denied or upheld; empty while undecided
+ * @param claim what the team protests against
+ * @param filing how it was handed in
+ * @param decision where it stands
  */
-public record ProtestView(ProtestId id, SegmentId segment, EntryId entry, ProtestCategory category, String text,
-		String filedBy, String receivedBy, Instant filedAt, @Nullable Instant writtenAt, int posting,
-		String confirmedBy, State state, String grounds, String decidedBy, @Nullable Instant decidedAt, int version) {
+public record ProtestView(ProtestId id, SegmentId segment, Claim claim, Filing filing, Decision decision, int version) {
 
 	/** Where a protest stands. */
 	public enum State {
@@ -99,6 +92,41 @@ public record ProtestView(ProtestId id, SegmentId segment, EntryId entry, Protes
 			return this.value.toString();
 		}
 
+	}
+
+	/** Where it stands. */
+	public State state() {
+		return this.decision.state();
+	}
+
+	/**
+	 * What a team protests against.
+	 *
+	 * @param posting the posted version that it is against, 0 before the first posting
+	 */
+	public record Claim(EntryId entry, ProtestCategory category, String text, int posting) {
+	}
+
+	/**
+	 * How a protest was handed in.
+	 *
+	 * @param filedBy who protests, as named on the protest
+	 * @param receivedBy the official who took it
+	 * @param filedAt when it was handed in, UTC
+	 * @param writtenAt when it was written down, UTC; {@code null} for the oldest ones
+	 * @param confirmedBy who confirmed that it was handed in before the time was over;
+	 * empty where nobody had to
+	 */
+	public record Filing(String filedBy, String receivedBy, Instant filedAt, @Nullable Instant writtenAt,
+			String confirmedBy) {
+	}
+
+	/**
+	 * Whether a protest is heard, and what became of it.
+	 *
+	 * @param grounds why it was refused, denied or upheld; empty while undecided
+	 */
+	public record Decision(State state, String grounds, String decidedBy, @Nullable Instant decidedAt) {
 	}
 
 }

@@ -12,7 +12,6 @@ import rimebook.accounts.People;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
-import rimebook.entries.EntryId;
 import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
@@ -70,17 +69,17 @@ public class Protests {
 		Instant handedIn = handedIn(filed.handedInAt(), now);
 		SegmentResultView.Posting posting = posting(filed);
 		String filer = Name.required("filedBy", filed.filedBy());
-		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.text(), 2000), filer,
-				new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
+		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.claim().text(), 2000),
+				filer, new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
 						(posting != null) ? posting.number() : 0));
-		Optional<String> refusal = ProtestClock.refusal(filed.category(), handedIn, posting);
+		Optional<String> refusal = ProtestClock.refusal(filed.claim().category(), handedIn, posting);
 		refusal.ifPresent((rule) -> protest.refuse(rule, now));
-		if (refusal.isEmpty() && ProtestClock.isLate(filed.category(), now, posting)) {
+		if (refusal.isEmpty() && ProtestClock.isLate(filed.claim().category(), now, posting)) {
 			protest.claimEarlier();
 		}
 		this.protests.save(protest);
 		ProtestView view = protest.view();
-		this.acts.publish(line(actor, view.id(), "protest.filed").to(words(view)).because(view.grounds()));
+		this.acts.publish(line(actor, view.id(), "protest.filed").to(words(view)).because(view.decision().grounds()));
 		return view;
 	}
 
@@ -92,11 +91,11 @@ public class Protests {
 	/** The posting that a protest is against, {@code null} before the first. */
 	private SegmentResultView.@Nullable Posting posting(FileProtest filed) {
 		List<SegmentResultView.Posting> all = this.standings.postings(filed.segment());
-		if (filed.posting() == 0) {
+		if (filed.claim().posting() == 0) {
 			return all.isEmpty() ? null : all.get(all.size() - 1);
 		}
 		return all.stream()
-			.filter((posting) -> posting.number() == filed.posting())
+			.filter((posting) -> posting.number() == filed.claim().posting())
 			.findFirst()
 			.orElseThrow(() -> new RuleViolationException("posting-unknown", "posting",
 					"Choose one of the postings of this segment."));
@@ -117,8 +116,8 @@ public class Protests {
 		ProtestView view = protest.view();
 		this.acts.publish(
 				line(actor, id, inTime ? "protest.confirmed" : "protest.not-confirmed")
-					.from("handed in at " + view.filedAt() + ", as " + view.receivedBy() + " wrote down",
-							view.state().name().toLowerCase())
+					.from("handed in at " + view.filing().filedAt() + ", as " + view.filing().receivedBy()
+							+ " wrote down", view.state().name().toLowerCase())
 					.because(why));
 		return view;
 	}
@@ -135,7 +134,7 @@ public class Protests {
 		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.acts.now());
 		ProtestView view = protest.view();
 		this.acts.publish(line(actor, id, "protest.decided").from(before, view.state().name().toLowerCase())
-			.because(view.grounds()));
+			.because(view.decision().grounds()));
 		return view;
 	}
 
@@ -161,7 +160,9 @@ public class Protests {
 	}
 
 	private void requireTeamOfEvent(FileProtest filed) {
-		if (!this.entries.entry(filed.entry()).event().equals(this.competitions.eventOf(filed.segment()).id())) {
+		if (!this.entries.entry(filed.claim().entry())
+			.event()
+			.equals(this.competitions.eventOf(filed.segment()).id())) {
 			throw RuleViolationException.ofField("team-not-of-event", "entry", "must be a team of this event.");
 		}
 	}
@@ -179,28 +180,23 @@ public class Protests {
 	}
 
 	private static String words(ProtestView protest) {
-		return protest.state().name().toLowerCase() + ", " + protest.category().name().toLowerCase() + ", against "
-				+ ((protest.posting() > 0) ? "version " + protest.posting() : "what is not posted yet") + ", by "
-				+ protest.filedBy() + " at " + protest.filedAt() + ": " + protest.text();
+		return protest.state().name().toLowerCase() + ", " + protest.claim().category().name().toLowerCase()
+				+ ", against "
+				+ ((protest.claim().posting() > 0) ? "version " + protest.claim().posting() : "what is not posted yet")
+				+ ", by " + protest.filing().filedBy() + " at " + protest.filing().filedAt() + ": "
+				+ protest.claim().text();
 	}
 
 	/**
 	 * A protest as handed in.
 	 *
-	 * @param entry the team that protests
+	 * @param claim against what; of posting 0, against the version that was posted last
 	 * @param filedBy the person who protests for it
 	 * @param handedInAt when, UTC; {@code null} for now
-	 * @param posting the version that was posted and that it is against, 0 for the one
-	 * posted last
 	 */
-	public record FileProtest(SegmentId segment, EntryId entry, ProtestView.ProtestCategory category, String text,
-			String filedBy, @Nullable Instant handedInAt, int posting) {
+	public record FileProtest(SegmentId segment, ProtestView.Claim claim, String filedBy,
+			@Nullable Instant handedInAt) {
 
-		/** One against what was posted last. */
-		public FileProtest(SegmentId segment, EntryId entry, ProtestView.ProtestCategory category, String text,
-				String filedBy, @Nullable Instant handedInAt) {
-			this(segment, entry, category, text, filedBy, handedInAt, 0);
-		}
 	}
 
 }

@@ -16,16 +16,12 @@ import rimebook.wording.Sentence;
 /**
  * A question with the rulings on it.
  *
- * @param segment the one it is about, {@code null} for all
- * @param segmentName empty for all
- * @param askedBy who asks on behalf of the team
- * @param takenBy the official who wrote the question down
- * @param askedAt when, UTC
+ * @param about where a ruling on it would hold
+ * @param party the team for which it was asked
+ * @param asked what was asked
  * @param rulings the newest first, which is the one that counts; none while it is open
  */
-public record QuestionView(QuestionId id, CompetitionId competition, String event, EntryId entry, String team,
-		String club, @Nullable SegmentId segment, String segmentName, RulingTopic topic, String text, String askedBy,
-		String takenBy, Instant askedAt, List<RulingView> rulings) {
+public record QuestionView(QuestionId id, Scope about, Party party, Asked asked, List<RulingView> rulings) {
 
 	public QuestionView {
 		rulings = List.copyOf(rulings);
@@ -42,7 +38,7 @@ public record QuestionView(QuestionId id, CompetitionId competition, String even
 	}
 
 	boolean isAbout(SegmentId segment) {
-		return this.segment == null || this.segment.equals(segment);
+		return this.about.segment() == null || this.about.segment().equals(segment);
 	}
 
 	/** What a question is about. */
@@ -87,6 +83,44 @@ public record QuestionView(QuestionId id, CompetitionId competition, String even
 			return this.value.toString();
 		}
 
+	}
+
+	/** The name of the team for which it was asked. */
+	public String team() {
+		return this.party.team();
+	}
+
+	/** What it is about. */
+	public RulingTopic topic() {
+		return this.asked.topic();
+	}
+
+	/** The question. */
+	public String text() {
+		return this.asked.text();
+	}
+
+	/**
+	 * Where a ruling on it would hold.
+	 *
+	 * @param segment the one it is about, {@code null} for all
+	 * @param segmentName empty for all
+	 */
+	public record Scope(CompetitionId competition, String event, @Nullable SegmentId segment, String segmentName) {
+	}
+
+	/** For which team a question was asked. */
+	public record Party(EntryId entry, String team, String club) {
+	}
+
+	/**
+	 * What was asked.
+	 *
+	 * @param askedBy who asks on behalf of the team
+	 * @param takenBy the official who wrote the question down
+	 * @param askedAt when, UTC
+	 */
+	public record Asked(RulingTopic topic, String text, String askedBy, String takenBy, Instant askedAt) {
 	}
 
 }

@@ -55,21 +55,21 @@ class Ruling extends AppendedRow {
 		super(id);
 		this.question = given.question().value();
 		this.number = given.seen() + 1;
-		this.verdict = given.verdict();
+		this.verdict = given.answer().verdict();
 		this.allowedIf = condition(given);
-		this.grounds = Required.text("grounds", given.grounds(), 2000);
-		this.rule = Required.optional("rule", given.rule(), 200);
-		this.shown = given.shown();
+		this.grounds = Required.text("grounds", given.answer().grounds(), 2000);
+		this.rule = Required.optional("rule", given.answer().rule(), 200);
+		this.shown = given.answer().shown();
 		this.reason = (this.number > 1) ? Required.text("reason", given.reason(), 500) : "";
 		this.givenBy = actor.name();
 		this.givenAt = now;
 	}
 
 	private static String condition(Rulings.GiveRuling given) {
-		if (given.verdict() == RulingView.Verdict.CONDITIONAL) {
-			return Required.text("condition", given.condition(), 1000);
+		if (given.answer().verdict() == RulingView.Verdict.CONDITIONAL) {
+			return Required.text("condition", given.answer().condition(), 1000);
 		}
-		if (!given.condition().isBlank()) {
+		if (!given.answer().condition().isBlank()) {
 			throw RuleViolationException.ofField("condition-without-use", "condition",
 					Sentence.of("rulings.condition-without-use"));
 		}
@@ -87,8 +87,9 @@ class Ruling extends AppendedRow {
 	}
 
 	RulingView view() {
-		return new RulingView(this.number, this.verdict, this.allowedIf, this.grounds, this.rule, this.shown,
-				this.reason, this.givenBy, this.givenAt);
+		return new RulingView(this.number,
+				new RulingView.Answer(this.verdict, this.allowedIf, this.grounds, this.rule, this.shown), this.reason,
+				this.givenBy, this.givenAt);
 	}
 
 }

@@ -34,7 +34,7 @@ class RulingSubjects implements SubjectNames {
 	}
 
 	private SubjectNames.Named name(QuestionView question) {
-		return this.whereabouts.of(this.entries.entry(question.entry()).event(), question.team());
+		return this.whereabouts.of(this.entries.entry(question.party().entry()).event(), question.team());
 	}
 
 }

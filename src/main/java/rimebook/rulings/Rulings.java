@@ -176,10 +176,13 @@ public class Rulings {
 			.stream()
 			.filter((one) -> one.id().equals(question.segment()))
 			.findFirst();
-		return new QuestionView(question.id(), question.competition(), event.name(), question.entry(),
-				entry.team().name(), entry.team().club().name(), segment.map(SegmentView::id).orElse(null),
-				segment.map(SegmentView::name).orElse(""), question.topic(), question.text(), question.askedBy(),
-				question.takenBy(), question.askedAt(), given.stream().map(Ruling::view).toList());
+		return new QuestionView(question.id(),
+				new QuestionView.Scope(question.competition(), event.name(), segment.map(SegmentView::id).orElse(null),
+						segment.map(SegmentView::name).orElse("")),
+				new QuestionView.Party(question.entry(), entry.team().name(), entry.team().club().name()),
+				new QuestionView.Asked(question.topic(), question.text(), question.askedBy(), question.takenBy(),
+						question.askedAt()),
+				given.stream().map(Ruling::view).toList());
 	}
 
 	/**
@@ -199,16 +202,11 @@ public class Rulings {
 	 *
 	 * @param seen how many rulings on it the referee was looking at: 0 to answer, more to
 	 * supersede the last
-	 * @param condition under which it is allowed, up to 1000 characters; empty unless the
-	 * verdict has one
-	 * @param grounds why, up to 2000 characters
-	 * @param rule the rule it rests on, up to 200 characters; may be empty
-	 * @param shown whether the public may see it
 	 * @param reason why the ruling before no longer holds, up to 500 characters; empty
 	 * for the first
 	 */
-	public record GiveRuling(QuestionView.QuestionId question, int seen, RulingView.Verdict verdict, String condition,
-			String grounds, String rule, boolean shown, String reason) {
+	public record GiveRuling(QuestionView.QuestionId question, int seen, RulingView.Answer answer, String reason) {
+
 	}
 
 }

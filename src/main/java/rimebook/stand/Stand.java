@@ -122,11 +122,12 @@ public class Stand {
 			StandView.Standing standing) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		if (card == null) {
-			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.pairedAt(), seat.lastHeardAt(),
-					seat.waiting(), seat.faulty(), standing);
+			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.tablet().pairedAt(),
+					seat.tablet().lastHeardAt(), seat.tablet().waiting(), seat.tablet().faulty(), standing);
 		}
 		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
-				seat.pairedAt(), seat.lastHeardAt(), seat.waiting(), seat.faulty(), standing);
+				seat.tablet().pairedAt(), seat.tablet().lastHeardAt(), seat.tablet().waiting(), seat.tablet().faulty(),
+				standing);
 	}
 
 	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {

@@ -103,8 +103,8 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	 */
 	public @Nullable Row lastClosed() {
 		return this.order.stream()
-			.filter((row) -> row.performance().closedAt() != null)
-			.max(Comparator.comparing((Row row) -> Objects.requireNonNull(row.performance().closedAt()))
+			.filter((row) -> row.performance().course().closedAt() != null)
+			.max(Comparator.comparing((Row row) -> Objects.requireNonNull(row.performance().course().closedAt()))
 				.thenComparing((row) -> row.performance().startNumber()))
 			.filter((row) -> row.performance().status() == PerformanceStatus.CLOSED)
 			.orElse(null);

@@ -37,7 +37,7 @@ class WaitingWork {
 		return this.lists.stream()
 			.flatMap((list) -> list.waiting(viewer))
 			.filter((waiting) -> PathRules.of(path(waiting)).isReadBy(held))
-			.sorted(Comparator.comparingInt(Waiting::order).thenComparing(Waiting::competition))
+			.sorted(Comparator.comparingInt(Waiting::order).thenComparing((waiting) -> waiting.place().competition()))
 			.map((waiting) -> line(waiting, held))
 			.toList();
 	}

@@ -104,8 +104,8 @@ class RecordNamesIntegrationTests {
 
 	private void protestAndCorrect(SmallCompetition day) {
 		this.context.getBean(Protests.class)
-			.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null),
+			.file(new Protests.FileProtest(day.segment(1), new ProtestView.Claim(day.entries().get(0).id(),
+					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", 0), "Mira Sund", null),
 					SmallCompetition.ACCOUNTANT);
 		Corrections corrections = this.context.getBean(Corrections.class);
 		CorrectionView proposed = corrections.propose(

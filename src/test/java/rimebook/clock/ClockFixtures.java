@@ -49,7 +49,8 @@ public final class ClockFixtures {
 			.instant()
 			.minus(Duration.ofSeconds(secondsAgo))
 			.truncatedTo(ChronoUnit.MILLIS);
-		ClockView.Tap tap = new ClockView.Tap(touches + 1, act, cause, null, "", "Runa Hale", then);
+		ClockView.Tap tap = new ClockView.Tap(touches + 1, act, cause, null, "",
+				new ClockView.Tap.Noted("Runa Hale", then));
 		new TransactionTemplate(this.context.getBean(PlatformTransactionManager.class))
 			.executeWithoutResult((status) -> this.context.getBean(ClockTapRepository.class)
 				.save(new ClockTap(this.context.getBean(Ids.class).next(), this.performance, tap)));

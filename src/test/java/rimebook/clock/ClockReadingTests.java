@@ -68,7 +68,7 @@ class ClockReadingTests {
 		assertThat(clock().skated(at(30))).hasSeconds(20);
 		interrupt(InterruptionCause.RINK, 31);
 		tap(ClockView.ClockAct.TAKE_BACK, 40);
-		assertThat(clock().interruptions()).isEmpty();
+		assertThat(clock().times().interruptions()).isEmpty();
 		assertThat(clock().skated(at(50))).hasSeconds(40);
 		tap(ClockView.ClockAct.TAKE_BACK, 55);
 		assertThat(clock().state()).isEqualTo(ClockView.ClockState.WAITING);
@@ -93,7 +93,7 @@ class ClockReadingTests {
 		tap(ClockView.ClockAct.START, 0);
 		interrupt(InterruptionCause.RINK, 60);
 		interrupt(InterruptionCause.INJURY, 75);
-		assertThat(clock().interruptions()).hasSize(1);
+		assertThat(clock().times().interruptions()).hasSize(1);
 		assertThat(clock().pause().cause()).isEqualTo(InterruptionCause.INJURY);
 		assertThat(clock().pause().length(at(90))).hasSeconds(30);
 		tap(ClockView.ClockAct.TAKE_BACK, 91);
@@ -107,8 +107,8 @@ class ClockReadingTests {
 		interrupt(InterruptionCause.RINK, 130);
 		reskate(Reskates.Marking.RESKATED_ONLY, 700);
 		assertThat(clock().state()).isEqualTo(ClockView.ClockState.WAITING);
-		assertThat(clock().run()).isEqualTo(2);
-		assertThat(clock().marking()).isEqualTo(Reskates.Marking.RESKATED_ONLY);
+		assertThat(clock().attempt().run()).isEqualTo(2);
+		assertThat(clock().attempt().marking()).isEqualTo(Reskates.Marking.RESKATED_ONLY);
 		assertThat(clock().skated(at(710))).isZero();
 		assertThat(clock().findings()).as("neither the late start nor the interruption of the first run").isEmpty();
 		tap(ClockView.ClockAct.START, 800);
@@ -118,7 +118,7 @@ class ClockReadingTests {
 		tap(ClockView.ClockAct.TAKE_BACK, 1042);
 		tap(ClockView.ClockAct.TAKE_BACK, 1043);
 		assertThat(clock().state()).isEqualTo(ClockView.ClockState.INTERRUPTED);
-		assertThat(clock().run()).isEqualTo(1);
+		assertThat(clock().attempt().run()).isEqualTo(1);
 		assertThat(clock().skated(at(2000))).hasSeconds(60);
 	}
 
@@ -218,7 +218,8 @@ class ClockReadingTests {
 
 	private void add(ClockView.ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
 			Instant at) {
-		this.taps.add(new ClockView.Tap(this.taps.size() + 1, act, cause, marking, "", "Runa Hale", at));
+		this.taps.add(new ClockView.Tap(this.taps.size() + 1, act, cause, marking, "",
+				new ClockView.Tap.Noted("Runa Hale", at)));
 	}
 
 }

@@ -67,8 +67,9 @@ class PerformanceClockIntegrationTests {
 		assertThat(clock.log()).extracting(ClockView.Tap::act)
 			.containsExactly(ClockView.ClockAct.START, ClockView.ClockAct.INTERRUPT, ClockView.ClockAct.RESUME,
 					ClockView.ClockAct.STOP);
-		assertThat(clock.log()).extracting(ClockView.Tap::notedBy).containsOnly(REFEREE.name());
-		assertThat(clock.log()).isSortedAccordingTo((one, other) -> one.notedAt().compareTo(other.notedAt()));
+		assertThat(clock.log()).extracting((tap) -> tap.noted().notedBy()).containsOnly(REFEREE.name());
+		assertThat(clock.log())
+			.isSortedAccordingTo((one, other) -> one.noted().notedAt().compareTo(other.noted().notedAt()));
 		assertThat(recorded()).containsSubsequence("clock.start", "clock.interrupt", "clock.resume", "clock.stop");
 		assertThat(this.record.verify().isWhole()).isTrue();
 	}

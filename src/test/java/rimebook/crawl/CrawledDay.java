@@ -158,8 +158,8 @@ final class CrawledDay {
 				"Mira Sund"), SmallCompetition.SECRETARY);
 		QuestionView question = rulings.ask(new Rulings.AskQuestion(team, null, QuestionView.RulingTopic.COSTUME,
 				"May the cord hang loose?", "Mira Sund"), SmallCompetition.SECRETARY);
-		rulings.rule(new Rulings.GiveRuling(question.id(), 0, RulingView.Verdict.CONDITIONAL, "if it is sewn on",
-				"It is part of it.", "C 4", true, ""), SmallCompetition.REFEREE);
+		rulings.rule(new Rulings.GiveRuling(question.id(), 0, new RulingView.Answer(RulingView.Verdict.CONDITIONAL,
+				"if it is sewn on", "It is part of it.", "C 4", true), ""), SmallCompetition.REFEREE);
 	}
 
 }

@@ -105,8 +105,8 @@ final class CrawledPlaces {
 		day.skateAll();
 		day.post();
 		day.the(Protests.class)
-			.file(new Protests.FileProtest(day.small.segment(1), day.small.entries().get(0).id(),
-					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", "Mira Sund", null),
+			.file(new Protests.FileProtest(day.small.segment(1), new ProtestView.Claim(day.small.entries().get(0).id(),
+					ProtestView.ProtestCategory.CALCULATION, "A sum is wrong.", 0), "Mira Sund", null),
 					SmallCompetition.ACCOUNTANT);
 		propose(day);
 	}

@@ -95,8 +95,8 @@ class StartingOrderDrawIntegrationTests {
 		StartingOrderView drawn = drawFirst("seed", "");
 		assertThat(drawn.number()).isEqualTo(1);
 		assertThat(drawn.seed()).isEqualTo("seed");
-		assertThat(drawn.drawnBy()).isEqualTo("Ines Harrow");
-		assertThat(drawn.drawnAt()).isEqualTo(DrawModule.NOW);
+		assertThat(drawn.act().drawnBy()).isEqualTo("Ines Harrow");
+		assertThat(drawn.act().drawnAt()).isEqualTo(DrawModule.NOW);
 		assertThat(drawn.starts()).extracting(StartingOrderView.Start::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8);
 		assertThat(drawn.starts()).extracting(StartingOrderView.Start::group).containsExactly(1, 1, 2, 2, 2, 3, 3, 3);
 		assertThat(drawn.starts()).extracting(StartingOrderView.Start::entry)
@@ -187,7 +187,7 @@ class StartingOrderDrawIntegrationTests {
 		assertRefused("draw-reason-missing", () -> drawFirst("other", " "));
 		StartingOrderView again = drawFirst("other", "Wrong list was read out");
 		assertThat(again.number()).isEqualTo(2);
-		assertThat(again.reason()).isEqualTo("Wrong list was read out");
+		assertThat(again.act().reason()).isEqualTo("Wrong list was read out");
 		assertThat(this.draw.ofSegment(this.first)).contains(again);
 		assertThat(this.draw.everDrawn(this.first)).containsExactly(again, original);
 	}

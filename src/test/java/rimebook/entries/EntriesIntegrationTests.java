@@ -102,7 +102,7 @@ class EntriesIntegrationTests {
 		assertThat(this.entries.entry(entry.id())).isEqualTo(entry);
 		assertThat(this.entries.ofEvent(this.junior.id())).containsExactly(entry);
 		assertThat(entry.team().club().town()).isEqualTo("Skerrywick");
-		assertThat(entry.enteredAt()).isEqualTo(NOW);
+		assertThat(entry.acceptance().enteredAt()).isEqualTo(NOW);
 		assertThat(entry.isLate()).isFalse();
 		assertThat(this.entries.clubs()).extracting(ClubView::name).contains(this.club);
 	}
@@ -271,8 +271,7 @@ class EntriesIntegrationTests {
 		EntryView entry = enter("Lanterns");
 		EntryView gone = this.entries.withdraw(entry.id(), entry.version(), " Two skaters ill ", SECRETARY);
 		assertThat(gone.state()).isEqualTo(EntryState.WITHDRAWN);
-		assertThat(gone.withdrawnReason()).isEqualTo("Two skaters ill");
-		assertThat(gone.withdrawnAt()).isEqualTo(NOW);
+		assertThat(gone.withdrawal()).isEqualTo(new EntryView.Withdrawal(NOW, "Two skaters ill"));
 		assertThat(this.entries.entry(entry.id())).isEqualTo(gone);
 		assertRefused(() -> this.entries.withdraw(entry.id(), gone.version(), "again", SECRETARY), "already-withdrawn");
 		assertThat(enter("Lanterns")).satisfies((back) -> {

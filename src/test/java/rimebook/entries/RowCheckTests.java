@@ -155,8 +155,9 @@ class RowCheckTests {
 	}
 
 	private static EntryView entry(String team, EntryState state) {
-		return new EntryView(new EntryId(UUID.randomUUID()), JUNIOR.id(), team(team), state, "", Instant.EPOCH, null,
-				"", 0);
+		return new EntryView(new EntryId(UUID.randomUUID()), JUNIOR.id(), team(team),
+				new EntryView.Acceptance(Instant.EPOCH, ""),
+				(state == EntryState.WITHDRAWN) ? new EntryView.Withdrawal(Instant.EPOCH, "") : null, 0);
 	}
 
 	private static EventView event(String name, int position) {

@@ -38,7 +38,6 @@ import rimebook.draw.StartingOrderView;
 import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
-import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
 import rimebook.results.ResultVersion;
@@ -186,8 +185,8 @@ class Stage {
 	private static EntryView entry(int i) {
 		ClubView club = new ClubView(new ClubView.Id(id(200 + i)), "Club " + "ABCDEFGHIJKL".charAt(i), "Tarnholt");
 		return new EntryView(new EntryId(id(100 + i)), new EventId(id(11)),
-				new TeamView(new TeamView.Id(id(300 + i)), TEAMS.get(i), club, ""), EntryState.ENTERED, "", NOON, null,
-				"", 0);
+				new TeamView(new TeamView.Id(id(300 + i)), TEAMS.get(i), club, ""), new EntryView.Acceptance(NOON, ""),
+				null, 0);
 	}
 
 	static UUID id(int number) {
@@ -340,8 +339,8 @@ class Stage {
 					Stage.this.competition.facts().rulebook(),
 					Sentence.of("figure.row.semicolon", Sentence.of("rules.majority", 7),
 							Sentence.of("rules.by-second-mark")),
-					Stage.this.junior.judging().method().name(), 7, this.closed.size(), this.order.size(), "Technical Merit",
-					"Presentation", columns, rows, outlook, null);
+					Stage.this.junior.judging().method().name(), 7, this.closed.size(), this.order.size(),
+					"Technical Merit", "Presentation", columns, rows, outlook, null);
 		}
 
 		private Standing.Row row(PlacedEntry placed) {
@@ -392,8 +391,9 @@ class Stage {
 						entry.team().club().name());
 				return new StartingOrderView.Start(i + 1, i / 6 + 1, entry.id(), ticket.hex(), ticket.text());
 			}).toList();
-			return new StartingOrderView(this.segment.id(), 1, DrawMethod.GROUPS_FROM_STANDING, "a-seed-for-all", 6,
-					NOON, "Somebody", "", starts);
+			return new StartingOrderView(this.segment.id(), 1,
+					new StartingOrderView.Procedure(DrawMethod.GROUPS_FROM_STANDING, "a-seed-for-all", 6),
+					new StartingOrderView.Act(NOON, "Somebody", ""), starts);
 		}
 
 		Optional<SegmentResultView> result() {

@@ -110,7 +110,8 @@ class GuessedCodesIntegrationTests {
 		this.guessing.stop("192.168.4.7", "192.168.4.7, Safari");
 		assertThat(pair(code()).statusCode()).isEqualTo(200);
 		this.guessing.stop("192.168.4.7", "192.168.4.7, Safari");
-		assertThat(this.guessing.recent()).filteredOn((stop) -> stop.address().equals("192.168.4.7") && stop.stopped())
+		assertThat(this.guessing.recent())
+			.filteredOn((stop) -> stop.address().equals("192.168.4.7") && stop.stop().stopped())
 			.hasSize(1);
 	}
 

@@ -244,7 +244,7 @@ class PanelsIntegrationTests {
 		OfficialView mara = register("Mara Lind", "Harbour Blades");
 		assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, mara));
 		assertRefused("official-bound", () -> seat(this.junior, SeatKind.ACCOUNTANT, 1, mara));
-		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, mara).overrideReason()).isEmpty();
+		assertThat(seat(this.junior, SeatKind.ANNOUNCER, 1, mara).occupant().overrideReason()).isEmpty();
 		assertThat(this.panels.conflicts(this.junior)).isEmpty();
 	}
 
@@ -257,7 +257,7 @@ class PanelsIntegrationTests {
 		SeatView seat = this.panels.seat(
 				new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, kai.id(), "Allowed by the association"),
 				REFEREE);
-		assertThat(seat.overrideReason()).isEqualTo("Allowed by the association");
+		assertThat(seat.occupant().overrideReason()).isEqualTo("Allowed by the association");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
 			assertThat(conflict.grounds()).containsExactly("coach or choreographer, lanterns");
@@ -280,7 +280,7 @@ class PanelsIntegrationTests {
 			assertRefused("official-bound", () -> seat(this.junior, SeatKind.REFEREE, 1, kai));
 		}
 		else {
-			assertThat(seat(this.junior, SeatKind.REFEREE, 1, kai).overrideReason()).isEmpty();
+			assertThat(seat(this.junior, SeatKind.REFEREE, 1, kai).occupant().overrideReason()).isEmpty();
 		}
 	}
 
@@ -315,7 +315,7 @@ class PanelsIntegrationTests {
 			.findFirst()
 			.orElseThrow();
 		this.entries.withdraw(paleThaw.id(), paleThaw.version(), "Injury", REFEREE);
-		assertThat(seat(this.junior, SeatKind.JUDGE, 1, kai).overrideReason()).isEmpty();
+		assertThat(seat(this.junior, SeatKind.JUDGE, 1, kai).occupant().overrideReason()).isEmpty();
 	}
 
 	@Test
@@ -324,7 +324,7 @@ class PanelsIntegrationTests {
 		SeatView seat = this.panels.seat(
 				new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, mara.id(), "No other judge could travel"),
 				REFEREE);
-		assertThat(seat.overrideReason()).isEqualTo("No other judge could travel");
+		assertThat(seat.occupant().overrideReason()).isEqualTo("No other judge could travel");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
 			assertThat(conflict.grounds()).containsExactly("own club, Embers, Lanterns");
@@ -341,7 +341,7 @@ class PanelsIntegrationTests {
 		OfficialView sten = register("Sten Vik", "North Sound");
 		SeatView seat = this.panels
 			.seat(new Panels.SeatOfficial(this.junior, SeatKind.JUDGE, 1, sten.id(), "Just in case"), REFEREE);
-		assertThat(seat.overrideReason()).isEmpty();
+		assertThat(seat.occupant().overrideReason()).isEmpty();
 	}
 
 	@Test
@@ -366,7 +366,7 @@ class PanelsIntegrationTests {
 		assertRefused("stale-version", () -> this.panels.setAside(seat.id(), 99, "Allowed", REFEREE));
 		this.panels.setAside(seat.id(), version(seat), "Allowed by the association", REFEREE);
 		assertThat(unsettled()).isEmpty();
-		assertThat(this.panels.seat(seat.id()).overrideReason()).isEqualTo("Allowed by the association");
+		assertThat(this.panels.seat(seat.id()).occupant().overrideReason()).isEqualTo("Allowed by the association");
 		assertRefused("seat-not-bound", () -> this.panels.setAside(seat.id(), version(seat), "Allowed", REFEREE));
 		assertThat(this.published.stream(AuditedChange.class)
 			.filter((change) -> change.action().equals("seat.bond-set-aside"))).singleElement()
@@ -555,10 +555,10 @@ class PanelsIntegrationTests {
 		this.panels.issueCodes(this.junior, REFEREE);
 		SeatView judge = this.panels.judges(this.junior).get(0);
 		SeatCodes.Pairing pairing = this.codes.pair(code(judge), "tablet", null);
-		assertThat(this.panels.seat(judge.id()).pairedAt()).isNotNull();
+		assertThat(this.panels.seat(judge.id()).tablet().pairedAt()).isNotNull();
 		SeatView renewed = this.panels.issueCode(judge.id(), REFEREE);
 		assertThat(renewed.code()).isNotEqualTo(judge.code());
-		assertThat(renewed.pairedAt()).isNull();
+		assertThat(renewed.tablet().pairedAt()).isNull();
 		this.entityManager.flush();
 		assertThat(this.codes.grantOf(pairing.token())).isEmpty();
 		assertRefused("seat-code-unknown", () -> this.codes.pair(code(judge), "tablet", null));

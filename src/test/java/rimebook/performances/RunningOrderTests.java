@@ -70,7 +70,8 @@ class RunningOrderTests {
 
 	private RunningOrderTests add(int number, PerformanceStatus status, Instant called, boolean postponed) {
 		this.all.add(new PerformanceView(new PerformanceId(UUID.randomUUID()), new SegmentId(UUID.randomUUID()),
-				new EntryId(UUID.randomUUID()), number, 1, status, "", called, null, 0, 1, postponed, ""));
+				new PerformanceView.Start(new EntryId(UUID.randomUUID()), number, 1),
+				new PerformanceView.Course(status, "", 1, null), new PerformanceView.Turn(called, "", postponed), 0));
 		return this;
 	}
 

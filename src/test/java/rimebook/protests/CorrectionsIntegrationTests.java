@@ -121,12 +121,14 @@ class CorrectionsIntegrationTests {
 	void whoeverFiledAProtestDoesNotDecideItUnderAnotherName() {
 		SmallCompetition day = twoTeams();
 		Actor kai = new Actor("person:kai", "Kai Berg", "secretary", "test");
-		ProtestView own = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "kai  BERG", null), kai);
+		ProtestView own = this.protests.file(new Protests.FileProtest(day.segment(1),
+				new ProtestView.Claim(day.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "Too loud.", 0),
+				"kai  BERG", null), kai);
 		assertRefused("own-protest", () -> this.protests.decide(own.id(), own.version(), true, "Granted.",
 				new Actor("person:kai", "Kai Lind", "referee", "test")));
-		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "Kai Berg ", null), SECRETARY);
+		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1),
+				new ProtestView.Claim(day.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "Too loud.", 0),
+				"Kai Berg ", null), SECRETARY);
 		assertRefused("own-protest", () -> this.protests.decide(typed.id(), typed.version(), true, "Granted.",
 				new Actor("person:kai", "KAI Berg", "referee", "test")));
 		this.protests.decide(typed.id(), typed.version(), false, "Heard.", REFEREE);
@@ -139,8 +141,9 @@ class CorrectionsIntegrationTests {
 		String known = UUID.randomUUID().toString().substring(0, 8);
 		PersonView filer = people
 			.add(new DraftPerson("filer-" + known, "Filer " + known, Set.of(Role.REFEREE), Crew.PASSWORD), SECRETARY);
-		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(),
-				ProtestView.ProtestCategory.CONDUCT, "Too loud.", "filer  " + known, null), SECRETARY);
+		ProtestView typed = this.protests.file(new Protests.FileProtest(day.segment(1),
+				new ProtestView.Claim(day.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "Too loud.", 0),
+				"filer  " + known, null), SECRETARY);
 		people.change(filer.id(), filer.version(), "Renamed " + known, Set.of(Role.REFEREE), SECRETARY);
 		Actor renamed = new Actor("person:" + filer.id().value(), "Renamed " + known, "referee", "test");
 		assertRefused("own-protest",
@@ -240,7 +243,7 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		ProtestView opinion = file(day, ProtestView.ProtestCategory.EVALUATION, null);
 		assertThat(opinion.state()).isEqualTo(ProtestView.State.REFUSED);
-		assertThat(opinion.grounds()).contains("Rule 123");
+		assertThat(opinion.decision().grounds()).contains("Rule 123");
 		assertThat(this.protests.ofSegment(day.segment(1))).hasSize(1);
 	}
 
@@ -266,7 +269,8 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		SmallCompetition other = SmallCompetition.running(this.context, 2, 3);
 		assertRefused("team-not-of-event", () -> this.protests.file(new Protests.FileProtest(day.segment(1),
-				other.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "text", "Manager", null), SECRETARY));
+				new ProtestView.Claim(other.entries().get(0).id(), ProtestView.ProtestCategory.CONDUCT, "text", 0),
+				"Manager", null), SECRETARY));
 	}
 
 	/**
@@ -294,8 +298,9 @@ class CorrectionsIntegrationTests {
 	}
 
 	private ProtestView file(SmallCompetition day, ProtestView.ProtestCategory category, @Nullable Instant at) {
-		return this.protests.file(new Protests.FileProtest(day.segment(1), day.entries().get(0).id(), category,
-				"The music was too quiet.", "Team manager", at), SECRETARY);
+		return this.protests.file(new Protests.FileProtest(day.segment(1),
+				new ProtestView.Claim(day.entries().get(0).id(), category, "The music was too quiet.", 0),
+				"Team manager", at), SECRETARY);
 	}
 
 	private String leader(SegmentId segment) {

@@ -106,7 +106,7 @@ class StatusCorrectionsIntegrationTests {
 		assertThat(day.now(second)).satisfies((now) -> {
 			assertThat(now.status()).isEqualTo(PerformanceStatus.WAITING);
 			assertThat(now.startNumber()).isEqualTo(second.startNumber());
-			assertThat(now.statusReason()).isEmpty();
+			assertThat(now.course().statusReason()).isEmpty();
 		});
 		assertThat(this.standings.latest(day.segment(1)).orElseThrow().standing()).satisfies((standing) -> {
 			assertThat(standing.skated()).isEqualTo(1);

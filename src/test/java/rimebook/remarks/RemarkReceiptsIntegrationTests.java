@@ -131,13 +131,14 @@ class RemarkReceiptsIntegrationTests {
 		assertThat(this.stand.ofSegment(this.day.segment(1)).now().seats()).extracting(StandView.SeatCard::waiting)
 			.containsExactly(2, 0, 0);
 		this.codes.pair(slip, "another tablet", null);
-		assertThat(seat(0).waiting()).as("the first tablet has the seat until the referee says yes").isEqualTo(2);
+		assertThat(seat(0).tablet().waiting()).as("the first tablet has the seat until the referee says yes")
+			.isEqualTo(2);
 		SeatTakeovers takeovers = this.context.getBean(SeatTakeovers.class);
 		takeovers.open()
 			.stream()
 			.filter((one) -> one.seat().equals(seat(0).id().value()))
 			.forEach((one) -> takeovers.answer(one.seat(), one.askedAt(), true, SmallCompetition.REFEREE));
-		assertThat(seat(0).waiting()).isZero();
+		assertThat(seat(0).tablet().waiting()).isZero();
 		assertThatExceptionOfType(RuleViolationException.class)
 			.isThrownBy(() -> this.panels.noteTablet(seat(0).id(), -1, false))
 			.withMessageContaining("'waiting'");

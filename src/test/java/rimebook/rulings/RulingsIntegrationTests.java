@@ -66,9 +66,9 @@ class RulingsIntegrationTests {
 		QuestionView ruled = this.rulings
 			.rule(given(question, 0, RulingView.Verdict.CONDITIONAL, "if it is sewn on", ""), REFEREE);
 		assertThat(ruled.current()).satisfies((ruling) -> {
-			assertThat(ruling.condition()).isEqualTo("if it is sewn on");
+			assertThat(ruling.answer().condition()).isEqualTo("if it is sewn on");
 			assertThat(ruling.givenBy()).isEqualTo(REFEREE.name());
-			assertThat(ruling.shown()).isTrue();
+			assertThat(ruling.answer().shown()).isTrue();
 		});
 		assertThat(this.rulings.ofEntry(this.team.id())).containsExactly(ruled);
 		assertThat(this.rulings.openOf(this.team.id(), this.day.segment(1))).isEmpty();
@@ -84,10 +84,10 @@ class RulingsIntegrationTests {
 				() -> this.rulings.rule(given(question, 1, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE));
 		QuestionView now = this.rulings
 			.rule(given(question, 1, RulingView.Verdict.NOT_ALLOWED, "", "It came off in practice."), REFEREE);
-		assertThat(now.rulings()).extracting(RulingView::number, RulingView::verdict)
+		assertThat(now.rulings()).extracting(RulingView::number, (ruling) -> ruling.answer().verdict())
 			.containsExactly(tuple(2, RulingView.Verdict.NOT_ALLOWED), tuple(1, RulingView.Verdict.ALLOWED));
 		assertThat(this.rulings.ofEntry(this.team.id())).singleElement()
-			.satisfies((one) -> assertThat(one.current().verdict()).isEqualTo(RulingView.Verdict.NOT_ALLOWED));
+			.satisfies((one) -> assertThat(one.current().answer().verdict()).isEqualTo(RulingView.Verdict.NOT_ALLOWED));
 		assertThat(line("ruling.superseded")).startsWith("not allowed");
 	}
 
@@ -106,7 +106,7 @@ class RulingsIntegrationTests {
 		this.rulings.rule(given(question, 0, RulingView.Verdict.NOT_ALLOWED, "", ""), REFEREE);
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(2))).hasSize(1);
-		assertThat(question.segmentName()).isEqualTo(this.day.event().segments().get(1).name());
+		assertThat(question.about().segmentName()).isEqualTo(this.day.event().segments().get(1).name());
 	}
 
 	@Test
@@ -118,7 +118,7 @@ class RulingsIntegrationTests {
 		assertSegmentStays(2);
 		assertThat(this.rulings.ofEntry(this.team.id(), this.day.segment(1))).isEmpty();
 		this.context.getBean(Cancellations.class).remove(this.day.segment(1), SECRETARY);
-		assertThat(this.rulings.question(question.id()).segmentName()).isEqualTo("Free skating");
+		assertThat(this.rulings.question(question.id()).about().segmentName()).isEqualTo("Free skating");
 	}
 
 	private void assertSegmentStays(int position) {
@@ -153,10 +153,8 @@ class RulingsIntegrationTests {
 				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.CONDITIONAL, "", ""), REFEREE));
 		assertRefused("condition-without-use", "condition",
 				() -> this.rulings.rule(given(question, 0, RulingView.Verdict.ALLOWED, "if sewn on", ""), REFEREE));
-		assertRefused("field-missing", "grounds",
-				() -> this.rulings.rule(
-						new Rulings.GiveRuling(question.id(), 0, RulingView.Verdict.ALLOWED, "", "", "", false, ""),
-						REFEREE));
+		assertRefused("field-missing", "grounds", () -> this.rulings.rule(new Rulings.GiveRuling(question.id(), 0,
+				new RulingView.Answer(RulingView.Verdict.ALLOWED, "", "", "", false), ""), REFEREE));
 	}
 
 	@Test
@@ -225,8 +223,8 @@ class RulingsIntegrationTests {
 
 	private static Rulings.GiveRuling given(QuestionView question, int seen, RulingView.Verdict verdict,
 			String condition, String reason) {
-		return new Rulings.GiveRuling(question.id(), seen, verdict, condition, "It is part of it.", "C 4", true,
-				reason);
+		return new Rulings.GiveRuling(question.id(), seen,
+				new RulingView.Answer(verdict, condition, "It is part of it.", "C 4", true), reason);
 	}
 
 	private String line(String action) {

@@ -35,7 +35,8 @@ class CompetitionsWaiting implements WaitingList {
 	}
 
 	private static Waiting line(CompetitionView competition, String key) {
-		return new Waiting(70, key, 0, competition.name(), "", "/desk/competitions/" + competition.id());
+		return new Waiting(70, key, 0, new Waiting.Place(competition.name(), ""),
+				"/desk/competitions/" + competition.id());
 	}
 
 }

@@ -34,8 +34,10 @@ class DrawsWaiting implements WaitingList {
 
 	private Stream<Waiting> line(DaySegment held) {
 		StartingOrderDraw.Offer offer = this.draw.offer(held.segment().id());
-		return (offer.refusal() != null) ? Stream.empty() : Stream.of(new Waiting(40, "draw.waiting.draw",
-				offer.field(), held.where(), held.competition().name(), "/desk/draw/" + held.segment().id()));
+		return (offer.refusal() != null) ? Stream.empty()
+				: Stream.of(new Waiting(40, "draw.waiting.draw", offer.field(),
+						new Waiting.Place(held.where(), held.competition().name()),
+						"/desk/draw/" + held.segment().id()));
 	}
 
 }

@@ -9,14 +9,12 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderView;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 
 /** A drawn order with the names and times that people read. */
-record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, ZonedDateTime drawnAt, String drawnBy,
-		String reason, List<StartGroup> groups, String command) {
+record OrderPage(int number, StartingOrderView.Procedure how, Act act, List<StartGroup> groups, String command) {
 
 	static OrderPage of(StartingOrderView order, String segment, Map<EntryId, EntryView> entries, ZoneId zone) {
 		List<StartRow> rows = order.starts()
@@ -24,8 +22,9 @@ record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, Z
 			.map((start) -> StartRow.of(start, Objects.requireNonNull(entries.get(start.entry())), order.seed(),
 					segment))
 			.toList();
-		return new OrderPage(order.number(), order.method(), order.seed(), order.groupMaximum(),
-				order.drawnAt().atZone(zone), order.drawnBy(), order.reason(), groups(rows),
+		return new OrderPage(order.number(),
+				new StartingOrderView.Procedure(order.how().method(), order.seed(), order.how().groupMaximum()),
+				new Act(order.act().drawnAt().atZone(zone), order.act().drawnBy(), order.act().reason()), groups(rows),
 				order.starts().get(0).command());
 	}
 
@@ -44,6 +43,10 @@ record OrderPage(int number, DrawMethod method, String seed, int groupMaximum, Z
 			.flatMap((group) -> group.rows().stream())
 			.map((row) -> row.number() + " " + row.team())
 			.collect(Collectors.joining(", "));
+	}
+
+	/** When, by whom and why it was drawn, in the rink's time. */
+	record Act(ZonedDateTime drawnAt, String drawnBy, String reason) {
 	}
 
 }

@@ -79,7 +79,7 @@ class EntriesController {
 		model.addAttribute("competition", competition);
 		model.addAttribute("event", event);
 		model.addAttribute("search", search);
-		model.addAttribute("entered", rows.stream().filter(EntryRow::entered).count());
+		model.addAttribute("entered", rows.stream().filter(EntryRow::isEntered).count());
 		model.addAttribute("entries", rows.stream().filter((row) -> row.holds(search)).toList());
 		model.addAttribute("all", rows.size());
 		model.addAttribute("clubs", clubs.stream().map(ClubView::name).toList());

@@ -33,8 +33,8 @@ class EntriesWaiting implements WaitingList {
 	@Override
 	public Stream<Waiting> waiting(Actor viewer) {
 		return this.underWay.competitions(CompetitionState.ENTRIES_OPEN)
-			.map((competition) -> new Waiting(60, "entries.waiting.open", teams(competition), competition.name(), "",
-					"/desk/competitions/" + competition.id()));
+			.map((competition) -> new Waiting(60, "entries.waiting.open", teams(competition),
+					new Waiting.Place(competition.name(), ""), "/desk/competitions/" + competition.id()));
 	}
 
 	private int teams(CompetitionView competition) {

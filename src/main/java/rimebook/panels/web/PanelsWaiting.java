@@ -40,7 +40,7 @@ class PanelsWaiting implements WaitingList {
 	}
 
 	private static Waiting line(DayEvent held, int order, String key, int count) {
-		return new Waiting(order, key, count, held.event().name(), held.competition().name(),
+		return new Waiting(order, key, count, new Waiting.Place(held.event().name(), held.competition().name()),
 				"/desk/panel/" + held.event().id());
 	}
 

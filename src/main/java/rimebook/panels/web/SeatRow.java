@@ -29,7 +29,8 @@ record SeatRow(String place, String label, boolean judge, boolean missing, @Null
 		return new SeatRow(PanelForm.value(place), place.label(),
 				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken,
 				seat.orElse(null), grounds,
-				seat.map(SeatView::lastHeardAt).map((then) -> Heard.of(then, now)).orElse(null), choice);
+				seat.map((taker) -> taker.tablet().lastHeardAt()).map((then) -> Heard.of(then, now)).orElse(null),
+				choice);
 	}
 
 	/** Tell whether somebody sits there. */

@@ -21,7 +21,7 @@ record Slip(String seat, String official, String code, QrCode drawing, String li
 		String code = Objects.requireNonNull(seat.code(), "code");
 		String official = Optional.ofNullable(seat.official()).map(OfficialView::name).orElse("");
 		return new Slip(seat.label(), official, SeatRow.inFours(code), QrCode.of(address.join(code)),
-				address.join(code), seat.codeIssuedAt());
+				address.join(code), seat.access().codeIssuedAt());
 	}
 
 }

@@ -57,7 +57,7 @@ class DecisionsWaiting implements WaitingList {
 	}
 
 	private static Waiting line(DaySegment held, String key, int count) {
-		return new Waiting(20, key, count, held.where(), held.competition().name(),
+		return new Waiting(20, key, count, new Waiting.Place(held.where(), held.competition().name()),
 				"/desk/protests/" + held.segment().id());
 	}
 

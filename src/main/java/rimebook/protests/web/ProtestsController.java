@@ -69,8 +69,8 @@ class ProtestsController {
 
 	private void file(SegmentId segment, ProtestForm form, RedirectAttributes redirect, Actor actor) {
 		Instant handedIn = instant(segment, form);
-		Protests.FileProtest filed = new Protests.FileProtest(segment, entry(form.getEntry()),
-				category(form.getCategory()), form.getText(), form.getFiledBy(), handedIn, form.getPosting());
+		Protests.FileProtest filed = new Protests.FileProtest(segment, new ProtestView.Claim(entry(form.getEntry()),
+				category(form.getCategory()), form.getText(), form.getPosting()), form.getFiledBy(), handedIn);
 		Notice.give(redirect, "protests.file.done." + this.protests.file(filed, actor).state());
 	}
 

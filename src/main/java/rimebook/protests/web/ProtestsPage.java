@@ -32,7 +32,7 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 	/** The posting that a protest is against, {@code null} before the first. */
 	public SegmentResultView.@Nullable Posting posting(ProtestView protest) {
 		return this.postings.stream()
-			.filter((posting) -> posting.number() == protest.posting())
+			.filter((posting) -> posting.number() == protest.claim().posting())
 			.findFirst()
 			.orElse(null);
 	}

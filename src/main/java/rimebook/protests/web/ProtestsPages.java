@@ -71,7 +71,7 @@ class ProtestsPages {
 				this.standings.result(id).orElse(null),
 				this.protests.ofSegment(id)
 					.stream()
-					.map((protest) -> new ProtestsPage.ProtestLine(protest, team(protest.entry())))
+					.map((protest) -> new ProtestsPage.ProtestLine(protest, team(protest.claim().entry())))
 					.toList(),
 				this.corrections.ofSegment(id).stream().map(this::line).toList(), this.standings.postings(id));
 	}
@@ -201,7 +201,7 @@ class ProtestsPages {
 		return this.protests.ofSegment(segment)
 			.stream()
 			.filter((protest) -> protest.state() == ProtestView.State.UPHELD)
-			.map((protest) -> Choice.of(protest.id(), team(protest.entry()) + ": " + protest.text()))
+			.map((protest) -> Choice.of(protest.id(), team(protest.claim().entry()) + ": " + protest.claim().text()))
 			.toList();
 	}
 

@@ -83,12 +83,12 @@ class ResultsWaiting implements WaitingList {
 	}
 
 	private static Waiting finish(CompetitionView competition) {
-		return new Waiting(65, "results.waiting.final", 0, competition.name(), "",
+		return new Waiting(65, "results.waiting.final", 0, new Waiting.Place(competition.name(), ""),
 				"/desk/competitions/" + competition.id());
 	}
 
 	private static Waiting line(DaySegment held, String key, int count) {
-		return new Waiting(30, key, count, held.where(), held.competition().name(),
+		return new Waiting(30, key, count, new Waiting.Place(held.where(), held.competition().name()),
 				"/desk/results/" + held.segment().id());
 	}
 

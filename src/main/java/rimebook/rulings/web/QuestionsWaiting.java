@@ -36,7 +36,7 @@ class QuestionsWaiting implements WaitingList {
 
 	private Waiting line(CompetitionView competition) {
 		int open = (int) this.rulings.ofCompetition(competition.id()).stream().filter(QuestionView::isOpen).count();
-		return new Waiting(50, "rulings.waiting.open", open, competition.name(), "",
+		return new Waiting(50, "rulings.waiting.open", open, new Waiting.Place(competition.name(), ""),
 				"/desk/rulings?state=open&competition=" + competition.id())
 			.only("REFEREE");
 	}

@@ -28,11 +28,11 @@ class RulingForm {
 		form.seen = question.rulings().size();
 		RulingView current = question.current();
 		if (current != null) {
-			form.verdict = current.verdict().name();
-			form.condition = current.condition();
-			form.grounds = current.grounds();
-			form.rule = current.rule();
-			form.shown = current.shown();
+			form.verdict = current.answer().verdict().name();
+			form.condition = current.answer().condition();
+			form.grounds = current.answer().grounds();
+			form.rule = current.answer().rule();
+			form.shown = current.answer().shown();
 		}
 		return form;
 	}
@@ -40,8 +40,8 @@ class RulingForm {
 	Rulings.GiveRuling ruling(QuestionView.QuestionId question) {
 		RulingView.Verdict given = Given.read("verdict", this.verdict, RulingView.Verdict::valueOf,
 				"Choose what you rule.");
-		return new Rulings.GiveRuling(question, this.seen, given, this.condition, this.grounds, this.rule, this.shown,
-				this.reason);
+		return new Rulings.GiveRuling(question, this.seen,
+				new RulingView.Answer(given, this.condition, this.grounds, this.rule, this.shown), this.reason);
 	}
 
 	public int getSeen() {

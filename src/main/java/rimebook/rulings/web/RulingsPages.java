@@ -78,7 +78,7 @@ class RulingsPages {
 
 	/** One question with its rulings. */
 	void question(QuestionView question, Model model) {
-		CompetitionView competition = this.competitions.competition(question.competition());
+		CompetitionView competition = this.competitions.competition(question.about().competition());
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
 		model.addAttribute("question", question);

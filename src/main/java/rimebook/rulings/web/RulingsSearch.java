@@ -30,9 +30,10 @@ record RulingsSearch(String words, String state) {
 
 	private static String text(QuestionView question) {
 		RulingView current = question.current();
-		String ruling = (current != null) ? current.grounds() + " " + current.condition() : "";
+		String ruling = (current != null) ? current.answer().grounds() + " " + current.answer().condition() : "";
 		return String
-			.join(" ", question.team(), question.club(), question.event(), question.text(), question.askedBy(), ruling)
+			.join(" ", question.team(), question.party().club(), question.about().event(), question.text(),
+					question.asked().askedBy(), ruling)
 			.toLowerCase(Locale.ROOT);
 	}
 

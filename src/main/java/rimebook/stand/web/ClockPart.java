@@ -48,16 +48,17 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 	static ClockPart of(StandView.Now onIce, List<String> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
 		ClockView.Interruption pause = clock.pause();
-		return new ClockPart(onIce.row().performance().id().toString(), clock.touches(), clock.state(), clock.run(),
-				clock.marking(), face(clock), (pause != null) ? ClockFace.runningSince(pause.from()) : null,
-				(pause != null) ? pause.cause() : null, clock.hasContinued(), isEarly(clock, pause), clock.last(),
-				along, clock.window(), ClockRow.of(clock.log(), rink), proposals);
+		return new ClockPart(onIce.row().performance().id().toString(), clock.touches(), clock.state(),
+				clock.attempt().run(), clock.attempt().marking(), face(clock),
+				(pause != null) ? ClockFace.runningSince(pause.from()) : null, (pause != null) ? pause.cause() : null,
+				clock.hasContinued(), isEarly(clock, pause), clock.last(), along, clock.window(),
+				ClockRow.of(clock.log(), rink), proposals);
 	}
 
 	private static ClockFace face(ClockView clock) {
 		return switch (clock.state()) {
-			case WAITING -> (clock.calledAt() != null && clock.run() == 1) ? ClockFace.runningSince(clock.calledAt())
-					: ClockFace.BLANK;
+			case WAITING -> (clock.times().calledAt() != null && clock.attempt().run() == 1)
+					? ClockFace.runningSince(clock.times().calledAt()) : ClockFace.BLANK;
 			case RUNNING -> ClockFace.runningSince(clock.countsFrom());
 			case INTERRUPTED, STOPPED -> ClockFace.standing(clock.skated(Instant.EPOCH));
 		};
@@ -132,8 +133,8 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 		static List<ClockRow> of(List<ClockView.Tap> log, RinkClock rink) {
 			Set<ClockView.Tap> counting = counting(log);
 			return log.stream()
-				.map((tap) -> new ClockRow(tap.act(), tap.cause(), tap.marking(), tap.words(), rink.time(tap.notedAt()),
-						tap.notedBy(), counting.contains(tap)))
+				.map((tap) -> new ClockRow(tap.act(), tap.cause(), tap.marking(), tap.words(),
+						rink.time(tap.noted().notedAt()), tap.noted().notedBy(), counting.contains(tap)))
 				.toList();
 		}
 

@@ -75,7 +75,7 @@ class ClockProposals {
 	}
 
 	private static boolean isAnswer(Remarks.RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
-		Instant stopped = onIce.clock().stoppedAt();
+		Instant stopped = onIce.clock().times().stoppedAt();
 		return onIce.clock()
 			.findings()
 			.stream()

@@ -17,8 +17,8 @@ record GuessesPart(EventId event, List<Guess> guesses, List<Question> questions)
 			RinkClock clock) {
 		return new GuessesPart(event,
 				recent.stream()
-					.map((guess) -> new Guess(guess.id(), guess.address(), clock.time(guess.at()),
-							clock.time(guess.until()), guess.stopped(), guess.freedBy()))
+					.map((guess) -> new Guess(guess.id(), guess.address(), clock.time(guess.stop().at()),
+							clock.time(guess.stop().until()), guess.stop().stopped(), guess.freedBy()))
 					.toList(),
 				questions.stream()
 					.map((one) -> new Question(one.seat().toString(), one.label(), one.device(),

@@ -38,9 +38,10 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 			boolean canReopen) {
 
 		static OrderRow of(StandView.Row row, StandView stand) {
-			return new OrderRow(row.performance().id(), row.performance().startNumber(), row.performance().group(),
-					row.team(), row.club(), row.spokenAs(), row.performance().status(), mark(row, stand),
-					row.performance().statusReason(), row.performance().callReason(), row.performance().isAgain(),
+			return new OrderRow(row.performance().id(), row.performance().startNumber(),
+					row.performance().start().group(), row.team(), row.club(), row.spokenAs(),
+					row.performance().status(), mark(row, stand), row.performance().course().statusReason(),
+					row.performance().turn().callReason(), row.performance().isAgain(),
 					stand.reopened() == null && row.equals(stand.lastClosed()));
 		}
 
@@ -63,7 +64,7 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 			if (row.equals(stand.next())) {
 				return "next";
 			}
-			return row.performance().postponed() ? "later" : (stand.isPassedOver(row) ? "late" : "waiting");
+			return row.performance().turn().postponed() ? "later" : (stand.isPassedOver(row) ? "late" : "waiting");
 		}
 
 		/** Tell whether the referee can call it although another team comes next. */

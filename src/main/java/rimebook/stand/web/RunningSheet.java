@@ -79,7 +79,7 @@ class RunningSheet {
 		if (clock.state() == ClockView.ClockState.INTERRUPTED) {
 			return "interrupted";
 		}
-		return (clock.run() > 1 && clock.state() == ClockView.ClockState.WAITING) ? "reskate" : "now";
+		return (clock.attempt().run() > 1 && clock.state() == ClockView.ClockState.WAITING) ? "reskate" : "now";
 	}
 
 	/** From the performances once the segment is open, before that from the draw. */
@@ -110,8 +110,9 @@ class RunningSheet {
 	}
 
 	private SheetRow performed(PerformanceView performance) {
-		return SheetRow.of(performance.startNumber(), performance.group(), this.entries.entry(performance.entry()),
-				mark(performance), this.rulings.ofEntry(performance.entry(), performance.segment()));
+		return SheetRow.of(performance.startNumber(), performance.start().group(),
+				this.entries.entry(performance.entry()), mark(performance),
+				this.rulings.ofEntry(performance.entry(), performance.segment()));
 	}
 
 	/** Who was never called and is not waiting will not skate. */
@@ -119,7 +120,7 @@ class RunningSheet {
 		return switch (performance.status()) {
 			case WAITING -> "waiting";
 			case ON_ICE -> "now";
-			default -> (performance.calledAt() != null) ? "done" : "gap";
+			default -> (performance.turn().calledAt() != null) ? "done" : "gap";
 		};
 	}
 

@@ -97,7 +97,7 @@ class SegmentsWaiting implements WaitingList {
 	}
 
 	private static Waiting line(DaySegment held, String key, int count, String door) {
-		return new Waiting(10, key, count, held.where(), held.competition().name(),
+		return new Waiting(10, key, count, new Waiting.Place(held.where(), held.competition().name()),
 				"/desk/" + door + "/" + held.segment().id());
 	}
 

@@ -127,7 +127,7 @@ class StandPage {
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {
 		StandView.Now onIce = view.now();
 		StandView.Row toEnd = toEnd(view, about);
-		model.addAttribute("since", (onIce != null) ? rink.time(onIce.row().performance().calledAt()) : "");
+		model.addAttribute("since", (onIce != null) ? rink.time(onIce.row().performance().turn().calledAt()) : "");
 		model.addAttribute("toEnd", toEnd);
 		model.addAttribute("endOpen", about != null);
 		model.addAttribute("ways", (toEnd != null) ? EndForm.ways(toEnd.performance().status()) : List.of());

@@ -342,9 +342,10 @@ class EntriesPagesTests {
 	}
 
 	private static EntryView entry(String team, EntryState state, String reason) {
-		Instant gone = (state == EntryState.WITHDRAWN) ? Instant.parse("2027-01-06T07:00:00Z") : null;
-		return new EntryView(ENTRY, EVENT, new TeamView(new TeamView.Id(UUID.randomUUID()), team, club(), ""), state,
-				"", Instant.parse("2027-01-05T18:00:00Z"), gone, reason, 4);
+		EntryView.Withdrawal gone = (state == EntryState.WITHDRAWN)
+				? new EntryView.Withdrawal(Instant.parse("2027-01-06T07:00:00Z"), reason) : null;
+		return new EntryView(ENTRY, EVENT, new TeamView(new TeamView.Id(UUID.randomUUID()), team, club(), ""),
+				new EntryView.Acceptance(Instant.parse("2027-01-05T18:00:00Z"), ""), gone, 4);
 	}
 
 	private static ClubView club() {

@@ -18,7 +18,6 @@ import rimebook.entries.Entries;
 import rimebook.entries.EnterTeam;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
-import rimebook.panels.SeatView;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
@@ -72,7 +71,8 @@ class PanelPageIntegrationTests {
 		Map<String, String> again = chosenIn(refused);
 		again.put("reason[assistant_referee-1]", "Nobody else came.");
 		assertThat(refused.submit("#seating", again).text()).contains("2 officials have their seats.");
-		assertThat(this.panels.ofEvent(this.day.event().id()).seats()).extracting(SeatView::overrideReason)
+		assertThat(this.panels.ofEvent(this.day.event().id()).seats())
+			.extracting((seat) -> seat.occupant().overrideReason())
 			.contains("Nobody else came.");
 	}
 

@@ -89,8 +89,9 @@ class ClockProposalsTests {
 	}
 
 	private static ClockView clock(Instant started, int running, List<ClockView.Interruption> interruptions) {
-		return new ClockView(2, ClockView.ClockState.STOPPED, 1, 1, null, CALLED, started, started.plusSeconds(running),
-				interruptions, ClockView.ClockAct.STOP, new ClockView.ProgrammeWindow(240, 10, 10), List.of());
+		return new ClockView(ClockView.ClockState.STOPPED, new ClockView.Attempt(1, 1, null),
+				new ClockView.Times(CALLED, started, started.plusSeconds(running), interruptions),
+				ClockView.ClockAct.STOP, new ClockView.ProgrammeWindow(240, 10, 10), List.of());
 	}
 
 	private static RemarkReceipts.ToPanel told(String text, Instant touch) {
@@ -100,8 +101,9 @@ class ClockProposalsTests {
 
 	private static StandView.Now now(ClockView clock, List<RemarkReceipts.ToPanel> told) {
 		PerformanceView performance = new PerformanceView(new PerformanceId(new UUID(1, 1)),
-				new SegmentId(new UUID(1, 2)), new EntryId(new UUID(1, 4)), 1, 1, PerformanceStatus.ON_ICE, "", CALLED,
-				null, 1, 1, false, "");
+				new SegmentId(new UUID(1, 2)), new PerformanceView.Start(new EntryId(new UUID(1, 4)), 1, 1),
+				new PerformanceView.Course(PerformanceStatus.ON_ICE, "", 1, null),
+				new PerformanceView.Turn(CALLED, "", false), 1);
 		return new StandView.Now(new StandView.Row(performance, "Amber Drift", "Amber Drift", "Fjord Skating Club"),
 				List.of(), List.of(), List.of(), true, told, clock);
 	}
