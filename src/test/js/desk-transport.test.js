@@ -35,7 +35,7 @@ async function fetched(address, { method, body } = {}) {
 
 /* A page that writes down what it is told. */
 function pageShowing(sequence) {
-	const told = { shown: [], refused: [], waiting: [], contact: [], signIns: 0, sequence };
+	const told = { shown: [], refused: [], failed: [], waiting: [], contact: [], signIns: 0, sequence };
 	return {
 		told,
 		prints: () => [["called", "print-" + told.sequence]],
@@ -46,6 +46,7 @@ function pageShowing(sequence) {
 			told.shown.push(html);
 			told.refused.push(...refused);
 		},
+		failed: (acts) => told.failed.push(...acts),
 		waiting: (number) => told.waiting.push(number),
 		contact: (isThere) => told.contact.push(isThere),
 		signIn: () => told.signIns++,
@@ -219,6 +220,23 @@ test("a refused act takes back what was called behind it on the older list, to b
 		assert.deepEqual(page.told.refused.map(({ words }) => words), ["Call ME4", "Call AC2"]);
 		assert.deepEqual(page.told.shown, ["<p>refused</p>"]);
 		assert.equal(own.busy, false);
+	}
+});
+
+test("any other answer than the list says plainly that nothing of it was done, and is not asked for again", async () => {
+	for (const status of [400, 404, 405, 413, 429]) {
+		page = pageShowing("3");
+		asked = [];
+		answer = () => ({ status, html: "<p>error page</p>" });
+		const own = loaded();
+		own.add(call("ME4"));
+		own.add(call("AC2"));
+		await after(60000);
+		assert.deepEqual(codes(), ["ME4"]);
+		assert.deepEqual(page.told.failed.map(({ words }) => words), ["Call ME4", "Call AC2"]);
+		assert.deepEqual(page.told.shown, []);
+		assert.equal(own.busy, false);
+		assert.equal(loaded().busy, false);
 	}
 });
 

@@ -22,6 +22,7 @@ import rimebook.entries.EntryView;
 import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.points.CalledElement;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
@@ -229,6 +230,44 @@ class TechnicalDeskBrowserTests {
 		this.screens.complaints().clear();
 	}
 
+	/** A request that was cut short, or that a newer service does not know. */
+	@Test
+	void whatTheServiceCannotReadIsSaidNotToBeDone() {
+		Page desk = desk(1024, 768);
+		type(desk, "TwE3");
+		expectCodes(desk, "TwE3");
+		desk.route("**/list", (route) -> route.resume(new Route.ResumeOptions()
+			.setPostData("act=CALL&value=ME4&_csrf=" + desk.locator("#find [name=_csrf]").inputValue())));
+		type(desk, "ME4");
+		assertThat(desk.locator("#not-done")).containsText("Not done: Call an element ME4");
+		assertThat(desk.locator("#not-done button")).isFocused();
+		assertThat(desk.locator("#sending")).isHidden();
+		Looks.expectAccessible(desk);
+		desk.unroute("**/list");
+		key(desk, "Enter");
+		assertThat(desk.locator("#not-done")).isHidden();
+		assertThat(desk.locator("#code")).isFocused();
+		type(desk, "AC1");
+		expectCodes(desk, "TwE3", "AC1");
+		assertThat(calls()).containsExactly("TwE3", "AC1");
+		this.screens.complaints().clear();
+	}
+
+	@Test
+	void thereIsNothingToReadBackWhileNobodyIsOnTheIce() {
+		SegmentRun run = this.context.getBean(SegmentRun.class);
+		Page desk = desk(1024, 768);
+		assertThat(desk.locator("#read-back")).isVisible();
+		run.takeBack(this.skating.id(), this.day.now(this.skating).version(), SmallCompetition.REFEREE);
+		assertThat(desk.locator("#read-back")).isHidden();
+		key(desk, "Control+Enter");
+		desk.reload();
+		assertThat(desk.locator("#ice")).containsText("Nobody is on the ice.");
+		assertThat(desk.locator("#read-back")).isHidden();
+		this.skating = this.day.callNext(1);
+		assertThat(desk.locator("#read-back")).isVisible();
+	}
+
 	@Test
 	void whatTheTableDoesNotHaveIsSaidAndTheListStays() {
 		Page desk = desk(1024, 768);
@@ -354,7 +393,7 @@ class TechnicalDeskBrowserTests {
 		Page referee = this.screens.signedIn(Role.REFEREE);
 		referee.navigate("/desk/technical/" + this.day.segment(1));
 		assertThat(referee.locator("#called code")).hasText("ME4");
-		assertThat(referee.locator("#code, .tools, [data-quick]")).hasCount(0);
+		assertThat(referee.locator("#code, .tools, [data-quick], #read-back")).hasCount(0);
 		type(desk, "AC2");
 		expectCodes(referee, "ME4", "AC2");
 		Looks.expectAccessible(referee);

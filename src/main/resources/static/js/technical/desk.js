@@ -21,6 +21,7 @@ const transport = new Transport(path, new Kept(path, who), {
 	sequenceOf: (list) => part(list).dataset.sequence,
 	show: drawn,
 	answered,
+	failed,
 	waiting,
 	contact: (isThere) => (part("no-contact").hidden = isThere),
 	signIn: () => location.reload(),
@@ -55,7 +56,11 @@ function waiting(number) {
 	}
 }
 
+/* While nobody is on the ice there is nothing to read back. */
 function readBack() {
+	if (part("onward").hidden) {
+		return;
+	}
 	state.askOnward();
 	waiting(transport.busy ? 1 : 0);
 }
@@ -90,18 +95,35 @@ function show(html) {
 
 function answered(html, refused) {
 	const inList = isInList();
-	part("refused").hidden = true;
+	settled();
 	drawn(html);
 	state.answered(refused, inList);
 	if (refused.length > 0) {
-		part("refused").querySelector(".own").textContent = refused.map(({ words }) => words).join("; ");
-		part("refused").querySelector("button").focus();
+		name("refused", refused);
 	}
+}
+
+/* The list that is shown is as it was; the next look brings what has changed. */
+function failed(acts) {
+	settled();
+	state.answered(acts, isInList());
+	part("not-done").hidden = false;
+	name("not-done", acts);
+}
+
+function name(box, acts) {
+	part(box).querySelector(".own").textContent = acts.map(({ words }) => words).join("; ");
+	part(box).querySelector("button").focus();
+}
+
+function settled() {
+	part("refused").hidden = true;
+	part("not-done").hidden = true;
 }
 
 function decide(again) {
 	const acts = state.decide();
-	part("refused").hidden = true;
+	settled();
 	if (again) {
 		transport.addAgain(acts);
 	}

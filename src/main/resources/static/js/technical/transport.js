@@ -2,8 +2,8 @@
  * Between the desk and the service. What is called goes out at once, one act after the other, and comes back as
  * the list that counts; in between the page is looked at once a second, so that it follows a second desk.
  *
- * The page is { prints(), token(), sequenceOf(list), show(html), answered(html, refused), waiting(number),
- * contact(isThere), signIn() }.
+ * The page is { prints(), token(), sequenceOf(list), show(html), answered(html, refused), failed(acts),
+ * waiting(number), contact(isThere), signIn() }.
  */
 import { Outgoing } from "./outgoing.js";
 
@@ -89,8 +89,26 @@ export class Transport {
 		if (answer.type === "opaqueredirect" || SIGNED_OUT.includes(answer.status)) {
 			return this.#signedOut();
 		}
-		this.#page.answered(html, REFUSED.includes(answer.status) ? [act, ...this.#outgoing.clear()] : []);
+		this.#tell(act, answer, html);
 		return true;
+	}
+
+	/*
+	 * A refusal says why, beside the list. Any other answer than the list is about the sending itself, and would be
+	 * the same again: what was called is not done, nor what was called behind it on a list that never came.
+	 */
+	#tell(act, answer, html) {
+		if (answer.ok) {
+			this.#page.answered(html, []);
+			return;
+		}
+		const notDone = [act, ...this.#outgoing.clear()];
+		if (REFUSED.includes(answer.status)) {
+			this.#page.answered(html, notDone);
+		}
+		else {
+			this.#page.failed(notDone);
+		}
 	}
 
 	/* The act is kept, and sent once somebody has signed in again: nothing more goes out from this page. */

@@ -9,6 +9,15 @@ export function drawDesk(state) {
 	drawRows(state.row);
 	drawTools(state);
 	drawMode(state);
+	drawOnward();
+}
+
+/* Nothing is read back while nobody is on the ice. */
+function drawOnward() {
+	const onward = part("onward");
+	if (onward) {
+		onward.hidden = !part("ice").dataset.performance;
+	}
 }
 
 function drawRows(chosen) {
