@@ -54,7 +54,7 @@ class DrawCheckBrowserTests {
 				+ " for (let n = 0; n === 0 || first.dataset.ticket >= second.dataset.ticket; n++) {"
 				+ " first.dataset.digested = n + text; first.dataset.ticket = sha256(n + text); } })()");
 		this.page.click("#repeat-draw");
-		assertThat(result()).hasText("1 positions do not agree; look at the record.");
+		assertThat(result()).hasText("1 position does not agree; look at the record.");
 		assertThat(this.page.locator("table.draw tr[data-ticket]").first().locator(".verdict")).hasText("differs");
 	}
 

@@ -230,13 +230,23 @@ public final class StoredCheck {
 
 		/** The finding in one sentence; what differs stands in {@link #shown()}. */
 		public String sentence() {
-			String old = (this.unattested == 0) ? "" : " " + this.unattested
-					+ " performances or corrections are from before lines attested what is stored, and were not compared.";
-			return (agrees() ? "What is stored is what the lines tell: " + this.versions + " published versions, "
-					+ this.signatures + " signatures, " + this.things + " performances and corrections were compared."
-					: "What is stored is not what the lines tell, in " + this.faults.size()
-							+ ((this.faults.size() == 1) ? " place." : " places."))
+			String old = (this.unattested == 0) ? ""
+					: " " + counted(this.unattested, "performance or correction is", "performances or corrections are")
+							+ " from before lines attested what is stored, and "
+							+ ((this.unattested == 1) ? "was" : "were") + " not compared.";
+			return (agrees()
+					? "What is stored is what the lines tell: "
+							+ counted(this.versions, "published version", "published versions") + ", "
+							+ counted(this.signatures, "signature", "signatures") + ", "
+							+ counted(this.things, "performance or correction", "performances and corrections")
+							+ " were compared."
+					: "What is stored is not what the lines tell, in " + counted(this.faults.size(), "place", "places")
+							+ ".")
 					+ old;
+		}
+
+		private static String counted(long number, String one, String several) {
+			return number + " " + ((number == 1) ? one : several);
 		}
 
 	}

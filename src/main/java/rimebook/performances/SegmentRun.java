@@ -65,7 +65,8 @@ public class SegmentRun {
 		List<Performance> opened = this.opening.open(segment);
 		opened.forEach(this.performances::save);
 		this.acts.publish(new PerformanceEvent.SegmentOpened(segment,
-				AuditedChange.of(actor, "segment", segment, "segment.opened").to(opened.size() + " performances")));
+				AuditedChange.of(actor, "segment", segment, "segment.opened")
+					.to(opened.size() + ((opened.size() == 1) ? " performance" : " performances"))));
 	}
 
 	/**

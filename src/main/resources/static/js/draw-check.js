@@ -39,10 +39,11 @@ function repeat() {
 		verdict(row, agrees);
 		wrong += agrees ? 0 : 1;
 	}));
+	const { differs, differsOne } = result.dataset;
 	const whole = table.dataset.method === "WHOLE_FIELD";
 	const sentence = whole ? result.dataset.agrees : result.dataset.agreesStanding;
 	result.className = "state wraps " + (wrong === 0 ? "signed" : "stop");
-	result.textContent = wrong === 0 ? sentence : result.dataset.differs.replace("#", String(wrong));
+	result.textContent = wrong === 0 ? sentence : (wrong === 1 ? differsOne : differs).replace("#", String(wrong));
 }
 
 document.querySelector(".check").hidden = false;

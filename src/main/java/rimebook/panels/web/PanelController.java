@@ -90,7 +90,8 @@ class PanelController {
 					(official != null) ? official.name() : "");
 		}
 		else {
-			Notice.give(redirect, "panels.panel.seated-all", String.valueOf(seated.size()));
+			Notice.give(redirect, (seated.size() == 1) ? "panels.panel.seated-one" : "panels.panel.seated-all",
+					String.valueOf(seated.size()));
 		}
 	}
 

@@ -43,7 +43,7 @@ class RefereeStandBrowserTests {
 		assertThat(stand.locator("#close-missing")).containsText("Judge 1, Judge 2, Judge 3");
 		send(skating, 1);
 		send(skating, 3);
-		assertThat(stand.locator("#close-missing")).hasText("1 of 3 cards are missing: Judge 2");
+		assertThat(stand.locator("#close-missing")).hasText("1 of 3 cards is missing: Judge 2");
 		Looks.expectAccessible(stand);
 		send(skating, 2);
 		stand.click("#close-ask");
