@@ -35,7 +35,7 @@ final class RuleSetWords {
 				(rules.method() == PlacementRules.PlacementMethod.MAJORITY) ? "rules.majority" : "rules.one-by-one",
 				event.judging().judges());
 		return Stream.concat(Stream.of(Sentence.of(levelTotals)), departures(rules).stream())
-			.reduce(method, (before, next) -> Sentence.of("figure.row.semicolon", before, next));
+			.reduce(method, (before, next) -> Sentence.of("figure.series.semicolon", before, next));
 	}
 
 	/** Only what differs from the usual is said, so that it is noticed. */

@@ -21,7 +21,7 @@ record EventWords(EventStanding.EventRow row) implements Reason.ReasonWords {
 			segments.add(segment(i));
 		}
 		return segments.stream()
-			.reduce((before, next) -> Sentence.of("figure.row.comma", before, next))
+			.reduce((before, next) -> Sentence.of("figure.series.comma", before, next))
 			.orElse(Sentence.NONE);
 	}
 

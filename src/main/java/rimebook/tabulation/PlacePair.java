@@ -75,7 +75,7 @@ public record PlacePair(PlacedEntry ahead, PlacedEntry behind, List<CriterionSte
 		String second = names.apply(this.behind.entry());
 		Sentence chain = this.steps.stream()
 			.map(CriterionStep::words)
-			.reduce((before, next) -> Sentence.of("figure.row.semicolon", before, next))
+			.reduce((before, next) -> Sentence.of("figure.series.semicolon", before, next))
 			.orElse(Sentence.NONE);
 		return (place(this.ahead) == place(this.behind))
 				? Sentence.of("why.pair.level", first, second, place(this.ahead), chain)

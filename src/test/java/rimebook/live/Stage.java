@@ -337,7 +337,7 @@ class Stage {
 				Standing.@Nullable Outlook outlook) {
 			return new Standing(Stage.this.competition.name(), Stage.this.junior.name(), segment,
 					Stage.this.competition.facts().rulebook(),
-					Sentence.of("figure.row.semicolon", Sentence.of("rules.majority", 7),
+					Sentence.of("figure.series.semicolon", Sentence.of("rules.majority", 7),
 							Sentence.of("rules.by-second-mark")),
 					Stage.this.junior.judging().method().name(), 7, this.closed.size(), this.order.size(),
 					"Technical Merit", "Presentation", columns, rows, outlook, null);

@@ -46,7 +46,7 @@ class PhrasebookTests {
 		assertThat(why.in(Locale.FRENCH)).isEqualTo("2e, ex æquo avec A et B sur tous les chiffres\u00a0: "
 				+ "5 juges sur 7 l’ont placée 2e ou mieux\u00a0; derrière C, avec 3.");
 		assertThat(why.in(Locale.forLanguageTag("fi-FI")))
-			.isEqualTo("2. sija, kaikilla luvuilla tasan A ja B: 5/7 tuomaria: sija 2. tai parempi; "
+			.isEqualTo("2. sija, kaikilla luvuilla tasan A ja B: 5/7 tuomaria: 2. sija tai parempi; "
 					+ "edellä C, yhteensä 3.");
 		assertThat(why.isSpokenIn(Locale.FRENCH)).isTrue();
 	}
