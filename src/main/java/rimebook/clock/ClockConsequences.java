@@ -8,6 +8,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /** All that was done because of what the clock found: it goes with the touch. */
 @Component
@@ -20,7 +21,7 @@ class ClockConsequences {
 	}
 
 	/** Name what rests on these touches, deductions first; empty for nothing. */
-	List<String> words(PerformanceView performance, Set<Instant> touches) {
+	List<Sentence> words(PerformanceView performance, Set<Instant> touches) {
 		return touches.isEmpty() ? List.of()
 				: this.all.stream().flatMap((each) -> each.words(performance, touches).stream()).toList();
 	}
@@ -32,7 +33,7 @@ class ClockConsequences {
 	 * more or fewer
 	 */
 	void takeBack(PerformanceView performance, Set<Instant> touches, int asked, Actor actor) {
-		List<String> along = words(performance, touches);
+		List<Sentence> along = words(performance, touches);
 		if (along.size() != asked) {
 			throw ClockRefusals.takesAlong(performance, along);
 		}

@@ -6,6 +6,8 @@ import rimebook.performances.PerformanceRefusals;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** The sentences with which a touch of the clock is refused, each written once. */
 final class ClockRefusals {
@@ -14,64 +16,48 @@ final class ClockRefusals {
 	}
 
 	static ConflictException notOnIce(PerformanceView performance) {
-		return new ConflictException("clock-closed", clockOf(performance) + " can be touched only while it is on the "
-				+ "ice; it is " + PerformanceRefusals.words(performance.status()) + ".");
+		return new ConflictException("clock-closed", Sentence.of("clock.not-on-ice", performance.startNumber(),
+				PerformanceRefusals.spoken(performance.status())));
 	}
 
 	static ConflictException touchedMeanwhile(PerformanceView performance, ClockView clock) {
-		return ConflictException.outdated("Somebody else touched the clock of start number " + performance.startNumber()
-				+ " meanwhile: it is " + clock.state().words()
-				+ " now. Nothing was changed; look at it, then repeat what is still needed.");
+		return ConflictException
+			.outdated(Sentence.of("clock.touched-meanwhile", performance.startNumber(), clock.state().spoken()));
 	}
 
 	static ConflictException notFromHere(PerformanceView performance, ClockView clock, ClockView.ClockAct act) {
 		return new ConflictException("clock-state",
-				clockOf(performance) + " is " + clock.state().words() + "; from there it cannot be "
-						+ ((act == ClockView.ClockAct.RESKATE) ? "set back for a re-skate" : act.words()) + ".");
+				Sentence.of("clock.not-from-here", performance.startNumber(), clock.state().spoken(), act.spoken()));
 	}
 
 	static ConflictException nothingToTakeBack(PerformanceView performance) {
-		return new ConflictException("clock-state",
-				clockOf(performance) + " was not touched yet; there is nothing to take back.");
+		return new ConflictException("clock-state", Sentence.of("clock.not-touched", performance.startNumber()));
 	}
 
 	static ConflictException touchGone(PerformanceView performance) {
-		return ConflictException.outdated(clockOf(performance)
-				+ " was touched meanwhile, and what it had found no longer stands. Nothing was changed.");
+		return ConflictException.outdated(Sentence.of("clock.touch-gone", performance.startNumber()));
 	}
 
 	/** Whoever takes a touch back is asked first what goes with it. */
-	static ConflictException takesAlong(PerformanceView performance, List<String> along) {
-		return new ConflictException("clock-takes-along",
-				along.isEmpty()
-						? "What was to be taken back with the touch is no longer there. Nothing was changed; "
-								+ "look at it, then repeat."
-						: clockOf(performance) + ": with this touch goes what was done because of it: "
-								+ String.join("; ", along) + ". Nothing was changed; look at it, then confirm.");
+	static ConflictException takesAlong(PerformanceView performance, List<Sentence> along) {
+		return new ConflictException("clock-takes-along", along.isEmpty() ? Sentence.of("clock.nothing-goes-along")
+				: Sentence.of("clock.takes-along", performance.startNumber(), Series.withSemicolons(along)));
 	}
 
 	static ConflictException underWay(PerformanceView performance) {
-		return new ConflictException("clock-running", clockOf(performance)
-				+ " has not been stopped. Stop it, take its start back, or end the performance; then close the cards.");
+		return new ConflictException("clock-running", Sentence.of("clock.under-way", performance.startNumber()));
 	}
 
 	static ConflictException hasStarted(PerformanceView performance) {
-		return new ConflictException("clock-started",
-				clockOf(performance) + " was started. Take its start back first; then the call can be taken back.");
+		return new ConflictException("clock-started", Sentence.of("clock.started", performance.startNumber()));
 	}
 
 	static RuleViolationException markingMissing() {
-		return new RuleViolationException("field-missing", "marking",
-				"Please choose what the judges mark when the programme is skated again; the rulebook in force says.");
+		return new RuleViolationException("field-missing", "marking", Sentence.of("clock.marking-missing"));
 	}
 
 	static RuleViolationException nothingInterrupted() {
-		return new RuleViolationException("nothing-interrupted", "marking",
-				"The programme was skated to its end; of a re-skate then only the whole second skate can count.");
-	}
-
-	private static String clockOf(PerformanceView performance) {
-		return "The clock of start number " + performance.startNumber();
+		return new RuleViolationException("nothing-interrupted", "marking", Sentence.of("clock.nothing-interrupted"));
 	}
 
 }

@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.performances.Reskates;
+import rimebook.wording.Sentence;
 
 /**
  * The clock of a performance. It rests on the instants of its touches alone, so every
@@ -209,22 +211,16 @@ public record ClockView(ClockState state, Attempt attempt, Times times, @Nullabl
 	public enum ClockState {
 
 		/** No skater has moved yet, or not since a re-skate was ordered. */
-		WAITING("waiting for the start"),
+		WAITING,
 
 		/** The programme is being skated. */
-		RUNNING("running"),
+		RUNNING,
 
 		/** Broken off at the referee's signal. */
-		INTERRUPTED("interrupted"),
+		INTERRUPTED,
 
 		/** The programme has ended. */
-		STOPPED("stopped");
-
-		private final String words;
-
-		ClockState(String words) {
-			this.words = words;
-		}
+		STOPPED;
 
 		/**
 		 * Tell whether an act is possible; whether one can be taken back is told
@@ -246,8 +242,13 @@ public record ClockView(ClockState state, Attempt attempt, Times times, @Nullabl
 			return this == RUNNING || this == INTERRUPTED;
 		}
 
+		Sentence spoken() {
+			return Sentence.of("clock.state." + name().toLowerCase(Locale.ROOT));
+		}
+
+		/** As it stands on the record. */
 		String words() {
-			return this.words;
+			return spoken().english();
 		}
 
 	}
@@ -335,6 +336,11 @@ public record ClockView(ClockState state, Attempt attempt, Times times, @Nullabl
 
 		ClockAct(String words) {
 			this.words = words;
+		}
+
+		/** What cannot be done with the clock: "stopped". */
+		Sentence spoken() {
+			return Sentence.of("clock.act." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
 		}
 
 		/** In a word or two, for the record. */

@@ -22,6 +22,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Required;
+import rimebook.wording.Sentence;
 
 /**
  * The referee's clock of the performance on the ice. Each touch is a row that is never
@@ -140,7 +141,7 @@ public class PerformanceClock {
 
 	/** Name what would be taken back together with the newest act that counts. */
 	@Transactional(readOnly = true)
-	public List<String> takenAlong(PerformanceId id) {
+	public List<Sentence> takenAlong(PerformanceId id) {
 		PerformanceView performance = this.performances.find(id);
 		return this.consequences.words(performance, this.book.of(performance).foundByLast());
 	}

@@ -17,6 +17,8 @@ import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Nobody sits in judgement on a team they are bound to: of their own club, which is
@@ -57,7 +59,7 @@ class ConflictCheck {
 			return Optional.empty();
 		}
 		OfficialView view = official.view();
-		List<String> grounds = field.grounds(view, declared.getOrDefault(view.id(), List.of()));
+		List<String> grounds = words(field.grounds(view, declared.getOrDefault(view.id(), List.of())));
 		return grounds.isEmpty() ? Optional.empty()
 				: Optional.of(new SeatConflict(seat.id(), seat.label(), view.name(), grounds, seat.unsettled(grounds)));
 	}
@@ -69,15 +71,18 @@ class ConflictCheck {
 	 * reason is given
 	 */
 	Seat.Allowance allowanceFor(Panels.SeatOfficial seating, OfficialView official) {
-		List<String> grounds = seating.kind().isBoundByConflicts()
+		List<Sentence> grounds = seating.kind().isBoundByConflicts()
 				? field(seating.event()).grounds(official, this.interests.of(official.id())) : List.of();
 		if (!grounds.isEmpty() && seating.overrideReason().isEmpty()) {
-			throw new RuleViolationException("official-bound", "official", official.name() + " is bound to this event: "
-					+ String.join("; ", grounds)
-					+ ". Nobody judges a team they are bound to (Skate Canada rule 2502, as on info.skatecanada.ca, edition not stated there; own club: common practice); "
-					+ "the rulebook in force decides. Choose somebody else, or give the reason for an override.");
+			throw new RuleViolationException("official-bound", "official",
+					Sentence.of("panels.official-bound", official.name(), Series.withSemicolons(grounds)));
 		}
-		return grounds.isEmpty() ? Seat.Allowance.NONE : new Seat.Allowance(seating.overrideReason(), grounds);
+		return grounds.isEmpty() ? Seat.Allowance.NONE : new Seat.Allowance(seating.overrideReason(), words(grounds));
+	}
+
+	/** Bonds are kept as they are written in English, and known again by that. */
+	private static List<String> words(List<Sentence> grounds) {
+		return grounds.stream().map(Sentence::english).toList();
 	}
 
 	private Field field(EventId event) {
@@ -93,13 +98,13 @@ class ConflictCheck {
 	/** The teams of an event and the day by which bonds are counted. */
 	private record Field(List<TeamView> teams, LocalDate firstDay) {
 
-		List<String> grounds(OfficialView official, List<Interest> declared) {
-			List<String> grounds = new ArrayList<>();
+		List<Sentence> grounds(OfficialView official, List<Interest> declared) {
+			List<Sentence> grounds = new ArrayList<>();
 			ownClub(FoldedName.ofClub(official.club())).ifPresent(grounds::add);
 			grounds.addAll(nearlyOwnClub(official.club()));
 			declared.stream().filter((interest) -> interest.bindsOn(this.firstDay)).forEach((interest) -> {
 				if (this.teams.stream().anyMatch((team) -> interest.isOf(team.name()))) {
-					grounds.add(interest.inWords());
+					grounds.add(interest.spoken());
 				}
 				else {
 					nearly(interest).ifPresent(grounds::add);
@@ -108,31 +113,32 @@ class ConflictCheck {
 			return grounds;
 		}
 
-		private Optional<String> ownClub(FoldedName own) {
+		private Optional<Sentence> ownClub(FoldedName own) {
 			List<String> names = this.teams.stream()
 				.filter((team) -> own.isSameAs(FoldedName.ofClub(team.club().name())))
 				.map(TeamView::name)
 				.toList();
-			return names.isEmpty() ? Optional.empty() : Optional.of("own club, " + String.join(", ", names));
+			return names.isEmpty() ? Optional.empty()
+					: Optional.of(Sentence.of("panels.bond.own-club", Series.withCommas(names)));
 		}
 
 		/** A near miss is asked about like a bond, since a slip would hide one. */
-		private List<String> nearlyOwnClub(String club) {
+		private List<Sentence> nearlyOwnClub(String club) {
 			FoldedName own = FoldedName.ofClub(club);
 			return this.teams.stream()
 				.map((team) -> team.club().name())
 				.distinct()
 				.filter((other) -> own.isNear(FoldedName.ofClub(other)))
-				.map((other) -> "perhaps own club, as '" + club + "' is nearly '" + other + "'")
+				.map((other) -> Sentence.of("panels.bond.nearly-own-club", club, other))
 				.toList();
 		}
 
-		private Optional<String> nearly(Interest interest) {
+		private Optional<Sentence> nearly(Interest interest) {
 			return this.teams.stream()
 				.map(TeamView::name)
 				.filter(interest::isNearly)
 				.findFirst()
-				.map((team) -> interest.inWords() + ", perhaps " + team);
+				.map((team) -> Sentence.of("panels.bond.nearly", interest.spoken(), team));
 		}
 
 	}

@@ -13,6 +13,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /** What officials declared about themselves, each bond once. */
 @Component
@@ -73,8 +74,7 @@ class DeclaredInterests {
 	}
 
 	private static ConflictException known() {
-		return new ConflictException("interest-known", "team",
-				"This is declared already; remove it first if its last day changed.");
+		return new ConflictException("interest-known", "team", Sentence.of("panels.interest-known"));
 	}
 
 	void remove(Official official, InterestView.Id id, Actor actor) {

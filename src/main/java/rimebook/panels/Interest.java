@@ -11,6 +11,7 @@ import jakarta.persistence.Table;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.FoldedName;
+import rimebook.wording.Sentence;
 
 @Entity
 @Table(name = "official_interest")
@@ -70,9 +71,16 @@ class Interest {
 		return new InterestView(new InterestView.Id(this.id), this.kind, this.team, this.lastDay);
 	}
 
-	/** The bond in one line: "coach or choreographer of Lanterns until 2026-03-01". */
+	/** The bond in one line: "coach or choreographer, Lanterns (until 2026-03-01)". */
+	Sentence spoken() {
+		return (this.lastDay != null)
+				? Sentence.of("panels.bond.until", this.kind.spoken(), this.team, this.lastDay.toString())
+				: Sentence.of("panels.bond", this.kind.spoken(), this.team);
+	}
+
+	/** The same in English, as on the record. */
 	String inWords() {
-		return this.kind.inWords() + ", " + this.team + ((this.lastDay != null) ? " (until " + this.lastDay + ")" : "");
+		return spoken().english();
 	}
 
 }

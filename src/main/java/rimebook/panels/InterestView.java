@@ -2,9 +2,12 @@ package rimebook.panels;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
+
+import rimebook.wording.Sentence;
 
 /**
  * An interest that an official declared.
@@ -39,35 +42,37 @@ public record InterestView(Id id, Kind kind, String team, @Nullable LocalDate la
 	public enum Kind {
 
 		/** Coach or choreographer of the team, now or in the last twelve months. */
-		COACH("coach or choreographer", 12),
+		COACH(12),
 
 		/** Close relative of a skater. */
-		RELATIVE("close relative of a skater", 0),
+		RELATIVE(0),
 
 		/** Close relative of the team's coach, now or in the last twelve months. */
-		RELATIVE_OF_COACH("close relative of the coach", 12),
+		RELATIVE_OF_COACH(12),
 
 		/** Skated with a skater of the team in the last twenty-four months. */
-		SKATING_PARTNER("skating partner", 24),
+		SKATING_PARTNER(24),
 
 		/** A personal relation that can reasonably be seen as a conflict. */
-		PERSONAL("personal relation", 0),
+		PERSONAL(0),
 
 		/** Part of the official's income depends on the team's result. */
-		LIVELIHOOD("livelihood depends on the result", 0);
-
-		private final String inWords;
+		LIVELIHOOD(0);
 
 		private final int monthsAfter;
 
-		Kind(String inWords, int monthsAfter) {
-			this.inWords = inWords;
+		Kind(int monthsAfter) {
 			this.monthsAfter = monthsAfter;
 		}
 
 		/** The bond in a few words: "coach or choreographer". */
+		public Sentence spoken() {
+			return Sentence.of("panels.bond.kind." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+		}
+
+		/** The same in English, as on the record. */
 		public String inWords() {
-			return this.inWords;
+			return spoken().english();
 		}
 
 		/** How many months the bond still counts after its last day. */

@@ -8,6 +8,7 @@ import rimebook.accounts.SeatCodes;
 import rimebook.competition.EventView;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** The codes with which tablets join as a judge. */
 @Component
@@ -23,7 +24,7 @@ class JudgeCodes {
 	void issue(Seat seat, EventView event, Actor actor) {
 		if (!seat.place().kind().hasCard()) {
 			throw new RuleViolationException("seat-without-card",
-					seat.label() + " has no card and needs no code; only judges and the substitute have one.");
+					Sentence.of("panels.seat-without-card", seat.spoken()));
 		}
 		this.codes.issue(seat.id().value(), seat.label() + ", " + event.name(), actor);
 	}

@@ -12,6 +12,7 @@ import rimebook.entries.Entries;
 import rimebook.shared.ListedNames;
 import rimebook.shared.Name;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * The clubs and teams that are known, to choose from where a bond is written down. A name
@@ -71,8 +72,7 @@ public class KnownNames {
 
 	private static String known(String field, String typed, ListedNames known, boolean another) {
 		known.near(typed).filter((near) -> !another).ifPresent((near) -> {
-			throw new RuleViolationException("name-near", field, "'" + typed + "' is nearly '" + near
-					+ "', which is known. Choose that in the list, or say that it is another one.");
+			throw new RuleViolationException("name-near", field, Sentence.of("panels.name-near", typed, near));
 		});
 		return known.same(typed).orElse(typed);
 	}

@@ -83,9 +83,10 @@ public class OfficialImport {
 	 * @param line the line on which the row begins, from 1, the header counted
 	 * @param known whether the register has the official and nothing here contradicts it,
 	 * so that nothing is to do
-	 * @param problems what is wrong with it, sentences; empty when it can be registered
+	 * @param problems what is wrong with it; empty when it can be registered
 	 */
-	public record Row(int line, String name, String club, String qualification, boolean known, List<String> problems) {
+	public record Row(int line, String name, String club, String qualification, boolean known,
+			List<Sentence> problems) {
 
 		public Row {
 			problems = List.copyOf(problems);

@@ -11,6 +11,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /** The officials the house knows, each name once. */
 @Component
@@ -70,8 +71,7 @@ class OfficialRegister {
 	}
 
 	private static ConflictException known(DraftOfficial facts) {
-		return new ConflictException("official-known", "name", "The register has an official '" + facts.name()
-				+ "' already. If this is another person, add something that tells them apart, such as the town.");
+		return new ConflictException("official-known", "name", Sentence.of("panels.official-known", facts.name()));
 	}
 
 	private void publish(Actor actor, Official official, String action, String before) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableFile;
+import rimebook.wording.Sentence;
 
 /**
  * Looks at the rows of a file of officials one after the other, against the register and
@@ -25,17 +26,16 @@ final class OfficialRowCheck {
 	}
 
 	OfficialImport.Row check(TableFile.Row row) {
-		List<String> problems = new ArrayList<>();
+		List<Sentence> problems = new ArrayList<>();
 		if (!row.fits()) {
-			problems.add("The row has " + row.columns() + " columns, not as many as the header; a value with the sign "
-					+ "between columns in it goes in quotation marks.");
+			problems.add(Sentence.of("panels.import.row-columns", row.columns()));
 		}
 		boolean known = false;
 		try {
 			known = isKnown(draft(row), row.line(), problems);
 		}
 		catch (RuleViolationException ex) {
-			problems.add(String.valueOf(ex.getMessage()));
+			problems.add(ex.sentence());
 		}
 		return new OfficialImport.Row(row.line(), row.value("name"), row.value("club"), row.value("qualification"),
 				known && problems.isEmpty(), problems);
@@ -45,17 +45,15 @@ final class OfficialRowCheck {
 		return new DraftOfficial(row.value("name"), row.value("club"), row.value("qualification"));
 	}
 
-	private boolean isKnown(DraftOfficial facts, int line, List<String> problems) {
+	private boolean isKnown(DraftOfficial facts, int line, List<Sentence> problems) {
 		Integer before = this.lines.putIfAbsent(key(facts.name()), line);
 		if (before != null) {
-			problems.add("'" + facts.name() + "' stands in line " + before
-					+ " already. If this is another person, add something that tells them apart, such as the town.");
+			problems.add(Sentence.of("panels.import.stands-twice", facts.name(), before));
 		}
 		OfficialView there = this.register.get(key(facts.name()));
 		if (there != null && !says(there, facts)) {
-			problems.add("The register has '" + there.name() + "' with the club '" + there.club()
-					+ "' and the qualification '" + there.qualification()
-					+ "'. Change it there, or set this row aside.");
+			problems
+				.add(Sentence.of("panels.import.known-otherwise", there.name(), there.club(), there.qualification()));
 		}
 		return there != null;
 	}

@@ -132,7 +132,7 @@ public class Panels {
 	/** The labels of the places that must be filled and are not; empty when complete. */
 	public List<String> missing(EventId id) {
 		EventView event = this.competitions.event(id);
-		return this.views.missing(event, this.views.used(event));
+		return this.views.empty(event, this.views.used(event)).stream().map(SeatPlace::label).toList();
 	}
 
 	/** The judges' seats of an event that exist, by number, taken or not. */

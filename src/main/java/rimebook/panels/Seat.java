@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.accounts.SeatCodes;
 import rimebook.competition.EventId;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 @Entity
 class Seat {
@@ -55,7 +56,7 @@ class Seat {
 		Official sitting = this.official;
 		if (sitting != null) {
 			throw new ConflictException("seat-taken", "official",
-					label() + " is taken by " + sitting.view().name() + "; vacate the seat first.");
+					Sentence.of("panels.seat-taken", spoken(), sitting.view().name()));
 		}
 		this.official = official;
 		write(allowance);
@@ -85,7 +86,7 @@ class Seat {
 	void vacate(int version) {
 		ConflictException.requireSeen("seat", version, this.version);
 		if (this.official == null) {
-			throw new ConflictException("seat-empty", "Nobody sits on " + label() + "; there is nothing to vacate.");
+			throw new ConflictException("seat-empty", Sentence.of("panels.seat-empty", spoken()));
 		}
 		this.official = null;
 		write(Allowance.NONE);
@@ -105,6 +106,10 @@ class Seat {
 
 	SeatPlace place() {
 		return new SeatPlace(this.kind, this.number);
+	}
+
+	Sentence spoken() {
+		return place().spoken();
 	}
 
 	String label() {

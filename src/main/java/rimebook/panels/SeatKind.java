@@ -1,47 +1,51 @@
 package rimebook.panels;
 
+import java.util.Locale;
+
+import rimebook.wording.Sentence;
+
 /** What somebody does on the panel of an event. */
 public enum SeatKind {
 
 	/** Runs the panel, closes cards, signs the result. */
-	REFEREE("Referee"),
+	REFEREE,
 
 	/** Helps the referee, often at the ice. */
-	ASSISTANT_REFEREE("Assistant referee"),
+	ASSISTANT_REFEREE,
 
 	/** Marks, with a card and a code. */
-	JUDGE("Judge"),
+	JUDGE,
 
 	/** Marks like a judge, and counts only in place of one. */
-	SUBSTITUTE("Substitute judge"),
+	SUBSTITUTE,
 
 	/** Answers for the computation and signs the result with the referee. */
-	ACCOUNTANT("Accountant"),
+	ACCOUNTANT,
 
 	/** Speaks to the hall. */
-	ANNOUNCER("Announcer"),
+	ANNOUNCER,
 
 	/** Stands beside the referee with the watches. */
-	TIMEKEEPER("Timekeeper"),
+	TIMEKEEPER,
 
 	/** Leads the technical panel; points judging only. */
-	TECHNICAL_CONTROLLER("Technical controller"),
+	TECHNICAL_CONTROLLER,
 
 	/** Calls elements; points judging only. */
-	TECHNICAL_SPECIALIST("Technical specialist"),
+	TECHNICAL_SPECIALIST,
 
 	/** Keys in what the technical panel calls; points judging only. */
-	DATA_OPERATOR("Data operator");
-
-	private final String inWords;
-
-	SeatKind(String inWords) {
-		this.inWords = inWords;
-	}
+	DATA_OPERATOR;
 
 	/** The seat as people call it: "Judge 3", "Referee". */
+	public Sentence spoken(int number) {
+		Sentence kind = Sentence.of("panels.seat." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+		return (this == JUDGE || number > 1) ? Sentence.of("panels.seat.numbered", kind, number) : kind;
+	}
+
+	/** The same in English, as on the record. */
 	public String label(int number) {
-		return (this == JUDGE || number > 1) ? this.inWords + " " + number : this.inWords;
+		return spoken(number).english();
 	}
 
 	/**

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import rimebook.competition.EventView;
+import rimebook.wording.Sentence;
 
 /**
  * A place on the panel that an event needs or may have, whether somebody sits there or
@@ -38,6 +39,11 @@ public record SeatPlace(SeatKind kind, int number) {
 	}
 
 	/** The place as people call it: "Judge 3". */
+	public Sentence spoken() {
+		return this.kind.spoken(this.number);
+	}
+
+	/** The same in English, as on the record. */
 	public String label() {
 		return this.kind.label(this.number);
 	}

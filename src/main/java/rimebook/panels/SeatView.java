@@ -5,6 +5,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventId;
+import rimebook.wording.Sentence;
 
 /**
  * A seat of an event's panel, somebody on it or not.
@@ -17,6 +18,11 @@ import rimebook.competition.EventId;
 public record SeatView(SeatId id, EventId event, SeatPlace place, Occupant occupant, Access access, Tablet tablet) {
 
 	/** The seat as people call it: "Judge 3". */
+	public Sentence spoken() {
+		return this.place.spoken();
+	}
+
+	/** The same in English, as on the record. */
 	public String label() {
 		return this.place.label();
 	}

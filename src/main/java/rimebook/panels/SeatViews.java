@@ -39,16 +39,15 @@ class SeatViews {
 
 	PanelView panel(EventView event) {
 		List<Seat> used = used(event);
-		return new PanelView(event.id(), of(used), missing(event, used));
+		return new PanelView(event.id(), of(used), empty(event, used));
 	}
 
-	/** The labels of the places that must be filled and are not. */
-	List<String> missing(EventView event, List<Seat> used) {
+	/** The places that must be filled and are not. */
+	List<SeatPlace> empty(EventView event, List<Seat> used) {
 		return SeatPlace.of(event)
 			.stream()
 			.filter(SeatPlace::isRequired)
 			.filter((place) -> used.stream().noneMatch((seat) -> seat.isAt(place) && seat.isTaken()))
-			.map(SeatPlace::label)
 			.toList();
 	}
 

@@ -14,6 +14,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Gives seats and takes them back. Every change first takes hold of the competition, so
@@ -78,8 +79,8 @@ class Seating {
 			.stream()
 			.filter(SeatConflict::isUnsettled)
 			.findFirst()
-			.orElseThrow(() -> new ConflictException("seat-not-bound",
-					"Nothing binds whoever sits on " + seat.label() + " that was not set aside already."));
+			.orElseThrow(
+					() -> new ConflictException("seat-not-bound", Sentence.of("panels.seat-not-bound", seat.spoken())));
 		seat.allow(version, new Seat.Allowance(reason, conflict.grounds()));
 		this.seats.flush();
 		publish(actor, seat, "seat.bond-set-aside", "", seat.label() + ", " + event.name() + ": " + conflict.official()

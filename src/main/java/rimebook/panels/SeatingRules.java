@@ -9,6 +9,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** When the panel may change and who cannot sit where. */
 @Component
@@ -45,8 +46,8 @@ class SeatingRules {
 
 	void checkPlace(EventView event, SeatPlace place) {
 		if (!SeatPlace.of(event).contains(place)) {
-			throw new RuleViolationException("seat-unknown", "number", "The panel of " + event.name() + " has no seat '"
-					+ place.label() + "'; it has " + event.judging().judges() + " judges.");
+			throw new RuleViolationException("seat-unknown", "number",
+					Sentence.of("panels.seat-not-of-panel", event.name(), place.spoken(), event.judging().judges()));
 		}
 	}
 
@@ -57,8 +58,8 @@ class SeatingRules {
 			.filter((seat) -> !seat.isAt(place))
 			.findFirst()
 			.ifPresent((seat) -> {
-				throw new RuleViolationException("official-seated", "official", official.view().name()
-						+ " already has the seat " + seat.label() + " in this event and cannot take this one too.");
+				throw new RuleViolationException("official-seated", "official",
+						Sentence.of("panels.official-seated", official.view().name(), seat.spoken()));
 			});
 	}
 

@@ -27,6 +27,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Takes paper cards that two people key in, neither seeing what the other typed. Equal
@@ -84,8 +85,7 @@ public class PaperKeying {
 		Sheet sheet = sheet(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() == PaperState.Stage.DIFFER) {
-			throw new ConflictException("keyings-differ", "What was keyed in for " + sheet.label()
-					+ " differs. Look at the paper again and settle it first.");
+			throw new ConflictException("keyings-differ", Sentence.of("paper.differs", sheet.spoken()));
 		}
 		KeyingOutcome outcome = outcome(card, sheet, actor);
 		int sequence = (outcome == KeyingOutcome.AGREED) ? receive(card, sheet, "", actor) : sheet.state().card();
@@ -142,8 +142,7 @@ public class PaperKeying {
 		Sheet sheet = sheet(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() != PaperState.Stage.DIFFER) {
-			throw new ConflictException("nothing-to-settle",
-					"Nothing that was keyed in for " + sheet.label() + " waits to be settled.");
+			throw new ConflictException("nothing-to-settle", Sentence.of("paper.nothing-to-settle", sheet.spoken()));
 		}
 		ConflictException.requireSeen("card", seen, sheet.sight());
 		if (sheet.state().isSaidByOthers(card, actor)) {
@@ -203,7 +202,7 @@ public class PaperKeying {
 
 	/** What waits in a segment: "No. 4: Judge 2 keyed once, by Kai Berg; …". */
 	@Transactional(readOnly = true)
-	public List<String> unsettled(SegmentId segment) {
+	public List<Sentence> unsettled(SegmentId segment) {
 		List<PerformanceView> taking = this.performances.takingCards(segment);
 		if (taking.isEmpty()) {
 			return List.of();
@@ -212,8 +211,8 @@ public class PaperKeying {
 		return taking.stream()
 			.flatMap((performance) -> sheets(performance, senders).stream()
 				.filter((sheet) -> sheet.state().isUnsettled())
-				.map((sheet) -> "No. " + performance.startNumber() + ": " + sheet.label() + " "
-						+ sheet.state().words()))
+				.map((sheet) -> Sentence.of("paper.waits", performance.startNumber(), sheet.spoken(),
+						sheet.state().spoken())))
 			.toList();
 	}
 
@@ -256,6 +255,10 @@ public class PaperKeying {
 	/** One seat's card of one performance with all that is known of it. */
 	private record Sheet(PerformanceView performance, PaperCards paper, SeatView seat,
 			PaperCards.@Nullable HeldCard held, PaperState state, List<CardKeying> keyings) {
+
+		Sentence spoken() {
+			return this.seat.spoken();
+		}
 
 		String label() {
 			return this.seat.label();

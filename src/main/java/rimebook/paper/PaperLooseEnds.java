@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.performances.LooseEnds;
+import rimebook.wording.Sentence;
 
 /** What was keyed in from paper and waits. */
 @Component
@@ -22,7 +23,7 @@ class PaperLooseEnds implements LooseEnds {
 	@Override
 	public Optional<LooseEnds.LooseEnd> of(SegmentId segment) {
 		return Optional.of(new LooseEnds.LooseEnd("keyings", "Nothing that was keyed in from paper waits.",
-				this.keying.unsettled(segment)));
+				this.keying.unsettled(segment).stream().map(Sentence::english).toList()));
 	}
 
 }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /**
  * How far the paper card of one seat has come, told from its keyings and from the card
@@ -145,19 +146,24 @@ public record PaperState(Stage stage, List<Voice> voices, int keyings, int card)
 		return this.stage == Stage.ONCE || this.stage == Stage.DIFFER;
 	}
 
-	/** The same in brackets behind the name of a seat. */
-	public String inBrackets() {
-		return isUnsettled() ? " (" + words() + ")" : "";
+	/** The name of a seat with what is still to be done about it in brackets. */
+	public Sentence behind(Sentence seat) {
+		return isUnsettled() ? Sentence.of("paper.seat-unsettled", seat, spoken()) : seat;
 	}
 
 	/** What is still to be done about the keyings, empty for nothing. */
-	String words() {
+	Sentence spoken() {
 		return switch (this.stage) {
-			case MISSING, RECEIVED -> "";
-			case ONCE -> "keyed once, by " + this.voices.get(0).by().words() + "; second keying missing";
-			case DIFFER -> this.voices.stream().anyMatch(Voice::isTablet) ? "keyed otherwise than the tablet sent it"
-					: "keyings differ";
+			case MISSING, RECEIVED -> Sentence.NONE;
+			case ONCE -> Sentence.of("paper.keyed-once", this.voices.get(0).by().spoken());
+			case DIFFER -> Sentence
+				.of(this.voices.stream().anyMatch(Voice::isTablet) ? "paper.keyed-otherwise" : "paper.keyings-differ");
 		};
+	}
+
+	/** The same in English, as on the record. */
+	String words() {
+		return spoken().english();
 	}
 
 }

@@ -1,5 +1,7 @@
 package rimebook.paper;
 
+import rimebook.wording.Sentence;
+
 /** Who says what is on a paper card. */
 public sealed interface Speaker {
 
@@ -8,8 +10,13 @@ public sealed interface Speaker {
 		return this instanceof Tablet;
 	}
 
-	/** Who it is in words, as on the record: "Kai Berg" or "the tablet". */
-	String words();
+	/** Who it is: "Kai Berg" or "the tablet". */
+	Sentence spoken();
+
+	/** The same in English, as on the record. */
+	default String words() {
+		return spoken().english();
+	}
 
 	/**
 	 * A person who keyed the card in.
@@ -19,8 +26,8 @@ public sealed interface Speaker {
 	record Person(String name) implements Speaker {
 
 		@Override
-		public String words() {
-			return this.name;
+		public Sentence spoken() {
+			return Sentence.said(this.name);
 		}
 
 	}
@@ -29,8 +36,8 @@ public sealed interface Speaker {
 	record Tablet() implements Speaker {
 
 		@Override
-		public String words() {
-			return "the tablet";
+		public Sentence spoken() {
+			return Sentence.of("paper.the-tablet");
 		}
 
 	}

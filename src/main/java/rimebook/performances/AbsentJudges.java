@@ -16,6 +16,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Closes cards although a judge's is missing. In placement judging the seat is then left
@@ -82,18 +83,17 @@ public class AbsentJudges {
 		CardBook book = this.books.of(performance.segment());
 		List<SeatView> absent = panel.seats().stream().filter((seat) -> closing.absent().contains(seat.id())).toList();
 		if (absent.isEmpty()) {
-			throw new RuleViolationException("absent-missing", "absent", "Say whose card will not come.");
+			throw new RuleViolationException("absent-missing", "absent", Sentence.of("performances.absent-missing"));
 		}
 		absent.stream()
 			.filter((seat) -> book.missing(performance.view(), seat).isEmpty())
 			.findFirst()
 			.ifPresent((seat) -> {
 				throw new RuleViolationException("card-is-there", "absent",
-						"The card of " + seat.label() + " is there and counts.");
+						Sentence.of("performances.card-is-there", seat.spoken()));
 			});
 		if (absent.size() == panel.seats().size()) {
-			throw new RuleViolationException("panel-empty", "absent",
-					"Without any card there is nothing to close; end the performance instead.");
+			throw new RuleViolationException("panel-empty", "absent", Sentence.of("performances.panel-empty"));
 		}
 		book.requireComplete(performance.view(),
 				panel.seats().stream().filter((seat) -> !absent.contains(seat)).toList());

@@ -11,6 +11,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
+import rimebook.wording.Sentence;
 
 /**
  * A judge's card that a tablet sends, whatever stands on it. The same card sent again
@@ -44,7 +45,7 @@ public record CardArrival<C extends JudgesCard>(PerformanceId performance, SeatI
 			return sent.acknowledged();
 		}
 		String code = "card-content-differs";
-		String sentence = "A card with this identity was received before with other content; nothing was changed.";
+		Sentence sentence = Sentence.of("performances.card-content-differs");
 		throw sent.isOf(this.performance, this.seat) ? ConflictException.instead(code, sentence, this.told.apply(sent))
 				: new ConflictException(code, sentence);
 	}
@@ -62,7 +63,7 @@ public record CardArrival<C extends JudgesCard>(PerformanceId performance, SeatI
 
 	/** Say that a seat has no card of a performance. */
 	public static NotFoundException notOfSeat() {
-		return new NotFoundException("performance-not-of-seat", "That performance is not judged by this seat.");
+		return new NotFoundException("performance-not-of-seat", Sentence.of("performances.not-of-seat"));
 	}
 
 	/**
@@ -73,9 +74,7 @@ public record CardArrival<C extends JudgesCard>(PerformanceId performance, SeatI
 	public void requireNewerThan(Optional<C> newest) {
 		newest.filter((card) -> this.sequence <= card.sequence()).ifPresent((card) -> {
 			throw ConflictException.instead("card-sequence-taken",
-					"For this seat a card was received meanwhile as change " + card.sequence()
-							+ "; nothing was changed. Look at it, then send the next change as " + (card.sequence() + 1)
-							+ ".",
+					Sentence.of("performances.card-sequence-taken", card.sequence(), card.sequence() + 1),
 					this.told.apply(card));
 		});
 	}

@@ -11,6 +11,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.wording.Sentence;
 
 /**
  * The cards of a performance, whichever way it is judged: what the run of a segment needs
@@ -28,13 +29,13 @@ public interface CardBook {
 	Map<SeatId, SentCard> sentFor(PerformanceView performance);
 
 	/**
-	 * What is missing before the cards can be closed, in words; empty when complete.
+	 * What is missing before the cards can be closed; empty when complete.
 	 * @param seats whose cards are closed
 	 */
-	List<String> missing(PerformanceView performance, List<SeatView> seats);
+	List<Sentence> missing(PerformanceView performance, List<SeatView> seats);
 
-	/** What one seat's card lacks, in words; empty when it is whole. */
-	List<String> missing(PerformanceView performance, SeatView seat);
+	/** What one seat's card lacks; empty when it is whole. */
+	List<Sentence> missing(PerformanceView performance, SeatView seat);
 
 	/** All that was sent and noted, whole or not, one sentence a card or list. */
 	List<String> soFar(PerformanceView performance, CountingPanel panel);
@@ -63,7 +64,7 @@ public interface CardBook {
 
 	/** Refuse to close while something is missing. */
 	default void requireComplete(PerformanceView performance, List<SeatView> seats) {
-		List<String> missing = missing(performance, seats);
+		List<Sentence> missing = missing(performance, seats);
 		if (!missing.isEmpty()) {
 			throw PerformanceRefusals.seatsMissing(missing);
 		}

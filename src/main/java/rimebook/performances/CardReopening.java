@@ -14,6 +14,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
+import rimebook.wording.Sentence;
 
 /**
  * Opens the closed cards of a performance again, for a judge who noticed a slip before
@@ -90,8 +91,8 @@ public class CardReopening {
 			.filter((later) -> this.performances.existsBySegment(later.id().value()))
 			.findFirst()
 			.ifPresent((later) -> {
-				throw new ConflictException("later-segment-open", "The segment " + later.name()
-						+ " is open and was drawn from this standing. A mark can now only be corrected by two officials.");
+				throw new ConflictException("later-segment-open",
+						Sentence.of("performances.later-segment-open", later.name()));
 			});
 	}
 

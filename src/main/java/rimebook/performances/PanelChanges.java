@@ -21,6 +21,7 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Lets a substitute take over a judge's seat. From then on all cards of the substitute of
@@ -71,7 +72,7 @@ public class PanelChanges {
 		String why = Required.text("reason", reason, 500);
 		SeatView substitute = substitute(panel);
 		requireCards(all, substitute, "substitute-cards-missing",
-				"The substitute cannot take over the seat of " + seat.label());
+				Sentence.of("performances.substitute-cannot-take-over", seat.spoken()));
 		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SUBSTITUTED,
 				judge, why, actor, this.acts.now())
 			.by(substitute.id());
@@ -108,12 +109,12 @@ public class PanelChanges {
 		PanelChange standing = Optional.ofNullable(panel.change(judge))
 			.filter((change) -> change.kind() != PanelChange.Kind.SEAT_BACK)
 			.orElseThrow(() -> new ConflictException("change-unknown",
-					"The cards of " + seat.label() + " count already; there is nothing to take back."));
+					Sentence.of("performances.change-unknown", seat.spoken())));
 		String by = Required.optional("takeBackRule", rule, 120);
 		if (!canTakeBack(standing, all) && (!canReturn(standing) || by.isEmpty())) {
 			throw settled(standing, seat);
 		}
-		requireCards(all, seat, "judge-cards-missing", "The seat cannot go back to " + seat.label());
+		requireCards(all, seat, "judge-cards-missing", Sentence.of("performances.seat-cannot-go-back", seat.spoken()));
 		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SEAT_BACK,
 				judge, why, actor, this.acts.now())
 			.byRule(by);
@@ -126,9 +127,10 @@ public class PanelChanges {
 	}
 
 	private static ConflictException settled(PanelChange standing, SeatView seat) {
-		String way = canReturn(standing) ? " A judge who was left out may return by a rule: name it." : "";
-		return new ConflictException("change-settled", "Cards were closed since then; what was decided about "
-				+ seat.label() + " stays for this segment." + way);
+		return new ConflictException("change-settled",
+				Sentence.of(
+						canReturn(standing) ? "performances.change-settled.may-return" : "performances.change-settled",
+						seat.spoken()));
 	}
 
 	private void keep(PanelChange change, String action, String before, String after, Actor actor) {
@@ -152,35 +154,41 @@ public class PanelChanges {
 			.filter((seat) -> seat.official() != null)
 			.findFirst()
 			.orElseThrow(() -> new RuleViolationException("substitute-missing",
-					"Nobody sits on the substitute’s seat; give it on the page of the panel."));
+					Sentence.of("performances.substitute-missing")));
 		panel.replacedBy(substitute.id()).ifPresent((other) -> {
 			throw new ConflictException("substitute-taken",
-					"The substitute has taken over the seat of " + other.label()
-							+ " in this segment already. A second judge who cannot go on is left out by a rule "
-							+ "when the next cards are closed.");
+					Sentence.of("performances.substitute-taken", other.spoken()));
 		});
 		return substitute;
 	}
 
-	private void requireCards(List<Performance> all, SeatView seat, String code, String sentence) {
-		List<String> lacking = lacking(all, seat).map(SegmentPanel.Lacking::team).toList();
+	private void requireCards(List<Performance> all, SeatView seat, String code, Sentence refused) {
+		List<Sentence> lacking = withoutCard(all, seat).map(this::numbered).toList();
 		if (!lacking.isEmpty()) {
-			String tablet = (seat.tablet().pairedAt() == null) ? " No tablet has joined that seat." : "";
 			throw new RuleViolationException(code,
-					sentence + " yet: cards are never mixed, and " + seat.label() + " has none for "
-							+ String.join(", ", lacking) + "." + tablet
-							+ " Ask for the missing cards on paper, have them keyed in, then repeat.");
+					Sentence.of(
+							(seat.tablet().pairedAt() == null) ? "performances.cards-lacking.no-tablet"
+									: "performances.cards-lacking",
+							refused, seat.spoken(), Series.withCommas(lacking)));
 		}
+	}
+
+	private Sentence numbered(Performance performance) {
+		return Sentence.of("performances.numbered-team", performance.startNumber(),
+				this.entries.entry(performance.entry()).team().name());
 	}
 
 	/** The closed cards that a seat has not given, oldest number first. */
 	private Stream<SegmentPanel.Lacking> lacking(List<Performance> all, SeatView seat) {
+		return withoutCard(all, seat)
+			.map((performance) -> new SegmentPanel.Lacking(seat, performance.id(), numbered(performance).english()));
+	}
+
+	private Stream<Performance> withoutCard(List<Performance> all, SeatView seat) {
 		return all.stream()
 			.filter(Performance::hasClosedCards)
 			.filter((performance) -> !performance.takesCards())
-			.filter((performance) -> !this.books.of(performance.segment()).missing(performance.view(), seat).isEmpty())
-			.map((performance) -> new SegmentPanel.Lacking(seat, performance.id(),
-					"No. " + performance.startNumber() + " " + this.entries.entry(performance.entry()).team().name()));
+			.filter((performance) -> !this.books.of(performance.segment()).missing(performance.view(), seat).isEmpty());
 	}
 
 	/** The missing cards of whoever could take over a seat, or return to one. */

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.SegmentId;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Where performances are found, and taken hold of, by those who send, close or correct
@@ -93,7 +94,7 @@ public class PerformanceRegister {
 	private static PerformanceView closed(PerformanceView performance) {
 		if (!performance.isClosed()) {
 			throw new ConflictException("card-not-closed",
-					"The cards of start number " + performance.startNumber() + " are not closed.");
+					Sentence.of("performances.card-not-closed", performance.startNumber()));
 		}
 		return performance;
 	}

@@ -16,9 +16,12 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.panels.PanelView;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatPlace;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Ids;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** What must be true before the first team can be called. */
 @Component
@@ -52,7 +55,7 @@ class SegmentOpening {
 	List<Performance> open(SegmentId segment) {
 		this.competitions.holding(this.competitions.eventOf(segment).id());
 		if (this.performances.existsBySegment(segment.value())) {
-			throw new ConflictException("segment-open", "This segment is open already.");
+			throw new ConflictException("segment-open", Sentence.of("performances.segment-open"));
 		}
 		EventView event = this.competitions.eventOf(segment);
 		this.stillOpen.require(segment);
@@ -66,15 +69,15 @@ class SegmentOpening {
 	private void requireRunning(EventView event) {
 		if (this.competitions.competition(event.competition()).state() != CompetitionState.RUNNING) {
 			throw new RuleViolationException("competition-not-running",
-					"The competition is not running yet. Close entries and start it first.");
+					Sentence.of("performances.competition-not-running"));
 		}
 	}
 
 	private void requirePanel(EventView event) {
 		PanelView panel = this.panels.ofEvent(event.id());
 		if (!panel.isComplete()) {
-			throw new RuleViolationException("panel-incomplete",
-					"The panel is not complete. Still empty: " + String.join(", ", panel.missing()) + ".");
+			throw new RuleViolationException("panel-incomplete", Sentence.of("performances.panel-incomplete",
+					Series.withCommas(panel.empty().stream().map(SeatPlace::spoken).toList())));
 		}
 	}
 
@@ -82,7 +85,7 @@ class SegmentOpening {
 		for (SegmentView earlier : event.previousSegments(segment)) {
 			if (!isDone(earlier.id())) {
 				throw new RuleViolationException("earlier-segment-open",
-						"The segment " + earlier.name() + " of this event is not finished yet.");
+						Sentence.of("performances.earlier-segment-open", earlier.name()));
 			}
 		}
 	}
@@ -97,15 +100,13 @@ class SegmentOpening {
 		List<String> without = this.draw.leftOut(segment);
 		if (!without.isEmpty()) {
 			throw new RuleViolationException("order-incomplete",
-					"The starting order was drawn without " + String.join(", ", without)
-							+ ", back in the event since. Draw it again, giving that as the reason.");
+					Sentence.of("performances.order-incomplete", Series.withCommas(without)));
 		}
 	}
 
 	private StartingOrderView order(SegmentId segment) {
 		return this.draw.ofSegment(segment)
-			.orElseThrow(() -> new RuleViolationException("order-missing",
-					"No starting order has been drawn for this segment yet."));
+			.orElseThrow(() -> new RuleViolationException("order-missing", Sentence.of("performances.order-missing")));
 	}
 
 	private Performance performance(SegmentId segment, StartingOrderView.Start start) {

@@ -10,6 +10,7 @@ import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /**
  * A team that withdraws leaves its gap in every segment it has not skated yet, but for
@@ -44,8 +45,7 @@ class WithdrawalListener {
 
 	private void leaveGap(Performance performance, EntryId entry, AuditedChange cause) {
 		if (performance.takesCards()) {
-			throw new ConflictException("team-on-ice",
-					"The team is on the ice, or its cards are open again. The referee ends the performance at the stand.");
+			throw new ConflictException("team-on-ice", Sentence.of("performances.team-on-ice"));
 		}
 		performance.endWith(entry.value(), PerformanceStatus.WITHDRAWN, cause.reason());
 		this.events.publishEvent(

@@ -22,6 +22,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
+import rimebook.wording.Sentence;
 
 /** Puts a corrected version on top of a closed card of two marks. */
 @Service
@@ -59,7 +60,7 @@ class CardCorrection implements Amending<MarksAmendment> {
 		CardMarks now = newest(performance, change.judge()).marks();
 		if (now.equals(change.amendment().marks())) {
 			throw new RuleViolationException("nothing-to-correct", "first",
-					"The card already holds " + MarkWords.of(now) + "; there is nothing to correct.");
+					Sentence.of("placement.nothing-to-correct", MarkWords.of(now)));
 		}
 		return new MarksAmendment(now);
 	}

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.Hundredths;
+import rimebook.wording.Sentence;
 
 /** Marks as people write them: hundredths shown and read as tenths. */
 public final class MarkWords {
@@ -33,7 +34,7 @@ public final class MarkWords {
 	public static int read(String field, BigDecimal mark) {
 		if (mark.signum() < 0 || mark.compareTo(BigDecimal.valueOf(6)) > 0 || mark.stripTrailingZeros().scale() > 1) {
 			throw RuleViolationException.ofField("mark-not-valid", field,
-					"is " + shortened(mark.toString()) + "; a mark is 0.0 to 6.0 in steps of 0.1.");
+					Sentence.of("placement.mark-not-valid", shortened(mark.toString())));
 		}
 		return mark.movePointRight(2).intValueExact();
 	}

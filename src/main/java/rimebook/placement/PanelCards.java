@@ -35,6 +35,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.PlacementRules;
+import rimebook.wording.Sentence;
 
 /** The cards of a panel: for each performance and seat the newest version counts. */
 @Component
@@ -113,11 +114,10 @@ class PanelCards implements CardBook {
 	/** Refuse a card of two marks for an event that has none. */
 	void requirePlacement(EventView event) {
 		if (event.isJudgedByPoints()) {
-			throw new RuleViolationException("points-card-expected",
-					"This event is judged by points; a card holds grades and components, not two marks.");
+			throw new RuleViolationException("points-card-expected", Sentence.of("placement.points-card-expected"));
 		}
 		if (!isFor(event)) {
-			throw new RuleViolationException("another-card-expected", "In this event a card does not hold two marks.");
+			throw new RuleViolationException("another-card-expected", Sentence.of("placement.another-card-expected"));
 		}
 	}
 
@@ -132,9 +132,7 @@ class PanelCards implements CardBook {
 		}
 		PaperCards.CardLine zero = (marks.first() == 0) ? MarkLine.FIRST : MarkLine.SECOND;
 		if (marks.first() == 0 || marks.second() == 0) {
-			throw new RuleViolationException("zero-mark", zero.key(),
-					"In this event 0.0 means that a team has not skated, so no card can hold it: the lowest "
-							+ "mark is 0.1. A team that could not finish gets no marks; the referee ends its performance.");
+			throw new RuleViolationException("zero-mark", zero.key(), Sentence.of("placement.zero-mark"));
 		}
 	}
 
@@ -147,12 +145,12 @@ class PanelCards implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, SeatView seat) {
+	public List<Sentence> missing(PerformanceView performance, SeatView seat) {
 		return missing(performance, List.of(seat));
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	public List<Sentence> missing(PerformanceView performance, List<SeatView> seats) {
 		Map<SeatId, CardSubmission> cards = newestOf(performance.id());
 		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		boolean zeroRefused = this.competitions.eventOf(performance.segment())
@@ -167,19 +165,18 @@ class PanelCards implements CardBook {
 	}
 
 	/** A 0.0 from before it was refused on arrival cannot be tabulated. */
-	private Optional<String> zero(SeatView seat, @Nullable CardSubmission card, PerformanceView performance) {
+	private Optional<Sentence> zero(SeatView seat, @Nullable CardSubmission card, PerformanceView performance) {
 		return Optional.ofNullable(card)
 			.map(CardSubmission::marks)
 			.filter((marks) -> marks.first() == 0 || marks.second() == 0)
-			.map((marks) -> seat.label() + " for " + this.entries.entry(performance.entry()).team().name()
-					+ ": another mark than 0.0, which this event refuses (" + MarkWords.of(marks) + ")");
+			.map((marks) -> Sentence.of("placement.zero-mark-sent", seat.spoken(),
+					this.entries.entry(performance.entry()).team().name(), MarkWords.of(marks)));
 	}
 
-	private static Optional<String> missing(SeatView seat, @Nullable CardSubmission card,
+	private static Optional<Sentence> missing(SeatView seat, @Nullable CardSubmission card,
 			CardKeyings.OfPerformance keyed) {
 		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held() : null);
-		return (card == null || paper.isUnsettled()) ? Optional.of(seat.label() + paper.inBrackets())
-				: Optional.empty();
+		return (card == null || paper.isUnsettled()) ? Optional.of(paper.behind(seat.spoken())) : Optional.empty();
 	}
 
 	@Override

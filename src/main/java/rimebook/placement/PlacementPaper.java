@@ -13,6 +13,7 @@ import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Acts;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Paper cards of two marks. */
 @Component
@@ -53,7 +54,7 @@ class PlacementPaper implements PaperCards {
 			Integer value = card.value(line);
 			if (value == null || line.read(line.words(value)).isEmpty()) {
 				throw RuleViolationException.ofField("mark-not-valid", line.key(),
-						"needs a mark from 0.0 to 6.0 in steps of 0.1.");
+						Sentence.of("placement.mark-needed"));
 			}
 		}
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), MarkLine.marks(card));

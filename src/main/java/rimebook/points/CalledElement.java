@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.JudgedElement;
+import rimebook.wording.Sentence;
 
 /**
  * An element of a programme as it was called.
@@ -36,8 +37,13 @@ public record CalledElement(UUID id, int number, String code, JudgedElement.Elem
 	}
 
 	/** The element as people point at it: "element 3 (ME4)". */
+	Sentence spoken() {
+		return Sentence.of("points.element", this.number, this.code);
+	}
+
+	/** The same in English, as on the record. */
 	String label() {
-		return "element " + this.number + " (" + this.code + ")";
+		return spoken().english();
 	}
 
 	/** Write as on the record: "3 ME4", "5 AC2 (no value)", "2 B4 (base 3.50)". */

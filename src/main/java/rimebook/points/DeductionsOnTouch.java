@@ -12,6 +12,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.wording.Sentence;
 
 /** What was deducted because of what the clock found. */
 @Component
@@ -30,7 +31,7 @@ class DeductionsOnTouch implements RestsOnTouch {
 	}
 
 	@Override
-	public List<String> words(PerformanceView performance, Set<Instant> touches) {
+	public List<Sentence> words(PerformanceView performance, Set<Instant> touches) {
 		List<NotedDeduction> noted = this.book.deductions(performance.id())
 			.map(DeductionList::items)
 			.orElse(List.of())
@@ -40,14 +41,16 @@ class DeductionsOnTouch implements RestsOnTouch {
 		return noted.isEmpty() ? List.of() : words(noted, this.book.ruleSet(performance.segment()));
 	}
 
-	private static List<String> words(List<NotedDeduction> noted, PointsRules rules) {
+	private static List<Sentence> words(List<NotedDeduction> noted, PointsRules rules) {
 		return noted.stream()
-			.map((item) -> rules.deduction(item.item()).map((rule) -> words(rule, item.count())).orElse(item.item()))
+			.map((item) -> rules.deduction(item.item())
+				.map((rule) -> words(rule, item.count()))
+				.orElseGet(() -> Sentence.said(item.item())))
 			.toList();
 	}
 
-	private static String words(DeductionRule rule, int count) {
-		return rule.name() + " -" + rule.points(count);
+	private static Sentence words(DeductionRule rule, int count) {
+		return Sentence.said(rule.name() + " -" + rule.points(count));
 	}
 
 	@Override

@@ -28,6 +28,8 @@ import rimebook.performances.JudgesCard;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.points.SegmentRules;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** The cards of points judging as the run of a segment asks for them. */
 @Component
@@ -74,18 +76,18 @@ class GradedCards implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, SeatView seat) {
+	public List<Sentence> missing(PerformanceView performance, SeatView seat) {
 		return missing(seat, this.book.cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
 				this.book.lists(performance.id()), this.book.rules(performance.segment()).components());
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	public List<Sentence> missing(PerformanceView performance, List<SeatView> seats) {
 		CalledLists lists = this.book.lists(performance.id());
 		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
-		List<String> missing = new ArrayList<>();
+		List<Sentence> missing = new ArrayList<>();
 		if (list.isEmpty()) {
-			missing.add("the called elements");
+			missing.add(Sentence.of("points.missing.called-elements"));
 		}
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
 		List<SegmentRules.ComponentRule> components = this.book.rules(performance.segment()).components();
@@ -97,53 +99,55 @@ class GradedCards implements CardBook {
 		return missing;
 	}
 
-	private static List<String> missing(SeatView seat, @Nullable PointsCard card, CardKeyings.OfPerformance keyed,
+	private static List<Sentence> missing(SeatView seat, @Nullable PointsCard card, CardKeyings.OfPerformance keyed,
 			CalledLists lists, List<SegmentRules.ComponentRule> components) {
 		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
 		if (paper.isUnsettled()) {
-			return List.of(seat.label() + paper.inBrackets());
+			return List.of(paper.behind(seat.spoken()));
 		}
 		Optional<CalledListView> list = lists.newest().map(CalledList::view);
-		List<String> missing = new ArrayList<>();
-		lack(card, list, components).ifPresent((lack) -> missing.add(seat.label() + lack));
+		List<Sentence> missing = new ArrayList<>();
+		lack(seat, card, list, components).ifPresent(missing::add);
 		lists.toConfirm(card)
 			.forEach((element) -> missing
-				.add(seat.label() + ": confirm element " + element.number() + ", now " + element.code()));
+				.add(Sentence.of("points.missing.confirm", seat.spoken(), element.number(), element.code())));
 		lists.takenOut(card)
-			.forEach((element) -> missing.add(seat.label() + ": confirm that " + element.label() + " was taken out"));
+			.forEach((element) -> missing
+				.add(Sentence.of("points.missing.confirm-taken-out", seat.spoken(), element.spoken())));
 		return missing;
 	}
 
 	/** What keeps the list from counting: open reviews, else the controller's word. */
-	private List<String> unsettled(CalledList list) {
-		List<String> reviews = list.elements()
+	private List<Sentence> unsettled(CalledList list) {
+		List<Sentence> reviews = list.elements()
 			.stream()
 			.filter(CalledElement::review)
-			.map((element) -> "the review of " + element.label())
+			.map((element) -> Sentence.of("points.missing.review", element.spoken()))
 			.toList();
 		if (!reviews.isEmpty()) {
 			return reviews;
 		}
 		return list.isCorrected() || this.book.authorisation(list).isPresent() ? List.of()
-				: List.of("the technical controller's authorisation");
+				: List.of(Sentence.of("points.missing.authorisation"));
 	}
 
-	/** What a seat's card lacks, with a leading blank; empty text for the whole card. */
-	private static Optional<String> lack(@Nullable PointsCard card, Optional<CalledListView> list,
+	/** What a seat's card lacks; the seat alone for the whole card. */
+	private static Optional<Sentence> lack(SeatView seat, @Nullable PointsCard card, Optional<CalledListView> list,
 			List<SegmentRules.ComponentRule> components) {
 		if (card == null) {
-			return Optional.of("");
+			return Optional.of(seat.spoken());
 		}
-		List<String> lacks = new ArrayList<>();
+		List<Object> lacks = new ArrayList<>();
 		list.map(CalledListView::counting)
 			.orElse(List.of())
 			.stream()
 			.filter((element) -> card.marks().grade(element) == null)
-			.forEach((element) -> lacks.add("element " + element.number()));
+			.forEach((element) -> lacks.add(Sentence.of("points.missing.element", element.number())));
 		components.stream()
 			.filter((component) -> card.marks().component(component.name()) == null)
 			.forEach((component) -> lacks.add(component.name()));
-		return lacks.isEmpty() ? Optional.empty() : Optional.of(" (" + String.join(", ", lacks) + ")");
+		return lacks.isEmpty() ? Optional.empty()
+				: Optional.of(Sentence.of("points.missing.on-card", seat.spoken(), Series.withCommas(lacks)));
 	}
 
 	@Override

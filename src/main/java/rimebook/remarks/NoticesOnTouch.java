@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import rimebook.clock.RestsOnTouch;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /** What the panel was told because of the clock; it is told that it no longer holds. */
 @Component
@@ -27,8 +28,8 @@ class NoticesOnTouch implements RestsOnTouch {
 	}
 
 	@Override
-	public List<String> words(PerformanceView performance, Set<Instant> touches) {
-		return told(performance, touches).stream().map(Remarks.RemarkView::text).toList();
+	public List<Sentence> words(PerformanceView performance, Set<Instant> touches) {
+		return told(performance, touches).stream().map((remark) -> Sentence.said(remark.text())).toList();
 	}
 
 	@Override

@@ -20,6 +20,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Which seat has seen which remark of the referee. What was seen without contact is heard
@@ -78,8 +79,7 @@ public class RemarkReceipts {
 			.stream()
 			.filter((seat) -> seat.id().equals(id))
 			.findFirst()
-			.orElseThrow(() -> new NotFoundException("remark-not-of-seat",
-					"That remark was not made to this seat's panel."));
+			.orElseThrow(() -> new NotFoundException("remark-not-of-seat", Sentence.of("remarks.not-of-seat")));
 	}
 
 	/** The remarks on a performance as one seat has them, oldest first. */

@@ -25,6 +25,7 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
 import rimebook.remarks.RemarkReceipts;
+import rimebook.wording.Sentence;
 
 /** The referee's look at a segment: order, ice, panel. */
 @Service
@@ -105,7 +106,7 @@ public class Stand {
 		ClockView clock = this.clocks.ofPerformance(performance.id());
 		return new StandView.Now(row(performance),
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
-				book.missing(performance, panel.seats()), spare(performance, panel, book),
+				words(book.missing(performance, panel.seats())), spare(performance, panel, book),
 				book.anySentFor(performance.id()) || clock.last() != null,
 				this.remarks.told(performance.id(), panel.seats()), clock);
 	}
@@ -114,8 +115,12 @@ public class Stand {
 		return panel.substitutes()
 			.stream()
 			.filter((seat) -> panel.replacedBy(seat.id()).isEmpty())
-			.flatMap((seat) -> book.missing(performance, seat).stream())
+			.flatMap((seat) -> words(book.missing(performance, seat)).stream())
 			.toList();
+	}
+
+	private static List<String> words(List<Sentence> missing) {
+		return missing.stream().map(Sentence::english).toList();
 	}
 
 	private static StandView.SeatCard seatCard(SeatView seat, CardBook.@Nullable SentCard card,

@@ -24,6 +24,7 @@ import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.wording.Sentence;
 
 /**
  * The cards of a way of judging that exists nowhere: each judge gives a whole number from
@@ -71,15 +72,15 @@ class Ballots implements CardBook {
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, SeatView seat) {
+	public List<Sentence> missing(PerformanceView performance, SeatView seat) {
 		return missing(performance, List.of(seat));
 	}
 
 	@Override
-	public List<String> missing(PerformanceView performance, List<SeatView> seats) {
+	public List<Sentence> missing(PerformanceView performance, List<SeatView> seats) {
 		return seats.stream()
 			.filter((seat) -> !cards(performance.id()).containsKey(seat.id()))
-			.map(SeatView::label)
+			.map(SeatView::spoken)
 			.toList();
 	}
 

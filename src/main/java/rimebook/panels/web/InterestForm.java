@@ -11,6 +11,7 @@ import rimebook.panels.KnownNames;
 import rimebook.panels.OfficialView;
 import rimebook.panels.Panels;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * What binds an official to a team, as typed.
@@ -41,8 +42,7 @@ record InterestForm(@Nullable String kind, @Nullable String team, @Nullable Stri
 		String chosen = Given.text(this.team).strip();
 		String typed = Given.text(this.otherTeam).strip();
 		if (!chosen.isEmpty() && !typed.isEmpty()) {
-			throw new RuleViolationException("team-twice", "otherTeam",
-					"Choose a team in the list or write one here, not both.");
+			throw new RuleViolationException("team-twice", "otherTeam", Sentence.of("panels.team-twice"));
 		}
 		return known.team("otherTeam", chosen.isEmpty() ? typed : chosen, Boolean.TRUE.equals(this.another));
 	}
@@ -52,8 +52,7 @@ record InterestForm(@Nullable String kind, @Nullable String team, @Nullable Stri
 			return typed.isEmpty() ? null : LocalDate.parse(typed);
 		}
 		catch (DateTimeException ex) {
-			throw new RuleViolationException("field-malformed", "lastDay",
-					"Last day: please give it as year-month-day, such as 2026-03-01, or leave it empty.");
+			throw new RuleViolationException("field-malformed", "lastDay", Sentence.of("panels.last-day-malformed"));
 		}
 	}
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Where tablets reach this house.
@@ -33,8 +34,7 @@ record JoinAddress(String base) {
 		catch (URISyntaxException ex) {
 			// The refusal below says what is expected.
 		}
-		throw new RuleViolationException("address-malformed", "address", "'" + text
-				+ "' is no address that a tablet can open; please type one such as http://192.168.4.2:8080.");
+		throw new RuleViolationException("address-malformed", "address", Sentence.of("panels.address-malformed", text));
 	}
 
 	/** Tell whether the address means the tablet itself as soon as a tablet opens it. */

@@ -9,6 +9,7 @@ import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Where slips may send tablets: to the address that is set for this house, or to one that
@@ -62,8 +63,8 @@ class JoinAddresses {
 	}
 
 	private static RuleViolationException unknown(JoinAddress address) {
-		return new RuleViolationException("address-unknown", "address", "This machine has no address '" + address.base()
-				+ "' now; please choose one of the list. Another one is given in the setting rimebook.slips.address.");
+		return new RuleViolationException("address-unknown", "address",
+				Sentence.of("panels.address-unknown", address.base()));
 	}
 
 	private String scheme() {

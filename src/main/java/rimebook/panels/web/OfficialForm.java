@@ -9,6 +9,7 @@ import rimebook.panels.OfficialView;
 import rimebook.shared.Name;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * An official as typed.
@@ -42,8 +43,7 @@ record OfficialForm(@Nullable String name, @Nullable String club, @Nullable Stri
 		String chosen = Given.text(this.club).strip();
 		String typed = Given.text(this.otherClub).strip();
 		if (!chosen.isEmpty() && !typed.isEmpty()) {
-			throw new RuleViolationException("club-twice", "otherClub",
-					"Choose a club in the list or write one here, not both.");
+			throw new RuleViolationException("club-twice", "otherClub", Sentence.of("panels.club-twice"));
 		}
 		return known.club("otherClub", chosen.isEmpty() ? typed : chosen, Boolean.TRUE.equals(this.another));
 	}

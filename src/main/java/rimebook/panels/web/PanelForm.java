@@ -13,6 +13,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatPlace;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Who shall sit where, as chosen in the rows of a panel.
@@ -84,8 +85,7 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 			return new SeatPlace(kind, Integer.parseInt(value.substring(dash + 1)));
 		}
 		catch (IllegalArgumentException ex) {
-			throw new RuleViolationException("seat-unknown",
-					"There is no seat '" + value + "'; please choose in one of the rows.");
+			throw new RuleViolationException("seat-unknown", Sentence.of("panels.seat-unknown", value));
 		}
 	}
 
@@ -94,8 +94,7 @@ record PanelForm(@Nullable Map<String, String> official, @Nullable Map<String, S
 			return OfficialView.Id.of(official);
 		}
 		catch (IllegalArgumentException ex) {
-			throw new RuleViolationException("field-malformed", field(place),
-					"Please choose an official from the list.");
+			throw new RuleViolationException("field-malformed", field(place), Sentence.of("panels.official-malformed"));
 		}
 	}
 

@@ -15,6 +15,7 @@ import rimebook.clock.InterruptionCause;
 import rimebook.pages.RinkClock;
 import rimebook.performances.Reskates;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /**
  * The clock of the performance on the ice. Nothing in it changes with the passing of
@@ -32,7 +33,7 @@ import rimebook.stand.StandView;
 record ClockPart(String performance, int touches, ClockView.ClockState state, int run,
 		Reskates.@Nullable Marking marking, ClockFace face, @Nullable ClockFace pause,
 		@Nullable InterruptionCause cause, boolean continued, boolean early, ClockView.@Nullable ClockAct last,
-		List<String> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
+		List<Sentence> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
 		List<ClockProposal> proposals) implements LivePart {
 
 	/** Deficient music is reported within the first half minute. */
@@ -45,7 +46,7 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 	static final ClockPart NONE = new ClockPart("", 0, ClockView.ClockState.WAITING, 1, null, ClockFace.BLANK, null,
 			null, false, false, null, List.of(), new ClockView.ProgrammeWindow(0, 0, 0), List.of(), List.of());
 
-	static ClockPart of(StandView.Now onIce, List<String> along, List<ClockProposal> proposals, RinkClock rink) {
+	static ClockPart of(StandView.Now onIce, List<Sentence> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
 		ClockView.Interruption pause = clock.pause();
 		return new ClockPart(onIce.row().performance().id().toString(), clock.touches(), clock.state(),
