@@ -16,6 +16,7 @@ final class ErrorPage {
 		ModelAndView page = new ModelAndView("error/" + name(refusal.status().value()));
 		page.setStatus(refusal.status());
 		page.addObject("refusal", refusal);
+		SignedInInterceptor.name(page);
 		return page;
 	}
 

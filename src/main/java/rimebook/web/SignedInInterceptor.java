@@ -35,12 +35,23 @@ class SignedInInterceptor implements HandlerInterceptor {
 	public void postHandle(HttpServletRequest request, HttpServletResponse response, Object handler,
 			@Nullable ModelAndView page) {
 		Authentication signedIn = SecurityContextHolder.getContext().getAuthentication();
-		if (page != null && isShown(page) && signedIn != null && signedIn.getPrincipal() instanceof SignedIn person) {
-			page.addObject("signedInAs", person.displayName());
+		if (page != null && isShown(page) && signedIn != null && signedIn.getPrincipal() instanceof SignedIn) {
+			name(page);
 			PathRule rule = PathRules.of(RoutedPath.of(request));
 			if (rule.isReadOnlyFor(WaitingWork.roles(signedIn))) {
 				page.addObject("changedBy", others(rule));
 			}
+		}
+	}
+
+	/**
+	 * Let a page show the name on the record of the person who is signed in. The name to
+	 * sign in with is half of a key and stands on no page that somebody else may look at.
+	 */
+	static void name(ModelAndView page) {
+		Authentication signedIn = SecurityContextHolder.getContext().getAuthentication();
+		if (signedIn != null && signedIn.getPrincipal() instanceof SignedIn person) {
+			page.addObject("signedInAs", person.displayName());
 		}
 	}
 

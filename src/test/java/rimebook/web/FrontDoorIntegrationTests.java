@@ -169,6 +169,26 @@ class FrontDoorIntegrationTests {
 		assertThat(get("/").headers().allValues("set-cookie")).isEmpty();
 	}
 
+	/** Whoever holds the tablet learns no name, and no door of the desks is offered. */
+	@Test
+	void anErrorPageOfATabletLeadsBackToItsCardAndNowhereElse() throws Exception {
+		String code = this.seatCodes.issue(UUID.randomUUID(), "Judge 5, Adult", TEST);
+		String seat = this.seatCodes.pair(code, "tablet", null).token();
+		HttpResponse<String> page = send(to("/judge/nowhere").header("Cookie", SeatDeviceFilter.COOKIE + "=" + seat));
+		assertThat(page.statusCode()).isEqualTo(404);
+		assertThat(page.body()).contains("href=\"/judge\"")
+			.doesNotContain("Judge 5", "Sign out", "own-password", "To the first page", "Parts of Rimebook");
+	}
+
+	@Test
+	void anErrorPageShowsTheNameOnTheRecordAndNotTheOneToSignInWith() throws Exception {
+		signIn(this.name, PASSWORD);
+		HttpResponse<String> page = get("/desk/competitions/" + UUID.randomUUID());
+		assertThat(page.statusCode()).isEqualTo(404);
+		assertThat(page.body()).contains("Person " + this.name, "Sign out", "To the first page")
+			.doesNotContain(">" + this.name + "<");
+	}
+
 	@Test
 	void aSignIsNeitherMadeUpNorChangedNorKeptForEver() {
 		Instant now = Instant.now();
