@@ -277,7 +277,8 @@ class DemoCompetition {
 		}
 	}
 
-	private void send(PerformanceView performance, SeatView seat, SegmentView segment) {
+	/** Send a seat's card from inside. */
+	void send(PerformanceView performance, SeatView seat, SegmentView segment) {
 		String team = this.entries.entry(performance.entry()).team().name();
 		CardMarks marks = PlausibleMarks.of(seat.number(), team, segment.name());
 		this.submission.submit(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat.id(),

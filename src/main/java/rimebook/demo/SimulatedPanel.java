@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 
 import org.apache.commons.logging.Log;
@@ -17,9 +18,7 @@ import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
-import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -30,7 +29,8 @@ import rimebook.stand.StandView;
 /**
  * A referee who calls and closes, and a panel whose tablets send their cards over HTTP.
  * What it does next is read from the service each time, so it goes on after a restart
- * where it was. A seat that a visitor joined is left to the visitor for a while.
+ * where it was. A seat that a visitor holds is left to the visitor; a card that does not
+ * come from there after a while is sent from inside, so that the day goes on.
  */
 @Component
 @Profile("demo")
@@ -46,7 +46,7 @@ class SimulatedPanel {
 
 	private final Stand stand;
 
-	private final Panels panels;
+	private final DemoSeats seats;
 
 	private final Environment environment;
 
@@ -58,26 +58,14 @@ class SimulatedPanel {
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
-	private final SeatTakeoverQuestions questions;
-
-	private final DemoCodes codes;
-
-	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, Panels panels, PointsRehearsal points,
-			SeatTakeoverQuestions questions, DemoCodes codes, Environment environment) {
-		this.codes = codes;
+	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, DemoSeats seats, PointsRehearsal points,
+			Environment environment) {
 		this.demo = demo;
 		this.run = run;
 		this.stand = stand;
-		this.panels = panels;
+		this.seats = seats;
 		this.points = points;
-		this.questions = questions;
 		this.environment = environment;
-	}
-
-	/** The simulated referee lets whoever asks for a seat have it. */
-	private void giveSeats(StandView view) {
-		this.questions.ofEvent(view.event().id())
-			.forEach((one) -> this.questions.answer(one.seat(), one.askedAt(), true, DemoCrew.REFEREE));
 	}
 
 	/** The first segment that is not finished, else the last, as the referee sees it. */
@@ -99,6 +87,14 @@ class SimulatedPanel {
 	 * @return whether there was a team
 	 */
 	boolean playOne(Duration skating, Duration between) throws InterruptedException {
+		return playOne(skating, between, LEFT_TO_VISITOR);
+	}
+
+	/**
+	 * The same.
+	 * @param visitors how long to wait for the cards of visitors
+	 */
+	boolean playOne(Duration skating, Duration between, Duration visitors) throws InterruptedException {
 		StandView view = look();
 		if (view.now() == null && view.next() == null) {
 			return false;
@@ -108,12 +104,12 @@ class SimulatedPanel {
 		if (view.event().isJudgedByPoints()) {
 			this.points.call(performance, this.files);
 		}
-		for (SeatView seat : this.panels.withCard(view.event().id())) {
+		for (SeatView seat : this.seats.withCard(view.event().id())) {
 			sendIfMissing(seat, performance);
 			Thread.sleep(between.toMillis());
 		}
 		authorise(view, performance);
-		awaitVisitors();
+		awaitVisitors(visitors);
 		authorise(view, performance);
 		close(performance);
 		return true;
@@ -147,9 +143,14 @@ class SimulatedPanel {
 			return;
 		}
 		try {
-			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> joined(seat));
-			giveSeats(look());
-			send(tablet, seat, performance, now.row().team());
+			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> tablet());
+			this.seats.give(seat.event());
+			if (!tablet.isPaired()) {
+				join(tablet, seat);
+			}
+			if (tablet.isPaired()) {
+				send(tablet, seat, performance, now.row().team());
+			}
 		}
 		catch (IOException ex) {
 			log.info("A simulated tablet had no answer", ex);
@@ -168,24 +169,15 @@ class SimulatedPanel {
 		}
 	}
 
-	private PanelTablet joined(SeatView seat) {
-		PanelTablet tablet = new PanelTablet(this.http,
+	private PanelTablet tablet() {
+		return new PanelTablet(this.http,
 				URI.create("http://localhost:" + this.environment.getRequiredProperty("local.server.port")));
-		join(tablet, seat);
-		return tablet;
 	}
 
-	private void join(PanelTablet tablet, SeatView seat) {
-		try {
-			if (seat.hasCode()) {
-				tablet.pair(this.codes.orNew(seat));
-			}
-		}
-		catch (IOException ex) {
-			log.info("A simulated tablet could not join", ex);
-		}
-		catch (InterruptedException ex) {
-			Thread.currentThread().interrupt();
+	private void join(PanelTablet tablet, SeatView seat) throws IOException, InterruptedException {
+		Optional<String> code = this.seats.codeIfFree(seat.id());
+		if (code.isPresent()) {
+			tablet.pair(code.get());
 		}
 	}
 
@@ -193,22 +185,33 @@ class SimulatedPanel {
 		return now.seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.isThere());
 	}
 
-	/** Wait for the cards of seats that visitors joined; then take those seats back. */
-	private void awaitVisitors() throws InterruptedException {
-		long patience = LEFT_TO_VISITOR.toSeconds();
+	/** Wait for the cards of seats that visitors hold; then send what still lacks. */
+	private void awaitVisitors(Duration longest) throws InterruptedException {
+		long patience = longest.toSeconds();
 		while (isSomethingMissing() && patience-- > 0) {
-			giveSeats(look());
+			this.seats.give(look().event().id());
 			Thread.sleep(1000);
 		}
 		StandView view = look();
 		if (view.now() != null) {
-			List<SeatView> seats = this.panels.judges(view.event().id());
-			seats.stream().filter((seat) -> !hasSent(view.now(), seat)).forEach((seat) -> {
-				this.tablets.remove(seat.id());
-			});
-			for (SeatView seat : seats) {
-				sendIfMissing(seat, view.now().row().performance());
+			PerformanceView performance = view.now().row().performance();
+			for (SeatView seat : this.seats.judges(view.event().id())) {
+				sendIfMissing(seat, performance);
+				sendFromInsideIfMissing(seat, performance);
 			}
+		}
+	}
+
+	private void sendFromInsideIfMissing(SeatView seat, PerformanceView performance) {
+		StandView view = look();
+		if (view.now() == null || hasSent(view.now(), seat)) {
+			return;
+		}
+		if (view.event().isJudgedByPoints()) {
+			this.points.send(performance, seat, this.files);
+		}
+		else {
+			this.demo.send(performance, seat, view.segment());
 		}
 	}
 
