@@ -208,7 +208,8 @@ class PointsStandings implements MethodStandings {
 
 		private static Sentence ruleSet(PointsRules rules, EventView event) {
 			String level = (event.judging().points() != null) ? event.judging().points().level() : "";
-			return Sentence.of((event.judging().judges() >= rules.trimFrom()) ? "rules.points.trimmed" : "rules.points.all-marks",
+			return Sentence.of(
+					(event.judging().judges() >= rules.trimFrom()) ? "rules.points.trimmed" : "rules.points.all-marks",
 					event.judging().judges(), rules.title(), level);
 		}
 

@@ -13,7 +13,10 @@ import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.remarks.Remarks;
 
-/** The judge's card: one page for the whole day; everything that moves comes as JSON. */
+/**
+ * The judge's card: one page for the whole day; everything that moves comes as JSON. A
+ * way of judging without a card on tablets is judged on paper, and the page says no more.
+ */
 @Controller
 class CardController {
 
@@ -21,9 +24,12 @@ class CardController {
 
 	private final Competitions competitions;
 
-	CardController(Panels panels, Competitions competitions) {
+	private final TabletCards cards;
+
+	CardController(Panels panels, Competitions competitions, TabletCards cards) {
 		this.panels = panels;
 		this.competitions = competitions;
+		this.cards = cards;
 	}
 
 	@GetMapping("/judge/card")
@@ -34,7 +40,7 @@ class CardController {
 		model.addAttribute("event", event);
 		model.addAttribute("remarkKinds", Remarks.RemarkKind.values());
 		model.addAttribute("zone", this.competitions.competition(event.competition()).zone().getId());
-		return event.isJudgedByPoints() ? "tablets/card-points" : "tablets/card";
+		return this.cards.of(event).map(TabletCard::page).orElse("tablets/on-paper");
 	}
 
 }

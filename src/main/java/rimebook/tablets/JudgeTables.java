@@ -1,11 +1,7 @@
 package rimebook.tablets;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.springframework.stereotype.Service;
@@ -15,7 +11,6 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
-import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
@@ -27,7 +22,6 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
-import rimebook.placement.OwnCards;
 import rimebook.points.PointsTasks;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.tabulation.SegmentKind;
@@ -43,7 +37,7 @@ public class JudgeTables {
 
 	private final RemarkReceipts remarks;
 
-	private final OwnCards cards;
+	private final TabletCards cards;
 
 	private final CardBooks books;
 
@@ -57,7 +51,7 @@ public class JudgeTables {
 
 	private final Entries entries;
 
-	JudgeTables(PerformanceRegister performances, RemarkReceipts remarks, OwnCards cards, CardBooks books,
+	JudgeTables(PerformanceRegister performances, RemarkReceipts remarks, TabletCards cards, CardBooks books,
 			PointsTasks tasks, Panels panels, CountingPanels countingPanels, Competitions competitions,
 			Entries entries) {
 		this.performances = performances;
@@ -109,36 +103,26 @@ public class JudgeTables {
 
 	private JudgeTable table(SeatView seat, EventView event, SegmentView segment, List<PerformanceView> all) {
 		String told = this.countingPanels.of(segment.id()).told(seat.id());
+		TabletCard.Given given = this.cards.of(event)
+			.map((card) -> card.given(seat.id(), event, segment, all))
+			.orElseGet(() -> TabletCard.Given.nothing(segment));
 		Optional<PerformanceView> onIce = all.stream().filter(PerformanceView::isOnIce).findFirst();
 		JudgeTable.Reopened reopened = all.stream()
 			.filter(PerformanceView::isReopened)
 			.findFirst()
-			.map((performance) -> reopened(performance, seat, event))
+			.map((performance) -> new JudgeTable.Reopened(now(performance, seat.id()),
+					given.tasks().get(performance.id())))
 			.orElse(null);
 		List<PerformanceStatus> started = all.stream()
 			.map(PerformanceView::status)
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
 		int done = (int) started.stream().filter(PerformanceStatus::isDone).count();
-		if (event.isJudgedByPoints()) {
-			return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
-					segment.kind().cardTieBreak(), onIce.map((performance) -> now(performance, seat.id())).orElse(null),
-					List.of(), done, started.size(), event.judging().method(),
-					onIce.map((performance) -> this.tasks.of(performance, seat.id())).orElse(null), reopened, told,
-					event.judging().policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
-		}
-		Map<PerformanceId, OwnCards.Card> own = this.cards.of(seat.id(), all);
-		Map<EntryId, String> teams = own.isEmpty() ? Map.of() : teams(event);
-		List<JudgeTable.OwnCard> cards = all.stream()
-			.sorted(Comparator.comparing(PerformanceView::startNumber))
-			.flatMap((performance) -> Stream.ofNullable(own.get(performance.id()))
-				.map((card) -> ownCard(performance, card, teams)))
-			.toList();
-		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(),
-				event.rules(segment.kind()).cardTieBreak(),
-				onIce.map((performance) -> now(performance, seat.id())).orElse(null), cards, done, started.size(),
-				event.judging().method(), null, reopened, told, event.judging().policies().zeroMark(),
-				ended(segment, all), corrected(seat.id(), event));
+		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(), given.secondLook(),
+				onIce.map((performance) -> now(performance, seat.id())).orElse(null), given.cards(), done,
+				started.size(), event.judging().method(),
+				onIce.map((performance) -> given.tasks().get(performance.id())).orElse(null), reopened, told,
+				event.judging().policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
 	}
 
 	/** What officials changed in the seat's closed cards of the event. */
@@ -160,29 +144,10 @@ public class JudgeTables {
 		return Stream.concat(withoutMarks, this.performances.setAside(segment.id()).stream()).toList();
 	}
 
-	private JudgeTable.Reopened reopened(PerformanceView performance, SeatView seat, EventView event) {
-		return new JudgeTable.Reopened(now(performance, seat.id()),
-				event.isJudgedByPoints() ? this.tasks.of(performance, seat.id()) : null);
-	}
-
 	private JudgeTable.Now now(PerformanceView performance, SeatId seat) {
 		EntryView entry = this.entries.entry(performance.entry());
 		return new JudgeTable.Now(performance.id(), performance.startNumber(), entry.team().name(),
 				entry.team().club().name(), this.remarks.toldTo(seat, performance.id()));
-	}
-
-	/** In one query, since every tablet asks all the time. */
-	private Map<EntryId, String> teams(EventView event) {
-		return this.entries.ofEvent(event.id())
-			.stream()
-			.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
-	}
-
-	private static JudgeTable.OwnCard ownCard(PerformanceView performance, OwnCards.Card card,
-			Map<EntryId, String> teams) {
-		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
-				Objects.requireNonNull(teams.get(performance.entry())), card.marks().first(), card.marks().second(),
-				card.sequence(), card.receivedAt(), !performance.takesCards());
 	}
 
 }

@@ -2,6 +2,9 @@ package rimebook.ballots;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
 
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,6 +24,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
@@ -60,9 +64,12 @@ class FurtherMethodIntegrationTests {
 
 	@BeforeEach
 	void aDay() {
-		this.day = SmallCompetition.running(this.context, 3,
-				new DraftEvent("Ballot", DraftEvent.Judging.by(Ballots.METHOD, JUDGES),
-						List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree())));
+		this.day = SmallCompetition.running(this.context, 3, ballot("Ballot"));
+	}
+
+	private static DraftEvent ballot(String name) {
+		return new DraftEvent(name, DraftEvent.Judging.by(Ballots.METHOD, JUDGES),
+				List.of(CompetitionFixtures.aShort(), CompetitionFixtures.aFree()));
 	}
 
 	@Test
@@ -123,6 +130,45 @@ class FurtherMethodIntegrationTests {
 		assertThat(referee.open(pages.get(6)).text()).contains("It has 9 ballots.");
 	}
 
+	/** Never the card of two marks: nothing of it would be taken. */
+	@Test
+	void withoutACardOnTabletsItsTabletsSayThatItIsJudgedOnPaper() {
+		this.day.open(1);
+		PerformanceView now = this.day.callNext(1);
+		Visitor tablet = tablet();
+		Visitor.Page card = tablet.open("/judge/card");
+		assertThat(card.status()).isEqualTo(200);
+		assertThat(card.text()).contains("Judge 1, Ballot", "This event has no card on tablets yet.",
+				"judged by another way (Ballots). Write your marks on paper");
+		assertThat(card.document().select("script[type=module], button, .mark")).isEmpty();
+		assertThat(tablet.open("/api/judge/table").text()).contains("\"method\":\"BALLOT\"", now.id().toString(),
+				"\"cards\":[]");
+		assertThat(tablet
+			.json("PUT", "/api/cards/" + UUID.randomUUID(),
+					"{\"performance\":\"" + now.id() + "\",\"sequence\":1,\"first\":4.0,\"second\":4.0}")
+			.statusCode()).isEqualTo(422);
+	}
+
+	@Test
+	void bringsItsOwnCardToTablets() {
+		this.day = SmallCompetition.running(this.context, 1, ballot(BallotOnTablet.EVENT));
+		this.day.open(1);
+		Visitor.Page card = tablet().open("/judge/card");
+		assertThat(card.status()).isEqualTo(200);
+		assertThat(card.document().select("h1").text()).isEqualTo("Judge 1: a whole number from 0 to 10");
+	}
+
+	/** The tablet of the first seat. */
+	private Visitor tablet() {
+		Visitor tablet = new Visitor(
+				Integer.parseInt(this.context.getEnvironment().getRequiredProperty("local.server.port")));
+		String code = this.context.getBean(Panels.class)
+			.issueCode(this.day.seats().get(0).id(), SmallCompetition.REFEREE)
+			.code();
+		tablet.open("/judge").submit("form[action=/judge]", Map.of("code", Objects.requireNonNull(code)));
+		return tablet;
+	}
+
 	@Test
 	void oneThatNobodyHasIsRefused() {
 		DraftEvent draft = new DraftEvent("Nobody's", DraftEvent.Judging.by(new JudgingMethod("NOBODYS"), JUDGES),
@@ -172,6 +218,11 @@ class FurtherMethodIntegrationTests {
 		@Bean
 		Ballots ballots(PerformanceRegister performances, Clock clock) {
 			return new Ballots(performances, clock);
+		}
+
+		@Bean
+		BallotOnTablet ballotOnTablet() {
+			return new BallotOnTablet();
 		}
 
 		@Bean
