@@ -99,7 +99,7 @@ function answered(html, refused) {
 	drawn(html);
 	state.answered(refused, inList);
 	if (refused.length > 0) {
-		name("refused", refused);
+		say("refused", refused);
 	}
 }
 
@@ -108,10 +108,10 @@ function failed(acts) {
 	settled();
 	state.answered(acts, isInList());
 	part("not-done").hidden = false;
-	name("not-done", acts);
+	say("not-done", acts);
 }
 
-function name(box, acts) {
+function say(box, acts) {
 	part(box).querySelector(".own").textContent = acts.map(({ words }) => words).join("; ");
 	part(box).querySelector("button").focus();
 }
