@@ -18,7 +18,7 @@ import rimebook.competition.SegmentView;
 @Controller
 class FollowController {
 
-	private final Pages pages;
+	private final PageRenderer pages;
 
 	private final Published published;
 
@@ -28,7 +28,7 @@ class FollowController {
 
 	private final EventReader events;
 
-	FollowController(Pages pages, Published published, Board board, EventReader events, RuleSets ruleSets) {
+	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets) {
 		this.pages = pages;
 		this.published = published;
 		this.board = board;
@@ -39,26 +39,26 @@ class FollowController {
 	@GetMapping("/")
 	void home(HttpServletRequest request, HttpServletResponse response) throws IOException {
 		this.pages.answer(request, response, null, "live/home",
-				(visit) -> visit.with("competitions", this.published.competitions()));
+				(page) -> page.with("competitions", this.published.competitions()));
 	}
 
 	@GetMapping("/follow/{competition}")
 	void competition(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
-		this.pages.answer(request, response, competition, "live/competition", (visit) -> {
+		this.pages.answer(request, response, competition, "live/competition", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
-			return visit.follows(view, segments(events)).with("events", events);
+			return page.follows(view, segments(events)).with("events", events);
 		});
 	}
 
 	@GetMapping("/follow/{competition}/{event}")
 	void event(@PathVariable String competition, @PathVariable String event, HttpServletRequest request,
 			HttpServletResponse response) throws IOException {
-		this.pages.answer(request, response, competition, "live/event", (visit) -> {
+		this.pages.answer(request, response, competition, "live/event", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
-			return visit.follows(view, facts.event().segments())
+			return page.follows(view, facts.event().segments())
 				.with("facts", facts)
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
 		});
@@ -67,11 +67,11 @@ class FollowController {
 	@GetMapping("/follow/{competition}/board")
 	void board(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
-		this.pages.answer(request, response, competition, "live/board", (visit) -> {
+		this.pages.answer(request, response, competition, "live/board", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventView> all = this.published.events(view);
-			visit.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
-			return visit.with("board", this.board.of(all).orElse(null));
+			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
+			return page.with("board", this.board.of(all).orElse(null));
 		});
 	}
 

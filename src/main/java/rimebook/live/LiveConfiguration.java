@@ -21,7 +21,7 @@ class LiveConfiguration {
 	private static final int FIRST = Ordered.HIGHEST_PRECEDENCE + 20;
 
 	@Bean
-	FilterRegistrationBean<RenditionFilter> renditionFilter(Renditions renditions, PollPace pace) {
+	FilterRegistrationBean<RenditionFilter> renditionFilter(RenditionCache renditions, PollPace pace) {
 		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(
 				new RenditionFilter(renditions, pace));
 		filter.addUrlPatterns("/*");
@@ -31,14 +31,14 @@ class LiveConfiguration {
 
 	/** Streams begin before anything else of the house is asked. */
 	@Bean
-	WebServerFactoryCustomizer<TomcatServletWebServerFactory> signalsAtTheDoor(MomentWatch watch, Followers followers,
-			PollPace pace, Clock clock) {
+	WebServerFactoryCustomizer<TomcatServletWebServerFactory> signalsAtTheDoor(MomentWatch watch,
+			FollowerRegister followers, PollPace pace, Clock clock) {
 		return (factory) -> factory.addContextValves(new SignalsValve(watch, followers, pace, clock));
 	}
 
 	@Bean
-	MeterBinder followerCount(Followers followers) {
-		return (registry) -> Gauge.builder("rimebook.followers", followers, Followers::count)
+	MeterBinder followerCount(FollowerRegister followers) {
+		return (registry) -> Gauge.builder("rimebook.followers", followers, FollowerRegister::count)
 			.description("Open connections that follow a competition")
 			.register(registry);
 	}

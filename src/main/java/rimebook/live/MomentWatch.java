@@ -27,15 +27,15 @@ class MomentWatch {
 
 	private final AtomicLong nudges = new AtomicLong();
 
-	private final Moments moments;
+	private final MomentReader moments;
 
-	private final Followers followers;
+	private final FollowerRegister followers;
 
 	private final LiveSettings settings;
 
 	private final Clock clock;
 
-	MomentWatch(Moments moments, Followers followers, LiveSettings settings, Clock clock) {
+	MomentWatch(MomentReader moments, FollowerRegister followers, LiveSettings settings, Clock clock) {
 		this.moments = moments;
 		this.followers = followers;
 		this.settings = settings;

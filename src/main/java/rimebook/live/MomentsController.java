@@ -18,9 +18,9 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Controller
 class MomentsController {
 
-	private final Renditions renditions;
+	private final RenditionCache renditions;
 
-	MomentsController(Renditions renditions) {
+	MomentsController(RenditionCache renditions) {
 		this.renditions = renditions;
 	}
 

@@ -25,7 +25,7 @@ class PollPace {
 
 	private static final long LONGEST = 60;
 
-	private final Followers followers;
+	private final FollowerRegister followers;
 
 	private final LiveSettings settings;
 
@@ -37,7 +37,7 @@ class PollPace {
 
 	private long wait;
 
-	PollPace(Followers followers, LiveSettings settings, Clock clock) {
+	PollPace(FollowerRegister followers, LiveSettings settings, Clock clock) {
 		this.followers = followers;
 		this.settings = settings;
 		this.clock = clock;

@@ -33,7 +33,7 @@ class PublicApiController {
 	/** Its own mapper, so that no setting of the house changes what programs rely on. */
 	private final JsonMapper json = JsonMapper.builder().build();
 
-	private final Renditions renditions;
+	private final RenditionCache renditions;
 
 	private final Published published;
 
@@ -43,7 +43,7 @@ class PublicApiController {
 
 	private final Standings standings;
 
-	PublicApiController(Renditions renditions, Published published, EventReader events, SegmentReader segments,
+	PublicApiController(RenditionCache renditions, Published published, EventReader events, SegmentReader segments,
 			Standings standings) {
 		this.renditions = renditions;
 		this.published = published;

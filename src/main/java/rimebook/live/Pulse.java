@@ -23,13 +23,13 @@ class Pulse implements SmartLifecycle {
 
 	private final MomentWatch watch;
 
-	private final Followers followers;
+	private final FollowerRegister followers;
 
 	private final LiveSettings settings;
 
 	private @Nullable ScheduledExecutorService thread;
 
-	Pulse(MomentWatch watch, Followers followers, LiveSettings settings) {
+	Pulse(MomentWatch watch, FollowerRegister followers, LiveSettings settings) {
 		this.watch = watch;
 		this.followers = followers;
 		this.settings = settings;

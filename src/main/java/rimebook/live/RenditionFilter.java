@@ -30,11 +30,11 @@ class RenditionFilter extends HttpFilter {
 
 	private static final Set<String> METHODS = Set.of("GET", "HEAD");
 
-	private final transient Renditions renditions;
+	private final transient RenditionCache renditions;
 
 	private final transient PollPace pace;
 
-	RenditionFilter(Renditions renditions, PollPace pace) {
+	RenditionFilter(RenditionCache renditions, PollPace pace) {
 		this.renditions = renditions;
 		this.pace = pace;
 	}

@@ -25,7 +25,7 @@ import rimebook.shared.NotFoundException;
 @RequestMapping("/follow/{competition}/{event}/{segment}")
 class SegmentController {
 
-	private final Pages pages;
+	private final PageRenderer pages;
 
 	private final Published published;
 
@@ -35,7 +35,8 @@ class SegmentController {
 
 	private final RuleSets ruleSets;
 
-	SegmentController(Pages pages, Published published, SegmentReader reader, Standings standings, RuleSets ruleSets) {
+	SegmentController(PageRenderer pages, Published published, SegmentReader reader, Standings standings,
+			RuleSets ruleSets) {
 		this.pages = pages;
 		this.published = published;
 		this.reader = reader;
@@ -47,13 +48,13 @@ class SegmentController {
 	void standing(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		Address address = new Address(competition, event, segment);
-		answer(request, response, address, "live/segment", (visit) -> visit);
+		answer(request, response, address, "live/segment", (page) -> page);
 	}
 
 	@GetMapping("/order")
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		answer(request, response, new Address(competition, event, segment), "live/order", (visit) -> visit);
+		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page);
 	}
 
 	@GetMapping("/versions")
@@ -65,39 +66,39 @@ class SegmentController {
 	@GetMapping("/versions/{number:[1-9][0-9]{0,5}}")
 	void version(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			@PathVariable int number, HttpServletRequest request, HttpServletResponse response) throws IOException {
-		answer(request, response, new Address(competition, event, segment), "live/version", (visit) -> {
-			SegmentFacts facts = facts(visit);
+		answer(request, response, new Address(competition, event, segment), "live/version", (page) -> {
+			SegmentFacts facts = facts(page);
 			ResultVersion version = this.standings.version(facts.segment().id(), number)
 				.orElseThrow(() -> NotFoundException.of("version", number));
-			return withVersions(visit).with("table", StandingTable.of(version))
+			return withVersions(page).with("table", StandingTable.of(version))
 				.with("corrections", this.standings.corrections(facts.segment().id(), number));
 		});
 	}
 
 	/** What the page of a segment always has, see {@link #answer}. */
-	private static SegmentFacts facts(Visit visit) {
-		return (SegmentFacts) Objects.requireNonNull(visit.model().get("facts"));
+	private static SegmentFacts facts(PageModel page) {
+		return (SegmentFacts) Objects.requireNonNull(page.model().get("facts"));
 	}
 
-	private Visit withVersions(Visit visit) {
-		SegmentView segment = facts(visit).segment();
-		return visit.with("versions", this.standings.versions(segment.id()));
+	private PageModel withVersions(PageModel page) {
+		SegmentView segment = facts(page).segment();
+		return page.with("versions", this.standings.versions(segment.id()));
 	}
 
 	private void answer(HttpServletRequest request, HttpServletResponse response, Address address, String template,
-			UnaryOperator<Visit> more) throws IOException {
-		this.pages.answer(request, response, address.competition(), template, (visit) -> {
+			UnaryOperator<PageModel> more) throws IOException {
+		this.pages.answer(request, response, address.competition(), template, (page) -> {
 			CompetitionView competition = this.published.competition(address.competition());
 			EventView event = this.published.event(competition, address.event());
 			SegmentView segment = this.published.segment(event, address.segment());
 			SegmentFacts facts = this.reader.one(event, segment);
-			visit.follows(competition, List.of(segment))
+			page.follows(competition, List.of(segment))
 				.with("event", event)
 				.with("facts", facts)
 				.with("fromMemory", this.ruleSets.fromMemory(event).size());
-			visit.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
-			visit.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
-			return more.apply(visit);
+			page.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
+			page.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
+			return more.apply(page);
 		});
 	}
 

@@ -30,13 +30,13 @@ class SignalsValve extends ValveBase {
 
 	private final MomentWatch watch;
 
-	private final Followers followers;
+	private final FollowerRegister followers;
 
 	private final PollPace pace;
 
 	private final Clock clock;
 
-	SignalsValve(MomentWatch watch, Followers followers, PollPace pace, Clock clock) {
+	SignalsValve(MomentWatch watch, FollowerRegister followers, PollPace pace, Clock clock) {
 		super(true);
 		this.watch = watch;
 		this.followers = followers;

@@ -11,13 +11,13 @@ import rimebook.entries.EntryId;
 @Component
 class PlacementStandings implements MethodStandings {
 
-	private final SegmentStandings segments;
+	private final SegmentComposer segments;
 
-	private final EventStandings events;
+	private final EventComposer events;
 
-	private final Outlooks outlooks;
+	private final LookAhead outlooks;
 
-	PlacementStandings(SegmentStandings segments, EventStandings events, Outlooks outlooks) {
+	PlacementStandings(SegmentComposer segments, EventComposer events, LookAhead outlooks) {
 		this.segments = segments;
 		this.events = events;
 		this.outlooks = outlooks;

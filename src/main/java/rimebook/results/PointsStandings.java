@@ -80,7 +80,7 @@ class PointsStandings implements MethodStandings {
 				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.closed()));
 		String team = TeamNames.of(facts.entries()).of(next).team();
 		return needed.stream()
-			.limit(Outlooks.PLACES)
+			.limit(LookAhead.PLACES)
 			.map((one) -> Sentence.of("score.needed.by", team,
 					one.words(last ? PointsNeeded.ScoreNeeded.Where.EVENT : PointsNeeded.ScoreNeeded.Where.SEGMENT)))
 			.toList();
@@ -140,7 +140,7 @@ class PointsStandings implements MethodStandings {
 			.toList();
 		return new Standing(facts.competition().name(), event.name(), "", facts.competition().facts().rulebook(),
 				PointsWording.ofEvent(rules, event), event.judging().method().name(), event.judging().judges(),
-				last.skated(), last.starters(), "", "", EventStandings.columns(event), rows);
+				last.skated(), last.starters(), "", "", EventComposer.columns(event), rows);
 	}
 
 	private static List<EntryTotals> totals(List<@Nullable Standing> segments, Map<String, EntryStatus> statuses) {

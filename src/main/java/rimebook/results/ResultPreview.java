@@ -26,7 +26,7 @@ public class ResultPreview {
 
 	private final StandingDrafts drafts;
 
-	private final EventFields fields;
+	private final EventFieldReader fields;
 
 	private final ClosedCards cards;
 
@@ -34,7 +34,7 @@ public class ResultPreview {
 
 	private final PerformanceRegister performances;
 
-	ResultPreview(StandingDrafts drafts, EventFields fields, ClosedCards cards, StatusCorrection statuses,
+	ResultPreview(StandingDrafts drafts, EventFieldReader fields, ClosedCards cards, StatusCorrection statuses,
 			PerformanceRegister performances) {
 		this.performances = performances;
 		this.drafts = drafts;

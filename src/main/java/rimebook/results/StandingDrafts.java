@@ -33,12 +33,12 @@ class StandingDrafts {
 
 	private final List<MethodStandings> methods;
 
-	private final EventFields fields;
+	private final EventFieldReader fields;
 
 	private final Entries entries;
 
 	StandingDrafts(Standings standings, Competitions competitions, ClosedCards cards, List<MethodStandings> methods,
-			EventFields fields, Entries entries) {
+			EventFieldReader fields, Entries entries) {
 		this.standings = standings;
 		this.competitions = competitions;
 		this.cards = cards;
@@ -49,7 +49,7 @@ class StandingDrafts {
 
 	/** Compose both standings as everything is now. */
 	Draft now(SegmentId id, List<PerformanceView> performances) {
-		return of(id, this.cards.of(id, performances), EventFields.toSkate(performances), Supposition.NONE);
+		return of(id, this.cards.of(id, performances), EventFieldReader.toSkate(performances), Supposition.NONE);
 	}
 
 	/** Compose both standings as these cards would make them. */

@@ -45,7 +45,7 @@ class LivePagesBrowserTests {
 	private Visitor visitor;
 
 	@Autowired
-	private Followers followers;
+	private FollowerRegister followers;
 
 	private final Stage stage = new Stage();
 

@@ -31,9 +31,9 @@ import static org.mockito.Mockito.times;
 @Timeout(20)
 class MomentWatchTests {
 
-	private final Moments moments = mock();
+	private final MomentReader moments = mock();
 
-	private final Followers followers = mock();
+	private final FollowerRegister followers = mock();
 
 	private final MomentWatch watch = new MomentWatch(this.moments, this.followers, Stage.SETTINGS,
 			Clock.fixed(Instant.parse("2026-02-14T12:00:00Z"), ZoneOffset.UTC));

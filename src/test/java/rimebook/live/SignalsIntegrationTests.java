@@ -28,7 +28,7 @@ class SignalsIntegrationTests {
 	private Visitor visitor;
 
 	@Autowired
-	private Followers followers;
+	private FollowerRegister followers;
 
 	@Autowired
 	private Pulse pulse;

@@ -40,7 +40,7 @@ class Visitor {
 
 	private final AtomicReference<Stage> stage = new AtomicReference<>(new Stage());
 
-	private final Renditions renditions;
+	private final RenditionCache renditions;
 
 	private final Pulse pulse;
 
@@ -49,7 +49,7 @@ class Visitor {
 	private final TransactionTemplate transactions;
 
 	Visitor(Environment environment, Competitions competitions, Entries entries, StartingOrderDraw draw,
-			Standings standings, Renditions renditions, Pulse pulse, ApplicationEventPublisher events,
+			Standings standings, RenditionCache renditions, Pulse pulse, ApplicationEventPublisher events,
 			TransactionTemplate transactions) {
 		this.environment = environment;
 		this.renditions = renditions;

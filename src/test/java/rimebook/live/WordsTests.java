@@ -29,11 +29,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class WordsTests {
 
-	private static final Speech ENGLISH = new Speech(Locale.ENGLISH);
+	private static final PageWords ENGLISH = new PageWords(Locale.ENGLISH);
 
-	private static final Speech FRENCH = new Speech(Locale.FRENCH);
+	private static final PageWords FRENCH = new PageWords(Locale.FRENCH);
 
-	private static final Speech FINNISH = new Speech(Locale.forLanguageTag("fi"));
+	private static final PageWords FINNISH = new PageWords(Locale.forLanguageTag("fi"));
 
 	@ParameterizedTest
 	@ValueSource(strings = { "_fr", "_fi" })

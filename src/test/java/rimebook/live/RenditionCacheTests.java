@@ -18,7 +18,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.Mockito.mock;
 
-class RenditionsTests {
+class RenditionCacheTests {
 
 	private static final RenditionKey KEY = new RenditionKey("/follow/cup", false, PageLanguage.OF_PROGRAMS);
 
@@ -28,7 +28,7 @@ class RenditionsTests {
 
 	private final AtomicInteger made = new AtomicInteger();
 
-	private final Renditions renditions = new Renditions(this.watch, Stage.SETTINGS, this.clock);
+	private final RenditionCache renditions = new RenditionCache(this.watch, Stage.SETTINGS, this.clock);
 
 	@BeforeEach
 	void standsAtOne() {
@@ -82,7 +82,7 @@ class RenditionsTests {
 
 	@Test
 	void keepsNoMoreBytesThanItMay() {
-		Renditions small = new Renditions(this.watch, Stage.SETTINGS, this.clock, 10_000);
+		RenditionCache small = new RenditionCache(this.watch, Stage.SETTINGS, this.clock, 10_000);
 		for (int i = 0; i < 50; i++) {
 			RenditionKey key = new RenditionKey("/follow/cup/" + i, false, PageLanguage.OF_PROGRAMS);
 			small.get(key, "cup", (moment) -> Rendition.of("text/plain", "long ".repeat(300)));
@@ -92,7 +92,7 @@ class RenditionsTests {
 
 	@Test
 	void whatManyAskForStaysWhenEverythingElseIsAskedForOnce() {
-		Renditions small = new Renditions(this.watch, Stage.SETTINGS, this.clock, 100_000);
+		RenditionCache small = new RenditionCache(this.watch, Stage.SETTINGS, this.clock, 100_000);
 		Rendition first = small.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "much asked for"));
 		for (int i = 0; i < 5000; i++) {
 			assertThat(small.kept(KEY)).as("after %d others", i).containsSame(first);

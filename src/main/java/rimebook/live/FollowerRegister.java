@@ -20,7 +20,7 @@ import rimebook.pages.Network;
  * used may be dropped: everybody in here is told, or has left.
  */
 @Component
-class Followers {
+class FollowerRegister {
 
 	private static final int RETRY = 2000;
 
@@ -37,7 +37,7 @@ class Followers {
 
 	private final Clock clock;
 
-	Followers(LiveSettings settings, Clock clock) {
+	FollowerRegister(LiveSettings settings, Clock clock) {
 		this.settings = settings;
 		this.clock = clock;
 	}

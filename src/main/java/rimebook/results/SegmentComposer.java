@@ -26,7 +26,7 @@ import rimebook.tabulation.SegmentStanding;
 
 /** Composes the standing of a segment from its closed cards; no state, no database. */
 @Component
-class SegmentStandings {
+class SegmentComposer {
 
 	/** Tabulate the closed cards. */
 	Standing compose(MethodStandings.SegmentFacts facts) {
@@ -35,7 +35,7 @@ class SegmentStandings {
 		List<ClosedCards.ClosedPerformance> closed = facts.closed();
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
-				closed.stream().map(SegmentStandings::cards).toList());
+				closed.stream().map(SegmentComposer::cards).toList());
 		TeamNames.Teams teams = TeamNames.of(facts.entries());
 		Map<String, Integer> numbers = new HashMap<>();
 		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
@@ -79,7 +79,7 @@ class SegmentStandings {
 	}
 
 	private static List<Standing.Figure> figures(@Nullable Figures figures) {
-		return (figures == null) ? List.of() : figures.measures().stream().map(SegmentStandings::figure).toList();
+		return (figures == null) ? List.of() : figures.measures().stream().map(SegmentComposer::figure).toList();
 	}
 
 	private static Standing.Figure figure(Figures.Measure measure) {

@@ -34,9 +34,9 @@ import rimebook.wording.Sentence;
 
 /** Looks ahead from a standing of places while teams are still to skate. */
 @Component
-class Outlooks {
+class LookAhead {
 
-	private static final Log log = LogFactory.getLog(Outlooks.class);
+	private static final Log log = LogFactory.getLog(LookAhead.class);
 
 	/** The places that anybody asks about before the last team; before that, who wins. */
 	static final int PLACES = 3;
@@ -59,7 +59,7 @@ class Outlooks {
 		UnaryOperator<String> name = (entry) -> teams.of(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
 		PlacementRules rules = event.rules(segment.kind());
-		List<EntryCards> cards = facts.closed().stream().map(SegmentStandings::cards).toList();
+		List<EntryCards> cards = facts.closed().stream().map(SegmentComposer::cards).toList();
 		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
 		List<Sentence> flips = flips(rules, cards, standing, facts.before(), name);
 		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
@@ -96,7 +96,7 @@ class Outlooks {
 		if (earlier.isEmpty() || earlier.contains(null) || !event.isLastSegment(segment.id())) {
 			return alone;
 		}
-		List<EntryPlaces> places = new ArrayList<>(EventStandings.places(earlier, whole.field().statuses(segments)));
+		List<EntryPlaces> places = new ArrayList<>(EventComposer.places(earlier, whole.field().statuses(segments)));
 		Set<String> known = places.stream().map(EntryPlaces::entry).collect(Collectors.toSet());
 		alone.standing()
 			.rows()
@@ -104,13 +104,13 @@ class Outlooks {
 			.map((row) -> row.entry())
 			.filter(known::add)
 			.forEach((entry) -> places
-				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventStandings.none(earlier.size()))));
+				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventComposer.none(earlier.size()))));
 		alone.toSkate()
 			.stream()
 			.filter(known::add)
 			.forEach((entry) -> places
-				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventStandings.none(earlier.size()))));
-		return alone.after(new SegmentUnderWay.EarlierSegments(EventStandings.rules(event), places));
+				.add(new EntryPlaces(entry, EntryStatus.SKATED, EventComposer.none(earlier.size()))));
+		return alone.after(new SegmentUnderWay.EarlierSegments(EventComposer.rules(event), places));
 	}
 
 	private static Standing.Outlook.Chance chance(PossiblePlaces.Outlook team, UnaryOperator<String> name) {

@@ -20,7 +20,7 @@ import org.springframework.stereotype.Component;
  * many addresses somebody asks for once.
  */
 @Component
-class Renditions {
+class RenditionCache {
 
 	/** What each takes beside its bytes; so their number is bounded, too. */
 	private static final int BESIDE = 1024;
@@ -37,14 +37,14 @@ class Renditions {
 	private final Clock clock;
 
 	@Autowired
-	Renditions(MomentWatch watch, LiveSettings settings, Clock clock) {
+	RenditionCache(MomentWatch watch, LiveSettings settings, Clock clock) {
 		this(watch, settings, clock, MOST_BYTES);
 	}
 
 	/**
 	 * @param mostBytes how many bytes are kept
 	 */
-	Renditions(MomentWatch watch, LiveSettings settings, Clock clock, long mostBytes) {
+	RenditionCache(MomentWatch watch, LiveSettings settings, Clock clock, long mostBytes) {
 		this.watch = watch;
 		this.settings = settings;
 		this.clock = clock;
@@ -141,7 +141,7 @@ class Renditions {
 
 		/** Whoever claims and then fails is followed by another after the same time. */
 		private boolean claims(Held there) {
-			boolean overdue = !Renditions.this.clock.instant().isBefore(there.until());
+			boolean overdue = !RenditionCache.this.clock.instant().isBefore(there.until());
 			return overdue
 					&& this.held.compareAndSet(there, new Held(there.rendition(), there.moment(), until(), true));
 		}
@@ -158,7 +158,7 @@ class Renditions {
 		}
 
 		private Instant until() {
-			return Renditions.this.clock.instant().plus(Renditions.this.settings.keep());
+			return RenditionCache.this.clock.instant().plus(RenditionCache.this.settings.keep());
 		}
 
 	}

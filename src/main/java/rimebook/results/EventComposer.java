@@ -19,7 +19,7 @@ import rimebook.tabulation.PlacementRules;
 
 /** Composes the standing of an event from the places of its segments. */
 @Component
-class EventStandings {
+class EventComposer {
 
 	/** Combine the segments by factored places. */
 	Standing compose(MethodStandings.EventFacts facts) {

@@ -15,11 +15,11 @@ import static org.mockito.BDDMockito.then;
 import static org.mockito.Mockito.mock;
 
 /** Four may follow, three of them from one address. */
-class FollowersTests {
+class FollowerRegisterTests {
 
 	private static final String HALL = "192.0.2.1";
 
-	private final Followers followers = new Followers(Stage.SETTINGS,
+	private final FollowerRegister followers = new FollowerRegister(Stage.SETTINGS,
 			Clock.fixed(Instant.parse("2026-02-14T12:00:00Z"), ZoneOffset.UTC));
 
 	@Test

@@ -24,7 +24,7 @@ import rimebook.wording.Sentence;
  *
  * @param locale the language
  */
-record Speech(Locale locale) {
+record PageWords(Locale locale) {
 
 	private static final String NONE = "–";
 

@@ -16,17 +16,17 @@ import org.thymeleaf.web.servlet.JakartaServletWebApplication;
  * Renders public pages, or only the part of them that moves, into bytes that are kept.
  */
 @Component
-class Pages {
+class PageRenderer {
 
 	private static final Set<String> PART = Set.of("#live");
 
 	private final ITemplateEngine engine;
 
-	private final Renditions renditions;
+	private final RenditionCache renditions;
 
 	private final LiveSettings settings;
 
-	Pages(ITemplateEngine engine, Renditions renditions, LiveSettings settings) {
+	PageRenderer(ITemplateEngine engine, RenditionCache renditions, LiveSettings settings) {
 		this.engine = engine;
 		this.renditions = renditions;
 		this.settings = settings;
@@ -39,20 +39,20 @@ class Pages {
 	 * @param filling fills the model; asked only when the page has to be made
 	 */
 	void answer(HttpServletRequest request, HttpServletResponse response, @Nullable String competition, String template,
-			UnaryOperator<Visit> filling) throws IOException {
+			UnaryOperator<PageModel> filling) throws IOException {
 		RenditionKey key = RenditionKey.of(request);
 		Rendition page = this.renditions.get(key, competition,
-				(moment) -> render(template, filling.apply(Visit.of(key, moment, request, response))
+				(moment) -> render(template, filling.apply(PageModel.of(key, moment, request, response))
 					.with("quiet", this.settings.quiet().toMillis())));
 		Answer.with(page, request, response);
 	}
 
-	private Rendition render(String template, Visit visit) {
+	private Rendition render(String template, PageModel page) {
 		JakartaServletWebApplication application = JakartaServletWebApplication
-			.buildApplication(visit.request().getServletContext());
-		WebContext context = new WebContext(application.buildExchange(visit.request(), visit.response()),
-				visit.key().pageLanguage().locale(), visit.model());
-		String html = visit.key().part() ? this.engine.process(template, PART, context)
+			.buildApplication(page.request().getServletContext());
+		WebContext context = new WebContext(application.buildExchange(page.request(), page.response()),
+				page.key().pageLanguage().locale(), page.model());
+		String html = page.key().part() ? this.engine.process(template, PART, context)
 				: this.engine.process(template, context);
 		return Rendition.of("text/html;charset=UTF-8", html);
 	}

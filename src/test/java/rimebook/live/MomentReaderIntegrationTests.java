@@ -26,13 +26,13 @@ import static org.assertj.core.api.Assertions.assertThat;
  * team that leaves before anybody skated, a name that is mended, what is cancelled.
  */
 @WholeApplication
-class MomentsIntegrationTests {
+class MomentReaderIntegrationTests {
 
 	@Autowired
 	private ApplicationContext context;
 
 	@Autowired
-	private Moments moments;
+	private MomentReader moments;
 
 	private SmallCompetition day;
 

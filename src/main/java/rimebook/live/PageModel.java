@@ -12,31 +12,31 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.SegmentView;
 
 /**
- * One request for a page: what is asked for, in which language, and what the template
- * will be given.
+ * What one public page is made of: what is asked for, in which language, and what the
+ * template will be given.
  *
  * @param key what is asked for
  * @param moment where the competition stands, {@code null} on the list of competitions
  */
-record Visit(RenditionKey key, @Nullable Moment moment, HttpServletRequest request, HttpServletResponse response,
+record PageModel(RenditionKey key, @Nullable Moment moment, HttpServletRequest request, HttpServletResponse response,
 		Map<String, @Nullable Object> model) {
 
-	static Visit of(RenditionKey key, @Nullable Moment moment, HttpServletRequest request,
+	static PageModel of(RenditionKey key, @Nullable Moment moment, HttpServletRequest request,
 			HttpServletResponse response) {
-		Visit visit = new Visit(key, moment, request, response, new HashMap<>());
-		return visit.with("links", visit.links())
-			.with("speech", new Speech(key.pageLanguage().locale()))
-			.with("frame", visit.frame(null, Map.of()));
+		PageModel page = new PageModel(key, moment, request, response, new HashMap<>());
+		return page.with("links", page.links())
+			.with("words", new PageWords(key.pageLanguage().locale()))
+			.with("frame", page.frame(null, Map.of()));
 	}
 
 	/** Give the template a thing under a name. */
-	Visit with(String name, @Nullable Object value) {
+	PageModel with(String name, @Nullable Object value) {
 		this.model.put(name, value);
 		return this;
 	}
 
 	/** The page follows the competition: it moves when one of these segments does. */
-	Visit follows(CompetitionView competition, Collection<SegmentView> segments) {
+	PageModel follows(CompetitionView competition, Collection<SegmentView> segments) {
 		Map<String, Integer> seen = (this.moment != null) ? this.moment.seen(segments) : Map.of();
 		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
 	}

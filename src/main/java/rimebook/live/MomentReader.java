@@ -22,7 +22,7 @@ import rimebook.results.Standings;
 
 /** Reads where a competition stands, with a few small queries. */
 @Component
-class Moments {
+class MomentReader {
 
 	private final Published published;
 
@@ -32,7 +32,7 @@ class Moments {
 
 	private final Standings standings;
 
-	Moments(Published published, Entries entries, StartingOrderDraw draw, Standings standings) {
+	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings) {
 		this.published = published;
 		this.entries = entries;
 		this.draw = draw;

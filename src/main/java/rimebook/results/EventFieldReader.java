@@ -13,11 +13,11 @@ import rimebook.performances.SegmentRun;
 
 /** Looks up who is still to skate. */
 @Component
-class EventFields {
+class EventFieldReader {
 
 	private final SegmentRun run;
 
-	EventFields(SegmentRun run) {
+	EventFieldReader(SegmentRun run) {
 		this.run = run;
 	}
 

@@ -1,0 +1,8 @@
+package rimebook.live;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class MomentReaderOnPostgresIntegrationTests extends MomentReaderIntegrationTests {
+
+}

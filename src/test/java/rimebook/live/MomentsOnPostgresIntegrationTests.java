@@ -1,8 +1,0 @@
-package rimebook.live;
-
-import rimebook.testsupport.OnPostgres;
-
-@OnPostgres
-class MomentsOnPostgresIntegrationTests extends MomentsIntegrationTests {
-
-}
