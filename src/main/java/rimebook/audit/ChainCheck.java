@@ -73,7 +73,7 @@ public final class ChainCheck {
 				if (why != null) {
 					return broken(Math.min(line.number(), this.good.lines() + 1), why);
 				}
-				this.good = new RecordVerification.Head(line.number(), line.digest());
+				this.good = new RecordVerification.Head(line.number(), line.link().digest());
 			}
 		}
 		while (some.size() == RecordLineReader.AT_ONCE);
@@ -84,10 +84,10 @@ public final class ChainCheck {
 		if (line.number() != this.good.lines() + 1) {
 			return "this line is missing.";
 		}
-		if (!line.previousDigest().equals(this.good.digest())) {
+		if (!line.link().previousDigest().equals(this.good.digest())) {
 			return "it does not follow from the line before it.";
 		}
-		return line.digest().equals(ChainDigest.of(line)) ? null : "it was changed after it was written.";
+		return line.link().digest().equals(ChainDigest.of(line)) ? null : "it was changed after it was written.";
 	}
 
 	private RecordFinding broken(long line, String why) {

@@ -35,18 +35,20 @@ final class ChainDigest {
 	 * form that has an identity all the same got it afterwards, and fits no digest.
 	 */
 	static String of(RecordLine line) {
-		boolean first = line.form() == RecordLine.FORM_WITHOUT_ID && line.actorId().isEmpty()
-				&& line.evidence().isEmpty();
+		boolean first = line.link().form() == RecordLine.FORM_WITHOUT_ID && line.who().actorId().isEmpty()
+				&& line.thing().evidence().isEmpty();
 		return first ? ofFirstForm(line)
-				: of(Integer.toString(line.form()), Long.toString(line.number()), time(line.writtenAt()), line.actor(),
-						line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
-						line.before(), line.after(), line.reason(), line.evidence(), line.previousDigest());
+				: of(Integer.toString(line.link().form()), Long.toString(line.number()), time(line.writtenAt()),
+						line.who().actor(), line.who().actorId(), line.who().role(), line.who().device(),
+						line.thing().subject(), line.thing().subjectId(), line.change().action(),
+						line.change().before(), line.change().after(), line.change().reason(), line.thing().evidence(),
+						line.link().previousDigest());
 	}
 
 	private static String ofFirstForm(RecordLine line) {
-		return of(Long.toString(line.number()), time(line.writtenAt()), line.actor(), line.role(), line.device(),
-				line.subject(), line.subjectId(), line.action(), line.before(), line.after(), line.reason(),
-				line.previousDigest());
+		return of(Long.toString(line.number()), time(line.writtenAt()), line.who().actor(), line.who().role(),
+				line.who().device(), line.thing().subject(), line.thing().subjectId(), line.change().action(),
+				line.change().before(), line.change().after(), line.change().reason(), line.link().previousDigest());
 	}
 
 	/** The digest of texts one after the other, each with its length before it. */

@@ -48,17 +48,17 @@ record ReadableLine(RecordLine line, String name, ZoneId zone) {
 
 	/** What was there before, without identities, moments by the rink's clock. */
 	public String before() {
-		return readable(this.line.before());
+		return readable(this.line.change().before());
 	}
 
 	/** What is there now, without identities, moments by the rink's clock. */
 	public String after() {
-		return readable(this.line.after());
+		return readable(this.line.change().after());
 	}
 
 	/** Why, without identities, moments by the rink's clock. */
 	public String reason() {
-		return readable(this.line.reason());
+		return readable(this.line.change().reason());
 	}
 
 	/**
@@ -66,8 +66,8 @@ record ReadableLine(RecordLine line, String name, ZoneId zone) {
 	 * before, is there now, or why.
 	 */
 	public boolean isShortened() {
-		return !before().equals(this.line.before()) || !after().equals(this.line.after())
-				|| !reason().equals(this.line.reason());
+		return !before().equals(this.line.change().before()) || !after().equals(this.line.change().after())
+				|| !reason().equals(this.line.change().reason());
 	}
 
 	private String readable(String text) {

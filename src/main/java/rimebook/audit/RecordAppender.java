@@ -50,7 +50,7 @@ class RecordAppender {
 		RecordLine line = line(head, change, this.clock.instant().truncatedTo(ChronoUnit.MILLIS), evidence(change));
 		insert(line);
 		this.database.sql("update record_head set number = ?, digest = ? where id = 1")
-			.params(line.number(), line.digest())
+			.params(line.number(), line.link().digest())
 			.update();
 	}
 
@@ -72,10 +72,10 @@ class RecordAppender {
 
 	private static RecordLine line(RecordVerification.Head head, AuditedChange change, Instant now, String evidence) {
 		Actor actor = change.actor();
-		return new RecordLine(head.lines() + 1, RecordLine.FORM, now, kept(actor.name()), kept(actor.id()),
-				kept(actor.role()), kept(actor.device()), kept(change.subject()), kept(change.subjectId()),
-				kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason()), evidence,
-				head.digest(), "")
+		return new RecordLine(new RecordLine.Link(head.lines() + 1, RecordLine.FORM, head.digest(), ""), now,
+				new RecordLine.Who(kept(actor.name()), kept(actor.id()), kept(actor.role()), kept(actor.device())),
+				new RecordLine.Thing(kept(change.subject()), kept(change.subjectId()), evidence), new RecordLine.Change(
+						kept(change.action()), kept(change.before()), kept(change.after()), kept(change.reason())))
 			.sealed();
 	}
 
@@ -90,10 +90,11 @@ class RecordAppender {
 
 	private void insert(RecordLine line) {
 		this.database.sql(INSERT)
-			.params(line.number(), line.form(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC),
-					line.actor(), line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(),
-					line.action(), line.before(), line.after(), line.reason(), line.evidence(), line.previousDigest(),
-					line.digest())
+			.params(line.number(), line.link().form(), OffsetDateTime.ofInstant(line.writtenAt(), ZoneOffset.UTC),
+					line.who().actor(), line.who().actorId(), line.who().role(), line.who().device(),
+					line.thing().subject(), line.thing().subjectId(), line.change().action(), line.change().before(),
+					line.change().after(), line.change().reason(), line.thing().evidence(),
+					line.link().previousDigest(), line.link().digest())
 			.update();
 	}
 

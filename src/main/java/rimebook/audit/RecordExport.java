@@ -53,21 +53,21 @@ class RecordExport {
 	private static Map<String, Object> fields(RecordLine line) {
 		Map<String, Object> fields = new LinkedHashMap<>();
 		fields.put("number", line.number());
-		fields.put("form", line.form());
+		fields.put("form", line.link().form());
 		fields.put("time", ChainDigest.time(line.writtenAt()));
-		fields.put("actor", line.actor());
-		fields.put("actorId", line.actorId());
-		fields.put("role", line.role());
-		fields.put("device", line.device());
-		fields.put("subject", line.subject());
-		fields.put("subjectId", line.subjectId());
-		fields.put("action", line.action());
-		fields.put("before", line.before());
-		fields.put("after", line.after());
-		fields.put("reason", line.reason());
-		fields.put("evidence", line.evidence());
-		fields.put("previousDigest", line.previousDigest());
-		fields.put("digest", line.digest());
+		fields.put("actor", line.who().actor());
+		fields.put("actorId", line.who().actorId());
+		fields.put("role", line.who().role());
+		fields.put("device", line.who().device());
+		fields.put("subject", line.thing().subject());
+		fields.put("subjectId", line.thing().subjectId());
+		fields.put("action", line.change().action());
+		fields.put("before", line.change().before());
+		fields.put("after", line.change().after());
+		fields.put("reason", line.change().reason());
+		fields.put("evidence", line.thing().evidence());
+		fields.put("previousDigest", line.link().previousDigest());
+		fields.put("digest", line.link().digest());
 		return fields;
 	}
 

@@ -5,29 +5,13 @@ import java.time.Instant;
 /**
  * One line of the record.
  *
- * @param number its place in the chain, from 1
- * @param form which fields its digest covers, see the package: 1 for lines written before
- * there were identities, else {@link #FORM}
+ * @param link its place in the chain
  * @param writtenAt when, to the millisecond
- * @param actor who did it, the name they went by at the time
- * @param actorId who did it, for ever, as {@link rimebook.shared.Actor#id()}; empty in a
- * line of form 1
- * @param role the role they acted in
- * @param device from where
- * @param subject what kind of thing changed
- * @param subjectId which one
- * @param action what was done, such as {@code entry.withdrawn}
- * @param before what was there before, empty if nothing
- * @param after what is there now, empty if nothing
- * @param reason why, empty where no reason is asked for
- * @param evidence the digest of what is stored of the thing after the act, see
- * {@link Evidence}; empty where nothing is
- * @param previousDigest the digest of the line before
- * @param digest the digest of this line, see the package
+ * @param who who did it
+ * @param thing what changed
+ * @param change what was done
  */
-record RecordLine(long number, int form, Instant writtenAt, String actor, String actorId, String role, String device,
-		String subject, String subjectId, String action, String before, String after, String reason, String evidence,
-		String previousDigest, String digest) {
+record RecordLine(Link link, Instant writtenAt, Who who, Thing thing, Change change) {
 
 	/** The form in which lines are written now. */
 	static final int FORM = 2;
@@ -37,14 +21,65 @@ record RecordLine(long number, int form, Instant writtenAt, String actor, String
 
 	/** The same line with the digest that it should have. */
 	RecordLine sealed() {
-		return new RecordLine(this.number, this.form, this.writtenAt, this.actor, this.actorId, this.role, this.device,
-				this.subject, this.subjectId, this.action, this.before, this.after, this.reason, this.evidence,
-				this.previousDigest, ChainDigest.of(this));
+		return new RecordLine(
+				new Link(this.link.number(), this.link.form(), this.link.previousDigest(), ChainDigest.of(this)),
+				this.writtenAt, this.who, this.thing, this.change);
 	}
 
 	/** What was done in words: {@code seat.code-issued} becomes "seat code issued". */
 	public String actionWords() {
-		return this.action.replace('.', ' ').replace('-', ' ');
+		return this.change.action().replace('.', ' ').replace('-', ' ');
+	}
+
+	/** Its place in the chain, from 1. */
+	public long number() {
+		return this.link.number();
+	}
+
+	/**
+	 * A line's place in the chain.
+	 *
+	 * @param number its place in the chain, from 1
+	 * @param form which fields its digest covers, see the package: 1 for lines written
+	 * before there were identities, else {@link #FORM}
+	 * @param previousDigest the digest of the line before
+	 * @param digest the digest of this line, see the package
+	 */
+	record Link(long number, int form, String previousDigest, String digest) {
+	}
+
+	/**
+	 * Who did it, as it is written.
+	 *
+	 * @param actor who did it, the name they went by at the time
+	 * @param actorId who did it, for ever, as {@link rimebook.shared.Actor#id()}; empty
+	 * in a line of form 1
+	 * @param role the role they acted in
+	 * @param device from where
+	 */
+	record Who(String actor, String actorId, String role, String device) {
+	}
+
+	/**
+	 * What changed.
+	 *
+	 * @param subject what kind of thing changed
+	 * @param subjectId which one
+	 * @param evidence the digest of what is stored of the thing after the act, see
+	 * {@link Evidence}; empty where nothing is
+	 */
+	record Thing(String subject, String subjectId, String evidence) {
+	}
+
+	/**
+	 * What was done.
+	 *
+	 * @param action what was done, such as {@code entry.withdrawn}
+	 * @param before what was there before, empty if nothing
+	 * @param after what is there now, empty if nothing
+	 * @param reason why, empty where no reason is asked for
+	 */
+	record Change(String action, String before, String after, String reason) {
 	}
 
 }

@@ -65,12 +65,16 @@ final class RecordLineReader {
 
 	private static RecordLine line(ResultSet row, boolean identities) throws SQLException {
 		int form = identities ? row.getInt("form") : RecordLine.FORM_WITHOUT_ID;
-		return new RecordLine(row.getLong("number"), form,
-				row.getObject("written_at", OffsetDateTime.class).toInstant(), row.getString("actor"),
-				identities ? row.getString("actor_id") : "", row.getString("role"), row.getString("device"),
-				row.getString("subject"), row.getString("subject_id"), row.getString("action"),
-				row.getString("before_text"), row.getString("after_text"), row.getString("reason"),
-				identities ? row.getString("evidence") : "", row.getString("previous_digest"), row.getString("digest"));
+		return new RecordLine(
+				new RecordLine.Link(
+						row.getLong("number"), form, row.getString("previous_digest"), row.getString("digest")),
+				row.getObject("written_at", OffsetDateTime.class).toInstant(),
+				new RecordLine.Who(row.getString("actor"), identities ? row.getString("actor_id") : "",
+						row.getString("role"), row.getString("device")),
+				new RecordLine.Thing(row.getString("subject"), row.getString("subject_id"),
+						identities ? row.getString("evidence") : ""),
+				new RecordLine.Change(row.getString("action"), row.getString("before_text"),
+						row.getString("after_text"), row.getString("reason")));
 	}
 
 }

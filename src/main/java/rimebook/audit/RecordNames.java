@@ -33,7 +33,8 @@ class RecordNames {
 		Map<String, SubjectNames.Named> names = new HashMap<>();
 		return lines.stream()
 			.map((line) -> readable(line,
-					names.computeIfAbsent(line.subject() + " " + line.subjectId(), (key) -> name(line)), elsewhere))
+					names.computeIfAbsent(line.thing().subject() + " " + line.thing().subjectId(), (key) -> name(line)),
+					elsewhere))
 			.toList();
 	}
 
@@ -60,13 +61,13 @@ class RecordNames {
 	private SubjectNames.Named name(RecordLine line) {
 		UUID id;
 		try {
-			id = UUID.fromString(line.subjectId());
+			id = UUID.fromString(line.thing().subjectId());
 		}
 		catch (IllegalArgumentException ex) {
-			return SubjectNames.Named.of(line.subjectId());
+			return SubjectNames.Named.of(line.thing().subjectId());
 		}
 		return this.modules.stream()
-			.flatMap((module) -> name(module, line.subject(), id).stream())
+			.flatMap((module) -> name(module, line.thing().subject(), id).stream())
 			.findFirst()
 			.orElse(SubjectNames.Named.of(""));
 	}

@@ -15,9 +15,11 @@ class ChainDigestTests {
 			"5f".repeat(32));
 
 	private static RecordLine line(int form, String actorId, String evidence) {
-		return new RecordLine(1, form, Instant.parse("2026-11-25T14:02:11Z"), "Rune Frost", actorId, "referee",
-				"10.0.0.2, Firefox", "entry", "e-1", "entry.withdrawn", "entered", "withdrawn", "für ärgernis, 3:a,",
-				evidence, ChainDigest.START, "");
+		return new RecordLine(new RecordLine.Link(1, form, ChainDigest.START, ""),
+				Instant.parse("2026-11-25T14:02:11Z"),
+				new RecordLine.Who("Rune Frost", actorId, "referee", "10.0.0.2, Firefox"),
+				new RecordLine.Thing("entry", "e-1", evidence),
+				new RecordLine.Change("entry.withdrawn", "entered", "withdrawn", "für ärgernis, 3:a,"));
 	}
 
 	/**
@@ -35,10 +37,10 @@ class ChainDigestTests {
 
 	@Test
 	void coversTheIdentityOfTheActorTheEvidenceAndTheForm() {
-		String evidence = LINE_WITH_ID.evidence();
+		String evidence = LINE_WITH_ID.thing().evidence();
 		assertThat(Stream
 			.of(LINE, LINE_WITH_ID, line(2, "person:other", evidence), line(2, "", ""), line(1, "", evidence),
-					line(2, LINE_WITH_ID.actorId(), ""), line(1, LINE_WITH_ID.actorId(), evidence))
+					line(2, LINE_WITH_ID.who().actorId(), ""), line(1, LINE_WITH_ID.who().actorId(), evidence))
 			.map(ChainDigest::of)).doesNotHaveDuplicates();
 	}
 
@@ -50,15 +52,16 @@ class ChainDigestTests {
 
 	@Test
 	void doesNotDependOnTheDigestThatTheLineSaysItHas() {
-		RecordLine claimed = new RecordLine(LINE.number(), LINE.form(), LINE.writtenAt(), LINE.actor(), LINE.actorId(),
-				LINE.role(), LINE.device(), LINE.subject(), LINE.subjectId(), LINE.action(), LINE.before(),
-				LINE.after(), LINE.reason(), LINE.evidence(), LINE.previousDigest(), "something else");
+		RecordLine claimed = new RecordLine(
+				new RecordLine.Link(LINE.number(), LINE.link().form(), LINE.link().previousDigest(), "something else"),
+				LINE.writtenAt(), LINE.who(), LINE.thing(), LINE.change());
 		assertThat(ChainDigest.of(claimed)).isEqualTo(ChainDigest.of(LINE));
 	}
 
 	private static RecordLine withWords(String before, String after) {
-		return new RecordLine(1, 2, LINE.writtenAt(), "", "", "", "", "", "", "", before, after, "", "",
-				ChainDigest.START, "");
+		return new RecordLine(new RecordLine.Link(1, 2, ChainDigest.START, ""), LINE.writtenAt(),
+				new RecordLine.Who("", "", "", ""), new RecordLine.Thing("", "", ""),
+				new RecordLine.Change("", before, after, ""));
 	}
 
 }

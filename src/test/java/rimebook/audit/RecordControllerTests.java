@@ -35,9 +35,11 @@ class RecordControllerTests {
 
 	private static final String ID = "0b9f8f6c-0000-4000-8000-000000000001";
 
-	private static final RecordLine LINE = new RecordLine(12, 2, Instant.parse("2026-11-25T13:02:11Z"), "Rune Frost",
-			"person:r-7", "referee", "10.0.0.2, Firefox", "entry", ID, "entry.withdrawn", "entered",
-			"<b>withdrawn</b> at /desk/entries/" + ID, "two skaters ill", "", DIGEST, DIGEST);
+	private static final RecordLine LINE = new RecordLine(new RecordLine.Link(12, 2, DIGEST, DIGEST),
+			Instant.parse("2026-11-25T13:02:11Z"),
+			new RecordLine.Who("Rune Frost", "person:r-7", "referee", "10.0.0.2, Firefox"),
+			new RecordLine.Thing("entry", ID, ""), new RecordLine.Change("entry.withdrawn", "entered",
+					"<b>withdrawn</b> at /desk/entries/" + ID, "two skaters ill"));
 
 	@Autowired
 	private MockMvcTester mvc;

@@ -150,8 +150,8 @@ class RecordIntegrationTests {
 			.because("'quoted' %_! \\ back"));
 		assertThat(this.verification.verify().isWhole()).isTrue();
 		RecordLine newest = this.reading.read(new RecordReading.Query("entry", "", 1)).lines().get(0);
-		assertThat(newest.before()).isEqualTo("  blanks kept  \n\tand lines ");
-		assertThat(newest.after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
+		assertThat(newest.change().before()).isEqualTo("  blanks kept  \n\tand lines ");
+		assertThat(newest.change().after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
 	}
 
 	@Test
@@ -161,7 +161,8 @@ class RecordIntegrationTests {
 		write(AuditedChange.of(before, "iceberg", "i-1", "iceberg.seen"));
 		write(AuditedChange.of(renamed, "iceberg", "i-1", "iceberg.named"));
 		assertThat(this.reading.read(new RecordReading.Query("iceberg", "PERSON:ICE-7", 1)).lines())
-			.extracting(RecordLine::actor, RecordLine::actorId, RecordLine::form)
+			.extracting((record) -> record.who().actor(), (record) -> record.who().actorId(),
+					(record) -> record.link().form())
 			.containsExactly(tuple("Rune Thaw", "person:ice-7", 2), tuple("Rune Frost", "person:ice-7", 2));
 	}
 
@@ -176,8 +177,8 @@ class RecordIntegrationTests {
 		String digest = ChainDigest.START;
 		for (String line : lines) {
 			RecordLine read = read(JsonMapper.builder().build().readTree(line));
-			assertThat(read.previousDigest()).isEqualTo(digest);
-			digest = read.digest();
+			assertThat(read.link().previousDigest()).isEqualTo(digest);
+			digest = read.link().digest();
 			assertThat(ChainDigest.of(read)).isEqualTo(digest);
 		}
 		assertThat(digest).isEqualTo(this.verification.head().digest());
@@ -185,12 +186,16 @@ class RecordIntegrationTests {
 	}
 
 	private static RecordLine read(JsonNode line) {
-		return new RecordLine(line.get("number").asLong(), line.get("form").asInt(),
-				Instant.parse(line.get("time").asString()), line.get("actor").asString(),
-				line.get("actorId").asString(), line.get("role").asString(), line.get("device").asString(),
-				line.get("subject").asString(), line.get("subjectId").asString(), line.get("action").asString(),
-				line.get("before").asString(), line.get("after").asString(), line.get("reason").asString(),
-				line.get("evidence").asString(), line.get("previousDigest").asString(), line.get("digest").asString());
+		return new RecordLine(
+				new RecordLine.Link(line.get("number").asLong(), line.get("form").asInt(),
+						line.get("previousDigest").asString(), line.get("digest").asString()),
+				Instant.parse(line.get("time").asString()),
+				new RecordLine.Who(line.get("actor").asString(), line.get("actorId").asString(),
+						line.get("role").asString(), line.get("device").asString()),
+				new RecordLine.Thing(line.get("subject").asString(), line.get("subjectId").asString(),
+						line.get("evidence").asString()),
+				new RecordLine.Change(line.get("action").asString(), line.get("before").asString(),
+						line.get("after").asString(), line.get("reason").asString()));
 	}
 
 	@Test
@@ -218,7 +223,7 @@ class RecordIntegrationTests {
 			RecordReading.Page read = this.reading.read(new RecordReading.Query("paged", "", page));
 			assertThat(read.found()).isEqualTo(120);
 			assertThat(read.pages()).isEqualTo(3);
-			read.lines().forEach((line) -> ids.add(line.subjectId()));
+			read.lines().forEach((line) -> ids.add(line.thing().subjectId()));
 		}
 		assertThat(ids).hasSize(120).startsWith("120", "119").endsWith("2", "1");
 		assertThat(this.reading.read(new RecordReading.Query("paged", "", 4)).lines()).isEmpty();
@@ -228,7 +233,7 @@ class RecordIntegrationTests {
 		return this.reading.read(new RecordReading.Query(subject, text, 1))
 			.lines()
 			.stream()
-			.map(RecordLine::subjectId)
+			.map((record) -> record.thing().subjectId())
 			.toList();
 	}
 

@@ -52,17 +52,17 @@ class RecordNamesIntegrationTests {
 		post(day);
 		protestAndCorrect(day);
 		List<ReadableLine> lines = since(before);
-		Set<String> subjects = lines.stream().map((read) -> read.line().subject()).collect(Collectors.toSet());
+		Set<String> subjects = lines.stream().map((read) -> read.line().thing().subject()).collect(Collectors.toSet());
 		assertThat(subjects).contains("competition", "event", "entry", "official", "seat", "person", "starting-order",
 				"segment", "performance", "result", "protest", "correction");
 		assertThat(lines).allSatisfy((read) -> {
 			assertThat(read.name()).as(read.line().toString())
 				.isNotBlank()
-				.doesNotContain(read.line().subjectId() + " ");
+				.doesNotContain(read.line().thing().subjectId() + " ");
 			assertThat(read.before() + read.after() + read.reason()).doesNotMatch(IDENTITY);
 		});
 		PerformanceView first = day.performances(1).get(0);
-		assertThat(lines).filteredOn((read) -> read.line().subjectId().equals(first.id().toString()))
+		assertThat(lines).filteredOn((read) -> read.line().thing().subjectId().equals(first.id().toString()))
 			.isNotEmpty()
 			.allSatisfy((read) -> {
 				assertThat(read.name()).matches("No\\. 1 Team [12], Junior, .+, " + day.competition().name());
@@ -72,8 +72,10 @@ class RecordNamesIntegrationTests {
 
 	@Test
 	void whatIsGoneIsReadAllTheSame() {
-		RecordLine line = new RecordLine(1, 2, Instant.EPOCH, "Rune Frost", "person:1", "referee", "test", "event",
-				UUID.randomUUID().toString(), "event.removed", "Junior", "", "", "", "", "");
+		RecordLine line = new RecordLine(new RecordLine.Link(1, 2, "", ""), Instant.EPOCH,
+				new RecordLine.Who("Rune Frost", "person:1", "referee", "test"),
+				new RecordLine.Thing("event", UUID.randomUUID().toString(), ""),
+				new RecordLine.Change("event.removed", "Junior", "", ""));
 		ReadableLine read = this.names.of(List.of(line)).get(0);
 		assertThat(read.name()).isEmpty();
 		assertThat(read.before()).isEqualTo("Junior");
@@ -84,16 +86,18 @@ class RecordNamesIntegrationTests {
 	@Test
 	void momentsInsideTextsAreToldByTheRinksClock() {
 		SmallCompetition day = SmallCompetition.running(this.context, 1, 3);
-		RecordLine line = new RecordLine(1, 2, Instant.EPOCH, "Rune Frost", "person:1", "referee", "test", "event",
-				day.event().id().toString(), "protest.confirmed",
-				"handed in at 2027-02-13T22:30:05.123Z, as Bo Tally wrote down", "from 2027-07-01T10:00:00Z on",
-				"no moment: 2027-99-13T22:30:05Z", "", "", "");
+		RecordLine line = new RecordLine(new RecordLine.Link(1, 2, "", ""), Instant.EPOCH,
+				new RecordLine.Who("Rune Frost", "person:1", "referee", "test"),
+				new RecordLine.Thing("event", day.event().id().toString(), ""),
+				new RecordLine.Change("protest.confirmed",
+						"handed in at 2027-02-13T22:30:05.123Z, as Bo Tally wrote down", "from 2027-07-01T10:00:00Z on",
+						"no moment: 2027-99-13T22:30:05Z"));
 		ReadableLine read = this.names.of(List.of(line)).get(0);
 		assertThat(read.before()).isEqualTo("handed in at 14 February 2027, 00:30:05 EET, as Bo Tally wrote down");
 		assertThat(read.after()).isEqualTo("from 1 July 2027, 13:00:00 EEST on");
 		assertThat(read.reason()).isEqualTo("no moment: 2027-99-13T22:30:05Z");
 		assertThat(read.isShortened()).isTrue();
-		assertThat(read.line().before()).contains("2027-02-13T22:30:05.123Z");
+		assertThat(read.line().change().before()).contains("2027-02-13T22:30:05.123Z");
 	}
 
 	private void post(SmallCompetition day) {

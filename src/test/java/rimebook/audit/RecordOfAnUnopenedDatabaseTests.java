@@ -51,7 +51,9 @@ class RecordOfAnUnopenedDatabaseTests {
 		execute("create table correction (amendment varchar(4000))");
 		assertThat(StoredCheck.isPossible(this.database)).isTrue();
 		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
-		assertThat(RecordLineReader.after(this.database, 0)).extracting(RecordLine::form).containsOnly(1).hasSize(3);
+		assertThat(RecordLineReader.after(this.database, 0)).extracting((record) -> record.link().form())
+			.containsOnly(1)
+			.hasSize(3);
 	}
 
 	private static String migration() throws IOException {

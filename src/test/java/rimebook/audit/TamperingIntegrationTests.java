@@ -158,7 +158,8 @@ class TamperingIntegrationTests {
 		assertThat(this.verification.verify()).isEqualTo(RecordFinding.whole(3, this.verification.head().digest()));
 		new TransactionTemplate(this.transactions).executeWithoutResult((status) -> publish(4));
 		assertThat(this.verification.verify().sentence()).startsWith("The record is whole: 4 lines");
-		assertThat(this.reading.read(new RecordReading.Query("", "", 1)).lines()).extracting(RecordLine::actorId)
+		assertThat(this.reading.read(new RecordReading.Query("", "", 1)).lines())
+			.extracting((record) -> record.who().actorId())
 			.containsExactly(Actor.system().id(), "", "", "");
 		withoutGuard("update record_line set actor_id = 'person:other' where number = 2");
 		assertThat(this.verification.verify().firstBroken()).isEqualTo(2);
@@ -170,9 +171,10 @@ class TamperingIntegrationTests {
 					.executeQuery("select * from record_line where number = " + number)) {
 			row.next();
 			RecordLine line = RecordLineReader.line(row);
-			return ChainDigest.of(new RecordLine(line.number(), line.form(), line.writtenAt(), line.actor(),
-					line.actorId(), line.role(), line.device(), line.subject(), line.subjectId(), line.action(),
-					line.before(), line.after(), "other", line.evidence(), line.previousDigest(), ""));
+			return ChainDigest.of(new RecordLine(
+					new RecordLine.Link(line.number(), line.link().form(), line.link().previousDigest(), ""),
+					line.writtenAt(), line.who(), line.thing(), new RecordLine.Change(line.change().action(),
+							line.change().before(), line.change().after(), "other")));
 		}
 	}
 
