@@ -5,7 +5,6 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.time.Duration;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -182,7 +181,7 @@ class SimulatedPanel {
 	}
 
 	private static boolean hasSent(StandView.Now now, SeatView seat) {
-		return now.seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.isThere());
+		return now.cards().seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.isThere());
 	}
 
 	/** Wait for the cards of seats that visitors hold; then send what still lacks. */

@@ -7,7 +7,7 @@ class AuthorisationForm extends KeyedForm {
 
 	static AuthorisationForm of(KeyingPage page) {
 		AuthorisationForm form = new AuthorisationForm();
-		form.restOn(page, (page.list() != null) ? page.list().sequence() - 1 : 0);
+		form.restOn(page, (page.sheet().list() != null) ? page.sheet().list().sequence() - 1 : 0);
 		return form;
 	}
 

@@ -4,9 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.stream.Stream;
 
-import rimebook.competition.CompetitionView;
-import rimebook.competition.EventView;
-import rimebook.competition.SegmentView;
+import rimebook.competition.SegmentPlace;
 import rimebook.panels.SeatView;
 
 /**
@@ -17,8 +15,8 @@ import rimebook.panels.SeatView;
  * @param starts the teams in starting order
  * @param components to be marked in points judging, none in placement judging
  */
-record BlankCards(CompetitionView competition, EventView event, SegmentView segment, ZonedDateTime printedAt,
-		List<SeatView> seats, List<Start> starts, List<String> components) {
+record BlankCards(SegmentPlace at, ZonedDateTime printedAt, List<SeatView> seats, List<Start> starts,
+		List<String> components) {
 
 	/** Rows for elements that were not planned. */
 	private static final int SPARE = 3;

@@ -37,11 +37,10 @@ class BlankCardsController {
 		byte[] document = this.pdf.of("keying/blank-cards-pdf", language, Map.of("cards", cards));
 		return ResponseEntity.ok()
 			.contentType(MediaType.APPLICATION_PDF)
-			.header(HttpHeaders.CONTENT_DISPOSITION,
-					ContentDisposition.inline()
-						.filename("blank-cards-" + cards.event().slug() + "-" + cards.segment().slug() + ".pdf")
-						.build()
-						.toString())
+			.header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.inline()
+				.filename("blank-cards-" + cards.at().event().slug() + "-" + cards.at().segment().slug() + ".pdf")
+				.build()
+				.toString())
 			.header(HttpHeaders.CACHE_CONTROL, "no-store")
 			.body(document);
 	}

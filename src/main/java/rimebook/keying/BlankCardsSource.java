@@ -13,6 +13,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentPlace;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
@@ -82,7 +83,7 @@ class BlankCardsSource {
 		if (seats.isEmpty() || starts.isEmpty()) {
 			throw NotFoundException.of("card", seats.isEmpty() ? "of seat " + seat : "of No. " + team);
 		}
-		return new BlankCards(competition, event, event.segment(segment),
+		return new BlankCards(new SegmentPlace(competition, event, event.segment(segment)),
 				ZonedDateTime.ofInstant(this.clock.instant(), competition.zone()), seats, starts,
 				event.isJudgedByPoints() ? components(event, segment) : List.of());
 	}

@@ -17,9 +17,9 @@ class DeductionsForm extends KeyedForm {
 
 	static DeductionsForm of(KeyingPage page) {
 		DeductionsForm form = new DeductionsForm();
-		form.restOn(page, (page.deductions() != null) ? page.deductions().sequence() : 0);
-		if (page.deductions() != null) {
-			page.deductions().deductions().forEach((deduction) -> form.rows.add(Row.of(deduction)));
+		form.restOn(page, (page.sheet().deductions() != null) ? page.sheet().deductions().sequence() : 0);
+		if (page.sheet().deductions() != null) {
+			page.sheet().deductions().deductions().forEach((deduction) -> form.rows.add(Row.of(deduction)));
 		}
 		return form.widened();
 	}

@@ -36,7 +36,7 @@ class ElementsForm extends KeyedForm {
 
 	static ElementsForm of(KeyingPage page) {
 		ElementsForm form = new ElementsForm();
-		form.restOn(page, (page.list() != null) ? page.list().sequence() : 0);
+		form.restOn(page, (page.sheet().list() != null) ? page.sheet().list().sequence() : 0);
 		page.elements().forEach((element) -> form.rows.add(Row.of(element)));
 		return form.widened();
 	}

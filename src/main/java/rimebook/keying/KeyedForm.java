@@ -38,7 +38,7 @@ class KeyedForm {
 
 	/** Say so when another team is on the ice than the one the form was filled for. */
 	boolean isAbout(KeyingPage page, Errors errors) {
-		boolean about = page.now() != null && this.performance.equals(page.performance());
+		boolean about = page.ice().now() != null && this.performance.equals(page.performance());
 		if (!about) {
 			errors.reject("keying.desk.moved-on", "Another team is on the ice, or none; nothing was changed.");
 		}

@@ -9,8 +9,8 @@ import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
+import rimebook.competition.SegmentPlace;
 import rimebook.competition.SegmentView;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatKind;
@@ -34,39 +34,25 @@ import rimebook.tabulation.points.SegmentRules;
 /**
  * What the keying desk shows of a segment.
  *
- * @param now the performance whose papers are keyed: on the ice, opened again, or closed
- * without a card that does not count, {@code null} for none
- * @param other the other one that takes cards, {@code null} for none
- * @param next who comes next, {@code null} for nobody
- * @param list the elements called, {@code null} before the first list
- * @param authorised the controller's word for that list, {@code null} while it is open
- * @param cards the newest card of each seat that sent one
- * @param deductions those noted, {@code null} before the first
- * @param rules of points judging, {@code null} in placement judging
- * @param components to be marked, in the order of the sheet
- * @param papers each seat's card with what was keyed, in the order of the seats
- * @param lines of a card now; none before the elements are called
+ * @param ice who skates, and whose papers are keyed
+ * @param sheet what there is of it in points judging
+ * @param onPaper the cards on paper
  */
-record KeyingPage(CompetitionView competition, EventView event, SegmentView segment, StandView.@Nullable Now now,
-		StandView.@Nullable Row other, StandView.@Nullable Row next, @Nullable PointsRules rules,
-		List<SegmentRules.ComponentRule> components, List<SeatView> seats, @Nullable CalledListView list,
-		ListAuthorisations.@Nullable Authorised authorised, Map<SeatId, PointsSubmission.PointsCardView> cards,
-		DeductionNotes.@Nullable DeductionListView deductions, List<SeatPaper> papers,
-		List<PaperCards.CardLine> lines) {
+record KeyingPage(SegmentPlace at, Ice ice, CalledSheet sheet, OnPaper onPaper) {
 
 	/** The called elements, none before the first list. */
 	public List<CalledElement> elements() {
-		return (this.list != null) ? this.list.elements() : List.of();
+		return (this.sheet.list() != null) ? this.sheet.list().elements() : List.of();
 	}
 
 	/** The elements that have to be graded. */
 	public List<CalledElement> counting() {
-		return (this.list != null) ? this.list.counting() : List.of();
+		return (this.sheet.list() != null) ? this.sheet.list().counting() : List.of();
 	}
 
 	/** The seat's newest card, {@code null} without one. */
 	public PointsSubmission.@Nullable PointsCardView card(SeatView seat) {
-		return this.cards.get(seat.id());
+		return this.sheet.cards().get(seat.id());
 	}
 
 	/** The grade that a seat gave an element, empty without one. */
@@ -87,15 +73,15 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** The rules of points judging, where it is known that there are some. */
 	public PointsRules pointsRules() {
-		return Objects.requireNonNull(this.rules);
+		return Objects.requireNonNull(this.sheet.rules());
 	}
 
 	/**
 	 * Tell whether a seat's card that was received has everything that has to be given.
 	 */
 	public boolean isComplete(SeatPaper paper) {
-		return !this.lines.isEmpty()
-				&& this.lines.stream().noneMatch((line) -> words(paper.received(), line).isEmpty());
+		return !this.onPaper.lines().isEmpty()
+				&& this.onPaper.lines().stream().noneMatch((line) -> words(paper.received(), line).isEmpty());
 	}
 
 	/** What stands in a line of a card, empty for nothing. */
@@ -105,13 +91,14 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** Tell whether those who speak of a card say different things about a line. */
 	public boolean isDisputed(SeatPaper paper, PaperCards.CardLine line) {
-		return paper.voices().stream().map((voice) -> words(voice.marks(), line)).distinct().count() > 1;
+		return paper.said().voices().stream().map((voice) -> words(voice.marks(), line)).distinct().count() > 1;
 	}
 
 	/** What is said to stand in a line, each value with all who say it. */
 	public Map<String, List<Speaker>> said(SeatPaper paper, PaperCards.CardLine line) {
 		Map<String, List<Speaker>> said = new LinkedHashMap<>();
-		paper.voices()
+		paper.said()
+			.voices()
 			.forEach((voice) -> said.computeIfAbsent(words(voice.marks(), line), (words) -> new ArrayList<>())
 				.add(voice.by()));
 		said.remove("");
@@ -121,13 +108,14 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 	/** The first card after that one that this person has to key. */
 	Optional<SeatPaper> nextToKey(SeatPaper after) {
 		int at = place(after);
-		return this.papers.stream()
+		return this.onPaper.papers()
+			.stream()
 			.filter((paper) -> place(paper) != at && isToKey(paper))
 			.min((one, other) -> Boolean.compare(place(one) < at, place(other) < at));
 	}
 
 	private int place(SeatPaper paper) {
-		return this.papers.stream().map((each) -> each.seat().id()).toList().indexOf(paper.seat().id());
+		return this.onPaper.papers().stream().map((each) -> each.seat().id()).toList().indexOf(paper.seat().id());
 	}
 
 	private boolean isToKey(SeatPaper paper) {
@@ -141,8 +129,8 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** Tell whether the deductions were changed since the list was authorised. */
 	public boolean isLate() {
-		return this.authorised != null && this.deductions != null
-				&& this.deductions.sequence() > this.authorised.deductionsSeen();
+		return this.sheet.authorised() != null && this.sheet.deductions() != null
+				&& this.sheet.deductions().sequence() > this.sheet.authorised().deductionsSeen();
 	}
 
 	/** A seat's card in an address: "3" for Judge 3, "s1" for the substitute. */
@@ -157,11 +145,13 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** The card at that address. */
 	SeatPaper paper(String address) {
-		SeatView seat = this.seats.stream()
+		SeatView seat = this.onPaper.seats()
+			.stream()
 			.filter((each) -> address(each).equals(address))
 			.findFirst()
 			.orElseThrow(() -> NotFoundException.of("card", address));
-		return this.papers.stream()
+		return this.onPaper.papers()
+			.stream()
 			.filter((paper) -> paper.seat().id().equals(seat.id()))
 			.findFirst()
 			.orElseGet(() -> SeatPaper.untouched(seat));
@@ -192,17 +182,17 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 
 	/** The identity of the performance whose papers are keyed, empty for none. */
 	public String performance() {
-		return (this.now != null) ? this.now.row().performance().id().toString() : "";
+		return (this.ice.now() != null) ? this.ice.now().row().performance().id().toString() : "";
 	}
 
 	/** Tell whether the cards were closed and opened again. */
 	public boolean isAgain() {
-		return this.now != null && this.now.row().performance().status() == PerformanceStatus.REOPENED;
+		return this.ice.now() != null && this.ice.now().row().performance().status() == PerformanceStatus.REOPENED;
 	}
 
 	/** Tell whether the cards are closed, and one that does not count is added. */
 	public boolean isClosed() {
-		return this.now != null && !this.now.row().performance().status().takesCards();
+		return this.ice.now() != null && !this.ice.now().row().performance().status().takesCards();
 	}
 
 	/** What an address ends with so that it stays with a performance not on the ice. */
@@ -211,6 +201,52 @@ record KeyingPage(CompetitionView competition, EventView event, SegmentView segm
 			return "?closed=" + performance();
 		}
 		return isAgain() ? "?performance=" + performance() : "";
+	}
+
+	/** The event that the segment belongs to. */
+	public EventView event() {
+		return this.at.event();
+	}
+
+	/** The segment. */
+	public SegmentView segment() {
+		return this.at.segment();
+	}
+
+	/**
+	 * Who skates, and whose cards are keyed.
+	 *
+	 * @param now the performance whose papers are keyed: on the ice, opened again, or
+	 * closed without a card that does not count, {@code null} for none
+	 * @param other the other one that takes cards, {@code null} for none
+	 * @param next who comes next, {@code null} for nobody
+	 */
+	record Ice(StandView.@Nullable Now now, StandView.@Nullable Row other, StandView.@Nullable Row next) {
+	}
+
+	/**
+	 * What there is of a performance judged by points.
+	 *
+	 * @param rules of points judging, {@code null} in placement judging
+	 * @param components to be marked, in the order of the sheet
+	 * @param list the elements called, {@code null} before the first list
+	 * @param authorised the controller's word for that list, {@code null} while it is
+	 * open
+	 * @param cards the newest card of each seat that sent one
+	 * @param deductions those noted, {@code null} before the first
+	 */
+	record CalledSheet(@Nullable PointsRules rules, List<SegmentRules.ComponentRule> components,
+			@Nullable CalledListView list, ListAuthorisations.@Nullable Authorised authorised,
+			Map<SeatId, PointsSubmission.PointsCardView> cards, DeductionNotes.@Nullable DeductionListView deductions) {
+	}
+
+	/**
+	 * The cards on paper.
+	 *
+	 * @param papers each seat's card with what was keyed, in the order of the seats
+	 * @param lines of a card now; none before the elements are called
+	 */
+	record OnPaper(List<SeatView> seats, List<SeatPaper> papers, List<PaperCards.CardLine> lines) {
 	}
 
 }

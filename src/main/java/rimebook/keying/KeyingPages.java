@@ -11,6 +11,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentPlace;
 import rimebook.panels.Panels;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceId;
@@ -88,16 +89,18 @@ class KeyingPages {
 		PerformanceId now = (about != null) ? about.row().performance().id() : null;
 		PerformanceId judged = event.isJudgedByPoints() ? now : null;
 		boolean points = event.isJudgedByPoints();
-		return new KeyingPage(this.competitions.competition(event.competition()), event, view.segment(), about,
-				other(view, about), view.next(), points ? this.ruleSets.of(event) : null,
-				points ? this.ruleSets.of(event, view.segment()).components() : List.of(),
-				this.panels.withCard(event.id()),
-				(judged != null) ? this.calls.ofPerformance(judged).orElse(null) : null,
-				(judged != null) ? this.authorisations.ofPerformance(judged).orElse(null) : null,
-				(judged != null) ? this.cards.ofPerformance(judged) : Map.of(),
-				(judged != null) ? this.deductions.ofPerformance(judged).orElse(null) : null,
-				(now != null) ? this.keying.ofPerformance(now, viewer) : List.of(),
-				(now != null) ? this.keying.lines(now) : List.of());
+		return new KeyingPage(
+				new SegmentPlace(this.competitions.competition(event.competition()), event, view.segment()),
+				new KeyingPage.Ice(about, other(view, about), view.next()),
+				new KeyingPage.CalledSheet(points ? this.ruleSets.of(event) : null,
+						points ? this.ruleSets.of(event, view.segment()).components() : List.of(),
+						(judged != null) ? this.calls.ofPerformance(judged).orElse(null) : null,
+						(judged != null) ? this.authorisations.ofPerformance(judged).orElse(null) : null,
+						(judged != null) ? this.cards.ofPerformance(judged) : Map.of(),
+						(judged != null) ? this.deductions.ofPerformance(judged).orElse(null) : null),
+				new KeyingPage.OnPaper(this.panels.withCard(event.id()),
+						(now != null) ? this.keying.ofPerformance(now, viewer) : List.of(),
+						(now != null) ? this.keying.lines(now) : List.of()));
 	}
 
 	/**
@@ -107,7 +110,7 @@ class KeyingPages {
 	@Transactional(readOnly = true)
 	public KeyingPage byPoints(SegmentId segment, String wanted, Actor viewer) {
 		KeyingPage page = of(segment, wanted, viewer);
-		if (page.rules() == null) {
+		if (page.sheet().rules() == null) {
 			throw NotFoundException.of("elements", segment);
 		}
 		return page;

@@ -25,7 +25,7 @@ class PaperForm extends KeyedForm {
 	static PaperForm of(KeyingPage page, SeatPaper paper) {
 		PaperForm form = new PaperForm();
 		form.restOn(page, 0);
-		form.fill(page, (line) -> page.words(paper.own(), line));
+		form.fill(page, (line) -> page.words(paper.said().own(), line));
 		return form;
 	}
 
@@ -36,12 +36,12 @@ class PaperForm extends KeyedForm {
 		form.keyings = paper.sight().keyings();
 		form.card = paper.sight().card();
 		form.fill(page, (line) -> page.isDisputed(paper, line) ? ""
-				: page.words(paper.voices().isEmpty() ? null : paper.voices().get(0).marks(), line));
+				: page.words(paper.said().voices().isEmpty() ? null : paper.said().voices().get(0).marks(), line));
 		return form;
 	}
 
 	private void fill(KeyingPage page, Function<PaperCards.CardLine, String> typed) {
-		page.lines().forEach((line) -> this.lines.add(new Line(line.key(), typed.apply(line))));
+		page.onPaper().lines().forEach((line) -> this.lines.add(new Line(line.key(), typed.apply(line))));
 	}
 
 	/**
@@ -51,18 +51,21 @@ class PaperForm extends KeyedForm {
 	PaperForm fitted(KeyingPage page) {
 		Map<String, Line> given = new LinkedHashMap<>();
 		this.lines.forEach((line) -> given.put(line.key, line));
-		this.lines = new ArrayList<>(
-				page.lines().stream().map((line) -> given.getOrDefault(line.key(), new Line(line.key(), ""))).toList());
+		this.lines = new ArrayList<>(page.onPaper()
+			.lines()
+			.stream()
+			.map((line) -> given.getOrDefault(line.key(), new Line(line.key(), "")))
+			.toList());
 		return this;
 	}
 
 	/** Say beside each field what is wrong with it; the lines fit the page. */
 	void check(KeyingPage page, Errors errors) {
-		if (page.lines().isEmpty()) {
+		if (page.onPaper().lines().isEmpty()) {
 			errors.reject("keying.desk.card.no-list");
 		}
-		for (int i = 0; i < page.lines().size(); i++) {
-			PaperCards.CardLine line = page.lines().get(i);
+		for (int i = 0; i < page.onPaper().lines().size(); i++) {
+			PaperCards.CardLine line = page.onPaper().lines().get(i);
 			if (line.read(this.lines.get(i).given()).isEmpty()) {
 				errors.rejectValue("lines[" + i + "].typed", "keying.desk.wrong." + line.kind(),
 						new Object[] { line.name(), line.number(), line.most() }, null);
@@ -72,8 +75,8 @@ class PaperForm extends KeyedForm {
 
 	PaperCards.KeyedCard marks(KeyingPage page) {
 		Map<String, Integer> marks = new LinkedHashMap<>();
-		for (int i = 0; i < page.lines().size(); i++) {
-			PaperCards.CardLine line = page.lines().get(i);
+		for (int i = 0; i < page.onPaper().lines().size(); i++) {
+			PaperCards.CardLine line = page.onPaper().lines().get(i);
 			marks.put(line.key(), line.read(this.lines.get(i).given()).orElseThrow());
 		}
 		return new PaperCards.KeyedCard(marks);

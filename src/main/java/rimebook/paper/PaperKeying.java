@@ -294,11 +294,11 @@ public class PaperKeying {
 		SeatPaper seen(Actor viewer) {
 			boolean differs = this.state.stage() == PaperState.Stage.DIFFER;
 			return new SeatPaper(this.seat, SeatPaper.Stage.valueOf(this.state.stage().name()),
-					this.state.voices().stream().map(PaperState.Voice::by).toList(),
-					this.state.voices().stream().anyMatch((voice) -> voice.isBy(viewer)),
-					differs ? this.state.voices().stream().map(SeatPaper.Voice::of).toList() : List.of(), own(viewer),
-					(this.held != null) ? this.held.marks() : null, (this.held != null) ? this.held.origin() : null,
-					(this.held != null) ? this.held.receivedAt() : null, sight());
+					new SeatPaper.Said(this.state.voices().stream().map(PaperState.Voice::by).toList(),
+							this.state.voices().stream().anyMatch((voice) -> voice.isBy(viewer)),
+							differs ? this.state.voices().stream().map(SeatPaper.Voice::of).toList() : List.of(),
+							own(viewer)),
+					this.held, sight());
 		}
 
 		private PaperCards.@Nullable KeyedCard own(Actor viewer) {

@@ -227,7 +227,8 @@ public class PanelChanges {
 				panel.standing()
 					.stream()
 					.map((change) -> new SegmentPanel.Change(change.seat(), panel.label(change.seat()),
-							this.panels.words(change, panel), change.madeBy(), change.madeAt(),
+							this.panels.words(change, panel),
+							new PanelChanges.SegmentPanel.Change.Made(change.madeBy(), change.madeAt()),
 							change.kind().isAboutWholeSegment() && canTakeBack(change, all), canReturn(change)))
 					.toList(),
 				lacking(all, panel));
@@ -286,8 +287,13 @@ public class PanelChanges {
 		 * @param canTakeBack whether no card was closed since
 		 * @param byRule whether it can be taken back later, too, by a rule that is named
 		 */
-		public record Change(SeatId seat, String label, Sentence words, String by, Instant at, boolean canTakeBack,
+		public record Change(SeatId seat, String label, Sentence words, Made made, boolean canTakeBack,
 				boolean byRule) {
+
+			/** Who decided it, and when. */
+			public record Made(String by, Instant at) {
+			}
+
 		}
 
 		/**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -47,19 +48,22 @@ public class PointsTasks {
 			.stream()
 			.map((element) -> new PointsTask.TakenOut(element.id(), element.number(), element.code()))
 			.toList();
-		return new PointsTask(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
+		return new PointsTask(
+				new PointsTask.Called(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
+						lists.newest().flatMap(this.book::authorisation).isPresent()),
 				this.book.rules(performance.segment())
 					.components()
 					.stream()
 					.map(SegmentRules.ComponentRule::name)
 					.toList(),
-				rules.values().grades().most(), lists.newest().flatMap(this.book::authorisation).isPresent(),
-				card.map(PointsCard::own).orElse(null));
+				rules.values().grades().most(), card.map(PointsCard::own).orElse(null));
 	}
 
 	private static PointsTask.Element element(CalledElement element, PointsRules rules, boolean confirm) {
-		return new PointsTask.Element(element.id(), element.number(), element.code(), element.element(),
-				rules.nameOf(element.code()), element.counts(), element.review(), confirm);
+		return new PointsTask.Element(element.id(), element.number(),
+				new PointsTasks.PointsTask.Element.Coding(element.code(), element.element(),
+						rules.nameOf(element.code())),
+				element.counts(), element.review(), confirm);
 	}
 
 	/** The seat's newest card of each of these performances that has one. */
@@ -114,40 +118,39 @@ public class PointsTasks {
 	 * What a seat has to give the performance on the ice in points judging, and what it
 	 * has given.
 	 *
-	 * @param listSequence the version of the list of called elements, 0 before the first
-	 * @param elements in the order skated
-	 * @param takenOut what this seat has graded and is not called any more, until it is
-	 * confirmed
 	 * @param components the names of the components to mark
 	 * @param highestGrade the highest grade of an element; the lowest is its negative
-	 * @param authorised whether the technical controller has authorised the list
 	 * @param card the seat's own card, {@code null} before the first
 	 */
-	public record PointsTask(int listSequence, List<Element> elements, List<TakenOut> takenOut, List<String> components,
-			int highestGrade, boolean authorised, @Nullable OwnCard card) {
+	public record PointsTask(Called called, List<String> components, int highestGrade, @Nullable OwnCard card) {
 
 		public PointsTask {
-			elements = List.copyOf(elements);
-			takenOut = List.copyOf(takenOut);
 			components = List.copyOf(components);
 		}
 
 		/**
 		 * A called element.
 		 *
-		 * @param element the element itself, as {@link ElementCode#elementOf} says it: a
-		 * grade stands while it stays the same
-		 * @param name the code in words
 		 * @param counts whether it has to be graded
 		 * @param review whether the technical panel still looks at it again
 		 * @param confirm whether it is another element than when this seat graded it
 		 */
-		public record Element(UUID id, int number, String code, String element, String name, boolean counts,
-				boolean review, boolean confirm) {
+		public record Element(UUID id, int number, @JsonUnwrapped Coding coding, boolean counts, boolean review,
+				boolean confirm) {
 
 			/** An element as it was called when the seat graded it. */
 			public Element(UUID id, int number, String code, String name, boolean counts) {
-				this(id, number, code, ElementCode.elementOf(code), name, counts, false, false);
+				this(id, number, new Coding(code, ElementCode.elementOf(code), name), counts, false, false);
+			}
+
+			/**
+			 * What an element is.
+			 *
+			 * @param element the element itself, as {@link ElementCode#elementOf} says
+			 * it: a grade stands while it stays the same
+			 * @param name the code in words
+			 */
+			public record Coding(String code, String element, String name) {
 			}
 
 		}
@@ -158,6 +161,25 @@ public class PointsTasks {
 
 		/** The seat's own newest card. */
 		public record OwnCard(int sequence, PointsMarks marks, Instant receivedAt) {
+		}
+
+		/**
+		 * What the technical panel called, as far as the seat has to know.
+		 *
+		 * @param listSequence the version of the list of called elements, 0 before the
+		 * first
+		 * @param elements in the order skated
+		 * @param takenOut what this seat has graded and is not called any more, until it
+		 * is confirmed
+		 * @param authorised whether the technical controller has authorised the list
+		 */
+		public record Called(int listSequence, List<Element> elements, List<TakenOut> takenOut, boolean authorised) {
+
+			public Called {
+				elements = List.copyOf(elements);
+				takenOut = List.copyOf(takenOut);
+			}
+
 		}
 
 	}

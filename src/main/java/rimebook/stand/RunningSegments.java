@@ -63,8 +63,8 @@ public class RunningSegments {
 			.mapToInt(PerformanceView::startNumber)
 			.findFirst()
 			.orElse(0);
-		return new Line(segment.id(), event.name(), segment.name(), all.size(), done, onIce,
-				event.isCancelled(segment.id()));
+		return new Line(segment.id(), event.name(), segment.name(),
+				new RunningSegments.Line.Progress(all.size(), done, onIce), event.isCancelled(segment.id()));
 	}
 
 	/** A running competition. */
@@ -74,24 +74,32 @@ public class RunningSegments {
 	/**
 	 * One segment.
 	 *
-	 * @param starters how many performances it has, 0 before it is opened
-	 * @param onIce the starting number on the ice, 0 for none
+	 * @param progress how far it has come
 	 * @param cancelled whether it does not take place
 	 */
-	public record Line(SegmentId id, String event, String name, int starters, int done, int onIce, boolean cancelled) {
+	public record Line(SegmentId id, String event, String name, Progress progress, boolean cancelled) {
 
 		/** The last part of the message key of its state. */
 		public String state() {
 			if (this.cancelled) {
 				return "cancelled";
 			}
-			if (this.starters == 0) {
+			if (this.progress.starters() == 0) {
 				return "not-open";
 			}
-			if (this.onIce > 0) {
+			if (this.progress.onIce() > 0) {
 				return "on-ice";
 			}
-			return (this.done == this.starters) ? "finished" : "open";
+			return (this.progress.done() == this.progress.starters()) ? "finished" : "open";
+		}
+
+		/**
+		 * How far a segment has come.
+		 *
+		 * @param starters how many performances it has, 0 before it is opened
+		 * @param onIce the starting number on the ice, 0 for none
+		 */
+		public record Progress(int starters, int done, int onIce) {
 		}
 
 	}

@@ -64,9 +64,10 @@ public class Stand {
 		List<StandView.Row> order = all.stream().map(this::row).toList();
 		List<StandView.Now> taking = now(all.stream().filter(PerformanceView::takesCards).toList());
 		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
-		return new StandView(event, event.segment(id), !order.isEmpty(), order, first(taking, PerformanceView::isOnIce),
-				order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
-				first(taking, PerformanceView::isReopened));
+		return new StandView(event, event.segment(id), order,
+				new StandView.Ice(first(taking, PerformanceView::isOnIce),
+						order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
+						first(taking, PerformanceView::isReopened)));
 	}
 
 	/**
@@ -104,10 +105,10 @@ public class Stand {
 		Map<SeatId, CardBook.SentCard> sent = book.sentFor(performance);
 		List<SeatView> seats = panel.senders();
 		ClockView clock = this.clocks.ofPerformance(performance.id());
-		return new StandView.Now(row(performance),
+		return new StandView.Now(row(performance), new StandView.Now.Cards(
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
 				words(book.missing(performance, panel.seats())), spare(performance, panel, book),
-				book.anySentFor(performance.id()) || clock.last() != null,
+				book.anySentFor(performance.id()) || clock.last() != null),
 				this.remarks.told(performance.id(), panel.seats()), clock);
 	}
 
@@ -126,13 +127,9 @@ public class Stand {
 	private static StandView.SeatCard seatCard(SeatView seat, CardBook.@Nullable SentCard card,
 			StandView.Standing standing) {
 		String official = (seat.official() != null) ? seat.official().name() : "";
-		if (card == null) {
-			return new StandView.SeatCard(seat.label(), official, "", null, 0, seat.tablet().pairedAt(),
-					seat.tablet().lastHeardAt(), seat.tablet().waiting(), seat.tablet().faulty(), standing);
-		}
-		return new StandView.SeatCard(seat.label(), official, card.words(), card.receivedAt(), card.sequence(),
-				seat.tablet().pairedAt(), seat.tablet().lastHeardAt(), seat.tablet().waiting(), seat.tablet().faulty(),
-				standing);
+		StandView.SeatCard.Sent sent = (card == null) ? StandView.SeatCard.Sent.NOTHING
+				: new StandView.SeatCard.Sent(card.words(), card.receivedAt(), card.sequence());
+		return new StandView.SeatCard(seat.label(), official, sent, seat.tablet(), standing);
 	}
 
 	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {

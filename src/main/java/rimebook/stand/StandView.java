@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.clock.ClockView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
@@ -18,14 +19,15 @@ import rimebook.remarks.RemarkReceipts;
 /**
  * What the referee sees of a segment.
  *
- * @param open whether the segment was opened
  * @param order the starting order with each performance's status; empty before opening
- * @param now the performance on the ice, or {@code null}
- * @param next the next one waiting, or {@code null}
- * @param reopened the performance whose closed cards were opened again, or {@code null}
+ * @param ice who skates and who comes next
  */
-public record StandView(EventView event, SegmentView segment, boolean open, List<Row> order, @Nullable Now now,
-		@Nullable Row next, @Nullable Now reopened) {
+public record StandView(EventView event, SegmentView segment, List<Row> order, Ice ice) {
+
+	/** Tell whether the segment was opened. */
+	public boolean open() {
+		return !this.order.isEmpty();
+	}
 
 	/** One line of the running order. */
 	public record Row(PerformanceView performance, String team, String spokenAs, String club) {
@@ -34,20 +36,27 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	/**
 	 * The performance on the ice, or the one opened again, with its panel.
 	 *
-	 * @param seats one a seat that has a card, in order
-	 * @param missing what is missing before the cards can be closed, in words
-	 * @param spare what is missing of a substitute's card that closing does not wait for,
-	 * in words
-	 * @param anySent whether anything was sent or the clock started, so that the call
-	 * stands
+	 * @param cards what has come of its cards
 	 * @param clock the clock of the performance
 	 */
-	public record Now(Row row, List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent,
-			List<RemarkReceipts.ToPanel> remarks, ClockView clock) {
+	public record Now(Row row, Cards cards, List<RemarkReceipts.ToPanel> remarks, ClockView clock) {
 
 		/** Tell whether the cards can be closed. */
 		public boolean isComplete() {
-			return this.missing.isEmpty() && !this.clock.state().isUnderWay();
+			return this.cards.missing().isEmpty() && !this.clock.state().isUnderWay();
+		}
+
+		/**
+		 * What has come of the cards of a performance.
+		 *
+		 * @param seats one a seat that has a card, in order
+		 * @param missing what is missing before the cards can be closed, in words
+		 * @param spare what is missing of a substitute's card that closing does not wait
+		 * for, in words
+		 * @param anySent whether anything was sent or the clock started, so that the call
+		 * stands
+		 */
+		public record Cards(List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent) {
 		}
 
 	}
@@ -55,15 +64,11 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 	/**
 	 * A seat and the card it has sent, if any.
 	 *
-	 * @param card the marks in a few words, empty without a card
-	 * @param pairedAt when the seat's tablet joined, {@code null} while none has
-	 * @param lastHeardAt when it last spoke, to within a few seconds
-	 * @param waiting how many cards the tablet says it has not been able to hand over
-	 * @param faulty whether the tablet says that its page could not show everything
+	 * @param sent the card, if any
+	 * @param tablet what was heard of the seat's tablet, to within a few seconds
 	 * @param standing whether its card counts
 	 */
-	public record SeatCard(String label, String official, String card, @Nullable Instant receivedAt, int sequence,
-			@Nullable Instant pairedAt, @Nullable Instant lastHeardAt, int waiting, boolean faulty, Standing standing) {
+	public record SeatCard(String label, String official, Sent sent, SeatView.Tablet tablet, Standing standing) {
 
 		/** Tell whether closing waits for its card. */
 		public boolean counts() {
@@ -72,7 +77,18 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 
 		/** Tell whether the seat has sent a card. */
 		public boolean isThere() {
-			return !this.card.isEmpty();
+			return !this.sent.card().isEmpty();
+		}
+
+		/**
+		 * The card that a seat has sent, if any.
+		 *
+		 * @param card the marks in a few words, empty without a card
+		 */
+		public record Sent(String card, @Nullable Instant receivedAt, int sequence) {
+
+			static final Sent NOTHING = new Sent("", null, 0);
+
 		}
 
 	}
@@ -117,7 +133,33 @@ public record StandView(EventView event, SegmentView segment, boolean open, List
 
 	/** Tell whether every performance is done. */
 	public boolean isFinished() {
-		return this.open && this.now == null && this.next == null && this.reopened == null;
+		return open() && this.ice.now() == null && this.ice.next() == null && this.ice.reopened() == null;
+	}
+
+	/** The next one waiting, or {@code null}. */
+	public @Nullable Row next() {
+		return this.ice.next();
+	}
+
+	/** The performance on the ice, or {@code null}. */
+	public @Nullable Now now() {
+		return this.ice.now();
+	}
+
+	/** The performance whose closed cards were opened again, or {@code null}. */
+	public @Nullable Now reopened() {
+		return this.ice.reopened();
+	}
+
+	/**
+	 * Who skates, who is next, and whose cards are open again.
+	 *
+	 * @param now the performance on the ice, or {@code null}
+	 * @param next the next one waiting, or {@code null}
+	 * @param reopened the performance whose closed cards were opened again, or
+	 * {@code null}
+	 */
+	public record Ice(@Nullable Now now, @Nullable Row next, @Nullable Now reopened) {
 	}
 
 }

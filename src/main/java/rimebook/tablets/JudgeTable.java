@@ -16,39 +16,12 @@ import rimebook.tabulation.SegmentKind;
 /**
  * All that one seat may see: the performance to mark and the seat's own earlier cards.
  *
- * @param seat the seat's label
- * @param event the event's name
- * @param segment the segment's name, empty while none is open
- * @param kind what the segment asks for, {@code null} while none is open
- * @param secondLook which of two equal totals is better on this judge's own card
- * @param now the performance on the ice, or {@code null} between two
- * @param cards the seat's cards of the segment, in the order skated
- * @param skated how many performances of the segment are done
- * @param starters how many performances the segment has
- * @param method how the event is judged
- * @param points what the seat has to give the performance on the ice in points judging;
- * {@code null} between two and in placement judging
- * @param reopened the performance whose closed cards were opened again, to be sent like
- * those of the performance on the ice; {@code null} while there is none
- * @param panel what the referee decided about this seat, as a sentence; {@code null}
- * where it counts as drawn
- * @param zeroMark what a mark of 0.0 means in placement judging
- * @param ended the performances of the segment that the referee ended without marks, and
- * those set aside
- * @param corrected what officials changed in the seat's closed cards of the event
+ * @param heading where the seat judges, and what
+ * @param course how far the segment has come
+ * @param marking what the seat has to give
+ * @param decided what was decided that the seat has to know
  */
-public record JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind,
-		PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<OwnCard> cards, int skated, int starters,
-		JudgingMethod method, PointsTasks.@Nullable PointsTask points, @Nullable Reopened reopened,
-		@Nullable String panel, PlacementRules.ZeroMark zeroMark, List<PerformanceId> ended,
-		List<Corrected> corrected) {
-
-	/** As the full form, for placement judging. */
-	public JudgeTable(String seat, String event, String segment, @Nullable SegmentKind kind,
-			PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<OwnCard> cards, int skated, int starters) {
-		this(seat, event, segment, kind, secondLook, now, cards, skated, starters, JudgingMethod.MAJORITY, null, null,
-				null, PlacementRules.ZeroMark.COUNT, List.of(), List.of());
-	}
+public record JudgeTable(Heading heading, Course course, Marking marking, Decided decided) {
 
 	/**
 	 * The performance on the ice.
@@ -86,8 +59,62 @@ public record JudgeTable(String seat, String event, String segment, @Nullable Se
 	 *
 	 * @param closed whether it can no longer be changed
 	 */
-	public record OwnCard(PerformanceId performance, int startNumber, String team, int first, int second, int sequence,
-			Instant receivedAt, boolean closed) {
+	public record OwnCard(PerformanceId performance, int startNumber, String team, Version version, boolean closed) {
+
+		/** The version of a card that counts. */
+		public record Version(int first, int second, int sequence, Instant receivedAt) {
+		}
+
+	}
+
+	/**
+	 * Where a seat judges, and what.
+	 *
+	 * @param seat the seat's label
+	 * @param event the event's name
+	 * @param segment the segment's name, empty while none is open
+	 * @param kind what the segment asks for, {@code null} while none is open
+	 * @param secondLook which of two equal totals is better on this judge's own card
+	 */
+	public record Heading(String seat, String event, String segment, @Nullable SegmentKind kind,
+			PlacementRules.CardTieBreak secondLook) {
+	}
+
+	/**
+	 * How far the segment has come, with the seat's own cards.
+	 *
+	 * @param now the performance on the ice, or {@code null} between two
+	 * @param cards the seat's cards of the segment, in the order skated
+	 * @param skated how many performances of the segment are done
+	 * @param starters how many performances the segment has
+	 */
+	public record Course(@Nullable Now now, List<OwnCard> cards, int skated, int starters) {
+	}
+
+	/**
+	 * What the seat has to give.
+	 *
+	 * @param method how the event is judged
+	 * @param points what the seat has to give the performance on the ice in points
+	 * judging; {@code null} between two and in placement judging
+	 * @param reopened the performance whose closed cards were opened again, to be sent
+	 * like those of the performance on the ice; {@code null} while there is none
+	 */
+	public record Marking(JudgingMethod method, PointsTasks.@Nullable PointsTask points, @Nullable Reopened reopened) {
+	}
+
+	/**
+	 * What was decided that a seat has to know.
+	 *
+	 * @param panel what the referee decided about this seat, as a sentence; {@code null}
+	 * where it counts as drawn
+	 * @param zeroMark what a mark of 0.0 means in placement judging
+	 * @param ended the performances of the segment that the referee ended without marks,
+	 * and those set aside
+	 * @param corrected what officials changed in the seat's closed cards of the event
+	 */
+	public record Decided(@Nullable String panel, PlacementRules.ZeroMark zeroMark, List<PerformanceId> ended,
+			List<Corrected> corrected) {
 	}
 
 }

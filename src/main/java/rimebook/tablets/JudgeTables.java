@@ -71,9 +71,13 @@ public class JudgeTables {
 		SeatView seat = this.panels.seat(id);
 		EventView event = this.competitions.event(seat.event());
 		return underWay(event).map((segment) -> table(seat, event, segment, performances(segment)))
-			.orElseGet(() -> new JudgeTable(seat.label(), event.name(), "", null, SegmentKind.SHORT.cardTieBreak(),
-					null, List.of(), 0, 0, event.judging().method(), null, null, null,
-					event.judging().policies().zeroMark(), List.of(), List.of()));
+			.orElseGet(
+					() -> new JudgeTable(
+							new JudgeTable.Heading(seat.label(), event.name(), "", null,
+									SegmentKind.SHORT.cardTieBreak()),
+							new JudgeTable.Course(null, List.of(), 0, 0),
+							new JudgeTable.Marking(event.judging().method(), null, null),
+							new JudgeTable.Decided(null, event.judging().policies().zeroMark(), List.of(), List.of())));
 	}
 
 	/**
@@ -118,11 +122,14 @@ public class JudgeTables {
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
 		int done = (int) started.stream().filter(PerformanceStatus::isDone).count();
-		return new JudgeTable(seat.label(), event.name(), segment.name(), segment.kind(), given.secondLook(),
-				onIce.map((performance) -> now(performance, seat.id())).orElse(null), given.cards(), done,
-				started.size(), event.judging().method(),
-				onIce.map((performance) -> given.tasks().get(performance.id())).orElse(null), reopened, told,
-				event.judging().policies().zeroMark(), ended(segment, all), corrected(seat.id(), event));
+		return new JudgeTable(
+				new JudgeTable.Heading(seat.label(), event.name(), segment.name(), segment.kind(), given.secondLook()),
+				new JudgeTable.Course(onIce.map((performance) -> now(performance, seat.id())).orElse(null),
+						given.cards(), done, started.size()),
+				new JudgeTable.Marking(event.judging().method(),
+						onIce.map((performance) -> given.tasks().get(performance.id())).orElse(null), reopened),
+				new JudgeTable.Decided(told, event.judging().policies().zeroMark(), ended(segment, all),
+						corrected(seat.id(), event)));
 	}
 
 	/** What officials changed in the seat's closed cards of the event. */

@@ -64,8 +64,9 @@ class PairOnTablet implements TabletCard {
 	private static JudgeTable.OwnCard ownCard(PerformanceView performance, OwnCards.Card card,
 			Map<EntryId, String> teams) {
 		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
-				Objects.requireNonNull(teams.get(performance.entry())), card.marks().first(), card.marks().second(),
-				card.sequence(), card.receivedAt(), !performance.takesCards());
+				Objects.requireNonNull(teams.get(performance.entry())), new JudgeTable.OwnCard.Version(card.marks().first(), card.marks().second(), card.sequence(),
+						card.receivedAt()),
+				!performance.takesCards());
 	}
 
 }

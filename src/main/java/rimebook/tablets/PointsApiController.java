@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
@@ -63,14 +64,18 @@ class PointsApiController {
 	}
 
 	/** An own card; the marks of components have two decimals. */
-	record OwnCardResponse(UUID performance, int startNumber, String team, boolean closed,
+	record OwnCardResponse(@JsonUnwrapped Skated skated, boolean closed,
 			List<PointsTasks.OwnPointsCard.Graded> elements, Map<String, BigDecimal> components, int sequence,
 			Instant receivedAt) {
 
 		static OwnCardResponse of(PointsTasks.OwnPointsCard own) {
 			PointsSubmission.ReceivedPointsCard card = PointsSubmission.ReceivedPointsCard.of(own.card());
-			return new OwnCardResponse(own.performance().value(), own.startNumber(), own.team(), own.closed(),
-					own.elements(), card.components(), card.sequence(), card.receivedAt());
+			return new OwnCardResponse(new Skated(own.performance().value(), own.startNumber(), own.team()),
+					own.closed(), own.elements(), card.components(), card.sequence(), card.receivedAt());
+		}
+
+		/** Whose performance it was. */
+		record Skated(UUID performance, int startNumber, String team) {
 		}
 
 	}

@@ -17,22 +17,24 @@ import rimebook.points.PointsTasks;
 import rimebook.remarks.RemarkReceipts;
 import rimebook.remarks.Remarks;
 import rimebook.tabulation.PlacementRules;
-import rimebook.tabulation.SegmentKind;
 
 /**
  * What a seat's tablet is told, as JSON. Marks are numbers with one decimal, times are
- * UTC; the members mean what they mean in {@link JudgeTable}.
+ * UTC; the members mean what they mean in {@link JudgeTable}, and all of them lie side by
+ * side.
  */
-record TableResponse(String seat, String event, String segment, @Nullable SegmentKind kind,
-		PlacementRules.CardTieBreak secondLook, @Nullable Now now, List<Card> cards, int skated, int starters,
-		JudgingMethod method, @Nullable Points points, @Nullable Reopened reopened, @Nullable String panel,
-		PlacementRules.ZeroMark zeroMark, List<UUID> ended, List<JudgeTable.Corrected> corrected) {
+record TableResponse(@JsonUnwrapped JudgeTable.Heading heading, @JsonUnwrapped Course course,
+		@JsonUnwrapped Marking marking, @JsonUnwrapped Decided decided) {
 
 	static TableResponse of(JudgeTable table) {
-		return new TableResponse(table.seat(), table.event(), table.segment(), table.kind(), table.secondLook(),
-				Now.of(table.now()), table.cards().stream().map(Card::of).toList(), table.skated(), table.starters(),
-				table.method(), Points.of(table.points()), Reopened.of(table.reopened()), table.panel(),
-				table.zeroMark(), table.ended().stream().map(PerformanceId::value).toList(), table.corrected());
+		return new TableResponse(table.heading(),
+				new Course(Now.of(table.course().now()), table.course().cards().stream().map(Card::of).toList(),
+						table.course().skated(), table.course().starters()),
+				new Marking(table.marking().method(), Points.of(table.marking().points()),
+						Reopened.of(table.marking().reopened())),
+				new Decided(table.decided().panel(), table.decided().zeroMark(),
+						table.decided().ended().stream().map(PerformanceId::value).toList(),
+						table.decided().corrected()));
 	}
 
 	/** The performance to mark. */
@@ -56,13 +58,25 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** What the seat has to give in points judging, and what it has given. */
-	record Points(int listSequence, List<PointsTasks.PointsTask.Element> elements,
-			List<PointsTasks.PointsTask.TakenOut> takenOut, List<String> components, int lowestGrade, int highestGrade,
+	record Points(@JsonUnwrapped Called called, List<String> components, @JsonUnwrapped Grades grades,
 			boolean authorised, PointsSubmission.@Nullable ReceivedPointsCard card) {
 
 		static @Nullable Points of(PointsTasks.@Nullable PointsTask task) {
-			return (task == null) ? null : new Points(task.listSequence(), task.elements(), task.takenOut(),
-					task.components(), -task.highestGrade(), task.highestGrade(), task.authorised(), own(task.card()));
+			return (task == null) ? null
+					: new Points(
+							new Called(task.called().listSequence(), task.called().elements(),
+									task.called().takenOut()),
+							task.components(), new Grades(-task.highestGrade(), task.highestGrade()),
+							task.called().authorised(), own(task.card()));
+		}
+
+		/** What the technical panel called. */
+		record Called(int listSequence, List<PointsTasks.PointsTask.Element> elements,
+				List<PointsTasks.PointsTask.TakenOut> takenOut) {
+		}
+
+		/** Which grades can be given. */
+		record Grades(int lowestGrade, int highestGrade) {
 		}
 
 	}
@@ -82,15 +96,32 @@ record TableResponse(String seat, String event, String segment, @Nullable Segmen
 	}
 
 	/** A card of this seat. */
-	record Card(UUID performance, int startNumber, String team, BigDecimal first, BigDecimal second, int sequence,
-			Instant receivedAt, boolean closed) {
+	record Card(UUID performance, int startNumber, String team, @JsonUnwrapped Version version, boolean closed) {
 
 		static Card of(JudgeTable.OwnCard card) {
 			return new Card(card.performance().value(), card.startNumber(), card.team(),
-					MarkWords.decimal(card.first()), MarkWords.decimal(card.second()), card.sequence(),
-					card.receivedAt(), card.closed());
+					new Version(MarkWords.decimal(card.version().first()), MarkWords.decimal(card.version().second()),
+							card.version().sequence(), card.version().receivedAt()),
+					card.closed());
 		}
 
+		/** The version of a card that counts. */
+		record Version(BigDecimal first, BigDecimal second, int sequence, Instant receivedAt) {
+		}
+
+	}
+
+	/** How far the segment has come, with the seat's own cards. */
+	record Course(@Nullable Now now, List<Card> cards, int skated, int starters) {
+	}
+
+	/** What the seat has to give. */
+	record Marking(JudgingMethod method, @Nullable Points points, @Nullable Reopened reopened) {
+	}
+
+	/** What was decided that a seat has to know. */
+	record Decided(@Nullable String panel, PlacementRules.ZeroMark zeroMark, List<UUID> ended,
+			List<JudgeTable.Corrected> corrected) {
 	}
 
 }

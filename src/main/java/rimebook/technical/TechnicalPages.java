@@ -119,12 +119,14 @@ class TechnicalPages {
 		String then = (next != null) ? next.performance().startNumber() + ", " + next.team() : "";
 		StandView.Now now = atHand(view);
 		if (now == null) {
-			return new TechnicalPart.Ice("", 0, "", "", false, view.open(), then, List.of());
+			return new TechnicalPart.Ice(new TechnicalPart.Ice.Skating("", 0, "", "", false), view.open(), then,
+					List.of());
 		}
 		StandView.Row row = now.row();
-		return new TechnicalPart.Ice(row.performance().id().toString(), row.performance().startNumber(), row.team(),
-				row.club(), view.now() == null, view.open(), then,
-				this.rulings.ofEntry(row.performance().entry(), row.performance().segment()));
+		return new TechnicalPart.Ice(
+				new TechnicalPart.Ice.Skating(row.performance().id().toString(), row.performance().startNumber(),
+						row.team(), row.club(), view.now() == null),
+				view.open(), then, this.rulings.ofEntry(row.performance().entry(), row.performance().segment()));
 	}
 
 	/** The team on the ice, else the one whose cards were opened again. */
@@ -153,10 +155,11 @@ class TechnicalPages {
 			.flatMap((performance) -> this.authorisations.ofPerformance(performance.id()))
 			.map(ListAuthorisations.Authorised::controller)
 			.orElse("");
-		return new TechnicalPart.Called(list.map(CalledListView::sequence).orElse(0), rows,
-				list.map(CalledListView::calledBy).orElse(""),
-				list.map((called) -> clock.time(called.receivedAt())).orElse(""), authorised,
-				elements.stream().filter(CalledElement::review).count(), late(skating, rules));
+		return new TechnicalPart.Called(
+				new TechnicalPart.Called.Version(list.map(CalledListView::sequence).orElse(0),
+						list.map(CalledListView::calledBy).orElse(""),
+						list.map((called) -> clock.time(called.receivedAt())).orElse("")),
+				rows, authorised, elements.stream().filter(CalledElement::review).count(), late(skating, rules));
 	}
 
 	private String late(@Nullable PerformanceView skating, PointsRules rules) {
@@ -170,7 +173,7 @@ class TechnicalPages {
 	private static TechnicalRow row(CalledElement element, PointsRules rules, TechnicalDesk.CodeOptions options) {
 		String base = (element.base() != null) ? PointsWords.of(element.base())
 				: rules.values().find(element.code()).map((value) -> value.base().toString()).orElse("");
-		return TechnicalRow.of(element, rules.nameOf(element.code()), element.counts() ? base : "", options);
+		return new TechnicalRow(element, rules.nameOf(element.code()), element.counts() ? base : "", options);
 	}
 
 	private TechnicalPart.Deducted deducted(@Nullable PerformanceView skating, PointsRules rules) {

@@ -19,14 +19,21 @@ sealed interface TechnicalPart {
 	/**
 	 * The team on the ice, or the one whose cards were opened again.
 	 *
-	 * @param performance its identity, empty between two
-	 * @param reopened whether its closed cards were opened again
 	 * @param open whether the segment was opened
 	 * @param next who comes next, empty for nobody
 	 * @param rulings of the referee for the team in this segment
 	 */
-	record Ice(String performance, int number, String team, String club, boolean reopened, boolean open, String next,
-			List<QuestionView> rulings) implements TechnicalPart {
+	record Ice(Skating skating, boolean open, String next, List<QuestionView> rulings) implements TechnicalPart {
+
+		/**
+		 * The team at hand.
+		 *
+		 * @param performance its identity, empty between two
+		 * @param reopened whether its closed cards were opened again
+		 */
+		public record Skating(String performance, int number, String team, String club, boolean reopened) {
+		}
+
 	}
 
 	/** The plan of the team on the ice. */
@@ -46,14 +53,12 @@ sealed interface TechnicalPart {
 	/**
 	 * The called elements.
 	 *
-	 * @param sequence the version of the list, 0 before the first
-	 * @param by who made it, and at what time
 	 * @param controller who authorised it, empty while it is open
 	 * @param reviews how many reviews are open
 	 * @param late the deductions that the controller is to look at since they were
 	 * changed after the list was authorised, empty for none
 	 */
-	record Called(int sequence, List<TechnicalRow> rows, String by, String at, String controller, long reviews,
+	record Called(Version version, List<TechnicalRow> rows, String controller, long reviews,
 			String late) implements TechnicalPart {
 
 		/** Tell whether the controller's word is there. */
@@ -64,6 +69,15 @@ sealed interface TechnicalPart {
 		/** Tell whether the controller is asked to look at the deductions. */
 		public boolean isLate() {
 			return !this.late.isEmpty();
+		}
+
+		/**
+		 * Which version of the called list it is.
+		 *
+		 * @param sequence the version of the list, 0 before the first
+		 * @param by who made it, and at what time
+		 */
+		public record Version(int sequence, String by, String at) {
 		}
 
 	}

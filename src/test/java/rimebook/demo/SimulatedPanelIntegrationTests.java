@@ -112,8 +112,8 @@ class SimulatedPanelIntegrationTests {
 	private StandView.Now allButOneSent() throws InterruptedException {
 		for (int i = 0; i < 200; i++) {
 			StandView.Now now = this.panel.look().now();
-			if (now != null && now.missing().size() == 1) {
-				assertThat(now.missing()).containsExactly(this.seat.label());
+			if (now != null && now.cards().missing().size() == 1) {
+				assertThat(now.cards().missing()).containsExactly(this.seat.label());
 				return now;
 			}
 			Thread.sleep(100);

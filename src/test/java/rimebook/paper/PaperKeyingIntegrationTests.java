@@ -81,7 +81,7 @@ class PaperKeyingIntegrationTests {
 		assertThat(missing()).contains("Judge 2 (keyed once, by Ann Keyer; second keying missing)");
 		SeatPaper received = key(MARKS, BO);
 		assertThat(received.stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
-		assertThat(received.origin()).isEqualTo(CardOrigin.KEYED);
+		assertThat(received.held().origin()).isEqualTo(CardOrigin.KEYED);
 		assertThat(received.received()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(missing()).containsExactly("Judge 1", "Judge 3");
 		assertThat(this.keying.unsettled(this.day.segment(1))).isEmpty();
@@ -90,9 +90,9 @@ class PaperKeyingIntegrationTests {
 	@Test
 	void nobodySeesWhatAnotherKeyedBeforeKeyingItToo() {
 		key(MARKS, ANN);
-		assertThat(paper(BO).voices()).isEmpty();
-		assertThat(paper(BO).own()).isNull();
-		assertThat(paper(ANN).own()).isEqualTo(MarkLine.card(MARKS));
+		assertThat(paper(BO).said().voices()).isEmpty();
+		assertThat(paper(BO).said().own()).isNull();
+		assertThat(paper(ANN).said().own()).isEqualTo(MarkLine.card(MARKS));
 		assertThat(lines("card.keyed")).containsExactly("Judge 2: keyed once; second keying missing");
 		assertThat(everyWord()).doesNotContain("5.6");
 	}
@@ -111,7 +111,7 @@ class PaperKeyingIntegrationTests {
 		key(MARKS, ANN);
 		SeatPaper differ = key(OTHERS, BO);
 		assertThat(differ.stage()).isEqualTo(SeatPaper.Stage.DIFFER);
-		assertThat(differ.voices()).extracting(SeatPaper.Voice::marks)
+		assertThat(differ.said().voices()).extracting(SeatPaper.Voice::marks)
 			.containsExactly(MarkLine.card(MARKS), MarkLine.card(OTHERS));
 		assertThat(missing()).contains("Judge 2 (keyings differ)");
 		assertThat(everyWord()).doesNotContain("5.6", "5.3");
@@ -163,12 +163,12 @@ class PaperKeyingIntegrationTests {
 		assertRefused("stale-version", () -> this.keying.settle(this.performance.id(), this.seat.id(), differ.sight(),
 				MarkLine.card(MARKS), CY));
 		SeatPaper now = paper(CY);
-		assertThat(now.voices()).extracting(SeatPaper.Voice::by)
+		assertThat(now.said().voices()).extracting(SeatPaper.Voice::by)
 			.containsExactly(new Speaker.Person("Ann Keyer"), new Speaker.Person("Bo Keyer"), new Speaker.Tablet());
 		this.keying.settle(this.performance.id(), this.seat.id(), now.sight(), MarkLine.card(OTHERS), CY);
 		assertRefused("nothing-to-settle", () -> this.keying.settle(this.performance.id(), this.seat.id(),
 				paper(CY).sight(), MarkLine.card(MARKS), CY));
-		assertThat(paper(CY).origin()).isEqualTo(CardOrigin.KEYED);
+		assertThat(paper(CY).held().origin()).isEqualTo(CardOrigin.KEYED);
 	}
 
 	@Test
@@ -181,7 +181,7 @@ class PaperKeyingIntegrationTests {
 		assertThat(missing()).containsExactly("Judge 2 (keyed otherwise than the tablet sent it)");
 		assertRefused("cards-missing", () -> this.day.close(this.performance));
 		this.keying.settle(this.performance.id(), this.seat.id(), paper(BO).sight(), MarkLine.card(OTHERS), BO);
-		assertThat(paper(BO).origin()).as("the tablet's card counts as it was sent").isEqualTo(CardOrigin.JUDGE);
+		assertThat(paper(BO).held().origin()).as("the tablet's card counts as it was sent").isEqualTo(CardOrigin.JUDGE);
 		this.day.close(this.performance);
 	}
 
@@ -197,7 +197,7 @@ class PaperKeyingIntegrationTests {
 	void aKeyingThatSaysWhatTheTabletSentChangesNothing() {
 		this.day.send(this.performance, this.seat, 1, MARKS);
 		assertThat(key(MARKS, ANN).stage()).isEqualTo(SeatPaper.Stage.RECEIVED);
-		assertThat(paper(ANN).origin()).isEqualTo(CardOrigin.JUDGE);
+		assertThat(paper(ANN).held().origin()).isEqualTo(CardOrigin.JUDGE);
 		assertThat(cards()).isEqualTo(1);
 	}
 
@@ -302,7 +302,7 @@ class PaperKeyingIntegrationTests {
 
 	private List<String> missing() {
 		StandView.Now now = this.stand.ofSegment(this.day.segment(1)).now();
-		return (now != null) ? now.missing() : List.of();
+		return (now != null) ? now.cards().missing() : List.of();
 	}
 
 	private int rows() {

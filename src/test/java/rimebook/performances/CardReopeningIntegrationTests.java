@@ -76,13 +76,13 @@ class CardReopeningIntegrationTests {
 		day.skateNext(1);
 		PerformanceView first = day.performances(1).get(0);
 		PerformanceView next = day.callNext(1);
-		assertThat(this.tables.tableOf(day.seats().get(0).id()).reopened()).isNull();
+		assertThat(this.tables.tableOf(day.seats().get(0).id()).marking().reopened()).isNull();
 		reopen(day, first);
 		JudgeTable table = this.tables.tableOf(day.seats().get(0).id());
-		assertThat(table.now().performance()).isEqualTo(next.id());
-		assertThat(table.reopened().performance().performance()).isEqualTo(first.id());
-		assertThat(table.reopened().points()).isNull();
-		assertThat(table.cards()).singleElement().matches((card) -> !card.closed());
+		assertThat(table.course().now().performance()).isEqualTo(next.id());
+		assertThat(table.marking().reopened().performance().performance()).isEqualTo(first.id());
+		assertThat(table.marking().reopened().points()).isNull();
+		assertThat(table.course().cards()).singleElement().matches((card) -> !card.closed());
 	}
 
 	@Test

@@ -129,7 +129,7 @@ class PanelChangesIntegrationTests {
 		assertThat(seat.code()).hasSize(8);
 		assertThat(Crew.visitor(this.context, Role.REFEREE).open("/desk/panel/" + seat.event() + "/slips").text())
 			.contains("Substitute judge, Junior", seat.code().substring(0, 4) + " " + seat.code().substring(4));
-		assertThat(this.tables.tableOf(seat.id()).panel()).startsWith("You are the substitute");
+		assertThat(this.tables.tableOf(seat.id()).decided().panel()).startsWith("You are the substitute");
 	}
 
 	@Test
@@ -157,8 +157,9 @@ class PanelChangesIntegrationTests {
 		List<EntryCards> replaced = SubstituteJudge.inPlaceOf(drawn(), 2, this.ofSubstitute);
 		assertThat(placesPublished()).isEqualTo(places(replaced, usual()));
 		assertThat(latest().standing().panelNotes()).singleElement().asString().contains("Judge 2");
-		assertThat(this.tables.tableOf(seat(2).id()).panel()).contains("not yours");
-		assertThat(this.tables.tableOf(this.substitute.id()).panel()).contains("in place of those of Judge 2");
+		assertThat(this.tables.tableOf(seat(2).id()).decided().panel()).contains("not yours");
+		assertThat(this.tables.tableOf(this.substitute.id()).decided().panel())
+			.contains("in place of those of Judge 2");
 		PerformanceView next = this.day.callNext(1);
 		sendWithout(next, 2);
 		refused("cards-missing", "Substitute judge", () -> this.day.close(next));

@@ -107,10 +107,10 @@ class ReskatesIntegrationTests {
 		SeatView seat = this.day.seats().get(0);
 		refused("performance-set-aside", "stays on record", () -> this.day.send(kept, seat));
 		JudgeTable table = this.tables.tableOf(seat.id());
-		assertThat(table.now().performance()).isEqualTo(again.id()).isNotEqualTo(this.first.id());
-		assertThat(table.cards()).as("none of its own to change").isEmpty();
-		assertThat(table.ended()).containsExactly(this.first.id());
-		assertThat(table.now().remarks()).singleElement()
+		assertThat(table.course().now().performance()).isEqualTo(again.id()).isNotEqualTo(this.first.id());
+		assertThat(table.course().cards()).as("none of its own to change").isEmpty();
+		assertThat(table.decided().ended()).containsExactly(this.first.id());
+		assertThat(table.course().now().remarks()).singleElement()
 			.satisfies((notice) -> assertThat(notice.remark().text()).contains("mark only the re-skated programme"));
 	}
 

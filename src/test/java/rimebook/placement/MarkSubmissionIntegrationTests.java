@@ -133,8 +133,8 @@ class MarkSubmissionIntegrationTests {
 		day.send(performance, seat, 2, new CardMarks(500, 510));
 		assertRefused("card-sequence-taken", () -> day.send(performance, seat, 2, CARD));
 		assertRefused("card-sequence-taken", () -> day.send(performance, seat, 1, CARD));
-		assertThat(this.tables.tableOf(seat.id()).cards()).singleElement()
-			.satisfies((card) -> assertThat(card.first()).isEqualTo(500));
+		assertThat(this.tables.tableOf(seat.id()).course().cards()).singleElement()
+			.satisfies((card) -> assertThat(card.version().first()).isEqualTo(500));
 	}
 
 	@Test
@@ -177,7 +177,7 @@ class MarkSubmissionIntegrationTests {
 		assertZeroRefused("second", () -> paper.key(performance.id(), seat.id(), MarkLine.card(new CardMarks(200, 0)),
 				SmallCompetition.REFEREE));
 		assertThat(rows(performance)).isZero();
-		assertThat(this.tables.tableOf(seat.id()).zeroMark()).isEqualTo(PlacementRules.ZeroMark.REFUSE);
+		assertThat(this.tables.tableOf(seat.id()).decided().zeroMark()).isEqualTo(PlacementRules.ZeroMark.REFUSE);
 		day.send(performance, seat, 1, new CardMarks(10, 10));
 		day.send(performance, day.seats().get(1), 1, CARD);
 		day.send(performance, day.seats().get(2), 1, CARD);
@@ -223,8 +223,8 @@ class MarkSubmissionIntegrationTests {
 		day.open(1);
 		PerformanceView performance = day.callNext(1);
 		day.send(performance, day.seats().get(1), 1, CARD);
-		assertThat(this.tables.tableOf(day.seats().get(0).id()).cards()).isEmpty();
-		assertThat(this.tables.tableOf(day.seats().get(1).id()).cards()).hasSize(1);
+		assertThat(this.tables.tableOf(day.seats().get(0).id()).course().cards()).isEmpty();
+		assertThat(this.tables.tableOf(day.seats().get(1).id()).course().cards()).hasSize(1);
 	}
 
 	@Test

@@ -65,12 +65,12 @@ class PointsCardIntegrationTests {
 	void anotherElementHasToBeConfirmed() {
 		sendAll(1, 1);
 		this.called.change(2, "AC2");
-		assertThat(task(this.seat).elements()).extracting(PointsTasks.PointsTask.Element::confirm)
+		assertThat(task(this.seat).called().elements()).extracting(PointsTasks.PointsTask.Element::confirm)
 			.containsExactly(false, true, false);
 		assertThat(missing()).contains("Judge 2: confirm element 2, now AC2");
 		assertThat(task(this.seat).card().marks().grades()).as("the grade stays").hasSize(3);
 		send(this.seat, 2, 2);
-		assertThat(task(this.seat).elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
+		assertThat(task(this.seat).called().elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
 		assertThat(missing()).doesNotContain("Judge 2: confirm element 2, now AC2")
 			.contains("Judge 1: confirm element 2, now AC2");
 	}
@@ -82,9 +82,9 @@ class PointsCardIntegrationTests {
 		this.called.change(2, "ME3<");
 		this.called.change(3, "TwEB");
 		this.called.review(2);
-		assertThat(task(this.seat).elements()).extracting(PointsTasks.PointsTask.Element::element)
+		assertThat(task(this.seat).called().elements()).extracting((element) -> element.coding().element())
 			.containsExactly("I", "ME", "TwE");
-		assertThat(task(this.seat).elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
+		assertThat(task(this.seat).called().elements()).noneMatch(PointsTasks.PointsTask.Element::confirm);
 		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge"));
 	}
 
@@ -100,11 +100,11 @@ class PointsCardIntegrationTests {
 	void elementThatWasTakenOutIsConfirmedByACardWithoutIt() {
 		sendAll(1, 1);
 		this.called.takeOut(2);
-		assertThat(task(this.seat).takenOut()).extracting((out) -> out.number() + " " + out.code())
+		assertThat(task(this.seat).called().takenOut()).extracting((out) -> out.number() + " " + out.code())
 			.containsExactly("2 ME4");
 		assertThat(missing()).contains("Judge 2: confirm that element 2 (ME4) was taken out");
 		send(this.seat, 2, 2);
-		assertThat(task(this.seat).takenOut()).isEmpty();
+		assertThat(task(this.seat).called().takenOut()).isEmpty();
 		assertThat(missing()).noneMatch((line) -> line.startsWith("Judge 2"))
 			.contains("Judge 1: confirm that element 2 (ME4) was taken out");
 	}
@@ -196,12 +196,12 @@ class PointsCardIntegrationTests {
 	}
 
 	private PointsTasks.PointsTask task(SeatView one) {
-		return this.tables.tableOf(one.id()).points();
+		return this.tables.tableOf(one.id()).marking().points();
 	}
 
 	private PointsMarks marks(SeatView one, int grade) {
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
-		task(one).elements().forEach((element) -> grades.put(element.id(), grade));
+		task(one).called().elements().forEach((element) -> grades.put(element.id(), grade));
 		return new PointsMarks(grades, components(725));
 	}
 
@@ -212,7 +212,7 @@ class PointsCardIntegrationTests {
 	}
 
 	private List<String> missing() {
-		return this.stand.ofSegment(this.day.segment(1)).now().missing();
+		return this.stand.ofSegment(this.day.segment(1)).now().cards().missing();
 	}
 
 	private static void assertRefused(String code, Runnable act) {

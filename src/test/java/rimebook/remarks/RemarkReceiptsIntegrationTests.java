@@ -21,7 +21,6 @@ import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.stand.Stand;
-import rimebook.stand.StandView;
 import rimebook.tablets.JudgeTables;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
@@ -128,7 +127,8 @@ class RemarkReceiptsIntegrationTests {
 		String slip = seat(0).code();
 		this.codes.pair(slip, "a tablet", null);
 		this.panels.noteTablet(seat(0).id(), 2, false);
-		assertThat(this.stand.ofSegment(this.day.segment(1)).now().seats()).extracting(StandView.SeatCard::waiting)
+		assertThat(this.stand.ofSegment(this.day.segment(1)).now().cards().seats())
+			.extracting((card) -> card.tablet().waiting())
 			.containsExactly(2, 0, 0);
 		this.codes.pair(slip, "another tablet", null);
 		assertThat(seat(0).tablet().waiting()).as("the first tablet has the seat until the referee says yes")
@@ -158,6 +158,7 @@ class RemarkReceiptsIntegrationTests {
 
 	private List<String> notices(int seat) {
 		return this.tables.tableOf(seat(seat).id())
+			.course()
 			.now()
 			.remarks()
 			.stream()

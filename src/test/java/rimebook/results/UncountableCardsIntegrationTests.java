@@ -67,7 +67,8 @@ class UncountableCardsIntegrationTests {
 		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> this.day.close(this.performance))
 			.withMessageContaining("Judge 2 for Team ")
 			.withMessageContaining("0.0, which this event refuses");
-		assertThat(this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().missing()).singleElement()
+		assertThat(this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().cards().missing())
+			.singleElement()
 			.asString()
 			.contains("Judge 2");
 		String text = Crew.visitor(this.context, Role.REFEREE).open("/desk/stand/" + this.day.segment(1)).text();

@@ -86,10 +86,14 @@ class JudgeApiTests {
 			.of(new RemarkReceipts.ToSeat(
 					new Remarks.RemarkView(REMARK, Remarks.RemarkKind.FALL, "one skater", "Runa Hale", RECEIVED, null),
 					true)));
-		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns", 560, 500, 2, RECEIVED,
-				false);
-		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
-				SegmentKind.FREE, PlacementRules.CardTieBreak.SECOND_MARK, now, List.of(own), 3, 12));
+		JudgeTable.OwnCard own = new JudgeTable.OwnCard(PERFORMANCE, 4, "Northern Lanterns",
+				new JudgeTable.OwnCard.Version(560, 500, 2, RECEIVED), false);
+		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable(
+				new JudgeTable.Heading("Judge 3", "Junior", "Free skating", SegmentKind.FREE,
+						PlacementRules.CardTieBreak.SECOND_MARK),
+				new JudgeTable.Course(now, List.of(own), 3, 12),
+				new JudgeTable.Marking(JudgingMethod.MAJORITY, null, null),
+				new JudgeTable.Decided(null, PlacementRules.ZeroMark.COUNT, List.of(), List.of())));
 		assertThat(this.mvc.get().uri("/api/judge/table").header("Authorization", "Bearer a-token")).hasStatusOk()
 			.hasHeader("Cache-Control", "no-store")
 			.bodyJson()
@@ -109,11 +113,14 @@ class JudgeApiTests {
 	@Test
 	void cardsOpenedAgainHaveTheMembersOfThoseOnTheIceAndTheirOwnPoints() {
 		JudgeTable.Now again = new JudgeTable.Now(PERFORMANCE, 3, "Northern Lanterns", "Lantern Club", List.of());
-		PointsTasks.PointsTask task = new PointsTasks.PointsTask(2, List.of(), List.of(), List.of("Composition"), 5,
-				false, null);
-		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable("Judge 3", "Junior", "Free skating",
-				SegmentKind.FREE, PlacementRules.CardTieBreak.SECOND_MARK, null, List.of(), 2, 12, JudgingMethod.POINTS,
-				null, new JudgeTable.Reopened(again, task), null, PlacementRules.ZeroMark.COUNT, List.of(), List.of()));
+		PointsTasks.PointsTask task = new PointsTasks.PointsTask(
+				new PointsTasks.PointsTask.Called(2, List.of(), List.of(), false), List.of("Composition"), 5, null);
+		given(this.tables.tableOf(new SeatId(SEAT))).willReturn(new JudgeTable(
+				new JudgeTable.Heading("Judge 3", "Junior", "Free skating", SegmentKind.FREE,
+						PlacementRules.CardTieBreak.SECOND_MARK),
+				new JudgeTable.Course(null, List.of(), 2, 12),
+				new JudgeTable.Marking(JudgingMethod.POINTS, null, new JudgeTable.Reopened(again, task)),
+				new JudgeTable.Decided(null, PlacementRules.ZeroMark.COUNT, List.of(), List.of())));
 		MvcTestResult answer = this.mvc.get()
 			.uri("/api/judge/table")
 			.header("Authorization", "Bearer a-token")
@@ -128,8 +135,11 @@ class JudgeApiTests {
 
 	@Test
 	void tabletSaysHowManyCardsWaitOnIt() {
-		given(this.tables.tableOf(any())).willReturn(new JudgeTable("Judge 3", "Junior", "", null,
-				PlacementRules.CardTieBreak.SECOND_MARK, null, List.of(), 0, 0));
+		given(this.tables.tableOf(any())).willReturn(new JudgeTable(
+				new JudgeTable.Heading("Judge 3", "Junior", "", null, PlacementRules.CardTieBreak.SECOND_MARK),
+				new JudgeTable.Course(null, List.of(), 0, 0),
+				new JudgeTable.Marking(JudgingMethod.MAJORITY, null, null),
+				new JudgeTable.Decided(null, PlacementRules.ZeroMark.COUNT, List.of(), List.of())));
 		assertThat(this.mvc.get().uri("/api/judge/table?waiting=2").header("Authorization", "Bearer a-token"))
 			.hasStatusOk();
 		then(this.panels).should().noteTablet(new SeatId(SEAT), 2, false);

@@ -161,7 +161,7 @@ class JudgeCardBrowserTests {
 				"Required elements 0.6: marks below 1.0 are rare.", "Presentation 0.8: marks below 1.0 are rare." });
 		card.click("#odd button[value=send]");
 		expectTruth(card, "received");
-		assertThat(this.tables.tableOf(fresh.seats().get(0).id()).cards()).hasSize(1);
+		assertThat(this.tables.tableOf(fresh.seats().get(0).id()).course().cards()).hasSize(1);
 	}
 
 	@Test
@@ -205,9 +205,10 @@ class JudgeCardBrowserTests {
 
 	private CardMarks closedMarks() {
 		return this.tables.tableOf(this.day.seats().get(0).id())
+			.course()
 			.cards()
 			.stream()
-			.map((card) -> new CardMarks(card.first(), card.second()))
+			.map((card) -> new CardMarks(card.version().first(), card.version().second()))
 			.findFirst()
 			.orElseThrow();
 	}
@@ -655,6 +656,7 @@ class JudgeCardBrowserTests {
 	 */
 	private List<String> ownMarks() {
 		return this.tables.tableOf(this.day.seats().get(0).id())
+			.course()
 			.cards()
 			.stream()
 			.filter((card) -> card.performance().equals(this.skating.id()))
@@ -663,7 +665,7 @@ class JudgeCardBrowserTests {
 	}
 
 	private static String inTenths(JudgeTable.OwnCard card) {
-		return card.first() / 10 + "/" + card.second() / 10 + " " + card.sequence();
+		return card.version().first() / 10 + "/" + card.version().second() / 10 + " " + card.version().sequence();
 	}
 
 }

@@ -46,10 +46,11 @@ class OwnCorrectionsIntegrationTests {
 		CardMarks third = new CardMarks(given.first(), given.second() + 10);
 		correct(closed, seat, given, second);
 		correct(closed, seat, second, third);
-		assertThat(this.tables.tableOf(seat.id()).corrected()).extracting("startNumber", "segment", "before", "after")
+		assertThat(this.tables.tableOf(seat.id()).decided().corrected())
+			.extracting("startNumber", "segment", "before", "after")
 			.containsExactly(tuple(1, MarkWords.of(given), MarkWords.of(second)),
 					tuple(1, MarkWords.of(second), MarkWords.of(third)));
-		assertThat(this.tables.tableOf(day.seats().get(0).id()).corrected()).isEmpty();
+		assertThat(this.tables.tableOf(day.seats().get(0).id()).decided().corrected()).isEmpty();
 	}
 
 	@Test
@@ -64,7 +65,8 @@ class OwnCorrectionsIntegrationTests {
 				new LineAmendment(2, "", 5));
 		int given = amendments.check(change).value();
 		amendments.apply(change, new LineAmendment(2, "", given), APPROVED);
-		assertThat(this.tables.tableOf(seat.id()).corrected()).extracting("startNumber", "segment", "before", "after")
+		assertThat(this.tables.tableOf(seat.id()).decided().corrected())
+			.extracting("startNumber", "segment", "before", "after")
 			.containsExactly(tuple(1, "2 ME4 " + PointsWords.grade(given), "2 ME4 " + "+5"));
 	}
 

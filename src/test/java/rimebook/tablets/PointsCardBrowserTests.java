@@ -282,10 +282,10 @@ class PointsCardBrowserTests {
 		expectTruth(card, "kept");
 		JudgeCard.reload(card);
 		expectTruth(card, "kept");
-		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isOne());
+		await().untilAsserted(() -> assertThat(seats().get(0).tablet().waiting()).isOne());
 		card.unroute(CARDS);
 		expectTruth(card, "received");
-		await().untilAsserted(() -> assertThat(seats().get(0).waiting()).isZero());
+		await().untilAsserted(() -> assertThat(seats().get(0).tablet().waiting()).isZero());
 		assertThat(ownCard()).endsWith(" 1");
 	}
 
@@ -453,7 +453,7 @@ class PointsCardBrowserTests {
 		elsewhere(this.day.seats().get(1), 1, 0);
 		elsewhere(this.day.seats().get(2), 1, 0);
 		this.context.getBean(ListAuthorisations.class)
-			.authorise(this.skating.id(), task().listSequence(), SmallCompetition.REFEREE);
+			.authorise(this.skating.id(), task().called().listSequence(), SmallCompetition.REFEREE);
 		this.day.close(this.skating);
 	}
 
@@ -544,7 +544,7 @@ class PointsCardBrowserTests {
 
 	private void elsewhere(SeatView judge, int sequence, int grade) {
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
-		task().elements().forEach((element) -> grades.put(element.id(), grade));
+		task().called().elements().forEach((element) -> grades.put(element.id(), grade));
 		this.context.getBean(PointsSubmission.class)
 			.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), this.skating.id(), sequence,
 					new PointsMarks(grades, Map.of("Composition", 725, "Presentation", 725, "Skating Skills", 725))),
@@ -557,21 +557,22 @@ class PointsCardBrowserTests {
 	}
 
 	private PointsTasks.PointsTask task() {
-		return this.tables.tableOf(this.seat.id()).points();
+		return this.tables.tableOf(this.seat.id()).marking().points();
 	}
 
 	private List<StandView.SeatCard> seats() {
-		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().seats();
+		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().cards().seats();
 	}
 
 	private List<String> missing() {
-		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().missing();
+		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().cards().missing();
 	}
 
 	/** What the service holds of this seat: grades in order, components, sequence. */
 	private String ownCard() {
 		PointsTasks.PointsTask task = task();
-		List<Integer> grades = task.elements()
+		List<Integer> grades = task.called()
+			.elements()
 			.stream()
 			.map((element) -> task.card().marks().grades().get(element.id()))
 			.toList();

@@ -139,20 +139,20 @@ class TabletFaultsBrowserTests {
 		Page card = watched(day);
 		day.callNext(1);
 		assertThat(card.locator("#contact")).hasText("In contact");
-		assertThat(seat(day).faulty()).isFalse();
+		assertThat(seat(day).tablet().faulty()).isFalse();
 		card.evaluate("document.getElementById('remarks').remove()");
 		assertThat(card.locator("#fault")).isVisible();
 		assertThat(card.locator("#contact")).isHidden();
-		await().untilAsserted(() -> assertThat(seat(day).faulty()).isTrue());
+		await().untilAsserted(() -> assertThat(seat(day).tablet().faulty()).isTrue());
 		Looks.expectAccessible(card);
 		touch(card, "5", "6", "5", "7");
 		send(card);
-		assertThat(seat(day).card()).isEqualTo("5.6 / 5.7");
+		assertThat(seat(day).sent().card()).isEqualTo("5.6 / 5.7");
 		assertThat(this.tablets.complaints()).isNotEmpty();
 		this.tablets.complaints().clear();
 		card.reload();
 		assertThat(card.locator("#contact")).hasText("In contact");
-		await().untilAsserted(() -> assertThat(seat(day).faulty()).isFalse());
+		await().untilAsserted(() -> assertThat(seat(day).tablet().faulty()).isFalse());
 	}
 
 	@Test
@@ -197,7 +197,7 @@ class TabletFaultsBrowserTests {
 	}
 
 	private StandView.SeatCard seat(SmallCompetition day) {
-		return this.context.getBean(Stand.class).ofSegment(day.segment(1)).now().seats().get(0);
+		return this.context.getBean(Stand.class).ofSegment(day.segment(1)).now().cards().seats().get(0);
 	}
 
 }

@@ -13,21 +13,18 @@ import rimebook.panels.SeatView;
 /**
  * One place of the panel as people read it.
  *
- * @param place the place as a form sends it
- * @param missing whether it must be filled and is not
  * @param seat who sits there, {@code null} for a place nobody touched yet
  * @param grounds what binds whoever sits there to a team of the event and was not set
  * aside
  * @param heard how long ago the tablet spoke, {@code null} if it has not
  * @param choice who was chosen for it and does not sit there yet
  */
-record SeatRow(String place, String label, boolean judge, boolean missing, @Nullable SeatView seat,
-		List<String> grounds, @Nullable Heard heard, SeatChoice choice) {
+record SeatRow(Place place, @Nullable SeatView seat, List<String> grounds, @Nullable Heard heard, SeatChoice choice) {
 
 	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now, SeatChoice choice) {
 		boolean taken = seat.map(SeatView::official).isPresent();
-		return new SeatRow(PanelForm.value(place), place.label(),
-				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken,
+		return new SeatRow(new Place(PanelForm.value(place), place.label(),
+				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken),
 				seat.orElse(null), grounds,
 				seat.map((taker) -> taker.tablet().lastHeardAt()).map((then) -> Heard.of(then, now)).orElse(null),
 				choice);
@@ -58,6 +55,15 @@ record SeatRow(String place, String label, boolean judge, boolean missing, @Null
 
 	static String inFours(String code) {
 		return code.substring(0, 4) + " " + code.substring(4);
+	}
+
+	/**
+	 * Which place of the panel it is.
+	 *
+	 * @param value the place as a form sends it
+	 * @param missing whether it must be filled and is not
+	 */
+	record Place(String value, String label, boolean judge, boolean missing) {
 	}
 
 }

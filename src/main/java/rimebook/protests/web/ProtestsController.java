@@ -76,7 +76,7 @@ class ProtestsController {
 
 	private @Nullable Instant instant(SegmentId segment, ProtestForm form) {
 		return (form.getHandedInAt() == null) ? null
-				: form.getHandedInAt().atZone(this.pages.of(segment).competition().zone()).toInstant();
+				: form.getHandedInAt().atZone(this.pages.of(segment).at().competition().zone()).toInstant();
 	}
 
 	private static EntryId entry(String text) {

@@ -10,9 +10,7 @@ import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
-import rimebook.competition.CompetitionView;
-import rimebook.competition.EventView;
-import rimebook.competition.SegmentView;
+import rimebook.competition.SegmentPlace;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.ProtestView;
 import rimebook.results.SegmentResultView;
@@ -25,9 +23,8 @@ import rimebook.tabulation.Hundredths;
  * @param result {@code null} before the segment was opened
  * @param postings every posting of the result with the ends of its time, oldest first
  */
-record ProtestsPage(CompetitionView competition, EventView event, SegmentView segment,
-		@Nullable SegmentResultView result, List<ProtestLine> protests, List<CorrectionLine> corrections,
-		List<SegmentResultView.Posting> postings) {
+record ProtestsPage(SegmentPlace at, @Nullable SegmentResultView result, List<ProtestLine> protests,
+		List<CorrectionLine> corrections, List<SegmentResultView.Posting> postings) {
 
 	/** The posting that a protest is against, {@code null} before the first. */
 	public SegmentResultView.@Nullable Posting posting(ProtestView protest) {
@@ -46,7 +43,7 @@ record ProtestsPage(CompetitionView competition, EventView event, SegmentView se
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
-		return (moment != null) ? moment.atZone(this.competition.zone()) : null;
+		return (moment != null) ? moment.atZone(this.at.competition().zone()) : null;
 	}
 
 	/** Both marks of a card as people write them. */

@@ -12,6 +12,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentPlace;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.pages.Choice;
@@ -67,7 +68,8 @@ class ProtestsPages {
 
 	ProtestsPage of(SegmentId id) {
 		EventView event = this.competitions.eventOf(id);
-		return new ProtestsPage(this.competitions.competition(event.competition()), event, event.segment(id),
+		return new ProtestsPage(
+				new SegmentPlace(this.competitions.competition(event.competition()), event, event.segment(id)),
 				this.standings.result(id).orElse(null),
 				this.protests.ofSegment(id)
 					.stream()

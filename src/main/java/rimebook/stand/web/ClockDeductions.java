@@ -79,8 +79,8 @@ record ClockDeductions(PointsRules rules, List<NotedDeduction> noted) {
 	/** Never more than the table gives for one deduction. */
 	private static ClockProposal proposal(ClockView.ClockFinding finding, DeductionRule rule, int found) {
 		int count = Math.min(found, rule.most());
-		return new ClockProposal(finding.fault(), finding.seconds(), DeductionRow.words(rule, count), rule.item(),
-				count, finding.isDoubtful(), rule.source().needsChecking(), finding.since());
+		return new ClockProposal(finding, DeductionRow.words(rule, count), rule.item(), count,
+				rule.source().needsChecking());
 	}
 
 }

@@ -21,39 +21,32 @@ import rimebook.wording.Sentence;
  * The clock of the performance on the ice. Nothing in it changes with the passing of
  * time: what runs is given by the moment since which it runs.
  *
- * @param touches to be given back with every act
- * @param face the time of the programme, or before the start the time since the call
- * @param pause how long the interruption lasts, {@code null} without one
- * @param cause why it is interrupted, {@code null} without one
- * @param early whether so little was skated that deficient music can be reported
- * @param last what can be taken back, {@code null} for nothing
- * @param along what goes along when that is taken back, in words
+ * @param log every touch, oldest first
  * @param proposals what to do about what the clock found
  */
-record ClockPart(String performance, int touches, ClockView.ClockState state, int run,
-		Reskates.@Nullable Marking marking, ClockFace face, @Nullable ClockFace pause,
-		@Nullable InterruptionCause cause, boolean continued, boolean early, ClockView.@Nullable ClockAct last,
-		List<Sentence> along, ClockView.ProgrammeWindow window, List<ClockRow> log,
+record ClockPart(Attempt attempt, Dial dial, Interruption interruption, Undoing undoing, List<ClockRow> log,
 		List<ClockProposal> proposals) implements LivePart {
 
-	/** Deficient music is reported within the first half minute. */
 	/**
 	 * Until then deficient music is a reason to begin anew: ISU rule 551 as of May 2011
 	 * and ISU Referees Handbook, Synchronized Skating, 2020.
 	 */
 	private static final int EARLY = 30;
 
-	static final ClockPart NONE = new ClockPart("", 0, ClockView.ClockState.WAITING, 1, null, ClockFace.BLANK, null,
-			null, false, false, null, List.of(), new ClockView.ProgrammeWindow(0, 0, 0), List.of(), List.of());
+	static final ClockPart NONE = new ClockPart(new Attempt("", 1, null),
+			new Dial(ClockView.ClockState.WAITING, ClockFace.BLANK, new ClockView.ProgrammeWindow(0, 0, 0)),
+			new Interruption(null, null, false, false), new Undoing(null, List.of()), List.of(), List.of());
 
 	static ClockPart of(StandView.Now onIce, List<Sentence> along, List<ClockProposal> proposals, RinkClock rink) {
 		ClockView clock = onIce.clock();
 		ClockView.Interruption pause = clock.pause();
-		return new ClockPart(onIce.row().performance().id().toString(), clock.touches(), clock.state(),
-				clock.attempt().run(), clock.attempt().marking(), face(clock),
-				(pause != null) ? ClockFace.runningSince(pause.from()) : null, (pause != null) ? pause.cause() : null,
-				clock.hasContinued(), isEarly(clock, pause), clock.last(), along, clock.window(),
-				ClockRow.of(clock.log(), rink), proposals);
+		return new ClockPart(
+				new Attempt(
+						onIce.row().performance().id().toString(), clock.attempt().run(), clock.attempt().marking()),
+				new Dial(clock.state(), face(clock), clock.window()),
+				new Interruption((pause != null) ? ClockFace.runningSince(pause.from()) : null,
+						(pause != null) ? pause.cause() : null, clock.hasContinued(), isEarly(clock, pause)),
+				new Undoing(clock.last(), along), ClockRow.of(clock.log(), rink), proposals);
 	}
 
 	private static ClockFace face(ClockView clock) {
@@ -70,27 +63,32 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 				&& clock.skated(pause.from()).toSeconds() <= EARLY;
 	}
 
+	/** How often it was touched, to be given back with every act. */
+	public int touches() {
+		return this.log.size();
+	}
+
 	/** The state in small letters, as the style sheet and the texts name it. */
 	public String mood() {
-		return this.state.name().toLowerCase(Locale.ROOT);
+		return this.dial.state().name().toLowerCase(Locale.ROOT);
 	}
 
 	/** Tell whether the time since the call is shown. */
 	public boolean isSinceCall() {
-		return this.state == ClockView.ClockState.WAITING && this.run == 1;
+		return this.dial.state() == ClockView.ClockState.WAITING && this.attempt.run() == 1;
 	}
 
 	/** How far the skated time is outside at that moment; empty inside. */
 	public String outside(Instant now) {
-		int skated = this.face.seconds(now);
-		int outside = this.window.over(skated) + this.window.lacking(skated);
+		int skated = this.dial.face().seconds(now);
+		int outside = this.dial.window().over(skated) + this.dial.window().lacking(skated);
 		return (outside > 0) ? ClockFace.words(outside) : "";
 	}
 
 	/** Tell whether the team can wait while others skate. */
 	public boolean canWait() {
-		return this.state == ClockView.ClockState.INTERRUPTED
-				|| (this.state == ClockView.ClockState.WAITING && this.run > 1);
+		return this.dial.state() == ClockView.ClockState.INTERRUPTED
+				|| (this.dial.state() == ClockView.ClockState.WAITING && this.attempt.run() > 1);
 	}
 
 	/** The causes from which an interruption is chosen. */
@@ -105,22 +103,22 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 
 	/** The length asked for, as "4:00". */
 	public String length() {
-		return ClockFace.words(this.window.seconds());
+		return ClockFace.words(this.dial.window().seconds());
 	}
 
 	/** The shortest programme inside the time. */
 	public String least() {
-		return ClockFace.words(this.window.least());
+		return ClockFace.words(this.dial.window().least());
 	}
 
 	/** The longest programme inside the time. */
 	public String most() {
-		return ClockFace.words(this.window.most());
+		return ClockFace.words(this.dial.window().most());
 	}
 
 	/** The limit of the interruption that goes on, as "3:00". */
 	public String limit() {
-		return (this.cause != null) ? ClockFace.words(this.cause.limit()) : "";
+		return (this.interruption.cause() != null) ? ClockFace.words(this.interruption.cause().limit()) : "";
 	}
 
 	/**
@@ -128,14 +126,12 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 	 *
 	 * @param counts whether it counts: it was not taken back and takes nothing back
 	 */
-	record ClockRow(ClockView.ClockAct act, @Nullable InterruptionCause cause, Reskates.@Nullable Marking marking,
-			String words, String time, String notedBy, boolean counts) {
+	record ClockRow(ClockView.Tap tap, String time, boolean counts) {
 
 		static List<ClockRow> of(List<ClockView.Tap> log, RinkClock rink) {
 			Set<ClockView.Tap> counting = counting(log);
 			return log.stream()
-				.map((tap) -> new ClockRow(tap.act(), tap.cause(), tap.marking(), tap.words(),
-						rink.time(tap.noted().notedAt()), tap.noted().notedBy(), counting.contains(tap)))
+				.map((tap) -> new ClockRow(tap, rink.time(tap.noted().notedAt()), counting.contains(tap)))
 				.toList();
 		}
 
@@ -152,6 +148,38 @@ record ClockPart(String performance, int touches, ClockView.ClockState state, in
 			return new HashSet<>(counting);
 		}
 
+	}
+
+	/** Which run of which performance it is. */
+	record Attempt(String performance, int run, Reskates.@Nullable Marking marking) {
+	}
+
+	/**
+	 * What the clock shows.
+	 *
+	 * @param face the time of the programme, or before the start the time since the call
+	 */
+	record Dial(ClockView.ClockState state, ClockFace face, ClockView.ProgrammeWindow window) {
+	}
+
+	/**
+	 * What the referee has to know of an interruption.
+	 *
+	 * @param pause how long the interruption lasts, {@code null} without one
+	 * @param cause why it is interrupted, {@code null} without one
+	 * @param early whether so little was skated that deficient music can be reported
+	 */
+	record Interruption(@Nullable ClockFace pause, @Nullable InterruptionCause cause, boolean continued,
+			boolean early) {
+	}
+
+	/**
+	 * What can be taken back.
+	 *
+	 * @param last the act, {@code null} for nothing
+	 * @param along what goes along when that is taken back, in words
+	 */
+	record Undoing(ClockView.@Nullable ClockAct last, List<Sentence> along) {
 	}
 
 }

@@ -53,8 +53,7 @@ class ClockProposals {
 		String text = this.messages.getMessage("stand.clock.notice." + finding.fault(),
 				new Object[] { String.valueOf(finding.seconds()), tenths / 10 + "." + tenths % 10 },
 				LocaleContextHolder.getLocale());
-		return new ClockProposal(finding.fault(), finding.seconds(), text, "", 0, finding.isDoubtful(), false,
-				finding.since());
+		return new ClockProposal(finding, text, "", 0, false);
 	}
 
 	/** The same words were told, or, once it was known, something else about the time. */
@@ -69,7 +68,7 @@ class ClockProposals {
 	/** One that rests on a touch tells of what was found by that touch only. */
 	private static boolean tells(Remarks.RemarkView remark, ClockProposal proposal, StandView.Now onIce) {
 		if (remark.touch() != null) {
-			return remark.touch().equals(proposal.touch());
+			return remark.touch().equals(proposal.finding().since());
 		}
 		return remark.text().equals(proposal.text()) || isAnswer(remark, proposal, onIce);
 	}
@@ -79,7 +78,7 @@ class ClockProposals {
 		return onIce.clock()
 			.findings()
 			.stream()
-			.filter((finding) -> finding.fault() == proposal.fault())
+			.filter((finding) -> finding.fault() == proposal.finding().fault())
 			.anyMatch((finding) -> !remark.notedAt().isBefore(finding.since())
 					&& (finding.since().equals(stopped) || stopped == null || remark.notedAt().isBefore(stopped)));
 	}

@@ -28,21 +28,16 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 	 *
 	 * @param mark how it stands to the ice: now, next, late for one that was passed over,
 	 * later for one that waits by the referee's word, waiting, done, again or gap
-	 * @param reason why there is a gap, the cards are open again or it waits, else empty
-	 * @param callReason why it was called out of the drawn order, else empty
-	 * @param skatesAgain whether the whole programme is skated again
-	 * @param canReopen whether its closed cards can be opened again
 	 */
-	record OrderRow(PerformanceId id, int number, int group, String team, String club, String spokenAs,
-			PerformanceStatus status, String mark, String reason, String callReason, boolean skatesAgain,
-			boolean canReopen) {
+	record OrderRow(PerformanceId id, Turn turn, Team team, Course course, String mark) {
 
 		static OrderRow of(StandView.Row row, StandView stand) {
-			return new OrderRow(row.performance().id(), row.performance().startNumber(),
-					row.performance().start().group(), row.team(), row.club(), row.spokenAs(),
-					row.performance().status(), mark(row, stand), row.performance().course().statusReason(),
-					row.performance().turn().callReason(), row.performance().isAgain(),
-					stand.reopened() == null && row.equals(stand.lastClosed()));
+			return new OrderRow(row.performance().id(), new Turn(row.performance().startNumber(),
+					row.performance().start().group(), row.performance().turn().callReason()),
+					new Team(row.team(), row.club(), row.spokenAs()),
+					new Course(row.performance().status(), row.performance().course().statusReason(),
+							row.performance().isAgain(), stand.reopened() == null && row.equals(stand.lastClosed())),
+					mark(row, stand));
 		}
 
 		private static String mark(StandView.Row row, StandView stand) {
@@ -57,7 +52,7 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 
 		/** Tell whether two officials can set how it came through. */
 		public boolean canCorrect() {
-			return this.status.isDone();
+			return this.course.status().isDone();
 		}
 
 		private static String waiting(StandView.Row row, StandView stand) {
@@ -69,12 +64,40 @@ record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
 
 		/** Tell whether the referee can call it although another team comes next. */
 		public boolean canCall() {
-			return this.status == PerformanceStatus.WAITING && !this.mark.equals("next");
+			return this.course.status() == PerformanceStatus.WAITING && !this.mark.equals("next");
 		}
 
 		/** Tell whether it can still be ended without marks that count. */
 		public boolean canEnd() {
-			return this.status.canBecome(PerformanceStatus.DISQUALIFIED);
+			return this.course.status().canBecome(PerformanceStatus.DISQUALIFIED);
+		}
+
+		/** How far it has come, in a word. */
+		public PerformanceStatus status() {
+			return this.course.status();
+		}
+
+		/** The team as people know it. */
+		record Team(String name, String club, String spokenAs) {
+		}
+
+		/**
+		 * When it is its turn.
+		 *
+		 * @param callReason why it was called out of the drawn order, else empty
+		 */
+		record Turn(int number, int group, String callReason) {
+		}
+
+		/**
+		 * How far it has come, and what can be done about it.
+		 *
+		 * @param reason why there is a gap, the cards are open again or it waits, else
+		 * empty
+		 * @param skatesAgain whether the whole programme is skated again
+		 * @param canReopen whether its closed cards can be opened again
+		 */
+		record Course(PerformanceStatus status, String reason, boolean skatesAgain, boolean canReopen) {
 		}
 
 	}

@@ -12,7 +12,7 @@ record PanelPart(List<Difference> differences) implements LivePart {
 	static PanelPart of(PanelChanges.SegmentPanel panel, RinkClock clock) {
 		return new PanelPart(panel.changes()
 			.stream()
-			.map((change) -> new Difference(change.words(), change.by(), clock.time(change.at())))
+			.map((change) -> new Difference(change.words(), change.made().by(), clock.time(change.made().at())))
 			.toList());
 	}
 

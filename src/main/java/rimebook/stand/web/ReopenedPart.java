@@ -23,8 +23,8 @@ record ReopenedPart(StandView.@Nullable Row row, List<SeatsPart.SeatRow> seats,
 			return new ReopenedPart(null, List.of(), List.of());
 		}
 		return new ReopenedPart(reopened.row(),
-				reopened.seats().stream().map((seat) -> SeatsPart.SeatRow.of(seat, clock, now)).toList(),
-				reopened.missing());
+				reopened.cards().seats().stream().map((seat) -> SeatsPart.SeatRow.of(seat, clock, now)).toList(),
+				reopened.cards().missing());
 	}
 
 	/** What is missing in one line, empty when the cards can be closed. */

@@ -15,6 +15,7 @@ import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
+import rimebook.entries.TeamView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
@@ -104,14 +105,14 @@ class RunningSheet {
 
 	private SheetRow drawn(StartingOrderView.Start start, SegmentId segment) {
 		EntryView entry = this.entries.entry(start.entry());
-		return SheetRow.of(start.number(), start.group(), entry,
+		return new SheetRow(start.number(), start.group(), entry.team(),
 				(entry.state() == EntryState.WITHDRAWN) ? "gap" : "waiting",
 				this.rulings.ofEntry(start.entry(), segment));
 	}
 
 	private SheetRow performed(PerformanceView performance) {
-		return SheetRow.of(performance.startNumber(), performance.start().group(),
-				this.entries.entry(performance.entry()), mark(performance),
+		return new SheetRow(performance.startNumber(), performance.start().group(),
+				this.entries.entry(performance.entry()).team(), mark(performance),
 				this.rulings.ofEntry(performance.entry(), performance.segment()));
 	}
 
@@ -127,18 +128,14 @@ class RunningSheet {
 	/**
 	 * One line for the announcer.
 	 *
-	 * @param spokenAs how the name is said, the name itself where nothing else is known
 	 * @param mark how it stands: now, next, waiting, done or gap
 	 * @param rulings for the team in this segment
 	 */
-	record SheetRow(int number, int group, String team, String spokenAs, String club, String town, String mark,
-			List<QuestionView> rulings) {
+	record SheetRow(int number, int group, TeamView team, String mark, List<QuestionView> rulings) {
 
-		static SheetRow of(int number, int group, EntryView entry, String mark, List<QuestionView> rulings) {
-			String name = entry.team().name();
-			String said = entry.team().spokenAs();
-			return new SheetRow(number, group, name, said.isBlank() ? name : said, entry.team().club().name(),
-					entry.team().club().town(), mark, rulings);
+		/** How the name is said, the name itself where nothing else is known. */
+		public String said() {
+			return this.team.spokenAs().isBlank() ? this.team.name() : this.team.spokenAs();
 		}
 
 		/** The same lines, that number marked as next. */
@@ -147,8 +144,7 @@ class RunningSheet {
 		}
 
 		private SheetRow asNext() {
-			return new SheetRow(this.number, this.group, this.team, this.spokenAs, this.club, this.town, "next",
-					this.rulings);
+			return new SheetRow(this.number, this.group, this.team, "next", this.rulings);
 		}
 
 		boolean isWaiting() {
@@ -157,7 +153,7 @@ class RunningSheet {
 
 		/** Tell whether the announcer needs to be told how to say the name. */
 		public boolean isSpokenOtherwise() {
-			return !this.spokenAs.equals(this.team);
+			return !said().equals(this.team.name());
 		}
 
 	}

@@ -70,7 +70,7 @@ class SegmentsWaiting implements WaitingList {
 	private static Stream<Waiting> ice(DaySegment held, StandView stand) {
 		StandView.Now marked = (stand.reopened() != null) ? stand.reopened() : stand.now();
 		if (marked != null) {
-			int missing = marked.missing().size();
+			int missing = marked.cards().missing().size();
 			return Stream
 				.of(line(held, (missing > 0) ? "stand.waiting.cards" : "stand.waiting.close", missing, "stand"));
 		}

@@ -51,7 +51,7 @@ class SkatingAgain {
 			.rows()
 			.stream()
 			.filter(OrderPart.OrderRow::canCall)
-			.map((row) -> Choice.of(row.id(), "No. " + row.number() + ", " + row.team()))
+			.map((row) -> Choice.of(row.id(), "No. " + row.turn().number() + ", " + row.team().name()))
 			.toList();
 	}
 

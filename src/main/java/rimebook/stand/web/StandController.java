@@ -57,7 +57,7 @@ class StandController {
 		Set<String> changed = parts.changed(seen);
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
 		response.setHeader(RINK_TIME, String.valueOf(this.page.now().toEpochMilli()));
-		if (!StandPage.onIce(parts.decision()).equals(onIce)) {
+		if (!StandPage.onIce(parts.ice().decision()).equals(onIce)) {
 			response.setHeader("HX-Redirect", "/desk/stand/" + segment);
 			changed = Set.of();
 		}

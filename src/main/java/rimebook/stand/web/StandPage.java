@@ -104,13 +104,14 @@ class StandPage {
 
 	private StandParts parts(StandView view, CompetitionView competition) {
 		RinkClock rink = new RinkClock(competition.zone());
-		return new StandParts(OrderPart.of(view), this.ice.clock(view, rink),
-				SeatsPart.of(view, rink, this.clock.instant()), ToldPart.of(view, rink),
-				this.ice.deductions(view, rink), DecisionPart.of(view),
-				new PaperPart(this.keying.unsettled(view.segment().id())), rulings(view),
-				ReopenedPart.of(view, rink, this.clock.instant()), this.panelForms.part(view, rink),
-				this.panelForms.guesses(view, rink), this.skatingAgain.part(view, rink), this.panelForms.bound(view),
-				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));
+		return new StandParts(
+				new StandParts.Course(OrderPart.of(view), ReopenedPart.of(view, rink, this.clock.instant()),
+						this.skatingAgain.part(view, rink), new PaperPart(this.keying.unsettled(view.segment().id())),
+						this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE)),
+				new StandParts.Ice(this.ice.clock(view, rink), SeatsPart.of(view, rink, this.clock.instant()),
+						ToldPart.of(view, rink), this.ice.deductions(view, rink), DecisionPart.of(view), rulings(view)),
+				new StandParts.People(this.panelForms.part(view, rink), this.panelForms.guesses(view, rink),
+						this.panelForms.bound(view)));
 	}
 
 	private RulingsPart rulings(StandView view) {

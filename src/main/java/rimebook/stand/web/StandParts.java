@@ -8,26 +8,24 @@ import java.util.stream.Collectors;
 import org.springframework.ui.Model;
 
 /** The parts of the stand that follow by themselves. */
-record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions,
-		DecisionPart decision, PaperPart paper, RulingsPart rulings, ReopenedPart reopened, PanelPart panel,
-		GuessesPart guesses, SetAsidePart setAside, BoundPart bound, StandingPart standing) {
+record StandParts(Course course, Ice ice, People people) {
 
 	void into(Model model) {
-		model.addAttribute("order", this.order);
-		model.addAttribute("clock", this.clock);
-		model.addAttribute("seats", this.seats);
-		model.addAttribute("told", this.told);
-		model.addAttribute("deductions", this.deductions);
-		model.addAttribute("decision", this.decision);
-		model.addAttribute("paper", this.paper);
-		model.addAttribute("reopened", this.reopened);
-		model.addAttribute("teamRulings", this.rulings);
-		model.addAttribute("panel", this.panel);
-		model.addAttribute("guesses", this.guesses);
-		model.addAttribute("setAside", this.setAside);
-		model.addAttribute("bound", this.bound);
-		model.addAttribute("standingNow", this.standing);
-		model.addAttribute("onIce", StandPage.onIce(this.decision));
+		model.addAttribute("order", this.course.order());
+		model.addAttribute("clock", this.ice.clock());
+		model.addAttribute("seats", this.ice.seats());
+		model.addAttribute("told", this.ice.told());
+		model.addAttribute("deductions", this.ice.deductions());
+		model.addAttribute("decision", this.ice.decision());
+		model.addAttribute("paper", this.course.paper());
+		model.addAttribute("reopened", this.course.reopened());
+		model.addAttribute("teamRulings", this.ice.rulings());
+		model.addAttribute("panel", this.people.panel());
+		model.addAttribute("guesses", this.people.guesses());
+		model.addAttribute("setAside", this.course.setAside());
+		model.addAttribute("bound", this.people.bound());
+		model.addAttribute("standingNow", this.course.standing());
+		model.addAttribute("onIce", StandPage.onIce(this.ice.decision()));
 	}
 
 	/**
@@ -44,19 +42,33 @@ record StandParts(OrderPart order, ClockPart clock, SeatsPart seats, ToldPart to
 
 	/** Those that the page has: some are there only while a team is on the ice. */
 	private Map<String, LivePart> all() {
-		Map<String, LivePart> all = new HashMap<>(
-				Map.of("order", this.order, "decision", this.decision, "paper", this.paper, "rulings", this.rulings,
-						"reopened", this.reopened, "panel", this.panel, "guesses", this.guesses));
-		all.put("setAside", this.setAside);
-		all.put("bound", this.bound);
-		all.put("standing", this.standing);
-		if (this.decision.now() != null) {
-			all.putAll(Map.of("clock", this.clock, "seats", this.seats, "told", this.told));
+		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.course.order(), "decision", this.ice.decision(),
+				"paper", this.course.paper(), "rulings", this.ice.rulings(), "reopened", this.course.reopened(),
+				"panel", this.people.panel(), "guesses", this.people.guesses()));
+		all.put("setAside", this.course.setAside());
+		all.put("bound", this.people.bound());
+		all.put("standing", this.course.standing());
+		if (this.ice.decision().now() != null) {
+			all.putAll(Map.of("clock", this.ice.clock(), "seats", this.ice.seats(), "told", this.ice.told()));
 		}
-		if (!this.deductions.equals(DeductionsPart.NONE)) {
-			all.put("deductions", this.deductions);
+		if (!this.ice.deductions().equals(DeductionsPart.NONE)) {
+			all.put("deductions", this.ice.deductions());
 		}
 		return all;
+	}
+
+	/** What has become of the performances of the segment. */
+	record Course(OrderPart order, ReopenedPart reopened, SetAsidePart setAside, PaperPart paper,
+			StandingPart standing) {
+	}
+
+	/** What there is of the performance on the ice. */
+	record Ice(ClockPart clock, SeatsPart seats, ToldPart told, DeductionsPart deductions, DecisionPart decision,
+			RulingsPart rulings) {
+	}
+
+	/** Who sits on the panel, and who wants to. */
+	record People(PanelPart panel, GuessesPart guesses, BoundPart bound) {
 	}
 
 }

@@ -52,7 +52,7 @@ class ClockProposalsTests {
 	void clockThatWasForgottenTakesNoMoreThanAMarkHas(int skated, int over) {
 		assertThat(notices(skated)).singleElement().satisfies((notice) -> {
 			assertThat(notice.text()).isEqualTo(over + " s too long: deduct 6.0 from both marks");
-			assertThat(notice.doubtful()).isTrue();
+			assertThat(notice.finding().isDoubtful()).isTrue();
 		});
 	}
 
@@ -105,7 +105,7 @@ class ClockProposalsTests {
 				new PerformanceView.Course(PerformanceStatus.ON_ICE, "", 1, null),
 				new PerformanceView.Turn(CALLED, "", false), 1);
 		return new StandView.Now(new StandView.Row(performance, "Amber Drift", "Amber Drift", "Fjord Skating Club"),
-				List.of(), List.of(), List.of(), true, told, clock);
+				new StandView.Now.Cards(List.of(), List.of(), List.of(), true), told, clock);
 	}
 
 	private static ResourceBundleMessageSource messages() {

@@ -3,6 +3,7 @@ package rimebook.stand.web;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -14,6 +15,8 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.accounts.SeatCodes;
 import rimebook.competition.SegmentId;
+import rimebook.entries.ClubView;
+import rimebook.entries.TeamView;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
@@ -304,7 +307,9 @@ class StandIntegrationTests {
 
 	@Test
 	void saidNameStandsBeforeTheWrittenOne() {
-		RunningSheet.SheetRow row = new RunningSheet.SheetRow(1, 1, "Tern & Gull", "Tern and Gull", "Club", "Town",
+		RunningSheet.SheetRow row = new RunningSheet.SheetRow(1, 1,
+				new TeamView(new TeamView.Id(UUID.randomUUID()), "Tern & Gull",
+						new ClubView(new ClubView.Id(UUID.randomUUID()), "Club", "Town"), "Tern and Gull"),
 				"waiting", List.of());
 		assertThat(row.isSpokenOtherwise()).isTrue();
 		assertThat(RunningSheet.SheetRow.withNext(List.of(row), 1)).singleElement()
