@@ -143,7 +143,8 @@ public class EntryImport {
 	}
 
 	private static EnterTeam order(EventView event, Row row) {
-		return new EnterTeam(event.id(), row.club(), row.town(), row.team(), row.spokenAs(), "");
+		return new EnterTeam(event.id(), row.names().club(), row.names().town(), row.names().team(),
+				row.names().spokenAs(), "");
 	}
 
 	/**
@@ -152,8 +153,7 @@ public class EntryImport {
 	 * @param line the line on which the row begins, from 1, the header counted
 	 * @param problems what is wrong with it; empty when it can be entered
 	 */
-	public record Row(int line, String event, String club, String town, String team, String spokenAs,
-			List<Problem> problems) {
+	public record Row(int line, String event, Names names, List<Problem> problems) {
 
 		public Row {
 			problems = List.copyOf(problems);
@@ -170,11 +170,15 @@ public class EntryImport {
 		}
 
 		Row as(String club, String town, String team) {
-			return new Row(this.line, this.event, club, town, team, this.spokenAs, this.problems);
+			return new Row(this.line, this.event, new Names(club, town, team, this.names.spokenAs()), this.problems);
 		}
 
 		Row with(List<Problem> problems) {
-			return new Row(this.line, this.event, this.club, this.town, this.team, this.spokenAs, problems);
+			return new Row(this.line, this.event, this.names, problems);
+		}
+
+		/** The names of a team as they stand in a row. */
+		public record Names(String club, String town, String team, String spokenAs) {
 		}
 
 	}

@@ -45,8 +45,8 @@ final class ImportFile {
 		List<EntryImport.Problem> problems = row.fits() ? List.of()
 				: List.of(new EntryImport.Problem("row", Sentence.of("entries.import.row-columns", row.columns()),
 						Sentence.of("entries.import.header-columns", this.table.width())));
-		return new EntryImport.Row(row.line(), row.value("event"), row.value("club"), row.value("town"),
-				row.value("team"), row.value("spoken_as"), problems);
+		return new EntryImport.Row(row.line(), row.value("event"), new EntryImport.Row.Names(row.value("club"),
+				row.value("town"), row.value("team"), row.value("spoken_as")), problems);
 	}
 
 	static RuleViolationException refusal(String code, Sentence sentence) {

@@ -46,10 +46,10 @@ final class RowCheck {
 	 */
 	EntryImport.Row check(EntryImport.Row row, boolean another) {
 		List<EntryImport.Problem> problems = new ArrayList<>(row.problems());
-		name(row.club(), "club", problems);
-		name(row.town(), "town", problems);
-		name(row.team(), "team", problems);
-		spoken(row.spokenAs(), problems);
+		name(row.names().club(), "club", problems);
+		name(row.names().town(), "town", problems);
+		name(row.names().team(), "team", problems);
+		spoken(row.names().spokenAs(), problems);
 		event(row.event(), problems);
 		if (problems.isEmpty()) {
 			town(row, problems);
@@ -63,10 +63,11 @@ final class RowCheck {
 	}
 
 	private EntryImport.Row good(EntryImport.Row row) {
-		this.known.add(row.club(), row.town(), row.team());
+		this.known.add(row.names().club(), row.names().town(), row.names().team());
 		this.entered.put(key(row), Sentence.of("entries.import.seen.in-line", row.line()));
-		String club = this.known.club(row.club());
-		return row.as(club, this.known.town(club).orElse(row.town()), this.known.team(club, row.team()));
+		String club = this.known.club(row.names().club());
+		return row.as(club, this.known.town(club).orElse(row.names().town()),
+				this.known.team(club, row.names().team()));
 	}
 
 	/** The event of that name, which a good row has. */
@@ -113,23 +114,23 @@ final class RowCheck {
 	}
 
 	private void town(EntryImport.Row row, List<EntryImport.Problem> problems) {
-		this.known.town(row.club())
-			.filter((known) -> !FoldedName.isSame(known, row.town()))
+		this.known.town(row.names().club())
+			.filter((known) -> !FoldedName.isSame(known, row.names().town()))
 			.ifPresent((known) -> problems.add(new EntryImport.Problem("town",
-					Sentence.of("entries.import.another-town", row.club(), known, row.town()),
+					Sentence.of("entries.import.another-town", row.names().club(), known, row.names().town()),
 					Sentence.of("entries.import.same-town", known))));
 	}
 
 	private void duplicate(EntryImport.Row row, List<EntryImport.Problem> problems) {
 		Sentence seen = this.entered.get(key(row));
 		if (seen != null) {
-			problems.add(new EntryImport.Problem("team", Sentence.of("entries.import.seen", row.team(), seen),
+			problems.add(new EntryImport.Problem("team", Sentence.of("entries.import.seen", row.names().team(), seen),
 					Sentence.of("entries.import.once")));
 		}
 	}
 
 	private void slip(EntryImport.Row row, boolean another, List<EntryImport.Problem> problems) {
-		this.known.slip(row.club(), row.team())
+		this.known.slip(row.names().club(), row.names().team())
 			.filter((slip) -> !another)
 			.ifPresent((slip) -> problems.add(new EntryImport.Problem(slip.field(), slip.spoken(),
 					Sentence.of("entries.import.write-known", slip.near()), true)));
@@ -154,8 +155,8 @@ final class RowCheck {
 	}
 
 	private String key(EntryImport.Row row) {
-		String club = this.known.club(row.club());
-		return key(row.event(), club, this.known.team(club, row.team()));
+		String club = this.known.club(row.names().club());
+		return key(row.event(), club, this.known.team(club, row.names().team()));
 	}
 
 	private static String key(String... texts) {

@@ -50,19 +50,13 @@ class CardKeying extends PerformanceLine {
 	protected CardKeying() {
 	}
 
-	/**
-	 * Write a keying down.
-	 * @param number which one it is of this seat's card, from 1
-	 * @param cardSequence the version of the card that is received now, 0 for none
-	 */
-	CardKeying(UUID id, PerformanceId performance, SeatId seat, int number, PaperCards.KeyedCard marks,
-			KeyingOutcome outcome, int cardSequence, Actor actor, Instant now) {
+	CardKeying(UUID id, PerformanceId performance, Keyed keyed, Upshot upshot, Actor actor, Instant now) {
 		super(id, performance);
-		this.seat = seat.value();
-		this.number = number;
-		this.marks = marks;
-		this.outcome = outcome;
-		this.cardSequence = cardSequence;
+		this.seat = keyed.seat().value();
+		this.number = keyed.number();
+		this.marks = keyed.marks();
+		this.outcome = upshot.outcome();
+		this.cardSequence = upshot.cardSequence();
 		this.keyedBy = actor.name();
 		this.keyedById = actor.id();
 		this.keyedAt = now;
@@ -123,6 +117,22 @@ class CardKeying extends PerformanceLine {
 			}));
 		}
 
+	}
+
+	/**
+	 * What was keyed in of which card.
+	 *
+	 * @param number which keying it is of this seat's card, from 1
+	 */
+	record Keyed(SeatId seat, int number, PaperCards.KeyedCard marks) {
+	}
+
+	/**
+	 * What came of a keying.
+	 *
+	 * @param cardSequence the version of the card that is received now, 0 for none
+	 */
+	record Upshot(KeyingOutcome outcome, int cardSequence) {
 	}
 
 }

@@ -179,8 +179,9 @@ public class PaperKeying {
 	}
 
 	private void write(Sheet sheet, PaperCards.KeyedCard card, KeyingOutcome outcome, int sequence, Actor actor) {
-		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(), sheet.seat().id(),
-				sheet.state().keyings() + 1, card, outcome, sequence, actor, this.acts.now()));
+		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(),
+				new CardKeying.Keyed(sheet.seat().id(), sheet.state().keyings() + 1, card),
+				new CardKeying.Upshot(outcome, sequence), actor, this.acts.now()));
 	}
 
 	/**

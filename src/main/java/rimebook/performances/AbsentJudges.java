@@ -109,8 +109,9 @@ public class AbsentJudges {
 			// One card is absent, whoever's it is; else the whole seat is left out.
 			SeatView about = oneCard ? seat : panel.replacedBy(seat.id()).orElse(seat);
 			this.changes.save(new PanelChange(this.acts.nextId(), segment, sequence,
-					oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT, about.id(), why, actor,
-					this.acts.now())
+					new PanelChange.Decided(oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT, about.id(),
+							why),
+					actor, this.acts.now())
 				.about(performance.id(), rule));
 			sequence++;
 		}

@@ -79,7 +79,8 @@ public class CardReopening {
 		for (PanelChange change : panel.standing()) {
 			if (change.kind() == PanelChange.Kind.EXCUSED && change.isOf(performance.id())) {
 				this.changes.save(new PanelChange(this.acts.nextId(), performance.segment(), sequence,
-						PanelChange.Kind.EXCUSE_OVER, change.seat(), why, actor, this.acts.now())
+						new PanelChange.Decided(PanelChange.Kind.EXCUSE_OVER, change.seat(), why), actor,
+						this.acts.now())
 					.about(performance.id(), ""));
 				sequence++;
 			}

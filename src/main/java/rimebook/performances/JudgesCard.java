@@ -33,13 +33,12 @@ public abstract class JudgesCard extends PerformanceLine {
 	protected JudgesCard() {
 	}
 
-	protected JudgesCard(UUID id, PerformanceId performance, SeatId seat, int sequence, CardOrigin origin,
-			Instant receivedAt) {
+	protected JudgesCard(UUID id, PerformanceId performance, SeatId seat, int sequence, Receipt receipt) {
 		super(id, performance);
 		this.seat = seat.value();
 		this.sequence = sequence;
-		this.origin = origin;
-		this.receivedAt = receivedAt;
+		this.origin = receipt.origin();
+		this.receivedAt = receipt.at();
 	}
 
 	/** Tell whether it is of that seat and performance. */
@@ -83,6 +82,15 @@ public abstract class JudgesCard extends PerformanceLine {
 					&& older.sequence() == card.sequence() - 1)
 			.findFirst()
 			.orElseThrow(() -> NotFoundException.of("card", card.getId()));
+	}
+
+	/**
+	 * How a card came.
+	 *
+	 * @param origin where from
+	 * @param at when, UTC
+	 */
+	public record Receipt(CardOrigin origin, Instant at) {
 	}
 
 }

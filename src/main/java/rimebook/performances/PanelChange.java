@@ -50,14 +50,13 @@ class PanelChange extends AppendedRow {
 	protected PanelChange() {
 	}
 
-	PanelChange(UUID id, SegmentId segment, int sequence, Kind kind, SeatId seat, String reason, Actor actor,
-			Instant now) {
+	PanelChange(UUID id, SegmentId segment, int sequence, Decided decided, Actor actor, Instant now) {
 		super(id);
 		this.segment = segment.value();
 		this.sequence = sequence;
-		this.kind = kind;
-		this.seat = seat.value();
-		this.reason = reason;
+		this.kind = decided.kind();
+		this.seat = decided.seat().value();
+		this.reason = decided.reason();
 		this.madeBy = actor.name();
 		this.madeAt = now;
 	}
@@ -151,6 +150,10 @@ class PanelChange extends AppendedRow {
 			return this == SUBSTITUTED || this == LEFT_OUT || this == SEAT_BACK;
 		}
 
+	}
+
+	/** What is decided about which seat, and why. */
+	record Decided(Kind kind, SeatId seat, String reason) {
 	}
 
 }

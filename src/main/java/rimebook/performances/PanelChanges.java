@@ -73,8 +73,8 @@ public class PanelChanges {
 		SeatView substitute = substitute(panel);
 		requireCards(all, substitute, "substitute-cards-missing",
 				Sentence.of("performances.substitute-cannot-take-over", seat.spoken()));
-		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SUBSTITUTED,
-				judge, why, actor, this.acts.now())
+		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel),
+				new PanelChange.Decided(PanelChange.Kind.SUBSTITUTED, judge, why), actor, this.acts.now())
 			.by(substitute.id());
 		keep(change, "seat.taken-over", named(seat), named(substitute) + " for " + seat.label(), actor);
 	}
@@ -115,8 +115,8 @@ public class PanelChanges {
 			throw settled(standing, seat);
 		}
 		requireCards(all, seat, "judge-cards-missing", Sentence.of("performances.seat-cannot-go-back", seat.spoken()));
-		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel), PanelChange.Kind.SEAT_BACK,
-				judge, why, actor, this.acts.now())
+		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel),
+				new PanelChange.Decided(PanelChange.Kind.SEAT_BACK, judge, why), actor, this.acts.now())
 			.byRule(by);
 		keep(change, "seat.taken-back", this.panels.words(standing, panel).english(), named(seat), actor);
 	}

@@ -15,9 +15,7 @@ import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.Actor;
 import rimebook.shared.Acts;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -76,7 +74,7 @@ class CardCorrection implements Amending<MarksAmendment> {
 		CardMarks corrected = change.amendment().marks();
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
 		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,
-				corrected, CardOrigin.CORRECTION, this.acts.now()));
+				corrected, new CardSubmission.Receipt(CardOrigin.CORRECTION, this.acts.now())));
 		String label = this.panels.seat(seat).label() + ": ";
 		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
 				new PerformanceEvent.CardCorrected.Words(label, expected.words(), change.amendment().words()),

@@ -1,6 +1,5 @@
 package rimebook.placement;
 
-import java.time.Instant;
 import java.util.UUID;
 
 import jakarta.persistence.Entity;
@@ -26,9 +25,8 @@ class CardSubmission extends JudgesCard {
 	protected CardSubmission() {
 	}
 
-	CardSubmission(UUID id, PerformanceId performance, SeatId seat, int sequence, CardMarks marks, CardOrigin origin,
-			Instant receivedAt) {
-		super(id, performance, seat, sequence, origin, receivedAt);
+	CardSubmission(UUID id, PerformanceId performance, SeatId seat, int sequence, CardMarks marks, Receipt receipt) {
+		super(id, performance, seat, sequence, receipt);
 		this.firstMark = marks.first();
 		this.secondMark = marks.second();
 	}

@@ -81,7 +81,7 @@ public class MarkSubmission {
 			.ofNullable(this.cards.newestOf(sender.id(), List.of(performance)).get(performance.id().value()));
 		arrival.requireNewerThan(before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), sender.id(), card.sequence(),
-				card.marks(), CardOrigin.JUDGE, this.acts.now());
+				card.marks(), new CardSubmission.Receipt(CardOrigin.JUDGE, this.acts.now()));
 		this.submissions.save(kept);
 		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(), arrival
 			.line(sender, before.map((old) -> MarkWords.of(old.marks())), MarkWords.of(kept.marks()), actor)));

@@ -63,7 +63,7 @@ class PlacementPaper implements PaperCards {
 	@Override
 	public void keep(PerformanceView performance, SeatId seat, int sequence, PaperCards.KeyedCard card) {
 		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, sequence,
-				MarkLine.marks(card), CardOrigin.KEYED, this.acts.now()));
+				MarkLine.marks(card), new CardSubmission.Receipt(CardOrigin.KEYED, this.acts.now())));
 	}
 
 	@Override

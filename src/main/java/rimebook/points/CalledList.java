@@ -37,14 +37,13 @@ class CalledList extends PerformanceLine {
 	protected CalledList() {
 	}
 
-	CalledList(UUID id, PerformanceId performance, int sequence, List<CalledElement> elements, CardOrigin origin,
-			String calledBy, Instant receivedAt) {
+	CalledList(UUID id, PerformanceId performance, int sequence, List<CalledElement> elements, Written written) {
 		super(id, performance);
 		this.sequence = sequence;
 		this.elements = List.copyOf(elements);
-		this.origin = origin;
-		this.calledBy = calledBy;
-		this.receivedAt = receivedAt;
+		this.origin = written.origin();
+		this.calledBy = written.by();
+		this.receivedAt = written.at();
 	}
 
 	int sequence() {
@@ -63,7 +62,8 @@ class CalledList extends PerformanceLine {
 	/** The list as it would be with another element in one place; never to be kept. */
 	CalledList supposing(SheetAmendment.ElementAmendment other) {
 		return new CalledList(getId(), new PerformanceId(performance()), this.sequence,
-				SheetEdits.with(this.elements, other, getId()), CardOrigin.CORRECTION, this.calledBy, this.receivedAt);
+				SheetEdits.with(this.elements, other, getId()),
+				new Written(CardOrigin.CORRECTION, this.calledBy, this.receivedAt));
 	}
 
 	CalledListView view() {
@@ -76,6 +76,15 @@ class CalledList extends PerformanceLine {
 
 	static String words(List<CalledElement> elements) {
 		return elements.stream().map(CalledElement::inWords).collect(Collectors.joining("; "));
+	}
+
+	/**
+	 * How a version of a list came to be.
+	 *
+	 * @param by who wrote it, as they were called then
+	 * @param at when, UTC
+	 */
+	record Written(CardOrigin origin, String by, Instant at) {
 	}
 
 }

@@ -37,21 +37,21 @@ class DeductionList extends PerformanceLine {
 	protected DeductionList() {
 	}
 
-	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items, CardOrigin origin,
-			String notedBy, Instant receivedAt) {
+	DeductionList(UUID id, PerformanceId performance, int sequence, List<NotedDeduction> items,
+			CalledList.Written written) {
 		super(id, performance);
 		this.sequence = sequence;
 		this.items = List.copyOf(items);
-		this.origin = origin;
-		this.notedBy = notedBy;
-		this.receivedAt = receivedAt;
+		this.origin = written.origin();
+		this.notedBy = written.by();
+		this.receivedAt = written.at();
 	}
 
 	/** A list with another deduction in one place; never to be kept. */
 	static DeductionList supposing(PerformanceId performance, List<NotedDeduction> items,
 			SheetAmendment.DeductionAmendment other) {
 		return new DeductionList(performance.value(), performance, 1, SheetEdits.with(items, other, "", null),
-				CardOrigin.CORRECTION, "", Instant.EPOCH);
+				new CalledList.Written(CardOrigin.CORRECTION, "", Instant.EPOCH));
 	}
 
 	int sequence() {

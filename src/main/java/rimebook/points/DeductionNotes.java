@@ -176,8 +176,8 @@ public class DeductionNotes {
 	private DeductionListView write(PerformanceView performance, Optional<DeductionList> before, int sequence,
 			List<NotedDeduction> items, Actor actor) {
 		PerformanceRegister.requireOnIce(performance);
-		DeductionList list = new DeductionList(this.acts.nextId(), performance.id(), sequence, items, CardOrigin.KEYED,
-				actor.name(), this.acts.now());
+		DeductionList list = new DeductionList(this.acts.nextId(), performance.id(), sequence, items,
+				new CalledList.Written(CardOrigin.KEYED, actor.name(), this.acts.now()));
 		this.lists.save(list);
 		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "deductions.noted")
 			.from(before.map(DeductionList::inWords).orElse(""), list.inWords()));

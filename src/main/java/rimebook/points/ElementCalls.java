@@ -69,7 +69,7 @@ public class ElementCalls {
 		}
 		PerformanceRegister.requireOnIce(performance);
 		CalledList list = new CalledList(this.acts.nextId(), performance.id(), calls.sequence(), elements,
-				CardOrigin.KEYED, actor.name(), this.acts.now());
+				new CalledList.Written(CardOrigin.KEYED, actor.name(), this.acts.now()));
 		this.lists.save(list);
 		before.flatMap(this.book::authorisation).ifPresent((word) -> reopened(performance, word, actor));
 		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "elements.called")

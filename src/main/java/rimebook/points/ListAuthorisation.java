@@ -32,13 +32,12 @@ class ListAuthorisation extends PerformanceLine {
 	protected ListAuthorisation() {
 	}
 
-	ListAuthorisation(UUID id, PerformanceId performance, int sequence, String controller, String confirmedBy,
-			boolean onPaper, Instant receivedAt) {
+	ListAuthorisation(UUID id, PerformanceId performance, int sequence, Word word, Instant receivedAt) {
 		super(id, performance);
 		this.sequence = sequence;
-		this.controller = controller;
-		this.confirmedBy = confirmedBy;
-		this.onPaper = onPaper;
+		this.controller = word.controller();
+		this.confirmedBy = word.confirmedBy();
+		this.onPaper = word.onPaper();
 		this.receivedAt = receivedAt;
 	}
 
@@ -49,6 +48,15 @@ class ListAuthorisation extends PerformanceLine {
 	ListAuthorisations.Authorised view(int deductionsSeen) {
 		return new ListAuthorisations.Authorised(this.sequence, this.controller, this.confirmedBy, this.onPaper,
 				this.receivedAt, deductionsSeen);
+	}
+
+	/**
+	 * The controller's word for a list.
+	 *
+	 * @param confirmedBy who passed it on
+	 * @param onPaper whether it was given on paper
+	 */
+	record Word(String controller, String confirmedBy, boolean onPaper) {
 	}
 
 }

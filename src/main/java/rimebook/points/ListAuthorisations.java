@@ -93,7 +93,7 @@ public class ListAuthorisations {
 	private void write(CalledList list, String controller, boolean onPaper, Actor actor) {
 		PerformanceId performance = new PerformanceId(list.performance());
 		ListAuthorisation authorisation = new ListAuthorisation(this.acts.nextId(), performance, list.sequence(),
-				controller, actor.name(), onPaper, this.acts.now());
+				new ListAuthorisation.Word(controller, actor.name(), onPaper), this.acts.now());
 		this.authorisations.save(authorisation);
 		this.acts.publish(AuditedChange.of(actor, "performance", performance, "elements.authorised")
 			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));

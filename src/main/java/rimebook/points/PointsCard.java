@@ -1,6 +1,5 @@
 package rimebook.points;
 
-import java.time.Instant;
 import java.util.UUID;
 
 import jakarta.persistence.Convert;
@@ -9,7 +8,6 @@ import org.hibernate.annotations.Immutable;
 
 import rimebook.panels.SeatId;
 import rimebook.paper.PaperCards;
-import rimebook.performances.CardOrigin;
 import rimebook.performances.JudgesCard;
 import rimebook.performances.PerformanceId;
 
@@ -28,11 +26,10 @@ class PointsCard extends JudgesCard {
 	protected PointsCard() {
 	}
 
-	PointsCard(UUID id, PerformanceId performance, SeatId seat, int sequence, int listSequence, PointsMarks marks,
-			CardOrigin origin, Instant receivedAt) {
-		super(id, performance, seat, sequence, origin, receivedAt);
-		this.listSequence = listSequence;
-		this.marks = marks;
+	PointsCard(UUID id, PerformanceId performance, SeatId seat, int sequence, Given given, Receipt receipt) {
+		super(id, performance, seat, sequence, receipt);
+		this.listSequence = given.listSequence();
+		this.marks = given.marks();
 	}
 
 	/** Tell whether this row is just what the seat sends again. */
@@ -61,6 +58,15 @@ class PointsCard extends JudgesCard {
 
 	PointsSubmission.PointsCardView view() {
 		return new PointsSubmission.PointsCardView(seat(), this.marks, sequence(), receivedAt(), origin());
+	}
+
+	/**
+	 * What was given to which elements.
+	 *
+	 * @param listSequence the version of the list of called elements, 0 where nobody
+	 * knows
+	 */
+	record Given(int listSequence, PointsMarks marks) {
 	}
 
 }

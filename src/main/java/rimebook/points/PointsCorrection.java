@@ -17,9 +17,7 @@ import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
-import rimebook.shared.Actor;
 import rimebook.shared.Acts;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
@@ -90,8 +88,9 @@ class PointsCorrection implements Amending<LineAmendment> {
 		ConflictException.requireSeen("card", expected, now(old.marks(), list, amendment.line()));
 		PointsMarks marks = changed(old.marks(), list, amendment);
 		check(performance).require(marks);
-		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, old.sequence() + 1, list.sequence(),
-				marks, CardOrigin.CORRECTION, this.acts.now()));
+		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,
+				new PointsCard.Given(list.sequence(), marks),
+				new PointsCard.Receipt(CardOrigin.CORRECTION, this.acts.now())));
 		String place = this.panels.seat(seat).label() + ", " + amendment.place() + ": ";
 		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
 				new PerformanceEvent.CardCorrected.Words(place, expected.words(), amendment.words()), approval));

@@ -69,8 +69,9 @@ class PointsPaper implements PaperCards {
 	@Override
 	public void keep(PerformanceView performance, SeatId seat, int sequence, PaperCards.KeyedCard card) {
 		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, sequence,
-				this.book.list(performance.id()).map(CalledList::sequence).orElse(0), GradedLine.marks(card),
-				CardOrigin.KEYED, this.acts.now()));
+				new PointsCard.Given(this.book.list(performance.id()).map(CalledList::sequence).orElse(0),
+						GradedLine.marks(card)),
+				new PointsCard.Receipt(CardOrigin.KEYED, this.acts.now())));
 	}
 
 	@Override

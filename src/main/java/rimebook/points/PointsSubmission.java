@@ -83,7 +83,8 @@ public class PointsSubmission {
 		Optional<PointsCard> before = this.book.card(performance.id(), sender.id());
 		arrival.requireNewerThan(before);
 		PointsCard kept = new PointsCard(card.id(), performance.id(), sender.id(), card.sequence(),
-				list.map(CalledListView::sequence).orElse(0), card.marks(), CardOrigin.JUDGE, this.acts.now());
+				new PointsCard.Given(list.map(CalledListView::sequence).orElse(0), card.marks()),
+				new PointsCard.Receipt(CardOrigin.JUDGE, this.acts.now()));
 		this.cards.save(kept);
 		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
 				arrival.line(sender, before.map((old) -> PointsWords.of(old.marks(), check.elements())),

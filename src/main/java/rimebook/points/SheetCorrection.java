@@ -13,12 +13,10 @@ import rimebook.performances.Amending;
 import rimebook.performances.Amendment;
 import rimebook.performances.CardOrigin;
 import rimebook.performances.PerformanceEvent;
-import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
@@ -97,14 +95,14 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		if (amendment instanceof SheetAmendment.ElementAmendment element) {
 			CalledList old = list(performance);
 			this.lists.save(new CalledList(this.acts.nextId(), performance.id(), old.sequence() + 1,
-					SheetEdits.with(old.elements(), element, this.acts.nextId()), CardOrigin.CORRECTION, actor.name(),
-					this.acts.now()));
+					SheetEdits.with(old.elements(), element, this.acts.nextId()),
+					new CalledList.Written(CardOrigin.CORRECTION, actor.name(), this.acts.now())));
 		}
 		else if (amendment instanceof SheetAmendment.DeductionAmendment deduction) {
 			int before = this.book.deductions(performance.id()).map(DeductionList::sequence).orElse(0);
 			this.deductions.save(new DeductionList(this.acts.nextId(), performance.id(), before + 1,
 					SheetEdits.with(items(performance), deduction, actor.name(), this.acts.now()),
-					CardOrigin.CORRECTION, actor.name(), this.acts.now()));
+					new CalledList.Written(CardOrigin.CORRECTION, actor.name(), this.acts.now())));
 		}
 	}
 

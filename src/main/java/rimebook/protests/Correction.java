@@ -124,9 +124,8 @@ class Correction {
 	CorrectionView view(Amendments amendments) {
 		Amendments.Pair pair = amendments.read(this.amendment);
 		return new CorrectionView(new CorrectionView.CorrectionId(this.id), segment(),
-				new Amendment.SupposedChange<>(new PerformanceId(this.performance),
-						(this.seat != null) ? new SeatId(this.seat) : null, pair.after()),
-				pair.before(),
+				new CorrectionView.Amended(new Amendment.SupposedChange<>(new PerformanceId(this.performance),
+						(this.seat != null) ? new SeatId(this.seat) : null, pair.after()), pair.before()),
 				new CorrectionView.Proposal(this.proposedBy, this.proposedAt, this.reason,
 						(this.protest != null) ? new ProtestView.ProtestId(this.protest) : null),
 				new CorrectionView.Decision(this.state, this.decidedBy, this.decidedAt, this.decisionReason),

@@ -13,11 +13,10 @@ import rimebook.performances.Amendment;
  * A correction of one closed card, of what the technical panel sent, or of how a team
  * came through.
  *
- * @param change what shall count, and where
- * @param old what it was proposed on
+ * @param amended what shall count, in place of what
  */
-public record CorrectionView(CorrectionId id, SegmentId segment, Amendment.SupposedChange<Amendment> change,
-		Amendment old, Proposal proposal, Decision decision, int version) {
+public record CorrectionView(CorrectionId id, SegmentId segment, Amended amended, Proposal proposal, Decision decision,
+		int version) {
 
 	/** Whether it waits, or how it was decided. */
 	public State state() {
@@ -71,6 +70,20 @@ public record CorrectionView(CorrectionId id, SegmentId segment, Amendment.Suppo
 			return this.value.toString();
 		}
 
+	}
+
+	/** What shall count, and where. */
+	public Amendment.SupposedChange<Amendment> change() {
+		return this.amended.change();
+	}
+
+	/**
+	 * What shall count, in place of what.
+	 *
+	 * @param change what shall count, and where
+	 * @param old what it was proposed on
+	 */
+	public record Amended(Amendment.SupposedChange<Amendment> change, Amendment old) {
 	}
 
 }

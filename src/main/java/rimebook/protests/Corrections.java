@@ -98,9 +98,9 @@ public class Corrections {
 		CorrectionView view = correction.view(this.amendments);
 		Amendment corrected = view.change().amendment();
 		String place = corrected.place().isEmpty() ? "" : corrected.place() + ": ";
-		this.acts.publish(
-				line(actor, view, "correction.proposed").from(place + view.old().words(), place + corrected.words())
-					.because(view.proposal().reason()));
+		this.acts.publish(line(actor, view, "correction.proposed")
+			.from(place + view.amended().old().words(), place + corrected.words())
+			.because(view.proposal().reason()));
 		return view;
 	}
 
@@ -116,7 +116,7 @@ public class Corrections {
 		Correction correction = locked(id, version);
 		correction.approve(actor, this.acts.now());
 		CorrectionView view = correction.view(this.amendments);
-		this.amendments.apply(view.change(), view.old(),
+		this.amendments.apply(view.change(), view.amended().old(),
 				new Amending.Approval(view.proposal().reason(), names(view), actor));
 		this.acts.publish(line(actor, view, "correction.approved").from("proposed by " + view.proposal().by(),
 				"approved by " + actor.name()));
@@ -145,7 +145,7 @@ public class Corrections {
 	@Transactional(readOnly = true)
 	public Optional<String> refusal(CorrectionView.CorrectionId id) {
 		CorrectionView view = correction(id);
-		return this.amendments.refusal(view.change(), view.old());
+		return this.amendments.refusal(view.change(), view.amended().old());
 	}
 
 	/** Show what a correction would do to every place if it were approved now. */

@@ -35,14 +35,18 @@ class Remark extends PerformanceLine {
 	protected Remark() {
 	}
 
-	Remark(UUID id, PerformanceId performance, Remarks.RemarkKind kind, String text, Actor actor, Instant now,
-			@Nullable Instant touch) {
+	Remark(UUID id, PerformanceId performance, Remarks.RemarkKind kind, String text, Actor actor, Instant now) {
 		super(id, performance);
 		this.kind = kind;
 		this.text = text;
 		this.notedBy = actor.name();
 		this.notedAt = now;
+	}
+
+	/** Say on which touch of the clock it rests; {@code null} for none. */
+	Remark restingOn(@Nullable Instant touch) {
 		this.touch = touch;
+		return this;
 	}
 
 	/** As on the record: "fall: one skater". */

@@ -73,7 +73,7 @@ public class Remarks implements PanelNotices {
 		this.stillOpen.require(performance.segment());
 		String words = Required.text("text", text, 500);
 		this.clocks.requireFound(performance, touch);
-		Remark remark = new Remark(this.acts.nextId(), id, kind, words, actor, this.acts.now(), touch);
+		Remark remark = new Remark(this.acts.nextId(), id, kind, words, actor, this.acts.now()).restingOn(touch);
 		this.remarks.save(remark);
 		this.acts.publish(AuditedChange.of(actor, "performance", id, "performance.remark").to(remark.inWords()));
 	}

@@ -16,6 +16,8 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.AppendedRow;
+import rimebook.shared.Required;
+import rimebook.shared.RuleViolationException;
 
 /** A question to the referee: written once. */
 @Entity
@@ -48,15 +50,18 @@ class Question extends AppendedRow {
 	protected Question() {
 	}
 
-	Question(UUID id, CompetitionId competition, Rulings.AskQuestion asked, String text, String askedBy, Actor actor,
-			Instant now) {
+	/**
+	 * Write a question down.
+	 * @throws RuleViolationException naming the field that is missing or too long
+	 */
+	Question(UUID id, CompetitionId competition, Rulings.AskQuestion asked, Actor actor, Instant now) {
 		super(id);
 		this.competition = competition.value();
 		this.entry = asked.entry().value();
 		this.segment = (asked.segment() != null) ? asked.segment().value() : null;
 		this.topic = asked.topic();
-		this.text = text;
-		this.askedBy = askedBy;
+		this.text = Required.text("question", asked.text(), 2000);
+		this.askedBy = Required.text("askedBy", asked.askedBy(), 120);
 		this.takenBy = actor.name();
 		this.askedAt = now;
 	}

@@ -24,7 +24,6 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
-import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
@@ -68,9 +67,7 @@ public class Rulings {
 		EventView event = this.competitions.event(entry.event());
 		this.stillOpen.require(event.id());
 		checkFits(asked, entry, event);
-		Question question = new Question(this.acts.nextId(), event.competition(), asked,
-				Required.text("question", asked.text(), 2000), Required.text("askedBy", asked.askedBy(), 120), actor,
-				this.acts.now());
+		Question question = new Question(this.acts.nextId(), event.competition(), asked, actor, this.acts.now());
 		this.questions.save(question);
 		this.acts.publish(AuditedChange.of(actor, "ruling", question.id(), "ruling.asked")
 			.to(entry.team().name() + ", " + question.topic().words() + ": " + question.text() + " (asked by "

@@ -21,8 +21,8 @@ class ImportFileTests {
 		ImportFile file = ImportFile
 			.read(HEADER + "Junior,Beacon SC,Skerrywick, Lanterns ,LAN-terns\n\nAdult,A,B,C,\n");
 		assertThat(file.rows()).extracting(EntryImport.Row::line).containsExactly(2, 4);
-		assertThat(file.rows().get(0))
-			.isEqualTo(new EntryImport.Row(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "LAN-terns", List.of()));
+		assertThat(file.rows().get(0)).isEqualTo(new EntryImport.Row(2, "Junior",
+				new EntryImport.Row.Names("Beacon SC", "Skerrywick", "Lanterns", "LAN-terns"), List.of()));
 	}
 
 	@Test
@@ -30,8 +30,8 @@ class ImportFileTests {
 		ImportFile file = ImportFile
 			.read("\uFEFF" + (HEADER + "Junior,\"Beacon, SC\",T,\"The \"\"L\"\"\",\n").replace("\n", "\r\n"));
 		assertThat(file.rows()).singleElement().satisfies((row) -> {
-			assertThat(row.club()).isEqualTo("Beacon, SC");
-			assertThat(row.team()).isEqualTo("The \"L\"");
+			assertThat(row.names().club()).isEqualTo("Beacon, SC");
+			assertThat(row.names().team()).isEqualTo("The \"L\"");
 			assertThat(row.line()).isEqualTo(2);
 		});
 	}
@@ -47,9 +47,9 @@ class ImportFileTests {
 		ImportFile file = ImportFile.read("Team , colour,town,club,EVENT\nLanterns,red,T,C,Junior\n");
 		assertThat(file.columnsLeftOut()).containsExactly("colour");
 		assertThat(file.rows()).singleElement().satisfies((row) -> {
-			assertThat(row.team()).isEqualTo("Lanterns");
+			assertThat(row.names().team()).isEqualTo("Lanterns");
 			assertThat(row.event()).isEqualTo("Junior");
-			assertThat(row.spokenAs()).isEmpty();
+			assertThat(row.names().spokenAs()).isEmpty();
 		});
 	}
 
@@ -73,21 +73,23 @@ class ImportFileTests {
 		String file = HEADER.replace(",", separator)
 				+ String.join(separator, "Junior", "\"Beacon" + separator + " SC\"", "T", "Rime", "").concat("\n");
 		assertThat(ImportFile.read(file).rows()).singleElement()
-			.isEqualTo(new EntryImport.Row(2, "Junior", "Beacon" + separator + " SC", "T", "Rime", "", List.of()));
+			.isEqualTo(new EntryImport.Row(2, "Junior",
+					new EntryImport.Row.Names("Beacon" + separator + " SC", "T", "Rime", ""), List.of()));
 	}
 
 	@Test
 	void passesByTheLineThatNamesTheSeparator() {
 		assertThat(ImportFile.read("sep=;\r\n\"event\";\"club\";\"town\";\"team\"\r\nJ;C;T;A\r\n").rows())
 			.singleElement()
-			.isEqualTo(new EntryImport.Row(3, "J", "C", "T", "A", "", List.of()));
+			.isEqualTo(new EntryImport.Row(3, "J", new EntryImport.Row.Names("C", "T", "A", ""), List.of()));
 	}
 
 	@Test
 	void knowsOtherWordsForTheColumns() {
 		ImportFile file = ImportFile.read("Level;Organisation;City;Team  Name;Spoken-as\nJ;C;T;A;ay\n");
 		assertThat(file.columnsLeftOut()).isEmpty();
-		assertThat(file.rows()).singleElement().isEqualTo(new EntryImport.Row(2, "J", "C", "T", "A", "ay", List.of()));
+		assertThat(file.rows()).singleElement()
+			.isEqualTo(new EntryImport.Row(2, "J", new EntryImport.Row.Names("C", "T", "A", "ay"), List.of()));
 		assertThat(refusal("event,level,club,town,team\nJ,J,C,T,A\n").code()).isEqualTo("import-header");
 	}
 

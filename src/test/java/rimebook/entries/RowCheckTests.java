@@ -82,8 +82,8 @@ class RowCheckTests {
 
 	@Test
 	void refusesNamesThatAreTooLongOrOfSeveralLines() {
-		EntryImport.Row bad = new EntryImport.Row(2, "Junior", "C".repeat(121), "T", "two\nlines", "s".repeat(121),
-				List.of());
+		EntryImport.Row bad = new EntryImport.Row(2, "Junior",
+				new EntryImport.Row.Names("C".repeat(121), "T", "two\nlines", "s".repeat(121)), List.of());
 		assertThat(check(bad).problems()).extracting(EntryImport.Problem::column)
 			.containsExactly("club", "team", "spoken_as");
 	}
@@ -151,7 +151,7 @@ class RowCheckTests {
 	}
 
 	private static EntryImport.Row row(String event, String club, String town, String team) {
-		return new EntryImport.Row(2, event, club, town, team, "", List.of());
+		return new EntryImport.Row(2, event, new EntryImport.Row.Names(club, town, team, ""), List.of());
 	}
 
 	private static EntryView entry(String team, EntryState state) {

@@ -106,8 +106,9 @@ class PaperStateTests {
 	void whoKeyedUnderAnotherNameIsNobodyElse() {
 		Actor ann = new Actor("person:ann", "Ann", "accountant", "test");
 		Actor renamed = new Actor("person:ann", "Anna", "referee", "test");
-		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)), new SeatId(new UUID(2, 2)),
-				1, FIVE_EIGHT, KeyingOutcome.WAITING, 0, ann, Instant.EPOCH));
+		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)),
+				new CardKeying.Keyed(new SeatId(new UUID(2, 2)), 1, FIVE_EIGHT),
+				new CardKeying.Upshot(KeyingOutcome.WAITING, 0), ann, Instant.EPOCH));
 		assertThat(state().other(renamed)).isNull();
 		assertThat(state().other(new Actor("person:bo", "Ann", "accountant", "test"))).isNotNull();
 	}
@@ -121,8 +122,9 @@ class PaperStateTests {
 	}
 
 	private void keyed(String who, PaperCards.KeyedCard marks, KeyingOutcome outcome, int sequence) {
-		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)), new SeatId(new UUID(2, 2)),
-				this.rows.size() + 1, marks, outcome, sequence, new Actor(who, "accountant", "test"), Instant.EPOCH));
+		this.rows.add(new CardKeying(UUID.randomUUID(), new PerformanceId(new UUID(1, 1)),
+				new CardKeying.Keyed(new SeatId(new UUID(2, 2)), this.rows.size() + 1, marks),
+				new CardKeying.Upshot(outcome, sequence), new Actor(who, "accountant", "test"), Instant.EPOCH));
 	}
 
 }

@@ -212,7 +212,8 @@ class EntriesPagesTests {
 
 	@Test
 	void asksAboutRowsThatMayBeSlips() {
-		EntryImport.Row asked = new EntryImport.Row(4, "Junior", "Becon", "Skerrywick", "Foghorns", "",
+		EntryImport.Row asked = new EntryImport.Row(4, "Junior",
+				new EntryImport.Row.Names("Becon", "Skerrywick", "Foghorns", ""),
 				List.of(new EntryImport.Problem("club", Sentence.said("'Becon' is nearly 'Beacon SC'."),
 						Sentence.said("Write 'Beacon SC'."), true)));
 		given(this.entryImport.apply(any(), any(), any(), any()))
@@ -334,8 +335,10 @@ class EntriesPagesTests {
 	}
 
 	private static EntryImport.Preview preview() {
-		EntryImport.Row good = new EntryImport.Row(2, "Junior", "Beacon SC", "Skerrywick", "Lanterns", "", List.of());
-		EntryImport.Row bad = new EntryImport.Row(3, "Senior", "Beacon SC", "Skerrywick", "Embers", "",
+		EntryImport.Row good = new EntryImport.Row(2, "Junior",
+				new EntryImport.Row.Names("Beacon SC", "Skerrywick", "Lanterns", ""), List.of());
+		EntryImport.Row bad = new EntryImport.Row(3, "Senior",
+				new EntryImport.Row.Names("Beacon SC", "Skerrywick", "Embers", ""),
 				List.of(new EntryImport.Problem("event", Sentence.said("There is no event 'Senior'."),
 						Sentence.said("One of: Junior."))));
 		return new EntryImport.Preview(List.of(good, bad), List.of("colour"));
