@@ -1,6 +1,5 @@
 package rimebook.accounts;
 
-import java.util.List;
 import java.util.UUID;
 
 import org.springframework.beans.factory.InitializingBean;

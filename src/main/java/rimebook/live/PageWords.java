@@ -1,7 +1,5 @@
 package rimebook.live;
 
-import java.math.BigDecimal;
-import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;

@@ -1,10 +1,8 @@
 package rimebook.performances;
 
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

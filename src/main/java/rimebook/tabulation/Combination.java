@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
-
 import rimebook.tabulation.Ranking.Rank;
 
 /**
@@ -58,14 +56,13 @@ public final class Combination {
 	private List<EventStanding.EventRow> rows() {
 		List<EventStanding.EventRow> rows = new ArrayList<>();
 		for (Rank rank : Ranking.of(contenders(), notKeeping())) {
-			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
-					rank.reason()));
+			rows.add(row(Objects.requireNonNull(this.entries.get(rank.entry())), rank.placing()));
 		}
 		this.entries.values()
 			.stream()
 			.filter((places) -> !keepsPlace(places))
 			.sorted(UNPLACED)
-			.forEach((places) -> rows.add(row(null, false, places, Reason.NONE)));
+			.forEach((places) -> rows.add(row(places, Placing.NONE)));
 		return rows;
 	}
 
@@ -95,10 +92,10 @@ public final class Combination {
 				&& this.rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS;
 	}
 
-	private EventStanding.EventRow row(@Nullable Integer place, boolean shared, FactoredPlaces places, Reason reason) {
+	private EventStanding.EventRow row(FactoredPlaces places, Placing placing) {
 		EntryPlaces entry = places.entry();
-		return new EventStanding.EventRow(place, shared, entry.entry(), entry.status(), places.isComplete(),
-				places.total(), entry.places(), places.factored(), reason);
+		return new EventStanding.EventRow(entry.entry(), entry.status(), placing, places.total(), entry.places(),
+				places.factored());
 	}
 
 }

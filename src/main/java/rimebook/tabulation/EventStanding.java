@@ -3,6 +3,7 @@ package rimebook.tabulation;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -36,24 +37,53 @@ public record EventStanding(List<Integer> factors, List<EventRow> rows) {
 	/**
 	 * One team in the standing of an event.
 	 *
-	 * @param place from 1, or none for a team that is not placed
-	 * @param shared whether other teams have the same place
 	 * @param entry identifier
 	 * @param status how the team came through the event
-	 * @param complete whether it has a place in every segment; one that has not is listed
-	 * behind all that have
+	 * @param placing its place, if it has one; a team that has no place in some segment
+	 * is listed behind all that have
 	 * @param total factored places added up, hundredths; of an incomplete team what it
 	 * has so far, which compares with nobody else's total
 	 * @param places in each segment, null where it has none
 	 * @param factored each place times its factor, hundredths, null where it has none
-	 * @param reason what parted the team from its neighbours
 	 */
-	public record EventRow(@Nullable Integer place, boolean shared, String entry, EntryStatus status, boolean complete,
-			int total, List<@Nullable Integer> places, List<@Nullable Integer> factored, Reason reason) {
+	public record EventRow(String entry, EntryStatus status, Placing placing, int total, List<@Nullable Integer> places,
+			List<@Nullable Integer> factored) {
 
 		public EventRow {
 			places = Collections.unmodifiableList(new ArrayList<>(places));
 			factored = Collections.unmodifiableList(new ArrayList<>(factored));
+		}
+
+		/**
+		 * Return whether it has a place in every segment.
+		 * @return {@code false} where one is missing so far or for good
+		 */
+		public boolean complete() {
+			return this.factored.stream().allMatch(Objects::nonNull);
+		}
+
+		/**
+		 * Return the place.
+		 * @return from 1, or none for a team that is not placed
+		 */
+		public @Nullable Integer place() {
+			return this.placing.place();
+		}
+
+		/**
+		 * Return whether other teams have the same place.
+		 * @return {@code true} for a shared place
+		 */
+		public boolean shared() {
+			return this.placing.isShared();
+		}
+
+		/**
+		 * Return what parted the team from its neighbours.
+		 * @return no reason for a team without a place
+		 */
+		public Reason reason() {
+			return this.placing.reason();
 		}
 
 		/**

@@ -10,22 +10,44 @@ import rimebook.wording.Sentence;
 /**
  * One team in the standing of a segment.
  *
- * @param place from 1, or none for a team that is not placed
- * @param shared whether other teams have the same place
  * @param entry identifier
  * @param status how the team came through
+ * @param placing its place, if it has one
  * @param cards as given, in the panel's order; empty where ordinals were given
  * @param ordinals of each judge, hundredths, in the panel's order; empty for a team that
  * is not on the judges' cards
  * @param figures what the place was made of, or none without ordinals
- * @param reason what parted the team from its neighbours
  */
-public record PlacedEntry(@Nullable Integer place, boolean shared, String entry, EntryStatus status,
-		List<CardMarks> cards, List<Integer> ordinals, @Nullable Figures figures, Reason reason) {
+public record PlacedEntry(String entry, EntryStatus status, Placing placing, List<CardMarks> cards,
+		List<Integer> ordinals, @Nullable Figures figures) {
 
 	public PlacedEntry {
 		cards = List.copyOf(cards);
 		ordinals = List.copyOf(ordinals);
+	}
+
+	/**
+	 * Return the place.
+	 * @return from 1, or none for a team that is not placed
+	 */
+	public @Nullable Integer place() {
+		return this.placing.place();
+	}
+
+	/**
+	 * Return whether other teams have the same place.
+	 * @return {@code true} for a shared place
+	 */
+	public boolean shared() {
+		return this.placing.isShared();
+	}
+
+	/**
+	 * Return what parted the team from its neighbours.
+	 * @return no reason for a team without a place
+	 */
+	public Reason reason() {
+		return this.placing.reason();
 	}
 
 	/**

@@ -62,11 +62,11 @@ public final class Ranking {
 	public record Rank(int place, String entry, Reason reason) {
 
 		/**
-		 * Return whether other teams have the same place.
-		 * @return {@code true} on equal figures
+		 * Return the rank of a team, whichever it is.
+		 * @return place and reason
 		 */
-		public boolean isShared() {
-			return !this.reason.sharedWith().isEmpty();
+		public Placing placing() {
+			return new Placing(this.place, this.reason);
 		}
 
 	}

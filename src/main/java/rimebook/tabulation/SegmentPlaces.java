@@ -11,8 +11,6 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
-
 import rimebook.tabulation.Ranking.Rank;
 
 /** Gives the places of a segment to teams whose ordinals are known. */
@@ -51,13 +49,13 @@ final class SegmentPlaces {
 	/** Return the rows: placed teams by place, then the others by status. */
 	List<PlacedEntry> rows() {
 		List<PlacedEntry> rows = new ArrayList<>();
-		ranks().forEach((rank) -> rows.add(row(rank.place(), rank.isShared(),
-				Objects.requireNonNull(this.entries.get(rank.entry())), rank.reason())));
+		ranks()
+			.forEach((rank) -> rows.add(row(Objects.requireNonNull(this.entries.get(rank.entry())), rank.placing())));
 		this.entries.values()
 			.stream()
 			.filter((entry) -> entry.status() != EntryStatus.SKATED)
 			.sorted(UNPLACED)
-			.forEach((entry) -> rows.add(row(null, false, entry, Reason.NONE)));
+			.forEach((entry) -> rows.add(row(entry, Placing.NONE)));
 		return rows;
 	}
 
@@ -72,9 +70,9 @@ final class SegmentPlaces {
 			.toList(), removed);
 	}
 
-	private PlacedEntry row(@Nullable Integer place, boolean shared, JudgedEntry entry, Reason reason) {
-		return new PlacedEntry(place, shared, entry.entry(), entry.status(), entry.cards(), entry.ordinals(),
-				this.figures.get(entry.entry()), reason);
+	private PlacedEntry row(JudgedEntry entry, Placing placing) {
+		return new PlacedEntry(entry.entry(), entry.status(), placing, entry.cards(), entry.ordinals(),
+				this.figures.get(entry.entry()));
 	}
 
 }

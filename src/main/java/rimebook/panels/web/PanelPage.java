@@ -23,7 +23,6 @@ import rimebook.panels.PanelView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatConflict;
 import rimebook.panels.SeatId;
-import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;

@@ -17,7 +17,7 @@ import rimebook.tabulation.CombinationRules;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Ranking;
-import rimebook.tabulation.Reason;
+import rimebook.tabulation.Placing;
 import rimebook.tabulation.TabulationException;
 
 /**
@@ -100,14 +100,13 @@ public final class PointsCombination {
 	private List<PointsEventStanding.PointsEventRow> rows() {
 		List<PointsEventStanding.PointsEventRow> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), notKeeping())) {
-			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.entries.get(rank.entry())),
-					rank.reason()));
+			rows.add(row(Objects.requireNonNull(this.entries.get(rank.entry())), rank.placing()));
 		}
 		this.entries.values()
 			.stream()
 			.filter((entry) -> !keepsPlace(entry))
 			.sorted(UNPLACED)
-			.forEach((entry) -> rows.add(row(null, false, entry, Reason.NONE)));
+			.forEach((entry) -> rows.add(row(entry, Placing.NONE)));
 		return rows;
 	}
 
@@ -136,10 +135,9 @@ public final class PointsCombination {
 				&& this.disqualifiedPlaces == DisqualifiedPlaces.LEAVE_GAPS;
 	}
 
-	private static PointsEventStanding.PointsEventRow row(@Nullable Integer place, boolean shared, EntryTotals entry,
-			Reason reason) {
-		return new PointsEventStanding.PointsEventRow(place, shared, entry.entry(), entry.status(), entry.isComplete(),
-				entry.total(), entry.segments(), reason);
+	private static PointsEventStanding.PointsEventRow row(EntryTotals entry, Placing placing) {
+		return new PointsEventStanding.PointsEventRow(entry.entry(), entry.status(), placing, entry.total(),
+				entry.segments());
 	}
 
 }

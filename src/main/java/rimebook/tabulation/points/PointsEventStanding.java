@@ -3,12 +3,14 @@ package rimebook.tabulation.points;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Placing;
 import rimebook.tabulation.Reason;
 import rimebook.tabulation.WhySentence;
 import rimebook.wording.Sentence;
@@ -38,21 +40,50 @@ public record PointsEventStanding(int segments, List<PointsEventRow> rows) {
 	/**
 	 * One team in the standing of an event.
 	 *
-	 * @param place from 1, or none for a team that is not placed
-	 * @param shared whether other teams have the same place
 	 * @param entry identifier
 	 * @param status how the team came through the event
-	 * @param complete whether it has a total in every segment; one that has not is listed
-	 * behind all that have, by its place in the last segment it reached
+	 * @param placing its place, if it has one; a team that has no total in some segment
+	 * is listed behind all that have, by its place in the last segment it reached
 	 * @param total of all its segments so far
 	 * @param segments place and total in each segment, null where it has none
-	 * @param reason what parted the team from its neighbours
 	 */
-	public record PointsEventRow(@Nullable Integer place, boolean shared, String entry, EntryStatus status,
-			boolean complete, Points total, List<EntryTotals.@Nullable SegmentTotal> segments, Reason reason) {
+	public record PointsEventRow(String entry, EntryStatus status, Placing placing, Points total,
+			List<EntryTotals.@Nullable SegmentTotal> segments) {
 
 		public PointsEventRow {
 			segments = Collections.unmodifiableList(new ArrayList<>(segments));
+		}
+
+		/**
+		 * Return whether it has a total in every segment.
+		 * @return {@code false} where one is missing so far or for good
+		 */
+		public boolean complete() {
+			return this.segments.stream().allMatch(Objects::nonNull);
+		}
+
+		/**
+		 * Return the place.
+		 * @return from 1, or none for a team that is not placed
+		 */
+		public @Nullable Integer place() {
+			return this.placing.place();
+		}
+
+		/**
+		 * Return whether other teams have the same place.
+		 * @return {@code true} for a shared place
+		 */
+		public boolean shared() {
+			return this.placing.isShared();
+		}
+
+		/**
+		 * Return what parted the team from its neighbours.
+		 * @return no reason for a team without a place
+		 */
+		public Reason reason() {
+			return this.placing.reason();
 		}
 
 		/**
@@ -70,10 +101,9 @@ public record PointsEventStanding(int segments, List<PointsEventRow> rows) {
 		 * the same total but 129.80 in the last segment."
 		 */
 		public Sentence why(UnaryOperator<String> names) {
-			if (this.place == null) {
-				return WhySentence.unplaced(this.status);
-			}
-			return WhySentence.of(this.place, this.reason, new TotalWords(this), names);
+			Integer place = place();
+			return (place == null) ? WhySentence.unplaced(this.status)
+					: WhySentence.of(place, reason(), new TotalWords(this), names);
 		}
 
 	}

@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.EntryStatus;
+import rimebook.tabulation.Placing;
 import rimebook.tabulation.Reason;
 import rimebook.tabulation.WhySentence;
 import rimebook.wording.Sentence;
@@ -37,23 +38,45 @@ public record PointsStanding(SegmentRules.TieBreak tieBreak, int judges, List<Sc
 	/**
 	 * One team in the standing of a segment.
 	 *
-	 * @param place from 1, or none for a team that is not placed
-	 * @param shared whether other teams have the same place
 	 * @param entry identifier
 	 * @param status how the team came through
+	 * @param placing its place, if it has one
 	 * @param score with all it was made of, or none without marks
-	 * @param reason what parted the team from its neighbours
 	 */
-	public record ScoredEntry(@Nullable Integer place, boolean shared, String entry, EntryStatus status,
-			@Nullable PerformanceScore score, Reason reason) {
+	public record ScoredEntry(String entry, EntryStatus status, Placing placing, @Nullable PerformanceScore score) {
+
+		/**
+		 * Return the place.
+		 * @return from 1, or none for a team that is not placed
+		 */
+		public @Nullable Integer place() {
+			return this.placing.place();
+		}
+
+		/**
+		 * Return whether other teams have the same place.
+		 * @return {@code true} for a shared place
+		 */
+		public boolean shared() {
+			return this.placing.isShared();
+		}
+
+		/**
+		 * Return what parted the team from its neighbours.
+		 * @return no reason for a team without a place
+		 */
+		public Reason reason() {
+			return this.placing.reason();
+		}
 
 		/**
 		 * Return what the team brings into the result of the event.
 		 * @return place and total, or none without a place
 		 */
 		public Optional<EntryTotals.SegmentTotal> segmentTotal() {
-			return (this.place == null || this.score == null) ? Optional.empty()
-					: Optional.of(new EntryTotals.SegmentTotal(this.place, this.score.total()));
+			Integer place = place();
+			return (place == null || this.score == null) ? Optional.empty()
+					: Optional.of(new EntryTotals.SegmentTotal(place, this.score.total()));
 		}
 
 		/**
@@ -72,10 +95,9 @@ public record PointsStanding(SegmentRules.TieBreak tieBreak, int judges, List<Sc
 		 * total but 34.90 for the elements."
 		 */
 		public Sentence why(UnaryOperator<String> names) {
-			if (this.place == null || this.score == null) {
-				return WhySentence.unplaced(this.status);
-			}
-			return WhySentence.of(this.place, this.reason, new ScoreWords(this.score), names);
+			Integer place = place();
+			return (place == null || this.score == null) ? WhySentence.unplaced(this.status)
+					: WhySentence.of(place, reason(), new ScoreWords(this.score), names);
 		}
 
 	}

@@ -9,14 +9,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
-
 import rimebook.tabulation.Criterion;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Figures;
 import rimebook.tabulation.Ranking;
-import rimebook.tabulation.Reason;
+import rimebook.tabulation.Placing;
 import rimebook.tabulation.TabulationException;
 
 /**
@@ -118,14 +116,13 @@ public final class PointsTabulation {
 	private List<PointsStanding.ScoredEntry> rows() {
 		List<PointsStanding.ScoredEntry> rows = new ArrayList<>();
 		for (Ranking.Rank rank : Ranking.of(contenders(), disqualified())) {
-			rows.add(row(rank.place(), rank.isShared(), Objects.requireNonNull(this.performances.get(rank.entry())),
-					rank.reason()));
+			rows.add(row(Objects.requireNonNull(this.performances.get(rank.entry())), rank.placing()));
 		}
 		this.performances.values()
 			.stream()
 			.filter((performance) -> performance.status() != EntryStatus.SKATED)
 			.sorted(UNPLACED)
-			.forEach((performance) -> rows.add(row(null, false, performance, Reason.NONE)));
+			.forEach((performance) -> rows.add(row(performance, Placing.NONE)));
 		return rows;
 	}
 
@@ -156,10 +153,9 @@ public final class PointsTabulation {
 		return measures;
 	}
 
-	private PointsStanding.ScoredEntry row(@Nullable Integer place, boolean shared, Performance performance,
-			Reason reason) {
-		return new PointsStanding.ScoredEntry(place, shared, performance.entry(), performance.status(),
-				this.scores.get(performance.entry()), reason);
+	private PointsStanding.ScoredEntry row(Performance performance, Placing placing) {
+		return new PointsStanding.ScoredEntry(performance.entry(), performance.status(), placing,
+				this.scores.get(performance.entry()));
 	}
 
 }

@@ -1,6 +1,5 @@
 package rimebook.tabulation.points;
 
-import rimebook.tabulation.Criterion;
 import rimebook.tabulation.Reason;
 import rimebook.wording.Sentence;
 
