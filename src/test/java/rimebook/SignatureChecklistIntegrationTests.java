@@ -108,7 +108,7 @@ class SignatureChecklistIntegrationTests {
 		postedUnseen();
 		assertThat(condition("keyings")).satisfies((keyings) -> {
 			assertThat(keyings.state()).isEqualTo(State.MISSING);
-			assertThat(keyings.sentence()).isEqualTo("No. 2: Judge 1 keyed otherwise than the tablet sent it.");
+			assertThat(keyings.sentence()).hasToString("No. 2: Judge 1 keyed otherwise than the tablet sent it.");
 			assertThat(keyings.path()).isEqualTo("/desk/keying/" + segment());
 		});
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(Signatories.Signatory.REFEREE));
@@ -174,7 +174,7 @@ class SignatureChecklistIntegrationTests {
 		skatedAndPosted();
 		assertThat(condition("protest-time")).satisfies((time) -> {
 			assertThat(time.state()).isEqualTo(State.DUE);
-			assertThat(time.sentence()).startsWith("Protests are heard until ");
+			assertThat(time.sentence()).asString().startsWith("Protests are heard until ");
 		});
 		Instant earlier = Instant.now().minusSeconds(1801);
 		this.database.sql("insert into result_posting values (?, ?, 99, ?, 'Bo Tally', '', ?, ?)")
@@ -202,7 +202,7 @@ class SignatureChecklistIntegrationTests {
 		skatedAndPosted();
 		assertThat(condition("referee").state()).isEqualTo(State.DUE);
 		sign(Signatories.Signatory.REFEREE);
-		assertThat(condition("referee").sentence()).startsWith("Signed by " + REFEREE.name());
+		assertThat(condition("referee").sentence()).asString().startsWith("Signed by " + REFEREE.name());
 		assertThat(condition("accountant").state()).isEqualTo(State.DUE);
 		sign(Signatories.Signatory.ACCOUNTANT);
 		assertThat(condition("accountant").state()).isEqualTo(State.MET);
@@ -220,8 +220,9 @@ class SignatureChecklistIntegrationTests {
 						+ " in Junior, having that seat; you are Ada Second.")
 				.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("signature-not-seated"));
 		}
-		assertThat(condition("seats").sentence()).startsWith(REFEREE.name() + " signs as referee and "
-				+ ACCOUNTANT.name() + " as accountant: they have these seats in Junior.");
+		assertThat(condition("seats").sentence()).asString()
+			.startsWith(REFEREE.name() + " signs as referee and " + ACCOUNTANT.name()
+					+ " as accountant: they have these seats in Junior.");
 		this.day.seatInstead(SeatKind.REFEREE, "Ada Second");
 		this.publication.sign(segment(), version(), Signatories.Signatory.REFEREE, other);
 		sign(Signatories.Signatory.ACCOUNTANT);
@@ -256,7 +257,7 @@ class SignatureChecklistIntegrationTests {
 	void theListSaysWhetherThoseWhoSignHaveAnAccount() {
 		skatedAndPosted();
 		assertThat(condition("seats").state()).isEqualTo(State.DUE);
-		assertThat(condition("seats").sentence())
+		assertThat(condition("seats").sentence()).asString()
 			.endsWith("No account goes by the name Runa Hale or Bo Tally yet; it has to be that of the register.");
 		this.day.seatInstead(SeatKind.REFEREE, Crew.displayName(Crew.add(this.context, Role.REFEREE)));
 		this.day.seatInstead(SeatKind.ACCOUNTANT, Crew.displayName(Crew.add(this.context, Role.ACCOUNTANT)));
@@ -308,7 +309,7 @@ class SignatureChecklistIntegrationTests {
 
 	private void assertHeldBack(String key, String sentence) {
 		assertThat(condition(key).state()).isEqualTo(State.MISSING);
-		assertThat(condition(key).sentence()).isEqualTo(sentence);
+		assertThat(condition(key).sentence()).hasToString(sentence);
 		for (Signatories.Signatory signatory : Signatories.Signatory.values()) {
 			assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> sign(signatory))
 				.withMessage(sentence)

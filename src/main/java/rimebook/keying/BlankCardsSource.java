@@ -29,6 +29,7 @@ import rimebook.performances.SegmentRun;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.SegmentRules;
+import rimebook.wording.Sentence;
 
 /** Gathers what stands on the blank cards of a segment. */
 @Component
@@ -81,7 +82,8 @@ class BlankCardsSource {
 			.filter((one) -> team == null || one.number() == team)
 			.toList();
 		if (seats.isEmpty() || starts.isEmpty()) {
-			throw NotFoundException.of("card", seats.isEmpty() ? "of seat " + seat : "of No. " + team);
+			throw new NotFoundException("card-not-found", seats.isEmpty() ? Sentence.of("keying.no-card-of-seat", seat)
+					: Sentence.of("keying.no-card-of-team", team));
 		}
 		return new BlankCards(new SegmentPlace(competition, event, event.segment(segment)),
 				ZonedDateTime.ofInstant(this.clock.instant(), competition.zone()), seats, starts,
@@ -105,8 +107,7 @@ class BlankCardsSource {
 				.toList();
 		}
 		return this.draw.ofSegment(segment)
-			.orElseThrow(() -> new RuleViolationException("order-not-drawn",
-					"The starting order of this segment is not drawn yet; the cards are printed with it."))
+			.orElseThrow(() -> new RuleViolationException("order-not-drawn", Sentence.of("keying.order-not-drawn")))
 			.starts()
 			.stream()
 			.map((one) -> start(one.number(), one.entry(), segment, true))

@@ -13,6 +13,7 @@ import rimebook.points.ElementCalls;
 import rimebook.points.PointsWords;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
+import rimebook.wording.Sentence;
 
 /** The called elements as typed; a row without a code is no element. */
 class ElementsForm extends KeyedForm {
@@ -125,7 +126,7 @@ class ElementsForm extends KeyedForm {
 			OptionalInt typed = PointsWords.readHundredths(this.base);
 			return new ElementCalls.CallElements.Call(
 					this.element.isBlank() ? null
-							: Given.read("rows", this.element, UUID::fromString, "Open the list of elements again."),
+							: Given.read("rows", this.element, UUID::fromString, Sentence.of("keying.open-again")),
 					this.code.strip(), this.worth, typed.isPresent() ? typed.getAsInt() : null, this.review);
 		}
 

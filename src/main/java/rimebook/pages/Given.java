@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Reads what a form gives by itself, from a choice or a hidden field. Forms keep it as
@@ -23,7 +24,7 @@ public final class Given {
 	 * @param otherwise what to tell the person instead
 	 * @throws RuleViolationException {@code field-missing}
 	 */
-	public static <T> T read(String field, @Nullable String text, Function<String, T> reader, String otherwise) {
+	public static <T> T read(String field, @Nullable String text, Function<String, T> reader, Sentence otherwise) {
 		try {
 			return reader.apply((text != null) ? text : "");
 		}

@@ -22,8 +22,8 @@ class PaperLooseEnds implements LooseEnds {
 
 	@Override
 	public Optional<LooseEnds.LooseEnd> of(SegmentId segment) {
-		return Optional.of(new LooseEnds.LooseEnd("keyings", "Nothing that was keyed in from paper waits.",
-				this.keying.unsettled(segment).stream().map(Sentence::english).toList()));
+		return Optional
+			.of(new LooseEnds.LooseEnd("keyings", Sentence.of("paper.nothing-waits"), this.keying.unsettled(segment)));
 	}
 
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import rimebook.competition.SegmentId;
+import rimebook.wording.Sentence;
 
 /** Tells what may still wait behind the performances of a segment. */
 public interface LooseEnds {
@@ -15,10 +16,10 @@ public interface LooseEnds {
 	 * Something that has to be settled before the result of a segment is signed.
 	 *
 	 * @param name what it is known by
-	 * @param settled the sentence that says that nothing waits
+	 * @param settled says that nothing waits
 	 * @param open what waits, one sentence each without its stop; empty for nothing
 	 */
-	record LooseEnd(String name, String settled, List<String> open) {
+	record LooseEnd(String name, Sentence settled, List<Sentence> open) {
 
 		public LooseEnd {
 			open = List.copyOf(open);

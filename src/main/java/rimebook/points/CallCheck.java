@@ -12,6 +12,7 @@ import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
+import rimebook.wording.Sentence;
 
 /** Makes a numbered list of what was called, refusing what the table does not have. */
 final class CallCheck {
@@ -40,7 +41,7 @@ final class CallCheck {
 	List<CalledElement> elements(List<ElementCalls.CallElements.Call> calls, Set<UUID> ever) {
 		if ((calls.isEmpty() && ever.isEmpty()) || calls.size() > MOST_ELEMENTS) {
 			throw new RuleViolationException("elements-number", "calls",
-					"A list has 1 to " + MOST_ELEMENTS + " elements, not " + calls.size() + ".");
+					Sentence.of("points.elements-number", MOST_ELEMENTS, calls.size()));
 		}
 		Set<UUID> known = new HashSet<>(ever);
 		List<CalledElement> elements = new ArrayList<>();
@@ -54,15 +55,15 @@ final class CallCheck {
 		String field = "calls[" + index + "]";
 		String code = Required.text(field + ".code", call.code(), LONGEST_CODE);
 		if (call.worth() == JudgedElement.ElementWorth.COUNTS && this.values.find(code).isEmpty()) {
-			throw new RuleViolationException("unknown-code", field + ".code", "The table of values has no code '" + code
-					+ "'; call one of its codes, or an element without value.");
+			throw new RuleViolationException("unknown-code", field + ".code",
+					Sentence.of("points.unknown-code.called", code));
 		}
 		if (call.base() != null) {
 			Required.number(field + ".base", call.base(), 0, HIGHEST_BASE);
 		}
 		if (call.element() != null && !known.remove(call.element())) {
 			throw new RuleViolationException("element-unknown", field + ".element",
-					"Element " + (index + 1) + " was never called for this performance, or stands in the list twice.");
+					Sentence.of("points.element-unknown", index + 1));
 		}
 		return new CalledElement((call.element() != null) ? call.element() : this.ids.get(), index + 1, code,
 				call.worth(), call.base(), call.review());

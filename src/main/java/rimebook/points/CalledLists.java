@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Every version of the elements called for one performance.
@@ -38,9 +39,9 @@ record CalledLists(List<CalledList> versions) {
 		if (sequence == null) {
 			return newest();
 		}
-		return Optional.of(version(sequence).orElseThrow(() -> RuleViolationException.ofField("list-unknown",
-				"listSequence", "is " + sequence + "; the list of called elements has the versions 1 to "
-						+ newest().map(CalledList::sequence).orElse(0) + ".")));
+		return Optional
+			.of(version(sequence).orElseThrow(() -> RuleViolationException.ofField("list-unknown", "listSequence",
+					Sentence.of("points.list-unknown", sequence, newest().map(CalledList::sequence).orElse(0)))));
 	}
 
 	/** The version of that number; empty where there is none. */

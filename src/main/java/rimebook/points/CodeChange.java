@@ -12,6 +12,8 @@ import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.ValueTable;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Changes one thing about a called code within what the table of values has: its level,
@@ -35,26 +37,26 @@ final class CodeChange {
 
 	/** The code with its part at another level; an empty sign takes the part away. */
 	String part(String code, String sign) {
-		ElementCode before = parsed(code).orElseThrow(() -> refused(code + " has no level yet; give it one first."));
+		ElementCode before = parsed(code).orElseThrow(() -> refused(Sentence.of("points.code.no-level", code)));
 		if (sign.isEmpty()) {
 			return known(new ElementCode(before.element(), before.level(), null, before.downgrades()));
 		}
 		String part = partOf(before.element())
-			.orElseThrow(() -> refused(before.element() + " has no additional part in the table of values."));
+			.orElseThrow(() -> refused(Sentence.of("points.code.no-part", before.element())));
 		return known(new ElementCode(before.element(), before.level(),
 				new ElementCode.ElementFeature(part, level(sign)), before.downgrades()));
 	}
 
 	/** The code with the next downgrade that the table has, after the last with none. */
 	String downgrade(String code) {
-		ElementCode before = parsed(code).orElseThrow(() -> refused(code + " has no level yet; give it one first."));
+		ElementCode before = parsed(code).orElseThrow(() -> refused(Sentence.of("points.code.no-level", code)));
 		for (int step = 1; step <= MOST_DOWNGRADES; step++) {
 			ElementCode next = downgraded(before, (before.downgrades() + step) % (MOST_DOWNGRADES + 1));
 			if (has(next)) {
 				return next.toString();
 			}
 		}
-		throw refused("The table of values has no downgrade of " + code + ".");
+		throw refused(Sentence.of("points.code.no-downgrade", code));
 	}
 
 	/** The signs of the levels that the code can be given, in order: "B1234". */
@@ -125,28 +127,29 @@ final class CodeChange {
 
 	private String known(ElementCode code) {
 		if (!has(code)) {
-			throw refused("The table of values has no " + code + alike(code) + ".");
+			List<String> alike = alike(code);
+			throw refused(alike.isEmpty() ? Sentence.of("points.code.not-in-table", code.toString())
+					: Sentence.of("points.code.others-in-table", code.toString(), Series.withCommas(alike)));
 		}
 		return code.toString();
 	}
 
 	/** What the table has of the same element and level. */
-	private String alike(ElementCode wanted) {
-		List<String> alike = this.values.values()
+	private List<String> alike(ElementCode wanted) {
+		return this.values.values()
 			.keySet()
 			.stream()
 			.flatMap((code) -> parsed(code).stream())
 			.filter((code) -> code.element().equals(wanted.element()) && code.level() == wanted.level())
 			.map(ElementCode::toString)
 			.toList();
-		return alike.isEmpty() ? "" : "; it has " + String.join(", ", alike);
 	}
 
 	private static ElementCode.ElementLevel level(String sign) {
 		return Arrays.stream(ElementCode.ElementLevel.values())
 			.filter((level) -> level.sign().equals(sign))
 			.findFirst()
-			.orElseThrow(() -> refused("'" + sign + "' is no level; it is B or 1 to 4."));
+			.orElseThrow(() -> refused(Sentence.of("points.code.not-a-level", sign)));
 	}
 
 	private static Optional<ElementCode> parsed(String code) {
@@ -158,7 +161,7 @@ final class CodeChange {
 		}
 	}
 
-	private static RuleViolationException refused(String sentence) {
+	private static RuleViolationException refused(Sentence sentence) {
 		return new RuleViolationException("code-change", "value", sentence);
 	}
 

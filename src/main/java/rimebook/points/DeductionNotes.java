@@ -24,6 +24,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.PointsRules;
+import rimebook.wording.Sentence;
 
 /**
  * Takes the deductions of a performance on the ice, item by item from the table of its
@@ -138,7 +139,7 @@ public class DeductionNotes {
 		PerformanceView performance = this.performances.hold(id);
 		List<NotedDeduction> items = new ArrayList<>(items(this.book.deductionVersion(id, seen)));
 		if (place < 0 || place >= items.size()) {
-			throw new RuleViolationException("deduction-unknown", "index", "Choose a deduction of the list.");
+			throw new RuleViolationException("deduction-unknown", "index", Sentence.of("points.deduction-unknown"));
 		}
 		items.remove(place);
 		return done(performance, seen, items).orElseGet(() -> next(performance, seen, items, actor));
@@ -198,14 +199,14 @@ public class DeductionNotes {
 	private static void requireRoom(int items) {
 		if (items > MOST_ITEMS) {
 			throw new RuleViolationException("too-many-deductions", "items",
-					"A performance has at most " + MOST_ITEMS + " deductions, not " + items + ".");
+					Sentence.of("points.too-many-deductions", MOST_ITEMS, items));
 		}
 	}
 
 	private static void check(String field, NoteDeductions.Item item, PointsRules rules) {
 		if (rules.deduction(item.item()).isEmpty()) {
 			throw new RuleViolationException("unknown-deduction", field + "item",
-					"The rule set has no deduction '" + item.item() + "'; choose one of its table.");
+					Sentence.of("points.unknown-deduction", item.item()));
 		}
 		Required.number(field + "count", item.count(), 1, HIGHEST_COUNT);
 	}
@@ -222,8 +223,7 @@ public class DeductionNotes {
 	}
 
 	private static ConflictException changedMeanwhile() {
-		return new ConflictException("list-sequence-taken",
-				"Other deductions were received meanwhile; nothing was changed. Look at them, then repeat what is still needed.");
+		return new ConflictException("list-sequence-taken", Sentence.of("points.deductions-taken"));
 	}
 
 	/** Whoever noted an item first stays named beside it. */

@@ -13,6 +13,7 @@ import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.ValueTable;
+import rimebook.wording.Sentence;
 
 /** Makes the next list out of the one that was seen and one act of the technical desk. */
 final class EditedList {
@@ -74,7 +75,7 @@ final class EditedList {
 		int to = from + by;
 		if (to < 0 || to >= this.calls.size()) {
 			throw new RuleViolationException("no-further", "element",
-					"It is the " + ((by < 0) ? "first" : "last") + " element already.");
+					Sentence.of((by < 0) ? "points.first-already" : "points.last-already"));
 		}
 		Collections.swap(this.calls, from, to);
 	}
@@ -85,7 +86,7 @@ final class EditedList {
 				return i;
 			}
 		}
-		throw new RuleViolationException("element-not-chosen", "element", "Choose an element of the list first.");
+		throw new RuleViolationException("element-not-chosen", "element", Sentence.of("points.element-not-chosen"));
 	}
 
 	private static Call fresh(String code) {

@@ -18,6 +18,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
 import rimebook.tabulation.points.JudgedElement;
+import rimebook.wording.Sentence;
 
 /**
  * Takes the elements as they are called for a performance on the ice. Each list is a new
@@ -85,8 +86,7 @@ public class ElementCalls {
 
 	private static CalledListView repeated(CalledList sent, CallElements calls, List<CalledElement> elements) {
 		if (sent.sequence() != calls.sequence() || !CallCheck.areSame(sent.elements(), elements)) {
-			throw new ConflictException("list-sequence-taken",
-					"Another list of elements was received meanwhile; nothing was changed. Look at it, then repeat what is still needed.");
+			throw new ConflictException("list-sequence-taken", Sentence.of("points.list-taken"));
 		}
 		return sent.view();
 	}

@@ -11,6 +11,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /**
  * Deductions that were changed after the called elements were authorised. They count, and
@@ -59,8 +60,7 @@ public class LateDeductions {
 	public void see(PerformanceId id, int sequence, Actor actor) {
 		PerformanceRegister.requireOnIce(this.performances.hold(id));
 		if (newest(id) != sequence) {
-			throw new ConflictException("deductions-changed",
-					"The deductions were changed meanwhile; look at them as they are now.");
+			throw new ConflictException("deductions-changed", Sentence.of("points.deductions-changed"));
 		}
 		note(id, actor.name(), actor);
 	}

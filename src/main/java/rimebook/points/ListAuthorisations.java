@@ -3,7 +3,6 @@ package rimebook.points;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,6 +17,8 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * The technical controller authorises the called elements once every review is settled.
@@ -80,7 +81,7 @@ public class ListAuthorisations {
 		CalledList list = this.book.list(id)
 			.filter((newest) -> !newest.elements().isEmpty())
 			.orElseThrow(() -> new RuleViolationException("elements-not-called",
-					"No elements are called for this performance yet; there is nothing to authorise."));
+					Sentence.of("points.nothing-to-authorise")));
 		requireCurrent(list, sequence);
 		requireSettled(list.elements());
 		if (this.book.authorisation(list).isEmpty()) {
@@ -101,19 +102,15 @@ public class ListAuthorisations {
 
 	private static void requireCurrent(CalledList list, int sequence) {
 		if (list.sequence() != sequence) {
-			throw new ConflictException("list-changed",
-					"The list of elements was changed meanwhile; nothing was authorised. Read it back again.");
+			throw new ConflictException("list-changed", Sentence.of("points.list-changed"));
 		}
 	}
 
 	private static void requireSettled(List<CalledElement> elements) {
-		String open = elements.stream()
-			.filter(CalledElement::review)
-			.map(CalledElement::label)
-			.collect(Collectors.joining(", "));
+		Sentence open = Series
+			.withCommas(elements.stream().filter(CalledElement::review).map(CalledElement::spoken).toList());
 		if (!open.isEmpty()) {
-			throw new RuleViolationException("review-open",
-					"Still under review: " + open + ". Settle each review before the list is authorised.");
+			throw new RuleViolationException("review-open", Sentence.of("points.review-open", open));
 		}
 	}
 

@@ -11,6 +11,7 @@ import rimebook.competition.SegmentId;
 import rimebook.performances.LooseEnds;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.wording.Sentence;
 
 /** Called elements that the technical controller has not authorised. */
 @Component
@@ -34,16 +35,14 @@ class ListLooseEnds implements LooseEnds {
 		if (!this.competitions.eventOf(segment).hasTechnicalPanel()) {
 			return Optional.empty();
 		}
-		List<String> open = this.performances.ofSegment(segment)
+		List<Sentence> open = this.performances.ofSegment(segment)
 			.stream()
 			.filter(PerformanceView::isClosed)
 			.filter((performance) -> this.authorisations.ofPerformance(performance.id()).isEmpty())
 			.limit(1)
-			.map((performance) -> "The called elements of No. " + performance.startNumber()
-					+ " are not authorised by the technical controller")
+			.map((performance) -> Sentence.of("points.not-authorised", performance.startNumber()))
 			.toList();
-		return Optional
-			.of(new LooseEnds.LooseEnd("lists", "The called elements of every closed card are authorised.", open));
+		return Optional.of(new LooseEnds.LooseEnd("lists", Sentence.of("points.all-authorised"), open));
 	}
 
 }

@@ -21,6 +21,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Puts a corrected version on top of a closed card in points judging: one grade or one
@@ -66,13 +67,13 @@ class PointsCorrection implements Amending<LineAmendment> {
 		LineAmendment now = now(marks, list, change.amendment().line());
 		if (now.equals(change.amendment())) {
 			throw new RuleViolationException("nothing-to-correct", "value",
-					"The card already holds " + now.words() + " there; there is nothing to correct.");
+					Sentence.of("points.line-already-so", now.words()));
 		}
 		try {
 			check(performance).require(changed(marks, list, change.amendment()));
 		}
 		catch (RuleViolationException ex) {
-			throw new RuleViolationException(ex.code(), "value", String.valueOf(ex.getMessage()));
+			throw new RuleViolationException(ex.code(), "value", ex.sentence());
 		}
 		return now;
 	}

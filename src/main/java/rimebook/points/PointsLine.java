@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * One line of a judge's card in points judging.
@@ -43,8 +44,7 @@ public record PointsLine(int element, String component) {
 	}
 
 	static RuleViolationException unknown() {
-		return new RuleViolationException("line-unknown", "line",
-				"The card has no such line; choose one of its elements or components.");
+		return new RuleViolationException("line-unknown", "line", Sentence.of("points.line-unknown"));
 	}
 
 	/** Tell whether it is the line of an element. */

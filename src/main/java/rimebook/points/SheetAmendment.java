@@ -5,12 +5,29 @@ import org.jspecify.annotations.Nullable;
 import rimebook.performances.Amendment;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.JudgedElement;
+import rimebook.wording.Sentence;
 
 /** A place in what the technical panel sent. */
 public sealed interface SheetAmendment extends Amendment {
 
 	/** Which one, from 1; for a further one the place that it takes. */
 	int number();
+
+	/** The place in a sentence: "element 3". */
+	Sentence spokenPlace();
+
+	/** What stands there, in a sentence. */
+	Sentence spoken();
+
+	@Override
+	default String place() {
+		return spokenPlace().english();
+	}
+
+	@Override
+	default String words() {
+		return spoken().english();
+	}
 
 	/** Whether it is put in beside what is there. */
 	boolean further();
@@ -23,8 +40,7 @@ public sealed interface SheetAmendment extends Amendment {
 	/** The place in a list of that size, from 0. */
 	default int index(int size) {
 		if (number() < 1 || number() > size) {
-			throw new RuleViolationException("line-unknown", "line",
-					"That performance has no such line; choose one that it has.");
+			throw new RuleViolationException("line-unknown", "line", Sentence.of("points.sheet-line-unknown"));
 		}
 		return number() - 1;
 	}
@@ -56,17 +72,17 @@ public sealed interface SheetAmendment extends Amendment {
 		}
 
 		@Override
-		public String place() {
-			return this.further ? "further element as " + this.number : "element " + this.number;
+		public Sentence spokenPlace() {
+			return Sentence.of(this.further ? "points.place.further-element" : "points.place.element", this.number);
 		}
 
 		@Override
-		public String words() {
+		public Sentence spoken() {
 			if (this.code == null) {
-				return "nothing";
+				return Sentence.of("points.nothing");
 			}
-			return (this.worth == JudgedElement.ElementWorth.COUNTS) ? this.code
-					: this.code + " (" + this.worth.words() + ")";
+			return (this.worth == JudgedElement.ElementWorth.COUNTS) ? Sentence.said(this.code)
+					: Sentence.of("points.code-and-worth", this.code, this.worth.spoken());
 		}
 
 	}
@@ -98,13 +114,15 @@ public sealed interface SheetAmendment extends Amendment {
 		}
 
 		@Override
-		public String place() {
-			return this.further ? "further deduction" : "deduction " + this.number;
+		public Sentence spokenPlace() {
+			return this.further ? Sentence.of("points.place.further-deduction")
+					: Sentence.of("points.place.deduction", this.number);
 		}
 
 		@Override
-		public String words() {
-			return (this.item == null) ? "nothing" : this.item + " " + this.count;
+		public Sentence spoken() {
+			return (this.item == null) ? Sentence.of("points.nothing")
+					: Sentence.of("points.item-and-count", this.item, this.count);
 		}
 
 	}

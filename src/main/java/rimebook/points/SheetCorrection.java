@@ -22,6 +22,8 @@ import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.JudgedElement;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Puts a corrected version on top of the called elements or the deductions of a closed
@@ -68,7 +70,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		SheetAmendment now = now(performance, change.amendment());
 		if (now.equals(change.amendment())) {
 			throw new RuleViolationException("nothing-to-correct", "line",
-					"There is " + now.words() + " as " + now.place() + " already; there is nothing to correct.");
+					Sentence.of("points.sheet-already-so", now.spoken(), now.spokenPlace()));
 		}
 		check(performance, change.amendment());
 		return now;
@@ -124,8 +126,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 	private void checkElements(PerformanceView performance, SheetAmendment.ElementAmendment amendment) {
 		List<CalledElement> elements = SheetEdits.with(list(performance).elements(), amendment, this.acts.nextId());
 		if (elements.isEmpty()) {
-			throw new RuleViolationException("elements-number", "code",
-					"It is the only element; a performance without any has no score.");
+			throw new RuleViolationException("elements-number", "code", Sentence.of("points.only-element"));
 		}
 		if (amendment.code() != null) {
 			checkElement(performance, elements.get(amendment.number() - 1));
@@ -138,24 +139,23 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		}
 		if (this.book.rules(performance.segment()).values().find(element.code()).isEmpty()) {
 			throw new RuleViolationException("unknown-code", "code",
-					"The table of values has no code '" + element.code() + "'; give one of its codes.");
+					Sentence.of("points.unknown-code", element.code()));
 		}
-		List<String> without = withoutGrade(performance, element);
+		List<Sentence> without = withoutGrade(performance, element);
 		if (!without.isEmpty()) {
-			throw new RuleViolationException("grades-missing", "code", "Element " + element.number() + " ("
-					+ element.code() + ") would count, but has no grade of " + String.join(", ", without)
-					+ ". Grades cannot be given after the cards are closed; an element without grades can only stand there without value.");
+			throw new RuleViolationException("grades-missing", "code",
+					Sentence.of("points.grades-missing", element.number(), element.code(), Series.withCommas(without)));
 		}
 	}
 
-	private List<String> withoutGrade(PerformanceView performance, CalledElement element) {
+	private List<Sentence> withoutGrade(PerformanceView performance, CalledElement element) {
 		Map<SeatId, PointsCard> cards = this.book.cards(performance.id());
 		return this.book.seats(performance.segment())
 			.stream()
 			.filter((seat) -> Optional.ofNullable(cards.get(seat.id()))
 				.filter((card) -> card.marks().grade(element) == null)
 				.isPresent())
-			.map(SeatView::label)
+			.map(SeatView::spoken)
 			.toList();
 	}
 
@@ -166,7 +166,7 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		}
 		if (this.book.ruleSet(performance.segment()).deduction(item).isEmpty()) {
 			throw new RuleViolationException("unknown-deduction", "item",
-					"The rule set has no deduction '" + item + "'; choose one of its table.");
+					Sentence.of("points.unknown-deduction", item));
 		}
 		Required.number("count", deduction.count(), 1, 1000);
 	}

@@ -16,6 +16,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * What the technical desk does while a team skates: each act rests on the version that
@@ -87,7 +88,7 @@ public class TechnicalDesk {
 	private CalledListView newest(Edit edit) {
 		return this.book.list(edit.performance())
 			.map(CalledList::view)
-			.orElseThrow(() -> new RuleViolationException("nothing-to-undo", "No element is called yet."));
+			.orElseThrow(() -> new RuleViolationException("nothing-to-undo", Sentence.of("points.nothing-to-undo")));
 	}
 
 	private List<CalledElement> version(PerformanceId performance, int sequence) {

@@ -19,6 +19,7 @@ import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** A correction from its proposal to the other official's decision. */
 @Entity
@@ -92,11 +93,11 @@ class Correction {
 	private void decide(CorrectionView.State next, Actor by, String why, Instant now) {
 		if (!isProposed()) {
 			throw new ConflictException("correction-decided",
-					"This correction was " + this.state.name().toLowerCase() + " already by " + this.decidedBy + ".");
+					Sentence.of("protests.correction-decided", this.state.spoken(), this.decidedBy));
 		}
 		if (isProposedBy(by)) {
 			throw new ConflictException("two-names-needed",
-					"A correction is decided by somebody other than " + this.proposedBy + ", who proposed it.");
+					Sentence.of("protests.correction.two-names-needed", this.proposedBy));
 		}
 		this.state = next;
 		this.decidedBy = by.name();

@@ -2,12 +2,14 @@ package rimebook.protests;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.performances.Amendment;
+import rimebook.wording.Sentence;
 
 /**
  * A correction of one closed card, of what the technical panel sent, or of how a team
@@ -50,7 +52,11 @@ public record CorrectionView(CorrectionId id, SegmentId segment, Amended amended
 		APPROVED,
 
 		/** Turned down by another official. */
-		REJECTED
+		REJECTED;
+
+		Sentence spoken() {
+			return Sentence.of("protests.correction.state." + name().toLowerCase(Locale.ROOT));
+		}
 
 	}
 

@@ -26,6 +26,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Corrections of closed cards and of how a team came through: one official proposes,
@@ -181,8 +182,7 @@ public class Corrections {
 
 	private static void requireOpen(SegmentResultView result) {
 		if (result.state() == SegmentResultView.SegmentResultState.OFFICIAL) {
-			throw new ConflictException("result-official",
-					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
+			throw new ConflictException("result-official", Sentence.of("protests.result-official"));
 		}
 	}
 

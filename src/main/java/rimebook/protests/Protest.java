@@ -15,6 +15,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** A protest from its filing to its decision. */
 @Entity
@@ -94,11 +95,10 @@ class Protest {
 	/** Confirm that it was handed in when it says so, or close it unheard. */
 	void confirm(boolean inTime, String grounds, Actor by, Instant now) {
 		if (this.state != ProtestView.State.UNCONFIRMED) {
-			throw new ConflictException("protest-confirmed", "The time of this protest waits for nobody.");
+			throw new ConflictException("protest-confirmed", Sentence.of("protests.nothing-to-confirm"));
 		}
 		if (this.receivedById.equals(by.id())) {
-			throw new ConflictException("two-names-needed",
-					"Somebody other than " + this.receivedBy + ", who wrote it down, confirms when it was handed in.");
+			throw new ConflictException("two-names-needed", Sentence.of("protests.two-names-needed", this.receivedBy));
 		}
 		this.confirmedBy = by.name();
 		this.confirmedById = by.id();
@@ -117,19 +117,17 @@ class Protest {
 
 	void decide(boolean upheld, String grounds, Actor referee, Instant now) {
 		if (referee.hasId(this.filedById) || referee.goesBy(this.filedBy)) {
-			throw new ConflictException("own-protest", "Nobody decides a protest that they filed.");
+			throw new ConflictException("own-protest", Sentence.of("protests.own-protest"));
 		}
 		end(upheld ? ProtestView.State.UPHELD : ProtestView.State.DENIED, grounds, referee.name(), now);
 	}
 
 	private void end(ProtestView.State next, String grounds, String by, Instant now) {
 		if (this.state == ProtestView.State.UNCONFIRMED) {
-			throw new ConflictException("protest-unconfirmed",
-					"A second official first confirms when this protest was handed in.");
+			throw new ConflictException("protest-unconfirmed", Sentence.of("protests.unconfirmed"));
 		}
 		if (this.state != ProtestView.State.FILED) {
-			throw new ConflictException("protest-decided",
-					"This protest was " + this.state.name().toLowerCase() + " already.");
+			throw new ConflictException("protest-decided", Sentence.of("protests.decided", this.state.spoken()));
 		}
 		this.state = next;
 		this.grounds = grounds;

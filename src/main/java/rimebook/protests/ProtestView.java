@@ -3,6 +3,7 @@ package rimebook.protests;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.wording.Sentence;
 
 /**
  * A protest.
@@ -42,6 +44,10 @@ public record ProtestView(ProtestId id, SegmentId segment, Claim claim, Filing f
 
 		/** Heard and upheld by the referee; what follows is a correction of its own. */
 		UPHELD;
+
+		Sentence spoken() {
+			return Sentence.of("protests.state." + name().toLowerCase(Locale.ROOT));
+		}
 
 		/** The states in which somebody still has to decide something. */
 		static Set<State> open() {

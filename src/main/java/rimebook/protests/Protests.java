@@ -22,6 +22,7 @@ import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Takes protests and the referee's decisions on them. */
 @Service
@@ -98,7 +99,7 @@ public class Protests {
 			.filter((posting) -> posting.number() == filed.claim().posting())
 			.findFirst()
 			.orElseThrow(() -> new RuleViolationException("posting-unknown", "posting",
-					"Choose one of the postings of this segment."));
+					Sentence.of("protests.posting-unknown")));
 	}
 
 	/**
@@ -154,8 +155,7 @@ public class Protests {
 	/** The hold also refuses at the end of the competition. */
 	private void requireBegun(SegmentId segment) {
 		if (this.publication.hold(segment).isEmpty()) {
-			throw new RuleViolationException("segment-not-begun",
-					"This segment has not begun; there is nothing to protest against yet.");
+			throw new RuleViolationException("segment-not-begun", Sentence.of("protests.segment-not-begun"));
 		}
 	}
 
@@ -163,14 +163,14 @@ public class Protests {
 		if (!this.entries.entry(filed.claim().entry())
 			.event()
 			.equals(this.competitions.eventOf(filed.segment()).id())) {
-			throw RuleViolationException.ofField("team-not-of-event", "entry", "must be a team of this event.");
+			throw RuleViolationException.ofField("team-not-of-event", "entry",
+					Sentence.of("protests.team-not-of-event"));
 		}
 	}
 
 	private static Instant handedIn(@Nullable Instant given, Instant now) {
 		if (given != null && given.isAfter(now)) {
-			throw RuleViolationException.ofField("time-ahead", "handedInAt",
-					"lies ahead; give the time at which the protest was handed in.");
+			throw RuleViolationException.ofField("time-ahead", "handedInAt", Sentence.of("protests.time-ahead"));
 		}
 		return (given != null) ? given : now;
 	}

@@ -3,9 +3,7 @@ package rimebook.protests;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -17,6 +15,8 @@ import rimebook.results.SegmentResultView;
 import rimebook.results.SignatureChecklist;
 import rimebook.results.SignatureGuard;
 import rimebook.results.Standings;
+import rimebook.wording.Moment;
+import rimebook.wording.Sentence;
 
 /**
  * Nothing is signed while a protest or a correction waits for its decision nor, where it
@@ -61,9 +61,8 @@ class UndecidedGuard implements SignatureGuard {
 
 	private static SignatureChecklist.SignatureCondition decided(String key, boolean waits, String what, String path) {
 		return waits
-				? SignatureChecklist.SignatureCondition.missing(key,
-						"A " + what + " is not decided yet; the result can be signed afterwards.", path)
-				: SignatureChecklist.SignatureCondition.met(key, "No " + what + " waits for a decision.", path);
+				? SignatureChecklist.SignatureCondition.missing(key, Sentence.of("protests.undecided." + what), path)
+				: SignatureChecklist.SignatureCondition.met(key, Sentence.of("protests.all-decided." + what), path);
 	}
 
 	/**
@@ -74,20 +73,20 @@ class UndecidedGuard implements SignatureGuard {
 		EventView event = this.competitions.eventOf(segment);
 		List<SegmentResultView.Posting> postings = this.standings.postings(segment);
 		if (postings.isEmpty()) {
-			return running(event, "The time for protests starts with the posting.", path);
+			return running(event, Sentence.of("protests.time.not-begun"), path);
 		}
 		Instant until = postings.get(postings.size() - 1).conductUntil();
 		ZoneId zone = this.competitions.competition(event.competition()).zone();
-		String end = DateTimeFormatter.ofPattern("d MMM HH:mm zzz", Locale.ENGLISH).format(until.atZone(zone));
+		Sentence end = Moment.of(until.atZone(zone));
 		return this.clock.instant().isAfter(until)
-				? SignatureChecklist.SignatureCondition.met(TIME, "Protests were heard until " + end + ".", path)
-				: running(event, "Protests are heard until " + end + ".", path);
+				? SignatureChecklist.SignatureCondition.met(TIME, Sentence.of("protests.time.over", end), path)
+				: running(event, Sentence.of("protests.time.running", end), path);
 	}
 
-	private static SignatureChecklist.SignatureCondition running(EventView event, String sentence, String path) {
+	private static SignatureChecklist.SignatureCondition running(EventView event, Sentence sentence, String path) {
 		return event.judging().signatureWaits() ? SignatureChecklist.SignatureCondition.missing(TIME, sentence, path)
 				: SignatureChecklist.SignatureCondition.due(TIME,
-						sentence + " In this event no signature waits for its end.", path);
+						Sentence.of("protests.time.no-signature-waits", sentence), path);
 	}
 
 }

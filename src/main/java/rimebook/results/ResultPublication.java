@@ -12,6 +12,7 @@ import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Carries a segment's result from its last card to official: posted with its time, signed
@@ -54,8 +55,7 @@ public class ResultPublication {
 
 	private void requireComplete(SegmentId segment) {
 		if (!this.update.isComplete(segment)) {
-			throw new RuleViolationException("segment-not-complete",
-					"Teams of this segment are still to skate, or cards were opened again; it can be posted and signed after the last ones are closed.");
+			throw new RuleViolationException("segment-not-complete", Sentence.of("results.segment-not-complete"));
 		}
 	}
 
@@ -88,7 +88,7 @@ public class ResultPublication {
 		result.requireUnsigned(signatory, actor);
 		this.signatories.of(segment).require(signatory, actor);
 		result.sign(signatory, actor, this.acts.now());
-		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.words()));
+		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.code()));
 		if (result.isOfficial()) {
 			this.update.publish(held, ResultVersion.Cause.SIGNED, "", actor);
 		}

@@ -2,7 +2,6 @@ package rimebook.results;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import org.springframework.core.annotation.Order;
 import org.springframework.stereotype.Component;
@@ -13,6 +12,8 @@ import rimebook.performances.LooseEnds;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /** Everybody has skated, every card is closed, and nothing behind it is open. */
 @Component
@@ -44,26 +45,33 @@ class RunGuard implements SignatureGuard {
 	private static SignatureChecklist.SignatureCondition performances(List<PerformanceView> all, String path) {
 		long waiting = all.stream().filter((performance) -> performance.status() == PerformanceStatus.WAITING).count();
 		return (waiting == 0)
-				? SignatureChecklist.SignatureCondition.met("performances",
-						"All " + all.size() + " performances are done.", path)
+				? SignatureChecklist.SignatureCondition.met("performances", Sentence.of("results.all-done", all.size()),
+						path)
 				: SignatureChecklist.SignatureCondition.missing("performances",
-						waiting + " of " + all.size() + " teams are still to skate.", path);
+						Sentence.of("results.still-to-skate", Math.toIntExact(waiting), all.size()), path);
 	}
 
 	private static SignatureChecklist.SignatureCondition cards(List<PerformanceView> all, String path) {
-		String open = all.stream()
+		Sentence open = Series.withCommas(all.stream()
 			.filter((performance) -> !performance.status().isDone()
 					&& performance.status() != PerformanceStatus.WAITING)
-			.map((performance) -> "No. " + performance.startNumber())
-			.collect(Collectors.joining(", "));
-		return open.isEmpty() ? SignatureChecklist.SignatureCondition.met("cards", "No card is open.", path)
-				: SignatureChecklist.SignatureCondition.missing("cards",
-						"The cards of " + open + " are open; the referee closes them at the stand.", path);
+			.map((performance) -> Sentence.of("results.number", performance.startNumber()))
+			.toList());
+		return open.isEmpty()
+				? SignatureChecklist.SignatureCondition.met("cards", Sentence.of("results.no-card-open"), path)
+				: SignatureChecklist.SignatureCondition.missing("cards", Sentence.of("results.cards-open", open), path);
+	}
+
+	private static Sentence whole(List<Sentence> open) {
+		return open.stream()
+			.map((one) -> Sentence.of("results.loose-end", one))
+			.reduce((one, other) -> Sentence.of("results.loose-ends", one, other))
+			.orElse(Sentence.NONE);
 	}
 
 	private static SignatureChecklist.SignatureCondition condition(LooseEnds.LooseEnd end, String path) {
 		return end.open().isEmpty() ? SignatureChecklist.SignatureCondition.met(end.name(), end.settled(), path)
-				: SignatureChecklist.SignatureCondition.missing(end.name(), String.join(". ", end.open()) + ".", path);
+				: SignatureChecklist.SignatureCondition.missing(end.name(), whole(end.open()), path);
 	}
 
 }

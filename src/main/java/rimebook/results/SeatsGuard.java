@@ -1,7 +1,7 @@
 package rimebook.results;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.springframework.core.annotation.Order;
@@ -10,6 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.accounts.People;
 import rimebook.competition.SegmentId;
+import rimebook.wording.Sentence;
 
 /**
  * Two people have the seats of referee and accountant, and accounts to sign with: an
@@ -36,18 +37,17 @@ class SeatsGuard implements SignatureGuard {
 		if (!seated.areTwo()) {
 			return List.of(SignatureChecklist.SignatureCondition.missing("seats", seated.sentence(), path));
 		}
-		String strangers = strangers(seated);
-		return List
-			.of(strangers.isEmpty() ? SignatureChecklist.SignatureCondition.met("seats", seated.sentence(), path)
-					: SignatureChecklist.SignatureCondition.due("seats", seated.sentence()
-							+ " No account goes by the name " + strangers + " yet; it has to be that of the register.",
-							path));
+		Optional<Sentence> strangers = strangers(seated);
+		return List.of(strangers.isEmpty() ? SignatureChecklist.SignatureCondition.met("seats", seated.sentence(), path)
+				: SignatureChecklist.SignatureCondition.due("seats",
+						Sentence.of("results.signatories-without-account", seated.sentence(), strangers.get()), path));
 	}
 
-	private String strangers(Signatories.SeatedSignatories seated) {
+	private Optional<Sentence> strangers(Signatories.SeatedSignatories seated) {
 		return Stream.of(seated.referee(), seated.accountant())
 			.filter((name) -> this.people.identityOf(name).isEmpty())
-			.collect(Collectors.joining(" or "));
+			.map(Sentence::said)
+			.reduce((one, other) -> Sentence.of("results.or", one, other));
 	}
 
 }

@@ -15,6 +15,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** The road of one segment's result from its first card to two signatures. */
 @Entity
@@ -87,7 +88,7 @@ class SegmentResult {
 	}
 
 	void post() {
-		require(SegmentResultView.SegmentResultState.RUNNING, "posted");
+		require(SegmentResultView.SegmentResultState.RUNNING, Sentence.of("results.act.posted"));
 		this.state = SegmentResultView.SegmentResultState.POSTED;
 	}
 
@@ -103,7 +104,7 @@ class SegmentResult {
 
 	/** Refuse to sign what is not posted, or official already. */
 	void requirePosted() {
-		require(SegmentResultView.SegmentResultState.POSTED, "signed");
+		require(SegmentResultView.SegmentResultState.POSTED, Sentence.of("results.act.signed"));
 	}
 
 	void sign(Signatories.Signatory signatory, Actor actor, Instant now) {
@@ -132,16 +133,16 @@ class SegmentResult {
 		String otherName = (signatory == Signatories.Signatory.REFEREE) ? this.accountantSignature
 				: this.refereeSignature;
 		if (!own.isEmpty()) {
-			throw new ConflictException("already-signed", own + " has signed as " + signatory.words() + " already.");
+			throw new ConflictException("already-signed",
+					Sentence.of("results.already-signed", own, signatory.spoken()));
 		}
 		if (actor.isNotedAs(other, otherName)) {
-			throw new ConflictException("two-names-needed",
-					"Two different people sign a result; " + actor.name() + " has signed it already.");
+			throw new ConflictException("two-names-needed", Sentence.of("results.two-names-needed", actor.name()));
 		}
 	}
 
 	void reopen() {
-		require(SegmentResultView.SegmentResultState.OFFICIAL, "opened again");
+		require(SegmentResultView.SegmentResultState.OFFICIAL, Sentence.of("results.act.opened-again"));
 		this.state = SegmentResultView.SegmentResultState.POSTED;
 		forgetSignatures();
 	}
@@ -149,8 +150,7 @@ class SegmentResult {
 	/** A fact changed: nothing that was signed covers it any more. */
 	void change() {
 		if (this.state == SegmentResultView.SegmentResultState.OFFICIAL) {
-			throw new ConflictException("result-official",
-					"This result is signed and official. The referee opens it again, with a reason, before it can change.");
+			throw new ConflictException("result-official", Sentence.of("results.result-official"));
 		}
 		forgetSignatures();
 	}
@@ -164,10 +164,9 @@ class SegmentResult {
 		this.accountantSignedAt = null;
 	}
 
-	private void require(SegmentResultView.SegmentResultState expected, String act) {
+	private void require(SegmentResultView.SegmentResultState expected, Sentence act) {
 		if (this.state != expected) {
-			throw new ConflictException("result-state",
-					"This result is " + this.state.words() + " and cannot be " + act + ".");
+			throw new ConflictException("result-state", Sentence.of("results.cannot-be", this.state.spoken(), act));
 		}
 	}
 

@@ -1,11 +1,13 @@
 package rimebook.results;
 
 import java.time.Instant;
+import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.wording.Sentence;
 
 /**
  * Where a segment's result stands.
@@ -27,22 +29,16 @@ public record SegmentResultView(SegmentId segment, SegmentResultState state, @Nu
 	public enum SegmentResultState {
 
 		/** Teams are to skate, or the result was not posted yet. */
-		RUNNING("not posted yet"),
+		RUNNING,
 
 		/** Posted with its time: the protest clock runs, signatures are collected. */
-		POSTED("posted"),
+		POSTED,
 
 		/** Signed by referee and accountant. */
-		OFFICIAL("official");
+		OFFICIAL;
 
-		private final String words;
-
-		SegmentResultState(String words) {
-			this.words = words;
-		}
-
-		String words() {
-			return this.words;
+		Sentence spoken() {
+			return Sentence.of("results.state." + name().toLowerCase(Locale.ROOT));
 		}
 
 	}

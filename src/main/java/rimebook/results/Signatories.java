@@ -1,6 +1,7 @@
 package rimebook.results;
 
-import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.springframework.stereotype.Service;
@@ -15,6 +16,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Tells who signs, as the panel stands now. */
 @Service
@@ -65,29 +67,24 @@ public class Signatories {
 		 * as panels made before these seats excluded each other may have it.
 		 */
 		boolean areTwo() {
-			return empty().isEmpty() && !this.referee.equals(this.accountant);
+			return empty().findAny().isEmpty() && !this.referee.equals(this.accountant);
 		}
 
 		/** Who signs, or what the seats lack, in a sentence. */
-		public String sentence() {
-			List<String> empty = empty();
-			if (empty.isEmpty() && !areTwo()) {
-				return this.referee + " sits as referee and as accountant in " + this.name
-						+ ", and two people sign. One of the seats is given to somebody else on the page of the panel.";
+		public Sentence sentence() {
+			Optional<Sentence> empty = empty().reduce((one, other) -> Sentence.of("results.or-as", one, other));
+			if (empty.isPresent()) {
+				return Sentence.of("results.nobody-signs", empty.get(), this.name);
 			}
-			return empty.isEmpty()
-					? this.referee + " signs as referee and " + this.accountant
-							+ " as accountant: they have these seats in " + this.name + "."
-					: "Nobody sits as " + String.join(" or as ", empty) + " in " + this.name
-							+ ", and a result is signed by those who do. The seat is given on the page of the panel.";
+			return areTwo() ? Sentence.of("results.signatories", this.referee, this.accountant, this.name)
+					: Sentence.of("results.one-for-both", this.referee, this.name);
 		}
 
-		/** The seats that nobody has, in words. */
-		List<String> empty() {
+		/** The seats that nobody has. */
+		private Stream<Sentence> empty() {
 			return Stream.of(Signatory.values())
 				.filter((signatory) -> seated(signatory).isEmpty())
-				.map(Signatory::words)
-				.toList();
+				.map(Signatory::spoken);
 		}
 
 		/**
@@ -100,11 +97,9 @@ public class Signatories {
 			}
 		}
 
-		private String refusal(Signatory signatory, Actor actor) {
-			return seated(signatory).isEmpty() ? sentence()
-					: seated(signatory) + " signs as " + signatory.words() + " in " + this.name
-							+ ", having that seat; you are " + actor.name()
-							+ ". If somebody took over, the seat is given to them on the page of the panel first.";
+		private Sentence refusal(Signatory signatory, Actor actor) {
+			return seated(signatory).isEmpty() ? sentence() : Sentence.of("results.another-signs", seated(signatory),
+					signatory.spoken(), this.name, actor.name());
 		}
 
 		private String seated(Signatory signatory) {
@@ -117,19 +112,18 @@ public class Signatories {
 	public enum Signatory {
 
 		/** The referee of the event. */
-		REFEREE("referee"),
+		REFEREE,
 
 		/** The accountant who answers for the computation. */
-		ACCOUNTANT("accountant");
+		ACCOUNTANT;
 
-		private final String words;
-
-		Signatory(String words) {
-			this.words = words;
+		Sentence spoken() {
+			return Sentence.of("results.signatory." + code());
 		}
 
-		String words() {
-			return this.words;
+		/** As it stands on the record, and in keys. */
+		String code() {
+			return name().toLowerCase(Locale.ROOT);
 		}
 
 	}

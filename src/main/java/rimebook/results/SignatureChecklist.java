@@ -2,10 +2,8 @@ package rimebook.results;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -14,6 +12,8 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Moment;
+import rimebook.wording.Sentence;
 
 /**
  * All that has to be so before a segment's result is official, in the order in which
@@ -21,8 +21,6 @@ import rimebook.shared.RuleViolationException;
  */
 @Service
 public class SignatureChecklist {
-
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm zzz", Locale.ENGLISH);
 
 	private final List<SignatureGuard> guards;
 
@@ -64,20 +62,21 @@ public class SignatureChecklist {
 	private static SignatureCondition posted(SegmentResultView result, ZoneId zone) {
 		String path = "/desk/results/" + result.segment() + "#next";
 		Instant at = result.postedAt();
-		return (at == null) ? SignatureCondition.missing("posted", "The result is not posted yet.", path)
-				: SignatureCondition.met("posted", "Posted by " + result.postedBy() + ", " + time(at, zone) + ".",
+		return (at == null) ? SignatureCondition.missing("posted", Sentence.of("results.not-posted-yet"), path)
+				: SignatureCondition.met("posted", Sentence.of("results.posted-by", result.postedBy(), time(at, zone)),
 						path);
 	}
 
 	private static SignatureCondition signature(Signatories.Signatory who, String name, @Nullable Instant at,
 			SegmentId segment, ZoneId zone) {
 		String path = "/desk/results/" + segment + "#next";
-		return (at == null) ? SignatureCondition.due(who.words(), "The " + who.words() + " has not signed yet.", path)
-				: SignatureCondition.met(who.words(), "Signed by " + name + ", " + time(at, zone) + ".", path);
+		return (at == null)
+				? SignatureCondition.due(who.code(), Sentence.of("results.not-signed-yet", who.spoken()), path)
+				: SignatureCondition.met(who.code(), Sentence.of("results.signed-by", name, time(at, zone)), path);
 	}
 
-	private static String time(Instant at, ZoneId zone) {
-		return TIME.format(at.atZone(zone));
+	private static Sentence time(Instant at, ZoneId zone) {
+		return Moment.of(at.atZone(zone));
 	}
 
 	/**
@@ -98,7 +97,7 @@ public class SignatureChecklist {
 	 * @param sentence how it stands in words; a refused signature says it
 	 * @param path the page on which it is mended or read
 	 */
-	public record SignatureCondition(String key, State state, String sentence, String path) {
+	public record SignatureCondition(String key, State state, Sentence sentence, String path) {
 
 		/** How a condition stands. */
 		public enum State {
@@ -115,17 +114,17 @@ public class SignatureChecklist {
 		}
 
 		/** It is so. */
-		public static SignatureCondition met(String key, String sentence, String path) {
+		public static SignatureCondition met(String key, Sentence sentence, String path) {
 			return new SignatureCondition(key, State.MET, sentence, path);
 		}
 
 		/** It is not so: a signature is refused with that sentence. */
-		public static SignatureCondition missing(String key, String sentence, String path) {
+		public static SignatureCondition missing(String key, Sentence sentence, String path) {
 			return new SignatureCondition(key, State.MISSING, sentence, path);
 		}
 
 		/** It is not so yet; that holds no signature back. */
-		public static SignatureCondition due(String key, String sentence, String path) {
+		public static SignatureCondition due(String key, Sentence sentence, String path) {
 			return new SignatureCondition(key, State.DUE, sentence, path);
 		}
 

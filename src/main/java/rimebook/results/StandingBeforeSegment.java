@@ -12,6 +12,7 @@ import rimebook.draw.StandingBefore;
 import rimebook.entries.EntryId;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 /** Tells the draw of a later segment how the teams stand. */
 @Component
@@ -35,7 +36,7 @@ class StandingBeforeSegment implements StandingBefore {
 			.map(ResultVersion::standing)
 			.filter((latest) -> isReadyFor(event, segment, latest))
 			.orElseThrow(() -> new RuleViolationException("standing-incomplete",
-					"The segment before this one is not finished; its standing is needed for the draw."));
+					Sentence.of("results.standing-incomplete")));
 		return standing.rows()
 			.stream()
 			.filter((row) -> row.has(EntryStatus.SKATED))

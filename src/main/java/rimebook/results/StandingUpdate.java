@@ -18,6 +18,7 @@ import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Publishes the next version of a segment and of its event. All segments of the event are
@@ -187,8 +188,8 @@ class StandingUpdate {
 			.filter((performance) -> performance.status() == PerformanceStatus.REOPENED)
 			.findFirst()
 			.ifPresent((open) -> {
-				throw new ConflictException("cards-reopened", "The cards of start number " + open.startNumber()
-						+ " are open again. Close them first, so that nothing is published while they may change.");
+				throw new ConflictException("cards-reopened",
+						Sentence.of("results.cards-reopened", open.startNumber()));
 			});
 	}
 

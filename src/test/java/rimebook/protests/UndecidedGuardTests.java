@@ -45,7 +45,7 @@ class UndecidedGuardTests {
 				standings, competitions, Clock.fixed(now, ZoneOffset.UTC));
 		SignatureChecklist.SignatureCondition time = guard.conditions(SEGMENT).get(2);
 		assertThat(time.state()).isEqualTo(state);
-		assertThat(time.sentence()).contains("until 13 Feb 14:30 EET");
+		assertThat(time.sentence()).asString().contains("until 13 Feb 14:30 EET");
 	}
 
 	private static SegmentResultView.Posting posting(Instant at) {

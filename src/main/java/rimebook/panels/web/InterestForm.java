@@ -34,7 +34,7 @@ record InterestForm(@Nullable String kind, @Nullable String team, @Nullable Stri
 
 	Panels.DeclareInterest declared(OfficialView.Id official, KnownNames known) {
 		InterestView.Kind bond = Given.read("kind", this.kind, InterestView.Kind::valueOf,
-				"Please choose what the bond is.");
+				Sentence.of("panels.bond-missing"));
 		return new Panels.DeclareInterest(official, bond, team(known), day(Given.text(this.lastDay).strip()));
 	}
 

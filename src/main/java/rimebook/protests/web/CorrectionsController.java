@@ -32,6 +32,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.CardMarks;
+import rimebook.wording.Sentence;
 
 /** Corrections of closed cards: one official proposes, another decides. */
 @Controller
@@ -82,8 +83,7 @@ class CorrectionsController {
 		PointsLine line = PointsLine.parse(form.getLine());
 		Integer value = line.read(form.getValue());
 		if (value == null) {
-			throw new RuleViolationException("mark-not-valid", "value",
-					"Type the grade as a whole number such as +2, or the mark of a component such as 7.25.");
+			throw new RuleViolationException("mark-not-valid", "value", Sentence.of("protests.mark-not-valid"));
 		}
 		return LineAmendment.of(line, value);
 	}
@@ -96,24 +96,23 @@ class CorrectionsController {
 		String performance = form.getPerformance();
 		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
-					"Choose a performance of this segment whose cards are closed.");
+					Sentence.of("protests.performance-not-closed"));
 		}
 		return PerformanceId.of(performance);
 	}
 
 	private static SeatId seat(CorrectionForm form) {
-		return Given.read("seat", form.getSeat(), SeatId::of, "Choose the judge whose card it is.");
+		return Given.read("seat", form.getSeat(), SeatId::of, Sentence.of("protests.judge-missing"));
 	}
 
 	private static ProtestView.@Nullable ProtestId protest(CorrectionForm form) {
 		return form.getProtest().isBlank() ? null : Given.read("protest", form.getProtest(), ProtestView.ProtestId::of,
-				"Choose a protest from the list, or none.");
+				Sentence.of("protests.protest-missing"));
 	}
 
 	private static int mark(String field, @Nullable BigDecimal mark) {
 		if (mark == null) {
-			throw RuleViolationException.ofField("field-missing", field,
-					"is empty; a mark is 0.0 to 6.0 in steps of 0.1.");
+			throw RuleViolationException.ofField("field-missing", field, Sentence.of("protests.mark-missing"));
 		}
 		return MarkWords.read(field, mark);
 	}

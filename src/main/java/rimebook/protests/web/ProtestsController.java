@@ -26,6 +26,7 @@ import rimebook.protests.Protests;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /** Protests of a segment: taken at the desk, decided by the referee. */
 @Controller
@@ -80,12 +81,12 @@ class ProtestsController {
 	}
 
 	private static EntryId entry(String text) {
-		return Given.read("entry", text, EntryId::of, "Choose the team that protests.");
+		return Given.read("entry", text, EntryId::of, Sentence.of("protests.team-missing"));
 	}
 
 	private static ProtestView.ProtestCategory category(ProtestView.@Nullable ProtestCategory category) {
 		if (category == null) {
-			throw new RuleViolationException("field-missing", "category", "Choose what the protest is about.");
+			throw new RuleViolationException("field-missing", "category", Sentence.of("protests.category-missing"));
 		}
 		return category;
 	}

@@ -25,6 +25,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.JudgedElement;
+import rimebook.wording.Sentence;
 
 /** Proposals to correct what the technical panel sent: an element, or a deduction. */
 @Controller
@@ -80,11 +81,10 @@ class SheetCorrectionsController {
 	private static Amendment element(SheetPlace place, SheetCorrectionForm form) {
 		String code = Given.text(form.code()).strip();
 		if (code.isEmpty() && place.further()) {
-			throw new RuleViolationException("field-missing", "code", "Type the code of the further element.");
+			throw new RuleViolationException("field-missing", "code", Sentence.of("protests.code-missing"));
 		}
 		if (code.length() > 20 || code.contains(" ")) {
-			throw new RuleViolationException("code-malformed", "code",
-					"A code has at most 20 characters and no blank, such as ME4 or I4+pi3.");
+			throw new RuleViolationException("code-malformed", "code", Sentence.of("protests.code-malformed"));
 		}
 		JudgedElement.ElementWorth worth = form.worth();
 		return code.isEmpty() ? place.nothing() : new SheetAmendment.ElementAmendment(place.number(), place.further(),
@@ -95,13 +95,13 @@ class SheetCorrectionsController {
 		String item = Given.text(form.item());
 		if (item.isEmpty()) {
 			if (place.further()) {
-				throw new RuleViolationException("field-missing", "item", "Choose the further deduction.");
+				throw new RuleViolationException("field-missing", "item", Sentence.of("protests.item-missing"));
 			}
 			return place.nothing();
 		}
 		String count = Given.text(form.count()).strip();
 		if (!count.matches("[1-9]\\d{0,2}")) {
-			throw new RuleViolationException("count-malformed", "count", "Type a whole number from 1 to 999.");
+			throw new RuleViolationException("count-malformed", "count", Sentence.of("protests.count-malformed"));
 		}
 		return new SheetAmendment.DeductionAmendment(place.number(), place.further(), item, Integer.parseInt(count));
 	}
@@ -110,7 +110,7 @@ class SheetCorrectionsController {
 		String given = Given.text(form.performance());
 		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(given))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
-					"Choose a performance of this segment whose cards are closed.");
+					Sentence.of("protests.performance-not-closed"));
 		}
 		return PerformanceId.of(given);
 	}
@@ -118,12 +118,12 @@ class SheetCorrectionsController {
 	private static ProtestView.@Nullable ProtestId protest(SheetCorrectionForm form) {
 		String given = Given.text(form.protest());
 		return given.isBlank() ? null
-				: Given.read("protest", given, ProtestView.ProtestId::of, "Choose a protest from the list, or none.");
+				: Given.read("protest", given, ProtestView.ProtestId::of, Sentence.of("protests.protest-missing"));
 	}
 
 	private String page(SegmentId segment, boolean element, Model model) {
 		if (!this.pages.isJudgedByPoints(segment)) {
-			throw new NotFoundException("not-by-points", "This segment is not judged by points; it has no elements.");
+			throw new NotFoundException("not-by-points", Sentence.of("protests.not-by-points"));
 		}
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("what", element ? "element" : "deduction");

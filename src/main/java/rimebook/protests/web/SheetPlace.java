@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import rimebook.performances.Amendment;
 import rimebook.points.SheetAmendment;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * A choice of a form: a place in what the technical panel sent, or where a further
@@ -27,7 +28,7 @@ record SheetPlace(boolean element, int number, boolean further) {
 	static SheetPlace parse(String text, boolean element) {
 		Matcher found = FORM.matcher(text);
 		if (!found.matches() || found.group(1).equals("called") != element) {
-			throw new RuleViolationException("line-unknown", "line", "Choose one of the lines offered here.");
+			throw new RuleViolationException("line-unknown", "line", Sentence.of("protests.line-unknown"));
 		}
 		return new SheetPlace(element, Integer.parseInt(found.group(3)), !found.group(2).isEmpty());
 	}

@@ -24,6 +24,7 @@ import rimebook.protests.Corrections;
 import rimebook.protests.ProtestView;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Proposals to set how a team came through: withdrawn, not finished, disqualified, and
@@ -70,11 +71,11 @@ class StatusCorrectionsController {
 		String given = Given.text(form.performance());
 		if (this.choices.teams(segment).stream().noneMatch((one) -> one.value().equals(given))) {
 			throw new RuleViolationException("performance-not-done", "performance",
-					"Choose a team of this segment that has skated, or was ended without marks.");
+					Sentence.of("protests.performance-not-done"));
 		}
 		PerformanceStatus status = form.status();
 		if (status == null) {
-			throw new RuleViolationException("field-missing", "status", "Choose how the team came through.");
+			throw new RuleViolationException("field-missing", "status", Sentence.of("protests.status-missing"));
 		}
 		return new Corrections.ProposeCorrection(StatusCorrection.StatusAmendment.on(PerformanceId.of(given), status),
 				Given.text(form.reason()), "", protest(form));
@@ -83,7 +84,7 @@ class StatusCorrectionsController {
 	private static ProtestView.@Nullable ProtestId protest(StatusCorrectionForm form) {
 		String given = Given.text(form.protest());
 		return given.isBlank() ? null
-				: Given.read("protest", given, ProtestView.ProtestId::of, "Choose a protest from the list, or none.");
+				: Given.read("protest", given, ProtestView.ProtestId::of, Sentence.of("protests.protest-missing"));
 	}
 
 	private String page(SegmentId segment, StatusCorrectionForm form, Model model) {

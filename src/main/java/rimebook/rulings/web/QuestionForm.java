@@ -7,6 +7,7 @@ import rimebook.entries.EntryId;
 import rimebook.pages.Given;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
+import rimebook.wording.Sentence;
 
 /** A question to the referee as typed. */
 class QuestionForm {
@@ -22,15 +23,15 @@ class QuestionForm {
 	private String askedBy = "";
 
 	Rulings.AskQuestion asked() {
-		EntryId team = Given.read("entry", this.entry, EntryId::of, "Choose the team that asks.");
+		EntryId team = Given.read("entry", this.entry, EntryId::of, Sentence.of("rulings.team-missing"));
 		QuestionView.RulingTopic about = Given.read("topic", this.topic, QuestionView.RulingTopic::valueOf,
-				"Choose what the question is about.");
+				Sentence.of("rulings.topic-missing"));
 		return new Rulings.AskQuestion(team, segmentGiven(), about, this.question, this.askedBy);
 	}
 
 	private @Nullable SegmentId segmentGiven() {
 		return this.segment.isBlank() ? null
-				: Given.read("segment", this.segment, SegmentId::of, "Choose a segment from the list.");
+				: Given.read("segment", this.segment, SegmentId::of, Sentence.of("rulings.segment-missing"));
 	}
 
 	public String getEntry() {

@@ -4,6 +4,7 @@ import rimebook.pages.Given;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
+import rimebook.wording.Sentence;
 
 /** The referee's ruling as typed. */
 class RulingForm {
@@ -39,7 +40,7 @@ class RulingForm {
 
 	Rulings.GiveRuling ruling(QuestionView.QuestionId question) {
 		RulingView.Verdict given = Given.read("verdict", this.verdict, RulingView.Verdict::valueOf,
-				"Choose what you rule.");
+				Sentence.of("rulings.verdict-missing"));
 		return new Rulings.GiveRuling(question, this.seen,
 				new RulingView.Answer(given, this.condition, this.grounds, this.rule, this.shown), this.reason);
 	}

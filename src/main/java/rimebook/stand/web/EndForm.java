@@ -9,6 +9,7 @@ import rimebook.pages.Given;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /** The end of a performance without marks that count, as it is typed. */
 record EndForm(@Nullable String performance, @Nullable String version, @Nullable String how, @Nullable String reason) {
@@ -26,15 +27,15 @@ record EndForm(@Nullable String performance, @Nullable String version, @Nullable
 	}
 
 	PerformanceId performanceGiven() {
-		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance has ended.");
+		return Given.read("performance", this.performance, PerformanceId::of, Sentence.of("stand.ended-missing"));
 	}
 
 	int versionSeen() {
-		return Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
+		return Given.read("version", this.version, Integer::valueOf, Sentence.of("stand.open-again"));
 	}
 
 	PerformanceStatus howGiven() {
-		return Given.read("how", this.how, PerformanceStatus::valueOf, "Please choose how it ended.");
+		return Given.read("how", this.how, PerformanceStatus::valueOf, Sentence.of("stand.how-missing"));
 	}
 
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.pages.Given;
 import rimebook.performances.PerformanceId;
 import rimebook.remarks.Remarks;
+import rimebook.wording.Sentence;
 
 /** A remark to the panel as it is typed. */
 record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable String text, @Nullable String touch) {
@@ -21,11 +22,11 @@ record RemarkForm(@Nullable String performance, @Nullable String kind, @Nullable
 	}
 
 	PerformanceId performanceGiven() {
-		return Given.read("performance", this.performance, PerformanceId::of, "Say which performance it is about.");
+		return Given.read("performance", this.performance, PerformanceId::of, Sentence.of("stand.performance-missing"));
 	}
 
 	Remarks.RemarkKind kindGiven() {
-		return Given.read("kind", this.kind, Remarks.RemarkKind::valueOf, "Please choose what kind of remark it is.");
+		return Given.read("kind", this.kind, Remarks.RemarkKind::valueOf, Sentence.of("stand.remark-kind-missing"));
 	}
 
 	/**

@@ -13,6 +13,7 @@ import rimebook.pages.RinkClock;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.Reskates;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /** What the stand shows of re-skates, and of teams that skate out of the drawn order. */
 @Component
@@ -67,7 +68,7 @@ class SkatingAgain {
 		static final CallForm EMPTY = new CallForm("", "");
 
 		PerformanceId calledGiven() {
-			return Given.read("called", this.called, PerformanceId::of, "Please choose which team is called.");
+			return Given.read("called", this.called, PerformanceId::of, Sentence.of("stand.called-missing"));
 		}
 
 	}
@@ -81,11 +82,11 @@ class SkatingAgain {
 		}
 
 		PerformanceId performanceGiven() {
-			return Given.read("performance", this.performance, PerformanceId::of, "Say which team waits.");
+			return Given.read("performance", this.performance, PerformanceId::of, Sentence.of("stand.waiting-missing"));
 		}
 
 		int versionSeen() {
-			return Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
+			return Given.read("version", this.version, Integer::valueOf, Sentence.of("stand.open-again"));
 		}
 
 	}

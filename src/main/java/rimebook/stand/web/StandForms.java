@@ -22,6 +22,7 @@ import rimebook.performances.PanelChanges;
 import rimebook.performances.PerformanceId;
 import rimebook.shared.Required;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /** The forms of the stand about cards that are closed and seats that are not filled. */
 @Component
@@ -106,7 +107,7 @@ class StandForms {
 		static final TakeoverForm EMPTY = new TakeoverForm("", "");
 
 		SeatId judgeGiven() {
-			return Given.read("judge", this.judge, SeatId::of, "Please choose whose seat the substitute takes over.");
+			return Given.read("judge", this.judge, SeatId::of, Sentence.of("stand.seat-missing"));
 		}
 
 		String reasonGiven() {
@@ -124,11 +125,12 @@ class StandForms {
 		}
 
 		PerformanceId performanceGiven() {
-			return Given.read("performance", this.performance, PerformanceId::of, "Say whose cards are to be opened.");
+			return Given.read("performance", this.performance, PerformanceId::of,
+					Sentence.of("stand.reopened-missing"));
 		}
 
 		int versionSeen() {
-			return Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
+			return Given.read("version", this.version, Integer::valueOf, Sentence.of("stand.open-again"));
 		}
 
 		String reasonGiven() {
@@ -143,7 +145,7 @@ class StandForms {
 		static final TakeBackForm EMPTY = new TakeBackForm("", "", "");
 
 		SeatId seatGiven() {
-			return Given.read("decided", this.decided, SeatId::of, "Please choose what is taken back.");
+			return Given.read("decided", this.decided, SeatId::of, Sentence.of("stand.change-missing"));
 		}
 
 		/** The rule by which a judge returns; empty where none is needed. */
@@ -168,8 +170,8 @@ class StandForms {
 
 		AbsentJudges.CloseWithout given() {
 			PerformanceId about = Given.read("performance", this.performance, PerformanceId::of,
-					"Say whose cards are to be closed.");
-			int seen = Given.read("version", this.version, Integer::valueOf, "Open the stand again, then repeat.");
+					Sentence.of("stand.closed-missing"));
+			int seen = Given.read("version", this.version, Integer::valueOf, Sentence.of("stand.open-again"));
 			return new AbsentJudges.CloseWithout(about, seen, seats(),
 					Required.text("absentRule", Given.text(this.absentRule), 120),
 					Required.text("absentReason", Given.text(this.absentReason), 500));
@@ -178,7 +180,8 @@ class StandForms {
 		private Set<SeatId> seats() {
 			Set<SeatId> seats = new LinkedHashSet<>();
 			Objects.requireNonNullElse(this.absent, List.<String>of())
-				.forEach((seat) -> seats.add(Given.read("absent", seat, SeatId::of, "Say whose card will not come.")));
+				.forEach((seat) -> seats
+					.add(Given.read("absent", seat, SeatId::of, Sentence.of("stand.absent-missing"))));
 			return seats;
 		}
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.Given;
+import rimebook.wording.Sentence;
 
 /**
  * The touch of the clock that a form rests on, written as its moment in milliseconds.
@@ -20,7 +21,7 @@ final class Touched {
 	 */
 	static @Nullable Instant read(@Nullable String given) {
 		return (given == null || given.isBlank()) ? null : Given.read("touch", given,
-				(text) -> Instant.ofEpochMilli(Long.parseLong(text)), "Open the stand again, then repeat.");
+				(text) -> Instant.ofEpochMilli(Long.parseLong(text)), Sentence.of("stand.open-again"));
 	}
 
 }

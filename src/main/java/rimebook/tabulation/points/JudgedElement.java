@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * An authorised element with the grades of the panel.
@@ -76,26 +78,28 @@ public record JudgedElement(int number, String code, ElementWorth worth, @Nullab
 	public enum ElementWorth {
 
 		/** Base value and grades count. */
-		COUNTS("counts"),
+		COUNTS,
 
 		/** Its basic requirement was missed: no base value, and no grade counts. */
-		NO_VALUE("no value"),
+		NO_VALUE,
 
 		/** Beyond the number or kind allowed in the segment: as if it had no value. */
-		TOO_MANY("one element too many: no value");
-
-		private final String words;
-
-		ElementWorth(String words) {
-			this.words = words;
-		}
+		TOO_MANY;
 
 		/**
 		 * Return the words used beside the element.
 		 * @return for example {@code no value}
 		 */
+		public Sentence spoken() {
+			return Sentence.of("points.worth." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+		}
+
+		/**
+		 * Return the same in English, as on the record.
+		 * @return for example {@code no value}
+		 */
 		public String words() {
-			return this.words;
+			return spoken().english();
 		}
 
 	}
