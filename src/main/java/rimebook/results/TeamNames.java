@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 
 import rimebook.entries.EntryView;
 import rimebook.shared.RuleViolationException;
+import rimebook.tabulation.EntryName;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /** What the teams of an event are called, by entry. */
 final class TeamNames {
@@ -47,12 +49,11 @@ final class TeamNames {
 		 * @param teams what the teams are called, by entry
 		 */
 		static RuleViolationException of(TabulationException refused, Map<String, TeamNames.Named> teams) {
-			String sentence = String.valueOf(refused.getMessage());
-			for (Map.Entry<String, TeamNames.Named> team : teams.entrySet()) {
-				sentence = sentence.replace("entry '" + team.getKey() + "'", team.getValue().team())
-					.replace("Entry '" + team.getKey() + "'", team.getValue().team());
-			}
-			return new RuleViolationException(refused.code(), "The standing cannot be made so: " + sentence);
+			Map<String, String> names = teams.entrySet()
+				.stream()
+				.collect(Collectors.toMap(Map.Entry::getKey, (team) -> team.getValue().team()));
+			return new RuleViolationException(refused.code(),
+					Sentence.of("results.cannot-be-tabulated", EntryName.named(refused.sentence(), names)));
 		}
 
 	}

@@ -1,5 +1,7 @@
 package rimebook.tabulation;
 
+import rimebook.wording.Sentence;
+
 /**
  * Who goes on from a round to the next segment.
  *
@@ -16,7 +18,7 @@ public record AdvancementRules(int perGroup, LastPlaceTies ties, Vacancies vacan
 	public AdvancementRules {
 		if (perGroup < 1) {
 			throw TabulationException.refused("advancing-out-of-range",
-					"The number of teams that advance from each group must be 1 or more; got " + perGroup + ".");
+					Sentence.of("tabulation.advancing-out-of-range", perGroup));
 		}
 	}
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import rimebook.wording.Sentence;
+
 /**
  * Puts a substitute in the place of a judge who cannot continue. The substitute has
  * marked everybody all along, and now his marks count for the whole segment: all marks of
@@ -38,12 +40,12 @@ public final class SubstituteJudge {
 
 	private static void check(EntryCards entry, int judge, Map<String, CardMarks> cards) {
 		if (judge < 1 || judge > entry.cards().size()) {
-			throw TabulationException.refused("judge-out-of-range", "Entry '" + entry.entry() + "' has no judge "
-					+ judge + "; a number from 1 to " + entry.cards().size() + " is expected.");
+			throw TabulationException.refused("judge-out-of-range", Sentence.of("tabulation.judge-out-of-range",
+					EntryName.first(entry.entry()), judge, entry.cards().size()));
 		}
 		if (!cards.containsKey(entry.entry())) {
-			throw TabulationException.refused("substitute-incomplete", "Entry '" + entry.entry()
-					+ "' has no card of the substitute judge, whose cards must count for the whole segment.");
+			throw TabulationException.refused("substitute-incomplete",
+					Sentence.of("tabulation.substitute-incomplete", EntryName.first(entry.entry())));
 		}
 	}
 

@@ -4,27 +4,28 @@ import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Sentence;
+
 /**
  * Says why cards, ordinals or places cannot be tabulated. It is the only exception this
- * module throws for bad input. The code is stable and in kebab-case, the message a
- * sentence that names the field and the form expected.
+ * module throws for bad input. The code is stable and in kebab-case, the sentence names
+ * the field and the form expected.
  */
 public final class TabulationException extends RuntimeException {
 
-	private static final long serialVersionUID = 1L;
+	private static final long serialVersionUID = 2L;
 
 	private final String code;
 
-	private final String sentence;
+	private final Sentence sentence;
 
 	private final transient @Nullable TextPosition position;
 
-	private TabulationException(String code, String sentence) {
+	private TabulationException(String code, Sentence sentence) {
 		this(code, sentence, null);
 	}
 
-	private TabulationException(String code, String sentence, @Nullable TextPosition position) {
-		super(sentence);
+	private TabulationException(String code, Sentence sentence, @Nullable TextPosition position) {
 		this.code = code;
 		this.sentence = sentence;
 		this.position = position;
@@ -33,10 +34,10 @@ public final class TabulationException extends RuntimeException {
 	/**
 	 * Make a refusal for a judging method that lives in a package of its own.
 	 * @param code stable name in kebab-case
-	 * @param sentence what is wrong and what was expected, with a full stop
+	 * @param sentence what is wrong and what was expected
 	 * @return the refusal
 	 */
-	public static TabulationException refused(String code, String sentence) {
+	public static TabulationException refused(String code, Sentence sentence) {
 		return new TabulationException(code, sentence);
 	}
 
@@ -51,6 +52,14 @@ public final class TabulationException extends RuntimeException {
 
 	@Override
 	public String getMessage() {
+		return this.sentence.english();
+	}
+
+	/**
+	 * Return what is wrong and what was expected, to be worded.
+	 * @return with the identities of entries, see {@link EntryName}
+	 */
+	public Sentence sentence() {
 		return this.sentence;
 	}
 
@@ -72,71 +81,68 @@ public final class TabulationException extends RuntimeException {
 
 	static TabulationException markOutOfRange(String field, int hundredths) {
 		return new TabulationException(field + "-mark-out-of-range",
-				"The " + field + " mark must be 0.0 to 6.0 in steps of 0.1 (0 to 600 hundredths in tens); got "
-						+ hundredths + " hundredths.");
+				Sentence.of("tabulation.mark-out-of-range." + field, hundredths));
 	}
 
 	static TabulationException zeroMark(String entry) {
-		return new TabulationException("zero-mark",
-				"A card of entry '" + entry + "' has a mark of 0.0, which this rule set takes for 'not skated'.");
+		return new TabulationException("zero-mark", Sentence.of("tabulation.zero-mark", EntryName.within(entry)));
 	}
 
 	static TabulationException secondMarkGiven(String entry) {
-		return new TabulationException("second-mark-given", "A card of entry '" + entry
-				+ "' has a second mark where the rule set asks for one mark only; 0 is expected in its place.");
+		return new TabulationException("second-mark-given",
+				Sentence.of("tabulation.second-mark-given", EntryName.within(entry)));
 	}
 
 	static TabulationException blankEntry() {
-		return new TabulationException("entry-missing", "The entry must have an identifier that is not blank.");
+		return new TabulationException("entry-missing", Sentence.of("tabulation.entry-missing"));
 	}
 
 	static TabulationException duplicateEntry(String entry) {
-		return new TabulationException("duplicate-entry", "Entry '" + entry + "' is listed more than once.");
+		return new TabulationException("duplicate-entry",
+				Sentence.of("tabulation.duplicate-entry", EntryName.first(entry)));
 	}
 
 	static TabulationException noJudges(String entry) {
-		return new TabulationException("no-judges",
-				"Entry '" + entry + "' has skated but has no cards; one card of each judge is expected.");
+		return new TabulationException("no-judges", Sentence.of("tabulation.no-judges", EntryName.first(entry)));
 	}
 
 	static TabulationException unevenCards(String entry, int found, int expected) {
-		return new TabulationException("uneven-cards", "Entry '" + entry + "' has " + found
-				+ " cards where others have " + expected + "; one of each judge is expected.");
+		return new TabulationException("uneven-cards",
+				Sentence.of("tabulation.uneven-cards", EntryName.first(entry), found, expected));
 	}
 
 	static TabulationException evenPanel(int judges) {
-		return new TabulationException("even-panel", "The panel has " + judges
-				+ " judges; an odd number is expected unless the rule set allows an even panel.");
+		return new TabulationException("even-panel", Sentence.of("tabulation.even-panel", judges));
 	}
 
 	static TabulationException cardsWithoutPerformance(String entry, EntryStatus status) {
 		return new TabulationException("cards-without-performance",
-				"Entry '" + entry + "' is " + status.words() + " but has cards; none are expected.");
+				Sentence.of("tabulation.cards-without-performance", EntryName.first(entry), status.spoken()));
 	}
 
 	static TabulationException ordinalOutOfRange(String entry, int ordinal) {
-		return new TabulationException("ordinal-out-of-range", "Entry '" + entry + "' has the ordinal " + ordinal
-				+ "; a whole number from 1 to " + EntryOrdinals.HIGHEST + " is expected.");
+		return new TabulationException("ordinal-out-of-range",
+				Sentence.of("tabulation.ordinal-out-of-range", EntryName.first(entry), ordinal, EntryOrdinals.HIGHEST));
 	}
 
 	static TabulationException placeOutOfRange(String entry, int place) {
-		return new TabulationException("place-out-of-range", "Entry '" + entry + "' has the segment place " + place
-				+ "; a whole number from 1 to " + EntryPlaces.HIGHEST + " is expected.");
+		return new TabulationException("place-out-of-range",
+				Sentence.of("tabulation.place-out-of-range", EntryName.first(entry), place, EntryPlaces.HIGHEST));
 	}
 
 	static TabulationException unevenPlaces(String entry, int found, int expected) {
-		return new TabulationException("uneven-places", "Entry '" + entry + "' has " + found + " segment places; "
-				+ expected + " are expected, one for each factor (empty where none was reached).");
+		return new TabulationException("uneven-places",
+				Sentence.of("tabulation.uneven-places", EntryName.first(entry), found, expected));
 	}
 
 	static TabulationException factorOutOfRange(int hundredths) {
 		return new TabulationException("factor-out-of-range",
-				"A factor must be 0.01 to 100.0 (1 to 10000 hundredths); got " + hundredths + " hundredths.");
+				Sentence.of("tabulation.factor-out-of-range", hundredths));
 	}
 
 	static TabulationException factorsMissing(int count) {
-		return new TabulationException("factors-missing", "An event has 1 to " + CombinationRules.MOST_SEGMENTS
-				+ " segments, each with a factor; got " + count + " factors.");
+		return new TabulationException("factors-missing",
+				Sentence.of("tabulation.factors-missing", CombinationRules.MOST_SEGMENTS, count));
 	}
 
 	/**
@@ -146,7 +152,7 @@ public final class TabulationException extends RuntimeException {
 	 */
 	public static TabulationException panelOutOfRange(int judges) {
 		return new TabulationException("panel-out-of-range",
-				"A panel has 1 to " + PanelCheck.MOST_JUDGES + " judges; got " + judges + ".");
+				Sentence.of("tabulation.panel-out-of-range", PanelCheck.MOST_JUDGES, judges));
 	}
 
 	/**
@@ -155,7 +161,8 @@ public final class TabulationException extends RuntimeException {
 	 * @return {@code entry-unknown}
 	 */
 	public static TabulationException unknownEntry(String entry) {
-		return new TabulationException("entry-unknown", "There is no entry '" + entry + "' in the standing.");
+		return new TabulationException("entry-unknown",
+				Sentence.of("tabulation.entry-unknown", EntryName.within(entry)));
 	}
 
 	/**
@@ -164,8 +171,8 @@ public final class TabulationException extends RuntimeException {
 	 * @return {@code nothing-to-compare}
 	 */
 	public static TabulationException nothingToCompare(String entry) {
-		return new TabulationException("nothing-to-compare", "Entry '" + entry
-				+ "' has nothing to be compared with; two different teams with a place are expected.");
+		return new TabulationException("nothing-to-compare",
+				Sentence.of("tabulation.nothing-to-compare", EntryName.first(entry)));
 	}
 
 	/**

@@ -41,8 +41,7 @@ final class RefusalReader {
 			return Refusal.of(refused);
 		}
 		if (thrown instanceof TabulationException refused) {
-			return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.code(),
-					Sentence.said(String.valueOf(refused.getMessage())));
+			return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.code(), refused.sentence());
 		}
 		if (thrown instanceof OptimisticLockingFailureException) {
 			return Refusal.of(ConflictException.stale("record"));

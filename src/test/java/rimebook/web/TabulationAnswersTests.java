@@ -14,6 +14,7 @@ import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
 import rimebook.tabulation.points.ElementValue;
 import rimebook.tabulation.points.Points;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -52,6 +53,9 @@ class TabulationAnswersTests {
 		}
 		if (type == String.class) {
 			return "a text.";
+		}
+		if (type == Sentence.class) {
+			return Sentence.said("values");
 		}
 		if (type == EntryStatus.class) {
 			return EntryStatus.WITHDRAWN;

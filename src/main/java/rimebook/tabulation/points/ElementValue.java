@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * One row of a table of values: what a called code is worth.
@@ -110,8 +111,8 @@ public record ElementValue(String code, Points base, GradeRange grades, List<Poi
 			return (grade > 0) ? "+" + grade : String.valueOf(grade);
 		}
 
-		String words() {
-			return words(-this.most) + " to " + words(this.most);
+		Sentence spoken() {
+			return Sentence.of("tabulation.range", words(-this.most), words(this.most));
 		}
 
 	}

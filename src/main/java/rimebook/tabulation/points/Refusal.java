@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
+import rimebook.tabulation.EntryName;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /** The sentences of this package's refusals, each written once. */
 final class Refusal {
@@ -20,215 +22,206 @@ final class Refusal {
 		return values.filter((value) -> !seen.add(value)).findFirst();
 	}
 
-	private static TabulationException refused(String code, String sentence) {
+	private static TabulationException refused(String code, Sentence sentence) {
 		return TabulationException.refused(code, sentence);
 	}
 
+	/** One of these, in their order. */
+	private static Sentence or(Collection<String> choices) {
+		return choices.stream()
+			.map(Sentence::said)
+			.reduce((one, other) -> Sentence.of("tabulation.or", one, other))
+			.orElse(Sentence.NONE);
+	}
+
 	static TabulationException notPoints(String text) {
-		return refused("not-points", "'" + text + "' is not a number of points; expected at most seven digits and two "
-				+ "decimals, for example 7.25.");
+		return refused("not-points", Sentence.of("tabulation.not-points", text));
 	}
 
 	static TabulationException blankEntry() {
-		return refused("entry-missing", "The entry must have an identifier that is not blank.");
+		return refused("entry-missing", Sentence.of("tabulation.entry-missing"));
 	}
 
 	static TabulationException duplicateEntry(String entry) {
-		return refused("duplicate-entry", "Entry '" + entry + "' is listed more than once.");
+		return refused("duplicate-entry", Sentence.of("tabulation.duplicate-entry", EntryName.first(entry)));
 	}
 
 	static TabulationException noMarks(String entry) {
-		return refused("no-marks", "Entry '" + entry
-				+ "' has skated but has no marks; grades of its elements and marks of its components are expected.");
+		return refused("no-marks", Sentence.of("tabulation.no-marks", EntryName.first(entry)));
 	}
 
 	static TabulationException marksWithoutPerformance(String entry) {
 		return refused("marks-without-performance",
-				"Entry '" + entry + "' did not complete the programme but has marks or deductions; none are expected.");
+				Sentence.of("tabulation.marks-without-performance", EntryName.first(entry)));
 	}
 
 	static TabulationException unevenPanel(String entry) {
-		return refused("uneven-panel", "Not every line of entry '" + entry
-				+ "' has as many seats as the panel; one mark of each judge is expected, absent where one gave none.");
+		return refused("uneven-panel", Sentence.of("tabulation.uneven-panel", EntryName.within(entry)));
 	}
 
 	static TabulationException tooManyDeductions(String entry, int most) {
 		return refused("too-many-deductions",
-				"Entry '" + entry + "' has more than " + most + " deductions; expected that many at most.");
+				Sentence.of("tabulation.too-many-deductions", EntryName.first(entry), most));
 	}
 
 	static TabulationException duplicateElement(String entry, int number) {
 		return refused("duplicate-element",
-				"Entry '" + entry + "' has two elements number " + number + "; each number is expected once.");
+				Sentence.of("tabulation.duplicate-element", EntryName.first(entry), number));
 	}
 
 	static TabulationException elementNumberOutOfRange(int number, int highest) {
 		return refused("element-number-out-of-range",
-				"The number of an element must be 1 to " + highest + "; got " + number + ".");
+				Sentence.of("tabulation.element-number-out-of-range", highest, number));
 	}
 
 	static TabulationException blankCode() {
-		return refused("code-missing", "An element must have a code that is not blank.");
+		return refused("code-missing", Sentence.of("tabulation.code-missing"));
 	}
 
 	static TabulationException unknownCode(String code) {
-		return refused("unknown-code", "The table of values has no code '" + code
-				+ "'; expected one of its codes, or an element marked as without value.");
+		return refused("unknown-code", Sentence.of("tabulation.unknown-code", code));
 	}
 
 	static TabulationException noGrades(int number, String code) {
-		return refused("no-grades", "Element " + number + " ('" + code
-				+ "') counts but no judge has graded it; expected one grade at least.");
+		return refused("no-grades", Sentence.of("tabulation.no-grades", number, code));
 	}
 
 	static TabulationException gradeOutOfRange(String code, int grade, ElementValue.GradeRange range) {
-		return refused("grade-out-of-range",
-				"A grade of '" + code + "' is " + grade + "; expected a whole number from " + range.words() + ".");
+		return refused("grade-out-of-range", Sentence.of("tabulation.grade-out-of-range", code, grade, range.spoken()));
 	}
 
 	static TabulationException valueOutOfRange(String code) {
-		return refused("value-out-of-range",
-				"The base value of '" + code + "' must be 0.00 to 1000.00, and a grade may add or take as much.");
+		return refused("value-out-of-range", Sentence.of("tabulation.value-out-of-range", code));
 	}
 
 	static TabulationException valuesNotRising(String code, ElementValue.GradeRange range) {
-		return refused("values-not-rising", "The points of '" + code + "' must rise from grade " + range.words()
-				+ ", below 0.00 or at it for a negative grade and above or at it for a positive one.");
+		return refused("values-not-rising", Sentence.of("tabulation.values-not-rising", code, range.spoken()));
 	}
 
 	static TabulationException duplicateCode(String code) {
-		return refused("duplicate-code", "The table of values has the code '" + code + "' more than once.");
+		return refused("duplicate-code", Sentence.of("tabulation.duplicate-code", code));
 	}
 
 	static TabulationException blankComponent() {
-		return refused("component-missing", "A component must have a name that is not blank.");
+		return refused("component-missing", Sentence.of("tabulation.component-missing"));
 	}
 
 	static TabulationException componentsMissing(int count, int most) {
-		return refused("components-missing", "A segment has 1 to " + most + " components; got " + count + ".");
+		return refused("components-missing", Sentence.of("tabulation.components-missing", most, count));
 	}
 
 	static TabulationException duplicateComponent(String name) {
-		return refused("duplicate-component", "Component '" + name + "' is listed more than once.");
+		return refused("duplicate-component", Sentence.of("tabulation.duplicate-component", name));
 	}
 
 	static TabulationException missingComponent(String entry, String name) {
-		return refused("component-missing", "Entry '" + entry + "' has no marks for the component '" + name + "'.");
+		return refused("component-missing",
+				Sentence.of("tabulation.no-marks-for-component", EntryName.first(entry), name));
 	}
 
 	static TabulationException unknownComponent(String entry, String name) {
-		return refused("unknown-component",
-				"Entry '" + entry + "' has marks for '" + name + "', which is no component of this segment.");
+		return refused("unknown-component", Sentence.of("tabulation.unknown-component", EntryName.first(entry), name));
 	}
 
 	static TabulationException noComponentMarks(String name) {
-		return refused("no-component-marks",
-				"No judge has marked the component '" + name + "'; expected one mark at least.");
+		return refused("no-component-marks", Sentence.of("tabulation.no-component-marks", name));
 	}
 
 	static TabulationException componentMarkOutOfRange(String name, Points mark) {
 		return refused("component-mark-out-of-range",
-				"A mark of '" + name + "' is " + mark + "; expected 0.25 to 10.00 in steps of 0.25.");
+				Sentence.of("tabulation.component-mark-out-of-range", name, mark.toString()));
 	}
 
 	static TabulationException factorOutOfRange(String name, int factor) {
 		return refused("factor-out-of-range",
-				"The factor of '" + name + "' is " + new Points(factor) + "; expected 0.01 to 100.00.");
+				Sentence.of("tabulation.component-factor-out-of-range", name, new Points(factor).toString()));
 	}
 
 	static TabulationException trimFromOutOfRange(int marks, int least) {
-		return refused("trim-from-out-of-range",
-				"Two marks can be left out from " + least + " marks on; got " + marks + ".");
+		return refused("trim-from-out-of-range", Sentence.of("tabulation.trim-from-out-of-range", least, marks));
 	}
 
 	static TabulationException blankDeduction() {
-		return refused("deduction-item-missing", "A deduction must have a name that is not blank.");
+		return refused("deduction-item-missing", Sentence.of("tabulation.deduction-item-missing"));
 	}
 
 	static TabulationException deductionOutOfRange(String item, int count, Points points) {
-		return refused("deduction-out-of-range", "The deduction '" + item + "' counts " + count + " times, " + points
-				+ " points in all; expected 1 to 1000 times and 0.00 to 1000.00 points.");
+		return refused("deduction-out-of-range",
+				Sentence.of("tabulation.deduction-out-of-range", item, count, points.toString()));
 	}
 
 	static TabulationException deductionSteps(String item) {
-		return refused("deduction-steps", "The amounts of the deduction '" + item
-				+ "' must be 0.00 to 1000.00 from ascending numbers, and a single one from 1 unless it goes by steps.");
+		return refused("deduction-steps", Sentence.of("tabulation.deduction-steps", item));
 	}
 
 	static TabulationException deductionSeconds(String unit) {
-		return refused("deduction-seconds",
-				"One of '" + unit + "' must stand for at least 1 second, or for none where it is no span of time.");
+		return refused("deduction-seconds", Sentence.of("tabulation.deduction-seconds", unit));
 	}
 
 	static TabulationException placeOutOfRange(int place, int highest) {
-		return refused("place-out-of-range", "A segment place must be 1 to " + highest + "; got " + place + ".");
+		return refused("place-out-of-range", Sentence.of("tabulation.segment-place-out-of-range", highest, place));
 	}
 
 	static TabulationException totalOutOfRange(Points total) {
-		return refused("total-out-of-range", "A segment total must lie within 1000000.00 of zero; got " + total + ".");
+		return refused("total-out-of-range", Sentence.of("tabulation.total-out-of-range", total.toString()));
 	}
 
 	static TabulationException segmentsOutOfRange(int segments, int most) {
-		return refused("segments-out-of-range", "An event has 1 to " + most + " segments; got " + segments + ".");
+		return refused("segments-out-of-range", Sentence.of("tabulation.segments-out-of-range", most, segments));
 	}
 
 	static TabulationException unevenSegments(String entry, int found, int expected) {
-		return refused("uneven-segments", "Entry '" + entry + "' has totals for " + found + " segments; " + expected
-				+ " are expected (none where it has no total).");
+		return refused("uneven-segments",
+				Sentence.of("tabulation.uneven-segments", EntryName.first(entry), found, expected));
 	}
 
-	static TabulationException emptyTable(String name) {
-		return refused("table-empty", "The table of " + name + " needs a header and at least one row.");
+	static TabulationException emptyTable(Sentence name) {
+		return refused("table-empty", Sentence.of("tabulation.table-empty", name));
 	}
 
-	static TabulationException duplicateColumn(String name, String column) {
-		return refused("duplicate-column", "The table of " + name + " has two columns '" + column + "'.");
+	static TabulationException duplicateColumn(Sentence name, String column) {
+		return refused("duplicate-column", Sentence.of("tabulation.duplicate-column", name, column));
 	}
 
-	static TabulationException missingColumn(String name, String column) {
-		return refused("column-missing", "The table of " + name + " has no column '" + column + "'.");
+	static TabulationException missingColumn(Sentence name, String column) {
+		return refused("column-missing", Sentence.of("tabulation.column-missing", name, column));
 	}
 
-	static TabulationException unevenRow(String name, int found, int expected) {
-		return refused("uneven-row", "A row of the table of " + name + " has " + found + " fields; expected " + expected
-				+ ", one for each column.");
+	static TabulationException unevenRow(Sentence name, int found, int expected) {
+		return refused("uneven-row", Sentence.of("tabulation.uneven-row", name, found, expected));
 	}
 
-	static TabulationException duplicateValue(String name, String column, String value) {
-		return refused("duplicate-value",
-				"The table of " + name + " has two rows with '" + value + "' as " + column + ".");
+	static TabulationException duplicateValue(Sentence name, String column, String value) {
+		return refused("duplicate-value", Sentence.of("tabulation.duplicate-value", name, value, column));
 	}
 
 	static TabulationException unclosedQuote() {
-		return refused("quote-not-closed", "A quoted field has no quotation mark at its end.");
+		return refused("quote-not-closed", Sentence.of("tabulation.quote-not-closed"));
 	}
 
 	static TabulationException notWhole(String text) {
-		return refused("not-whole", "'" + text + "' is not a whole number from 0 on.");
+		return refused("not-whole", Sentence.of("tabulation.not-whole", text));
 	}
 
 	static TabulationException notAChoice(String text, Collection<String> choices) {
-		return refused("not-a-choice", "'" + text + "' is not known here; expected "
-				+ String.join(" or ", choices.stream().sorted().toList()) + ".");
+		return refused("not-a-choice",
+				Sentence.of("tabulation.not-a-choice", text, or(choices.stream().sorted().toList())));
 	}
 
 	static TabulationException codeMalformed(String code) {
-		return refused("code-malformed",
-				"'" + code + "' is not a code; expected an element and its level, for example ME4, I4+pi3 or ME4<.");
+		return refused("code-malformed", Sentence.of("tabulation.code-malformed", code));
 	}
 
 	static TabulationException unknownLevel(String level, Collection<String> levels) {
-		return refused("unknown-level", "The rules have no components for the level '" + level + "'; expected "
-				+ String.join(" or ", levels) + ".");
+		return refused("unknown-level", Sentence.of("tabulation.unknown-level", level, or(levels)));
 	}
 
 	static TabulationException missingSetting(String name) {
-		return refused("setting-missing", "The settings have no '" + name + "'.");
+		return refused("setting-missing", Sentence.of("tabulation.setting-missing", name));
 	}
 
 	static TabulationException nothingNeeded(String entry) {
-		return refused("nothing-needed", "Entry '" + entry
-				+ "' has no last segment before it in which a total could be needed for a place of the event.");
+		return refused("nothing-needed", Sentence.of("tabulation.nothing-needed", EntryName.first(entry)));
 	}
 
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * A table of a rule set as comma-separated text: a header, then one row a line; lines
@@ -16,13 +17,13 @@ import rimebook.tabulation.TabulationException;
  */
 final class TextTable {
 
-	private final String name;
+	private final Sentence name;
 
 	private final TextLine header;
 
 	private final List<Row> rows = new ArrayList<>();
 
-	private TextTable(String name, List<TextLine> lines) {
+	private TextTable(Sentence name, List<TextLine> lines) {
 		this.name = name;
 		this.header = lines.get(0);
 		lines.stream().skip(1).forEach((line) -> this.rows.add(new Row(line)));
@@ -30,9 +31,10 @@ final class TextTable {
 
 	/**
 	 * Read a table.
-	 * @param name what it holds, for messages
+	 * @param kind what it holds, named by {@code tabulation.table.<kind>}
 	 */
-	static TextTable parse(String name, String text) {
+	static TextTable parse(String kind, String text) {
+		Sentence name = Sentence.of("tabulation.table." + kind);
 		List<TextLine> lines = lines(text);
 		if (lines.size() < 2) {
 			throw Refusal.emptyTable(name).at(new TabulationException.TextPosition(1, 1));

@@ -5,6 +5,7 @@ import java.util.TreeSet;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * All cards a judge may write, in order. Between two cards there may be none: nothing is
@@ -56,8 +57,7 @@ final class CardScale {
 	 */
 	int between(CardMarks better, CardMarks worse) {
 		if (rank(this.tieBreak, better) <= rank(this.tieBreak, worse)) {
-			throw TabulationException.refused("other-rules", "The standing has an order of cards that the rule set"
-					+ " does not give; the rule set with which it was made is expected.");
+			throw TabulationException.refused("other-rules", Sentence.of("tabulation.other-rules"));
 		}
 		return this.ranks.subSet(rank(this.tieBreak, worse), false, rank(this.tieBreak, better), false).size();
 	}

@@ -9,6 +9,7 @@ import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentStanding;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * The order on every judge's card and the positions that a team still to skate can take
@@ -61,8 +62,7 @@ final class JudgesCards {
 			int level = (int) IntStream.of(ordinals).filter((other) -> other == own).count();
 			if (rules.sharedOrdinals().ordinal(better, level) != own) {
 				throw TabulationException.refused("incomplete-ranking",
-						"The ordinals of judge " + (judge + 1) + " do not rank the teams marked so far from 1st to "
-								+ teams.size() + " as the rule set counts; a complete ranking is expected.");
+						Sentence.of("tabulation.incomplete-ranking", judge + 1, teams.size()));
 			}
 			positions[team] = 2 * java.util.Arrays.binarySearch(different, own) + 1;
 		}

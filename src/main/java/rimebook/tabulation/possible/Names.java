@@ -4,7 +4,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
+import rimebook.tabulation.EntryName;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /** Checks of identifiers. */
 final class Names {
@@ -16,11 +18,11 @@ final class Names {
 		Set<String> seen = new HashSet<>();
 		for (String entry : entries) {
 			if (entry.isBlank()) {
-				throw TabulationException.refused("entry-missing",
-						"The entry must have an identifier that is not blank.");
+				throw TabulationException.refused("entry-missing", Sentence.of("tabulation.entry-missing"));
 			}
 			if (!seen.add(entry)) {
-				throw TabulationException.refused("duplicate-entry", "Entry '" + entry + "' is listed more than once.");
+				throw TabulationException.refused("duplicate-entry",
+						Sentence.of("tabulation.duplicate-entry", EntryName.first(entry)));
 			}
 		}
 	}

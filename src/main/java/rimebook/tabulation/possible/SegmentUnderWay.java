@@ -12,7 +12,9 @@ import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.PlacedEntry;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentStanding;
+import rimebook.tabulation.EntryName;
 import rimebook.tabulation.TabulationException;
+import rimebook.wording.Sentence;
 
 /**
  * A segment in which teams are still to skate.
@@ -39,13 +41,11 @@ public record SegmentUnderWay(PlacementRules rules, SegmentStanding standing, Li
 	public SegmentUnderWay {
 		toSkate = List.copyOf(toSkate);
 		if (toSkate.isEmpty()) {
-			throw TabulationException.refused("nobody-to-skate",
-					"Every team has been marked; one team still to skate is expected at least.");
+			throw TabulationException.refused("nobody-to-skate", Sentence.of("tabulation.nobody-to-skate"));
 		}
 		Names.eachOnce(teams(standing, toSkate));
 		if (standing.rows().size() + toSkate.size() > MOST_TEAMS) {
-			throw TabulationException.refused("too-many-teams",
-					"The segment has more than " + MOST_TEAMS + " teams; that many at most are expected.");
+			throw TabulationException.refused("too-many-teams", Sentence.of("tabulation.too-many-teams", MOST_TEAMS));
 		}
 		if (earlier != null && earlier.rules().factors().size() > 1) {
 			checkEarlier(teams(standing, toSkate), earlier);
@@ -60,8 +60,8 @@ public record SegmentUnderWay(PlacementRules rules, SegmentStanding standing, Li
 		Set<String> known = earlier.places().stream().map(EntryPlaces::entry).collect(Collectors.toSet());
 		for (String team : teams) {
 			if (!known.contains(team)) {
-				throw TabulationException.refused("earlier-places-missing", "Entry '" + team
-						+ "' is not listed in the earlier segments; its places there are expected, empty where it has none.");
+				throw TabulationException.refused("earlier-places-missing",
+						Sentence.of("tabulation.earlier-places-missing", EntryName.first(team)));
 			}
 		}
 	}
@@ -104,10 +104,8 @@ public record SegmentUnderWay(PlacementRules rules, SegmentStanding standing, Li
 			int expected = rules.factors().size() - 1;
 			for (EntryPlaces entry : places) {
 				if (entry.places().size() != expected) {
-					throw TabulationException.refused("uneven-places",
-							"Entry '" + entry.entry() + "' has " + entry.places().size()
-									+ " places of earlier segments; " + expected + " are expected, one for"
-									+ " each factor but the last (empty where none was reached).");
+					throw TabulationException.refused("uneven-places", Sentence.of("tabulation.uneven-earlier-places",
+							EntryName.first(entry.entry()), entry.places().size(), expected));
 				}
 			}
 			Names.eachOnce(places.stream().map(EntryPlaces::entry).toList());
