@@ -22,14 +22,6 @@ public final class ConflictException extends RimebookException {
 		this(code, field, sentence, null);
 	}
 
-	public ConflictException(String code, String message) {
-		this(code, null, message);
-	}
-
-	public ConflictException(String code, @Nullable String field, String message) {
-		this(code, field, Sentence.said(message), null);
-	}
-
 	private ConflictException(String code, @Nullable String field, Sentence sentence, @Nullable Object received) {
 		super(code, field, sentence);
 		this.received = received;
@@ -41,10 +33,6 @@ public final class ConflictException extends RimebookException {
 	 */
 	public static ConflictException instead(String code, Sentence sentence, Object received) {
 		return new ConflictException(code, null, sentence, received);
-	}
-
-	public static ConflictException instead(String code, String message, Object received) {
-		return instead(code, Sentence.said(message), received);
 	}
 
 	/** What is there instead of what was sent, where it can be shown. */
@@ -78,10 +66,6 @@ public final class ConflictException extends RimebookException {
 	 */
 	public static ConflictException outdated(Sentence sentence) {
 		return new ConflictException("stale-version", sentence);
-	}
-
-	public static ConflictException outdated(String message) {
-		return outdated(Sentence.said(message));
 	}
 
 }

@@ -13,10 +13,6 @@ public final class NotFoundException extends RimebookException {
 		super(code, null, sentence);
 	}
 
-	public NotFoundException(String code, String message) {
-		this(code, Sentence.said(message));
-	}
-
 	/**
 	 * Say that nothing is there.
 	 * @param thing what was looked for, one word ("event"), named by

@@ -21,14 +21,6 @@ public final class RuleViolationException extends RimebookException {
 		this(code, field, sentence, null);
 	}
 
-	public RuleViolationException(String code, String message) {
-		this(code, null, message);
-	}
-
-	public RuleViolationException(String code, @Nullable String field, String message) {
-		this(code, field, Sentence.said(message), null);
-	}
-
 	private RuleViolationException(String code, @Nullable String field, Sentence sentence,
 			@Nullable Sentence predicate) {
 		super(code, field, sentence);
@@ -43,10 +35,6 @@ public final class RuleViolationException extends RimebookException {
 	 */
 	public static RuleViolationException ofField(String code, String field, Sentence predicate) {
 		return new RuleViolationException(code, field, Sentence.of("shared.field", field, predicate), predicate);
-	}
-
-	public static RuleViolationException ofField(String code, String field, String predicate) {
-		return ofField(code, field, Sentence.said(predicate));
 	}
 
 	/**

@@ -29,6 +29,7 @@ import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTasks;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * What tablets speak in points judging. {@code PUT} with an identity made by the device
@@ -98,21 +99,20 @@ class PointsApiController {
 		PointsSubmission.SubmitPointsCard as(UUID id) {
 			Map<UUID, Integer> grades = new LinkedHashMap<>();
 			this.grades.forEach((element, grade) -> grades.put(element,
-					whole("grades[" + element + "]", grade, 0, "a grade is a whole number from -5 to +5")));
+					whole("grades[" + element + "]", grade, 0, "tablets.not-a-grade")));
 			Map<String, Integer> components = new LinkedHashMap<>();
 			this.components.forEach((name, mark) -> components.put(name,
-					whole("components[" + name + "]", mark, 2, "a mark is 0.25 to 10.00 in steps of 0.25")));
+					whole("components[" + name + "]", mark, 2, "tablets.not-a-mark")));
 			return new PointsSubmission.SubmitPointsCard(id, new PerformanceId(this.performance),
 					this.sequence.intValueExact(), new PointsMarks(grades, components),
 					(this.listSequence != null) ? this.listSequence.intValueExact() : null);
 		}
 
 		/** Read a decimal in units of its last place. */
-		private static int whole(String field, @Nullable BigDecimal number, int places, String expected) {
+		private static int whole(String field, @Nullable BigDecimal number, int places, String refusal) {
 			if (number == null || number.precision() - number.scale() > 4
 					|| number.stripTrailingZeros().scale() > places) {
-				throw RuleViolationException.ofField("mark-not-valid", field,
-						"does not have the expected form; " + expected + ".");
+				throw RuleViolationException.ofField("mark-not-valid", field, Sentence.of(refusal));
 			}
 			return number.movePointRight(places).intValueExact();
 		}

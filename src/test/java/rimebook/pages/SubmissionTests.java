@@ -11,6 +11,7 @@ import org.springframework.validation.ObjectError;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -27,21 +28,22 @@ class SubmissionTests {
 	@Test
 	void callsAFieldWhatThePageCallsIt() {
 		this.messages.addMessage("field.title", Locale.ENGLISH, "“Heading”");
-		refuse(RuleViolationException.ofField("field-missing", "title", "is empty; please don't leave it so."));
+		refuse(RuleViolationException.ofField("field-missing", "title",
+				Sentence.said("is empty; please don't leave it so.")));
 		assertThat(this.form.getFieldError("title")).isNotNull();
 		assertThat(words()).isEqualTo("“Heading” is empty; please don't leave it so.");
 	}
 
 	@Test
 	void keepsTheNameOfAFieldThatThePageHasNoWordFor() {
-		refuse(RuleViolationException.ofField("dear", "lantern", "costs $1 {0}."));
+		refuse(RuleViolationException.ofField("dear", "lantern", Sentence.said("costs $1 {0}.")));
 		assertThat(this.form.getGlobalError()).isNotNull();
 		assertThat(words()).isEqualTo("The field 'lantern' costs $1 {0}.");
 	}
 
 	@Test
 	void leavesAnyOtherSentenceAsItIs() {
-		refuse(new ConflictException("nobody", "title", "Nobody's on the ice."));
+		refuse(new ConflictException("nobody", "title", Sentence.said("Nobody's on the ice.")));
 		assertThat(this.form.getFieldError("title")).isNotNull();
 		assertThat(words()).isEqualTo("Nobody's on the ice.");
 	}

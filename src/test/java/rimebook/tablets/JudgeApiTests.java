@@ -33,6 +33,7 @@ import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.SegmentKind;
 import rimebook.web.PageTest;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
@@ -209,8 +210,8 @@ class JudgeApiTests {
 
 	@Test
 	void conflictKeepsItsCodeAndSentence() {
-		given(this.submission.submit(any(), any(), any()))
-			.willThrow(new ConflictException("card-closed", "The referee has closed the cards of start number 4."));
+		given(this.submission.submit(any(), any(), any())).willThrow(new ConflictException("card-closed",
+				Sentence.said("The referee has closed the cards of start number 4.")));
 		MvcTestResult refused = put(
 				"{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}");
 		assertThat(refused).hasStatus(HttpStatus.CONFLICT).hasContentType(MediaType.APPLICATION_PROBLEM_JSON);
@@ -223,7 +224,7 @@ class JudgeApiTests {
 	@Test
 	void conflictWithAnotherVersionShowsIt() {
 		given(this.submission.submit(any(), any(), any()))
-			.willThrow(ConflictException.instead("card-sequence-taken", "A card was received meanwhile.",
+			.willThrow(ConflictException.instead("card-sequence-taken", Sentence.said("A card was received meanwhile."),
 					new MarkSubmission.ReceivedCard(2, new BigDecimal("5.0"), new BigDecimal("5.1"), RECEIVED)));
 		MvcTestResult refused = put(
 				"{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}");
@@ -238,7 +239,7 @@ class JudgeApiTests {
 	@Test
 	void otherConflictsShowNone() {
 		given(this.submission.submit(any(), any(), any()))
-			.willThrow(new ConflictException("card-closed", "The referee has closed the cards."));
+			.willThrow(new ConflictException("card-closed", Sentence.said("The referee has closed the cards.")));
 		assertThat(put("{\"performance\":\"" + PERFORMANCE + "\",\"sequence\":1,\"first\":5.6,\"second\":5.6}"))
 			.bodyJson()
 			.doesNotHavePath("$.received");

@@ -50,6 +50,7 @@ import rimebook.accounts.SeatCodes;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -456,7 +457,7 @@ class FrontDoorIntegrationTests {
 
 			Request {
 				if (size == 9) {
-					throw new ConflictException("size-conflict", "size", "Nine is taken.");
+					throw new ConflictException("size-conflict", "size", Sentence.said("Nine is taken."));
 				}
 			}
 
@@ -469,7 +470,7 @@ class FrontDoorIntegrationTests {
 
 		@PostMapping(path = "/api/public/probe", consumes = "application/json")
 		String take(@RequestBody Request request) {
-			throw new RuleViolationException("size-refused", "size", "Seven is too many.");
+			throw new RuleViolationException("size-refused", "size", Sentence.said("Seven is too many."));
 		}
 
 	}
@@ -484,7 +485,7 @@ class FrontDoorIntegrationTests {
 
 		@GetMapping("/follow/probe-refused")
 		String refuse() {
-			throw new RuleViolationException("size-refused", "Seven is too many.");
+			throw new RuleViolationException("size-refused", Sentence.said("Seven is too many."));
 		}
 
 		@PostMapping("/desk/entries/probe")

@@ -18,6 +18,7 @@ import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatTakeovers;
 import rimebook.shared.RuleViolationException;
 import rimebook.web.PageTest;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.mockito.ArgumentMatchers.any;
@@ -45,8 +46,8 @@ class JoinTests {
 
 	@BeforeEach
 	void oneSeatHasACode() {
-		given(this.seats.pair(anyString(), anyString(), any(), any()))
-			.willThrow(new RuleViolationException("seat-code-unknown", "code", "No seat has this code."));
+		given(this.seats.pair(anyString(), anyString(), any(), any())).willThrow(
+				new RuleViolationException("seat-code-unknown", "code", Sentence.said("No seat has this code.")));
 		given(this.seats.pair(eq("ABCD 2345"), anyString(), any(), any()))
 			.willReturn(new SeatCodes.Pairing(SEAT, "a-token", false));
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());

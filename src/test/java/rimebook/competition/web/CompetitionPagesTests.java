@@ -159,8 +159,8 @@ class CompetitionPagesTests {
 
 	@Test
 	void saysOnThePageWhyAMoveIsRefused() {
-		given(this.competitions.move(any(), anyInt(), any(), any()))
-			.willThrow(new ConflictException("competition-move", "state", "Not every result is official."));
+		given(this.competitions.move(any(), anyInt(), any(), any())).willThrow(
+				new ConflictException("competition-move", "state", Sentence.said("Not every result is official.")));
 		assertThat(this.mvc.post().uri(PAGE + "/state").with(csrf()).param("version", "3").param("state", "FINAL"))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()

@@ -173,8 +173,8 @@ class EntriesPagesTests {
 
 	@Test
 	void showsTheConflictBesideTheTeam() {
-		given(this.entries.enter(any(), any()))
-			.willThrow(new ConflictException("already-entered", "team", "Lanterns is entered in this event already."));
+		given(this.entries.enter(any(), any())).willThrow(new ConflictException("already-entered", "team",
+				Sentence.said("Lanterns is entered in this event already.")));
 		assertThat(this.mvc.post()
 			.uri(LIST)
 			.with(csrf())
@@ -187,7 +187,8 @@ class EntriesPagesTests {
 
 	@Test
 	void asksAboutANameThatMayBeASlip() {
-		willThrow(new RuleViolationException("name-near", "club", "'Becon' is nearly 'Beacon SC', which is known."))
+		willThrow(new RuleViolationException("name-near", "club",
+				Sentence.said("'Becon' is nearly 'Beacon SC', which is known.")))
 			.given(this.slips)
 			.check(any());
 		assertThat(enter("Becon")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
@@ -216,8 +217,8 @@ class EntriesPagesTests {
 				new EntryImport.Row.Names("Becon", "Skerrywick", "Foghorns", ""),
 				List.of(new EntryImport.Problem("club", Sentence.said("'Becon' is nearly 'Beacon SC'."),
 						Sentence.said("Write 'Beacon SC'."), true)));
-		given(this.entryImport.apply(any(), any(), any(), any()))
-			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
+		given(this.entryImport.apply(any(), any(), any(), any())).willThrow(new RuleViolationException(
+				"import-rows-bad", "csv", Sentence.said("Mend these lines or set them aside: 4.")));
 		given(this.entryImport.preview(COMPETITION, "pasted", Set.of(3)))
 			.willReturn(new EntryImport.Preview(List.of(asked), List.of()));
 		assertThat(this.mvc.post().uri(IMPORT + "/accept").with(csrf()).param("csv", "pasted").param("another", "3"))
@@ -272,7 +273,7 @@ class EntriesPagesTests {
 		byte[] upload = "Level;Club".getBytes(StandardCharsets.UTF_8);
 		given(this.entryImport.textOf(upload)).willReturn("Level;Club");
 		given(this.entryImport.preview(COMPETITION, "Level;Club", Set.of()))
-			.willThrow(new RuleViolationException("import-header", "csv", "The first line lacks town."));
+			.willThrow(new RuleViolationException("import-header", "csv", Sentence.said("The first line lacks town.")));
 		assertThat(this.mvc.post().uri(IMPORT).multipart().file("file", upload).with(csrf()).param("csv", ""))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
@@ -282,7 +283,7 @@ class EntriesPagesTests {
 	@Test
 	void saysWhyAFileCannotBeRead() {
 		given(this.entryImport.preview(any(), any(), any()))
-			.willThrow(new RuleViolationException("import-header", "csv", "Expected are commas."));
+			.willThrow(new RuleViolationException("import-header", "csv", Sentence.said("Expected are commas.")));
 		assertThat(this.mvc.post().uri(IMPORT).multipart().with(csrf()).param("csv", "event;club"))
 			.hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
@@ -299,8 +300,8 @@ class EntriesPagesTests {
 
 	@Test
 	void showsTheRowsAgainWhenTheyAreRefused() {
-		given(this.entryImport.apply(any(), any(), any(), any()))
-			.willThrow(new RuleViolationException("import-rows-bad", "csv", "Mend these lines or set them aside: 4."));
+		given(this.entryImport.apply(any(), any(), any(), any())).willThrow(new RuleViolationException(
+				"import-rows-bad", "csv", Sentence.said("Mend these lines or set them aside: 4.")));
 		given(this.entryImport.preview(COMPETITION, "pasted", Set.of())).willReturn(preview());
 		assertThat(accept("3")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
 			.bodyText()
@@ -310,7 +311,8 @@ class EntriesPagesTests {
 
 	@Test
 	void showsTheTextAgainWhenEntriesWereClosedMeanwhile() {
-		ConflictException closed = new ConflictException("entries-not-open", "The competition is entries closed.");
+		ConflictException closed = new ConflictException("entries-not-open",
+				Sentence.said("The competition is entries closed."));
 		given(this.entryImport.apply(any(), any(), any(), any())).willThrow(closed);
 		given(this.entryImport.preview(any(), any(), any())).willThrow(closed);
 		assertThat(accept("nonsense")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
