@@ -82,8 +82,9 @@ class BlankCardsSource {
 			.filter((one) -> team == null || one.number() == team)
 			.toList();
 		if (seats.isEmpty() || starts.isEmpty()) {
-			throw new NotFoundException("card-not-found", seats.isEmpty() ? Sentence.of("keying.no-card-of-seat", seat)
-					: Sentence.of("keying.no-card-of-team", team));
+			throw new NotFoundException("card-not-found",
+					seats.isEmpty() ? Sentence.of("keying.no-card-of-seat", String.valueOf(seat))
+							: Sentence.of("keying.no-card-of-team", String.valueOf(team)));
 		}
 		return new BlankCards(new SegmentPlace(competition, event, event.segment(segment)),
 				ZonedDateTime.ofInstant(this.clock.instant(), competition.zone()), seats, starts,

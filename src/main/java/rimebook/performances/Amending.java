@@ -6,6 +6,7 @@ import java.util.Optional;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.wording.Sentence;
 
 /**
  * Where amendments are checked and put in. Who may ask for one and who approves it is
@@ -34,7 +35,7 @@ public interface Amending<A extends Amendment> {
 	A check(Amendment.SupposedChange<A> change);
 
 	/** Why what could be proposed cannot be put in any more; empty if it can. */
-	default Optional<String> refusal(Amendment.SupposedChange<A> change, A expected) {
+	default Optional<Sentence> refusal(Amendment.SupposedChange<A> change, A expected) {
 		return Optional.empty();
 	}
 

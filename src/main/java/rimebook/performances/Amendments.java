@@ -9,6 +9,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.shared.ConflictException;
+import rimebook.wording.Sentence;
 
 /** Finds for each amendment where it belongs, and keeps amendments as JSON. */
 @Component
@@ -33,7 +34,7 @@ public class Amendments {
 	}
 
 	/** As {@link Amending#refusal}. */
-	public <A extends Amendment> Optional<String> refusal(Amendment.SupposedChange<A> change, A expected) {
+	public <A extends Amendment> Optional<Sentence> refusal(Amendment.SupposedChange<A> change, A expected) {
 		return roomOf(change.amendment()).refusal(change, expected);
 	}
 

@@ -18,6 +18,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
+import rimebook.wording.Sentence;
 
 /**
  * Sets afterwards how a performance came through: that marks do not count after all, that
@@ -77,12 +78,12 @@ public class StatusCorrection implements Amending<StatusCorrection.StatusAmendme
 	/** Why a performance cannot be set from the one status to the other now. */
 	@Override
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(Amendment.SupposedChange<StatusAmendment> change, StatusAmendment expected) {
+	public Optional<Sentence> refusal(Amendment.SupposedChange<StatusAmendment> change, StatusAmendment expected) {
 		Performance performance = found(this.performances.findById(change.performance().value()), change.performance());
 		return ((performance.status() == expected.status())
 				? this.checks.refusal(performance, change.amendment().status())
 				: Optional.of(ConflictException.stale("performance")))
-			.map(ConflictException::getMessage);
+			.map(ConflictException::sentence);
 	}
 
 	/**

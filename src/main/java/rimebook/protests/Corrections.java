@@ -144,7 +144,7 @@ public class Corrections {
 
 	/** Why a proposal cannot be approved any more; empty if it can. */
 	@Transactional(readOnly = true)
-	public Optional<String> refusal(CorrectionView.CorrectionId id) {
+	public Optional<Sentence> refusal(CorrectionView.CorrectionId id) {
 		CorrectionView view = correction(id);
 		return this.amendments.refusal(view.change(), view.amended().old());
 	}
