@@ -3,6 +3,7 @@ package rimebook.pages;
 import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.context.support.StaticMessageSource;
 import org.springframework.validation.BeanPropertyBindingResult;
 import org.springframework.validation.BindingResult;
@@ -46,6 +47,18 @@ class SubmissionTests {
 		refuse(new ConflictException("nobody", "title", Sentence.said("Nobody's on the ice.")));
 		assertThat(this.form.getFieldError("title")).isNotNull();
 		assertThat(words()).isEqualTo("Nobody's on the ice.");
+	}
+
+	@Test
+	void speaksTheLanguageOfTheRequest() {
+		LocaleContextHolder.setLocale(Locale.FRENCH);
+		try {
+			refuse(new ConflictException("nobody", "title", Sentence.of("figure.others", 3)));
+		}
+		finally {
+			LocaleContextHolder.resetLocaleContext();
+		}
+		assertThat(words()).isEqualTo("3 autres");
 	}
 
 	private void refuse(RimebookException refusal) {

@@ -109,6 +109,15 @@ class SentenceTests {
 	}
 
 	@Test
+	void saysPartsInOtherWords() {
+		Sentence inner = Sentence.of("figure.others", 3);
+		Sentence whole = Sentence.of("why.behind", List.of("A", inner), inner);
+		Sentence replaced = whole.replacing((part) -> part.equals(inner) ? Sentence.said("B") : part);
+		assertThat(replaced.english()).isEqualTo("; behind A and B, B");
+		assertThat(whole.replacing((part) -> part)).isEqualTo(whole);
+	}
+
+	@Test
 	void manyMaySpeakAtOnce() throws Exception {
 		Sentence place = Sentence.of("why.pair.ahead", "A", 1, "B", 22, Sentence.of("figure.decimal", 350));
 		ExecutorService threads = Executors.newFixedThreadPool(8);
