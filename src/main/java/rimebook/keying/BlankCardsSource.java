@@ -14,18 +14,9 @@ import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentPlace;
-import rimebook.draw.StartingOrderDraw;
-import rimebook.entries.Entries;
-import rimebook.entries.EntryId;
-import rimebook.entries.EntryState;
-import rimebook.entries.EntryView;
-import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
-import rimebook.performances.PerformanceStatus;
-import rimebook.performances.PerformanceView;
-import rimebook.performances.SegmentRun;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.points.SegmentRules;
@@ -41,25 +32,15 @@ class BlankCardsSource {
 
 	private final Panels panels;
 
-	private final SegmentRun run;
-
-	private final StartingOrderDraw draw;
-
-	private final Entries entries;
-
-	private final PlannedElements plans;
+	private final BlankStarts starts;
 
 	private final Clock clock;
 
-	BlankCardsSource(Competitions competitions, RuleSets ruleSets, Panels panels, SegmentRun run,
-			StartingOrderDraw draw, Entries entries, PlannedElements plans, Clock clock) {
+	BlankCardsSource(Competitions competitions, RuleSets ruleSets, Panels panels, BlankStarts starts, Clock clock) {
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
 		this.panels = panels;
-		this.run = run;
-		this.draw = draw;
-		this.entries = entries;
-		this.plans = plans;
+		this.starts = starts;
 		this.clock = clock;
 	}
 
@@ -78,7 +59,8 @@ class BlankCardsSource {
 			.stream()
 			.filter((one) -> seat == null || (one.kind() == SeatKind.JUDGE && one.number() == seat))
 			.toList();
-		List<BlankCards.Start> starts = starts(segment).stream()
+		List<BlankCards.Start> starts = this.starts.of(segment)
+			.stream()
 			.filter((one) -> team == null || one.number() == team)
 			.toList();
 		if (seats.isEmpty() || starts.isEmpty()) {
@@ -97,32 +79,6 @@ class BlankCardsSource {
 			.stream()
 			.map(SegmentRules.ComponentRule::name)
 			.toList();
-	}
-
-	/** From the performances once the segment is open, before that from the draw. */
-	private List<BlankCards.Start> starts(SegmentId segment) {
-		List<PerformanceView> performances = this.run.performances(segment);
-		if (!performances.isEmpty()) {
-			return performances.stream()
-				.map((one) -> start(one.startNumber(), one.entry(), segment, skates(one.status())))
-				.toList();
-		}
-		return this.draw.ofSegment(segment)
-			.orElseThrow(() -> new RuleViolationException("order-not-drawn", Sentence.of("keying.order-not-drawn")))
-			.starts()
-			.stream()
-			.map((one) -> start(one.number(), one.entry(), segment, true))
-			.toList();
-	}
-
-	private static boolean skates(PerformanceStatus status) {
-		return status != PerformanceStatus.WITHDRAWN && status != PerformanceStatus.DISQUALIFIED;
-	}
-
-	private BlankCards.Start start(int number, EntryId id, SegmentId segment, boolean skates) {
-		EntryView entry = this.entries.entry(id);
-		return new BlankCards.Start(number, entry.team().name(), entry.team().club().name(),
-				skates && entry.state() == EntryState.ENTERED, this.plans.of(id, segment).codes());
 	}
 
 }

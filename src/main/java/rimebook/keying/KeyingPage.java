@@ -238,6 +238,10 @@ record KeyingPage(SegmentPlace at, Ice ice, CalledSheet sheet, OnPaper onPaper) 
 	record CalledSheet(@Nullable PointsRules rules, List<SegmentRules.ComponentRule> components,
 			@Nullable CalledListView list, ListAuthorisations.@Nullable Authorised authorised,
 			Map<SeatId, PointsSubmission.PointsCardView> cards, DeductionNotes.@Nullable DeductionListView deductions) {
+
+		/** In placement judging nothing is called. */
+		static final CalledSheet NONE = new CalledSheet(null, List.of(), null, null, Map.of(), null);
+
 	}
 
 	/**

@@ -1,24 +1,15 @@
 package rimebook.keying;
 
 import java.util.List;
-import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.Competitions;
-import rimebook.competition.EventView;
-import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
-import rimebook.competition.SegmentPlace;
 import rimebook.panels.Panels;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceId;
-import rimebook.points.DeductionNotes;
-import rimebook.points.ElementCalls;
-import rimebook.points.ListAuthorisations;
-import rimebook.points.PointsSubmission;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.stand.Stand;
@@ -30,32 +21,16 @@ class KeyingPages {
 
 	private final Stand stand;
 
-	private final Competitions competitions;
-
-	private final RuleSets ruleSets;
-
 	private final Panels panels;
 
-	private final ElementCalls calls;
-
-	private final ListAuthorisations authorisations;
-
-	private final PointsSubmission cards;
-
-	private final DeductionNotes deductions;
+	private final CalledSheets sheets;
 
 	private final PaperKeying keying;
 
-	KeyingPages(Stand stand, Competitions competitions, RuleSets ruleSets, Panels panels, ElementCalls calls,
-			ListAuthorisations authorisations, PointsSubmission cards, DeductionNotes deductions, PaperKeying keying) {
+	KeyingPages(Stand stand, Panels panels, CalledSheets sheets, PaperKeying keying) {
 		this.stand = stand;
-		this.competitions = competitions;
-		this.ruleSets = ruleSets;
 		this.panels = panels;
-		this.calls = calls;
-		this.authorisations = authorisations;
-		this.cards = cards;
-		this.deductions = deductions;
+		this.sheets = sheets;
 		this.keying = keying;
 	}
 
@@ -85,20 +60,10 @@ class KeyingPages {
 	}
 
 	private KeyingPage page(StandView view, StandView.@Nullable Now about, Actor viewer) {
-		EventView event = view.event();
 		PerformanceId now = (about != null) ? about.row().performance().id() : null;
-		PerformanceId judged = event.isJudgedByPoints() ? now : null;
-		boolean points = event.isJudgedByPoints();
-		return new KeyingPage(
-				new SegmentPlace(this.competitions.competition(event.competition()), event, view.segment()),
-				new KeyingPage.Ice(about, other(view, about), view.next()),
-				new KeyingPage.CalledSheet(points ? this.ruleSets.of(event) : null,
-						points ? this.ruleSets.of(event, view.segment()).components() : List.of(),
-						(judged != null) ? this.calls.ofPerformance(judged).orElse(null) : null,
-						(judged != null) ? this.authorisations.ofPerformance(judged).orElse(null) : null,
-						(judged != null) ? this.cards.ofPerformance(judged) : Map.of(),
-						(judged != null) ? this.deductions.ofPerformance(judged).orElse(null) : null),
-				new KeyingPage.OnPaper(this.panels.withCard(event.id()),
+		return new KeyingPage(view.at(), new KeyingPage.Ice(about, other(view, about), view.next()),
+				view.event().isJudgedByPoints() ? this.sheets.of(view.at(), now) : KeyingPage.CalledSheet.NONE,
+				new KeyingPage.OnPaper(this.panels.withCard(view.event().id()),
 						(now != null) ? this.keying.ofPerformance(now, viewer) : List.of(),
 						(now != null) ? this.keying.lines(now) : List.of()));
 	}

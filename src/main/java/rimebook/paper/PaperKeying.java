@@ -1,23 +1,15 @@
 package rimebook.paper;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.Competitions;
-import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.StillOpen;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
-import rimebook.performances.CardArrival;
 import rimebook.performances.CardBooks;
-import rimebook.performances.CountingPanels;
 import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
@@ -37,36 +29,22 @@ import rimebook.wording.Sentence;
 @Service
 public class PaperKeying {
 
-	private final PerformanceRegister performances;
-
-	private final CardKeyings keyings;
+	private final PaperSheets sheets;
 
 	private final CardKeyingRepository written;
-
-	private final List<PaperCards> papers;
-
-	private final CountingPanels panels;
 
 	private final CardBooks books;
 
 	private final StillOpen stillOpen;
 
-	private final Competitions competitions;
-
 	private final Acts acts;
 
-	PaperKeying(PerformanceRegister performances, CardKeyings keyings, CardKeyingRepository written,
-			List<PaperCards> papers, CountingPanels panels, CardBooks books, StillOpen stillOpen,
-			Competitions competitions, Acts acts) {
+	PaperKeying(PaperSheets sheets, CardKeyingRepository written, CardBooks books, StillOpen stillOpen, Acts acts) {
 		this.acts = acts;
-		this.performances = performances;
-		this.keyings = keyings;
+		this.sheets = sheets;
 		this.written = written;
-		this.papers = papers;
-		this.panels = panels;
 		this.books = books;
 		this.stillOpen = stillOpen;
-		this.competitions = competitions;
 	}
 
 	/**
@@ -82,7 +60,7 @@ public class PaperKeying {
 	 */
 	@Transactional
 	public SeatPaper key(PerformanceId id, SeatId seatId, PaperCards.KeyedCard card, Actor actor) {
-		Sheet sheet = sheet(id, seatId);
+		PaperSheets.Sheet sheet = this.sheets.hold(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() == PaperState.Stage.DIFFER) {
 			throw new ConflictException("keyings-differ", Sentence.of("paper.differs", sheet.spoken()));
@@ -95,10 +73,10 @@ public class PaperKeying {
 			this.acts.publish(line(sheet, "card.keyed", actor).to(sheet.label() + ": " + words));
 		}
 		write(sheet, card, outcome, sequence, actor);
-		return sheet(id, seatId).seen(actor);
+		return this.sheets.hold(id, seatId).seen(actor);
 	}
 
-	private void requireTaken(Sheet sheet, PaperCards.KeyedCard card) {
+	private void requireTaken(PaperSheets.Sheet sheet, PaperCards.KeyedCard card) {
 		if (isAddedLater(sheet.performance(), sheet.seat())) {
 			this.stillOpen.require(sheet.performance().segment());
 		}
@@ -110,12 +88,11 @@ public class PaperKeying {
 
 	private boolean isAddedLater(PerformanceView performance, SeatView seat) {
 		SegmentId segment = performance.segment();
-		return performance.hasClosedCards() && !performance.takesCards()
-				&& this.panels.of(segment).seats().stream().noneMatch((each) -> each.id().equals(seat.id()))
+		return performance.hasClosedCards() && !performance.takesCards() && !this.sheets.counts(seat, segment)
 				&& !this.books.of(segment).missing(performance, seat).isEmpty();
 	}
 
-	private static KeyingOutcome outcome(PaperCards.KeyedCard card, Sheet sheet, Actor actor) {
+	private static KeyingOutcome outcome(PaperCards.KeyedCard card, PaperSheets.Sheet sheet, Actor actor) {
 		PaperCards.HeldCard held = sheet.held();
 		if (held != null && held.isFromTablet() && !card.agreesWith(held.marks())) {
 			return KeyingOutcome.DIFFERS;
@@ -139,7 +116,7 @@ public class PaperKeying {
 	@Transactional
 	public SeatPaper settle(PerformanceId id, SeatId seatId, SeatPaper.Sight seen, PaperCards.KeyedCard card,
 			Actor actor) {
-		Sheet sheet = sheet(id, seatId);
+		PaperSheets.Sheet sheet = this.sheets.hold(id, seatId);
 		requireTaken(sheet, card);
 		if (sheet.state().stage() != PaperState.Stage.DIFFER) {
 			throw new ConflictException("nothing-to-settle", Sentence.of("paper.nothing-to-settle", sheet.spoken()));
@@ -153,7 +130,7 @@ public class PaperKeying {
 				.to(sheet.label() + ": settled by one; somebody else who says the same is missing"));
 			write(sheet, card, KeyingOutcome.DIFFERS, sheet.state().card(), actor);
 		}
-		return sheet(id, seatId).seen(actor);
+		return this.sheets.hold(id, seatId).seen(actor);
 	}
 
 	/**
@@ -161,7 +138,7 @@ public class PaperKeying {
 	 * @param differed what was said to be on the paper, empty where people agreed
 	 * @return the version that counts now
 	 */
-	private int receive(PaperCards.KeyedCard card, Sheet sheet, String differed, Actor actor) {
+	private int receive(PaperCards.KeyedCard card, PaperSheets.Sheet sheet, String differed, Actor actor) {
 		PaperCards.HeldCard held = sheet.held();
 		AuditedChange line = line(sheet, differed.isEmpty() ? "card.received" : "card.settled", actor)
 			.from(sheet.label() + ": " + (differed.isEmpty() ? sheet.heldInWords() : differed),
@@ -178,7 +155,8 @@ public class PaperKeying {
 		return sequence;
 	}
 
-	private void write(Sheet sheet, PaperCards.KeyedCard card, KeyingOutcome outcome, int sequence, Actor actor) {
+	private void write(PaperSheets.Sheet sheet, PaperCards.KeyedCard card, KeyingOutcome outcome, int sequence,
+			Actor actor) {
 		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(),
 				new CardKeying.Keyed(sheet.seat().id(), sheet.state().keyings() + 1, card),
 				new CardKeying.Upshot(outcome, sequence), actor, this.acts.now()));
@@ -190,126 +168,28 @@ public class PaperKeying {
 	 */
 	@Transactional(readOnly = true)
 	public List<SeatPaper> ofPerformance(PerformanceId id, Actor viewer) {
-		PerformanceView performance = this.performances.find(id);
-		return sheets(performance, senders(performance.segment())).stream().map((sheet) -> sheet.seen(viewer)).toList();
+		return this.sheets.of(id).stream().map((sheet) -> sheet.seen(viewer)).toList();
 	}
 
 	/** The lines that a card of this performance has now; none before it is called. */
 	@Transactional(readOnly = true)
 	public List<PaperCards.CardLine> lines(PerformanceId id) {
-		PerformanceView performance = this.performances.find(id);
-		return paper(performance).map((paper) -> paper.lines(performance)).orElse(List.of());
+		return this.sheets.lines(id);
 	}
 
 	/** What waits in a segment: "No. 4: Judge 2 keyed once, by Kai Berg; …". */
 	@Transactional(readOnly = true)
 	public List<Sentence> unsettled(SegmentId segment) {
-		List<PerformanceView> taking = this.performances.takingCards(segment);
-		if (taking.isEmpty()) {
-			return List.of();
-		}
-		List<SeatView> senders = senders(segment);
-		return taking.stream()
-			.flatMap((performance) -> sheets(performance, senders).stream()
-				.filter((sheet) -> sheet.state().isUnsettled())
-				.map((sheet) -> Sentence.of("paper.waits", performance.startNumber(), sheet.spoken(),
-						sheet.state().spoken())))
+		return this.sheets.takingCards(segment)
+			.stream()
+			.filter((sheet) -> sheet.state().isUnsettled())
+			.map((sheet) -> Sentence.of("paper.waits", sheet.performance().startNumber(), sheet.spoken(),
+					sheet.state().spoken()))
 			.toList();
 	}
 
-	private Sheet sheet(PerformanceId id, SeatId seat) {
-		PerformanceView performance = this.performances.hold(id);
-		return sheets(performance, senders(performance.segment())).stream()
-			.filter((sheet) -> sheet.seat().id().equals(seat))
-			.findFirst()
-			.orElseThrow(CardArrival::notOfSeat);
-	}
-
-	/** The seats that have a card, in order. */
-	private List<SeatView> senders(SegmentId segment) {
-		return this.panels.of(segment).senders();
-	}
-
-	private List<Sheet> sheets(PerformanceView performance, List<SeatView> senders) {
-		return paper(performance).map((paper) -> sheets(performance, paper, senders)).orElse(List.of());
-	}
-
-	private List<Sheet> sheets(PerformanceView performance, PaperCards paper, List<SeatView> senders) {
-		Map<SeatId, PaperCards.HeldCard> held = paper.held(performance);
-		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
-		return senders.stream()
-			.map((seat) -> new Sheet(performance, paper, seat, held.get(seat.id()),
-					keyed.state(seat.id(), held.get(seat.id())), keyed.of(seat.id())))
-			.toList();
-	}
-
-	/** Empty where cards of that way of judging are never on paper. */
-	private Optional<PaperCards> paper(PerformanceView performance) {
-		EventView event = this.competitions.eventOf(performance.segment());
-		return this.papers.stream().filter((paper) -> paper.isFor(event)).findFirst();
-	}
-
-	private static AuditedChange line(Sheet sheet, String action, Actor actor) {
+	private static AuditedChange line(PaperSheets.Sheet sheet, String action, Actor actor) {
 		return AuditedChange.of(actor, "performance", sheet.performance().id(), action);
-	}
-
-	/** One seat's card of one performance with all that is known of it. */
-	private record Sheet(PerformanceView performance, PaperCards paper, SeatView seat,
-			PaperCards.@Nullable HeldCard held, PaperState state, List<CardKeying> keyings) {
-
-		Sentence spoken() {
-			return this.seat.spoken();
-		}
-
-		String label() {
-			return this.seat.label();
-		}
-
-		String words(PaperCards.KeyedCard card) {
-			return this.paper.words(this.performance, card);
-		}
-
-		String heldInWords() {
-			return (this.held != null) ? words(this.held.marks()) : "no card";
-		}
-
-		/** Who keyed what is received now, for the record. */
-		String together(Actor actor) {
-			PaperState.Voice other = this.state.other(actor);
-			return "Keyed in from paper by " + ((other != null) ? other.by().words() + " and " : "") + actor.name()
-					+ ((other == null) ? ", as received before." : ".");
-		}
-
-		/** What each of them says, for the record. */
-		String said() {
-			return this.state.voices()
-				.stream()
-				.map((voice) -> voice.by().words() + " " + words(voice.marks()))
-				.collect(Collectors.joining("; "));
-		}
-
-		SeatPaper.Sight sight() {
-			return new SeatPaper.Sight(this.state.keyings(), this.state.card());
-		}
-
-		SeatPaper seen(Actor viewer) {
-			boolean differs = this.state.stage() == PaperState.Stage.DIFFER;
-			return new SeatPaper(this.seat, SeatPaper.Stage.valueOf(this.state.stage().name()),
-					new SeatPaper.Said(this.state.voices().stream().map(PaperState.Voice::by).toList(),
-							this.state.voices().stream().anyMatch((voice) -> voice.isBy(viewer)),
-							differs ? this.state.voices().stream().map(SeatPaper.Voice::of).toList() : List.of(),
-							own(viewer)),
-					this.held, sight());
-		}
-
-		private PaperCards.@Nullable KeyedCard own(Actor viewer) {
-			return this.keyings.stream()
-				.filter((keying) -> keying.isBy(viewer))
-				.reduce((older, newer) -> newer)
-				.map(CardKeying::marks)
-				.orElse(null);
-		}
-
 	}
 
 }

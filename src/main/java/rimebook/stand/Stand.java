@@ -13,6 +13,7 @@ import rimebook.clock.PerformanceClock;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentPlace;
 import rimebook.entries.Entries;
 import rimebook.entries.TeamView;
 import rimebook.panels.SeatId;
@@ -64,7 +65,8 @@ public class Stand {
 		List<StandView.Row> order = all.stream().map(this::row).toList();
 		List<StandView.Now> taking = now(all.stream().filter(PerformanceView::takesCards).toList());
 		PerformanceView next = RunningOrder.next(order.stream().map(StandView.Row::performance).toList()).orElse(null);
-		return new StandView(event, event.segment(id), order,
+		return new StandView(
+				new SegmentPlace(this.competitions.competition(event.competition()), event, event.segment(id)), order,
 				new StandView.Ice(first(taking, PerformanceView::isOnIce),
 						order.stream().filter((row) -> row.performance().equals(next)).findFirst().orElse(null),
 						first(taking, PerformanceView::isReopened)));

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.clock.ClockView;
 import rimebook.competition.EventView;
+import rimebook.competition.SegmentPlace;
 import rimebook.competition.SegmentView;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceStatus;
@@ -19,10 +20,21 @@ import rimebook.remarks.RemarkReceipts;
 /**
  * What the referee sees of a segment.
  *
+ * @param at which segment it is
  * @param order the starting order with each performance's status; empty before opening
  * @param ice who skates and who comes next
  */
-public record StandView(EventView event, SegmentView segment, List<Row> order, Ice ice) {
+public record StandView(SegmentPlace at, List<Row> order, Ice ice) {
+
+	/** The event that the segment belongs to. */
+	public EventView event() {
+		return this.at.event();
+	}
+
+	/** The segment. */
+	public SegmentView segment() {
+		return this.at.segment();
+	}
 
 	/** Tell whether the segment was opened. */
 	public boolean open() {

@@ -45,10 +45,16 @@ class CorrectionsController {
 
 	private final ProtestsPages pages;
 
+	private final ClosedChoices choices;
+
+	private final CorrectionLines lines;
+
 	private final Corrections corrections;
 
-	CorrectionsController(ProtestsPages pages, Corrections corrections) {
+	CorrectionsController(ProtestsPages pages, ClosedChoices choices, CorrectionLines lines, Corrections corrections) {
 		this.pages = pages;
+		this.choices = choices;
+		this.lines = lines;
 		this.corrections = corrections;
 	}
 
@@ -72,7 +78,7 @@ class CorrectionsController {
 
 	private void propose(SegmentId segment, CorrectionForm form, Actor actor) {
 		PerformanceId performance = closedPerformance(segment, form);
-		Amendment amendment = this.pages.isJudgedByPoints(segment) ? line(form) : marks(form);
+		Amendment amendment = this.choices.isJudgedByPoints(segment) ? line(form) : marks(form);
 		this.corrections.propose(
 				new Corrections.ProposeCorrection(new Amendment.SupposedChange<>(performance, seat(form), amendment),
 						form.getReason(), "", protest(form)),
@@ -94,7 +100,7 @@ class CorrectionsController {
 
 	private PerformanceId closedPerformance(SegmentId segment, CorrectionForm form) {
 		String performance = form.getPerformance();
-		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
+		if (this.choices.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(performance))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
 					Sentence.of("protests.performance-not-closed"));
 		}
@@ -119,10 +125,10 @@ class CorrectionsController {
 
 	private String proposePage(SegmentId segment, Model model) {
 		model.addAttribute("page", this.pages.of(segment));
-		model.addAttribute("lines", this.pages.lines(segment));
-		model.addAttribute("performances", this.pages.closedPerformances(segment));
-		model.addAttribute("seats", this.pages.seats(segment));
-		model.addAttribute("closed", this.pages.closedCards(segment));
+		model.addAttribute("lines", this.choices.lines(segment));
+		model.addAttribute("performances", this.choices.closedPerformances(segment));
+		model.addAttribute("seats", this.choices.seats(segment));
+		model.addAttribute("closed", this.choices.closedCards(segment));
 		model.addAttribute("upheld", this.pages.upheld(segment));
 		return FORM;
 	}
@@ -180,7 +186,7 @@ class CorrectionsController {
 			throw NotFoundException.of("correction", id);
 		}
 		model.addAttribute("page", this.pages.of(segment));
-		model.addAttribute("line", this.pages.line(view));
+		model.addAttribute("line", this.lines.of(view));
 		model.addAttribute("mayDecide",
 				RestrictedAct.CORRECT.isOf(request) && view.state() == CorrectionView.State.PROPOSED);
 		if (view.state() == CorrectionView.State.PROPOSED) {

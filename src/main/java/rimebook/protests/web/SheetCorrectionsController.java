@@ -36,10 +36,13 @@ class SheetCorrectionsController {
 
 	private final ProtestsPages pages;
 
+	private final ClosedChoices choices;
+
 	private final Corrections corrections;
 
-	SheetCorrectionsController(ProtestsPages pages, Corrections corrections) {
+	SheetCorrectionsController(ProtestsPages pages, ClosedChoices choices, Corrections corrections) {
 		this.pages = pages;
+		this.choices = choices;
 		this.corrections = corrections;
 	}
 
@@ -108,7 +111,7 @@ class SheetCorrectionsController {
 
 	private PerformanceId performance(SegmentId segment, SheetCorrectionForm form) {
 		String given = Given.text(form.performance());
-		if (this.pages.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(given))) {
+		if (this.choices.closedPerformances(segment).stream().noneMatch((one) -> one.value().equals(given))) {
 			throw new RuleViolationException("performance-not-closed", "performance",
 					Sentence.of("protests.performance-not-closed"));
 		}
@@ -122,16 +125,16 @@ class SheetCorrectionsController {
 	}
 
 	private String page(SegmentId segment, boolean element, Model model) {
-		if (!this.pages.isJudgedByPoints(segment)) {
+		if (!this.choices.isJudgedByPoints(segment)) {
 			throw new NotFoundException("not-by-points", Sentence.of("protests.not-by-points"));
 		}
 		model.addAttribute("page", this.pages.of(segment));
 		model.addAttribute("what", element ? "element" : "deduction");
-		model.addAttribute("performances", this.pages.closedPerformances(segment));
-		model.addAttribute("places", this.pages.places(segment, element));
+		model.addAttribute("performances", this.choices.closedPerformances(segment));
+		model.addAttribute("places", this.choices.places(segment, element));
 		model.addAttribute("worths", JudgedElement.ElementWorth.values());
-		model.addAttribute("items", this.pages.items(segment));
-		model.addAttribute("sheets", this.pages.closedSheets(segment, element));
+		model.addAttribute("items", this.choices.items(segment));
+		model.addAttribute("sheets", this.choices.closedSheets(segment, element));
 		model.addAttribute("upheld", this.pages.upheld(segment));
 		return VIEW;
 	}

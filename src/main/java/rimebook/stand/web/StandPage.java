@@ -10,15 +10,10 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.competition.CompetitionView;
-import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.entries.EntryId;
 import rimebook.pages.RinkClock;
-import rimebook.paper.PaperKeying;
 import rimebook.performances.PerformanceId;
-import rimebook.performances.StandingAfterCards;
 import rimebook.remarks.Remarks;
-import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
 import rimebook.stand.Stand;
 import rimebook.stand.StandView;
@@ -35,36 +30,22 @@ class StandPage {
 
 	private final Stand stand;
 
-	private final Competitions competitions;
-
 	private final OpeningSteps steps;
-
-	private final PaperKeying keying;
 
 	private final IceParts ice;
 
+	private final CourseParts course;
+
 	private final StandForms panelForms;
-
-	private final SkatingAgain skatingAgain;
-
-	private final Rulings rulings;
-
-	private final StandingAfterCards standings;
 
 	private final Clock clock;
 
-	StandPage(Stand stand, Competitions competitions, OpeningSteps steps, PaperKeying keying, IceParts ice,
-			StandForms panelForms, SkatingAgain skatingAgain, Rulings rulings, StandingAfterCards standings,
-			Clock clock) {
+	StandPage(Stand stand, OpeningSteps steps, IceParts ice, CourseParts course, StandForms panelForms, Clock clock) {
 		this.stand = stand;
-		this.competitions = competitions;
 		this.steps = steps;
-		this.keying = keying;
 		this.ice = ice;
+		this.course = course;
 		this.panelForms = panelForms;
-		this.skatingAgain = skatingAgain;
-		this.rulings = rulings;
-		this.standings = standings;
 		this.clock = clock;
 	}
 
@@ -74,17 +55,17 @@ class StandPage {
 	 */
 	String show(SegmentId segment, @Nullable PerformanceId about, Model model) {
 		StandView view = this.stand.ofSegment(segment);
-		CompetitionView competition = this.competitions.competition(view.event().competition());
+		CompetitionView competition = view.at().competition();
 		model.addAttribute("stand", view);
 		model.addAttribute("competition", competition);
 		model.addAttribute("segment", segment);
 		model.addAttribute("path", "/desk/stand/" + segment);
-		parts(view, competition).into(model);
+		parts(view).into(model);
 		model.addAttribute("serverNow", now());
 		if (view.open()) {
 			forms(view, new RinkClock(competition.zone()), about, model);
 			this.panelForms.into(view, model);
-			this.skatingAgain.into(view, model);
+			this.course.forms(view, model);
 		}
 		else {
 			model.addAttribute("steps", this.steps.of(view.event(), segment));
@@ -93,8 +74,7 @@ class StandPage {
 	}
 
 	StandParts parts(SegmentId segment) {
-		StandView view = this.stand.ofSegment(segment);
-		return parts(view, this.competitions.competition(view.event().competition()));
+		return parts(this.stand.ofSegment(segment));
 	}
 
 	/** The moment that running times are counted to. */
@@ -102,27 +82,11 @@ class StandPage {
 		return this.clock.instant();
 	}
 
-	private StandParts parts(StandView view, CompetitionView competition) {
-		RinkClock rink = new RinkClock(competition.zone());
-		return new StandParts(
-				new StandParts.Course(OrderPart.of(view), ReopenedPart.of(view, rink, this.clock.instant()),
-						this.skatingAgain.part(view, rink), new PaperPart(this.keying.unsettled(view.segment().id())),
-						this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE)),
-				new StandParts.Ice(this.ice.clock(view, rink), SeatsPart.of(view, rink, this.clock.instant()),
-						ToldPart.of(view, rink), this.ice.deductions(view, rink), DecisionPart.of(view), rulings(view)),
-				new StandParts.People(this.panelForms.part(view, rink), this.panelForms.guesses(view, rink),
-						this.panelForms.bound(view)));
-	}
-
-	private RulingsPart rulings(StandView view) {
-		StandView.Now onIce = view.now();
-		StandView.Row row = (onIce != null) ? onIce.row() : view.next();
-		if (row == null) {
-			return RulingsPart.NONE;
-		}
-		EntryId entry = row.performance().entry();
-		SegmentId segment = view.segment().id();
-		return new RulingsPart(row.team(), this.rulings.ofEntry(entry, segment), this.rulings.openOf(entry, segment));
+	private StandParts parts(StandView view) {
+		RinkClock rink = new RinkClock(view.at().competition().zone());
+		Instant now = now();
+		return new StandParts(this.course.of(view, rink, now), this.ice.of(view, rink, now), new StandParts.People(
+				this.panelForms.part(view, rink), this.panelForms.guesses(view, rink), this.panelForms.bound(view)));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {
