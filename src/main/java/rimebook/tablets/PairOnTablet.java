@@ -64,7 +64,8 @@ class PairOnTablet implements TabletCard {
 	private static JudgeTable.OwnCard ownCard(PerformanceView performance, OwnCards.Card card,
 			Map<EntryId, String> teams) {
 		return new JudgeTable.OwnCard(performance.id(), performance.startNumber(),
-				Objects.requireNonNull(teams.get(performance.entry())), new JudgeTable.OwnCard.Version(card.marks().first(), card.marks().second(), card.sequence(),
+				Objects.requireNonNull(teams.get(performance.entry())),
+				new JudgeTable.OwnCard.Version(card.marks().first(), card.marks().second(), card.sequence(),
 						card.receivedAt()),
 				!performance.takesCards());
 	}

@@ -12,16 +12,13 @@ import rimebook.tabulation.Criterion;
  * after their factor and then added; deductions are points already.
  *
  * @param elements in the order skated
- * @param elementPoints their total
  * @param components in the order of the rules
- * @param componentPoints their total, each rounded after its factor
  * @param deductions as noted
- * @param deducted their total, not negative
  * @param total elements and components less deductions; 0.00 where it would be negative
  * and the rules have a floor
  */
-public record PerformanceScore(List<ElementScore> elements, Points elementPoints, List<ComponentScore> components,
-		Points componentPoints, List<DeductionRule.Deduction> deductions, Points deducted, Points total) {
+public record PerformanceScore(List<ElementScore> elements, List<ComponentScore> components,
+		List<DeductionRule.Deduction> deductions, Points total) {
 
 	public PerformanceScore {
 		elements = List.copyOf(elements);
@@ -31,17 +28,39 @@ public record PerformanceScore(List<ElementScore> elements, Points elementPoints
 
 	static PerformanceScore of(List<ElementScore> elements, List<ComponentScore> components,
 			List<DeductionRule.Deduction> deductions, boolean flooredAtZero) {
-		Points elementPoints = Points.sum(elements.stream().map(ElementScore::score).toList());
-		Points componentPoints = Points.sum(components.stream().map(ComponentScore::points).toList());
-		Points deducted = Points.sum(deductions.stream().map(DeductionRule.Deduction::points).toList());
-		Points exact = elementPoints.plus(componentPoints).minus(deducted);
-		Points total = (flooredAtZero && exact.compareTo(Points.ZERO) < 0) ? Points.ZERO : exact;
-		return new PerformanceScore(elements, elementPoints, components, componentPoints, deductions, deducted, total);
+		PerformanceScore exact = new PerformanceScore(elements, components, deductions, Points.ZERO);
+		Points total = exact.elementPoints().plus(exact.componentPoints()).minus(exact.deducted());
+		boolean below = flooredAtZero && total.compareTo(Points.ZERO) < 0;
+		return below ? exact : new PerformanceScore(elements, components, deductions, total);
+	}
+
+	/**
+	 * Add up the elements.
+	 * @return their total
+	 */
+	public Points elementPoints() {
+		return Points.sum(this.elements.stream().map(ElementScore::score).toList());
+	}
+
+	/**
+	 * Add up the components.
+	 * @return their total, each rounded after its factor
+	 */
+	public Points componentPoints() {
+		return Points.sum(this.components.stream().map(ComponentScore::points).toList());
+	}
+
+	/**
+	 * Add up the deductions.
+	 * @return their total, not negative
+	 */
+	public Points deducted() {
+		return Points.sum(this.deductions.stream().map(DeductionRule.Deduction::points).toList());
 	}
 
 	/** Return the figure that a criterion looks at. */
 	Points points(Criterion criterion) {
-		return (criterion == Criterion.ELEMENT_POINTS) ? this.elementPoints : this.componentPoints;
+		return (criterion == Criterion.ELEMENT_POINTS) ? elementPoints() : componentPoints();
 	}
 
 	/**
@@ -59,10 +78,10 @@ public record PerformanceScore(List<ElementScore> elements, Points elementPoints
 	public List<String> working() {
 		List<String> lines = new ArrayList<>();
 		this.elements.forEach((element) -> lines.add(element.working()));
-		lines.add("Elements: " + sum(this.elements.stream().map(ElementScore::score).toList(), this.elementPoints));
+		lines.add("Elements: " + sum(this.elements.stream().map(ElementScore::score).toList(), elementPoints()));
 		this.components.forEach((component) -> lines.add(component.working()));
-		lines.add("Components: "
-				+ sum(this.components.stream().map(ComponentScore::points).toList(), this.componentPoints));
+		lines.add(
+				"Components: " + sum(this.components.stream().map(ComponentScore::points).toList(), componentPoints()));
 		this.deductions.forEach((deduction) -> lines.add(deduction.words()));
 		lines.add(lastLine());
 		return lines;
@@ -73,8 +92,8 @@ public record PerformanceScore(List<ElementScore> elements, Points elementPoints
 	}
 
 	private String lastLine() {
-		Points exact = this.elementPoints.plus(this.componentPoints).minus(this.deducted);
-		return "Total: " + this.elementPoints + " + " + this.componentPoints + " - " + this.deducted + " = " + exact
+		Points exact = elementPoints().plus(componentPoints()).minus(deducted());
+		return "Total: " + elementPoints() + " + " + componentPoints() + " - " + deducted() + " = " + exact
 				+ (exact.equals(this.total) ? "" : ", not below 0.00");
 	}
 
