@@ -38,13 +38,13 @@ class KeyingController {
 
 	private static final String PAGE = "page";
 
-	private final KeyingPages pages;
+	private final KeyingComposer pages;
 
 	private final ElementCalls calls;
 
 	private final DeductionNotes deductions;
 
-	KeyingController(KeyingPages pages, ElementCalls calls, DeductionNotes deductions) {
+	KeyingController(KeyingComposer pages, ElementCalls calls, DeductionNotes deductions) {
 		this.pages = pages;
 		this.calls = calls;
 		this.deductions = deductions;

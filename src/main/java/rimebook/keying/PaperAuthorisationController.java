@@ -26,11 +26,11 @@ class PaperAuthorisationController {
 
 	private static final String VIEW = "keying/authorisation";
 
-	private final KeyingPages pages;
+	private final KeyingComposer pages;
 
 	private final ListAuthorisations authorisations;
 
-	PaperAuthorisationController(KeyingPages pages, ListAuthorisations authorisations) {
+	PaperAuthorisationController(KeyingComposer pages, ListAuthorisations authorisations) {
 		this.pages = pages;
 		this.authorisations = authorisations;
 	}

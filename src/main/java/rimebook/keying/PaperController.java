@@ -34,11 +34,11 @@ class PaperController {
 
 	private static final String PAGE = "page";
 
-	private final KeyingPages pages;
+	private final KeyingComposer pages;
 
 	private final PaperKeying keying;
 
-	PaperController(KeyingPages pages, PaperKeying keying) {
+	PaperController(KeyingComposer pages, PaperKeying keying) {
 		this.pages = pages;
 		this.keying = keying;
 	}

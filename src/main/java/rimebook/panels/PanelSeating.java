@@ -23,9 +23,9 @@ public class PanelSeating {
 
 	private final OfficialRegister register;
 
-	private final SeatViews views;
+	private final SeatReader views;
 
-	PanelSeating(Seating seating, OfficialRegister register, SeatViews views) {
+	PanelSeating(Seating seating, OfficialRegister register, SeatReader views) {
 		this.seating = seating;
 		this.register = register;
 		this.views = views;

@@ -32,7 +32,7 @@ public class Panels {
 
 	private final Seating seating;
 
-	private final SeatViews views;
+	private final SeatReader views;
 
 	private final JudgeCodes codes;
 
@@ -40,7 +40,7 @@ public class Panels {
 
 	private final DeclaredInterests interests;
 
-	Panels(OfficialRegister register, Competitions competitions, Seating seating, SeatViews views, JudgeCodes codes,
+	Panels(OfficialRegister register, Competitions competitions, Seating seating, SeatReader views, JudgeCodes codes,
 			ConflictCheck conflicts, DeclaredInterests interests) {
 		this.register = register;
 		this.competitions = competitions;

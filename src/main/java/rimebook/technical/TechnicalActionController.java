@@ -46,10 +46,10 @@ class TechnicalActionController {
 
 	private final LateDeductions late;
 
-	private final TechnicalPages pages;
+	private final TechnicalComposer pages;
 
 	TechnicalActionController(TechnicalDesk desk, ListAuthorisations authorisations, DeductionNotes deductions,
-			LateDeductions late, TechnicalPages pages) {
+			LateDeductions late, TechnicalComposer pages) {
 		this.desk = desk;
 		this.authorisations = authorisations;
 		this.deductions = deductions;
@@ -104,7 +104,7 @@ class TechnicalActionController {
 			refused(HttpStatus.CONFLICT, ex.sentence(), overtaken ? others.get() : List.of(), model, response);
 			model.addAttribute("overtaken", overtaken);
 		}
-		TechnicalParts parts = this.pages.parts(segment);
+		DeskParts parts = this.pages.parts(segment);
 		parts.into(model);
 		model.addAttribute("changed", parts.changed(seen));
 		return "technical/live";

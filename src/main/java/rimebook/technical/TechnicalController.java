@@ -20,11 +20,11 @@ import rimebook.stand.RunningSegments;
 @Controller
 class TechnicalController {
 
-	private final TechnicalPages pages;
+	private final TechnicalComposer pages;
 
 	private final RunningSegments segments;
 
-	TechnicalController(TechnicalPages pages, RunningSegments segments) {
+	TechnicalController(TechnicalComposer pages, RunningSegments segments) {
 		this.pages = pages;
 		this.segments = segments;
 	}
@@ -45,7 +45,7 @@ class TechnicalController {
 	@GetMapping("/desk/technical/{segment}/live")
 	@Nullable String follow(@PathVariable SegmentId segment, @RequestParam Map<String, String> seen, Model model,
 			HttpServletResponse response) {
-		TechnicalParts parts = this.pages.parts(segment);
+		DeskParts parts = this.pages.parts(segment);
 		Set<String> changed = parts.changed(seen);
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
 		if (changed.isEmpty()) {
@@ -68,7 +68,7 @@ class TechnicalController {
 	@GetMapping("/desk/technical/{segment}/read-back/live")
 	@Nullable String followReading(@PathVariable SegmentId segment, @RequestParam Map<String, String> seen, Model model,
 			HttpServletResponse response) {
-		TechnicalParts parts = this.pages.parts(segment);
+		DeskParts parts = this.pages.parts(segment);
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
 		Set<String> changed = parts.changed(seen);
 		changed.remove("plan");

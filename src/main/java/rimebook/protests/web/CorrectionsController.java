@@ -43,7 +43,7 @@ class CorrectionsController {
 
 	private static final String DECISION = "protests/correction";
 
-	private final ProtestsPages pages;
+	private final ProtestsComposer pages;
 
 	private final ClosedChoices choices;
 
@@ -51,7 +51,8 @@ class CorrectionsController {
 
 	private final Corrections corrections;
 
-	CorrectionsController(ProtestsPages pages, ClosedChoices choices, CorrectionLines lines, Corrections corrections) {
+	CorrectionsController(ProtestsComposer pages, ClosedChoices choices, CorrectionLines lines,
+			Corrections corrections) {
 		this.pages = pages;
 		this.choices = choices;
 		this.lines = lines;

@@ -37,11 +37,11 @@ class ProtestsController {
 
 	private static final String DECISION = "protests/decision";
 
-	private final ProtestsPages pages;
+	private final ProtestsComposer pages;
 
 	private final Protests protests;
 
-	ProtestsController(ProtestsPages pages, Protests protests) {
+	ProtestsController(ProtestsComposer pages, Protests protests) {
 		this.pages = pages;
 		this.protests = protests;
 	}

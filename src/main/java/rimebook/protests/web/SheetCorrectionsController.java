@@ -34,13 +34,13 @@ class SheetCorrectionsController {
 
 	private static final String VIEW = "protests/propose-sheet";
 
-	private final ProtestsPages pages;
+	private final ProtestsComposer pages;
 
 	private final ClosedChoices choices;
 
 	private final Corrections corrections;
 
-	SheetCorrectionsController(ProtestsPages pages, ClosedChoices choices, Corrections corrections) {
+	SheetCorrectionsController(ProtestsComposer pages, ClosedChoices choices, Corrections corrections) {
 		this.pages = pages;
 		this.choices = choices;
 		this.corrections = corrections;

@@ -36,13 +36,13 @@ class StatusCorrectionsController {
 
 	private static final String VIEW = "protests/propose-status";
 
-	private final ProtestsPages pages;
+	private final ProtestsComposer pages;
 
 	private final StatusChoices choices;
 
 	private final Corrections corrections;
 
-	StatusCorrectionsController(ProtestsPages pages, StatusChoices choices, Corrections corrections) {
+	StatusCorrectionsController(ProtestsComposer pages, StatusChoices choices, Corrections corrections) {
 		this.pages = pages;
 		this.choices = choices;
 		this.corrections = corrections;

@@ -27,7 +27,7 @@ class IceParts {
 
 	static final String DEDUCT = "deduct";
 
-	private final ClockProposals proposals;
+	private final ClockNotices notices;
 
 	private final DeductionNotes deductions;
 
@@ -39,9 +39,9 @@ class IceParts {
 
 	private final Rulings rulings;
 
-	IceParts(ClockProposals proposals, DeductionNotes deductions, LateDeductions late, PerformanceClock clocks,
+	IceParts(ClockNotices notices, DeductionNotes deductions, LateDeductions late, PerformanceClock clocks,
 			RuleSets ruleSets, Rulings rulings) {
-		this.proposals = proposals;
+		this.notices = notices;
 		this.deductions = deductions;
 		this.late = late;
 		this.clocks = clocks;
@@ -63,7 +63,7 @@ class IceParts {
 
 	private List<ClockProposal> proposals(StandView view, StandView.Now onIce) {
 		if (!view.event().hasTechnicalPanel()) {
-			return this.proposals.notices(onIce);
+			return this.notices.of(onIce);
 		}
 		DeductionNotes.DeductionListView list = list(onIce);
 		List<NotedDeduction> noted = (list != null) ? list.deductions() : List.of();

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.springframework.ui.Model;
 
 /** All parts of the technical desk that follow by themselves. */
-record TechnicalParts(TechnicalPart.Ice ice, TechnicalPart.Plan plan, TechnicalPart.Called called,
+record DeskParts(TechnicalPart.Ice ice, TechnicalPart.Plan plan, TechnicalPart.Called called,
 		TechnicalPart.Deducted deducted) {
 
 	void into(Model model) {

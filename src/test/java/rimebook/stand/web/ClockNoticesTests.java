@@ -25,13 +25,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 /**
  * A programme of 4:00, ten seconds more or less, that starts 30 seconds after the call.
  */
-class ClockProposalsTests {
+class ClockNoticesTests {
 
 	private static final Instant CALLED = Instant.parse("2027-02-13T13:00:00Z");
 
 	private static final Instant STARTED = CALLED.plusSeconds(30);
 
-	private final ClockProposals proposals = new ClockProposals(messages());
+	private final ClockNotices notices = new ClockNotices(messages());
 
 	/** US Figure Skating, rules about programme timing, 2006 and 2012. */
 	@ParameterizedTest
@@ -65,7 +65,7 @@ class ClockProposalsTests {
 	@Test
 	void lateStartIsToldWithoutAnAmount() {
 		ClockView late = clock(CALLED.plusSeconds(75), 240, List.of());
-		assertThat(this.proposals.notices(now(late, List.of()))).extracting(ClockProposal::text)
+		assertThat(this.notices.of(now(late, List.of()))).extracting(ClockProposal::text)
 			.containsExactly("late start, 75 s after the call");
 	}
 
@@ -73,19 +73,19 @@ class ClockProposalsTests {
 	void interruptionIsTheRefereesAlone() {
 		ClockView broken = clock(STARTED, 300, List.of(new ClockView.Interruption(InterruptionCause.INJURY,
 				STARTED.plusSeconds(60), STARTED.plusSeconds(120))));
-		assertThat(this.proposals.notices(now(broken, List.of()))).isEmpty();
+		assertThat(this.notices.of(now(broken, List.of()))).isEmpty();
 	}
 
 	@Test
 	void whatWasToldIsNotProposedAgainUnlessTheClockFindsItAnew() {
 		ClockView clock = clock(STARTED, 261, List.of());
 		Instant stopped = STARTED.plusSeconds(261);
-		assertThat(this.proposals.notices(now(clock, List.of(told("as agreed", stopped))))).isEmpty();
-		assertThat(this.proposals.notices(now(clock, List.of(told("as agreed", stopped.minusSeconds(5)))))).hasSize(1);
+		assertThat(this.notices.of(now(clock, List.of(told("as agreed", stopped))))).isEmpty();
+		assertThat(this.notices.of(now(clock, List.of(told("as agreed", stopped.minusSeconds(5)))))).hasSize(1);
 	}
 
 	private List<ClockProposal> notices(int skated) {
-		return this.proposals.notices(now(clock(STARTED, skated, List.of()), List.of()));
+		return this.notices.of(now(clock(STARTED, skated, List.of()), List.of()));
 	}
 
 	private static ClockView clock(Instant started, int running, List<ClockView.Interruption> interruptions) {

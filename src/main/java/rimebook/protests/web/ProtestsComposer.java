@@ -17,7 +17,7 @@ import rimebook.results.Standings;
 
 /** Gathers what the pages about protests and corrections show. */
 @Component
-class ProtestsPages {
+class ProtestsComposer {
 
 	private final Competitions competitions;
 
@@ -29,7 +29,7 @@ class ProtestsPages {
 
 	private final CorrectionLines corrections;
 
-	ProtestsPages(Competitions competitions, Entries entries, Standings standings, Protests protests,
+	ProtestsComposer(Competitions competitions, Entries entries, Standings standings, Protests protests,
 			CorrectionLines corrections) {
 		this.competitions = competitions;
 		this.entries = entries;

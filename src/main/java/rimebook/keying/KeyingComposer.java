@@ -17,7 +17,7 @@ import rimebook.stand.StandView;
 
 /** Gathers what the keying desk shows. */
 @Component
-class KeyingPages {
+class KeyingComposer {
 
 	private final Stand stand;
 
@@ -27,7 +27,7 @@ class KeyingPages {
 
 	private final PaperKeying keying;
 
-	KeyingPages(Stand stand, Panels panels, CalledSheets sheets, PaperKeying keying) {
+	KeyingComposer(Stand stand, Panels panels, CalledSheets sheets, PaperKeying keying) {
 		this.stand = stand;
 		this.panels = panels;
 		this.sheets = sheets;

@@ -19,7 +19,7 @@ import rimebook.tabulation.points.PointsRules;
 
 /** Gathers what the technical desk shows. */
 @Component
-class TechnicalPages {
+class TechnicalComposer {
 
 	private final Stand stand;
 
@@ -29,7 +29,7 @@ class TechnicalPages {
 
 	private final Rulings rulings;
 
-	TechnicalPages(Stand stand, RuleSets ruleSets, CalledParts called, Rulings rulings) {
+	TechnicalComposer(Stand stand, RuleSets ruleSets, CalledParts called, Rulings rulings) {
 		this.stand = stand;
 		this.ruleSets = ruleSets;
 		this.called = called;
@@ -61,16 +61,16 @@ class TechnicalPages {
 
 	/** The parts as they are now. */
 	@Transactional(readOnly = true)
-	public TechnicalParts parts(SegmentId segment) {
+	public DeskParts parts(SegmentId segment) {
 		return parts(this.stand.ofSegment(segment));
 	}
 
-	private TechnicalParts parts(StandView view) {
+	private DeskParts parts(StandView view) {
 		PointsRules rules = this.ruleSets.of(view.event());
 		StandView.Now now = atHand(view);
 		PerformanceView skating = (now != null) ? now.row().performance() : null;
 		Optional<CalledListView> list = this.called.list(skating);
-		return new TechnicalParts(ice(view), this.called.plan(skating, rules, list),
+		return new DeskParts(ice(view), this.called.plan(skating, rules, list),
 				this.called.called(skating, view.at(), rules, list), this.called.deducted(skating, rules));
 	}
 

@@ -12,13 +12,13 @@ import rimebook.competition.EventView;
 
 /** Seats with their codes and tablets, in the order of the panel. */
 @Component
-class SeatViews {
+class SeatReader {
 
 	private final SeatRepository seats;
 
 	private final SeatCodes codes;
 
-	SeatViews(SeatRepository seats, SeatCodes codes) {
+	SeatReader(SeatRepository seats, SeatCodes codes) {
 		this.seats = seats;
 		this.codes = codes;
 	}

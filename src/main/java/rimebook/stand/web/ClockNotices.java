@@ -17,7 +17,7 @@ import rimebook.stand.StandView;
  * was told is not proposed again.
  */
 @Component
-class ClockProposals {
+class ClockNotices {
 
 	/**
 	 * 0.1 from both marks for each ten seconds or part of it: US Figure Skating, rules
@@ -34,11 +34,11 @@ class ClockProposals {
 
 	private final MessageSource messages;
 
-	ClockProposals(MessageSource messages) {
+	ClockNotices(MessageSource messages) {
 		this.messages = messages;
 	}
 
-	List<ClockProposal> notices(StandView.Now onIce) {
+	List<ClockProposal> of(StandView.Now onIce) {
 		return onIce.clock()
 			.findings()
 			.stream()
