@@ -65,7 +65,8 @@ public class Competitions {
 		catch (DataIntegrityViolationException ex) {
 			throw new ConflictException("competition-meanwhile", "name", Sentence.of("competition.meanwhile"));
 		}
-		publish(actor, "competition", competition.id(), "competition.created", "", competition.inWords());
+		this.acts.publish(AuditedChange.of(actor, "competition", competition.id(), "competition.created")
+			.to(competition.inWords()));
 		return competition.view();
 	}
 
@@ -79,7 +80,8 @@ public class Competitions {
 		String before = competition.inWords();
 		competition.change(version, facts);
 		this.competitions.flush();
-		publish(actor, "competition", id, "competition.changed", before, competition.inWords());
+		this.acts.publish(
+				AuditedChange.of(actor, "competition", id, "competition.changed").from(before, competition.inWords()));
 		return competition.view();
 	}
 
@@ -97,7 +99,8 @@ public class Competitions {
 		this.rules.checkMove(before, next);
 		competition.moveTo(next);
 		this.competitions.flush();
-		publish(actor, "competition", id, "competition.moved", before.state().inWords(), next.inWords());
+		this.acts.publish(AuditedChange.of(actor, "competition", id, "competition.moved")
+			.from(before.state().inWords(), next.inWords()));
 		return competition.view();
 	}
 
@@ -165,7 +168,7 @@ public class Competitions {
 		Event event = new Event(this.acts.nextId(), id, position, slug);
 		event.write(facts, this.acts::nextId);
 		this.events.saveAndFlush(event);
-		publish(actor, "event", event.id(), "event.added", "", event.inWords());
+		this.acts.publish(AuditedChange.of(actor, "event", event.id(), "event.added").to(event.inWords()));
 		return event.view();
 	}
 
@@ -194,7 +197,7 @@ public class Competitions {
 		this.entityManager.lock(event, LockModeType.PESSIMISTIC_FORCE_INCREMENT);
 		event.write(facts, this.acts::nextId);
 		this.events.flush();
-		publish(actor, "event", id, "event.changed", before, event.inWords());
+		this.acts.publish(AuditedChange.of(actor, "event", id, "event.changed").from(before, event.inWords()));
 		return event.view();
 	}
 
@@ -310,10 +313,6 @@ public class Competitions {
 			throw new RuleViolationException("event-name-taken", "name",
 					Sentence.of("competition.event-name-taken", name));
 		}
-	}
-
-	private void publish(Actor actor, String subject, Object id, String action, String before, String after) {
-		this.acts.publish(AuditedChange.of(actor, subject, id, action).from(before, after));
 	}
 
 	/**

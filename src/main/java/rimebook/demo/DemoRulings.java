@@ -35,15 +35,16 @@ class DemoRulings {
 		SegmentId juniorFree = junior.segments().get(1).id();
 		QuestionView cord = ask(starter(juniorFree, 0), null, QuestionView.RulingTopic.COSTUME,
 				"May the lantern cords on the sleeves hang loose?");
-		rule(cord, 0, RulingView.Verdict.ALLOWED, "", "They are part of the costume.", "");
-		rule(cord, 1, RulingView.Verdict.CONDITIONAL, "both ends are sewn on",
-				"A cord that cannot come off is part of the costume; one that can is a risk on the ice.",
+		rule(cord, 0, answer(RulingView.Verdict.ALLOWED, "", "They are part of the costume."), "");
+		rule(cord, 1,
+				answer(RulingView.Verdict.CONDITIONAL, "both ends are sewn on",
+						"A cord that cannot come off is part of the costume; one that can is a risk on the ice."),
 				"A cord came off in the practice on Friday.");
 		QuestionView lift = ask(starter(senior.segments().get(1).id(), 0), senior.segments().get(1).id(),
 				QuestionView.RulingTopic.ELEMENT,
 				"Is the last picture, one skater held at hip height for a count of four, a lift?");
-		rule(lift, 0, RulingView.Verdict.NOT_ALLOWED, "",
-				"Held up with sustained elevation it is a lift that is not in the planned elements.", "");
+		rule(lift, 0, answer(RulingView.Verdict.NOT_ALLOWED, "",
+				"Held up with sustained elevation it is a lift that is not in the planned elements."), "");
 		ask(starter(juniorFree, 1), juniorFree, QuestionView.RulingTopic.PROP,
 				"May the captain take off her cap and throw it?");
 	}
@@ -56,11 +57,13 @@ class DemoRulings {
 		return this.rulings.ask(new Rulings.AskQuestion(entry, segment, topic, text, MANAGER), DemoCrew.SECRETARY);
 	}
 
-	private void rule(QuestionView question, int seen, RulingView.Verdict verdict, String condition, String grounds,
-			String reason) {
-		this.rulings.rule(new Rulings.GiveRuling(question.id(), seen, new RulingView.Answer(verdict, condition, grounds,
-				"Rulebook of the Skerry Islands, costume and programme", verdict != RulingView.Verdict.NOT_ALLOWED),
-				reason), DemoCrew.REFEREE);
+	private void rule(QuestionView question, int seen, RulingView.Answer answer, String reason) {
+		this.rulings.rule(new Rulings.GiveRuling(question.id(), seen, answer, reason), DemoCrew.REFEREE);
+	}
+
+	private static RulingView.Answer answer(RulingView.Verdict verdict, String condition, String grounds) {
+		return new RulingView.Answer(verdict, condition, grounds,
+				"Rulebook of the Skerry Islands, costume and programme", verdict != RulingView.Verdict.NOT_ALLOWED);
 	}
 
 }

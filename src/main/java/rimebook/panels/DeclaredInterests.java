@@ -51,7 +51,8 @@ class DeclaredInterests {
 		}
 		Interest interest = new Interest(this.acts.nextId(), declared);
 		store(interest);
-		publish(actor, official, "official.interest-declared", "", interest.inWords());
+		this.acts.publish(AuditedChange.of(actor, "official", official.id(), "official.interest-declared")
+			.to(words(official, interest)));
 		return interest;
 	}
 
@@ -82,13 +83,12 @@ class DeclaredInterests {
 			.filter((one) -> one.official().equals(official.id()))
 			.orElseThrow(() -> NotFoundException.of("interest", id));
 		this.interests.delete(interest);
-		publish(actor, official, "official.interest-removed", interest.inWords(), "");
+		this.acts.publish(AuditedChange.of(actor, "official", official.id(), "official.interest-removed")
+			.from(words(official, interest), ""));
 	}
 
-	private void publish(Actor actor, Official official, String action, String before, String after) {
-		String name = official.view().name() + ": ";
-		this.acts.publish(AuditedChange.of(actor, "official", official.id(), action)
-			.from(before.isEmpty() ? "" : name + before, after.isEmpty() ? "" : name + after));
+	private static String words(Official official, Interest interest) {
+		return official.view().name() + ": " + interest.inWords();
 	}
 
 }

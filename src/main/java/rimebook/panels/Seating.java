@@ -69,7 +69,9 @@ class Seating {
 		Seat seat = at(event.id(), place);
 		seat.take(official, allowance);
 		this.seats.flush();
-		publish(actor, seat, "seat.taken", "", inWords(seat, event, official), allowance.reason());
+		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), "seat.taken")
+			.to(inWords(seat, event, official))
+			.because(allowance.reason()));
 		return seat;
 	}
 
@@ -83,8 +85,10 @@ class Seating {
 					() -> new ConflictException("seat-not-bound", Sentence.of("panels.seat-not-bound", seat.spoken())));
 		seat.allow(version, new Seat.Allowance(reason, conflict.grounds()));
 		this.seats.flush();
-		publish(actor, seat, "seat.bond-set-aside", "", seat.label() + ", " + event.name() + ": " + conflict.official()
-				+ ": " + String.join("; ", conflict.grounds()), reason);
+		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), "seat.bond-set-aside")
+			.to(seat.label() + ", " + event.name() + ": " + conflict.official() + ": "
+					+ String.join("; ", conflict.grounds()))
+			.because(reason));
 	}
 
 	void vacate(EventView event, Seat seat, int version, Actor actor) {
@@ -92,7 +96,8 @@ class Seating {
 		Official leaving = seat.official();
 		seat.vacate(version);
 		this.seats.flush();
-		publish(actor, seat, "seat.vacated", (leaving != null) ? inWords(seat, event, leaving) : "", "", "");
+		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), "seat.vacated")
+			.from((leaving != null) ? inWords(seat, event, leaving) : "", ""));
 	}
 
 	Seat find(SeatId id) {
@@ -129,10 +134,6 @@ class Seating {
 
 	private static String inWords(Seat seat, EventView event, Official official) {
 		return seat.label() + ", " + event.name() + ": " + official.inWords();
-	}
-
-	private void publish(Actor actor, Seat seat, String action, String before, String after, String reason) {
-		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), action).from(before, after).because(reason));
 	}
 
 }

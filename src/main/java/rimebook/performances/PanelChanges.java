@@ -76,7 +76,8 @@ public class PanelChanges {
 		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel),
 				new PanelChange.Decided(PanelChange.Kind.SUBSTITUTED, judge, why), actor, this.acts.now())
 			.by(substitute.id());
-		keep(change, "seat.taken-over", named(seat), named(substitute) + " for " + seat.label(), actor);
+		keep(change,
+				line(change, "seat.taken-over", actor).from(named(seat), named(substitute) + " for " + seat.label()));
 	}
 
 	/**
@@ -118,7 +119,8 @@ public class PanelChanges {
 		PanelChange change = new PanelChange(this.acts.nextId(), segment, next(panel),
 				new PanelChange.Decided(PanelChange.Kind.SEAT_BACK, judge, why), actor, this.acts.now())
 			.byRule(by);
-		keep(change, "seat.taken-back", this.panels.words(standing, panel).english(), named(seat), actor);
+		keep(change,
+				line(change, "seat.taken-back", actor).from(this.panels.words(standing, panel).english(), named(seat)));
 	}
 
 	/** A seat that was left out has no other cards in its place. */
@@ -133,15 +135,18 @@ public class PanelChanges {
 						seat.spoken()));
 	}
 
-	private void keep(PanelChange change, String action, String before, String after, Actor actor) {
+	private void keep(PanelChange change, AuditedChange line) {
 		SegmentId segment = change.segment();
 		this.changes.save(change);
 		CountingPanel panel = this.panels.of(segment);
 		String words = (change.kind() == PanelChange.Kind.SEAT_BACK) ? "The cards of " + panel.label(change.seat())
 				+ " count again" + inBrackets(change.rule()) + ". " + change.reason()
 				: this.panels.words(change, panel).english();
-		this.acts.publish(new PerformanceEvent.PanelChanged(segment, words,
-				AuditedChange.of(actor, "segment", segment, action).from(before, after).because(change.reason())));
+		this.acts.publish(new PerformanceEvent.PanelChanged(segment, words, line));
+	}
+
+	private static AuditedChange line(PanelChange change, String action, Actor actor) {
+		return AuditedChange.of(actor, "segment", change.segment(), action).because(change.reason());
 	}
 
 	private static String inBrackets(String rule) {

@@ -61,7 +61,7 @@ public class ListAuthorisations {
 	 */
 	@Transactional
 	public Authorised authorise(PerformanceId performance, int sequence, Actor actor) {
-		return keep(performance, sequence, actor.name(), false, actor);
+		return keep(performance, sequence, new ListAuthorisation.Word(actor.name(), actor.name(), false), actor);
 	}
 
 	/**
@@ -72,10 +72,11 @@ public class ListAuthorisations {
 	 */
 	@Transactional
 	public Authorised confirmPaper(PerformanceId performance, int sequence, String controller, Actor actor) {
-		return keep(performance, sequence, Required.text("controller", controller, 120), true, actor);
+		return keep(performance, sequence,
+				new ListAuthorisation.Word(Required.text("controller", controller, 120), actor.name(), true), actor);
 	}
 
-	private Authorised keep(PerformanceId id, int sequence, String controller, boolean onPaper, Actor actor) {
+	private Authorised keep(PerformanceId id, int sequence, ListAuthorisation.Word word, Actor actor) {
 		PerformanceView performance = this.performances.hold(id);
 		PerformanceRegister.requireOnIce(performance);
 		CalledList list = this.book.list(id)
@@ -85,16 +86,16 @@ public class ListAuthorisations {
 		requireCurrent(list, sequence);
 		requireSettled(list.elements());
 		if (this.book.authorisation(list).isEmpty()) {
-			write(list, controller, onPaper, actor);
+			write(list, word, actor);
 		}
-		this.late.note(id, controller, actor);
+		this.late.note(id, word.controller(), actor);
 		return this.book.authorisation(list).orElseThrow();
 	}
 
-	private void write(CalledList list, String controller, boolean onPaper, Actor actor) {
+	private void write(CalledList list, ListAuthorisation.Word word, Actor actor) {
 		PerformanceId performance = new PerformanceId(list.performance());
-		ListAuthorisation authorisation = new ListAuthorisation(this.acts.nextId(), performance, list.sequence(),
-				new ListAuthorisation.Word(controller, actor.name(), onPaper), this.acts.now());
+		ListAuthorisation authorisation = new ListAuthorisation(this.acts.nextId(), performance, list.sequence(), word,
+				this.acts.now());
 		this.authorisations.save(authorisation);
 		this.acts.publish(AuditedChange.of(actor, "performance", performance, "elements.authorised")
 			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));

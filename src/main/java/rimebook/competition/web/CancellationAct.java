@@ -14,12 +14,12 @@ enum CancellationAct {
 	CANCEL {
 
 		@Override
-		void on(Cancellations all, EventId event, @Nullable SegmentId segment, String reason, Actor actor) {
-			if (segment == null) {
-				all.cancel(event, reason, actor);
+		void on(Cancellations all, Planned planned, String reason, Actor actor) {
+			if (planned.segment() == null) {
+				all.cancel(planned.event(), reason, actor);
 			}
 			else {
-				all.cancel(segment, reason, actor);
+				all.cancel(planned.segment(), reason, actor);
 			}
 		}
 
@@ -29,12 +29,12 @@ enum CancellationAct {
 	RETURN {
 
 		@Override
-		void on(Cancellations all, EventId event, @Nullable SegmentId segment, String reason, Actor actor) {
-			if (segment == null) {
-				all.bringBack(event, actor);
+		void on(Cancellations all, Planned planned, String reason, Actor actor) {
+			if (planned.segment() == null) {
+				all.bringBack(planned.event(), actor);
 			}
 			else {
-				all.bringBack(segment, actor);
+				all.bringBack(planned.segment(), actor);
 			}
 		}
 
@@ -44,22 +44,30 @@ enum CancellationAct {
 	REMOVE {
 
 		@Override
-		void on(Cancellations all, EventId event, @Nullable SegmentId segment, String reason, Actor actor) {
-			if (segment == null) {
-				all.remove(event, actor);
+		void on(Cancellations all, Planned planned, String reason, Actor actor) {
+			if (planned.segment() == null) {
+				all.remove(planned.event(), actor);
 			}
 			else {
-				all.remove(segment, actor);
+				all.remove(planned.segment(), actor);
 			}
 		}
 
 	};
 
-	abstract void on(Cancellations all, EventId event, @Nullable SegmentId segment, String reason, Actor actor);
+	abstract void on(Cancellations all, Planned planned, String reason, Actor actor);
 
 	/** Tell whether the event itself is gone afterwards. */
 	boolean endsEvent(@Nullable SegmentId segment) {
 		return this == REMOVE && segment == null;
+	}
+
+	/**
+	 * What stands in the plan.
+	 *
+	 * @param segment one of the event's, {@code null} for the whole event
+	 */
+	record Planned(EventId event, @Nullable SegmentId segment) {
 	}
 
 }

@@ -51,8 +51,8 @@ class CancellationController {
 			@RequestParam(required = false) @Nullable SegmentId segment, @ModelAttribute("form") ReasonForm form,
 			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
 		String name = name(found(competition, event), segment);
-		if (Submission.refused(result,
-				() -> act.on(this.cancellations, event, segment, String.valueOf(form.reason()), actor))) {
+		if (Submission.refused(result, () -> act.on(this.cancellations, new CancellationAct.Planned(event, segment),
+				String.valueOf(form.reason()), actor))) {
 			return page(competition, event, act, segment, model);
 		}
 		Notice.give(redirect, "competition.plan.done." + act, name);
