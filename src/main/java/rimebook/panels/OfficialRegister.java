@@ -13,17 +13,20 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.wording.Sentence;
 
-/** The officials the house knows, each name once. */
+/** The officials the house knows, each name once, with what they declared. */
 @Component
 class OfficialRegister {
 
 	private final OfficialRepository officials;
 
+	private final DeclaredInterests interests;
+
 	private final Acts acts;
 
-	OfficialRegister(OfficialRepository officials, Acts acts) {
+	OfficialRegister(OfficialRepository officials, DeclaredInterests interests, Acts acts) {
 		this.acts = acts;
 		this.officials = officials;
+		this.interests = interests;
 	}
 
 	Official add(DraftOfficial facts, Actor actor) {
@@ -50,6 +53,18 @@ class OfficialRegister {
 
 	List<Official> all() {
 		return this.officials.findAllByOrderByName();
+	}
+
+	Interest declare(Panels.DeclareInterest declared, Actor actor) {
+		return this.interests.declare(find(declared.official()), declared, actor);
+	}
+
+	void removeInterest(OfficialView.Id official, InterestView.Id id, Actor actor) {
+		this.interests.remove(find(official), id, actor);
+	}
+
+	List<Interest> interests(OfficialView.Id official) {
+		return this.interests.of(official);
 	}
 
 	private void checkName(DraftOfficial facts, OfficialView.@Nullable Id self) {

@@ -38,17 +38,14 @@ public class Panels {
 
 	private final ConflictCheck conflicts;
 
-	private final DeclaredInterests interests;
-
 	Panels(OfficialRegister register, Competitions competitions, Seating seating, SeatReader views, JudgeCodes codes,
-			ConflictCheck conflicts, DeclaredInterests interests) {
+			ConflictCheck conflicts) {
 		this.register = register;
 		this.competitions = competitions;
 		this.seating = seating;
 		this.views = views;
 		this.codes = codes;
 		this.conflicts = conflicts;
-		this.interests = interests;
 	}
 
 	/**
@@ -92,7 +89,7 @@ public class Panels {
 	 */
 	@Transactional
 	public InterestView declare(DeclareInterest declared, Actor actor) {
-		return this.interests.declare(this.register.find(declared.official()), declared, actor).view();
+		return this.register.declare(declared, actor).view();
 	}
 
 	/**
@@ -101,12 +98,12 @@ public class Panels {
 	 */
 	@Transactional
 	public void removeInterest(OfficialView.Id official, InterestView.Id id, Actor actor) {
-		this.interests.remove(this.register.find(official), id, actor);
+		this.register.removeInterest(official, id, actor);
 	}
 
 	/** What binds an official to teams, by team. */
 	public List<InterestView> interests(OfficialView.Id official) {
-		return this.interests.of(official).stream().map(Interest::view).toList();
+		return this.register.interests(official).stream().map(Interest::view).toList();
 	}
 
 	/** The places that an event's panel has, filled or not, in order. */

@@ -1,20 +1,13 @@
 package rimebook.performances;
 
-import java.util.List;
-
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.Competitions;
-import rimebook.competition.EventView;
-import rimebook.competition.SegmentId;
-import rimebook.competition.SegmentView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Required;
-import rimebook.wording.Sentence;
 
 /**
  * Opens the closed cards of a performance again, for a judge who noticed a slip before
@@ -25,7 +18,7 @@ public class CardReopening {
 
 	private final HeldSegment.Source segments;
 
-	private final PerformanceRepository performances;
+	private final LaterSegments later;
 
 	private final CardBooks books;
 
@@ -33,19 +26,16 @@ public class CardReopening {
 
 	private final PanelChangeRepository changes;
 
-	private final Competitions competitions;
-
 	private final Acts acts;
 
-	CardReopening(HeldSegment.Source segments, PerformanceRepository performances, CardBooks books,
-			CountingPanels panels, PanelChangeRepository changes, Competitions competitions, Acts acts) {
+	CardReopening(HeldSegment.Source segments, LaterSegments later, CardBooks books, CountingPanels panels,
+			PanelChangeRepository changes, Acts acts) {
 		this.acts = acts;
 		this.segments = segments;
-		this.performances = performances;
+		this.later = later;
 		this.books = books;
 		this.panels = panels;
 		this.changes = changes;
-		this.competitions = competitions;
 	}
 
 	/**
@@ -64,7 +54,7 @@ public class CardReopening {
 		Performance performance = held.performance();
 		String why = Required.text("reason", reason, 500);
 		held.requireLastClosed();
-		requireNoLaterSegment(performance);
+		this.later.requireNoneOpen(performance.segment());
 		performance.reopen(why);
 		CountingPanel panel = this.panels.of(performance.segment());
 		String closed = this.books.of(performance.segment()).inWords(performance.view(), panel);
@@ -85,22 +75,6 @@ public class CardReopening {
 				sequence++;
 			}
 		}
-	}
-
-	private void requireNoLaterSegment(Performance performance) {
-		laterSegments(performance.segment()).stream()
-			.filter((later) -> this.performances.existsBySegment(later.id().value()))
-			.findFirst()
-			.ifPresent((later) -> {
-				throw new ConflictException("later-segment-open",
-						Sentence.of("performances.later-segment-open", later.name()));
-			});
-	}
-
-	private List<SegmentView> laterSegments(SegmentId segment) {
-		EventView event = this.competitions.eventOf(segment);
-		int position = event.segment(segment).position();
-		return event.segments().stream().filter((other) -> other.position() > position).toList();
 	}
 
 }

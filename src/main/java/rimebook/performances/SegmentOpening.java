@@ -12,13 +12,10 @@ import rimebook.competition.SegmentView;
 import rimebook.competition.StillOpen;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
-import rimebook.entries.Entries;
-import rimebook.entries.EntryState;
 import rimebook.panels.PanelView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatPlace;
 import rimebook.shared.ConflictException;
-import rimebook.shared.Ids;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 import rimebook.wording.Series;
@@ -31,25 +28,22 @@ class SegmentOpening {
 
 	private final Competitions competitions;
 
-	private final Entries entries;
-
 	private final StartingOrderDraw draw;
 
 	private final Panels panels;
 
-	private final Ids ids;
+	private final FirstPerformances first;
 
 	private final StillOpen stillOpen;
 
-	SegmentOpening(PerformanceRepository performances, Competitions competitions, Entries entries,
-			StartingOrderDraw draw, Panels panels, Ids ids, StillOpen stillOpen) {
+	SegmentOpening(PerformanceRepository performances, Competitions competitions, StartingOrderDraw draw, Panels panels,
+			FirstPerformances first, StillOpen stillOpen) {
 		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.competitions = competitions;
-		this.entries = entries;
 		this.draw = draw;
 		this.panels = panels;
-		this.ids = ids;
+		this.first = first;
 	}
 
 	List<Performance> open(SegmentId segment) {
@@ -63,7 +57,7 @@ class SegmentOpening {
 		requirePanel(event);
 		requireEarlierSegmentsDone(event, segment);
 		requireNobodyLeftOut(segment);
-		return order(segment).starts().stream().map((start) -> performance(segment, start)).toList();
+		return order(segment).starts().stream().map((start) -> this.first.of(segment, start)).toList();
 	}
 
 	private void requireRunning(EventView event) {
@@ -107,20 +101,6 @@ class SegmentOpening {
 	private StartingOrderView order(SegmentId segment) {
 		return this.draw.ofSegment(segment)
 			.orElseThrow(() -> new RuleViolationException("order-missing", Sentence.of("performances.order-missing")));
-	}
-
-	private Performance performance(SegmentId segment, StartingOrderView.Start start) {
-		Performance performance = new Performance(this.ids.next(), segment, start);
-		if (this.entries.entry(start.entry()).state() == EntryState.WITHDRAWN) {
-			performance.endWith(start.entry().value(), PerformanceStatus.WITHDRAWN, "Withdrawn after the draw.");
-			return performance;
-		}
-		this.performances.findByEntry(start.entry().value())
-			.stream()
-			.filter((earlier) -> earlier.status().isEndedWithoutMarks())
-			.findFirst()
-			.ifPresent(performance::endAfter);
-		return performance;
 	}
 
 }
