@@ -1,7 +1,7 @@
 package rimebook.tabulation.points;
 
 import java.util.List;
-import java.util.Objects;
+import java.util.stream.Stream;
 
 import rimebook.tabulation.Reason;
 import rimebook.wording.Sentence;
@@ -19,7 +19,7 @@ record TotalWords(PointsEventStanding.PointsEventRow row) implements Reason.Reas
 	private Sentence parts() {
 		List<Sentence> parts = this.row.segments()
 			.stream()
-			.filter(Objects::nonNull)
+			.flatMap(Stream::ofNullable)
 			.map((segment) -> ScoreWords.words(segment.total()))
 			.toList();
 		return (parts.size() < 2) ? Sentence.NONE : Sentence.of("score.event.parts",
