@@ -17,7 +17,11 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.springframework.context.ConfigurableApplicationContext;
@@ -49,6 +53,8 @@ public final class Latency {
 
 	private static final int JUDGES = 5;
 
+	private static final Pattern WITHIN = Pattern.compile("\"within\":(\\d+)");
+
 	/** The period of the stand's looks. */
 	private static final long LOOK = 700;
 
@@ -67,6 +73,9 @@ public final class Latency {
 	private final Queue<Long> toFollower = new ConcurrentLinkedQueue<>();
 
 	private final Queue<Long> toAnswer = new ConcurrentLinkedQueue<>();
+
+	/** How often a follower was told to come later. */
+	private final LongAdder refused = new LongAdder();
 
 	private final Random random = new Random(20270213);
 
@@ -94,7 +103,8 @@ public final class Latency {
 			skate(day, stand);
 		}
 		this.service.kill();
-		System.out.printf("%d closes, %d followers, %d judges%n", this.toAnswer.size(), this.followers, JUDGES);
+		System.out.printf("%d closes, %d followers, %d judges; a follower was told to come later %d times%n",
+				this.toAnswer.size(), this.followers, JUDGES, this.refused.sum());
 		print("send to acknowledged", this.acknowledged);
 		print("send to shown on the stand", this.toStand);
 		print("close to answered", this.toAnswer);
@@ -242,20 +252,30 @@ public final class Latency {
 			this.arrivals.clear();
 		}
 
-		/** Each follower fetches a standing once; that a team is called is heard, too. */
+		/**
+		 * Each follower fetches a standing once, as the page does: within the time that
+		 * the service told it to spread over, and again a while after a refusal. That a
+		 * team is called is heard, too.
+		 */
 		private void follow(Stream<String> lines) {
 			Set<Integer> fetched = new HashSet<>();
+			int[] within = { 0 };
 			try {
-				lines.filter((line) -> line.startsWith("data:") && line.contains(this.day.segment()))
-					.filter((line) -> line.contains("\"version\":" + this.expected + ",") && fetched.add(this.expected))
-					.forEach(this::fetch);
+				lines.filter((line) -> line.startsWith("data:")).forEach((line) -> {
+					Matcher spread = WITHIN.matcher(line);
+					within[0] = spread.find() ? Integer.parseInt(spread.group(1)) : within[0];
+					if (line.contains(this.day.segment()) && line.contains("\"version\":" + this.expected + ",")
+							&& fetched.add(this.expected)) {
+						fetch(line, within[0]);
+					}
+				});
 			}
 			catch (UncheckedIOException left) {
 				// The audience has left.
 			}
 		}
 
-		private void fetch(String signal) {
+		private void fetch(String signal, int within) {
 			String moment = signal.replaceAll(".*\"moment\":(\\d+).*", "$1");
 			HttpRequest request = request(
 					this.day.competition() + "/" + this.day.page() + "?part=live&moment=" + moment)
@@ -263,11 +283,13 @@ public final class Latency {
 				.timeout(Duration.ofSeconds(20))
 				.build();
 			try {
-				int status = Latency.this.http.send(request, HttpResponse.BodyHandlers.ofByteArray()).statusCode();
-				if (status == 200) {
-					this.arrivals.add(System.nanoTime());
-					this.waiting.countDown();
+				TimeUnit.MILLISECONDS.sleep(ThreadLocalRandom.current().nextInt(within + 1));
+				while (Latency.this.http.send(request, HttpResponse.BodyHandlers.ofByteArray()).statusCode() != 200) {
+					Latency.this.refused.increment();
+					TimeUnit.MILLISECONDS.sleep(ThreadLocalRandom.current().nextInt(3000, 5000));
 				}
+				this.arrivals.add(System.nanoTime());
+				this.waiting.countDown();
 			}
 			catch (IOException ex) {
 				throw new IllegalStateException(ex);
