@@ -406,7 +406,9 @@ class TechnicalDeskBrowserTests {
 		return desk;
 	}
 
+	/** Once the script listens; before that the field takes neither focus nor keys. */
 	private static void type(Page desk, String text) {
+		assertThat(desk.locator("#code")).isEnabled();
 		if (!(Boolean) desk.evaluate("document.activeElement.id === 'code'")) {
 			desk.locator("#code").focus();
 		}
