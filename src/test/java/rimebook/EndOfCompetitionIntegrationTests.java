@@ -341,7 +341,8 @@ class EndOfCompetitionIntegrationTests {
 		assertRefused("field-missing", () -> this.protests.confirm(other.id(), other.version(), false, "", REFEREE));
 		ProtestView refused = this.protests.confirm(other.id(), other.version(), false, "I was there.", REFEREE);
 		assertThat(refused.state()).isEqualTo(ProtestView.State.REFUSED);
-		assertThat(refused.decision().grounds()).contains("Not confirmed", "I was there.");
+		assertThat(refused.decision().grounds())
+			.hasToString("Not confirmed that it was handed in within the time: I was there.");
 	}
 
 	@Test

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.UUID;
 
 import jakarta.persistence.Column;
+import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -63,6 +64,10 @@ class Protest {
 
 	private String grounds = "";
 
+	/** Why it is not heard; of rows from before the words alone are kept, as grounds. */
+	@Convert(converter = SentenceJson.class)
+	private @Nullable Sentence unheard;
+
 	private String decidedBy = "";
 
 	private @Nullable Instant decidedAt;
@@ -105,14 +110,18 @@ class Protest {
 		this.confirmedAt = now;
 		this.state = ProtestView.State.FILED;
 		if (!inTime) {
-			end(ProtestView.State.REFUSED, "Not confirmed that it was handed in within the time: " + grounds, by.name(),
-					now);
+			closeUnheard(Sentence.of("protests.unheard.not-confirmed", grounds), by.name(), now);
 		}
 	}
 
 	/** Close it unheard. */
-	void refuse(String rule, Instant now) {
-		end(ProtestView.State.REFUSED, rule, "Rimebook, by rule", now);
+	void refuse(Sentence rule, Instant now) {
+		closeUnheard(rule, "Rimebook, by rule", now);
+	}
+
+	private void closeUnheard(Sentence why, String by, Instant now) {
+		end(ProtestView.State.REFUSED, "", by, now);
+		this.unheard = why;
 	}
 
 	void decide(boolean upheld, String grounds, Actor referee, Instant now) {
@@ -156,7 +165,9 @@ class Protest {
 		return new ProtestView(new ProtestView.ProtestId(this.id), new SegmentId(this.segment),
 				new ProtestView.Claim(new EntryId(this.entry), this.category, this.text, this.posting),
 				new ProtestView.Filing(this.filedBy, this.receivedBy, this.filedAt, this.writtenAt, this.confirmedBy),
-				new ProtestView.Decision(this.state, this.grounds, this.decidedBy, this.decidedAt),
+				new ProtestView.Decision(this.state,
+						(this.unheard != null) ? this.unheard : Sentence.said(this.grounds), this.decidedBy,
+						this.decidedAt),
 				(this.version != null) ? this.version : 0);
 	}
 

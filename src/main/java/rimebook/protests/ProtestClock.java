@@ -11,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.results.ProtestTimes;
 import rimebook.results.SegmentResultView;
+import rimebook.wording.Sentence;
 
 /**
  * Decides whether a protest is heard at all; see {@link ProtestView.ProtestCategory}. The
@@ -53,11 +54,10 @@ class ProtestClock implements ProtestTimes {
 	 * Return why a protest is not heard, or empty if it is.
 	 * @param posting what it was handed in against, {@code null} before the first posting
 	 */
-	static Optional<String> refusal(ProtestView.ProtestCategory category, Instant handedIn,
+	static Optional<Sentence> refusal(ProtestView.ProtestCategory category, Instant handedIn,
 			SegmentResultView.@Nullable Posting posting) {
 		if (category == ProtestView.ProtestCategory.EVALUATION) {
-			return Optional.of("A protest against how judges or officials evaluated a performance is not allowed "
-					+ "(ISU General Regulations 2012, Rule 123 paragraph 4.A.i).");
+			return Optional.of(Sentence.of("protests.unheard.evaluation"));
 		}
 		return isLate(category, handedIn, posting)
 				? Optional.of(late(category, handedIn, Objects.requireNonNull(posting))) : Optional.empty();
@@ -69,13 +69,14 @@ class ProtestClock implements ProtestTimes {
 		return posting != null && until(category, posting).filter(moment::isAfter).isPresent();
 	}
 
-	private static String late(ProtestView.ProtestCategory category, Instant handedIn,
+	private static Sentence late(ProtestView.ProtestCategory category, Instant handedIn,
 			SegmentResultView.Posting posting) {
-		long allowed = Duration.between(posting.postedAt(), until(category, posting).orElseThrow()).toMinutes();
-		return "Out of time: it was handed in " + Duration.between(posting.postedAt(), handedIn).toMinutes()
-				+ " minutes after the result was posted; " + allowed
-				+ " minutes are allowed (ISU General Regulations 2012, Rule 123 "
-				+ "paragraph 3, as set for this service).";
+		return Sentence.of("protests.unheard.late", minutes(posting.postedAt(), handedIn),
+				minutes(posting.postedAt(), until(category, posting).orElseThrow()));
+	}
+
+	private static int minutes(Instant from, Instant to) {
+		return Math.toIntExact(Duration.between(from, to).toMinutes());
 	}
 
 }

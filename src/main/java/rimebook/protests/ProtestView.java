@@ -130,9 +130,10 @@ public record ProtestView(ProtestId id, SegmentId segment, Claim claim, Filing f
 	/**
 	 * Whether a protest is heard, and what became of it.
 	 *
-	 * @param grounds why it was refused, denied or upheld; empty while undecided
+	 * @param grounds why it was refused, denied or upheld, in the words of whoever
+	 * decided unless by rule; empty while undecided
 	 */
-	public record Decision(State state, String grounds, String decidedBy, @Nullable Instant decidedAt) {
+	public record Decision(State state, Sentence grounds, String decidedBy, @Nullable Instant decidedAt) {
 	}
 
 }

@@ -73,14 +73,15 @@ public class Protests {
 		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.claim().text(), 2000),
 				filer, new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
 						(posting != null) ? posting.number() : 0));
-		Optional<String> refusal = ProtestClock.refusal(filed.claim().category(), handedIn, posting);
+		Optional<Sentence> refusal = ProtestClock.refusal(filed.claim().category(), handedIn, posting);
 		refusal.ifPresent((rule) -> protest.refuse(rule, now));
 		if (refusal.isEmpty() && ProtestClock.isLate(filed.claim().category(), now, posting)) {
 			protest.claimEarlier();
 		}
 		this.protests.save(protest);
 		ProtestView view = protest.view();
-		this.acts.publish(line(actor, view.id(), "protest.filed").to(words(view)).because(view.decision().grounds()));
+		this.acts.publish(
+				line(actor, view.id(), "protest.filed").to(words(view)).because(view.decision().grounds().english()));
 		return view;
 	}
 
@@ -135,7 +136,7 @@ public class Protests {
 		protest.decide(upheld, Required.text("grounds", grounds, 2000), actor, this.acts.now());
 		ProtestView view = protest.view();
 		this.acts.publish(line(actor, id, "protest.decided").from(before, view.state().name().toLowerCase())
-			.because(view.decision().grounds()));
+			.because(view.decision().grounds().english()));
 		return view;
 	}
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.JdbcTemplate;
 
 import rimebook.accounts.DraftPerson;
 import rimebook.accounts.People;
@@ -31,7 +32,9 @@ import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -51,6 +54,9 @@ class CorrectionsIntegrationTests {
 
 	@Autowired
 	private ApplicationContext context;
+
+	@Autowired
+	private JdbcTemplate jdbc;
 
 	@Autowired
 	private Corrections corrections;
@@ -243,8 +249,26 @@ class CorrectionsIntegrationTests {
 		SmallCompetition day = twoTeams();
 		ProtestView opinion = file(day, ProtestView.ProtestCategory.EVALUATION, null);
 		assertThat(opinion.state()).isEqualTo(ProtestView.State.REFUSED);
-		assertThat(opinion.decision().grounds()).contains("Rule 123");
-		assertThat(this.protests.ofSegment(day.segment(1))).hasSize(1);
+		assertThat(opinion.decision().grounds()).isEqualTo(Sentence.of("protests.unheard.evaluation"));
+		assertThat(this.protests.ofSegment(day.segment(1))).singleElement()
+			.satisfies((kept) -> assertThat(kept.decision().grounds()).isEqualTo(opinion.decision().grounds()));
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String page = "/desk/protests/" + day.segment(1);
+		assertThat(referee.open(page).text()).contains("is not allowed (ISU General Regulations 2012, Rule 123");
+		assertThat(referee.open(page + "/protest/" + opinion.id()).text())
+			.contains("Rule 123 paragraph 4.A.i). (Rimebook, by rule)");
+	}
+
+	/** Before there were keys, the English words alone were kept. */
+	@Test
+	void whyAProtestWasNotHeardBeforeThereWereKeysIsSaidAsItStands() {
+		SmallCompetition day = twoTeams();
+		ProtestView opinion = file(day, ProtestView.ProtestCategory.EVALUATION, null);
+		this.jdbc.update("update protest set unheard = null, grounds = ? where id = ?",
+				"Out of time: it was handed in 31 minutes after.", opinion.id().value());
+		assertThat(this.protests.ofSegment(day.segment(1))).singleElement()
+			.satisfies((protest) -> assertThat(protest.decision().grounds())
+				.isEqualTo(Sentence.said("Out of time: it was handed in 31 minutes after.")));
 	}
 
 	@Test

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 
 import rimebook.competition.SegmentId;
 import rimebook.results.SegmentResultView;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -35,7 +36,9 @@ class ProtestClockTests {
 		Instant limit = POSTED.plus(Duration.ofHours(24));
 		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CALCULATION, limit, POSTING)).isEmpty();
 		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.CALCULATION, limit.plusMillis(1), POSTING)
-			.orElseThrow()).contains("1440 minutes");
+			.orElseThrow()).isEqualTo(Sentence.of("protests.unheard.late", 1440, 1440))
+			.hasToString("Out of time: it was handed in 1440 minutes after the result was posted; 1440 minutes are "
+					+ "allowed (ISU General Regulations 2012, Rule 123 paragraph 3, as set for this service).");
 	}
 
 	@Test
@@ -46,7 +49,9 @@ class ProtestClockTests {
 	@Test
 	void neverHearsAnEvaluation() {
 		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.EVALUATION, POSTED, POSTING).orElseThrow())
-			.contains("Rule 123");
+			.isEqualTo(Sentence.of("protests.unheard.evaluation"))
+			.hasToString("A protest against how judges or officials evaluated a performance is not allowed "
+					+ "(ISU General Regulations 2012, Rule 123 paragraph 4.A.i).");
 		assertThat(ProtestClock.refusal(ProtestView.ProtestCategory.EVALUATION, POSTED, null)).isPresent();
 	}
 
