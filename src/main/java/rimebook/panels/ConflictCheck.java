@@ -59,9 +59,9 @@ class ConflictCheck {
 			return Optional.empty();
 		}
 		OfficialView view = official.view();
-		List<String> grounds = words(field.grounds(view, declared.getOrDefault(view.id(), List.of())));
+		List<Sentence> grounds = field.grounds(view, declared.getOrDefault(view.id(), List.of()));
 		return grounds.isEmpty() ? Optional.empty()
-				: Optional.of(new SeatConflict(seat.id(), seat.label(), view.name(), grounds, seat.unsettled(grounds)));
+				: Optional.of(new SeatConflict(seat.id(), seat.place(), view.name(), grounds, seat.unsettled(grounds)));
 	}
 
 	/**
@@ -77,12 +77,7 @@ class ConflictCheck {
 			throw new RuleViolationException("official-bound", "official",
 					Sentence.of("panels.official-bound", official.name(), Series.withSemicolons(grounds)));
 		}
-		return grounds.isEmpty() ? Seat.Allowance.NONE : new Seat.Allowance(seating.overrideReason(), words(grounds));
-	}
-
-	/** Bonds are kept as they are written in English, and known again by that. */
-	private static List<String> words(List<Sentence> grounds) {
-		return grounds.stream().map(Sentence::english).toList();
+		return grounds.isEmpty() ? Seat.Allowance.NONE : new Seat.Allowance(seating.overrideReason(), grounds);
 	}
 
 	private Field field(EventId event) {

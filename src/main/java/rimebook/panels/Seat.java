@@ -70,17 +70,16 @@ class Seat {
 
 	private void write(Allowance allowance) {
 		this.overrideReason = allowance.reason();
-		this.overrideGrounds = String.join("\n", allowance.grounds());
+		this.overrideGrounds = KeptBonds.written(allowance.grounds());
 	}
 
 	/** Those of the bonds that nobody has set aside. */
-	List<String> unsettled(List<String> grounds) {
+	List<Sentence> unsettled(List<Sentence> grounds) {
 		if (this.overrideReason.isEmpty()) {
 			return grounds;
 		}
 		String known = this.overrideGrounds;
-		return (known == null) ? List.of()
-				: grounds.stream().filter((ground) -> !known.lines().toList().contains(ground)).toList();
+		return (known != null) ? KeptBonds.without(known, grounds) : List.of();
 	}
 
 	void vacate(int version) {
@@ -143,7 +142,7 @@ class Seat {
 	 * @param reason why, empty where nothing binds them
 	 * @param grounds the bonds that were known when it was given
 	 */
-	record Allowance(String reason, List<String> grounds) {
+	record Allowance(String reason, List<Sentence> grounds) {
 
 		static final Allowance NONE = new Allowance("", List.of());
 

@@ -2,16 +2,18 @@ package rimebook.panels;
 
 import java.util.List;
 
+import rimebook.wording.Sentence;
+
 /**
  * Somebody sits in judgement on a team they are bound to, by override or because the team
  * or the bond became known later.
  *
- * @param label the seat as people call it: "Judge 3"
  * @param official the name of who sits there
  * @param grounds what binds them, each with its team: "own club, Lanterns"
  * @param unsettled those that nobody has set aside with a reason
  */
-public record SeatConflict(SeatId seat, String label, String official, List<String> grounds, List<String> unsettled) {
+public record SeatConflict(SeatId seat, SeatPlace place, String official, List<Sentence> grounds,
+		List<Sentence> unsettled) {
 
 	public SeatConflict {
 		grounds = List.copyOf(grounds);

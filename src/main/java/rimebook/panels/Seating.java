@@ -15,6 +15,7 @@ import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Gives seats and takes them back. Every change first takes hold of the competition, so
@@ -87,7 +88,7 @@ class Seating {
 		this.seats.flush();
 		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), "seat.bond-set-aside")
 			.to(seat.label() + ", " + event.name() + ": " + conflict.official() + ": "
-					+ String.join("; ", conflict.grounds()))
+					+ Series.withSemicolons(conflict.grounds()))
 			.because(reason));
 	}
 

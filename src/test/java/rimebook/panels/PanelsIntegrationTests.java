@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.data.jpa.test.autoconfigure.DataJpaTest;
 import org.springframework.context.annotation.Import;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.test.context.event.ApplicationEvents;
 import org.springframework.test.context.event.RecordApplicationEvents;
 
@@ -33,6 +34,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -74,6 +76,9 @@ class PanelsIntegrationTests {
 
 	@Autowired
 	private EntityManager entityManager;
+
+	@Autowired
+	private JdbcTemplate jdbc;
 
 	@Autowired
 	private ApplicationEvents published;
@@ -260,7 +265,8 @@ class PanelsIntegrationTests {
 		assertThat(seat.occupant().overrideReason()).isEqualTo("Allowed by the association");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
-			assertThat(conflict.grounds()).containsExactly("coach or choreographer, lanterns");
+			assertThat(conflict.grounds()).extracting(Sentence::english)
+				.containsExactly("coach or choreographer, lanterns");
 		});
 		seat(this.adult, SeatKind.JUDGE, 1, kai);
 	}
@@ -327,7 +333,7 @@ class PanelsIntegrationTests {
 		assertThat(seat.occupant().overrideReason()).isEqualTo("No other judge could travel");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
-			assertThat(conflict.grounds()).containsExactly("own club, Embers, Lanterns");
+			assertThat(conflict.grounds()).extracting(Sentence::english).containsExactly("own club, Embers, Lanterns");
 		});
 		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
 			.singleElement()
@@ -351,7 +357,7 @@ class PanelsIntegrationTests {
 		enter(this.junior, "North Sound", "Auroras");
 		assertThat(this.panels.conflicts(this.junior)).singleElement().satisfies((conflict) -> {
 			assertThat(conflict.seat()).isEqualTo(seat.id());
-			assertThat(conflict.grounds()).containsExactly("own club, Auroras");
+			assertThat(conflict.grounds()).extracting(Sentence::english).containsExactly("own club, Auroras");
 		});
 	}
 
@@ -375,6 +381,18 @@ class PanelsIntegrationTests {
 					"coach or choreographer, Pale Thaw"));
 		enter(this.junior, "Harbour Blades", "Auroras");
 		assertThat(unsettled()).containsExactly("own club, Auroras, Embers, Lanterns");
+	}
+
+	/** They were kept in English before there were keys. */
+	@Test
+	void aBondSetAsideBeforeThereWereKeysStaysSetAside() {
+		OfficialView mara = register("Mara Lind", "Harbour Blades");
+		declare(mara, InterestView.Kind.COACH, "Pale Thaw", null);
+		SeatView seat = this.panels.seat(order(SeatKind.JUDGE, 1, mara, "Nobody else could travel"), REFEREE);
+		keepBonds(seat, "own club, Embers, Lanterns");
+		assertThat(unsettled()).containsExactly("coach or choreographer, Pale Thaw");
+		keepBonds(seat, "own club, Embers, Lanterns\ncoach or choreographer, Pale Thaw");
+		assertThat(unsettled()).isEmpty();
 	}
 
 	@Test
@@ -440,8 +458,18 @@ class PanelsIntegrationTests {
 		assertRefused("name-near", () -> this.known.team("team", "Pale Thaws", false));
 	}
 
+	private void keepBonds(SeatView seat, String words) {
+		this.entityManager.flush();
+		this.jdbc.update("update seat set override_grounds = ? where id = ?", words, seat.id().value());
+		this.entityManager.clear();
+	}
+
 	private List<String> unsettled() {
-		return this.panels.conflicts(this.junior).stream().flatMap((one) -> one.unsettled().stream()).toList();
+		return this.panels.conflicts(this.junior)
+			.stream()
+			.flatMap((one) -> one.unsettled().stream())
+			.map(Sentence::english)
+			.toList();
 	}
 
 	private int version(SeatView seat) {

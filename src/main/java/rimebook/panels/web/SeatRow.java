@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatView;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * One place of the panel as people read it.
@@ -19,13 +21,14 @@ import rimebook.panels.SeatView;
  * @param heard how long ago the tablet spoke, {@code null} if it has not
  * @param choice who was chosen for it and does not sit there yet
  */
-record SeatRow(Place place, @Nullable SeatView seat, List<String> grounds, @Nullable Heard heard, SeatChoice choice) {
+record SeatRow(Place place, @Nullable SeatView seat, Sentence grounds, @Nullable Heard heard, SeatChoice choice) {
 
-	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<String> grounds, Instant now, SeatChoice choice) {
+	static SeatRow of(SeatPlace place, Optional<SeatView> seat, List<Sentence> grounds, Instant now,
+			SeatChoice choice) {
 		boolean taken = seat.map(SeatView::official).isPresent();
-		return new SeatRow(new Place(PanelForm.value(place), place.label(),
+		return new SeatRow(new Place(PanelForm.value(place), place.spoken(),
 				place.kind() == SeatKind.JUDGE || (place.kind().hasCard() && taken), place.isRequired() && !taken),
-				seat.orElse(null), grounds,
+				seat.orElse(null), Series.withSemicolons(grounds),
 				seat.map((taker) -> taker.tablet().lastHeardAt()).map((then) -> Heard.of(then, now)).orElse(null),
 				choice);
 	}
@@ -63,7 +66,7 @@ record SeatRow(Place place, @Nullable SeatView seat, List<String> grounds, @Null
 	 * @param value the place as a form sends it
 	 * @param missing whether it must be filled and is not
 	 */
-	record Place(String value, String label, boolean judge, boolean missing) {
+	record Place(String value, Sentence spoken, boolean judge, boolean missing) {
 	}
 
 }

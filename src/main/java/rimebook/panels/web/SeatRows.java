@@ -20,6 +20,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatConflict;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
+import rimebook.wording.Sentence;
 
 /** The places of a panel, and who may be given one. */
 @Component
@@ -39,7 +40,7 @@ class SeatRows {
 
 	/** Every place with who sits there or was chosen. */
 	List<SeatRow> of(PanelView panel, PanelForm form, BindingResult errors) {
-		Map<SeatId, List<String>> conflicts = this.panels.conflicts(panel.event())
+		Map<SeatId, List<Sentence>> conflicts = this.panels.conflicts(panel.event())
 			.stream()
 			.collect(Collectors.toMap(SeatConflict::seat, SeatConflict::unsettled));
 		Instant now = this.clock.instant();

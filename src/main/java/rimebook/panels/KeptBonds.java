@@ -1,0 +1,34 @@
+package rimebook.panels;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+import tools.jackson.databind.json.JsonMapper;
+
+import rimebook.wording.Sentence;
+
+/**
+ * The bonds that were set aside for a seat, one on a line: each by its key and arguments,
+ * so that it is known again however it is said; those from before there were keys in
+ * their English words.
+ */
+final class KeptBonds {
+
+	private static final JsonMapper JSON = JsonMapper.builder().build();
+
+	private KeptBonds() {
+	}
+
+	static String written(List<Sentence> bonds) {
+		return bonds.stream().map(JSON::writeValueAsString).collect(Collectors.joining("\n"));
+	}
+
+	/** Those of the bonds that are not among the ones that were kept. */
+	static List<Sentence> without(String kept, List<Sentence> bonds) {
+		List<String> known = kept.lines().toList();
+		return bonds.stream()
+			.filter((bond) -> !known.contains(JSON.writeValueAsString(bond)) && !known.contains(bond.english()))
+			.toList();
+	}
+
+}
