@@ -119,6 +119,18 @@ record HeldSegment(Performance performance, List<Performance> others) {
 			return new HeldSegment(performance, all.stream().filter((one) -> one != performance).toList());
 		}
 
+		/**
+		 * Take hold of one performance alone, even if it was set aside.
+		 * @param version of the performance that the person was looking at
+		 */
+		Performance one(PerformanceId id, int version) {
+			Performance performance = this.performances.findLockedById(id.value())
+				.orElseThrow(() -> NotFoundException.of("performance", id));
+			this.stillOpen.require(performance.segment());
+			performance.requireVersion(version);
+			return performance;
+		}
+
 		private ConflictException setAside(PerformanceId id) {
 			return this.performances.findById(id.value())
 				.map(Performance::view)

@@ -3,6 +3,7 @@ package rimebook.performances;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -28,9 +29,7 @@ public class Reskates {
 
 	private final HeldSegment.Source segments;
 
-	private final CardBooks books;
-
-	private final CountingPanels panels;
+	private final PerformanceProgress progress;
 
 	private final SkatingClock clocks;
 
@@ -38,13 +37,12 @@ public class Reskates {
 
 	private final Acts acts;
 
-	Reskates(PerformanceRepository performances, HeldSegment.Source segments, CardBooks books, CountingPanels panels,
+	Reskates(PerformanceRepository performances, HeldSegment.Source segments, PerformanceProgress progress,
 			SkatingClock clocks, PanelNotices notices, Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
 		this.segments = segments;
-		this.books = books;
-		this.panels = panels;
+		this.progress = progress;
 		this.clocks = clocks;
 		this.notices = notices;
 	}
@@ -59,7 +57,7 @@ public class Reskates {
 		Performance again = Performance.again(this.acts.nextId(), first, skate, this.acts.now());
 		this.performances.save(again);
 		this.acts.publish(line(first, "performance.set-aside", actor)
-			.from(String.join("\n", soFar(first, this.panels.of(first.segment()))), "set aside; skated again")
+			.from(String.join("\n", this.progress.soFar(first.segment()).apply(first)), "set aside; skated again")
 			.because(marking));
 		this.notices.tell(again.id(), "Re-skate from the beginning: " + marking, actor);
 	}
@@ -78,7 +76,7 @@ public class Reskates {
 		if (firstId == null || !again.isOnIce()) {
 			throw PerformanceRefusals.notSkatingAgain(again);
 		}
-		requireUntouched(again);
+		this.progress.requireNotBegun(again);
 		Performance first = this.performances.findLockedById(firstId.value())
 			.orElseThrow(() -> NotFoundException.of("performance", firstId));
 		again.setAside("The re-skate was taken back.");
@@ -86,13 +84,6 @@ public class Reskates {
 		this.clocks.takeBackReskate(first.view(), actor);
 		this.notices.tell(first.id(), "Taken back: re-skate; this card counts again", actor);
 		this.acts.publish(line(first, "performance.counts-again", actor).from("set aside", "on the ice"));
-	}
-
-	private void requireUntouched(Performance performance) {
-		if (this.books.of(performance.segment()).anySentFor(performance.id())) {
-			throw PerformanceRefusals.cardsAlreadySent(performance);
-		}
-		this.clocks.requireUntouched(performance.view());
 	}
 
 	/**
@@ -125,15 +116,11 @@ public class Reskates {
 		if (setAside.isEmpty()) {
 			return List.of();
 		}
-		CountingPanel panel = this.panels.of(segment);
+		Function<Performance, List<String>> soFar = this.progress.soFar(segment);
 		return setAside.stream()
 			.map((one) -> new SetAside(one.startNumber(), one.entry(), one.skate(), one.statusReason(),
-					Objects.requireNonNull(one.view().turn().calledAt()), soFar(one, panel)))
+					Objects.requireNonNull(one.view().turn().calledAt()), soFar.apply(one)))
 			.toList();
-	}
-
-	private List<String> soFar(Performance performance, CountingPanel panel) {
-		return this.books.of(performance.segment()).soFar(performance.view(), panel);
 	}
 
 	private static AuditedChange line(Performance performance, String action, Actor actor) {

@@ -20,7 +20,7 @@ import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 import rimebook.wording.Series;
 
-/** What must be true before the first team can be called. */
+/** Opens a segment once all is true that must be before the first team is called. */
 @Component
 class SegmentOpening {
 
@@ -46,7 +46,8 @@ class SegmentOpening {
 		this.first = first;
 	}
 
-	List<Performance> open(SegmentId segment) {
+	/** Check it, and open the performances in their order; returns how many there are. */
+	int open(SegmentId segment) {
 		this.competitions.holding(this.competitions.eventOf(segment).id());
 		if (this.performances.existsBySegment(segment.value())) {
 			throw new ConflictException("segment-open", Sentence.of("performances.segment-open"));
@@ -57,7 +58,12 @@ class SegmentOpening {
 		requirePanel(event);
 		requireEarlierSegmentsDone(event, segment);
 		requireNobodyLeftOut(segment);
-		return order(segment).starts().stream().map((start) -> this.first.of(segment, start)).toList();
+		List<Performance> opened = order(segment).starts()
+			.stream()
+			.map((start) -> this.first.of(segment, start))
+			.toList();
+		opened.forEach(this.performances::save);
+		return opened.size();
 	}
 
 	private void requireRunning(EventView event) {

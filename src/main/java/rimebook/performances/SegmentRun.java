@@ -7,11 +7,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
-import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
-import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 
 /**
@@ -21,34 +19,25 @@ import rimebook.shared.Required;
 @Service
 public class SegmentRun {
 
-	private final PerformanceRepository performances;
+	private final PerformanceRegister performances;
 
 	private final HeldSegment.Source segments;
 
 	private final SegmentOpening opening;
 
-	private final CardBooks books;
-
-	private final CountingPanels panels;
-
-	private final SkatingClock clocks;
+	private final PerformanceProgress progress;
 
 	private final EndedEntries entries;
 
-	private final StillOpen stillOpen;
-
 	private final Acts acts;
 
-	SegmentRun(PerformanceRepository performances, HeldSegment.Source segments, SegmentOpening opening, CardBooks books,
-			CountingPanels panels, SkatingClock clocks, EndedEntries entries, Acts acts, StillOpen stillOpen) {
+	SegmentRun(PerformanceRegister performances, HeldSegment.Source segments, SegmentOpening opening,
+			PerformanceProgress progress, EndedEntries entries, Acts acts) {
 		this.acts = acts;
-		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.segments = segments;
 		this.opening = opening;
-		this.books = books;
-		this.panels = panels;
-		this.clocks = clocks;
+		this.progress = progress;
 		this.entries = entries;
 	}
 
@@ -60,11 +49,10 @@ public class SegmentRun {
 	 */
 	@Transactional
 	public void open(SegmentId segment, Actor actor) {
-		List<Performance> opened = this.opening.open(segment);
-		opened.forEach(this.performances::save);
+		int opened = this.opening.open(segment);
 		this.acts.publish(new PerformanceEvent.SegmentOpened(segment,
 				AuditedChange.of(actor, "segment", segment, "segment.opened")
-					.to(opened.size() + ((opened.size() == 1) ? " performance" : " performances"))));
+					.to(opened + ((opened == 1) ? " performance" : " performances"))));
 	}
 
 	/**
@@ -106,11 +94,8 @@ public class SegmentRun {
 	 */
 	@Transactional
 	public void takeBack(PerformanceId id, int version, Actor actor) {
-		Performance performance = locked(id, version);
-		if (this.books.of(performance.segment()).anySentFor(id)) {
-			throw PerformanceRefusals.cardsAlreadySent(performance);
-		}
-		this.clocks.requireUntouched(performance.view());
+		Performance performance = this.segments.one(id, version);
+		this.progress.requireNotBegun(performance);
 		performance.takeBack();
 		this.acts.publish(new PerformanceEvent.CallTakenBack(id, performance.segment(),
 				line(actor, performance, "performance.call-taken-back").from("on the ice", "waiting")));
@@ -130,15 +115,12 @@ public class SegmentRun {
 		HeldSegment held = this.segments.of(id, version);
 		held.requireNoneReopened();
 		Performance performance = held.performance();
-		CardBook cards = this.books.of(performance.segment());
-		CountingPanel panel = this.panels.of(performance.segment());
-		cards.requireComplete(performance.view(), panel.seats());
-		this.clocks.requireAtRest(performance.view());
+		String cards = this.progress.requireWhole(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.acts.now());
 		this.acts.publish(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
-				line(actor, performance, "cards.closed").from(before, cards.inWords(performance.view(), panel))));
+				line(actor, performance, "cards.closed").from(before, cards)));
 	}
 
 	private static String reopenedWords(Performance performance) {
@@ -158,7 +140,7 @@ public class SegmentRun {
 	public void end(PerformanceId id, int version, PerformanceStatus how, String reason, Actor actor) {
 		String why = Required.text("reason", reason, 500);
 		this.entries.hold(id);
-		Performance performance = locked(id, version);
+		Performance performance = this.segments.one(id, version);
 		requireMarksNotClosed(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		performance.end(how, why);
@@ -186,31 +168,13 @@ public class SegmentRun {
 	 */
 	@Transactional(readOnly = true)
 	public List<PerformanceView> performances(SegmentId segment) {
-		return this.performances.findBySegmentOrderByStartNumber(segment.value())
-			.stream()
-			.map(Performance::view)
-			.toList();
+		return this.performances.ofSegment(segment);
 	}
 
 	/** Return one performance. */
 	@Transactional(readOnly = true)
 	public PerformanceView performance(PerformanceId id) {
-		return this.performances.findById(id.value())
-			.map(Performance::view)
-			.orElseThrow(() -> NotFoundException.of("performance", id));
-	}
-
-	private Performance locked(PerformanceId id, int version) {
-		Performance performance = locked(id);
-		performance.requireVersion(version);
-		return performance;
-	}
-
-	private Performance locked(PerformanceId id) {
-		Performance performance = this.performances.findLockedById(id.value())
-			.orElseThrow(() -> NotFoundException.of("performance", id));
-		this.stillOpen.require(performance.segment());
-		return performance;
+		return this.performances.find(id);
 	}
 
 	private static AuditedChange line(Actor actor, Performance performance, String action) {
