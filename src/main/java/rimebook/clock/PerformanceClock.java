@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.StillOpen;
 import rimebook.performances.PanelNotices;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
@@ -45,14 +44,11 @@ public class PerformanceClock {
 
 	private final ClockConsequences consequences;
 
-	private final StillOpen stillOpen;
-
 	private final Acts acts;
 
 	PerformanceClock(PerformanceRegister performances, ClockBook book, PanelNotices notices, Reskates reskates,
-			ClockConsequences consequences, Acts acts, StillOpen stillOpen) {
+			ClockConsequences consequences, Acts acts) {
 		this.acts = acts;
-		this.stillOpen = stillOpen;
 		this.performances = performances;
 		this.book = book;
 		this.notices = notices;
@@ -154,8 +150,7 @@ public class PerformanceClock {
 
 	private PerformanceView touch(PerformanceId id, int seen, Touch touch, Actor actor) {
 		Instant received = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
-		PerformanceView performance = this.performances.hold(id);
-		this.stillOpen.require(performance.segment());
+		PerformanceView performance = this.performances.holdOpen(id);
 		ClockView before = this.book.of(performance);
 		requirePossible(performance, before, seen, touch);
 		ClockView.Tap tap = touch.at(before, received, actor);
@@ -163,16 +158,14 @@ public class PerformanceClock {
 		ClockView after = after(before, tap);
 		ClockWords.notice(tap, before, after).ifPresent((words) -> this.notices.tell(id, words, actor));
 		this.book.tell(new ClockTouched(id, performance.segment(), before.state(), after.state(),
-				line(tap, before, after, actor, id)));
+				AuditedChange.of(actor, "performance", id, action(tap))
+					.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
+					.because(reason(tap))));
 		return performance;
 	}
 
-	private static AuditedChange line(ClockView.Tap tap, ClockView before, ClockView after, Actor actor,
-			PerformanceId id) {
-		String action = "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
-		return AuditedChange.of(actor, "performance", id, action)
-			.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
-			.because(reason(tap));
+	private static String action(ClockView.Tap tap) {
+		return "clock." + tap.act().name().toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 
 	private static void requirePossible(PerformanceView performance, ClockView clock, int seen, Touch touch) {

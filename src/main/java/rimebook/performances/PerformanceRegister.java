@@ -5,6 +5,7 @@ import java.util.List;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
+import rimebook.competition.StillOpen;
 import rimebook.shared.ConflictException;
 import rimebook.shared.NotFoundException;
 import rimebook.wording.Sentence;
@@ -18,8 +19,11 @@ public class PerformanceRegister {
 
 	private final PerformanceRepository performances;
 
-	PerformanceRegister(PerformanceRepository performances) {
+	private final StillOpen stillOpen;
+
+	PerformanceRegister(PerformanceRepository performances, StillOpen stillOpen) {
 		this.performances = performances;
+		this.stillOpen = stillOpen;
 	}
 
 	/**
@@ -40,6 +44,17 @@ public class PerformanceRegister {
 		return this.performances.findLockedById(id.value())
 			.map(Performance::view)
 			.orElseThrow(() -> NotFoundException.of("performance", id));
+	}
+
+	/**
+	 * As {@link #hold}, of which something may still change.
+	 * @throws NotFoundException if there is none of that identity
+	 * @throws ConflictException where nothing of its segment may change any more
+	 */
+	public PerformanceView holdOpen(PerformanceId id) {
+		PerformanceView performance = hold(id);
+		this.stillOpen.require(performance.segment());
+		return performance;
 	}
 
 	/**

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-import rimebook.competition.StillOpen;
 import rimebook.performances.PanelNotices;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
@@ -29,18 +28,14 @@ public class Remarks implements PanelNotices {
 
 	private final PerformanceRegister performances;
 
-	private final StillOpen stillOpen;
-
 	private final SkatingClock clocks;
 
 	private final Acts acts;
 
-	Remarks(RemarkRepository remarks, PerformanceRegister performances, StillOpen stillOpen, SkatingClock clocks,
-			Acts acts) {
+	Remarks(RemarkRepository remarks, PerformanceRegister performances, SkatingClock clocks, Acts acts) {
 		this.acts = acts;
 		this.remarks = remarks;
 		this.performances = performances;
-		this.stillOpen = stillOpen;
 		this.clocks = clocks;
 	}
 
@@ -69,8 +64,7 @@ public class Remarks implements PanelNotices {
 	 */
 	@Transactional
 	public void note(PerformanceId id, RemarkKind kind, String text, @Nullable Instant touch, Actor actor) {
-		PerformanceView performance = this.performances.hold(id);
-		this.stillOpen.require(performance.segment());
+		PerformanceView performance = this.performances.holdOpen(id);
 		String words = Required.text("text", text, 500);
 		this.clocks.requireFound(performance, touch);
 		Remark remark = new Remark(this.acts.nextId(), id, kind, words, actor, this.acts.now()).restingOn(touch);
