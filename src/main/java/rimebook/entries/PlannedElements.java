@@ -3,7 +3,6 @@ package rimebook.entries;
 import java.util.List;
 import java.util.Optional;
 
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -12,7 +11,6 @@ import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
-import rimebook.competition.StillOpen;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -36,21 +34,18 @@ public class PlannedElements {
 
 	private final RuleSets ruleSets;
 
-	private final ObjectProvider<Guard> guards;
-
-	private final StillOpen stillOpen;
+	private final PlanWindow window;
 
 	private final Acts acts;
 
 	PlannedElements(PlannedProgrammeRepository plans, Entries entries, Competitions competitions, RuleSets ruleSets,
-			ObjectProvider<Guard> guards, Acts acts, StillOpen stillOpen) {
+			PlanWindow window, Acts acts) {
 		this.acts = acts;
-		this.stillOpen = stillOpen;
 		this.plans = plans;
 		this.entries = entries;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
-		this.guards = guards;
+		this.window = window;
 	}
 
 	/**
@@ -66,11 +61,7 @@ public class PlannedElements {
 	public PlanView plan(PlanElements order, Actor actor) {
 		EventView event = this.competitions.event(this.entries.entry(order.entry()).event());
 		SegmentView segment = event.segment(order.segment());
-		this.competitions.holding(event.id());
-		this.stillOpen.require(segment.id());
-		refusal(segment.id()).ifPresent((refusal) -> {
-			throw new ConflictException("plan-fixed", refusal);
-		});
+		this.window.hold(event, segment.id());
 		List<String> codes = new PlannedCodes(this.ruleSets, event).read(order.typed());
 		PlannedProgramme plan = this.plans.findByEntryAndSegment(order.entry().value(), segment.id().value())
 			.orElseGet(() -> new PlannedProgramme(this.acts.nextId(), order.entry(), segment.id()));
@@ -99,7 +90,7 @@ public class PlannedElements {
 
 	/** Why no plan for a segment can change any more; empty if one can. */
 	public Optional<Sentence> refusal(SegmentId segment) {
-		return this.guards.orderedStream().flatMap((guard) -> guard.refusal(segment).stream()).findFirst();
+		return this.window.refusal(segment);
 	}
 
 	/**
