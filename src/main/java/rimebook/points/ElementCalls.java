@@ -36,13 +36,17 @@ public class ElementCalls {
 
 	private final PointsBook book;
 
+	private final ControllersWord words;
+
 	private final Acts acts;
 
-	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, Acts acts) {
+	ElementCalls(PerformanceRegister performances, CalledListRepository lists, PointsBook book, ControllersWord words,
+			Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
 		this.lists = lists;
 		this.book = book;
+		this.words = words;
 	}
 
 	/**
@@ -72,7 +76,7 @@ public class ElementCalls {
 		CalledList list = new CalledList(this.acts.nextId(), performance.id(), calls.sequence(), elements,
 				new CalledList.Written(CardOrigin.KEYED, actor.name(), this.acts.now()));
 		this.lists.save(list);
-		before.flatMap(this.book::authorisation).ifPresent((word) -> reopened(performance, word, actor));
+		before.flatMap(this.words::on).ifPresent((word) -> reopened(performance, word, actor));
 		this.acts.publish(AuditedChange.of(actor, "performance", performance.id(), "elements.called")
 			.from(before.map(CalledList::inWords).orElse(""), list.inWords()));
 		return list.view();

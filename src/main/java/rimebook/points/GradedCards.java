@@ -37,12 +37,15 @@ class GradedCards implements CardBook {
 
 	private final PointsBook book;
 
+	private final ControllersWord words;
+
 	private final PointsSheets sheets;
 
 	private final CardKeyings keyings;
 
-	GradedCards(PointsBook book, PointsSheets sheets, CardKeyings keyings) {
+	GradedCards(PointsBook book, ControllersWord words, PointsSheets sheets, CardKeyings keyings) {
 		this.book = book;
+		this.words = words;
 		this.sheets = sheets;
 		this.keyings = keyings;
 	}
@@ -127,7 +130,7 @@ class GradedCards implements CardBook {
 		if (!reviews.isEmpty()) {
 			return reviews;
 		}
-		return list.isCorrected() || this.book.authorisation(list).isPresent() ? List.of()
+		return list.isCorrected() || this.words.on(list).isPresent() ? List.of()
 				: List.of(Sentence.of("points.missing.authorisation"));
 	}
 

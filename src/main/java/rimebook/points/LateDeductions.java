@@ -25,16 +25,16 @@ public class LateDeductions {
 
 	private final PerformanceRegister performances;
 
-	private final DeductionsSeenRepository seen;
+	private final ControllersWord words;
 
 	private final PointsBook book;
 
 	private final Acts acts;
 
-	LateDeductions(PerformanceRegister performances, DeductionsSeenRepository seen, PointsBook book, Acts acts) {
+	LateDeductions(PerformanceRegister performances, ControllersWord words, PointsBook book, Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
-		this.seen = seen;
+		this.words = words;
 		this.book = book;
 	}
 
@@ -42,7 +42,7 @@ public class LateDeductions {
 	@Transactional(readOnly = true)
 	public Optional<DeductionNotes.DeductionListView> ofPerformance(PerformanceId performance) {
 		return this.book.list(performance)
-			.flatMap(this.book::authorisation)
+			.flatMap(this.words::on)
 			.flatMap((word) -> this.book.deductions(performance)
 				.filter((list) -> list.sequence() > word.deductionsSeen()))
 			.map(DeductionList::view);
@@ -68,10 +68,10 @@ public class LateDeductions {
 	/** Whoever authorises the list has the deductions of the moment before the eyes. */
 	void note(PerformanceId id, String controller, Actor actor) {
 		int now = newest(id);
-		if (this.book.deductionsSeen(id).orElse(-1) >= now) {
+		if (this.words.deductionsSeen(id).orElse(-1) >= now) {
 			return;
 		}
-		this.seen.save(new DeductionsSeen(this.acts.nextId(), id, now, controller, actor, this.acts.now()));
+		this.words.keep(new DeductionsSeen(this.acts.nextId(), id, now, controller, actor, this.acts.now()));
 		this.book.deductions(id)
 			.ifPresent((list) -> this.acts.publish(AuditedChange.of(actor, "performance", id, "deductions.seen")
 				.to("seen by " + controller + ": " + list.inWords())));

@@ -30,7 +30,7 @@ public class ListAuthorisations {
 
 	private final PerformanceRegister performances;
 
-	private final ListAuthorisationRepository authorisations;
+	private final ControllersWord words;
 
 	private final PointsBook book;
 
@@ -38,11 +38,11 @@ public class ListAuthorisations {
 
 	private final Acts acts;
 
-	ListAuthorisations(PerformanceRegister performances, ListAuthorisationRepository authorisations, PointsBook book,
-			LateDeductions late, Acts acts) {
+	ListAuthorisations(PerformanceRegister performances, ControllersWord words, PointsBook book, LateDeductions late,
+			Acts acts) {
 		this.acts = acts;
 		this.performances = performances;
-		this.authorisations = authorisations;
+		this.words = words;
 		this.book = book;
 		this.late = late;
 	}
@@ -85,18 +85,18 @@ public class ListAuthorisations {
 					Sentence.of("points.nothing-to-authorise")));
 		requireCurrent(list, sequence);
 		requireSettled(list.elements());
-		if (this.book.authorisation(list).isEmpty()) {
+		if (this.words.on(list).isEmpty()) {
 			write(list, word, actor);
 		}
 		this.late.note(id, word.controller(), actor);
-		return this.book.authorisation(list).orElseThrow();
+		return this.words.on(list).orElseThrow();
 	}
 
 	private void write(CalledList list, ListAuthorisation.Word word, Actor actor) {
 		PerformanceId performance = new PerformanceId(list.performance());
 		ListAuthorisation authorisation = new ListAuthorisation(this.acts.nextId(), performance, list.sequence(), word,
 				this.acts.now());
-		this.authorisations.save(authorisation);
+		this.words.keep(authorisation);
 		this.acts.publish(AuditedChange.of(actor, "performance", performance, "elements.authorised")
 			.from("open", "authorised by " + authorisation.view(0).inWords() + ": " + list.inWords()));
 	}
@@ -118,7 +118,7 @@ public class ListAuthorisations {
 	/** Return the word for the newest list; empty while that one is open. */
 	@Transactional(readOnly = true)
 	public Optional<Authorised> ofPerformance(PerformanceId performance) {
-		return this.book.list(performance).flatMap(this.book::authorisation);
+		return this.book.list(performance).flatMap(this.words::on);
 	}
 
 	/**

@@ -32,10 +32,6 @@ class PointsBook {
 
 	private final DeductionListRepository deductions;
 
-	private final ListAuthorisationRepository authorisations;
-
-	private final DeductionsSeenRepository deductionsSeen;
-
 	private final CountingPanels panels;
 
 	private final Competitions competitions;
@@ -43,13 +39,10 @@ class PointsBook {
 	private final RuleSets ruleSets;
 
 	PointsBook(CalledListRepository lists, PointsCardRepository cards, DeductionListRepository deductions,
-			ListAuthorisationRepository authorisations, DeductionsSeenRepository deductionsSeen, CountingPanels panels,
-			Competitions competitions, RuleSets ruleSets) {
+			CountingPanels panels, Competitions competitions, RuleSets ruleSets) {
 		this.lists = lists;
 		this.cards = cards;
 		this.deductions = deductions;
-		this.authorisations = authorisations;
-		this.deductionsSeen = deductionsSeen;
 		this.panels = panels;
 		this.competitions = competitions;
 		this.ruleSets = ruleSets;
@@ -85,23 +78,6 @@ class PointsBook {
 
 	CalledLists lists(PerformanceId performance) {
 		return new CalledLists(this.lists.findByPerformanceInOrderBySequence(List.of(performance.value())));
-	}
-
-	/** The controller's word for a version of the list, if it was given. */
-	Optional<ListAuthorisations.Authorised> authorisation(CalledList list) {
-		return this.authorisations.findByPerformanceAndSequence(list.performance(), list.sequence())
-			.map((word) -> word.view(deductionsSeen(new PerformanceId(list.performance())).orElse(Integer.MAX_VALUE)));
-	}
-
-	/**
-	 * The newest version of the deductions that a controller has seen; empty where nobody
-	 * was asked yet.
-	 */
-	Optional<Integer> deductionsSeen(PerformanceId performance) {
-		return this.deductionsSeen.findByPerformance(performance.value())
-			.stream()
-			.map(DeductionsSeen::sequence)
-			.max(Integer::compare);
 	}
 
 	/** A version of the deductions; empty where there is none of that number. */

@@ -25,10 +25,13 @@ public class PointsTasks {
 
 	private final PointsBook book;
 
+	private final ControllersWord words;
+
 	private final Entries entries;
 
-	PointsTasks(PointsBook book, Entries entries) {
+	PointsTasks(PointsBook book, ControllersWord words, Entries entries) {
 		this.book = book;
+		this.words = words;
 		this.entries = entries;
 	}
 
@@ -50,7 +53,7 @@ public class PointsTasks {
 			.toList();
 		return new PointsTask(
 				new PointsTask.Called(lists.newest().map(CalledList::sequence).orElse(0), elements, takenOut,
-						lists.newest().flatMap(this.book::authorisation).isPresent()),
+						lists.newest().flatMap(this.words::on).isPresent()),
 				this.book.rules(performance.segment())
 					.components()
 					.stream()
