@@ -21,6 +21,8 @@ import rimebook.wording.Sentence;
 @Service
 public class ResultPublication {
 
+	private final HeldResult.Source results;
+
 	private final StandingUpdate update;
 
 	private final SignatureChecklist checklist;
@@ -29,8 +31,10 @@ public class ResultPublication {
 
 	private final Acts acts;
 
-	ResultPublication(StandingUpdate update, SignatureChecklist checklist, Signatories signatories, Acts acts) {
+	ResultPublication(HeldResult.Source results, StandingUpdate update, SignatureChecklist checklist,
+			Signatories signatories, Acts acts) {
 		this.acts = acts;
+		this.results = results;
 		this.update = update;
 		this.checklist = checklist;
 		this.signatories = signatories;
@@ -45,7 +49,7 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void post(SegmentId segment, int version, Actor actor) {
-		StandingUpdate.Held held = this.update.held(segment, version);
+		HeldResult held = this.results.of(segment, version);
 		SegmentResult result = held.result();
 		requireComplete(segment);
 		result.post();
@@ -66,7 +70,7 @@ public class ResultPublication {
 	 */
 	@Transactional(propagation = Propagation.MANDATORY)
 	public Optional<SegmentResultView> hold(SegmentId segment) {
-		return this.update.heldIfBegun(segment).map((held) -> held.result().view());
+		return this.results.ifBegun(segment).map((held) -> held.result().view());
 	}
 
 	/**
@@ -81,7 +85,7 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void sign(SegmentId segment, int version, Signatories.Signatory signatory, Actor actor) {
-		StandingUpdate.Held held = this.update.held(segment, version);
+		HeldResult held = this.results.of(segment, version);
 		SegmentResult result = held.result();
 		result.requirePosted();
 		this.checklist.requireMet(segment);
@@ -101,7 +105,7 @@ public class ResultPublication {
 	 */
 	@Transactional
 	public void reopen(SegmentId segment, int version, String reason, Actor actor) {
-		StandingUpdate.Held held = this.update.held(segment, version);
+		HeldResult held = this.results.of(segment, version);
 		SegmentResult result = held.result();
 		String why = Required.text("reason", reason, 500);
 		result.reopen();

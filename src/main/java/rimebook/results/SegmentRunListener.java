@@ -23,6 +23,8 @@ import rimebook.shared.Actor;
 @Component
 class SegmentRunListener {
 
+	private final HeldResult.Source results;
+
 	private final StandingUpdate update;
 
 	private final SegmentRun run;
@@ -31,7 +33,9 @@ class SegmentRunListener {
 
 	private final ApplicationEventPublisher events;
 
-	SegmentRunListener(StandingUpdate update, SegmentRun run, Entries entries, ApplicationEventPublisher events) {
+	SegmentRunListener(HeldResult.Source results, StandingUpdate update, SegmentRun run, Entries entries,
+			ApplicationEventPublisher events) {
+		this.results = results;
 		this.update = update;
 		this.run = run;
 		this.entries = entries;
@@ -40,32 +44,32 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.SegmentOpened opened) {
-		this.update.begin(opened.segment());
+		this.results.begin(opened.segment());
 		this.events.publishEvent(new IceChanged(opened.segment()));
 	}
 
 	@EventListener
 	void on(PerformanceEvent.Called called) {
-		this.update.held(called.segment()).result().takesTheIce(called.entry());
+		this.results.of(called.segment()).result().takesTheIce(called.entry());
 		this.events.publishEvent(new IceChanged(called.segment()));
 	}
 
 	@EventListener
 	void on(PerformanceEvent.CallTakenBack back) {
-		this.update.held(back.segment()).result().leavesTheIce(entry(back.performance()));
+		this.results.of(back.segment()).result().leavesTheIce(entry(back.performance()));
 		this.events.publishEvent(new IceChanged(back.segment()));
 	}
 
 	/** Public is only that the team is broken off, never why. */
 	@EventListener
 	void on(SkatingClock.ProgrammeBroken broken) {
-		this.update.held(broken.segment()).result().interrupted(broken.interrupted());
+		this.results.of(broken.segment()).result().interrupted(broken.interrupted());
 		this.events.publishEvent(new IceChanged(broken.segment()));
 	}
 
 	@EventListener
 	void on(PerformanceEvent.CardsClosed closed) {
-		StandingUpdate.Held held = this.update.held(closed.segment());
+		HeldResult held = this.results.of(closed.segment());
 		held.result().leavesTheIce(entry(closed.performance()));
 		this.update.publish(held, ResultVersion.Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
 	}
@@ -73,12 +77,12 @@ class SegmentRunListener {
 	/** Nothing is published: the last version stays until the cards are closed again. */
 	@EventListener
 	void on(PerformanceEvent.CardsReopened reopened) {
-		this.update.held(reopened.segment()).result().change();
+		this.results.of(reopened.segment()).result().change();
 	}
 
 	@EventListener
 	void on(PerformanceEvent.Ended ended) {
-		StandingUpdate.Held held = this.update.held(ended.segment());
+		HeldResult held = this.results.of(ended.segment());
 		SegmentResult result = held.result();
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
@@ -87,7 +91,7 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.PanelChanged changed) {
-		StandingUpdate.Held held = this.update.held(changed.segment());
+		HeldResult held = this.results.of(changed.segment());
 		held.result().change();
 		if (this.update.hasStanding(changed.segment())) {
 			this.update.publish(held, ResultVersion.Cause.PANEL, changed.words(), changed.change().actor());
@@ -109,7 +113,7 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.StatusCorrected corrected) {
-		StandingUpdate.Held held = this.update.held(corrected.segment());
+		HeldResult held = this.results.of(corrected.segment());
 		SegmentResult result = held.result();
 		result.change();
 		if (corrected.status() == PerformanceStatus.ON_ICE) {
@@ -127,7 +131,7 @@ class SegmentRunListener {
 
 	@EventListener
 	void on(PerformanceEvent.CardCorrected corrected) {
-		StandingUpdate.Held held = this.update.held(corrected.segment());
+		HeldResult held = this.results.of(corrected.segment());
 		held.result().change();
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();

@@ -11,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
@@ -94,6 +95,18 @@ class StandingDrafts {
 		Standing.Outlook outlook = method.outlook(facts, toSkate, whole);
 		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook), before, wholeBefore,
 				eventBefore.map(ResultVersion::number).orElse(0));
+	}
+
+	/** The last segment of an event that has a standing; there is one. */
+	SegmentId lastBegun(EventId id) {
+		return this.competitions.event(id)
+			.held()
+			.segments()
+			.stream()
+			.map(SegmentView::id)
+			.filter((segment) -> this.standings.latest(segment).isPresent())
+			.reduce((earlier, later) -> later)
+			.orElseThrow();
 	}
 
 	private MethodStandings of(EventView event) {

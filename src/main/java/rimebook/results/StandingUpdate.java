@@ -1,37 +1,27 @@
 package rimebook.results;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.springframework.stereotype.Component;
 
-import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
-import rimebook.competition.SegmentView;
-import rimebook.competition.StillOpen;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
-import rimebook.shared.NotFoundException;
 import rimebook.wording.Sentence;
 
-/**
- * Publishes the next version of a segment and of its event. All segments of the event are
- * locked first, always in one order, so that versions are numbered without gaps.
- */
+/** Publishes the next version of a segment and of its event, whose results are held. */
 @Component
 class StandingUpdate {
 
-	private final SegmentResultRepository results;
+	private final HeldResult.Source results;
 
 	private final Standings standings;
-
-	private final Competitions competitions;
 
 	private final SegmentRun run;
 
@@ -41,46 +31,14 @@ class StandingUpdate {
 
 	private final PostingBook postings;
 
-	private final StillOpen stillOpen;
-
-	StandingUpdate(SegmentResultRepository results, Standings standings, Competitions competitions, SegmentRun run,
-			StandingDrafts drafts, VersionWriter writer, PostingBook postings, StillOpen stillOpen) {
-		this.stillOpen = stillOpen;
+	StandingUpdate(HeldResult.Source results, Standings standings, SegmentRun run, StandingDrafts drafts,
+			VersionWriter writer, PostingBook postings) {
 		this.results = results;
 		this.standings = standings;
-		this.competitions = competitions;
 		this.run = run;
 		this.drafts = drafts;
 		this.writer = writer;
 		this.postings = postings;
-	}
-
-	/** Begin the result of a segment that was just opened. */
-	void begin(SegmentId segment) {
-		this.results.save(new SegmentResult(segment));
-	}
-
-	Held held(SegmentId segment, int version) {
-		Held held = held(segment);
-		held.result().requireVersion(version);
-		return held;
-	}
-
-	/**
-	 * Take hold of the results of the event for a change of this one.
-	 * @throws ConflictException where nothing of the segment may change any more
-	 */
-	Held held(SegmentId segment) {
-		return heldIfBegun(segment).orElseThrow(() -> NotFoundException.of("segment-result", segment));
-	}
-
-	Optional<Held> heldIfBegun(SegmentId segment) {
-		List<SegmentResult> all = lockedOfEvent(segment);
-		this.stillOpen.require(segment);
-		return all.stream()
-			.filter((result) -> result.segment().equals(segment))
-			.findFirst()
-			.map((result) -> new Held(result, all));
 	}
 
 	boolean isComplete(SegmentId segment) {
@@ -97,7 +55,7 @@ class StandingUpdate {
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
 	 * open again: what is public stays until they are closed
 	 */
-	void publish(Held held, ResultVersion.Cause cause, String note, Actor actor) {
+	void publish(HeldResult held, ResultVersion.Cause cause, String note, Actor actor) {
 		SegmentResult result = held.result();
 		SegmentId segment = result.segment();
 		List<PerformanceView> performances = this.run.performances(segment);
@@ -133,7 +91,7 @@ class StandingUpdate {
 	 * where none of them has a standing yet.
 	 */
 	void publishEvent(EventView event, String note, Actor actor) {
-		List<SegmentResult> all = lockedOfEvent(event);
+		List<SegmentResult> all = this.results.ofEvent(event);
 		this.drafts.whole(event.held())
 			.ifPresent((draft) -> writeEvent(draft, all,
 					new VersionWriter.Publication(ResultVersion.Cause.CANCELLED, note, actor)));
@@ -147,9 +105,9 @@ class StandingUpdate {
 	 * @throws ConflictException {@code cards-reopened}, as for {@link #publish}
 	 */
 	void publishEvent(EventId id, Predicate<Standing> shown, VersionWriter.Publication publication) {
-		List<SegmentResult> all = lockedOfEvent(this.competitions.event(id));
+		List<SegmentResult> all = this.results.ofEvent(id);
 		if (this.standings.latest(id).map(ResultVersion::standing).filter(shown.negate()).isPresent()) {
-			SegmentId last = lastBegun(id);
+			SegmentId last = this.drafts.lastBegun(id);
 			List<PerformanceView> performances = this.run.performances(last);
 			requireNoneReopened(performances);
 			writeEvent(this.drafts.now(last, performances), all, publication);
@@ -171,18 +129,6 @@ class StandingUpdate {
 				.anyMatch((result) -> result.segment().equals(segment.id()) && result.isOfficial()));
 	}
 
-	/** The last segment of an event that has a standing; there is one. */
-	private SegmentId lastBegun(EventId id) {
-		return this.competitions.event(id)
-			.held()
-			.segments()
-			.stream()
-			.map(SegmentView::id)
-			.filter(this::hasStanding)
-			.reduce((earlier, later) -> later)
-			.orElseThrow();
-	}
-
 	private static void requireNoneReopened(List<PerformanceView> performances) {
 		performances.stream()
 			.filter((performance) -> performance.status() == PerformanceStatus.REOPENED)
@@ -191,29 +137,6 @@ class StandingUpdate {
 				throw new ConflictException("cards-reopened",
 						Sentence.of("results.cards-reopened", open.startNumber()));
 			});
-	}
-
-	private List<SegmentResult> lockedOfEvent(SegmentId segment) {
-		return lockedOfEvent(this.competitions.eventOf(segment));
-	}
-
-	private List<SegmentResult> lockedOfEvent(EventView event) {
-		return this.results.findLocked(event.segments().stream().map((each) -> each.id().value()).toList());
-	}
-
-	private static SegmentResult one(List<SegmentResult> all, SegmentId segment) {
-		return all.stream()
-			.filter((result) -> result.segment().equals(segment))
-			.findFirst()
-			.orElseThrow(() -> NotFoundException.of("segment-result", segment));
-	}
-
-	/**
-	 * The result of a segment that is held.
-	 *
-	 * @param all those of all segments of its event, held too
-	 */
-	record Held(SegmentResult result, List<SegmentResult> all) {
 	}
 
 }
