@@ -36,7 +36,7 @@ class DoorValve extends ValveBase {
 
 	private static final List<String> PUBLIC = List.of("/follow/", "/api/public/", "/api/openapi/", "/problems/");
 
-	private static final List<String> FILES = List.of("/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
+	static final List<String> FILES = List.of("/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
 
 	private static final List<String> FOR_STRANGERS = List.of("/sign-in", "/set-up", "/judge", "/api/seat-pairings");
 

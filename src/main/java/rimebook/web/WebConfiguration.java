@@ -3,8 +3,10 @@ package rimebook.web;
 import java.util.List;
 import java.util.Locale;
 
+import jakarta.servlet.DispatcherType;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.config.BeanPostProcessor;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.format.FormatterRegistry;
@@ -16,6 +18,7 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
+import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
 
 import rimebook.wording.Sentence;
 
@@ -68,6 +71,13 @@ class WebConfiguration implements WebMvcConfigurer {
 		registry.addResourceHandler("/js/*/**")
 			.addResourceLocations("classpath:/static/js/")
 			.setCacheControl(CacheControl.noCache());
+	}
+
+	@Bean
+	FilterRegistrationBean<ResourceUrlEncodingFilter> fileLinks() {
+		FilterRegistrationBean<ResourceUrlEncodingFilter> links = new FilterRegistrationBean<>(new FileLinks());
+		links.setDispatcherTypes(DispatcherType.REQUEST, DispatcherType.ERROR);
+		return links;
 	}
 
 	/** The first language the browser asks for that we speak, else English. */

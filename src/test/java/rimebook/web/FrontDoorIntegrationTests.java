@@ -107,6 +107,16 @@ class FrontDoorIntegrationTests {
 	}
 
 	@Test
+	void filesAreNamedWithTheirFingerprintAndPagesByTheirAddress() throws Exception {
+		String page = get("/judge").body();
+		assertThat(page).containsPattern("<link rel=\"stylesheet\" href=\"/css/rimebook-\\p{XDigit}{32}\\.css\">")
+			.contains(" action=\"/judge\"");
+		Matcher sheet = Pattern.compile("href=\"(/css/rimebook-[^\"]+)\"").matcher(page);
+		assertThat(sheet.find()).isTrue();
+		assertThat(get(sheet.group(1)).statusCode()).isEqualTo(200);
+	}
+
+	@Test
 	void signingInLeadsToThePageThatWasAskedFor() throws Exception {
 		assertThat(get("/desk/people").headers().firstValue("location").orElseThrow()).endsWith("/sign-in");
 		HttpResponse<String> answer = signIn(this.name.toUpperCase(), PASSWORD);
