@@ -59,9 +59,11 @@ class LookAhead {
 		UnaryOperator<String> name = (entry) -> teams.of(entry).team();
 		List<String> toSkate = waiting.stream().map(EntryId::toString).toList();
 		PlacementRules rules = event.rules(segment.kind());
-		List<EntryCards> cards = facts.closed().stream().map(SegmentComposer::cards).toList();
+		List<EntryCards> cards = facts.field().closed().stream().map(SegmentComposer::cards).toList();
 		SegmentStanding standing = PlacementTabulation.ofCards(rules, cards);
-		List<Sentence> flips = flips(rules, cards, standing, facts.before(), name);
+		List<Sentence> flips = flips(rules, cards, standing, facts.before()).stream()
+			.map((flip) -> flip.words(name))
+			.toList();
 		boolean marked = cards.stream().anyMatch((one) -> one.status() == EntryStatus.SKATED);
 		if (toSkate.isEmpty() || !marked || cards.size() + toSkate.size() > MOST_TEAMS) {
 			return new Standing.Outlook(List.of(), List.of(), flips);
@@ -136,17 +138,14 @@ class LookAhead {
 	}
 
 	/** Only a team that was added explains a flip; after a correction the marks do. */
-	private static List<Sentence> flips(PlacementRules rules, List<EntryCards> cards, SegmentStanding standing,
-			@Nullable Standing before, UnaryOperator<String> name) {
+	private static List<Flip> flips(PlacementRules rules, List<EntryCards> cards, SegmentStanding standing,
+			@Nullable Standing before) {
 		if (before == null || before.rows().size() + 1 != cards.size()) {
 			return List.of();
 		}
 		Set<String> there = new HashSet<>(before.rows().stream().map(Standing.Row::entry).toList());
 		List<EntryCards> earlier = cards.stream().filter((one) -> there.contains(one.entry())).toList();
-		return Flip.between(PlacementTabulation.ofCards(rules, earlier), standing)
-			.stream()
-			.map((flip) -> flip.words(name))
-			.toList();
+		return Flip.between(PlacementTabulation.ofCards(rules, earlier), standing);
 	}
 
 }

@@ -55,12 +55,26 @@ public interface MethodStandings {
 	 *
 	 * @param event the event with as many judges as count in the segment
 	 * @param entries all of the event, withdrawn ones among them
-	 * @param closed the performances that are done, by starting number
-	 * @param starters how many teams of the starting order did not withdraw
+	 * @param field who has skated it, and how many do
 	 * @param before the version before, or {@code null}
 	 */
 	record SegmentFacts(CompetitionView competition, EventView event, List<EntryView> entries, SegmentView segment,
-			List<ClosedCards.ClosedPerformance> closed, int starters, @Nullable Standing before) {
+			SegmentField field, @Nullable Standing before) {
+	}
+
+	/**
+	 * How far the field of a segment has come.
+	 *
+	 * @param closed the performances that are done, by starting number
+	 * @param starters how many teams of the starting order did not withdraw
+	 */
+	record SegmentField(List<ClosedCards.ClosedPerformance> closed, int starters) {
+
+		/** How many of them have started. */
+		public int started() {
+			return ClosedCards.ClosedPerformance.started(this.closed);
+		}
+
 	}
 
 	/**

@@ -1,7 +1,6 @@
 package rimebook.results;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,21 +49,16 @@ class PointsStandings implements MethodStandings {
 	public Standing ofSegment(SegmentFacts facts) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
-		List<ClosedCards.ClosedPerformance> closed = facts.closed();
 		PointsRules rules = this.ruleSets.of(event);
-		TeamNames.Teams teams = TeamNames.of(facts.entries());
-		Map<String, Integer> previous = PreviousPlaces.of(facts.before());
-		Map<String, Integer> numbers = new HashMap<>();
-		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
-		List<Standing.Row> rows = tabulated(event, segment, closed).rows()
+		StartedTeams teams = StartedTeams.of(facts);
+		List<Standing.Row> rows = tabulated(event, segment, facts.field().closed()).rows()
 			.stream()
-			.map((row) -> row(row, rules, teams, Objects.requireNonNull(numbers.get(row.entry())),
-					previous.get(row.entry())))
+			.map((row) -> row(row, rules, teams))
 			.toList();
 		return new Standing(facts.competition().name(), event.name(), segment.name(),
 				facts.competition().facts().rulebook(), PointsWording.ofSegment(rules, event, segment),
-				event.judging().method().name(), event.judging().judges(),
-				ClosedCards.ClosedPerformance.started(closed), facts.starters(), "", "", List.of(), rows);
+				event.judging().method().name(), event.judging().judges(), facts.field().started(),
+				facts.field().starters(), "", "", List.of(), rows);
 	}
 
 	@Override
@@ -77,7 +71,7 @@ class PointsStandings implements MethodStandings {
 		EventView event = facts.event();
 		boolean last = event.isLastSegment(facts.segment().id()) && facts.segment().position() > 1;
 		List<PointsNeeded.ScoreNeeded> needed = last ? neededInEvent(event, whole, next)
-				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.closed()));
+				: PointsNeeded.inSegment(tabulated(event, facts.segment(), facts.field().closed()));
 		String team = TeamNames.of(facts.entries()).of(next).team();
 		return needed.stream()
 			.limit(LookAhead.PLACES)
@@ -116,12 +110,11 @@ class PointsStandings implements MethodStandings {
 				: new Performance(entry, closed.status(), sheet.elements(), sheet.components(), sheet.deductions());
 	}
 
-	private static Standing.Row row(PointsStanding.ScoredEntry row, PointsRules rules, TeamNames.Teams teams,
-			int startNumber, @Nullable Integer previous) {
+	private static Standing.Row row(PointsStanding.ScoredEntry row, PointsRules rules, StartedTeams teams) {
 		TeamNames.Named team = teams.of(row.entry());
 		PerformanceScore score = row.score();
-		return new Standing.Row(row.place(), row.shared(), previous, row.entry(), team.team(), team.club(), startNumber,
-				row.status().name(), List.of(), List.of(), List.of(),
+		return new Standing.Row(row.place(), row.shared(), teams.previousPlace(row.entry()), row.entry(), team.team(),
+				team.club(), teams.number(row.entry()), row.status().name(), List.of(), List.of(), List.of(),
 				(score != null) ? score.total().hundredths() : null, row.why((entry) -> teams.of(entry).team()),
 				(score != null) ? new Scores(rules).of(score) : null, null);
 	}

@@ -1,11 +1,8 @@
 package rimebook.results;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
@@ -32,21 +29,18 @@ class SegmentComposer {
 	Standing compose(MethodStandings.SegmentFacts facts) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();
-		List<ClosedCards.ClosedPerformance> closed = facts.closed();
+		List<ClosedCards.ClosedPerformance> closed = facts.field().closed();
 		PlacementRules rules = event.rules(segment.kind());
 		SegmentStanding standing = PlacementTabulation.ofCards(rules,
 				closed.stream().map(SegmentComposer::cards).toList());
-		TeamNames.Teams teams = TeamNames.of(facts.entries());
-		Map<String, Integer> numbers = new HashMap<>();
-		closed.forEach((performance) -> numbers.put(performance.entry().toString(), performance.startNumber()));
+		StartedTeams teams = StartedTeams.of(facts);
 		List<Standing.Row> rows = standing.rows()
 			.stream()
-			.map((row) -> row(row, figures(row, standing, rules), teams,
-					Objects.requireNonNull(numbers.get(row.entry())), PreviousPlaces.of(facts.before())))
+			.map((row) -> row(row, figures(row, standing, rules), teams))
 			.toList();
 		return new Standing(facts.competition().name(), event.name(), segment.name(),
 				facts.competition().facts().rulebook(), RuleSetWords.of(rules, event), rules.method().name(),
-				event.judging().judges(), ClosedCards.ClosedPerformance.started(closed), facts.starters(),
+				event.judging().judges(), facts.field().started(), facts.field().starters(),
 				RuleSetWords.firstMark(segment.kind()), RuleSetWords.secondMark(), List.of(), rows);
 	}
 
@@ -54,11 +48,10 @@ class SegmentComposer {
 		return new EntryCards(performance.entry().toString(), performance.status(), performance.cards());
 	}
 
-	private static Standing.Row row(PlacedEntry row, List<Standing.Figure> figures, TeamNames.Teams teams,
-			int startNumber, Map<String, Integer> previous) {
+	private static Standing.Row row(PlacedEntry row, List<Standing.Figure> figures, StartedTeams teams) {
 		TeamNames.Named team = teams.of(row.entry());
-		return new Standing.Row(row.place(), row.shared(), previous.get(row.entry()), row.entry(), team.team(),
-				team.club(), startNumber, row.status().name(), cards(row), figures, List.of(), null,
+		return new Standing.Row(row.place(), row.shared(), teams.previousPlace(row.entry()), row.entry(), team.team(),
+				team.club(), teams.number(row.entry()), row.status().name(), cards(row), figures, List.of(), null,
 				row.why((entry) -> teams.of(entry).team()));
 	}
 

@@ -67,24 +67,25 @@ class StandingDrafts {
 	 * these cards cannot be tabulated
 	 */
 	Draft of(SegmentId id, ClosedCards.ClosedSegment closed, List<EntryId> toSkate, Supposition supposed) {
-		EventView event = counted(id);
 		try {
-			return compose(event, id, closed, toSkate, supposed);
+			return compose(id, closed, toSkate, supposed);
 		}
 		catch (TabulationException ex) {
-			throw TeamNames.TabulationAnswer.of(ex, TeamNames.of(this.entries.ofEvent(event.id())).byEntry());
+			EventId event = this.competitions.eventOf(id).id();
+			throw TeamNames.TabulationAnswer.of(ex, TeamNames.of(this.entries.ofEvent(event)).byEntry());
 		}
 	}
 
-	private Draft compose(EventView event, SegmentId id, ClosedCards.ClosedSegment closed, List<EntryId> toSkate,
-			Supposition supposed) {
+	private Draft compose(SegmentId id, ClosedCards.ClosedSegment closed, List<EntryId> toSkate, Supposition supposed) {
+		EventView event = counted(id);
 		CompetitionView competition = this.competitions.competition(event.competition());
 		Standing before = this.standings.latest(id).map(ResultVersion::standing).orElse(null);
 		EventView counted = event.countedBy(closed.panel().judges().size());
 		MethodStandings method = of(event);
 		List<EntryView> entries = this.entries.ofEvent(event.id());
 		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, entries,
-				event.segment(id), closed.performances(), closed.started() + toSkate.size(), before);
+				event.segment(id),
+				new MethodStandings.SegmentField(closed.performances(), closed.started() + toSkate.size()), before);
 		Standing segment = method.ofSegment(facts).with(closed.panel());
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);

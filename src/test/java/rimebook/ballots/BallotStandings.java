@@ -37,10 +37,10 @@ class BallotStandings implements MethodStandings {
 
 	@Override
 	public Standing ofSegment(SegmentFacts facts) {
-		List<Line> lines = facts.closed().stream().map(BallotStandings::line).toList();
+		List<Line> lines = facts.field().closed().stream().map(BallotStandings::line).toList();
 		return standing(facts.event(), facts.segment().name(), facts.competition().name(),
-				facts.competition().facts().rulebook(), ClosedCards.ClosedPerformance.started(facts.closed()),
-				facts.starters(), List.of(), rows(lines, previous(facts.before())));
+				facts.competition().facts().rulebook(), facts.field().started(), facts.field().starters(), List.of(),
+				rows(lines, previous(facts.before())));
 	}
 
 	private static Line line(ClosedCards.ClosedPerformance performance) {
