@@ -93,7 +93,7 @@ class EndOfCompetitionPagesIntegrationTests {
 			.param(Crew.displayName(name))
 			.query(String.class)
 			.list()).contains("wrong password for a signature, the first time today");
-		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
+		assertThat(this.standings.result(day.segment(1)).orElseThrow().signatures().referee().at()).isNull();
 		assertThat(wrong.submit("main form", Map.of("password", Crew.PASSWORD)).text())
 			.contains("You have signed this result.");
 		for (int i = 0; i < 11; i++) {
@@ -117,7 +117,7 @@ class EndOfCompetitionPagesIntegrationTests {
 		assertThat(refused.status()).isEqualTo(422);
 		assertThat(refused.text())
 			.contains("Runa Hale signs as referee in Junior, having that seat; you are The referee-");
-		assertThat(this.standings.result(day.segment(1)).orElseThrow().refereeSignedAt()).isNull();
+		assertThat(this.standings.result(day.segment(1)).orElseThrow().signatures().referee().at()).isNull();
 		String name = Crew.add(this.context, Role.REFEREE);
 		day.seatInstead(SeatKind.REFEREE, Crew.displayName(name));
 		assertThat(Crew.signIn(this.context, name).open(desk).document().select("a[href*=signatory=REFEREE]"))

@@ -262,14 +262,14 @@ class RacesIntegrationTests {
 							SmallCompetition.ACCOUNTANT));
 			assertThat(both.first()).isNull();
 			assertThat(both.second()).as("what was signed is not what is there").isInstanceOf(RimebookException.class);
-			assertThat(result(segment).accountantSignedAt()).isNull();
+			assertThat(result(segment).signatures().accountant().at()).isNull();
 			assertThat(cardsOf(day, performance)).first().isEqualTo(marks(round));
 			assertThat(firstCardPublished(segment, performance)).isEqualTo(marks(round));
 		}
 	}
 
 	private void signAsReferee(SegmentId segment) {
-		if (result(segment).refereeSignedAt() == null) {
+		if (result(segment).signatures().referee().at() == null) {
 			this.publication.sign(segment, result(segment).version(), Signatories.Signatory.REFEREE,
 					SmallCompetition.REFEREE);
 		}

@@ -31,8 +31,9 @@ class PostingBook {
 	void keep(SegmentResult result, int number, String changed, Actor actor) {
 		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
 		result.postedAt(now, actor.name());
-		this.postings.save(new PostingRow(this.acts.nextId(), new SegmentResultView.Posting(result.segment(), number,
-				now, actor.name(), changed, this.times.conductUntil(now), this.times.calculationUntil(now))));
+		this.postings.save(new PostingRow(this.acts.nextId(),
+				new SegmentResultView.Posting(result.segment(), number, new SegmentResultView.Posted(now, actor.name()),
+						changed, this.times.conductUntil(now), this.times.calculationUntil(now))));
 	}
 
 }

@@ -50,8 +50,9 @@ class PostingRow {
 	}
 
 	SegmentResultView.Posting view() {
-		return new SegmentResultView.Posting(new SegmentId(this.segment), this.number, this.postedAt, this.postedBy,
-				this.changed, this.conductUntil, this.calculationUntil);
+		return new SegmentResultView.Posting(new SegmentId(this.segment), this.number,
+				new SegmentResultView.Posted(this.postedAt, this.postedBy), this.changed, this.conductUntil,
+				this.calculationUntil);
 	}
 
 }

@@ -9,14 +9,53 @@ import rimebook.shared.AuditedEvent;
 /**
  * A published version of a standing; never changed.
  *
- * @param number counts up from 1 within its scope
- * @param note what this version says about itself beside its cause, such as what was
- * corrected; may be empty
  * @param publishedAt UTC
  * @param fingerprint SHA-256 of the body as stored, in hexadecimal
  */
-public record ResultVersion(Scope scope, UUID scopeId, int number, ResultState state, Cause cause, String note,
-		Instant publishedAt, String fingerprint, Standing standing) {
+public record ResultVersion(Key key, ResultState state, Reason reason, Instant publishedAt, String fingerprint,
+		Standing standing) {
+
+	/** What the standing is about. */
+	public Scope scope() {
+		return this.key.scope();
+	}
+
+	/** Which segment or event that is. */
+	public UUID scopeId() {
+		return this.key.scopeId();
+	}
+
+	/** Counts up from 1 within its scope. */
+	public int number() {
+		return this.key.number();
+	}
+
+	/** Why it was published. */
+	public Cause cause() {
+		return this.reason.cause();
+	}
+
+	/** What it says about itself beside its cause; may be empty. */
+	public String note() {
+		return this.reason.note();
+	}
+
+	/**
+	 * Which version it is, of which standing.
+	 *
+	 * @param number counts up from 1 within its scope
+	 */
+	public record Key(Scope scope, UUID scopeId, int number) {
+	}
+
+	/**
+	 * Why a version was published.
+	 *
+	 * @param note what it says about itself beside its cause, such as what was corrected;
+	 * may be empty
+	 */
+	public record Reason(Cause cause, String note) {
+	}
 
 	/** How far a published version can be trusted to stay. */
 	public enum ResultState {

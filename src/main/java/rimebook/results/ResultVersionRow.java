@@ -67,8 +67,8 @@ class ResultVersionRow extends AppendedRow {
 	}
 
 	ResultVersion with(Standing standing) {
-		return new ResultVersion(this.scope, this.scopeId, this.number, this.state, this.cause, noteBesideCause(),
-				this.publishedAt, this.fingerprint, standing);
+		return new ResultVersion(new ResultVersion.Key(this.scope, this.scopeId, this.number), this.state,
+				new ResultVersion.Reason(this.cause, noteBesideCause()), this.publishedAt, this.fingerprint, standing);
 	}
 
 }

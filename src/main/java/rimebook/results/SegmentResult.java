@@ -184,9 +184,13 @@ class SegmentResult {
 	}
 
 	SegmentResultView view() {
-		return new SegmentResultView(segment(), this.state, (this.onIce != null) ? new EntryId(this.onIce) : null,
-				this.interrupted, this.postedAt, this.postedBy, this.refereeSignature, this.refereeSignedAt,
-				this.accountantSignature, this.accountantSignedAt, (this.version != null) ? this.version : 0);
+		return new SegmentResultView(segment(), this.state,
+				new SegmentResultView.Ice((this.onIce != null) ? new EntryId(this.onIce) : null, this.interrupted),
+				(this.postedAt != null) ? new SegmentResultView.Posted(this.postedAt, this.postedBy) : null,
+				new SegmentResultView.Signatures(
+						new SegmentResultView.Signature(this.refereeSignature, this.refereeSignedAt),
+						new SegmentResultView.Signature(this.accountantSignature, this.accountantSignedAt)),
+				(this.version != null) ? this.version : 0);
 	}
 
 }

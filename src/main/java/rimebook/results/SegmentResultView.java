@@ -12,18 +12,64 @@ import rimebook.wording.Sentence;
 /**
  * Where a segment's result stands.
  *
- * @param onIce the team on the ice, or {@code null}
- * @param interrupted whether that team was broken off
- * @param postedAt when it was posted last, UTC; protests against what changed then are
- * timed from it, see {@link Posting}
- * @param refereeSignature name of the referee who signed, else empty
- * @param accountantSignature name of the accountant who signed, else empty
+ * @param posted when it was posted last, {@code null} before that; protests against what
+ * changed then are timed from it, see {@link Posting}
  * @param version to be given back with every act on it
  */
-public record SegmentResultView(SegmentId segment, SegmentResultState state, @Nullable EntryId onIce,
-		boolean interrupted, @Nullable Instant postedAt, String postedBy, String refereeSignature,
-		@Nullable Instant refereeSignedAt, String accountantSignature, @Nullable Instant accountantSignedAt,
-		int version) {
+public record SegmentResultView(SegmentId segment, SegmentResultState state, Ice ice, @Nullable Posted posted,
+		Signatures signatures, int version) {
+
+	/** The team on the ice, {@code null} for none. */
+	public @Nullable EntryId onIce() {
+		return this.ice.team();
+	}
+
+	/** Tell whether the team on the ice was broken off. */
+	public boolean interrupted() {
+		return this.ice.interrupted();
+	}
+
+	/** When it was posted last, UTC; {@code null} before that. */
+	public @Nullable Instant postedAt() {
+		return (this.posted != null) ? this.posted.at() : null;
+	}
+
+	/**
+	 * What happens on the ice.
+	 *
+	 * @param team the team that is there, or {@code null}
+	 * @param interrupted whether it was broken off
+	 */
+	public record Ice(@Nullable EntryId team, boolean interrupted) {
+	}
+
+	/**
+	 * That a result was posted.
+	 *
+	 * @param at when, UTC
+	 * @param by the name of who did it
+	 */
+	public record Posted(Instant at, String by) {
+	}
+
+	/** The two signatures that make a result official. */
+	public record Signatures(Signature referee, Signature accountant) {
+
+		/** The signature of one of the two. */
+		public Signature of(Signatories.Signatory signatory) {
+			return (signatory == Signatories.Signatory.REFEREE) ? this.referee : this.accountant;
+		}
+
+	}
+
+	/**
+	 * A signature, or the place for it.
+	 *
+	 * @param name of who signed, empty before that
+	 * @param at when, UTC; {@code null} before that
+	 */
+	public record Signature(String name, @Nullable Instant at) {
+	}
 
 	/** The road of a segment's result. */
 	public enum SegmentResultState {
@@ -48,14 +94,24 @@ public record SegmentResultView(SegmentId segment, SegmentResultState state, @Nu
 	 * its change, and protests against what changed are timed from then.
 	 *
 	 * @param number the version of the segment's standing that was posted
-	 * @param postedAt when, UTC
 	 * @param changed what had changed since the posting before; empty for the first
 	 * @param conductUntil until when protests against anything but the computation are
 	 * heard
 	 * @param calculationUntil until when protests against the computation are heard
 	 */
-	public record Posting(SegmentId segment, int number, Instant postedAt, String postedBy, String changed,
-			Instant conductUntil, Instant calculationUntil) {
+	public record Posting(SegmentId segment, int number, Posted posted, String changed, Instant conductUntil,
+			Instant calculationUntil) {
+
+		/** When, UTC. */
+		public Instant postedAt() {
+			return this.posted.at();
+		}
+
+		/** The name of who posted it. */
+		public String postedBy() {
+			return this.posted.by();
+		}
+
 	}
 
 }

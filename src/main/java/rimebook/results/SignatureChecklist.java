@@ -5,7 +5,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -47,10 +46,8 @@ public class SignatureChecklist {
 		ZoneId zone = this.competitions.competition(this.competitions.eventOf(segment).competition()).zone();
 		List<SignatureCondition> all = new ArrayList<>(guarded(segment));
 		all.add(posted(result, zone));
-		all.add(signature(Signatories.Signatory.REFEREE, result.refereeSignature(), result.refereeSignedAt(), segment,
-				zone));
-		all.add(signature(Signatories.Signatory.ACCOUNTANT, result.accountantSignature(), result.accountantSignedAt(),
-				segment, zone));
+		all.add(signature(Signatories.Signatory.REFEREE, result, zone));
+		all.add(signature(Signatories.Signatory.ACCOUNTANT, result, zone));
 		return all;
 	}
 
@@ -61,18 +58,20 @@ public class SignatureChecklist {
 	/** The entity refuses a signature before the posting by itself. */
 	private static SignatureCondition posted(SegmentResultView result, ZoneId zone) {
 		String path = "/desk/results/" + result.segment() + "#next";
-		Instant at = result.postedAt();
-		return (at == null) ? SignatureCondition.missing("posted", Sentence.of("results.not-posted-yet"), path)
-				: SignatureCondition.met("posted", Sentence.of("results.posted-by", result.postedBy(), time(at, zone)),
-						path);
+		SegmentResultView.Posted posted = result.posted();
+		return (posted == null) ? SignatureCondition.missing("posted", Sentence.of("results.not-posted-yet"), path)
+				: SignatureCondition.met("posted",
+						Sentence.of("results.posted-by", posted.by(), time(posted.at(), zone)), path);
 	}
 
-	private static SignatureCondition signature(Signatories.Signatory who, String name, @Nullable Instant at,
-			SegmentId segment, ZoneId zone) {
-		String path = "/desk/results/" + segment + "#next";
+	private static SignatureCondition signature(Signatories.Signatory who, SegmentResultView result, ZoneId zone) {
+		SegmentResultView.Signature signature = result.signatures().of(who);
+		String path = "/desk/results/" + result.segment() + "#next";
+		Instant at = signature.at();
 		return (at == null)
 				? SignatureCondition.due(who.code(), Sentence.of("results.not-signed-yet", who.spoken()), path)
-				: SignatureCondition.met(who.code(), Sentence.of("results.signed-by", name, time(at, zone)), path);
+				: SignatureCondition.met(who.code(), Sentence.of("results.signed-by", signature.name(), time(at, zone)),
+						path);
 	}
 
 	private static Sentence time(Instant at, ZoneId zone) {

@@ -63,7 +63,7 @@ class StandingUpdate {
 		StandingDrafts.Draft draft = this.drafts.now(segment, performances);
 		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
 		int number = result.nextStanding();
-		this.writer.write(ResultVersion.Scope.SEGMENT, segment.value(), number,
+		this.writer.write(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, segment.value(), number),
 				result.isOfficial() ? ResultVersion.ResultState.OFFICIAL : ResultVersion.ResultState.PROVISIONAL,
 				publication, draft.segment());
 		writeEvent(draft, held.all(), publication);
@@ -116,7 +116,8 @@ class StandingUpdate {
 
 	private void writeEvent(StandingDrafts.Draft draft, List<SegmentResult> all,
 			VersionWriter.Publication publication) {
-		this.writer.write(ResultVersion.Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1,
+		this.writer.write(
+				new ResultVersion.Key(ResultVersion.Scope.EVENT, draft.view().id().value(), draft.eventNumber() + 1),
 				isOfficial(draft.view(), all) ? ResultVersion.ResultState.OFFICIAL
 						: ResultVersion.ResultState.PROVISIONAL,
 				publication, draft.event());

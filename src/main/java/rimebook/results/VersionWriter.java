@@ -1,7 +1,6 @@
 package rimebook.results;
 
 import java.util.List;
-import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Component;
@@ -26,13 +25,12 @@ class VersionWriter {
 		this.text = text;
 	}
 
-	void write(ResultVersion.Scope scope, UUID scopeId, int number, ResultVersion.ResultState state,
-			Publication publication, Standing standing) {
+	void write(ResultVersion.Key key, ResultVersion.ResultState state, Publication publication, Standing standing) {
 		String body = this.text.write(standing);
-		ResultVersion version = new ResultVersion(scope, scopeId, number, state, publication.cause(),
-				publication.note(), this.acts.now(), StandingText.fingerprint(body), standing);
+		ResultVersion version = new ResultVersion(key, state, publication.reason(), this.acts.now(),
+				StandingText.fingerprint(body), standing);
 		this.versions.save(new ResultVersionRow(this.acts.nextId(), version, body));
-		this.acts.publish(new ResultVersion.VersionPublished(scope, scopeId, number,
+		this.acts.publish(new ResultVersion.VersionPublished(key.scope(), key.scopeId(), key.number(),
 				line(version, publication.actor(), standing)));
 	}
 
@@ -55,12 +53,14 @@ class VersionWriter {
 	}
 
 	/**
-	 * Why a version is written.
-	 *
-	 * @param note what it says about itself, may be empty
-	 * @param actor whose act led to it
+	 * Why a version is written, and by whose act.
 	 */
-	record Publication(ResultVersion.Cause cause, String note, Actor actor) {
+	record Publication(ResultVersion.Reason reason, Actor actor) {
+
+		Publication(ResultVersion.Cause cause, String note, Actor actor) {
+			this(new ResultVersion.Reason(cause, note), actor);
+		}
+
 	}
 
 }

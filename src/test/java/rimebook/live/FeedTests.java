@@ -76,9 +76,11 @@ class FeedTests {
 	}
 
 	private String text(Standing standing) {
-		return this.json.writeValueAsString(Feed.StandingBody.of(new ResultVersion(ResultVersion.Scope.SEGMENT,
-				Stage.id(1), 4, ResultVersion.ResultState.PROVISIONAL, ResultVersion.Cause.CORRECTED, "Corrected.",
-				Instant.parse("2026-02-14T10:00:00Z"), "ff", standing)));
+		return this.json.writeValueAsString(Feed.StandingBody
+			.of(new ResultVersion(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, Stage.id(1), 4),
+					ResultVersion.ResultState.PROVISIONAL,
+					new ResultVersion.Reason(ResultVersion.Cause.CORRECTED, "Corrected."),
+					Instant.parse("2026-02-14T10:00:00Z"), "ff", standing)));
 	}
 
 }

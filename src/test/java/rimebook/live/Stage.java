@@ -283,8 +283,10 @@ class Stage {
 				.map(this::row)
 				.toList();
 			Standing standing = standing(this.segment.name(), rows, List.of(), outlook(rows));
-			ResultVersion version = new ResultVersion(ResultVersion.Scope.SEGMENT, this.segment.id().value(),
-					this.versions.size() + 1, state, cause, note, NOON.plusSeconds(480L * (this.versions.size() + 1)),
+			ResultVersion version = new ResultVersion(
+					new ResultVersion.Key(ResultVersion.Scope.SEGMENT, this.segment.id().value(),
+							this.versions.size() + 1),
+					state, new ResultVersion.Reason(cause, note), NOON.plusSeconds(480L * (this.versions.size() + 1)),
 					"0".repeat(64), standing);
 			this.versions.add(version);
 			combine(version);
@@ -299,9 +301,10 @@ class Stage {
 			List<Standing.Row> rows = version.standing().rows().stream().map(this::combined).toList();
 			Standing standing = standing("", rows, List.of(new Standing.SegmentColumn("Short programme", 50),
 					new Standing.SegmentColumn("Free skating", 100)), null);
-			Stage.this.eventVersions.add(new ResultVersion(ResultVersion.Scope.EVENT, Stage.this.junior.id().value(),
-					Stage.this.eventVersions.size() + 1, version.state(), version.cause(), version.note(),
-					version.publishedAt(), "1".repeat(64), standing));
+			Stage.this.eventVersions.add(new ResultVersion(
+					new ResultVersion.Key(ResultVersion.Scope.EVENT, Stage.this.junior.id().value(),
+							Stage.this.eventVersions.size() + 1),
+					version.state(), version.reason(), version.publishedAt(), "1".repeat(64), standing));
 		}
 
 		private Standing.Row combined(Standing.Row row) {
@@ -397,10 +400,14 @@ class Stage {
 		}
 
 		Optional<SegmentResultView> result() {
-			Instant posted = (this.state == SegmentResultView.SegmentResultState.OFFICIAL) ? NOON : null;
+			SegmentResultView.Posted posted = (this.state == SegmentResultView.SegmentResultState.OFFICIAL)
+					? new SegmentResultView.Posted(NOON, "Poster") : null;
 			return (this.count == 0) ? Optional.empty()
-					: Optional.of(new SegmentResultView(this.segment.id(), this.state, this.onIce, false, posted,
-							"Poster", "Referee", null, "Accountant", null, Stage.this.begin + this.count));
+					: Optional.of(new SegmentResultView(this.segment.id(), this.state,
+							new SegmentResultView.Ice(this.onIce, false), posted,
+							new SegmentResultView.Signatures(new SegmentResultView.Signature("Referee", null),
+									new SegmentResultView.Signature("Accountant", null)),
+							Stage.this.begin + this.count));
 		}
 
 		Optional<ResultVersion> version(int number) {

@@ -131,7 +131,7 @@ class CardReopeningIntegrationTests {
 		this.publication.post(segment, result(segment).version(), SmallCompetition.ACCOUNTANT);
 		sign(segment, Signatories.Signatory.REFEREE);
 		reopen(day, last);
-		assertThat(result(segment).refereeSignature()).isEmpty();
+		assertThat(result(segment).signatures().referee().name()).isEmpty();
 		refused("signature-held-back", () -> sign(segment, Signatories.Signatory.REFEREE));
 		day.close(last);
 		sign(segment, Signatories.Signatory.REFEREE);

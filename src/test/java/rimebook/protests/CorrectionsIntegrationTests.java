@@ -217,7 +217,7 @@ class CorrectionsIntegrationTests {
 		this.publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, REFEREE);
 		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
-		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
+		assertThat(this.standings.result(segment).orElseThrow().signatures().referee().name()).isEmpty();
 	}
 
 	@Test

@@ -21,8 +21,8 @@ class ProtestClockTests {
 			new ProtestSettings(Duration.ofMinutes(30), Duration.ofHours(24)));
 
 	private static final SegmentResultView.Posting POSTING = new SegmentResultView.Posting(
-			new SegmentId(new UUID(1, 1)), 4, POSTED, "Bo Tally", "", CLOCK.conductUntil(POSTED),
-			CLOCK.calculationUntil(POSTED));
+			new SegmentId(new UUID(1, 1)), 4, new SegmentResultView.Posted(POSTED, "Bo Tally"), "",
+			CLOCK.conductUntil(POSTED), CLOCK.calculationUntil(POSTED));
 
 	@Test
 	void hearsConductUntilTheLastMillisecondOfThirtyMinutes() {

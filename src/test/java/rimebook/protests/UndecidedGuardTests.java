@@ -49,8 +49,8 @@ class UndecidedGuardTests {
 	}
 
 	private static SegmentResultView.Posting posting(Instant at) {
-		return new SegmentResultView.Posting(SEGMENT, 1, at, "Bo Tally", "", at.plus(Duration.ofMinutes(30)),
-				at.plus(Duration.ofHours(24)));
+		return new SegmentResultView.Posting(SEGMENT, 1, new SegmentResultView.Posted(at, "Bo Tally"), "",
+				at.plus(Duration.ofMinutes(30)), at.plus(Duration.ofHours(24)));
 	}
 
 }

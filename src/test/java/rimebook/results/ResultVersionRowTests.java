@@ -26,8 +26,9 @@ class ResultVersionRowTests {
 	}
 
 	private static ResultVersion version(ResultVersion.Cause cause, String note) {
-		return new ResultVersion(ResultVersion.Scope.SEGMENT, UUID.randomUUID(), 3,
-				ResultVersion.ResultState.PROVISIONAL, cause, note, Instant.EPOCH, "ff", STANDING);
+		return new ResultVersion(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, UUID.randomUUID(), 3),
+				ResultVersion.ResultState.PROVISIONAL, new ResultVersion.Reason(cause, note), Instant.EPOCH, "ff",
+				STANDING);
 	}
 
 }

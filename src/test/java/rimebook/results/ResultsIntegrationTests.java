@@ -295,7 +295,7 @@ class ResultsIntegrationTests {
 		assertThat(day.now(performance).status()).isEqualTo(PerformanceStatus.CLOSED);
 		this.publication.reopen(segment, version(segment), "Ineligible skater found.", REFEREE);
 		disqualify(performance);
-		assertThat(this.standings.result(segment).orElseThrow().refereeSignature()).isEmpty();
+		assertThat(this.standings.result(segment).orElseThrow().signatures().referee().name()).isEmpty();
 		assertThat(this.standings.latest(segment).orElseThrow().state())
 			.isEqualTo(ResultVersion.ResultState.PROVISIONAL);
 	}

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
-import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -27,16 +26,16 @@ import rimebook.tabulation.Hundredths;
  * What the results desk shows of a segment.
  *
  * @param result where the result stands, {@code null} before the segment was opened
- * @param latest the newest standing, {@code null} before the first cards were closed
- * @param versions every version, newest first
- * @param postings every posting of the result, oldest first
- * @param corrections what was corrected, with the places that moved by it
+ * @param history what was published of it so far
  * @param reopened the performance whose closed cards were opened again, or {@code null}
  */
 record ResultsPage(CompetitionView competition, EventView event, SegmentView segment,
-		@Nullable SegmentResultView result, @Nullable ResultVersion latest, List<ResultVersion> versions,
-		List<SegmentResultView.Posting> postings, List<Standings.CorrectedVersion> corrections,
-		@Nullable PerformanceView reopened) {
+		@Nullable SegmentResultView result, History history, @Nullable PerformanceView reopened) {
+
+	/** The newest standing, {@code null} before the first cards were closed. */
+	public @Nullable ResultVersion latest() {
+		return this.history.versions().isEmpty() ? null : this.history.versions().get(0);
+	}
 
 	/** The moment as the rink's clock showed it. */
 	public @Nullable ZonedDateTime atRink(@Nullable Instant moment) {
@@ -46,7 +45,8 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 
 	/** The newest posting, {@code null} before the first. */
 	public SegmentResultView.@Nullable Posting posting() {
-		return this.postings.isEmpty() ? null : this.postings.get(this.postings.size() - 1);
+		List<SegmentResultView.Posting> postings = this.history.postings();
+		return postings.isEmpty() ? null : postings.get(postings.size() - 1);
 	}
 
 	/** Why the segment does not take place; empty if it does. */
@@ -62,6 +62,17 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 	/** Points in hundredths, always with two decimals. */
 	public String points(int hundredths) {
 		return BigDecimal.valueOf(hundredths, 2).toPlainString();
+	}
+
+	/**
+	 * What was published of a segment so far.
+	 *
+	 * @param versions every version, newest first
+	 * @param postings every posting of the result, oldest first
+	 * @param corrections what was corrected, with the places that moved by it
+	 */
+	record History(List<ResultVersion> versions, List<SegmentResultView.Posting> postings,
+			List<Standings.CorrectedVersion> corrections) {
 	}
 
 	/** Gathers the page. */
@@ -82,11 +93,10 @@ record ResultsPage(CompetitionView competition, EventView event, SegmentView seg
 
 		ResultsPage of(SegmentId id) {
 			EventView event = this.competitions.eventOf(id);
-			List<ResultVersion> versions = this.standings.versions(id);
-			Optional<SegmentResultView> result = this.standings.result(id);
+			History history = new History(this.standings.versions(id), this.standings.postings(id),
+					this.standings.corrections(id, Integer.MAX_VALUE));
 			return new ResultsPage(this.competitions.competition(event.competition()), event, event.segment(id),
-					result.orElse(null), versions.isEmpty() ? null : versions.get(0), versions,
-					this.standings.postings(id), this.standings.corrections(id, Integer.MAX_VALUE), reopened(id));
+					this.standings.result(id).orElse(null), history, reopened(id));
 		}
 
 		private @Nullable PerformanceView reopened(SegmentId id) {

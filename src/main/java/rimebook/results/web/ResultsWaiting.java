@@ -66,12 +66,8 @@ class ResultsWaiting implements WaitingList {
 			.filter(SignatureChecklist.SignatureCondition::holdsBack)
 			.count();
 		return Stream.of(Signatories.Signatory.values())
-			.filter((signatory) -> signature(result, signatory).isEmpty())
+			.filter((signatory) -> result.signatures().of(signatory).name().isEmpty())
 			.map((signatory) -> line(held, "results.waiting.sign", heldBack).only(signatory.name()));
-	}
-
-	private static String signature(SegmentResultView result, Signatories.Signatory signatory) {
-		return (signatory == Signatories.Signatory.REFEREE) ? result.refereeSignature() : result.accountantSignature();
 	}
 
 	private boolean isOfficial(CompetitionView competition, List<DaySegment> running) {
