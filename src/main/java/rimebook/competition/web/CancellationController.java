@@ -14,6 +14,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionId;
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
@@ -30,6 +31,8 @@ class CancellationController {
 
 	private static final String PAGE = "competition/cancellation";
 
+	private static final String ASKED = "asked";
+
 	private final Competitions competitions;
 
 	private final Cancellations cancellations;
@@ -39,40 +42,32 @@ class CancellationController {
 		this.cancellations = cancellations;
 	}
 
+	@ModelAttribute(ASKED)
+	Asked asked(@PathVariable CompetitionId competition, @PathVariable EventId event, @PathVariable CancellationAct act,
+			@RequestParam(required = false) @Nullable SegmentId segment) {
+		EventView view = found(competition, event);
+		String name = (segment == null) ? view.name() : view.name() + ", " + view.segment(segment).name();
+		return new Asked(this.competitions.competition(competition), view, segment, name, act);
+	}
+
 	@GetMapping
-	String ask(@PathVariable CompetitionId competition, @PathVariable EventId event, @PathVariable CancellationAct act,
-			@RequestParam(required = false) @Nullable SegmentId segment, Model model) {
+	String ask(Model model) {
 		model.addAttribute("form", new ReasonForm(0, ""));
-		return page(competition, event, act, segment, model);
-	}
-
-	@PostMapping
-	String act(@PathVariable CompetitionId competition, @PathVariable EventId event, @PathVariable CancellationAct act,
-			@RequestParam(required = false) @Nullable SegmentId segment, @ModelAttribute("form") ReasonForm form,
-			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
-		String name = name(found(competition, event), segment);
-		if (Submission.refused(result, () -> act.on(this.cancellations, new CancellationAct.Planned(event, segment),
-				String.valueOf(form.reason()), actor))) {
-			return page(competition, event, act, segment, model);
-		}
-		Notice.give(redirect, "competition.plan.done." + act, name);
-		String path = "redirect:/desk/competitions/" + competition;
-		return act.endsEvent(segment) ? path : path + "/events/" + event;
-	}
-
-	private String page(CompetitionId competition, EventId id, CancellationAct act, @Nullable SegmentId segment,
-			Model model) {
-		EventView event = found(competition, id);
-		model.addAttribute("competition", this.competitions.competition(competition));
-		model.addAttribute("event", event);
-		model.addAttribute("segment", segment);
-		model.addAttribute("name", name(event, segment));
-		model.addAttribute("act", act);
 		return PAGE;
 	}
 
-	private static String name(EventView event, @Nullable SegmentId segment) {
-		return (segment == null) ? event.name() : event.name() + ", " + event.segment(segment).name();
+	@PostMapping
+	String act(@ModelAttribute(name = ASKED, binding = false) Asked asked, @ModelAttribute("form") ReasonForm form,
+			BindingResult result, Actor actor, RedirectAttributes redirect) {
+		if (Submission.refused(result,
+				() -> asked.act()
+					.on(this.cancellations, new CancellationAct.Planned(asked.event().id(), asked.segment()),
+							String.valueOf(form.reason()), actor))) {
+			return PAGE;
+		}
+		Notice.give(redirect, "competition.plan.done." + asked.act(), asked.name());
+		String path = "redirect:/desk/competitions/" + asked.competition().id();
+		return asked.act().endsEvent(asked.segment()) ? path : path + "/events/" + asked.event().id();
 	}
 
 	private EventView found(CompetitionId competition, EventId id) {
@@ -81,6 +76,16 @@ class CancellationController {
 			throw NotFoundException.of("event", id);
 		}
 		return event;
+	}
+
+	/**
+	 * What is asked about.
+	 *
+	 * @param segment one of the event's, {@code null} for the whole event
+	 * @param name of the event, and of the segment if it is one
+	 */
+	record Asked(CompetitionView competition, EventView event, @Nullable SegmentId segment, String name,
+			CancellationAct act) {
 	}
 
 }
