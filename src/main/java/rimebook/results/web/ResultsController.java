@@ -1,6 +1,5 @@
 package rimebook.results.web;
 
-import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
@@ -19,6 +18,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.accounts.OwnPassword;
+import rimebook.accounts.Role;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentId;
 import rimebook.pages.Notice;
@@ -35,6 +35,8 @@ class ResultsController {
 	private static final String PAGE = "results/desk";
 
 	private static final String SIGNATURE = "results/signature";
+
+	private static final String VISITOR = "visitor";
 
 	private final ResultsPage.Source pages;
 
@@ -58,35 +60,41 @@ class ResultsController {
 		this.checks = checks;
 	}
 
+	@ModelAttribute(VISITOR)
+	Visitor visitor(@PathVariable SegmentId segment, Authentication person, Actor actor) {
+		return new Visitor(segment, person, actor);
+	}
+
 	@GetMapping
-	String show(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
-			Actor actor, Model model) {
-		form.setVersion(page(segment, person, actor, model));
+	String show(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor, @ModelAttribute("act") ActForm form,
+			Model model) {
+		form.setVersion(page(visitor, model));
 		return PAGE;
 	}
 
 	/** The check list, if it is no longer as the page shows it. */
 	@GetMapping("/live")
-	@Nullable String follow(@PathVariable SegmentId segment, @RequestParam(defaultValue = "0") int version,
-			@RequestParam(defaultValue = "") String seen, Authentication person, Model model,
+	@Nullable String follow(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor,
+			@RequestParam(defaultValue = "0") int version, @RequestParam(defaultValue = "") String seen, Model model,
 			HttpServletResponse response) {
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-		if (this.checks.into(segment, version, person, model).equals(seen)) {
+		if (this.checks.into(visitor.segment(), version, visitor.person(), model).equals(seen)) {
 			response.setStatus(HttpStatus.NO_CONTENT.value());
 			return null;
 		}
-		model.addAttribute("segment", segment);
+		model.addAttribute("segment", visitor.segment());
 		return "results/checks :: checks";
 	}
 
-	private int page(SegmentId segment, Authentication person, Actor actor, Model model) {
+	private int page(Visitor visitor, Model model) {
+		SegmentId segment = visitor.segment();
 		ResultsPage page = this.pages.of(segment);
 		int version = (page.result() != null) ? page.result().version() : 0;
 		model.addAttribute("page", page);
 		model.addAttribute("fromMemory", this.ruleSets.fromMemory(page.event()));
 		model.addAttribute("segment", segment);
-		this.checks.into(segment, version, person, model);
-		whoSigns(segment, actor, model);
+		this.checks.into(segment, version, visitor.person(), model);
+		whoSigns(segment, visitor.actor(), model);
 		return version;
 	}
 
@@ -99,68 +107,77 @@ class ResultsController {
 	}
 
 	@PostMapping("/posting")
-	String post(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
-			RedirectAttributes redirect, Authentication person, Actor actor) {
-		return answer(segment,
-				Submission.refused(result, () -> this.publication.post(segment, form.getVersion(), actor)),
-				"results.desk.posted", model, redirect, person, actor);
+	String post(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor, @ModelAttribute("act") ActForm form,
+			BindingResult result, Model model, RedirectAttributes redirect) {
+		boolean refused = Submission.refused(result,
+				() -> this.publication.post(visitor.segment(), form.getVersion(), visitor.actor()));
+		return refused ? again(visitor, model) : done(visitor, "results.desk.posted", redirect);
 	}
 
 	/** Asks once, saying what follows, and for the password of the one who signs. */
 	@GetMapping("/signature")
-	String signature(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, Authentication person,
-			Actor actor, Model model) {
-		int version = page(segment, person, actor, model);
+	String signature(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor,
+			@ModelAttribute("act") ActForm form, Model model) {
+		int version = page(visitor, model);
 		form.setVersion((form.getVersion() > 0) ? form.getVersion() : version);
 		return SIGNATURE;
 	}
 
 	@PostMapping("/signature")
-	String sign(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result, Model model,
-			RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
+	String sign(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor, @ModelAttribute("act") ActForm form,
+			BindingResult result, Model model, RedirectAttributes redirect) {
 		Signatories.Signatory signatory = form.getSignatory();
 		if (signatory == null) {
 			result.rejectValue("signatory", "field-missing", "Say whether you sign as referee or as accountant.");
 		}
-		else if (!request.isUserInRole(signatory.name())) {
+		else if (!visitor.mayActAs(signatory)) {
 			throw new AccessDeniedException("Signing as " + signatory + " needs that role.");
 		}
-		if (Submission.refused(result, () -> sign(segment, form, person, actor))) {
-			page(segment, person, actor, model);
+		if (Submission.refused(result, () -> sign(visitor, form))) {
+			page(visitor, model);
 			return SIGNATURE;
 		}
-		Notice.give(redirect, "results.desk.signed");
-		return "redirect:/desk/results/" + segment;
+		return done(visitor, "results.desk.signed", redirect);
 	}
 
-	private void sign(SegmentId segment, ActForm form, Authentication person, Actor actor) {
-		this.passwords.require(person, form.getPassword(), actor);
+	private void sign(Visitor visitor, ActForm form) {
+		this.passwords.require(visitor.person(), form.getPassword(), visitor.actor());
 		Signatories.Signatory signatory = form.getSignatory();
 		if (signatory != null) {
-			this.publication.sign(segment, form.getVersion(), signatory, actor);
+			this.publication.sign(visitor.segment(), form.getVersion(), signatory, visitor.actor());
 		}
 	}
 
 	@PostMapping("/reopening")
-	String reopen(@PathVariable SegmentId segment, @ModelAttribute("act") ActForm form, BindingResult result,
-			Model model, RedirectAttributes redirect, Authentication person, Actor actor, HttpServletRequest request) {
-		if (!request.isUserInRole(Signatories.Signatory.REFEREE.name())) {
+	String reopen(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor, @ModelAttribute("act") ActForm form,
+			BindingResult result, Model model, RedirectAttributes redirect) {
+		if (!visitor.mayActAs(Signatories.Signatory.REFEREE)) {
 			throw new AccessDeniedException("Only a referee opens a result again.");
 		}
-		return answer(segment,
-				Submission.refused(result,
-						() -> this.publication.reopen(segment, form.getVersion(), form.getReason(), actor)),
-				"results.desk.reopened", model, redirect, person, actor);
+		boolean refused = Submission.refused(result,
+				() -> this.publication.reopen(visitor.segment(), form.getVersion(), form.getReason(), visitor.actor()));
+		return refused ? again(visitor, model) : done(visitor, "results.desk.reopened", redirect);
 	}
 
-	private String answer(SegmentId segment, boolean refused, String done, Model model, RedirectAttributes redirect,
-			Authentication person, Actor actor) {
-		if (refused) {
-			page(segment, person, actor, model);
-			return PAGE;
+	private String again(Visitor visitor, Model model) {
+		page(visitor, model);
+		return PAGE;
+	}
+
+	private static String done(Visitor visitor, String words, RedirectAttributes redirect) {
+		Notice.give(redirect, words);
+		return "redirect:/desk/results/" + visitor.segment();
+	}
+
+	/** Who is at the desk, and which segment's result they look at. */
+	record Visitor(SegmentId segment, Authentication person, Actor actor) {
+
+		/** Tell whether one of the person's roles is that of who signs there. */
+		boolean mayActAs(Signatories.Signatory signatory) {
+			String authority = Role.valueOf(signatory.name()).authority();
+			return this.person.getAuthorities().stream().anyMatch((held) -> authority.equals(held.getAuthority()));
 		}
-		Notice.give(redirect, done);
-		return "redirect:/desk/results/" + segment;
+
 	}
 
 }
