@@ -3,6 +3,7 @@ package rimebook.competition.web;
 import java.util.concurrent.atomic.AtomicReference;
 
 import jakarta.validation.Valid;
+import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -31,6 +32,8 @@ import rimebook.shared.NotFoundException;
 @RequestMapping("/desk/competitions/{competition}/events")
 class EventController {
 
+	private static final String VIEW = "view";
+
 	private final Competitions competitions;
 
 	private final EventRoad road;
@@ -56,6 +59,18 @@ class EventController {
 		return new EventChoices(this.methods.all(), this.ruleSets);
 	}
 
+	/** The event that the address names; {@code null} where a new one is added. */
+	@ModelAttribute(VIEW)
+	@Nullable EventView view(@PathVariable CompetitionId competition, @PathVariable(required = false) @Nullable EventId event,
+			Model model) {
+		if (event == null) {
+			return null;
+		}
+		EventView view = found(competition, event);
+		model.addAttribute("event", EventRow.of(view));
+		return view;
+	}
+
 	@GetMapping("/new")
 	String initAdding(Model model) {
 		model.addAttribute("eventForm", EventForm.empty());
@@ -75,31 +90,24 @@ class EventController {
 	}
 
 	@GetMapping("/{event}")
-	String page(@PathVariable CompetitionId competition, @PathVariable EventId event, Authentication viewer,
-			Model model) {
-		EventView view = found(competition, event);
-		model.addAttribute("event", EventRow.of(view));
+	String page(@ModelAttribute(name = VIEW, binding = false) EventView view, Authentication viewer, Model model) {
 		model.addAttribute("ruleSet", view.hasTechnicalPanel() ? this.ruleSets.of(view) : null);
 		model.addAttribute("road", this.road.of(view, viewer));
 		return "competition/event";
 	}
 
 	@GetMapping("/{event}/edit")
-	String initChange(@PathVariable CompetitionId competition, @PathVariable EventId event, Model model) {
-		EventView view = found(competition, event);
-		model.addAttribute("event", EventRow.of(view));
+	String initChange(@ModelAttribute(name = VIEW, binding = false) EventView view, Model model) {
 		model.addAttribute("eventForm", EventForm.of(view));
 		return "competition/event-edit";
 	}
 
 	@PostMapping("/{event}/edit")
-	String change(@PathVariable CompetitionId competition, @PathVariable EventId event, @Valid EventForm form,
-			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
-		EventView view = found(competition, event);
+	String change(@ModelAttribute(name = VIEW, binding = false) EventView view, @Valid EventForm form,
+			BindingResult result, Actor actor, RedirectAttributes redirect) {
 		check(form, result);
 		if (Submission.refused(result,
-				() -> this.competitions.changeEvent(event, form.version(), form.draft(), actor))) {
-			model.addAttribute("event", EventRow.of(view));
+				() -> this.competitions.changeEvent(view.id(), form.version(), form.draft(), actor))) {
 			return "competition/event-edit";
 		}
 		Notice.give(redirect, "competition.event.changed", form.name());
@@ -107,19 +115,17 @@ class EventController {
 	}
 
 	@GetMapping("/{event}/copy")
-	String initCopy(@PathVariable CompetitionId competition, @PathVariable EventId event, Model model) {
-		model.addAttribute("event", EventRow.of(found(competition, event)));
+	String initCopy(Model model) {
 		model.addAttribute("copyForm", new CopyForm(""));
 		return "competition/event-copy";
 	}
 
 	@PostMapping("/{event}/copy")
-	String copy(@PathVariable CompetitionId competition, @PathVariable EventId event, @Valid CopyForm form,
-			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
-		EventView original = found(competition, event);
+	String copy(@ModelAttribute(name = VIEW, binding = false) EventView original, @Valid CopyForm form,
+			BindingResult result, Actor actor, RedirectAttributes redirect) {
 		AtomicReference<EventView> copy = new AtomicReference<>();
-		if (Submission.refused(result, () -> copy.set(this.competitions.copyEvent(event, form.name(), actor)))) {
-			model.addAttribute("event", EventRow.of(original));
+		if (Submission.refused(result,
+				() -> copy.set(this.competitions.copyEvent(original.id(), form.name(), actor)))) {
 			return "competition/event-copy";
 		}
 		Notice.give(redirect, "competition.event.copied", original.name(), form.name());
