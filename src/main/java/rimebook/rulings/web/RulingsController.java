@@ -3,7 +3,6 @@ package rimebook.rulings.web;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
-import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -23,16 +22,14 @@ import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.shared.Actor;
 
-/** Rulings at the desk: asked by secretary or referee, given by the referee alone. */
+/** Questions and rulings at the desk: listed, asked by secretary or referee, read. */
 @Controller
 @RequestMapping("/desk/rulings")
 class RulingsController {
 
-	private static final String REFEREE = "REFEREE";
+	static final String REFEREE = "REFEREE";
 
 	private static final String ASK = "rulings/ask";
-
-	private static final String RULE = "rulings/rule";
 
 	private final Rulings rulings;
 
@@ -73,33 +70,6 @@ class RulingsController {
 		this.pages.question(this.rulings.question(question), model);
 		model.addAttribute("mayRule", request.isUserInRole(REFEREE));
 		return "rulings/question";
-	}
-
-	@GetMapping("/{question}/ruling")
-	String ruleForm(@PathVariable QuestionView.QuestionId question, HttpServletRequest request, Model model) {
-		requireReferee(request);
-		QuestionView view = this.rulings.question(question);
-		this.pages.question(view, model);
-		model.addAttribute("form", RulingForm.of(view));
-		return RULE;
-	}
-
-	@PostMapping("/{question}/ruling")
-	String rule(@PathVariable QuestionView.QuestionId question, @ModelAttribute("form") RulingForm form,
-			BindingResult errors, HttpServletRequest request, Actor actor, Model model, RedirectAttributes redirect) {
-		requireReferee(request);
-		if (Submission.refused(errors, () -> this.rulings.rule(form.ruling(question), actor))) {
-			this.pages.question(this.rulings.question(question), model);
-			return RULE;
-		}
-		Notice.give(redirect, (form.getSeen() == 0) ? "rulings.rule.given" : "rulings.rule.superseded");
-		return "redirect:/desk/rulings/" + question;
-	}
-
-	private static void requireReferee(HttpServletRequest request) {
-		if (!request.isUserInRole(REFEREE)) {
-			throw new AccessDeniedException("Only a referee gives a ruling.");
-		}
 	}
 
 	@Bean
