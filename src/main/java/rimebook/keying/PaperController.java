@@ -2,6 +2,7 @@ package rimebook.keying;
 
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -34,6 +35,8 @@ class PaperController {
 
 	private static final String PAGE = "page";
 
+	private static final String PAPER = "paper";
+
 	private final KeyingComposer pages;
 
 	private final PaperKeying keying;
@@ -50,28 +53,32 @@ class PaperController {
 				: this.pages.ofClosed(segment, closed, actor);
 	}
 
+	/** The card that the address names; {@code null} where all are shown. */
+	@ModelAttribute(PAPER)
+	@Nullable SeatPaper paper(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
+			@PathVariable(required = false) @Nullable String address) {
+		return (address != null) ? page.paper(address) : null;
+	}
+
 	@GetMapping
 	String show() {
 		return "keying/keying";
 	}
 
 	@GetMapping("/cards/{address}")
-	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
-			Model model) {
-		SeatPaper paper = page.paper(address);
+	String card(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
+			@ModelAttribute(name = PAPER, binding = false) SeatPaper paper, Model model) {
 		if (paper.stage() == SeatPaper.Stage.DIFFER) {
-			return settlePage(page, address);
+			return settlePage(page, page.address(paper.seat()));
 		}
-		model.addAttribute("paper", paper);
 		model.addAttribute("form", PaperForm.of(page, paper));
 		return CARD;
 	}
 
 	@PostMapping("/cards/{address}")
-	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
-			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
-			RedirectAttributes redirect) {
-		SeatPaper paper = page.paper(address);
+	String key(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
+			@ModelAttribute(name = PAPER, binding = false) SeatPaper paper, @ModelAttribute("form") PaperForm form,
+			BindingResult errors, Actor actor, RedirectAttributes redirect) {
 		if (form.isAbout(page, errors)) {
 			form.fitted(page).check(page, errors);
 		}
@@ -79,7 +86,6 @@ class PaperController {
 		if (Submission.refused(errors, () -> keyed[0] = this.keying.key(form.performanceGiven(), paper.seat().id(),
 				form.marks(page), actor))) {
 			form.fitted(page);
-			model.addAttribute("paper", paper);
 			return CARD;
 		}
 		return next(keyed[0], page, actor, redirect);
@@ -97,22 +103,19 @@ class PaperController {
 	}
 
 	@GetMapping("/cards/{address}/settle")
-	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
-			Model model) {
-		SeatPaper paper = page.paper(address);
+	String difference(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
+			@ModelAttribute(name = PAPER, binding = false) SeatPaper paper, Model model) {
 		if (paper.stage() != SeatPaper.Stage.DIFFER) {
 			return back(page);
 		}
-		model.addAttribute("paper", paper);
 		model.addAttribute("form", PaperForm.toSettle(page, paper));
 		return SETTLE;
 	}
 
 	@PostMapping("/cards/{address}/settle")
-	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page, @PathVariable String address,
-			@ModelAttribute("form") PaperForm form, BindingResult errors, Actor actor, Model model,
-			RedirectAttributes redirect) {
-		SeatPaper paper = page.paper(address);
+	String settle(@ModelAttribute(name = PAGE, binding = false) KeyingPage page,
+			@ModelAttribute(name = PAPER, binding = false) SeatPaper paper, @ModelAttribute("form") PaperForm form,
+			BindingResult errors, Actor actor, RedirectAttributes redirect) {
 		if (form.isAbout(page, errors)) {
 			form.fitted(page).check(page, errors);
 		}
@@ -120,7 +123,6 @@ class PaperController {
 		if (Submission.refused(errors, () -> settled[0] = this.keying.settle(form.performanceGiven(), paper.seat().id(),
 				form.sight(), form.marks(page), actor))) {
 			form.fitted(page);
-			model.addAttribute("paper", paper);
 			return SETTLE;
 		}
 		Notice.give(redirect, "keying.desk.settled." + settled[0].stage(), paper.seat().label());
