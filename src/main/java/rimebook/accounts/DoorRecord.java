@@ -51,7 +51,8 @@ public class DoorRecord {
 		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.FAILED, subject);
 		String who = (known != null) ? "password of " + known.view().displayName() + " not known"
 				: "name that nobody has";
-		tellStranger(count, (known != null) ? subject : "nobody", "person.sign-in-failed", who, device);
+		tellStranger(count, AuditedChange.of(stranger(device), "person", (known != null) ? subject : "nobody",
+				"person.sign-in-failed"), who);
 	}
 
 	/**
@@ -74,7 +75,8 @@ public class DoorRecord {
 	@Transactional
 	public void stopped(String network, String device) {
 		AttemptTally.Count count = this.tally.count(AttemptTally.Kind.STOPPED, network);
-		tellStranger(count, "nobody", "person.guessing-stopped", "too many attempts failed", device);
+		tellStranger(count, AuditedChange.of(stranger(device), "person", "nobody", "person.guessing-stopped"),
+				"too many attempts failed");
 	}
 
 	/**
@@ -90,11 +92,14 @@ public class DoorRecord {
 		}
 	}
 
-	private void tellStranger(AttemptTally.Count count, String subject, String action, String what, String device) {
+	private void tellStranger(AttemptTally.Count count, AuditedChange change, String what) {
 		if (count.isWorthALine()) {
-			tell(AuditedChange.of(new Actor("Unknown", "nobody", device), "person", subject, action)
-				.to(what + ", " + count.words()));
+			tell(change.to(what + ", " + count.words()));
 		}
+	}
+
+	private static Actor stranger(String device) {
+		return new Actor("Unknown", "nobody", device);
 	}
 
 	private void tell(AuditedChange change) {

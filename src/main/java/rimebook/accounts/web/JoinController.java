@@ -58,8 +58,7 @@ class JoinController {
 
 	@PostMapping("/judge")
 	String join(@ModelAttribute("form") JoinForm form, BindingResult errors, Device device,
-			@AuthenticationPrincipal @Nullable Object who, HttpServletRequest request, HttpServletResponse response,
-			Model model) {
+			@AuthenticationPrincipal @Nullable Object who, HttpServletRequest request, HttpServletResponse response) {
 		AtomicReference<SeatCodes.Pairing> pairing = new AtomicReference<>();
 		boolean refused = Submission.refused(errors, () -> pairing.set(pair(form, device, who)));
 		SeatCodes.Pairing done = pairing.get();
