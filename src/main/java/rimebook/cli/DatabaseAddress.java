@@ -28,17 +28,9 @@ record DatabaseAddress(String url, String user, String password) {
 	private static final String FILE = "application.properties";
 
 	static DatabaseAddress of(Arguments typed, Map<String, String> environment, Path directory) {
-		Properties settings = settings(directory);
-		return new DatabaseAddress(find(typed, "--url", "URL", "url", environment, settings),
-				find(typed, "--user", "USERNAME", "username", environment, settings),
-				find(typed, "--password", "PASSWORD", "password", environment, settings));
-	}
-
-	private static String find(Arguments typed, String option, String variable, String setting,
-			Map<String, String> environment, Properties settings) {
-		return typed.option(option)
-			.or(() -> Optional.ofNullable(environment.get("SPRING_DATASOURCE_" + variable)))
-			.orElseGet(() -> settings.getProperty("spring.datasource." + setting, ""));
+		Sources sources = new Sources(typed, environment, settings(directory));
+		return new DatabaseAddress(sources.find("--url", "URL", "url"), sources.find("--user", "USERNAME", "username"),
+				sources.find("--password", "PASSWORD", "password"));
 	}
 
 	private static Properties settings(Path directory) {
@@ -80,6 +72,17 @@ record DatabaseAddress(String url, String user, String password) {
 	@Override
 	public String toString() {
 		return shown();
+	}
+
+	/** Where a setting may stand, the first one that has it. */
+	private record Sources(Arguments typed, Map<String, String> environment, Properties settings) {
+
+		String find(String option, String variable, String setting) {
+			return this.typed.option(option)
+				.or(() -> Optional.ofNullable(this.environment.get("SPRING_DATASOURCE_" + variable)))
+				.orElseGet(() -> this.settings.getProperty("spring.datasource." + setting, ""));
+		}
+
 	}
 
 }
