@@ -56,8 +56,8 @@ final class PossibleTables {
 				possible.needs()
 					.stream()
 					.filter((need) -> need.place() <= places)
-					.map((need) -> List.of(need.entry(), String.valueOf(need.place()), finish(need.certain()),
-							finish(need.possible()), certainty(need),
+					.map((need) -> List.of(need.entry(), String.valueOf(need.place()), finish(need.certain().finish()),
+							finish(need.possible().finish()), certainty(need),
 							PossibleWords.need(need, possible.isOfEvent(), NAMES).english()))
 					.toList());
 	}
@@ -67,13 +67,13 @@ final class PossibleTables {
 	}
 
 	private static String certainty(PossiblePlaces.PlaceNeed need) {
-		if (need.certainExact() && need.possibleExact()) {
+		if (need.certain().exact() && need.possible().exact()) {
 			return "exact";
 		}
-		if (need.certainExact()) {
+		if (need.certain().exact()) {
 			return "possible is a bound";
 		}
-		return need.possibleExact() ? "certain is a bound" : "bounds";
+		return need.possible().exact() ? "certain is a bound" : "bounds";
 	}
 
 	static Table needed(List<PointsNeeded.ScoreNeeded> needed) {

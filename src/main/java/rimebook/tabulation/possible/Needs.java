@@ -53,8 +53,10 @@ final class Needs {
 			possible--;
 		}
 		boolean possibleExact = possible == 0 || this.reached.best(this.finishes[possible - 1]) <= place;
-		return new PossiblePlaces.PlaceNeed(this.entry, place, finish(certain), certainExact, finish(possible),
-				possibleExact, finishOf(this.finishes[this.finishes.length - 1]));
+		return new PossiblePlaces.PlaceNeed(this.entry, place,
+				new PossiblePlaces.PlaceNeed.FinishBound(finish(certain), certainExact),
+				new PossiblePlaces.PlaceNeed.FinishBound(finish(possible), possibleExact),
+				finishOf(this.finishes[this.finishes.length - 1]));
 	}
 
 	/** Return the last of so many finishes. */

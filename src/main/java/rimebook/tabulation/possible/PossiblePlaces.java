@@ -64,23 +64,21 @@ public record PossiblePlaces(List<Outlook> teams, List<PlaceNeed> needs) {
 	 * @param entry identifier
 	 * @param place in the event, from 1
 	 * @param certain with this finish in the segment, or a better one, the place is
-	 * certain whatever the others receive; none where no finish makes it so
-	 * @param certainExact whether no worse finish makes it certain too
-	 * @param possible with a worse finish than this the place cannot be reached; none
-	 * where it cannot be reached at all
-	 * @param possibleExact whether it can really be reached with this finish
+	 * certain whatever the others receive; exact where no worse finish makes it certain
+	 * too
+	 * @param possible with a worse finish than this the place cannot be reached; exact
+	 * where it can really be reached with this one
 	 * @param lowest the worst finish that was looked at: where it makes the place
 	 * certain, the team need not fear for it
 	 */
-	public record PlaceNeed(String entry, int place, @Nullable SegmentFinish certain, boolean certainExact,
-			@Nullable SegmentFinish possible, boolean possibleExact, SegmentFinish lowest) {
+	public record PlaceNeed(String entry, int place, FinishBound certain, FinishBound possible, SegmentFinish lowest) {
 
 		/**
 		 * Return whether the place is certain whatever happens.
 		 * @return true where the team need only be marked
 		 */
 		public boolean isSafe() {
-			return this.lowest.equals(this.certain);
+			return this.lowest.equals(this.certain.finish());
 		}
 
 		/**
@@ -88,7 +86,7 @@ public record PossiblePlaces(List<Outlook> teams, List<PlaceNeed> needs) {
 		 * @return true where no finish leads to it
 		 */
 		public boolean isLost() {
-			return this.possible == null;
+			return this.possible.finish() == null;
 		}
 
 		/**
@@ -98,6 +96,17 @@ public record PossiblePlaces(List<Outlook> teams, List<PlaceNeed> needs) {
 		 * @param shared whether it may be shared with other teams
 		 */
 		public record SegmentFinish(int place, boolean shared) {
+
+		}
+
+		/**
+		 * The last finish of which something holds.
+		 *
+		 * @param finish none where it holds of no finish
+		 * @param exact whether it really ends there; otherwise it may hold of fewer or
+		 * more
+		 */
+		public record FinishBound(@Nullable SegmentFinish finish, boolean exact) {
 
 		}
 

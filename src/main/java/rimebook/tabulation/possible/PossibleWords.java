@@ -71,14 +71,15 @@ public final class PossibleWords {
 	 */
 	public static Sentence need(PossiblePlaces.PlaceNeed need, boolean inEvent, UnaryOperator<String> names) {
 		String team = names.apply(need.entry());
-		SegmentFinish possible = need.possible();
+		SegmentFinish possible = need.possible().finish();
 		if (need.isSafe()) {
 			return goal("possible.need.safe", need, inEvent, team);
 		}
 		if (possible == null) {
 			return goal("possible.need.lost", need, inEvent, team);
 		}
-		return goal("possible.need", need, inEvent, team, needed(need, possible), assurance(need.certain(), possible));
+		return goal("possible.need", need, inEvent, team, needed(need, possible),
+				assurance(need.certain().finish(), possible));
 	}
 
 	/** To win, or for a place: in the event, or in the segment. */
@@ -91,9 +92,9 @@ public final class PossibleWords {
 
 	private static Sentence needed(PossiblePlaces.PlaceNeed need, SegmentFinish possible) {
 		if (possible.equals(need.lowest())) {
-			return Sentence.of(need.possibleExact() ? "possible.need.help" : "possible.need.maybe-none");
+			return Sentence.of(need.possible().exact() ? "possible.need.help" : "possible.need.maybe-none");
 		}
-		return need.possibleExact() ? Sentence.of("possible.need.needs", orBetter(possible))
+		return need.possible().exact() ? Sentence.of("possible.need.needs", orBetter(possible))
 				: Sentence.of("possible.need.at-least", possible.place());
 	}
 

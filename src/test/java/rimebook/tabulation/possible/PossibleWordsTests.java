@@ -74,7 +74,8 @@ class PossibleWordsTests {
 	private static String words(int place, @Nullable SegmentFinish certain, @Nullable SegmentFinish possible,
 			boolean exact) {
 		return PossibleWords
-			.need(new PossiblePlaces.PlaceNeed("7", place, certain, exact, possible, exact, LOWEST), true, NAMES)
+			.need(new PossiblePlaces.PlaceNeed("7", place, new PossiblePlaces.PlaceNeed.FinishBound(certain, exact),
+					new PossiblePlaces.PlaceNeed.FinishBound(possible, exact), LOWEST), true, NAMES)
 			.english();
 	}
 

@@ -48,8 +48,8 @@ final class TruthCheck {
 
 	private void check(PossiblePlaces.PlaceNeed need, Truth truth, String about) {
 		Extremes places = truth.byFinish(need.entry());
-		int certain = number(need.certain(), truth);
-		int possible = number(need.possible(), truth);
+		int certain = number(need.certain().finish(), truth);
+		int possible = number(need.possible().finish(), truth);
 		for (int finish = Finish.of(1, false); finish < Finish.count(truth.size()); finish++) {
 			if (finish <= certain) {
 				assertThat(places.worst(finish)).as(about).isLessThanOrEqualTo(need.place());
@@ -58,14 +58,14 @@ final class TruthCheck {
 				assertThat(places.best(finish)).as(about).isGreaterThan(need.place());
 			}
 		}
-		if (need.certainExact() && !need.isSafe()) {
+		if (need.certain().exact() && !need.isSafe()) {
 			assertThat(places.worst(Math.max(certain + 1, Finish.of(1, false)))).as(about).isGreaterThan(need.place());
 		}
-		if (need.possibleExact() && possible > 0) {
+		if (need.possible().exact() && possible > 0) {
 			assertThat(places.best(possible)).as(about).isLessThanOrEqualTo(need.place());
 		}
-		count(need.certainExact());
-		count(need.possibleExact());
+		count(need.certain().exact());
+		count(need.possible().exact());
 	}
 
 	private static int number(@Nullable SegmentFinish finish, Truth truth) {

@@ -29,7 +29,7 @@ class WholePanelsTests {
 				found += exactEnds(team.segment()) + ((event != null) ? exactEnds(event) : 0);
 			}
 			for (PossiblePlaces.PlaceNeed need : said.needs()) {
-				found += (need.certainExact() ? 1 : 0) + (need.possibleExact() ? 1 : 0);
+				found += (need.certain().exact() ? 1 : 0) + (need.possible().exact() ? 1 : 0);
 			}
 		}
 		assertThat(found).isGreaterThanOrEqualTo(exact);
