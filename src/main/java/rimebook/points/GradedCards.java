@@ -80,37 +80,39 @@ class GradedCards implements CardBook {
 
 	@Override
 	public List<Sentence> missing(PerformanceView performance, SeatView seat) {
-		return missing(seat, this.book.cards(performance.id()).get(seat.id()), this.keyings.of(performance.id()),
-				this.book.lists(performance.id()), this.book.rules(performance.segment()).components());
+		return missing(seat, this.book.cards(performance.id()).get(seat.id()), wholeCard(performance));
 	}
 
 	@Override
 	public List<Sentence> missing(PerformanceView performance, List<SeatView> seats) {
-		CalledLists lists = this.book.lists(performance.id());
-		Optional<CalledList> list = lists.newest().filter((called) -> !called.elements().isEmpty());
+		WholeCard whole = wholeCard(performance);
+		Optional<CalledList> list = whole.lists().newest().filter((called) -> !called.elements().isEmpty());
 		List<Sentence> missing = new ArrayList<>();
 		if (list.isEmpty()) {
 			missing.add(Sentence.of("points.missing.called-elements"));
 		}
 		Map<SeatId, PointsCard> sent = this.book.cards(performance.id());
-		List<SegmentRules.ComponentRule> components = this.book.rules(performance.segment()).components();
-		CardKeyings.OfPerformance keyed = this.keyings.of(performance.id());
 		for (SeatView seat : seats) {
-			missing.addAll(missing(seat, sent.get(seat.id()), keyed, lists, components));
+			missing.addAll(missing(seat, sent.get(seat.id()), whole));
 		}
 		list.ifPresent((called) -> missing.addAll(unsettled(called)));
 		return missing;
 	}
 
-	private static List<Sentence> missing(SeatView seat, @Nullable PointsCard card, CardKeyings.OfPerformance keyed,
-			CalledLists lists, List<SegmentRules.ComponentRule> components) {
-		PaperState paper = keyed.state(seat.id(), (card != null) ? card.held(lists) : null);
+	private WholeCard wholeCard(PerformanceView performance) {
+		return new WholeCard(this.keyings.of(performance.id()), this.book.lists(performance.id()),
+				this.book.rules(performance.segment()).components());
+	}
+
+	private static List<Sentence> missing(SeatView seat, @Nullable PointsCard card, WholeCard whole) {
+		CalledLists lists = whole.lists();
+		PaperState paper = whole.keyed().state(seat.id(), (card != null) ? card.held(lists) : null);
 		if (paper.isUnsettled()) {
 			return List.of(paper.behind(seat.spoken()));
 		}
 		Optional<CalledListView> list = lists.newest().map(CalledList::view);
 		List<Sentence> missing = new ArrayList<>();
-		lack(seat, card, list, components).ifPresent(missing::add);
+		lack(seat, card, list, whole.components()).ifPresent(missing::add);
 		lists.toConfirm(card)
 			.forEach((element) -> missing
 				.add(Sentence.of("points.missing.confirm", seat.spoken(), element.number(), element.code())));
@@ -236,6 +238,17 @@ class GradedCards implements CardBook {
 			.reduce((earlier, later) -> later)
 			.map((called) -> called.number() + " " + called.code())
 			.orElse("");
+	}
+
+	/**
+	 * What a card of a performance is measured by.
+	 *
+	 * @param keyed what was keyed in from paper
+	 * @param lists every version of the called elements
+	 * @param components those that the rules of the segment ask for
+	 */
+	private record WholeCard(CardKeyings.OfPerformance keyed, CalledLists lists,
+			List<SegmentRules.ComponentRule> components) {
 	}
 
 }
