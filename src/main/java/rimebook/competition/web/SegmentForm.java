@@ -55,18 +55,22 @@ record SegmentForm(@Nullable String name, @Nullable SegmentKind kind, @Nullable 
 		if (this.kind == null) {
 			fault("kind", "missing", errors);
 		}
-		within(factorTyped(), 1, 999, "factor", errors);
-		within(lengthTyped(), 30, 600, "length", errors);
-		within(toleranceTyped(), 0, 120, "tolerance", errors);
-		if (isShortestLimited()) {
-			within(shorterTyped(), 0, 120, "shorter", errors);
+		if (isOutside(factorTyped(), 1, 999)) {
+			fault("factor", "wrong", errors);
+		}
+		if (isOutside(lengthTyped(), 30, 600)) {
+			fault("length", "wrong", errors);
+		}
+		if (isOutside(toleranceTyped(), 0, 120)) {
+			fault("tolerance", "wrong", errors);
+		}
+		if (isShortestLimited() && isOutside(shorterTyped(), 0, 120)) {
+			fault("shorter", "wrong", errors);
 		}
 	}
 
-	private void within(OptionalInt typed, int least, int most, String field, Errors errors) {
-		if (typed.isEmpty() || typed.getAsInt() < least || typed.getAsInt() > most) {
-			fault(field, "wrong", errors);
-		}
+	private static boolean isOutside(OptionalInt typed, int least, int most) {
+		return typed.isEmpty() || typed.getAsInt() < least || typed.getAsInt() > most;
 	}
 
 	/** The summary on top names the segment, since three of them have the same fields. */
