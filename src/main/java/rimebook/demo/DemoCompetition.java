@@ -89,9 +89,10 @@ class DemoCompetition {
 			.create(new DraftCompetition(NAME, "Skerry Hall, Varnholm", ZoneId.of("Europe/Helsinki"),
 					LocalDate.of(2027, 2, 13), LocalDate.of(2027, 2, 14), "Rulebook of the Skerry Islands, 2026/27"),
 					SECRETARY);
-		EventView junior = add(made, "Junior", JudgingMethod.MAJORITY, 7, List.of(shortProgramme(), free(210)));
-		EventView adult = add(made, "Adult", JudgingMethod.ONE_BY_ONE, 5, List.of(free(180)));
-		add(made, "Novice", JudgingMethod.MAJORITY, 5, List.of(free(180)));
+		EventView junior = add(made, "Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7),
+				List.of(shortProgramme(), free(210)));
+		EventView adult = add(made, "Adult", DraftEvent.Judging.by(JudgingMethod.ONE_BY_ONE, 5), List.of(free(180)));
+		add(made, "Novice", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 5), List.of(free(180)));
 		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), EntryImport.Answers.NONE, SECRETARY);
@@ -108,10 +109,10 @@ class DemoCompetition {
 	}
 
 	/** Signed at once, since the demonstration cannot wait for its own protests. */
-	private EventView add(CompetitionView competition, String name, JudgingMethod method, int judges,
+	private EventView add(CompetitionView competition, String name, DraftEvent.Judging judging,
 			List<DraftEvent.DraftSegment> segments) {
-		return this.competitions.addEvent(competition.id(),
-				new DraftEvent(name, DraftEvent.Judging.by(method, judges), segments).signedAtOnce(), SECRETARY);
+		return this.competitions.addEvent(competition.id(), new DraftEvent(name, judging, segments).signedAtOnce(),
+				SECRETARY);
 	}
 
 	private EventView addSenior(CompetitionView competition) {
