@@ -72,7 +72,7 @@ public class PaperKeying {
 					: "keyed; it differs from what was keyed or sent before";
 			this.acts.publish(line(sheet, "card.keyed", actor).to(sheet.label() + ": " + words));
 		}
-		write(sheet, card, outcome, sequence, actor);
+		write(sheet, card, new CardKeying.Upshot(outcome, sequence), actor);
 		return this.sheets.hold(id, seatId).seen(actor);
 	}
 
@@ -123,12 +123,13 @@ public class PaperKeying {
 		}
 		ConflictException.requireSeen("card", seen, sheet.sight());
 		if (sheet.state().isSaidByOthers(card, actor)) {
-			write(sheet, card, KeyingOutcome.SETTLED, receive(card, sheet, sheet.said(), actor), actor);
+			int sequence = receive(card, sheet, sheet.said(), actor);
+			write(sheet, card, new CardKeying.Upshot(KeyingOutcome.SETTLED, sequence), actor);
 		}
 		else {
 			this.acts.publish(line(sheet, "card.keyed", actor)
 				.to(sheet.label() + ": settled by one; somebody else who says the same is missing"));
-			write(sheet, card, KeyingOutcome.DIFFERS, sheet.state().card(), actor);
+			write(sheet, card, new CardKeying.Upshot(KeyingOutcome.DIFFERS, sheet.state().card()), actor);
 		}
 		return this.sheets.hold(id, seatId).seen(actor);
 	}
@@ -155,11 +156,10 @@ public class PaperKeying {
 		return sequence;
 	}
 
-	private void write(PaperSheets.Sheet sheet, PaperCards.KeyedCard card, KeyingOutcome outcome, int sequence,
-			Actor actor) {
+	private void write(PaperSheets.Sheet sheet, PaperCards.KeyedCard card, CardKeying.Upshot upshot, Actor actor) {
 		this.written.save(new CardKeying(this.acts.nextId(), sheet.performance().id(),
-				new CardKeying.Keyed(sheet.seat().id(), sheet.state().keyings() + 1, card),
-				new CardKeying.Upshot(outcome, sequence), actor, this.acts.now()));
+				new CardKeying.Keyed(sheet.seat().id(), sheet.state().keyings() + 1, card), upshot, actor,
+				this.acts.now()));
 	}
 
 	/**
