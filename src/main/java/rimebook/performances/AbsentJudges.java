@@ -61,11 +61,11 @@ public class AbsentJudges {
 		HeldSegment held = this.segments.of(closing.performance(), closing.version());
 		held.requireNoneReopened();
 		Performance performance = held.performance();
-		String rule = Required.text("rule", closing.rule(), 120);
-		String why = Required.text("reason", closing.reason(), 500);
+		Word word = new Word(Required.text("rule", closing.rule(), 120), Required.text("reason", closing.reason(), 500),
+				actor);
 		CountingPanel panel = this.panels.of(performance.segment());
 		List<SeatView> absent = absent(closing, panel, performance);
-		leaveOut(absent, panel, performance, rule, why, actor);
+		leaveOut(absent, panel, performance, word);
 		this.clocks.requireAtRest(performance.view());
 		String before = PerformanceRefusals.words(performance.status());
 		performance.close(this.acts.now());
@@ -75,8 +75,8 @@ public class AbsentJudges {
 				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
 					.from(before,
 							this.books.of(performance.segment()).inWords(performance.view(), after) + "; without "
-									+ without + " (" + rule + ")")
-					.because(why)));
+									+ without + " (" + word.rule() + ")")
+					.because(word.reason())));
 	}
 
 	private List<SeatView> absent(CloseWithout closing, CountingPanel panel, Performance performance) {
@@ -100,19 +100,19 @@ public class AbsentJudges {
 		return absent;
 	}
 
-	private void leaveOut(List<SeatView> absent, CountingPanel panel, Performance performance, String rule, String why,
-			Actor actor) {
+	private void leaveOut(List<SeatView> absent, CountingPanel panel, Performance performance, Word word) {
 		SegmentId segment = performance.segment();
 		boolean oneCard = this.books.of(segment).allowsAbsentCard();
 		int sequence = PanelChanges.next(panel);
 		for (SeatView seat : absent) {
 			// One card is absent, whoever's it is; else the whole seat is left out.
 			SeatView about = oneCard ? seat : panel.replacedBy(seat.id()).orElse(seat);
-			this.changes.save(new PanelChange(this.acts.nextId(), segment, sequence,
-					new PanelChange.Decided(oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT, about.id(),
-							why),
-					actor, this.acts.now())
-				.about(performance.id(), rule));
+			this.changes
+				.save(new PanelChange(this.acts.nextId(), segment, sequence,
+						new PanelChange.Decided(oneCard ? PanelChange.Kind.EXCUSED : PanelChange.Kind.LEFT_OUT,
+								about.id(), word.reason()),
+						word.actor(), this.acts.now())
+					.about(performance.id(), word.rule()));
 			sequence++;
 		}
 	}
@@ -124,6 +124,10 @@ public class AbsentJudges {
 			.filter((change) -> change.sequence() >= PanelChanges.next(before))
 			.map((change) -> this.panels.words(change, after).english())
 			.collect(Collectors.joining(" "));
+	}
+
+	/** The referee's word that a judge is left out: by which rule, and why. */
+	private record Word(String rule, String reason, Actor actor) {
 	}
 
 	/**
