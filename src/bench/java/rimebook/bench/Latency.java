@@ -39,8 +39,8 @@ import rimebook.testsupport.Visitor;
  * How long people wait for each other: from a judge's send to the referee's stand showing
  * the card, and from the referee's closing to the standing on every follower's page. The
  * service is a process of its own; judges, the stand, which looks as often as in a
- * browser, and the followers, who hear of a change and fetch the part that moved, speak
- * HTTP to it from this one, on the same machine. What a browser needs to draw is left
+ * browser, and the followers, who open the page, hear of a change and fetch the part that
+ * moved, speak HTTP to it from this one, on the same machine. What a browser needs to draw is left
  * out.
  *
  * <p>
@@ -225,6 +225,7 @@ public final class Latency {
 
 		void gather() throws Exception {
 			for (int i = 0; i < Latency.this.followers; i++) {
+				send("");
 				Stream<String> lines = Latency.this.http
 					.send(request(this.day.competition() + "/signals").build(), HttpResponse.BodyHandlers.ofLines())
 					.body();
@@ -277,14 +278,9 @@ public final class Latency {
 
 		private void fetch(String signal, int within) {
 			String moment = signal.replaceAll(".*\"moment\":(\\d+).*", "$1");
-			HttpRequest request = request(
-					this.day.competition() + "/" + this.day.page() + "?part=live&moment=" + moment)
-				.header("Accept-Encoding", "gzip")
-				.timeout(Duration.ofSeconds(20))
-				.build();
 			try {
 				TimeUnit.MILLISECONDS.sleep(ThreadLocalRandom.current().nextInt(within + 1));
-				while (Latency.this.http.send(request, HttpResponse.BodyHandlers.ofByteArray()).statusCode() != 200) {
+				while (send("?part=live&moment=" + moment) != 200) {
 					Latency.this.refused.increment();
 					TimeUnit.MILLISECONDS.sleep(ThreadLocalRandom.current().nextInt(3000, 5000));
 				}
@@ -297,6 +293,14 @@ public final class Latency {
 			catch (InterruptedException ex) {
 				Thread.currentThread().interrupt();
 			}
+		}
+
+		private int send(String query) throws IOException, InterruptedException {
+			HttpRequest request = request(this.day.competition() + "/" + this.day.page() + query)
+				.header("Accept-Encoding", "gzip")
+				.timeout(Duration.ofSeconds(20))
+				.build();
+			return Latency.this.http.send(request, HttpResponse.BodyHandlers.ofByteArray()).statusCode();
 		}
 
 	}

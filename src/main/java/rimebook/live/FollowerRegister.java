@@ -25,7 +25,7 @@ class FollowerRegister {
 	private static final int RETRY = 2000;
 
 	/** How many fetches a second are no burden. */
-	private static final int FETCHES_A_SECOND = 2000;
+	private static final int FETCHES_A_SECOND = 10_000;
 
 	private final Map<String, Set<Follower>> byCompetition = new ConcurrentHashMap<>();
 

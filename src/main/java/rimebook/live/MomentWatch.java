@@ -3,9 +3,11 @@ package rimebook.live;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -16,7 +18,8 @@ import rimebook.shared.NotFoundException;
  * Knows where each competition stands that somebody attends. Whoever publishes calls
  * {@link #nudge()}; since such a call can be lost, and another process on the same
  * database cannot make it, each attended competition is also looked at about once a
- * second.
+ * second. What moved is told by whoever calls {@link #lookAtAll}, so that no visitor who
+ * happens to see it first spends time on that.
  */
 @Component
 class MomentWatch {
@@ -63,16 +66,31 @@ class MomentWatch {
 		this.nudges.incrementAndGet();
 	}
 
-	/** Look at every attended competition now, and forget those nobody attends. */
-	void lookAtAll() {
+	/**
+	 * Look at every attended competition now, and forget those nobody attends. Only one
+	 * thread at a time may call this.
+	 * @param herald given what moved since the last call
+	 */
+	void lookAtAll(Consumer<News> herald) {
 		this.watches.values().forEach((watch) -> {
 			if (watch.isAttended()) {
 				watch.look();
+				watch.report(herald);
 			}
 			else {
 				this.watches.remove(watch.slug);
 			}
 		});
+	}
+
+	/**
+	 * That a competition moved.
+	 *
+	 * @param competition its slug
+	 * @param now where it stands
+	 * @param signals what to tell those who follow it
+	 */
+	record News(String competition, Moment now, List<Signal> signals) {
 	}
 
 	/**
@@ -89,6 +107,9 @@ class MomentWatch {
 		private final String slug;
 
 		private volatile @Nullable Seen seen;
+
+		/** What followers know: whoever comes is told everything, so the first look. */
+		private volatile @Nullable Moment reported;
 
 		private volatile Instant asked;
 
@@ -118,7 +139,7 @@ class MomentWatch {
 
 		/**
 		 * Time and nudges are noted before the look: what is published during it is not
-		 * taken for seen. Followers hear of a change after pages are made from it.
+		 * taken for seen.
 		 */
 		private synchronized Moment look() {
 			Seen before = this.seen;
@@ -126,10 +147,19 @@ class MomentWatch {
 			long nudges = MomentWatch.this.nudges.get();
 			Moment now = read((before != null) ? before.moment() : null);
 			this.seen = new Seen(now, at, nudges);
-			if (before != null && !before.moment().equals(now)) {
-				MomentWatch.this.followers.tell(this.slug, now.since(before.moment()));
+			if (this.reported == null) {
+				this.reported = now;
 			}
 			return now;
+		}
+
+		private void report(Consumer<News> herald) {
+			Seen last = this.seen;
+			Moment known = this.reported;
+			if (last != null && known != null && !known.equals(last.moment())) {
+				this.reported = last.moment();
+				herald.accept(new News(this.slug, last.moment(), last.moment().since(known)));
+			}
 		}
 
 		private Moment read(@Nullable Moment before) {

@@ -2,10 +2,9 @@ package rimebook.live;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 
-import jakarta.servlet.http.HttpServletRequest;
-import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
@@ -17,16 +16,19 @@ import rimebook.competition.SegmentView;
  *
  * @param key what is asked for
  * @param moment where the competition stands, {@code null} on the list of competitions
+ * @param base the path of the application, empty at the root
  */
-record PageModel(RenditionKey key, @Nullable Moment moment, HttpServletRequest request, HttpServletResponse response,
-		Map<String, @Nullable Object> model) {
+record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<String, @Nullable Object> model) {
 
-	static PageModel of(RenditionKey key, @Nullable Moment moment, HttpServletRequest request,
-			HttpServletResponse response) {
-		PageModel page = new PageModel(key, moment, request, response, new HashMap<>());
+	static PageModel of(RenditionKey key, @Nullable Moment moment, String base) {
+		PageModel page = new PageModel(key, moment, base, new HashMap<>());
 		return page.with("links", page.links())
-			.with("words", new PageWords(key.pageLanguage().locale()))
+			.with("words", new PageWords(page.locale()))
 			.with("frame", page.frame(null, Map.of()));
+	}
+
+	Locale locale() {
+		return this.key.pageLanguage().locale();
 	}
 
 	/** Give the template a thing under a name. */
@@ -42,12 +44,11 @@ record PageModel(RenditionKey key, @Nullable Moment moment, HttpServletRequest r
 	}
 
 	private Links links() {
-		return new Links(this.request.getContextPath(), this.key.pageLanguage());
+		return new Links(this.base, this.key.pageLanguage());
 	}
 
 	private Frame frame(@Nullable String signals, Map<String, Integer> seen) {
-		return new Frame(this.request.getContextPath() + this.key.path(), this.key.pageLanguage(), links().home(),
-				signals, seen);
+		return new Frame(this.base + this.key.path(), this.key.pageLanguage(), links().home(), signals, seen);
 	}
 
 }

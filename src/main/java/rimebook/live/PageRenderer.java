@@ -9,11 +9,15 @@ import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.ITemplateEngine;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.context.IContext;
 import org.thymeleaf.context.WebContext;
 import org.thymeleaf.web.servlet.JakartaServletWebApplication;
 
 /**
  * Renders public pages, or only the part of them that moves, into bytes that are kept.
+ * The part needs nothing of the request that asks for it, and so can be made before
+ * anybody does.
  */
 @Component
 class PageRenderer {
@@ -41,20 +45,34 @@ class PageRenderer {
 	void answer(HttpServletRequest request, HttpServletResponse response, @Nullable String competition, String template,
 			UnaryOperator<PageModel> filling) throws IOException {
 		RenditionKey key = RenditionKey.of(request);
-		Rendition page = this.renditions.get(key, competition,
-				(moment) -> render(template, filling.apply(PageModel.of(key, moment, request, response))
-					.with("quiet", this.settings.quiet().toMillis())));
-		Answer.with(page, request, response);
+		String base = request.getContextPath();
+		RenditionCache.Part part = new RenditionCache.Part(key.ofPart(), (moment) -> {
+			PageModel page = filled(PageModel.of(key.ofPart(), moment, base), filling);
+			return render(template, PART, new Context(page.locale(), page.model()));
+		});
+		Rendition answer = key.part() ? this.renditions.get(part, competition)
+				: this.renditions.get(key, competition, (moment) -> {
+					PageModel page = filled(PageModel.of(key, moment, base), filling);
+					return render(template, Set.of(), webContext(page, request, response));
+				}, part);
+		Answer.with(answer, request, response);
 	}
 
-	private Rendition render(String template, PageModel page) {
-		JakartaServletWebApplication application = JakartaServletWebApplication
-			.buildApplication(page.request().getServletContext());
-		WebContext context = new WebContext(application.buildExchange(page.request(), page.response()),
-				page.key().pageLanguage().locale(), page.model());
-		String html = page.key().part() ? this.engine.process(template, PART, context)
-				: this.engine.process(template, context);
-		return Rendition.of("text/html;charset=UTF-8", html);
+	private PageModel filled(PageModel page, UnaryOperator<PageModel> filling) {
+		return filling.apply(page).with("quiet", this.settings.quiet().toMillis());
+	}
+
+	/**
+	 * Links to styles and scripts bear a number of their contents, which the request
+	 * knows.
+	 */
+	private static IContext webContext(PageModel page, HttpServletRequest request, HttpServletResponse response) {
+		return new WebContext(JakartaServletWebApplication.buildApplication(request.getServletContext())
+			.buildExchange(request, response), page.locale(), page.model());
+	}
+
+	private Rendition render(String template, Set<String> part, IContext context) {
+		return Rendition.of("text/html;charset=UTF-8", this.engine.process(template, part, context));
 	}
 
 }

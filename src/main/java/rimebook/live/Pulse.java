@@ -12,9 +12,9 @@ import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
 /**
- * The one thread of the public side: looks for changes and gives signs of life. May be
- * stopped and started again; a stop lets all followers go, so that a shutdown need not
- * wait for them.
+ * The one thread of the public side: looks for changes, has the pages that are followed
+ * made from them, tells followers, and gives signs of life. May be stopped and started
+ * again; a stop lets all followers go, so that a shutdown need not wait for them.
  */
 @Component
 class Pulse implements SmartLifecycle {
@@ -23,14 +23,17 @@ class Pulse implements SmartLifecycle {
 
 	private final MomentWatch watch;
 
+	private final RenditionCache renditions;
+
 	private final FollowerRegister followers;
 
 	private final LiveSettings settings;
 
 	private @Nullable ScheduledExecutorService thread;
 
-	Pulse(MomentWatch watch, FollowerRegister followers, LiveSettings settings) {
+	Pulse(MomentWatch watch, RenditionCache renditions, FollowerRegister followers, LiveSettings settings) {
 		this.watch = watch;
+		this.renditions = renditions;
 		this.followers = followers;
 		this.settings = settings;
 	}
@@ -40,7 +43,7 @@ class Pulse implements SmartLifecycle {
 		this.watch.nudge();
 		if (this.thread != null) {
 			try {
-				this.thread.execute(guarded(this.watch::lookAtAll));
+				this.thread.execute(guarded(this::look));
 			}
 			catch (RejectedExecutionException ex) {
 				log.debug("Stopped in this moment; whoever comes next looks", ex);
@@ -52,8 +55,20 @@ class Pulse implements SmartLifecycle {
 	public synchronized void start() {
 		if (this.thread == null) {
 			this.thread = Executors.newSingleThreadScheduledExecutor(Pulse::thread);
-			every(this.settings.look().toMillis(), this.watch::lookAtAll);
+			every(this.settings.look().toMillis(), this::look);
 			every(this.settings.heartbeat().toMillis(), this.followers::beat);
+		}
+	}
+
+	private void look() {
+		this.watch.lookAtAll(this::herald);
+	}
+
+	/** Everybody fetches when they are told; so what they fetch is there by then. */
+	private void herald(MomentWatch.News news) {
+		if (this.followers.follow(news.competition())) {
+			this.renditions.makeAhead(news.competition(), news.now());
+			this.followers.tell(news.competition(), news.signals());
 		}
 	}
 

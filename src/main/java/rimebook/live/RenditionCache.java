@@ -1,13 +1,20 @@
 package rimebook.live;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Component;
@@ -21,6 +28,16 @@ import org.springframework.stereotype.Component;
  */
 @Component
 class RenditionCache {
+
+	private static final Log log = LogFactory.getLog(RenditionCache.class);
+
+	/** How many parts are made ahead at most, whoever made them look much asked for. */
+	private static final int MOST_AHEAD = 8;
+
+	/**
+	 * How long followers wait for what is made ahead; what is slower is made when asked.
+	 */
+	private static final Duration AHEAD = Duration.ofMillis(150);
 
 	/** What each takes beside its bytes; so their number is bounded, too. */
 	private static final int BESIDE = 1024;
@@ -69,8 +86,58 @@ class RenditionCache {
 	 * @param maker given the moment that it shall show, {@code null} for a list
 	 */
 	Rendition get(RenditionKey key, @Nullable String competition, Function<@Nullable Moment, Rendition> maker) {
-		Moment now = moment(competition);
-		Shelf shelf = this.shelves.get(key, (absent) -> new Shelf(competition));
+		return get(key, competition, maker, null);
+	}
+
+	/**
+	 * The same for a page of which only a part is asked for afterwards.
+	 * @param part the part that is made ahead from now on
+	 */
+	Rendition get(RenditionKey key, @Nullable String competition, Function<@Nullable Moment, Rendition> maker,
+			@Nullable Part part) {
+		return make(key, new Shelf(competition, part), moment(competition), maker);
+	}
+
+	/** The same for such a part. */
+	Rendition get(Part part, @Nullable String competition) {
+		return get(part.key(), competition, part.maker(), part);
+	}
+
+	/**
+	 * Make what is followed most of a competition that moved, so that it is there when
+	 * everybody asks for it at once.
+	 * @param now where it stands
+	 */
+	void makeAhead(String competition, Moment now) {
+		Instant end = this.clock.instant().plus(AHEAD);
+		for (Part part : followed(competition)) {
+			if (!this.clock.instant().isBefore(end)) {
+				return;
+			}
+			try {
+				make(part.key(), new Shelf(competition, part), now, part.maker());
+			}
+			catch (RuntimeException ex) {
+				log.debug("Could not be made ahead; whoever asks is told why", ex);
+			}
+		}
+	}
+
+	private List<Part> followed(String competition) {
+		Set<RenditionKey> known = new HashSet<>();
+		return this.shelves.policy()
+			.eviction()
+			.orElseThrow()
+			.hottest((entries) -> entries.map((entry) -> entry.getValue().followed(competition))
+				.filter(Objects::nonNull)
+				.filter((part) -> known.add(part.key()))
+				.limit(MOST_AHEAD)
+				.toList());
+	}
+
+	private Rendition make(RenditionKey key, Shelf ifAbsent, @Nullable Moment now,
+			Function<@Nullable Moment, Rendition> maker) {
+		Shelf shelf = this.shelves.get(key, (absent) -> ifAbsent);
 		try {
 			long before = shelf.bytes();
 			Rendition rendition = shelf.get(now, maker);
@@ -105,6 +172,15 @@ class RenditionCache {
 	}
 
 	/**
+	 * The part of a page that is asked for again and again.
+	 *
+	 * @param key what is asked for
+	 * @param maker given the moment that it shall show; needs nobody who asks
+	 */
+	record Part(RenditionKey key, Function<@Nullable Moment, Rendition> maker) {
+	}
+
+	/**
 	 * @param until when it must be made again
 	 * @param claimed whether somebody is about to make it again
 	 */
@@ -120,10 +196,17 @@ class RenditionCache {
 
 		private final @Nullable String competition;
 
+		private final @Nullable Part part;
+
 		private final AtomicReference<@Nullable Held> held = new AtomicReference<>();
 
-		Shelf(@Nullable String competition) {
+		Shelf(@Nullable String competition, @Nullable Part part) {
 			this.competition = competition;
+			this.part = part;
+		}
+
+		@Nullable Part followed(String slug) {
+			return slug.equals(this.competition) ? this.part : null;
 		}
 
 		long bytes() {

@@ -19,6 +19,11 @@ record RenditionKey(String path, boolean part, PageLanguage pageLanguage) {
 		return new RenditionKey(path, "live".equals(request.getParameter("part")), PageLanguage.of(request));
 	}
 
+	/** The part that follows of the same page. */
+	RenditionKey ofPart() {
+		return this.part ? this : new RenditionKey(this.path, true, this.pageLanguage);
+	}
+
 	/** Tell whether it is what pages without a stream ask for every few seconds. */
 	boolean isPoll() {
 		return isPoll(this.path);

@@ -2,9 +2,9 @@ package rimebook.web;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Semaphore;
 import java.util.function.Predicate;
 
 import jakarta.servlet.ServletException;
@@ -46,15 +46,18 @@ class DoorValve extends ValveBase {
 	/** The same of people nobody knows, who are refused further in in any case. */
 	private static final int MOST_LARGE_OF_STRANGERS = 4;
 
-	private final Semaphore visitors;
+	/** How long somebody waits for a place; everybody is through within less. */
+	private static final Duration MOMENT = Duration.ofSeconds(1);
 
-	private final Semaphore files;
+	private final Places visitors;
 
-	private final Semaphore newcomers;
+	private final Places files;
 
-	private final Semaphore large = new Semaphore(MOST_LARGE);
+	private final Places newcomers;
 
-	private final Semaphore largeOfStrangers = new Semaphore(MOST_LARGE_OF_STRANGERS);
+	private final Places large = new Places(MOST_LARGE, Duration.ZERO);
+
+	private final Places largeOfStrangers = new Places(MOST_LARGE_OF_STRANGERS, Duration.ZERO);
 
 	private final Arrivals arrivals;
 
@@ -69,9 +72,9 @@ class DoorValve extends ValveBase {
 	DoorValve(DoorSettings settings, Predicate<HttpServletRequest> crew) {
 		super(true);
 		this.crew = crew;
-		this.visitors = new Semaphore(settings.visitors());
-		this.files = new Semaphore(settings.files());
-		this.newcomers = new Semaphore(settings.newcomers());
+		this.visitors = new Places(settings.visitors(), MOMENT);
+		this.files = new Places(settings.files(), MOMENT);
+		this.newcomers = new Places(settings.newcomers(), MOMENT);
 		this.arrivals = new Arrivals(settings.bodies(), settings.patience());
 		this.arrivalsOfStrangers = new Arrivals(settings.bodies(), settings.patience());
 	}
@@ -123,7 +126,7 @@ class DoorValve extends ValveBase {
 		return true;
 	}
 
-	private @Nullable Semaphore places(String path, Request request) {
+	private @Nullable Places places(String path, Request request) {
 		if ("/".equals(path) || fits(path, PUBLIC)) {
 			return this.visitors;
 		}
@@ -137,9 +140,9 @@ class DoorValve extends ValveBase {
 		return beginnings.stream().anyMatch(path::startsWith);
 	}
 
-	private void letIn(@Nullable Semaphore places, Request request, Response response)
+	private void letIn(@Nullable Places places, Request request, Response response)
 			throws IOException, ServletException {
-		if (places != null && !places.tryAcquire()) {
+		if (places != null && !places.take()) {
 			response.setHeader("Retry-After", "2");
 			answer(response, HttpServletResponse.SC_SERVICE_UNAVAILABLE,
 					"Too many ask at once. Try again in a moment.");
@@ -152,7 +155,7 @@ class DoorValve extends ValveBase {
 		finally {
 			CrowdConnections.forCrowd(false);
 			if (places != null) {
-				places.release();
+				places.leave();
 			}
 			if (request.getAttribute(UNREAD) != null) {
 				request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);

@@ -3,8 +3,10 @@ package rimebook.live;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -23,13 +25,17 @@ import static org.mockito.BDDMockito.then;
 import static org.mockito.BDDMockito.will;
 import static org.mockito.BDDMockito.willThrow;
 import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.never;
 import static org.mockito.Mockito.times;
 
 @Timeout(20)
 class MomentWatchTests {
 
+	private static final MomentWatch.News FROM_ONE_TO_TWO = new MomentWatch.News("cup", moment(2),
+			moment(2).since(moment(1)));
+
 	private final MomentReader moments = mock();
+
+	private final List<MomentWatch.News> told = new CopyOnWriteArrayList<>();
 
 	private final FollowerRegister followers = mock();
 
@@ -56,14 +62,17 @@ class MomentWatchTests {
 		assertThat(this.watch.current("cup")).as("nobody told").isEqualTo(moment(1));
 		this.watch.nudge();
 		assertThat(this.watch.current("cup")).isEqualTo(moment(2));
-		then(this.followers).should().tell("cup", moment(2).since(moment(1)));
+		assertThat(this.told).as("not by a visitor").isEmpty();
+		lookAtAll();
+		lookAtAll();
+		assertThat(this.told).containsExactly(FROM_ONE_TO_TWO);
 	}
 
 	@Test
 	void nothingIsToldWhenNothingChanged() {
 		this.watch.current("cup");
-		this.watch.lookAtAll();
-		then(this.followers).should(never()).tell(any(), any());
+		lookAtAll();
+		assertThat(this.told).isEmpty();
 	}
 
 	@Test
@@ -76,7 +85,7 @@ class MomentWatchTests {
 			published.await(10, TimeUnit.SECONDS);
 			return moment(1);
 		}).willReturn(moment(2)).given(this.moments).read(eq("cup"), any());
-		CompletableFuture<Void> slow = CompletableFuture.runAsync(this.watch::lookAtAll);
+		CompletableFuture<Void> slow = CompletableFuture.runAsync(this::lookAtAll);
 		reading.await();
 		this.watch.nudge();
 		CompletableFuture<Moment> visitor = CompletableFuture.supplyAsync(() -> this.watch.current("cup"));
@@ -89,17 +98,21 @@ class MomentWatchTests {
 	void databaseThatIsAwayIsAskedAgain() {
 		this.watch.current("cup");
 		willThrow(new IllegalStateException("away")).willReturn(moment(2)).given(this.moments).read(eq("cup"), any());
-		assertThatExceptionOfType(IllegalStateException.class).isThrownBy(this.watch::lookAtAll);
-		this.watch.lookAtAll();
-		then(this.followers).should().tell("cup", moment(2).since(moment(1)));
+		assertThatExceptionOfType(IllegalStateException.class).isThrownBy(this::lookAtAll);
+		lookAtAll();
+		assertThat(this.told).containsExactly(FROM_ONE_TO_TWO);
 	}
 
 	@Test
 	void whatIsNotPublicIsNotWatched() {
 		given(this.moments.read(eq("plan"), any())).willThrow(NotFoundException.of("competition", "plan"));
 		assertThatExceptionOfType(NotFoundException.class).isThrownBy(() -> this.watch.current("plan"));
-		this.watch.lookAtAll();
+		lookAtAll();
 		then(this.moments).should(times(1)).read("plan", null);
+	}
+
+	private void lookAtAll() {
+		this.watch.lookAtAll(this.told::add);
 	}
 
 	private static Moment moment(int count) {

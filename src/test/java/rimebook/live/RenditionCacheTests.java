@@ -111,13 +111,83 @@ class RenditionCacheTests {
 		}
 	}
 
+	@Test
+	void theFollowedPartIsThereBeforeAnybodyAsks() {
+		RenditionCache.Part part = part(KEY);
+		this.renditions.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "whole"), part);
+		assertThat(this.renditions.kept(part.key())).isEmpty();
+		stands(2);
+		this.renditions.makeAhead("other", moment(2));
+		assertThat(this.made).hasValue(0);
+		this.renditions.makeAhead("cup", moment(2));
+		assertThat(this.renditions.kept(part.key())).isPresent();
+		assertThat(this.renditions.get(part, "cup").bytes(false)).asString().isEqualTo("made 1 at 2");
+	}
+
+	@Test
+	void ofManyPartsThoseThatAreAskedForMostAreMadeAhead() {
+		for (int i = 0; i < 100; i++) {
+			this.renditions.get(part(new RenditionKey("/follow/cup/" + i, true, PageLanguage.OF_PROGRAMS)), "cup");
+		}
+		RenditionCache.Part much = part(KEY);
+		for (int i = 0; i < 20; i++) {
+			this.renditions.get(much, "cup");
+		}
+		this.made.set(0);
+		stands(2);
+		this.renditions.makeAhead("cup", moment(2));
+		assertThat(this.renditions.kept(much.key())).isPresent();
+		assertThat(this.made).hasValue(8);
+	}
+
+	@Test
+	void followersDoNotWaitForAllThatIsSlow() {
+		for (int i = 0; i < 4; i++) {
+			RenditionKey key = new RenditionKey("/follow/cup/" + i, true, PageLanguage.OF_PROGRAMS);
+			this.renditions.get(new RenditionCache.Part(key, (moment) -> {
+				this.clock.now = this.clock.now.plusMillis(100);
+				return Rendition.of("text/plain", "made " + this.made.incrementAndGet());
+			}), "cup");
+		}
+		this.made.set(0);
+		stands(2);
+		this.renditions.makeAhead("cup", moment(2));
+		assertThat(this.made).hasValue(2);
+	}
+
+	@Test
+	void whatCannotBeMadeAheadKeepsNothingElseBack() {
+		AtomicInteger asked = new AtomicInteger();
+		this.renditions.get(new RenditionCache.Part(KEY.ofPart(), (moment) -> {
+			if (asked.incrementAndGet() > 1) {
+				throw new IllegalStateException("no");
+			}
+			return Rendition.of("text/plain", "once");
+		}), "cup");
+		RenditionCache.Part other = part(new RenditionKey("/follow/cup/other", true, PageLanguage.OF_PROGRAMS));
+		this.renditions.get(other, "cup");
+		stands(2);
+		this.renditions.makeAhead("cup", moment(2));
+		assertThat(asked).hasValue(2);
+		assertThat(this.renditions.kept(other.key())).isPresent();
+	}
+
+	private RenditionCache.Part part(RenditionKey key) {
+		return new RenditionCache.Part(key.ofPart(), (moment) -> Rendition.of("text/plain",
+				"made " + this.made.incrementAndGet() + " at " + ((moment != null) ? moment.plan() : 0)));
+	}
+
 	private Rendition get() {
 		return this.renditions.get(KEY, "cup",
 				(moment) -> Rendition.of("text/plain", "made " + this.made.incrementAndGet()));
 	}
 
+	private static Moment moment(int version) {
+		return new Moment(version, Map.of());
+	}
+
 	private void stands(int version) {
-		given(this.watch.current("cup")).willReturn(new Moment(version, Map.of()));
+		given(this.watch.current("cup")).willReturn(moment(version));
 	}
 
 	private static final class Ticking extends Clock {

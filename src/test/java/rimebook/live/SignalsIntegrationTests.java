@@ -24,6 +24,8 @@ class SignalsIntegrationTests {
 
 	private static final String MOMENTS = "/follow/fjord-days/moments";
 
+	private static final String FREE_SKATING = "/follow/fjord-days/junior/free-skating";
+
 	@Autowired
 	private Visitor visitor;
 
@@ -32,6 +34,9 @@ class SignalsIntegrationTests {
 
 	@Autowired
 	private Pulse pulse;
+
+	@Autowired
+	private RenditionCache renditions;
 
 	private final Stage stage = new Stage();
 
@@ -61,8 +66,22 @@ class SignalsIntegrationTests {
 			ResultVersion version = this.stage.free().skate();
 			this.visitor.publish(version.scopeId(), version.number());
 			assertThat(signal(heard)).contains(this.free, "\"version\":2");
-			assertThat(this.visitor.get("/follow/fjord-days/junior/free-skating?part=live").body())
-				.contains("Version 2");
+			assertThat(this.visitor.get(FREE_SKATING + "?part=live").body()).contains("Version 2");
+		}
+	}
+
+	/** Everybody fetches when they hear it; nobody should wait for it to be made. */
+	@Test
+	void whatEverybodyFetchesIsMadeBeforeTheyHear() {
+		this.visitor.get(FREE_SKATING);
+		try (Stream<String> lines = this.visitor.lines(SIGNALS)) {
+			Iterator<String> heard = settled(lines);
+			RenditionKey part = new RenditionKey(FREE_SKATING, true, PageLanguage.OF_PROGRAMS);
+			assertThat(this.renditions.kept(part)).isEmpty();
+			ResultVersion version = this.stage.free().skate();
+			this.visitor.publish(version.scopeId(), version.number());
+			assertThat(signal(heard)).contains(this.free, "\"version\":2");
+			assertThat(this.renditions.kept(part).orElseThrow().bytes(false)).asString().contains("Version 2");
 		}
 	}
 
