@@ -181,7 +181,7 @@ class SimulatedPanel {
 	}
 
 	private static boolean hasSent(StandView.Now now, SeatView seat) {
-		return now.cards().seats().stream().anyMatch((card) -> card.label().equals(seat.label()) && card.isThere());
+		return now.cards().seats().stream().anyMatch((card) -> card.place().equals(seat.place()) && card.isThere());
 	}
 
 	/** Wait for the cards of seats that visitors hold; then send what still lacks. */

@@ -3,6 +3,8 @@ package rimebook.panels;
 import java.util.List;
 
 import rimebook.competition.EventId;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * The panel of an event.
@@ -18,9 +20,9 @@ public record PanelView(EventId event, List<SeatView> seats, List<SeatPlace> emp
 		empty = List.copyOf(empty);
 	}
 
-	/** The labels of the places that must be filled and are not, in English. */
-	public List<String> missing() {
-		return this.empty.stream().map(SeatPlace::label).toList();
+	/** The places that must be filled and are not in one line; empty for none. */
+	public Sentence missing() {
+		return Series.withCommas(this.empty.stream().map(SeatPlace::spoken).toList());
 	}
 
 	/** Tell whether the referee and every judge have their seats. */

@@ -126,10 +126,10 @@ public class Panels {
 			.findFirst();
 	}
 
-	/** The labels of the places that must be filled and are not; empty when complete. */
-	public List<String> missing(EventId id) {
+	/** The places that must be filled and are not; empty when complete. */
+	public List<SeatPlace> missing(EventId id) {
 		EventView event = this.competitions.event(id);
-		return this.views.empty(event, this.views.used(event)).stream().map(SeatPlace::label).toList();
+		return this.views.empty(event, this.views.used(event));
 	}
 
 	/** The judges' seats of an event that exist, by number, taken or not. */

@@ -32,7 +32,7 @@ public class SeatTakeoverQuestions {
 	private static List<Question> about(SeatView seat, List<SeatTakeovers.Question> open) {
 		return open.stream()
 			.filter((question) -> question.seat().equals(seat.id().value()))
-			.map((question) -> new Question(seat.id(), seat.label(), question.device(), question.askedAt(),
+			.map((question) -> new Question(seat.id(), seat.place(), question.device(), question.askedAt(),
 					question.holder()))
 			.toList();
 	}
@@ -55,7 +55,7 @@ public class SeatTakeoverQuestions {
 	 * @param askedAt when it asked, UTC; names the question
 	 * @param holder the address and browser of the tablet that has the seat
 	 */
-	public record Question(SeatId seat, String label, String device, Instant askedAt, String holder) {
+	public record Question(SeatId seat, SeatPlace place, String device, Instant askedAt, String holder) {
 	}
 
 }

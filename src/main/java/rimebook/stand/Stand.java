@@ -109,21 +109,17 @@ public class Stand {
 		ClockView clock = this.clocks.ofPerformance(performance.id());
 		return new StandView.Now(row(performance), new StandView.Now.Cards(
 				seats.stream().map((seat) -> seatCard(seat, sent.get(seat.id()), standing(seat, panel))).toList(),
-				words(book.missing(performance, panel.seats())), spare(performance, panel, book),
+				book.missing(performance, panel.seats()), spare(performance, panel, book),
 				book.anySentFor(performance.id()) || clock.last() != null),
 				this.remarks.told(performance.id(), panel.seats()), clock);
 	}
 
-	private static List<String> spare(PerformanceView performance, CountingPanel panel, CardBook book) {
+	private static List<Sentence> spare(PerformanceView performance, CountingPanel panel, CardBook book) {
 		return panel.substitutes()
 			.stream()
 			.filter((seat) -> panel.replacedBy(seat.id()).isEmpty())
-			.flatMap((seat) -> words(book.missing(performance, seat)).stream())
+			.flatMap((seat) -> book.missing(performance, seat).stream())
 			.toList();
-	}
-
-	private static List<String> words(List<Sentence> missing) {
-		return missing.stream().map(Sentence::english).toList();
 	}
 
 	private static StandView.SeatCard seatCard(SeatView seat, CardBook.@Nullable SentCard card,
@@ -131,7 +127,7 @@ public class Stand {
 		String official = (seat.official() != null) ? seat.official().name() : "";
 		StandView.SeatCard.Sent sent = (card == null) ? StandView.SeatCard.Sent.NOTHING
 				: new StandView.SeatCard.Sent(card.words(), card.receivedAt(), card.sequence());
-		return new StandView.SeatCard(seat.label(), official, sent, seat.tablet(), standing);
+		return new StandView.SeatCard(seat.place(), official, sent, seat.tablet(), standing);
 	}
 
 	private static StandView.Standing standing(SeatView seat, CountingPanel panel) {

@@ -11,11 +11,14 @@ import rimebook.clock.ClockView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentPlace;
 import rimebook.competition.SegmentView;
+import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
 import rimebook.remarks.RemarkReceipts;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * What the referee sees of a segment.
@@ -62,13 +65,19 @@ public record StandView(SegmentPlace at, List<Row> order, Ice ice) {
 		 * What has come of the cards of a performance.
 		 *
 		 * @param seats one a seat that has a card, in order
-		 * @param missing what is missing before the cards can be closed, in words
+		 * @param missing what is missing before the cards can be closed
 		 * @param spare what is missing of a substitute's card that closing does not wait
-		 * for, in words
+		 * for
 		 * @param anySent whether anything was sent or the clock started, so that the call
 		 * stands
 		 */
-		public record Cards(List<SeatCard> seats, List<String> missing, List<String> spare, boolean anySent) {
+		public record Cards(List<SeatCard> seats, List<Sentence> missing, List<Sentence> spare, boolean anySent) {
+
+			/** What is missing in one line; empty for nothing. */
+			public Sentence missingInWords() {
+				return Series.withCommas(this.missing);
+			}
+
 		}
 
 	}
@@ -80,7 +89,7 @@ public record StandView(SegmentPlace at, List<Row> order, Ice ice) {
 	 * @param tablet what was heard of the seat's tablet, to within a few seconds
 	 * @param standing whether its card counts
 	 */
-	public record SeatCard(String label, String official, Sent sent, SeatView.Tablet tablet, Standing standing) {
+	public record SeatCard(SeatPlace place, String official, Sent sent, SeatView.Tablet tablet, Standing standing) {
 
 		/** Tell whether closing waits for its card. */
 		public boolean counts() {

@@ -113,7 +113,7 @@ class SimulatedPanelIntegrationTests {
 		for (int i = 0; i < 200; i++) {
 			StandView.Now now = this.panel.look().now();
 			if (now != null && now.cards().missing().size() == 1) {
-				assertThat(now.cards().missing()).containsExactly(this.seat.label());
+				assertThat(now.cards().missing()).containsExactly(this.seat.spoken());
 				return now;
 			}
 			Thread.sleep(100);

@@ -135,11 +135,12 @@ class PanelsIntegrationTests {
 
 	@Test
 	void panelIsCompleteWithTheRefereeAndEveryJudge() {
-		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Referee", "Judge 1", "Judge 2",
-				"Judge 3");
+		assertThat(this.panels.ofEvent(this.junior).missing()).hasToString("Referee, Judge 1, Judge 2, Judge 3");
+		assertThat(this.panels.ofEvent(this.junior).empty()).extracting(SeatPlace::label)
+			.containsExactly("Referee", "Judge 1", "Judge 2", "Judge 3");
 		seat(this.junior, SeatKind.REFEREE, 1, register("Referee", ""));
 		IntStream.rangeClosed(1, 2).forEach((n) -> seat(this.junior, SeatKind.JUDGE, n, register("Official " + n, "")));
-		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Judge 3");
+		assertThat(this.panels.ofEvent(this.junior).empty()).extracting(SeatPlace::label).containsExactly("Judge 3");
 		assertThat(this.panels.ofEvent(this.junior).isComplete()).isFalse();
 		seat(this.junior, SeatKind.JUDGE, 3, register("Official 3", ""));
 		assertThat(this.panels.ofEvent(this.junior).isComplete()).isTrue();
@@ -153,7 +154,7 @@ class PanelsIntegrationTests {
 		PanelSeating.Outcome done = this.whole.seat(this.junior, orders, REFEREE);
 		assertThat(done.refused()).isEmpty();
 		assertThat(done.seated()).extracting(SeatView::label).containsExactly("Referee", "Judge 1", "Judge 2");
-		assertThat(this.panels.ofEvent(this.junior).missing()).containsExactly("Judge 3");
+		assertThat(this.panels.ofEvent(this.junior).empty()).extracting(SeatPlace::label).containsExactly("Judge 3");
 		assertThat(this.published.stream(AuditedChange.class).filter((change) -> change.action().equals("seat.taken")))
 			.hasSize(3);
 	}
@@ -241,7 +242,7 @@ class PanelsIntegrationTests {
 			.withMessageContaining("(Skate Canada rule 2502, as on info.skatecanada.ca, edition not stated there; "
 					+ "own club: common practice); the rulebook in force decides")
 			.satisfies((refusal) -> assertThat(refusal.code()).isEqualTo("official-bound"));
-		assertThat(this.panels.ofEvent(this.junior).missing()).contains("Judge 1");
+		assertThat(this.panels.ofEvent(this.junior).empty()).extracting(SeatPlace::label).contains("Judge 1");
 	}
 
 	@Test

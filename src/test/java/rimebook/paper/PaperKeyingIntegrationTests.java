@@ -28,6 +28,7 @@ import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -302,7 +303,7 @@ class PaperKeyingIntegrationTests {
 
 	private List<String> missing() {
 		StandView.Now now = this.stand.ofSegment(this.day.segment(1)).now();
-		return (now != null) ? now.cards().missing() : List.of();
+		return (now != null) ? now.cards().missing().stream().map(Sentence::english).toList() : List.of();
 	}
 
 	private int rows() {

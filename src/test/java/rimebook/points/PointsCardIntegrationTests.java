@@ -23,6 +23,7 @@ import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -212,7 +213,13 @@ class PointsCardIntegrationTests {
 	}
 
 	private List<String> missing() {
-		return this.stand.ofSegment(this.day.segment(1)).now().cards().missing();
+		return this.stand.ofSegment(this.day.segment(1))
+			.now()
+			.cards()
+			.missing()
+			.stream()
+			.map(Sentence::english)
+			.toList();
 	}
 
 	private static void assertRefused(String code, Runnable act) {

@@ -39,6 +39,7 @@ import rimebook.testsupport.Looks;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -565,7 +566,14 @@ class PointsCardBrowserTests {
 	}
 
 	private List<String> missing() {
-		return this.context.getBean(Stand.class).ofSegment(this.day.segment(1)).now().cards().missing();
+		return this.context.getBean(Stand.class)
+			.ofSegment(this.day.segment(1))
+			.now()
+			.cards()
+			.missing()
+			.stream()
+			.map(Sentence::english)
+			.toList();
 	}
 
 	/** What the service holds of this seat: grades in order, components, sequence. */

@@ -37,15 +37,16 @@ class PanelListController {
 	}
 
 	private EventPanel panel(EventView event) {
-		return new EventPanel(event.id(), event.name(), event.judging().judges(), this.panels.missing(event.id()));
+		return new EventPanel(event.id(), event.name(), event.judging().judges(),
+				this.panels.missing(event.id()).size());
 	}
 
 	/** The panels of one competition. */
 	record CompetitionPanels(String name, List<EventPanel> events) {
 	}
 
-	/** The panel of one event, with the seats that must still be filled. */
-	record EventPanel(EventId id, String name, int judges, List<String> missing) {
+	/** The panel of one event, and how many seats must still be filled. */
+	record EventPanel(EventId id, String name, int judges, int missing) {
 	}
 
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * What waits for the referee now.
@@ -31,13 +33,13 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, C
 	}
 
 	/** What is missing in one line. */
-	public String missingInWords() {
-		return String.join(", ", this.cards.missing());
+	public Sentence missingInWords() {
+		return Series.withCommas(this.cards.missing());
 	}
 
 	/** What is missing of the substitute's card in one line; empty for nothing. */
-	public String spareInWords() {
-		return String.join(", ", this.cards.spare());
+	public Sentence spareInWords() {
+		return Series.withCommas(this.cards.spare());
 	}
 
 	/** Tell whether the cards can be closed. */
@@ -59,7 +61,7 @@ record DecisionPart(StandView.@Nullable Row now, StandView.@Nullable Row next, C
 	 * for
 	 * @param anySent whether anything was sent for the performance
 	 */
-	record Cards(int seats, List<String> missing, List<String> spare, boolean anySent) {
+	record Cards(int seats, List<Sentence> missing, List<Sentence> spare, boolean anySent) {
 	}
 
 }

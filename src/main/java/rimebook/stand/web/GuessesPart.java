@@ -7,6 +7,7 @@ import rimebook.competition.EventId;
 import rimebook.pages.RinkClock;
 import rimebook.panels.SeatGuesses;
 import rimebook.panels.SeatTakeoverQuestions;
+import rimebook.wording.Sentence;
 
 /**
  * The devices from which seat codes were guessed lately, and tablets that ask for a seat.
@@ -21,7 +22,7 @@ record GuessesPart(EventId event, List<Guess> guesses, List<Question> questions)
 							clock.time(guess.stop().until()), guess.stop().stopped(), guess.freedBy()))
 					.toList(),
 				questions.stream()
-					.map((one) -> new Question(one.seat().toString(), one.label(), one.device(),
+					.map((one) -> new Question(one.seat().toString(), one.place().spoken(), one.device(),
 							clock.time(one.askedAt()), one.askedAt().toEpochMilli(), one.holder()))
 					.toList());
 	}
@@ -33,7 +34,7 @@ record GuessesPart(EventId event, List<Guess> guesses, List<Question> questions)
 	 * @param asked the same in milliseconds, which names the question
 	 * @param holder the tablet that has the seat
 	 */
-	record Question(String seat, String label, String device, String at, long asked, String holder) {
+	record Question(String seat, Sentence spoken, String device, String at, long asked, String holder) {
 	}
 
 	/**

@@ -16,6 +16,7 @@ import rimebook.panels.PanelView;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.wording.Sentence;
 
 /**
  * Lists everything that is needed before a segment can be opened, each with the page that
@@ -45,25 +46,25 @@ class OpeningSteps {
 		steps.add(running(this.competitions.competition(event.competition())));
 		steps.add(panel(event));
 		event.previousSegments(segment).forEach((earlier) -> steps.add(earlier(earlier)));
-		steps.add(new OpeningStep("draw", this.draw.ofSegment(segment).isPresent(), "", "/desk/draw/" + segment));
+		steps.add(new OpeningStep("draw", this.draw.ofSegment(segment).isPresent(), Sentence.NONE,
+				"/desk/draw/" + segment));
 		return List.copyOf(steps);
 	}
 
 	private static OpeningStep running(CompetitionView competition) {
 		return new OpeningStep("competition", competition.state() == CompetitionState.RUNNING,
-				competition.state().inWords(), "/desk/competitions/" + competition.id());
+				competition.state().spoken(), "/desk/competitions/" + competition.id());
 	}
 
 	private OpeningStep panel(EventView event) {
 		PanelView panel = this.panels.ofEvent(event.id());
-		return new OpeningStep("panel", panel.isComplete(), String.join(", ", panel.missing()),
-				"/desk/panel/" + event.id());
+		return new OpeningStep("panel", panel.isComplete(), panel.missing(), "/desk/panel/" + event.id());
 	}
 
 	private OpeningStep earlier(SegmentView earlier) {
 		List<PerformanceView> all = this.run.performances(earlier.id());
 		boolean done = !all.isEmpty() && all.stream().allMatch((performance) -> performance.status().isDone());
-		return new OpeningStep("earlier", done, earlier.name(), "/desk/stand/" + earlier.id());
+		return new OpeningStep("earlier", done, Sentence.said(earlier.name()), "/desk/stand/" + earlier.id());
 	}
 
 	/**
@@ -74,7 +75,7 @@ class OpeningSteps {
 	 * @param detail what is missing in particular, may be empty
 	 * @param path the page where it is put right
 	 */
-	record OpeningStep(String key, boolean done, String detail, String path) {
+	record OpeningStep(String key, boolean done, Sentence detail, String path) {
 	}
 
 }

@@ -7,15 +7,17 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.RinkClock;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * The performance whose closed cards were opened again, with its seats.
  *
  * @param row the performance, {@code null} while there is none
- * @param missing what is missing before they can be closed again, in words
+ * @param missing what is missing before they can be closed again
  */
 record ReopenedPart(StandView.@Nullable Row row, List<SeatsPart.SeatRow> seats,
-		List<String> missing) implements LivePart {
+		List<Sentence> missing) implements LivePart {
 
 	static ReopenedPart of(StandView stand, RinkClock clock, Instant now) {
 		StandView.Now reopened = stand.reopened();
@@ -28,8 +30,8 @@ record ReopenedPart(StandView.@Nullable Row row, List<SeatsPart.SeatRow> seats,
 	}
 
 	/** What is missing in one line, empty when the cards can be closed. */
-	public String missingInWords() {
-		return String.join(", ", this.missing);
+	public Sentence missingInWords() {
+		return Series.withCommas(this.missing);
 	}
 
 }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.pages.RinkClock;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /** The panel's seats for the performance on the ice. */
 record SeatsPart(List<SeatRow> seats) implements LivePart {
@@ -25,14 +26,14 @@ record SeatsPart(List<SeatRow> seats) implements LivePart {
 	 *
 	 * @param standing whether its card counts
 	 */
-	record SeatRow(String label, String official, Card card, Tablet tablet, StandView.Standing standing) {
+	record SeatRow(Sentence seat, String official, Card card, Tablet tablet, StandView.Standing standing) {
 
 		/** A tablet asks every second or two; after so long it is out of reach. */
 		private static final Duration SILENT = Duration.ofSeconds(20);
 
 		static SeatRow of(StandView.SeatCard seat, RinkClock clock, Instant now) {
 			String contact = contact(seat.tablet().lastHeardAt(), now);
-			return new SeatRow(seat.label(), seat.official(),
+			return new SeatRow(seat.place().spoken(), seat.official(),
 					new Card(seat.sent().card(), clock.time(seat.sent().receivedAt()),
 							Math.max(0, seat.sent().sequence() - 1)),
 					new Tablet(contact,

@@ -18,6 +18,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EnterTeam;
 import rimebook.panels.DraftOfficial;
 import rimebook.panels.Panels;
+import rimebook.panels.SeatPlace;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
@@ -54,7 +55,7 @@ class PanelPageIntegrationTests {
 		assertThat(filled.text()).contains("5 officials of the panel of Junior are filled in.");
 		assertThat(this.panels.ofEvent(senior).seats()).isEmpty();
 		assertThat(filled.submit("#seating", chosenIn(filled)).text()).contains("5 officials have their seats.");
-		assertThat(this.panels.missing(senior)).containsExactly("Judge 4", "Judge 5");
+		assertThat(this.panels.missing(senior)).extracting(SeatPlace::label).containsExactly("Judge 4", "Judge 5");
 	}
 
 	@Test
