@@ -3,6 +3,7 @@ package rimebook.panels;
 import java.net.http.HttpResponse;
 import java.util.Map;
 
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,10 @@ class GuessedCodesIntegrationTests {
 		assertThat(stand.document().select("#guesses").text()).contains("A second tablet asks for a seat");
 		assertThat(stand.submit("form[action$=/seat-question]", Map.of("yes", "false")).text())
 			.contains("The seat stays with the tablet that has it");
+		assertThat(panel.submit("form[action$=/takeover]", Map.of("yes", "true")).document().select("[role=alert]"))
+			.extracting(Element::text)
+			.containsExactly(
+					"That tablet no longer asks for the seat, or was answered meanwhile; nothing was changed.");
 		assertThat(pair(code()).statusCode()).isEqualTo(202);
 		panel = this.referee.open("/desk/panel/" + this.day.event().id());
 		assertThat(panel.submit("form[action$=/takeover]", Map.of("yes", "true")).text())
