@@ -1,5 +1,7 @@
 package rimebook.stand.web;
 
+import java.util.List;
+
 import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -105,6 +107,20 @@ class RefereeStandBrowserTests {
 		Page stand = stand(this.day.segment(1));
 		assertThat(stand.locator(".steps")).containsText("Nothing is drawn for this segment yet.");
 		Looks.expectAccessible(stand);
+	}
+
+	@Test
+	void theWayToTheResultStandsClearOfTheLastPlace() {
+		SegmentId segment = this.day.open(1);
+		this.day.skateNext(1);
+		Page stand = stand(segment);
+		for (int width : List.of(1440, 820, 390)) {
+			stand.setViewportSize(width, 900);
+			Number gap = (Number) stand
+				.evaluate("document.querySelector('#standing-now .small').getBoundingClientRect().top"
+						+ " - document.querySelector('#standing-now ol').getBoundingClientRect().bottom");
+			assertThat(gap.doubleValue()).as("at " + width).isBetween(11.9, 24.1);
+		}
 	}
 
 	@Test
