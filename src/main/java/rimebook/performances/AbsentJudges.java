@@ -71,7 +71,7 @@ public class AbsentJudges {
 		performance.close(this.acts.now());
 		CountingPanel after = this.panels.of(performance.segment());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
-		this.acts.publish(new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(panel, after),
+		this.acts.publish(new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(panel, after), after,
 				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
 					.from(before,
 							this.books.of(performance.segment()).inWords(performance.view(), after) + "; without "

@@ -43,7 +43,13 @@ public class ClosedCards {
 	 */
 	@Transactional(readOnly = true)
 	public ClosedSegment of(SegmentId segment, List<PerformanceView> performances) {
-		return of(segment, performances, PerformanceView::status, null);
+		return of(segment, performances, this.panels.of(segment));
+	}
+
+	/** The same for whoever has read whose cards count. */
+	@Transactional(readOnly = true)
+	public ClosedSegment of(SegmentId segment, List<PerformanceView> performances, CountingPanel panel) {
+		return of(new Field(segment, performances, panel), PerformanceView::status, null);
 	}
 
 	/**
@@ -70,24 +76,24 @@ public class ClosedCards {
 
 	private ClosedSegment ofSegment(SegmentId segment, Function<PerformanceView, PerformanceStatus> status,
 			Amendment.@Nullable SupposedChange<?> supposed) {
-		return of(segment, this.performances.ofSegment(segment), status, supposed);
+		return of(new Field(segment, this.performances.ofSegment(segment), this.panels.of(segment)), status, supposed);
 	}
 
-	private ClosedSegment of(SegmentId segment, List<PerformanceView> performances,
-			Function<PerformanceView, PerformanceStatus> status, Amendment.@Nullable SupposedChange<?> supposed) {
-		List<PerformanceView> done = performances.stream()
+	private ClosedSegment of(Field field, Function<PerformanceView, PerformanceStatus> status,
+			Amendment.@Nullable SupposedChange<?> supposed) {
+		List<PerformanceView> done = field.performances()
+			.stream()
 			.filter((performance) -> status.apply(performance).isDone())
 			.toList();
 		List<PerformanceView> marked = done.stream()
 			.filter((performance) -> hasMarks(performance, status.apply(performance)))
 			.toList();
-		CountingPanel panel = this.panels.of(segment);
-		Map<PerformanceId, ? extends ClosedMarks> marks = this.books.of(segment)
-			.closed(segment, panel, marked, supposed);
+		Map<PerformanceId, ? extends ClosedMarks> marks = this.books.of(field.segment())
+			.closed(field.segment(), field.panel(), marked, supposed);
 		return new ClosedSegment(done.stream()
 			.map((performance) -> new ClosedPerformance(performance.id(), performance.entry(),
 					performance.startNumber(), status(status.apply(performance)), marks.get(performance.id())))
-			.toList(), this.panels.counted(panel));
+			.toList(), this.panels.counted(field.panel()));
 	}
 
 	/** What was closed stays with a team that was disqualified afterwards. */
@@ -104,6 +110,10 @@ public class ClosedCards {
 			case DISQUALIFIED -> EntryStatus.DISQUALIFIED;
 			case WAITING, ON_ICE, REOPENED, SET_ASIDE -> throw new IllegalStateException("Not done: " + status);
 		};
+	}
+
+	/** A segment, who skates it and whose cards count in it. */
+	private record Field(SegmentId segment, List<PerformanceView> performances, CountingPanel panel) {
 	}
 
 	/**

@@ -62,8 +62,9 @@ public sealed interface PerformanceEvent extends AuditedEvent {
 	 *
 	 * @param words what the new standing says about itself; empty where nothing is
 	 * unusual
+	 * @param panel whose cards count in the segment, for whoever goes on with them
 	 */
-	record CardsClosed(PerformanceId performance, SegmentId segment, String words,
+	record CardsClosed(PerformanceId performance, SegmentId segment, String words, CountingPanel panel,
 			AuditedChange change) implements PerformanceEvent {
 	}
 

@@ -40,16 +40,16 @@ class PerformanceProgress {
 
 	/**
 	 * Refuse to close the cards of a performance before all that counts is there.
-	 * @return all that counts in words, for the record
+	 * @return what is closed
 	 * @throws rimebook.shared.RuleViolationException naming what is missing
 	 * @throws rimebook.shared.ConflictException if the clock was started and not stopped
 	 */
-	String requireWhole(Performance performance) {
+	Whole requireWhole(Performance performance) {
 		CardBook book = this.books.of(performance.segment());
 		CountingPanel panel = this.panels.of(performance.segment());
 		book.requireComplete(performance.view(), panel.seats());
 		this.clocks.requireAtRest(performance.view());
-		return book.inWords(performance.view(), panel);
+		return new Whole(book.inWords(performance.view(), panel), panel);
 	}
 
 	/**
@@ -60,6 +60,15 @@ class PerformanceProgress {
 		CardBook book = this.books.of(segment);
 		CountingPanel panel = this.panels.of(segment);
 		return (performance) -> book.soFar(performance.view(), panel);
+	}
+
+	/**
+	 * The cards of a performance of which nothing is missing.
+	 *
+	 * @param words all that counts, for the record
+	 * @param panel whose cards they are
+	 */
+	record Whole(String words, CountingPanel panel) {
 	}
 
 }

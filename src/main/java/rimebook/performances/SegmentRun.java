@@ -115,12 +115,12 @@ public class SegmentRun {
 		HeldSegment held = this.segments.of(id, version);
 		held.requireNoneReopened();
 		Performance performance = held.performance();
-		String cards = this.progress.requireWhole(performance);
+		PerformanceProgress.Whole cards = this.progress.requireWhole(performance);
 		String before = PerformanceRefusals.words(performance.status());
 		String words = performance.isReopened() ? reopenedWords(performance) : "";
 		performance.close(this.acts.now());
-		this.acts.publish(new PerformanceEvent.CardsClosed(id, performance.segment(), words,
-				line(actor, performance, "cards.closed").from(before, cards)));
+		this.acts.publish(new PerformanceEvent.CardsClosed(id, performance.segment(), words, cards.panel(),
+				line(actor, performance, "cards.closed").from(before, cards.words())));
 	}
 
 	private static String reopenedWords(Performance performance) {

@@ -71,7 +71,8 @@ class SegmentRunListener {
 	void on(PerformanceEvent.CardsClosed closed) {
 		HeldResult held = this.results.of(closed.segment());
 		held.result().leavesTheIce(entry(closed.performance()));
-		this.update.publish(held, ResultVersion.Cause.CARDS_CLOSED, closed.words(), closed.change().actor());
+		this.update.publish(held, closed.panel(), new VersionWriter.Publication(ResultVersion.Cause.CARDS_CLOSED,
+				closed.words(), closed.change().actor()));
 	}
 
 	/** Nothing is published: the last version stays until the cards are closed again. */

@@ -19,6 +19,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
+import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceView;
 import rimebook.tabulation.TabulationException;
 
@@ -51,6 +52,11 @@ class StandingDrafts {
 	/** Compose both standings as everything is now. */
 	Draft now(SegmentId id, List<PerformanceView> performances) {
 		return of(id, this.cards.of(id, performances), EventFieldReader.toSkate(performances), Supposition.NONE);
+	}
+
+	/** The same for whoever has read whose cards count. */
+	Draft now(SegmentId id, List<PerformanceView> performances, CountingPanel panel) {
+		return of(id, this.cards.of(id, performances, panel), EventFieldReader.toSkate(performances), Supposition.NONE);
 	}
 
 	/** Compose both standings as these cards would make them. */

@@ -9,6 +9,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.performances.PerformanceStatus;
+import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
@@ -56,19 +57,32 @@ class StandingUpdate {
 	 * open again: what is public stays until they are closed
 	 */
 	void publish(HeldResult held, ResultVersion.Cause cause, String note, Actor actor) {
-		SegmentResult result = held.result();
-		SegmentId segment = result.segment();
+		SegmentId segment = held.result().segment();
+		publish(held, this.drafts.now(segment, whole(segment)), new VersionWriter.Publication(cause, note, actor));
+	}
+
+	/** The same for whoever has read whose cards count. */
+	void publish(HeldResult held, CountingPanel panel, VersionWriter.Publication publication) {
+		SegmentId segment = held.result().segment();
+		publish(held, this.drafts.now(segment, whole(segment), panel), publication);
+	}
+
+	private List<PerformanceView> whole(SegmentId segment) {
 		List<PerformanceView> performances = this.run.performances(segment);
 		requireNoneReopened(performances);
-		StandingDrafts.Draft draft = this.drafts.now(segment, performances);
-		VersionWriter.Publication publication = new VersionWriter.Publication(cause, note, actor);
+		return performances;
+	}
+
+	private void publish(HeldResult held, StandingDrafts.Draft draft, VersionWriter.Publication publication) {
+		SegmentResult result = held.result();
 		int number = result.nextStanding();
-		this.writer.write(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, segment.value(), number),
+		this.writer.write(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, result.segment().value(), number),
 				result.isOfficial() ? ResultVersion.ResultState.OFFICIAL : ResultVersion.ResultState.PROVISIONAL,
 				publication, draft.segment());
 		writeEvent(draft, held.all(), publication);
 		if (result.isPosted()) {
-			this.postings.keep(result, number, changed(cause, note), actor);
+			this.postings.keep(result, number, changed(publication.reason().cause(), publication.reason().note()),
+					publication.actor());
 		}
 	}
 
@@ -108,9 +122,7 @@ class StandingUpdate {
 		List<SegmentResult> all = this.results.ofEvent(id);
 		if (this.standings.latest(id).map(ResultVersion::standing).filter(shown.negate()).isPresent()) {
 			SegmentId last = this.drafts.lastBegun(id);
-			List<PerformanceView> performances = this.run.performances(last);
-			requireNoneReopened(performances);
-			writeEvent(this.drafts.now(last, performances), all, publication);
+			writeEvent(this.drafts.now(last, whole(last)), all, publication);
 		}
 	}
 

@@ -64,11 +64,11 @@ class OneCloseIntegrationTests {
 		assertThat(asked("from segment_result .* for update")).isOne();
 	}
 
-	/** Once before the cards are closed and once for the standing of what was closed. */
+	/** The standing is made of the panel whose cards were closed. */
 	@Test
-	void asksForThePanelOnceOnEachSideOfTheClosing() {
+	void asksForThePanelOnce() {
 		closeTheSecond();
-		assertThat(panelsRead()).isEqualTo(2);
+		assertThat(panelsRead()).isOne();
 	}
 
 	@Test
