@@ -71,12 +71,13 @@ public class AbsentJudges {
 		performance.close(this.acts.now());
 		CountingPanel after = this.panels.of(performance.segment());
 		String without = absent.stream().map(SeatView::label).collect(Collectors.joining(", "));
-		this.acts.publish(new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(panel, after), after,
-				AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
-					.from(before,
-							this.books.of(performance.segment()).inWords(performance.view(), after) + "; without "
-									+ without + " (" + word.rule() + ")")
-					.because(word.reason())));
+		this.acts.publish(
+				new PerformanceEvent.CardsClosed(performance.id(), performance.segment(), words(panel, after), after,
+						AuditedChange.of(actor, "performance", performance.id(), "cards.closed-without")
+							.from(before,
+									this.books.of(performance.segment()).inWords(performance.view(), after)
+											+ "; without " + without + " (" + word.rule() + ")")
+							.because(word.reason())));
 	}
 
 	private List<SeatView> absent(CloseWithout closing, CountingPanel panel, Performance performance) {

@@ -8,11 +8,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
-import rimebook.competition.StillOpen;
 import rimebook.performances.Amending;
 import rimebook.performances.Amendment;
 import rimebook.performances.Amendments;
-import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.StatusCorrection;
@@ -23,7 +21,6 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
-import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
@@ -38,7 +35,7 @@ import rimebook.wording.Sentence;
 @Service
 public class Corrections {
 
-	private final CorrectionRepository corrections;
+	private final CorrectionBook corrections;
 
 	private final Amendments amendments;
 
@@ -48,14 +45,11 @@ public class Corrections {
 
 	private final ResultPublication publication;
 
-	private final StillOpen stillOpen;
-
 	private final Acts acts;
 
-	Corrections(CorrectionRepository corrections, Amendments amendments, SegmentRun run, ResultPreview preview,
-			ResultPublication publication, Acts acts, StillOpen stillOpen) {
+	Corrections(CorrectionBook corrections, Amendments amendments, SegmentRun run, ResultPreview preview,
+			ResultPublication publication, Acts acts) {
 		this.acts = acts;
-		this.stillOpen = stillOpen;
 		this.corrections = corrections;
 		this.amendments = amendments;
 		this.run = run;
@@ -95,8 +89,7 @@ public class Corrections {
 	}
 
 	private CorrectionView proposed(Correction correction, Actor actor) {
-		this.corrections.save(correction);
-		CorrectionView view = correction.view(this.amendments);
+		CorrectionView view = this.corrections.add(correction);
 		Amendment corrected = view.change().amendment();
 		String place = corrected.place().isEmpty() ? "" : corrected.place() + ": ";
 		this.acts.publish(line(actor, view, "correction.proposed")
@@ -113,30 +106,22 @@ public class Corrections {
 	 */
 	@Transactional
 	public void approve(CorrectionView.CorrectionId id, int version, Actor actor) {
-		holdBefore(id);
-		Correction correction = locked(id, version);
+		this.corrections.holdBefore(id);
+		Correction correction = this.corrections.hold(id, version);
 		correction.approve(actor, this.acts.now());
-		CorrectionView view = correction.view(this.amendments);
+		CorrectionView view = this.corrections.view(correction);
 		this.amendments.apply(view.change(), view.amended().old(),
 				new Amending.Approval(view.proposal().reason(), names(view), actor));
 		this.acts.publish(line(actor, view, "correction.approved").from("proposed by " + view.proposal().by(),
 				"approved by " + actor.name()));
 	}
 
-	/** What has to be held before the correction. */
-	private void holdBefore(CorrectionView.CorrectionId id) {
-		this.corrections.findAmendmentById(id.value())
-			.map(this.amendments::read)
-			.ifPresent((pair) -> this.amendments
-				.hold(new PerformanceId(this.corrections.findPerformanceById(id.value())), pair.after()));
-	}
-
 	/** Turn a correction down, saying why. */
 	@Transactional
 	public void reject(CorrectionView.CorrectionId id, int version, String why, Actor actor) {
-		Correction correction = locked(id, version);
+		Correction correction = this.corrections.hold(id, version);
 		correction.reject(actor, Required.text("grounds", why, 2000), this.acts.now());
-		CorrectionView view = correction.view(this.amendments);
+		CorrectionView view = this.corrections.view(correction);
 		this.acts.publish(line(actor, view, "correction.rejected")
 			.from("proposed by " + view.proposal().by(), "rejected by " + actor.name())
 			.because(view.decision().reason()));
@@ -158,26 +143,13 @@ public class Corrections {
 	/** Return one correction. */
 	@Transactional(readOnly = true)
 	public CorrectionView correction(CorrectionView.CorrectionId id) {
-		return this.corrections.findById(id.value())
-			.map((correction) -> correction.view(this.amendments))
-			.orElseThrow(() -> NotFoundException.of("correction", id));
+		return this.corrections.find(id);
 	}
 
 	/** List the corrections of a segment, oldest first. */
 	@Transactional(readOnly = true)
 	public List<CorrectionView> ofSegment(SegmentId segment) {
-		return this.corrections.findBySegmentOrderByProposedAt(segment.value())
-			.stream()
-			.map((correction) -> correction.view(this.amendments))
-			.toList();
-	}
-
-	private Correction locked(CorrectionView.CorrectionId id, int version) {
-		Correction correction = this.corrections.findLockedById(id.value())
-			.orElseThrow(() -> NotFoundException.of("correction", id));
-		this.stillOpen.require(correction.segment());
-		correction.requireVersion(version);
-		return correction;
+		return this.corrections.ofSegment(segment);
 	}
 
 	private static void requireOpen(SegmentResultView result) {

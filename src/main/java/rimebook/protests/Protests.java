@@ -9,12 +9,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.accounts.People;
-import rimebook.competition.Competitions;
 import rimebook.competition.SegmentId;
-import rimebook.entries.Entries;
 import rimebook.results.ResultPublication;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -30,26 +27,19 @@ public class Protests {
 
 	private final ProtestRepository protests;
 
-	private final Standings standings;
+	private final Claims claims;
 
 	private final ResultPublication publication;
-
-	private final Entries entries;
-
-	private final Competitions competitions;
 
 	private final People people;
 
 	private final Acts acts;
 
-	Protests(ProtestRepository protests, Standings standings, ResultPublication publication, Entries entries,
-			Competitions competitions, People people, Acts acts) {
+	Protests(ProtestRepository protests, Claims claims, ResultPublication publication, People people, Acts acts) {
 		this.acts = acts;
 		this.protests = protests;
-		this.standings = standings;
+		this.claims = claims;
 		this.publication = publication;
-		this.entries = entries;
-		this.competitions = competitions;
 		this.people = people;
 	}
 
@@ -65,10 +55,10 @@ public class Protests {
 	@Transactional
 	public ProtestView file(FileProtest filed, Actor actor) {
 		requireBegun(filed.segment());
-		requireTeamOfEvent(filed);
+		this.claims.requireTeamOfEvent(filed);
 		Instant now = this.acts.now();
 		Instant handedIn = handedIn(filed.handedInAt(), now);
-		SegmentResultView.Posting posting = posting(filed);
+		SegmentResultView.Posting posting = this.claims.posting(filed);
 		String filer = Name.required("filedBy", filed.filedBy());
 		Protest protest = new Protest(this.acts.nextId(), filed, Required.text("text", filed.claim().text(), 2000),
 				filer, new Protest.Receipt(actor, identity(filer, actor), handedIn, now,
@@ -88,19 +78,6 @@ public class Protests {
 	/** Whose account the filer's name belongs to now; names change, accounts do not. */
 	private String identity(String filer, Actor actor) {
 		return actor.goesBy(filer) ? actor.id() : this.people.identityOf(filer);
-	}
-
-	/** The posting that a protest is against, {@code null} before the first. */
-	private SegmentResultView.@Nullable Posting posting(FileProtest filed) {
-		List<SegmentResultView.Posting> all = this.standings.postings(filed.segment());
-		if (filed.claim().posting() == 0) {
-			return all.isEmpty() ? null : all.get(all.size() - 1);
-		}
-		return all.stream()
-			.filter((posting) -> posting.number() == filed.claim().posting())
-			.findFirst()
-			.orElseThrow(() -> new RuleViolationException("posting-unknown", "posting",
-					Sentence.of("protests.posting-unknown")));
 	}
 
 	/**
@@ -157,15 +134,6 @@ public class Protests {
 	private void requireBegun(SegmentId segment) {
 		if (this.publication.hold(segment).isEmpty()) {
 			throw new RuleViolationException("segment-not-begun", Sentence.of("protests.segment-not-begun"));
-		}
-	}
-
-	private void requireTeamOfEvent(FileProtest filed) {
-		if (!this.entries.entry(filed.claim().entry())
-			.event()
-			.equals(this.competitions.eventOf(filed.segment()).id())) {
-			throw RuleViolationException.ofField("team-not-of-event", "entry",
-					Sentence.of("protests.team-not-of-event"));
 		}
 	}
 
