@@ -1,9 +1,8 @@
 package rimebook.crawl;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,19 +10,16 @@ import java.util.regex.Pattern;
 final class PageFaults {
 
 	private static final Pattern OWN_TO_SCRIPTS = Pattern.compile(
-			"(?s)<script.*?</script>|<style.*?</style>|<!--.*?-->|<ul id=\"words\" hidden>.*?</ul>|\\sdata-[\\w-]+=\"[^\"]*\"");
+			"(?s)<(?:script.*?</script>|style.*?</style>|!--.*?-->|ul id=\"words\" hidden>.*?</ul>)|\\sdata-[\\w-]+=\"[^\"]*\"");
 
 	private static final Pattern HEADING = Pattern.compile("(?s)<h1[^>]*>(.*?)</h1>");
 
-	private static final Map<String, Pattern> NEVER = new LinkedHashMap<>();
-
-	static {
-		NEVER.put("a text without words", Pattern.compile("\\?\\?[\\w.-]+\\?\\?"));
-		NEVER.put("a place of a text not filled", Pattern.compile("\\{\\d(,[^}]*)?}"));
-		NEVER.put("an expression", Pattern.compile("[$#*@~]\\{|\\[\\[|]]|th:\\w+="));
-		NEVER.put("nothing at all", Pattern.compile("\\bnull\\b|\\bundefined\\b|\\bNaN\\b"));
-		NEVER.put("an object", Pattern.compile("\\brimebook\\.\\w+\\.|Optional[.\\[]|\\b[A-Z]\\w+\\[\\w+="));
-	}
+	private static final List<Never> NEVER = List.of(new Never("a text without words", "\\?\\?[\\w.-]+\\?\\?", "??"),
+			new Never("a place of a text not filled", "\\{\\d(,[^}]*)?}", "{"),
+			new Never("an expression", "[$#*@~]\\{|\\[\\[|]]|th:\\w+=", "{", "[[", "]]", "th:"),
+			new Never("nothing at all", "\\bnull\\b|\\bundefined\\b|\\bNaN\\b", "null", "undefined", "NaN"),
+			new Never("an object", "\\brimebook\\.\\w+\\.|Optional[.\\[]|\\b[A-Z]\\w+\\[\\w+=", "rimebook.", "Optional",
+					"["));
 
 	private PageFaults() {
 	}
@@ -32,12 +28,7 @@ final class PageFaults {
 	static List<String> in(String html) {
 		String told = OWN_TO_SCRIPTS.matcher(html).replaceAll("");
 		List<String> faults = new ArrayList<>();
-		NEVER.forEach((what, pattern) -> {
-			Matcher found = pattern.matcher(told);
-			if (found.find()) {
-				faults.add(what + ": " + around(told, found.start()));
-			}
-		});
+		NEVER.forEach((never) -> never.in(told).ifPresent(faults::add));
 		List<String> headings = HEADING.matcher(told).results().map((heading) -> words(heading.group(1))).toList();
 		if (html.contains("<html") && headings.size() != 1 || headings.contains("")) {
 			faults.add("headings of the page: " + headings);
@@ -51,6 +42,34 @@ final class PageFaults {
 
 	private static String around(String text, int at) {
 		return text.substring(Math.max(0, at - 60), Math.min(text.length(), at + 60)).replaceAll("\\s+", " ");
+	}
+
+	/** What never stands on a page; looked for only where one of its signs does. */
+	private static final class Never {
+
+		private final String name;
+
+		private final Pattern pattern;
+
+		private final List<String> signs;
+
+		/**
+		 * @param signs each way to be this has one of them
+		 */
+		private Never(String name, String pattern, String... signs) {
+			this.name = name;
+			this.pattern = Pattern.compile(pattern);
+			this.signs = List.of(signs);
+		}
+
+		private Optional<String> in(String told) {
+			if (this.signs.stream().noneMatch(told::contains)) {
+				return Optional.empty();
+			}
+			Matcher found = this.pattern.matcher(told);
+			return found.find() ? Optional.of(this.name + ": " + around(told, found.start())) : Optional.empty();
+		}
+
 	}
 
 }

@@ -179,7 +179,9 @@ class PagesCrawlIntegrationTests {
 	@ParameterizedTest
 	@ValueSource(strings = { "<p>??marks.no-such-word_en??</p>", "<p>No. {0}</p>", "<p>${team}</p>", "<p>[[#{a}]]</p>",
 			"<p>by null</p>", "<p title=\"#{word}\"></p>", "<h1> </h1>", "<h1><span></span></h1>",
-			"<html><p>No heading</p></html>", "<p>EntryView[id=3]</p>", "<p>{0,choice,1#one}</p>" })
+			"<html><p>No heading</p></html>", "<p>EntryView[id=3]</p>", "<p>{0,choice,1#one}</p>", "<p>undefined</p>",
+			"<p>NaN %</p>", "<p>rimebook.entries.Entry@1f</p>", "<p>Optional.empty</p>", "<p th:text=\"a\"></p>",
+			"<p>a]]</p>" })
 	void whatWasNotFilledInIsFound(String html) {
 		assertThat(PageFaults.in(html)).isNotEmpty();
 	}
