@@ -66,6 +66,8 @@ public final class ServiceProcess implements AutoCloseable {
 	public void start() throws IOException, InterruptedException {
 		List<String> command = new ArrayList<>(List.of("java"));
 		command.addAll(this.machine);
+		// What it finds in the database was perhaps written from here.
+		command.add("-Drimebook.digests=" + System.getProperty("rimebook.digests", ""));
 		command.addAll(List.of("-cp", System.getProperty("java.class.path"), RimebookApplication.class.getName(),
 				"--server.port=" + this.port, "--spring.main.banner-mode=off"));
 		this.database.forEach((line) -> command.add("--" + line));
