@@ -2,7 +2,7 @@ package rimebook.live;
 
 import java.util.Locale;
 
-import rimebook.results.Standing;
+import rimebook.published.Standing;
 
 /**
  * How a team's place moved since the version before.

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.wording.Sentence;
 
 /**

@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.tabulation.Hundredths;
 import rimebook.wording.Sentence;
 

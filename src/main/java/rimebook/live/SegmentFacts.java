@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawTicket;
 import rimebook.draw.StartingOrderView;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Standing;
 
 /**
  * All that is public of a segment.

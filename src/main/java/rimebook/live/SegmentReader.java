@@ -17,9 +17,9 @@ import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
-import rimebook.results.Standing;
 import rimebook.results.Standings;
 
 /** Puts together what is public of a segment. */

@@ -10,8 +10,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.shared.SpreadsheetCell;
 import rimebook.tabulation.Hundredths;
 

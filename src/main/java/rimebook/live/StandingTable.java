@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Hundredths;
 

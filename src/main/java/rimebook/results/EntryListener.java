@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
+import rimebook.published.Standing;
 import rimebook.tabulation.EntryStatus;
 
 /**

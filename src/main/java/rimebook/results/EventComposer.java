@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
+import rimebook.published.Standing;
 import rimebook.tabulation.Combination;
 import rimebook.tabulation.CombinationRules;
 import rimebook.tabulation.EntryPlaces;

@@ -10,6 +10,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.published.Standing;
 
 /** Looks up who is still to skate. */
 @Component

@@ -18,6 +18,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
+import rimebook.published.Standing;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryPlaces;
 import rimebook.tabulation.EntryStatus;

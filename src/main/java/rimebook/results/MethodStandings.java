@@ -16,6 +16,7 @@ import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
+import rimebook.published.Standing;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.TabulationException;
 import rimebook.wording.Sentence;

@@ -6,6 +6,7 @@ import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventView;
 import rimebook.entries.EntryId;
+import rimebook.published.Standing;
 
 /** Standings of ordinals and factored places. */
 @Component

@@ -15,6 +15,7 @@ import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.ClosedMarks;
+import rimebook.published.Standing;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.SegmentKind;
 import rimebook.tabulation.points.EntryTotals;

@@ -5,6 +5,8 @@ import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.published.Standing;
+
 /** The places of the version before, by entry. */
 final class PreviousPlaces {
 

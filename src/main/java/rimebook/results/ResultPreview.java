@@ -19,6 +19,7 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.StatusCorrection;
+import rimebook.published.Standing;
 
 /** Shows what a correction would do to every place, writing nothing. */
 @Service

@@ -3,6 +3,7 @@ package rimebook.results;
 import java.time.Instant;
 import java.util.UUID;
 
+import rimebook.published.Standing;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.AuditedEvent;
 

@@ -9,6 +9,7 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import org.hibernate.annotations.Immutable;
 
+import rimebook.published.Standing;
 import rimebook.shared.AppendedRow;
 
 /** A published version as stored: written once; the database refuses to change it. */

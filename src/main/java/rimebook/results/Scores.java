@@ -3,6 +3,7 @@ package rimebook.results;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import rimebook.published.Standing;
 import rimebook.tabulation.points.DeductionRule;
 import rimebook.tabulation.points.PanelMean;
 import rimebook.tabulation.points.PerformanceScore;

@@ -11,6 +11,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.performances.ClosedCards;
+import rimebook.published.Standing;
 import rimebook.tabulation.DisqualifiedPlaces;
 import rimebook.tabulation.EntryCards;
 import rimebook.tabulation.EntryStatus;

@@ -10,6 +10,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.draw.StandingBefore;
 import rimebook.entries.EntryId;
+import rimebook.published.Standing;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.EntryStatus;
 import rimebook.wording.Sentence;

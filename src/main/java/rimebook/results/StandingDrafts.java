@@ -21,6 +21,7 @@ import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.CountingPanel;
 import rimebook.performances.PerformanceView;
+import rimebook.published.Standing;
 import rimebook.tabulation.TabulationException;
 
 /** Composes the next standing of a segment and of its event, writing nothing. */

@@ -9,6 +9,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.performances.StandingAfterCards;
+import rimebook.published.Standing;
 
 /** Tells the referee what the cards just closed have made. */
 @Component

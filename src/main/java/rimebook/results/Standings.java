@@ -12,6 +12,8 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.EventId;
 import rimebook.competition.SegmentId;
+import rimebook.published.Standing;
+import rimebook.published.StandingText;
 
 /** Reads published versions; nothing unpublished passes here. */
 @Service

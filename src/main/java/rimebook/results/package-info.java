@@ -3,8 +3,8 @@
  * segment from provisional to official: a closed card without its standing cannot exist,
  * since both are written in one transaction.
  */
-@ApplicationModule(allowedDependencies = { "accounts", "performances", "panels", "draw", "entries", "competition",
-		"tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "published", "accounts", "performances", "panels", "draw", "entries",
+		"competition", "tabulation", "tabulation :: points", "tabulation :: possible", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.results;
 

@@ -16,8 +16,8 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.performances.ClosedCards;
+import rimebook.published.Standing;
 import rimebook.results.MethodStandings;
-import rimebook.results.Standing;
 import rimebook.tabulation.EntryStatus;
 import rimebook.wording.Sentence;
 

@@ -32,7 +32,7 @@ import rimebook.performances.PerformanceView;
 import rimebook.performances.StatusCorrection;
 import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
-import rimebook.results.Standing;
+import rimebook.published.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.RuleViolationException;
 import rimebook.testsupport.Crew;

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;

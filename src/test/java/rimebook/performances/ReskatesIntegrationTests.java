@@ -20,7 +20,7 @@ import rimebook.placement.MarkSubmission;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.PointsJudge;
-import rimebook.results.Standing;
+import rimebook.published.Standing;
 import rimebook.results.Standings;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;

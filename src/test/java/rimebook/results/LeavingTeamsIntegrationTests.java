@@ -15,6 +15,7 @@ import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.published.Standing;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Agreement;
 import rimebook.testsupport.PointsCompetition;

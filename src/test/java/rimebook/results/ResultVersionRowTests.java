@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import rimebook.published.Standing;
 import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;

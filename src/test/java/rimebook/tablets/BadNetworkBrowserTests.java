@@ -26,7 +26,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.results.Standing;
+import rimebook.published.Standing;
 import rimebook.results.Standings;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryCards;

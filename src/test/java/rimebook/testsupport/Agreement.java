@@ -1,7 +1,5 @@
 package rimebook.testsupport;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,9 +13,11 @@ import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
-import rimebook.results.Standing;
 import rimebook.results.Standings;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /**
  * What has to hold of the entries, performances and published results of an event after

@@ -1,4 +1,4 @@
-package rimebook.results;
+package rimebook.published;
 
 import java.util.List;
 

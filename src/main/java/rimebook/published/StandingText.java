@@ -1,4 +1,4 @@
-package rimebook.results;
+package rimebook.published;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -15,23 +15,27 @@ import tools.jackson.databind.json.JsonMapper;
  * web layer can change the bytes of a published version.
  */
 @Component
-class StandingText {
+public class StandingText {
 
 	private final JsonMapper mapper = JsonMapper.builder()
 		.disable(SerializationFeature.INDENT_OUTPUT)
 		.disable(EnumFeature.WRITE_ENUMS_USING_TO_STRING)
 		.build();
 
-	String write(Standing standing) {
+	/** The same standing is always written in the same bytes. */
+	public String write(Standing standing) {
 		return this.mapper.writeValueAsString(standing);
 	}
 
-	Standing read(String body) {
+	/**
+	 * The standing that a version's stored text says, of this release or an earlier one.
+	 */
+	public Standing read(String body) {
 		return this.mapper.readValue(body, Standing.class);
 	}
 
 	/** The SHA-256 of the text in UTF-8, in hexadecimal. */
-	static String fingerprint(String body) {
+	public static String fingerprint(String body) {
 		try {
 			MessageDigest digest = MessageDigest.getInstance("SHA-256");
 			return HexFormat.of().formatHex(digest.digest(body.getBytes(StandardCharsets.UTF_8)));

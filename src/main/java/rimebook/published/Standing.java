@@ -1,4 +1,4 @@
-package rimebook.results;
+package rimebook.published;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ public record Standing(String competition, String event, String segment, String 
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel) {
 
 	/** The status of a team that is still to skate a segment of the event. */
-	static final String WAITING = "WAITING";
+	public static final String WAITING = "WAITING";
 
 	public Standing {
 		segments = List.copyOf(segments);
@@ -62,14 +62,14 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** The same standing with what is still possible from there. */
-	Standing with(Outlook outlook) {
+	public Standing with(Outlook outlook) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
 				outlook.isEmpty() ? null : outlook, this.panel);
 	}
 
 	/** The same standing with the differences of its panel from the one drawn. */
-	Standing with(ClosedCards.CountedPanel panel) {
+	public Standing with(ClosedCards.CountedPanel panel) {
 		return panel.isAsDrawn() ? this
 				: new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 						this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
@@ -77,7 +77,7 @@ public record Standing(String competition, String event, String segment, String 
 	}
 
 	/** The same standing without the row of a team. */
-	Standing without(String entry) {
+	public Standing without(String entry) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
 				this.rows.stream().filter((row) -> !row.entry().equals(entry)).toList(), this.outlook, this.panel);
@@ -183,7 +183,7 @@ public record Standing(String competition, String event, String segment, String 
 		}
 
 		/** Tell whether the team is still in the event and only has no place yet. */
-		boolean waits() {
+		public boolean waits() {
 			return this.status.equals(WAITING);
 		}
 
@@ -191,7 +191,7 @@ public record Standing(String competition, String event, String segment, String 
 		 * The place the team takes from the others: its own, or the one that it leaves
 		 * empty.
 		 */
-		@Nullable Integer placeTaken() {
+		public @Nullable Integer placeTaken() {
 			return this.figures.stream()
 				.flatMap((figure) -> figure.emptyPlace().stream())
 				.findFirst()
@@ -234,12 +234,12 @@ public record Standing(String competition, String event, String segment, String 
 		private static final String EMPTY_PLACE = "empty-place";
 
 		/** A place that stays empty: the event counts it. */
-		static Figure ofEmptyPlace(int place) {
+		public static Figure ofEmptyPlace(int place) {
 			return new Figure(EMPTY_PLACE, String.valueOf(place));
 		}
 
 		/** The place that stays empty, as a stored version has it; empty for others. */
-		Optional<Integer> emptyPlace() {
+		public Optional<Integer> emptyPlace() {
 			return this.code.equals(EMPTY_PLACE) ? Optional.of(hundredths() / Hundredths.ONE) : Optional.empty();
 		}
 
