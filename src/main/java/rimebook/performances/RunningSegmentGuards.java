@@ -14,6 +14,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
 import rimebook.wording.Sentence;
 
@@ -62,6 +63,24 @@ class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, Can
 			.filter(Performance::takesCards)
 			.findFirst()
 			.map((performance) -> Sentence.of("performances.cards-open-before-cancelling", performance.startNumber()));
+	}
+
+	/** What teams mean to skate stays as it is once their segment is open. */
+	@Component
+	static class Plans implements PlannedElements.Guard {
+
+		private final PerformanceRepository performances;
+
+		Plans(PerformanceRepository performances) {
+			this.performances = performances;
+		}
+
+		@Override
+		public Optional<Sentence> refusal(SegmentId segment) {
+			return this.performances.existsBySegment(segment.value())
+					? Optional.of(Sentence.of("performances.plans-stay")) : Optional.empty();
+		}
+
 	}
 
 }

@@ -243,4 +243,36 @@ public class TechnicalDesk {
 
 	}
 
+	/**
+	 * Follows a plan while elements are called. A planned element counts as called when
+	 * one of its kind was, at whatever level; what is next comes after the last of those.
+	 */
+	static final class PlanProgress {
+
+		private PlanProgress() {
+		}
+
+		static List<PlannedLine> of(List<String> planned, List<String> called) {
+			List<String> kinds = new ArrayList<>(called.stream().map(CodeChange::element).toList());
+			List<Boolean> found = planned.stream().map((code) -> kinds.remove(CodeChange.element(code))).toList();
+			int last = found.lastIndexOf(true);
+			List<PlannedLine> lines = new ArrayList<>();
+			for (int i = 0; i < planned.size(); i++) {
+				lines.add(new PlannedLine(i + 1, planned.get(i), state(found.get(i), i, last)));
+			}
+			return lines;
+		}
+
+		private static PlannedLine.State state(boolean called, int index, int last) {
+			if (called) {
+				return PlannedLine.State.CALLED;
+			}
+			if (index < last) {
+				return PlannedLine.State.PASSED;
+			}
+			return (index == last + 1) ? PlannedLine.State.NEXT : PlannedLine.State.TO_COME;
+		}
+
+	}
+
 }

@@ -158,14 +158,16 @@ class EditedListTests {
 
 	@Test
 	void thePlanIsFollowedByTheKindOfElement() {
-		List<TechnicalDesk.PlannedLine> lines = PlanProgress.of(List.of("I4+pi3", "ME4", "TwE3", "ME2"),
+		List<TechnicalDesk.PlannedLine> lines = TechnicalDesk.PlanProgress.of(List.of("I4+pi3", "ME4", "TwE3", "ME2"),
 				List.of("I3", "AC2", "TwE4"));
 		assertThat(lines).extracting(TechnicalDesk.PlannedLine::state)
 			.containsExactly(TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.PASSED,
 					TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.NEXT);
-		assertThat(PlanProgress.of(List.of("ME4", "ME2"), List.of("ME1"))).extracting(TechnicalDesk.PlannedLine::state)
+		assertThat(TechnicalDesk.PlanProgress.of(List.of("ME4", "ME2"), List.of("ME1")))
+			.extracting(TechnicalDesk.PlannedLine::state)
 			.containsExactly(TechnicalDesk.PlannedLine.State.CALLED, TechnicalDesk.PlannedLine.State.NEXT);
-		assertThat(PlanProgress.of(List.of("ME4"), List.of())).extracting(TechnicalDesk.PlannedLine::state)
+		assertThat(TechnicalDesk.PlanProgress.of(List.of("ME4"), List.of()))
+			.extracting(TechnicalDesk.PlannedLine::state)
 			.containsExactly(TechnicalDesk.PlannedLine.State.NEXT);
 	}
 
