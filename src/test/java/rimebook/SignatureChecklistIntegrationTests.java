@@ -79,7 +79,7 @@ class SignatureChecklistIntegrationTests {
 		running();
 		this.day.skateNext(1);
 		postedUnseen();
-		assertHeldBack("performances", "1 of 2 teams are still to skate.");
+		assertHeldBack("performances", "1 of 2 teams is still to skate.");
 		this.day.skateNext(1);
 		assertSigned("performances");
 	}
@@ -272,7 +272,7 @@ class SignatureChecklistIntegrationTests {
 		Visitor accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
 		Visitor.Page page = accountant.open("/desk/results/" + segment());
 		assertThat(page.document().select(".check-lines li").get(0).text()).contains("missing",
-				"1 of 2 teams are still to skate.");
+				"1 of 2 teams is still to skate.");
 		assertThat(page.document().select(".check-lines a[href^=/desk/stand]")).isEmpty();
 		assertThat(Crew.visitor(this.context, Role.REFEREE)
 			.open("/desk/results/" + segment())
