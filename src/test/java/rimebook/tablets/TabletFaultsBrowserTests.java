@@ -2,6 +2,7 @@ package rimebook.tablets;
 
 import java.util.List;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -127,10 +128,34 @@ class TabletFaultsBrowserTests {
 	}
 
 	private static void seeAll(Page card, int remarks) {
+		assertThat(card.locator("#remarks li")).hasCount(remarks);
 		for (int seen = 1; seen <= remarks; seen++) {
 			card.locator("#remarks li[data-state=open] button").first().click();
 			assertThat(card.locator("#remarks li[data-state=seen]")).hasCount(seen);
 		}
+	}
+
+	/** On a phone, where what the referee says later stands below and moves nothing. */
+	@Test
+	void touchThatHasBegunIsTakenThoughTheRefereeSaysMoreMeanwhile() {
+		SmallCompetition day = running(SmallCompetition.running(this.context, 3, 3));
+		Page card = watched(day);
+		card.setViewportSize(390, 844);
+		PerformanceView skating = day.callNext(1);
+		note(skating, "one skater");
+		Locator told = card.locator("#remarks li");
+		assertThat(told).hasCount(1);
+		told.locator("button").hover();
+		card.mouse().down();
+		note(skating, "another skater");
+		assertThat(told).hasCount(2);
+		card.mouse().up();
+		assertThat(card.locator("#remarks li[data-state=seen]")).containsText("one skater");
+		assertThat(told.first()).containsText("another skater");
+	}
+
+	private void note(PerformanceView skating, String text) {
+		this.context.getBean(Remarks.class).note(skating.id(), Remarks.RemarkKind.FALL, text, SmallCompetition.REFEREE);
 	}
 
 	@Test
@@ -175,8 +200,7 @@ class TabletFaultsBrowserTests {
 		Page card = watched(day);
 		PerformanceView skating = day.callNext(1);
 		JudgeCard.tell(card, (table) -> table.replace("\"kind\":\"FALL\"", "\"kind\":\"LATER\""));
-		this.context.getBean(Remarks.class)
-			.note(skating.id(), Remarks.RemarkKind.FALL, "one skater", SmallCompetition.REFEREE);
+		note(skating, "one skater");
 		card.reload();
 		assertThat(card.locator("#remarks li")).containsText("remark-LATER one skater");
 		assertThat(card.locator("#fault")).isHidden();

@@ -45,12 +45,26 @@ export function sync(list, items, make, update) {
 		const focused = document.activeElement;
 		const known = new Map(Array.from(list.children, (child) => [child.dataset.key, child]));
 		list.dataset.keys = keys;
-		list.replaceChildren(...items.map((item) => known.get(item.key) ?? keyed(make(item), item.key)));
+		lay(list, items.map((item) => known.get(item.key) ?? keyed(make(item), item.key)));
 		if (list.contains(focused)) {
 			focused.focus();
 		}
 	}
 	items.forEach((item, index) => update(list.children[index], item));
+}
+
+/* An element that is taken out and put back loses a touch that has begun on it: what can stay in place does. */
+function lay(list, elements) {
+	const wanted = new Set(elements);
+	Array.from(list.children).filter((child) => !wanted.has(child)).forEach((child) => child.remove());
+	elements.forEach((child, index) => {
+		if (list.children[index] !== child && list.children[index + 1] === child) {
+			list.append(list.children[index]);
+		}
+		if (list.children[index] !== child) {
+			list.insertBefore(child, list.children[index] ?? null);
+		}
+	});
 }
 
 function keyed(made, key) {
