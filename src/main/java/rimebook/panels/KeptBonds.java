@@ -1,6 +1,7 @@
 package rimebook.panels;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import tools.jackson.databind.json.JsonMapper;
@@ -8,9 +9,9 @@ import tools.jackson.databind.json.JsonMapper;
 import rimebook.wording.Sentence;
 
 /**
- * The bonds that were set aside for a seat, one on a line: each by its key and arguments,
- * so that it is known again however it is said; those from before there were keys in
- * their English words.
+ * The bonds that were set aside for a seat, one on a line: each by its key and arguments;
+ * those from before there were keys in their English words. One is known again by what it
+ * says, however it is put together.
  */
 final class KeptBonds {
 
@@ -25,10 +26,12 @@ final class KeptBonds {
 
 	/** Those of the bonds that are not among the ones that were kept. */
 	static List<Sentence> without(String kept, List<Sentence> bonds) {
-		List<String> known = kept.lines().toList();
-		return bonds.stream()
-			.filter((bond) -> !known.contains(JSON.writeValueAsString(bond)) && !known.contains(bond.english()))
-			.toList();
+		Set<String> known = kept.lines().map(KeptBonds::english).collect(Collectors.toSet());
+		return bonds.stream().filter((bond) -> !known.contains(bond.english())).toList();
+	}
+
+	private static String english(String line) {
+		return line.startsWith("{") ? JSON.readValue(line, Sentence.class).english() : line;
 	}
 
 }

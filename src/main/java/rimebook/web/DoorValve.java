@@ -46,7 +46,11 @@ class DoorValve extends ValveBase {
 	/** The same of people nobody knows, who are refused further in in any case. */
 	private static final int MOST_LARGE_OF_STRANGERS = 4;
 
-	/** How long somebody waits for a place; everybody is through within less. */
+	/**
+	 * How long somebody waits for a place. In a service that has run for a while all who
+	 * are told of a standing are through within less; in its first minutes some are sent
+	 * away and come again.
+	 */
 	private static final Duration MOMENT = Duration.ofSeconds(1);
 
 	private final Places visitors;

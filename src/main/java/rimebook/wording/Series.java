@@ -1,6 +1,7 @@
 package rimebook.wording;
 
 import java.util.Collection;
+import java.util.List;
 
 /**
  * Parts that stand one after the other without an "and": what is still missing, what
@@ -29,10 +30,19 @@ public final class Series {
 	}
 
 	private static Sentence joined(String key, Collection<?> parts) {
-		return parts.stream()
-			.map((part) -> (part instanceof Sentence sentence) ? sentence : Sentence.said(part.toString()))
-			.reduce((before, next) -> Sentence.of(key, before, next))
-			.orElse(Sentence.NONE);
+		return joined(key,
+				parts.stream()
+					.map((part) -> (part instanceof Sentence sentence) ? sentence : Sentence.said(part.toString()))
+					.toList());
+	}
+
+	/** By halves: one after the other would nest a part for each, too deep for JSON. */
+	private static Sentence joined(String key, List<Sentence> parts) {
+		if (parts.size() < 2) {
+			return parts.isEmpty() ? Sentence.NONE : parts.get(0);
+		}
+		int half = (parts.size() + 1) / 2;
+		return Sentence.of(key, joined(key, parts.subList(0, half)), joined(key, parts.subList(half, parts.size())));
 	}
 
 }

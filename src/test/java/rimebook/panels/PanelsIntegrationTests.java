@@ -394,6 +394,26 @@ class PanelsIntegrationTests {
 		assertThat(unsettled()).containsExactly("coach or choreographer, Pale Thaw");
 		keepBonds(seat, "own club, Embers, Lanterns\ncoach or choreographer, Pale Thaw");
 		assertThat(unsettled()).isEmpty();
+		keepBonds(seat, "{\"key\":\"panels.bond.own-club\",\"arguments\":[\"Embers, Lanterns\"]}");
+		assertThat(unsettled()).containsExactly("coach or choreographer, Pale Thaw");
+	}
+
+	@Test
+	void anOfficialMayBeBoundToEveryTeamOfALargeEvent() {
+		for (int each = 1; each <= 260; each++) {
+			enter(this.junior, "Harbour Blades",
+					"The Long Winter Evening Lantern Light Skaters of Harbour Quay " + each);
+		}
+		OfficialView mara = register("Mara Lind", "Harbour Blades");
+		SeatView seat = this.panels.seat(order(SeatKind.JUDGE, 1, mara, "Nobody else could travel"), REFEREE);
+		this.entityManager.flush();
+		this.entityManager.clear();
+		assertThat(this.jdbc.queryForObject("select char_length(override_grounds) from seat where id = ?",
+				Integer.class, seat.id().value()))
+			.isGreaterThan(20_000);
+		assertThat(unsettled()).isEmpty();
+		enter(this.junior, "Harbour Blades", "Auroras");
+		assertThat(unsettled()).singleElement().asString().contains("Auroras");
 	}
 
 	@Test

@@ -5,6 +5,8 @@ import java.util.List;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
@@ -136,11 +138,12 @@ class TabletFaultsBrowserTests {
 	}
 
 	/** On a phone, where what the referee says later stands below and moves nothing. */
-	@Test
-	void touchThatHasBegunIsTakenThoughTheRefereeSaysMoreMeanwhile() {
+	@ParameterizedTest
+	@CsvSource({ "390, 844", "768, 1024", "1280, 800" })
+	void touchThatHasBegunIsTakenThoughTheRefereeSaysMoreMeanwhile(int width, int height) {
 		SmallCompetition day = running(SmallCompetition.running(this.context, 3, 3));
 		Page card = watched(day);
-		card.setViewportSize(390, 844);
+		card.setViewportSize(width, height);
 		PerformanceView skating = day.callNext(1);
 		note(skating, "one skater");
 		Locator told = card.locator("#remarks li");

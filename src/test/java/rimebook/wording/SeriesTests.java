@@ -3,8 +3,11 @@ package rimebook.wording;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,6 +23,19 @@ class SeriesTests {
 	void onePartStandsAloneAndNoneSaysNothing() {
 		assertThat(Series.withCommas(List.of("A"))).isEqualTo(Sentence.said("A"));
 		assertThat(Series.withCommas(List.of())).isEqualTo(Sentence.NONE);
+	}
+
+	/** JSON may nest 500 deep, Jackson's own bound. */
+	@Test
+	void manyPartsCanBeKeptAsJson() {
+		for (int count : new int[] { 2, 3, 4, 5, 7, 600 }) {
+			List<Integer> parts = IntStream.rangeClosed(1, count).boxed().toList();
+			Sentence series = Series.withCommas(parts);
+			assertThat(series.english())
+				.isEqualTo(parts.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+			JsonMapper json = JsonMapper.builder().build();
+			assertThat(json.readValue(json.writeValueAsString(series), Sentence.class)).isEqualTo(series);
+		}
 	}
 
 	@Test
