@@ -1,23 +1,19 @@
 package rimebook.performances;
 
 import java.util.List;
-import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.hibernate.resource.jdbc.spi.StatementInspector;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.hibernate.autoconfigure.HibernatePropertiesCustomizer;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.ApplicationContext;
-import org.springframework.context.annotation.Bean;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.paper.PaperKeying;
 import rimebook.stand.Stand;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.AskedByThisThread;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -25,10 +21,8 @@ import static org.assertj.core.api.Assertions.assertThat;
  * Closing the cards of a team, and looking at a segment, asks the database for nothing of
  * this more often than it has to.
  */
-@SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:one-close;DB_CLOSE_DELAY=-1")
+@WholeApplication
 class OneCloseIntegrationTests {
-
-	private static final List<String> ASKED = new CopyOnWriteArrayList<>();
 
 	@Autowired
 	private ApplicationContext context;
@@ -46,35 +40,33 @@ class OneCloseIntegrationTests {
 		this.day.close(this.first);
 	}
 
-	private void closeTheSecond() {
+	private List<String> closeTheSecond() {
 		PerformanceView second = this.day.callNext(1);
 		this.day.sendAll(second);
 		int version = this.day.now(second).version();
-		ASKED.clear();
-		this.context.getBean(SegmentRun.class).close(second.id(), version, SmallCompetition.REFEREE);
+		SegmentRun run = this.context.getBean(SegmentRun.class);
+		return AskedByThisThread.during(() -> run.close(second.id(), version, SmallCompetition.REFEREE));
 	}
 
 	@Test
 	void asksForTheEventThePerformancesAndTheLocksOnce() {
-		closeTheSecond();
-		assertThat(ASKED).isNotEmpty();
-		assertThat(asked("from segment s1_0 join event e1_0 on e1_0.id=s1_0.event_id where s1_0.id=\\?")).isOne();
-		assertThat(asked("from performance .*where p1_0.segment_id=.* for update")).isOne();
-		assertThat(asked("from performance .*where p1_0.segment_id=.*start_number")).isOne();
-		assertThat(asked("from segment_result .* for update")).isOne();
+		List<String> asked = closeTheSecond();
+		assertThat(count(asked, "from segment s1_0 join event e1_0 on e1_0.id=s1_0.event_id where s1_0.id=\\?"))
+			.isOne();
+		assertThat(count(asked, "from performance .*where p1_0.segment_id=.* for update")).isOne();
+		assertThat(count(asked, "from performance .*where p1_0.segment_id=.*start_number")).isOne();
+		assertThat(count(asked, "from segment_result .* for update")).isOne();
 	}
 
 	/** The standing is made of the panel whose cards were closed. */
 	@Test
 	void asksForThePanelOnce() {
-		closeTheSecond();
-		assertThat(panelsRead()).isOne();
+		assertThat(panelsRead(closeTheSecond())).isOne();
 	}
 
 	@Test
 	void asksForTheTeamsOnce() {
-		closeTheSecond();
-		assertThat(asked("from entry .*where e1_0.event_id in .*")).isOne();
+		assertThat(count(closeTheSecond(), "from entry .*where e1_0.event_id in .*")).isOne();
 	}
 
 	/** Also where cards are open again while the next team is on the ice. */
@@ -106,33 +98,17 @@ class OneCloseIntegrationTests {
 	}
 
 	private static long panelsRead(Runnable act) {
-		ASKED.clear();
-		act.run();
-		return panelsRead();
+		return panelsRead(AskedByThisThread.during(act));
 	}
 
-	private static long panelsRead() {
-		long seats = asked("from seat .*where s1_0.event_id=.*");
-		assertThat(asked("from panel_change .*")).isEqualTo(seats);
+	private static long panelsRead(List<String> asked) {
+		long seats = count(asked, "from seat .*where s1_0.event_id=.*");
+		assertThat(count(asked, "from panel_change .*")).isEqualTo(seats);
 		return seats;
 	}
 
-	private static long asked(String form) {
-		return ASKED.stream().filter((sql) -> sql.matches("(?s)select .*" + form)).count();
-	}
-
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Listening {
-
-		@Bean
-		HibernatePropertiesCustomizer listening() {
-			return (settings) -> settings.put("hibernate.session_factory.statement_inspector",
-					(StatementInspector) (sql) -> {
-						ASKED.add(sql);
-						return sql;
-					});
-		}
-
+	private static long count(List<String> asked, String form) {
+		return asked.stream().filter((sql) -> sql.matches("(?s)select .*" + form)).count();
 	}
 
 }
