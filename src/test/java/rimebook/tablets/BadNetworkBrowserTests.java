@@ -48,8 +48,9 @@ import static rimebook.testsupport.JudgeCard.expectTruth;
  * A segment of twelve teams and seven judges with tablets, as many by touch as by mouse,
  * on the day on which everything goes wrong: three tablets lose the network for a while,
  * two reload, one browser is closed and opened anew, and the service is killed with
- * SIGKILL while the cards come in. How often each tablet tries in vain before the network
- * is back is the system property {@code rimebook.network-tries}, 3 unless told otherwise.
+ * SIGKILL while the clock runs and the cards come in. How often each tablet tries in vain
+ * before the network is back is the system property {@code rimebook.network-tries}, 3
+ * unless told otherwise.
  */
 @BrowserTest
 class BadNetworkBrowserTests {
@@ -216,8 +217,15 @@ class BadNetworkBrowserTests {
 		this.cards.add(card);
 	}
 
-	/** The power goes while the third card is on its way; four judges do not know it. */
+	/**
+	 * The power goes while the clock runs and the third card is on its way; four judges
+	 * do not know it.
+	 */
 	private void withTheServiceKilled(int number) throws Exception {
+		this.stand.click("#clock-start");
+		Locator dial = this.stand.locator("#clock .dial");
+		assertThat(this.stand.locator("#clock-stop")).isVisible();
+		String started = dial.getAttribute("data-since");
 		CompletableFuture<Void> cut = new CompletableFuture<>();
 		AtomicBoolean isOnItsWay = new AtomicBoolean();
 		this.cards.get(2).onRequest((request) -> {
@@ -231,6 +239,10 @@ class BadNetworkBrowserTests {
 		expectTruth(this.cards.get(JUDGES - 1), "kept");
 		this.service.start();
 		this.stand.reload();
+		assertThat(dial).hasAttribute("data-since", started);
+		assertThat(dial.locator(".time")).not().hasText("0:00");
+		this.stand.click("#clock-stop");
+		assertThat(this.stand.locator("#clock-take-back")).hasText("Take back the stop");
 	}
 
 	private void kill(CompletableFuture<Void> cut) {
