@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface EventRepository extends JpaRepository<Event, UUID> {
 
-	@EntityGraph(attributePaths = "segments")
+	@Query("""
+			select e from Event e left join fetch e.segments
+			where e.competitionId = :competitionId order by e.position""")
 	List<Event> findByCompetitionIdOrderByPosition(UUID competitionId);
 
 	Optional<Event> findByCompetitionIdAndSlug(UUID competitionId, String slug);

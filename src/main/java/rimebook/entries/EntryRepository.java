@@ -5,13 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface EntryRepository extends JpaRepository<Entry, UUID> {
 
-	@EntityGraph(attributePaths = { "team", "team.club" })
+	@Query("select e from Entry e join fetch e.team t join fetch t.club where e.eventId in :eventIds")
 	List<Entry> findByEventIdIn(Collection<UUID> eventIds);
 
 	Optional<Entry> findByEventIdAndTeam(UUID eventId, Team team);

@@ -4,13 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-import org.springframework.data.jpa.repository.EntityGraph;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface SeatRepository extends JpaRepository<Seat, UUID> {
 
-	@EntityGraph(attributePaths = "official")
+	@Query("select s from Seat s left join fetch s.official where s.eventId = :eventId")
 	List<Seat> findByEventId(UUID eventId);
 
 	Optional<Seat> findByEventIdAndKindAndNumber(UUID eventId, SeatKind kind, int number);

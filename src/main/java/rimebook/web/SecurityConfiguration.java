@@ -11,6 +11,7 @@ import org.springframework.security.config.annotation.web.configurers.AbstractHt
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.annotation.web.configurers.SessionManagementConfigurer.SessionFixationConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.config.observation.SecurityObservationSettings;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
@@ -109,6 +110,15 @@ public class SecurityConfiguration {
 			.authorizeHttpRequests(PathRules::into)
 			.headers(SecurityConfiguration::headers)
 			.build();
+	}
+
+	/**
+	 * Requests are timed as a whole. Each filter besides, and each refusal as an error,
+	 * would be work for figures that nobody reads.
+	 */
+	@Bean
+	SecurityObservationSettings securityObservationSettings() {
+		return SecurityObservationSettings.noObservations();
 	}
 
 	/** Shared by the three doors. Tests of single controllers have no clock bean. */

@@ -1,6 +1,7 @@
 package rimebook.crawl;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -21,8 +22,13 @@ import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.context.ApplicationContext;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextImpl;
+import org.springframework.security.core.userdetails.UserDetails;
 import org.springframework.security.core.userdetails.UserDetailsService;
+import org.springframework.security.web.context.RequestAttributeSecurityContextRepository;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
@@ -34,9 +40,6 @@ import rimebook.accounts.SeatPrincipal;
 import rimebook.testsupport.Crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.authentication;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 /**
  * Every page and every part of a page that can be fetched, asked by everybody, in every
@@ -129,11 +132,12 @@ class PagesCrawlIntegrationTests {
 
 	private Map<String, RequestPostProcessor> people() {
 		Map<String, RequestPostProcessor> people = new LinkedHashMap<>();
-		people.put("nobody", anonymous());
+		people.put("nobody", (request) -> request);
 		for (Role role : Role.values()) {
 			if (role != Role.JUDGE) {
 				String name = Crew.add(this.context, role);
-				people.put(role.word(), user(this.context.getBean(UserDetailsService.class).loadUserByUsername(name)));
+				UserDetails known = this.context.getBean(UserDetailsService.class).loadUserByUsername(name);
+				people.put(role.word(), signedIn(known, known.getAuthorities()));
 			}
 		}
 		return people;
@@ -145,9 +149,21 @@ class PagesCrawlIntegrationTests {
 		Map<String, RequestPostProcessor> askers = new LinkedHashMap<>(people);
 		SeatPrincipal seat = new SeatPrincipal(
 				new SeatCodes.Grant(UUID.fromString(place.ids().get("seat").get(0)), "Judge 1, Junior"));
-		askers.put("judge", authentication(UsernamePasswordAuthenticationToken.authenticated(seat, null,
-				List.of(new SimpleGrantedAuthority(Role.JUDGE.authority())))));
+		askers.put("judge", signedIn(seat, List.of(new SimpleGrantedAuthority(Role.JUDGE.authority()))));
 		return askers;
+	}
+
+	/**
+	 * Put where the doors look for it; the test support looks for its own place anew in
+	 * each request, with four exceptions thrown.
+	 */
+	private static RequestPostProcessor signedIn(Object who, Collection<? extends GrantedAuthority> roles) {
+		SecurityContext context = new SecurityContextImpl(
+				UsernamePasswordAuthenticationToken.authenticated(who, null, roles));
+		return (request) -> {
+			request.setAttribute(RequestAttributeSecurityContextRepository.DEFAULT_REQUEST_ATTR_NAME, context);
+			return request;
+		};
 	}
 
 	/** Ask, note what is wrong, and tell whether the page is open to whoever asked. */
