@@ -1,0 +1,121 @@
+package rimebook.audit;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * Gives out what others keep of the record: on paper, on pages, on tablets, in a second
+ * place. What a line was is told by its number and digest; both stay the same for ever.
+ */
+@Service
+public class RecordAnchors {
+
+	private static final String OF_VERSION = """
+			select number, digest, written_at from record_line
+			where subject = 'result' and subject_id = :scope and action = 'result.published'
+			and after_text like concat('%, version ', cast(:number as varchar(10)), ', %; fingerprint ', :fingerprint)
+			order by number fetch first 1 row only""";
+
+	private static final String HEAD = """
+			select l.number, l.digest, l.written_at from record_head h join record_line l on l.number = h.number
+			where h.id = 1""";
+
+	private static final String KEEP = """
+			merge into record_anchor a using (select cast(:place as varchar(120)) as place) n on a.place = n.place
+			when matched then update set line = :line, digest = :digest, kept_at = :at
+			when not matched then insert (place, line, digest, kept_at) values (n.place, :line, :digest, :at)""";
+
+	private static final int LONGEST_PLACE = 120;
+
+	private final JdbcClient database;
+
+	private final AnchorSigning signing;
+
+	private final Clock clock;
+
+	RecordAnchors(JdbcClient database, AnchorSigning signing, Clock clock) {
+		this.database = database;
+		this.signing = signing;
+		this.clock = clock;
+	}
+
+	/**
+	 * The end of the record as it is now, for whoever keeps one elsewhere.
+	 * @return empty while nothing stands on the record
+	 */
+	public Optional<Anchor> head() {
+		return this.database.sql(HEAD).query((row, at) -> anchor(row)).optional().map(this.signing::sign);
+	}
+
+	/**
+	 * The line that tells of a published version. It and all before it are the same for
+	 * as long as its digest is.
+	 * @param scopeId the segment or event whose standing it is
+	 * @param number which version
+	 * @param fingerprint the fingerprint of its body
+	 * @return empty if no line tells of such a version
+	 */
+	public Optional<Anchor> ofVersion(UUID scopeId, int number, String fingerprint) {
+		return this.database.sql(OF_VERSION)
+			.param("scope", scopeId.toString())
+			.param("number", number)
+			.param("fingerprint", fingerprint)
+			.query((row, at) -> anchor(row))
+			.optional()
+			.map(this.signing::sign);
+	}
+
+	/** A line by its number, for whoever says that they keep it. */
+	public Optional<Anchor> ofLine(long number) {
+		return this.database.sql("select number, digest, written_at from record_line where number = :number")
+			.param("number", number)
+			.query((row, at) -> anchor(row))
+			.optional();
+	}
+
+	/**
+	 * Note that a place outside this database holds an anchor, which replaces the one it
+	 * was known to hold. It is only where to look: what is noted here proves nothing.
+	 * @param place where, in words: "Tablet of Judge 3", "Second place"; of a longer one
+	 * the first 120 characters
+	 */
+	@Transactional
+	public void noteKept(String place, Anchor anchor) {
+		this.database.sql(KEEP)
+			.param("place", place.substring(0, Math.min(LONGEST_PLACE, place.length())))
+			.param("line", anchor.line())
+			.param("digest", anchor.digest())
+			.param("at", OffsetDateTime.ofInstant(this.clock.instant().truncatedTo(ChronoUnit.MILLIS), ZoneOffset.UTC))
+			.update();
+	}
+
+	/** Which places are known to hold an anchor, those that hold the newest first. */
+	List<Kept> kept() {
+		return this.database.sql("select place, line, digest, kept_at from record_anchor order by line desc, place")
+			.query((row, at) -> new Kept(row.getString("place"), row.getLong("line"), row.getString("digest"),
+					row.getObject("kept_at", OffsetDateTime.class).toInstant()))
+			.list();
+	}
+
+	private static Anchor anchor(ResultSet row) throws SQLException {
+		return Anchor.of(row.getLong("number"), row.getString("digest"),
+				row.getObject("written_at", OffsetDateTime.class).toInstant());
+	}
+
+	/** The anchor that a place was last known to hold. */
+	record Kept(String place, long line, String digest, Instant at) {
+	}
+
+}

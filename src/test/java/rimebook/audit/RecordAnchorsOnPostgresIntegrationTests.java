@@ -1,0 +1,8 @@
+package rimebook.audit;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class RecordAnchorsOnPostgresIntegrationTests extends RecordAnchorsIntegrationTests {
+
+}
