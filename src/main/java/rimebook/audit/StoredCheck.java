@@ -29,7 +29,9 @@ public final class StoredCheck {
 			(select count(*) from record_line l where l.subject = 'result' and l.action = 'result.published'
 			 and l.subject_id = cast(v.scope_id as varchar(36)) and l.reason = v.note
 			 and l.after_text like concat('%, version ', cast(v.number as varchar(10)), ', ', lower(v.state), ', %')
-			 and l.after_text like concat('%; fingerprint ', v.fingerprint)) as lines
+			 and l.after_text like concat('%; fingerprint ', v.fingerprint)
+			 and l.written_at between v.published_at - interval '5' minute and v.published_at + interval '5' minute)
+			as lines
 			from result_version v order by v.scope_id, v.number""";
 
 	private static final String VERSIONS_GONE = """

@@ -48,7 +48,7 @@ public final class CommandLine {
 	 */
 	public static CommandLine ofThisJar() {
 		List<SubCommand> commands = List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(),
-				new VerifyRecordCommand());
+				new VerifyRecordCommand(), new RecordKeyCommand());
 		return new CommandLine(Stream.concat(commands.stream(), Stream.of(new CompletionCommand(commands))).toList());
 	}
 

@@ -1,15 +1,24 @@
 package rimebook.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 
+import rimebook.audit.Anchor;
+import rimebook.audit.AnchorCheck;
+import rimebook.audit.AnchorFile;
 import rimebook.audit.ChainCheck;
+import rimebook.audit.ClockCheck;
 import rimebook.audit.RecordFinding;
 import rimebook.audit.StoredCheck;
 
@@ -17,6 +26,10 @@ import rimebook.audit.StoredCheck;
 final class VerifyRecordCommand implements SubCommand {
 
 	private static final String EXPECT_HEAD = "--expect-head";
+
+	private static final String ANCHORS = "--anchors";
+
+	private static final String PUBLIC_KEY = "--public-key";
 
 	private static final int IN_USE = 90020;
 
@@ -36,15 +49,20 @@ final class VerifyRecordCommand implements SubCommand {
 
 			What this proves: nobody changed a line, or what is compared, without writing every later
 			line anew. What it does not: whoever can write to the database can do just that, and it
-			shows only against a head that was kept elsewhere, such as on paper: give it with
-			--expect-head. Performances and corrections from before lines attested them are counted
-			and not compared; entries, panels and accounts are not compared at all.
+			shows only against what was kept elsewhere: one head, as it stands on paper, with
+			--expect-head, or many lines with --anchors. Tablets and followers' pages keep anchors and
+			give them out as a file (page /record-seen of their browser). An anchor that fits proves
+			that its line and all lines before it are as they were; what came after the newest one is
+			covered by none. With --public-key only anchors count that were signed by that key.
+			Performances and corrections from before lines attested them are counted and not compared;
+			entries, panels and accounts are not compared at all.
 
 			An H2 file can be read while no Rimebook runs on it; the page "Record" of a running one
 			has a button that does the same.
 			""";
 
-	private static final Set<String> ALLOWED = Set.of("--url", "--user", "--password", EXPECT_HEAD);
+	private static final Set<String> ALLOWED = Set.of("--url", "--user", "--password", EXPECT_HEAD, ANCHORS,
+			PUBLIC_KEY);
 
 	@Override
 	public String name() {
@@ -60,6 +78,10 @@ final class VerifyRecordCommand implements SubCommand {
 					Options.value(EXPECT_HEAD, "HEAD",
 							"the head as it was kept, or its first 12 digits or more; it has to be that of a line, "
 									+ "which may have others after it"),
+					Options.value(ANCHORS, "FILE",
+							"lines that were kept elsewhere, each \"line NUMBER DIGEST\" and perhaps more, as "
+									+ "devices give them out; what stands behind # is passed over"),
+					Options.value(PUBLIC_KEY, "FILE", "the public key by which all of these have to be signed"),
 					Options.value("--url", "URL", "JDBC address, or SPRING_DATASOURCE_URL"),
 					Options.value("--user", "NAME", "or SPRING_DATASOURCE_USERNAME"),
 					Options.value("--password", "PASSWORD", "or SPRING_DATASOURCE_PASSWORD, which others cannot see"),
@@ -70,7 +92,8 @@ final class VerifyRecordCommand implements SubCommand {
 	public int run(Arguments typed, PrintStream out, PrintStream err) {
 		try {
 			check(typed);
-			return check(DatabaseAddress.of(typed, System.getenv(), Path.of("")), head(typed), out) ? CommandLine.DONE
+			Kept kept = Kept.of(typed);
+			return check(DatabaseAddress.of(typed, System.getenv(), Path.of("")), kept, out) ? CommandLine.DONE
 					: CommandLine.BROKEN;
 		}
 		catch (InputException ex) {
@@ -100,14 +123,35 @@ final class VerifyRecordCommand implements SubCommand {
 		return head;
 	}
 
-	private static boolean check(DatabaseAddress address, String head, PrintStream out) {
+	private static boolean check(DatabaseAddress address, Kept kept, PrintStream out) {
 		try (Connection connection = address.open()) {
 			RecordFinding chain = ChainCheck.check(connection);
 			out.print(chain.sentence() + "\n");
-			return chain.isWhole() && isExpected(connection, head, chain, out) & isStored(connection, out);
+			boolean fits = areAnchored(connection, kept, chain, out);
+			boolean whole = chain.isWhole()
+					&& isExpected(connection, kept.head(), chain, out) & isStored(connection, out);
+			ClockCheck.check(connection).forEach((note) -> out.print(note + "\n"));
+			return whole && fits;
 		}
 		catch (SQLException ex) {
 			throw InputException.of(address.shown(), why(ex));
+		}
+	}
+
+	private static boolean areAnchored(Connection connection, Kept kept, RecordFinding chain, PrintStream out)
+			throws SQLException {
+		if (kept.anchors() == null) {
+			return true;
+		}
+		try {
+			AnchorCheck.Finding finding = AnchorCheck.check(connection, kept.anchors(), chain, kept.publicKey());
+			out.print(finding.sentence() + "\n");
+			finding.faults().forEach((fault) -> out.print("  " + fault + "\n"));
+			finding.notes().forEach((note) -> out.print("  " + note + "\n"));
+			return finding.agrees();
+		}
+		catch (IOException ex) {
+			throw InputException.of(PUBLIC_KEY, String.valueOf(ex.getMessage()));
 		}
 	}
 
@@ -144,6 +188,41 @@ final class VerifyRecordCommand implements SubCommand {
 			return "this database holds no record of Rimebook.";
 		}
 		return "cannot be read: " + refused.getMessage();
+	}
+
+	/**
+	 * What was kept elsewhere.
+	 *
+	 * @param head as it stands on paper, empty if none is expected
+	 * @param anchors {@code null} if no file was named
+	 * @param publicKey as PEM, empty if signatures are not to be checked
+	 */
+	private record Kept(String head, @Nullable List<Anchor> anchors, String publicKey) {
+
+		static Kept of(Arguments typed) {
+			List<Anchor> anchors = null;
+			String file = typed.option(ANCHORS).orElse("");
+			if (!file.isEmpty()) {
+				AnchorFile read = AnchorFile.read(text(file));
+				if (!read.unreadable().isEmpty()) {
+					throw InputException.of(file, "line " + read.unreadable().get(0)
+							+ " is no anchor; expected \"line 1234\" and 12 to 64 of 0-9 and a-f.");
+				}
+				anchors = read.anchors();
+			}
+			String key = typed.option(PUBLIC_KEY).orElse("");
+			return new Kept(VerifyRecordCommand.head(typed), anchors, key.isEmpty() ? "" : text(key));
+		}
+
+		private static String text(String file) {
+			try {
+				return Files.readString(Path.of(file));
+			}
+			catch (IOException | InvalidPathException ex) {
+				throw InputException.of(file, "cannot be read.");
+			}
+		}
+
 	}
 
 }

@@ -42,7 +42,7 @@ class CommandLineTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "completion" })
+	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "record-key", "completion" })
 	void everyCommandTellsItsUsageByEitherOption(String command) {
 		CliRun run = CliRun.of(command, "-h");
 		assertThat(run.status()).isZero();

@@ -47,6 +47,7 @@ class VerifyRecordCommandIntegrationTests {
 		assertThat(whole.err()).isEmpty();
 		assertThat(whole.status()).isZero();
 		findsTheHead(whole.out().replaceAll("(?s).*head ([0-9a-f]{64}).*", "$1"));
+		comparesAnchors(whole.out().replaceAll("(?s).*head ([0-9a-f]{64}).*", "$1"));
 		findsWhatIsStored();
 		tamper("drop trigger record_line_stays", "update record_line set actor = 'Somebody Else' where number = 2");
 		CliRun broken = verify();
@@ -67,6 +68,44 @@ class VerifyRecordCommandIntegrationTests {
 		assertThat(other.status()).isEqualTo(1);
 		assertThat(verify("--expect-head", "of line 2").err()).contains("12 to 64 of 0-9 and a-f");
 		assertThat(verify("--expect-head", "of line 2").status()).isEqualTo(2);
+	}
+
+	private void comparesAnchors(String head) throws Exception {
+		CliRun fits = verify("--anchors", file("seen.txt", "# by a tablet\n\nline 2 " + head + " # its head\n"));
+		assertThat(fits.out()).contains("1 anchor fits, the newest that of line 2: lines 1 to 2 are as they were when "
+				+ "it was given out, and with them 0 of 0 published versions. No line came after it.");
+		assertThat(fits.status()).isZero();
+		CliRun other = verify("--anchors",
+				file("seen.txt", "line 1 " + head + "\nline 2 " + head + "\nline 7 " + head));
+		assertThat(other.out()).contains("1 anchor fits",
+				"  The anchor of line 1, " + head.substring(0, 16)
+						+ "…, is not that of the line which stands there now",
+				"  The anchor of line 7, ", "is of a line that is not there");
+		assertThat(other.status()).isEqualTo(1);
+		assertThat(verify("--anchors", file("seen.txt", "")).out()).contains("No anchor fits");
+		assertThat(verify("--anchors", file("seen.txt", "")).status()).isEqualTo(1);
+		CliRun unreadable = verify("--anchors", file("seen.txt", "line 2 " + head + "\nnonsense\n"));
+		assertThat(unreadable.err()).contains("seen.txt", "line 2 is no anchor");
+		assertThat(unreadable.status()).isEqualTo(2);
+		assertThat(verify("--anchors", "nowhere.txt").err()).contains("nowhere.txt", "cannot be read");
+		believesOnlyTheKey(head);
+	}
+
+	private void believesOnlyTheKey(String head) throws Exception {
+		Path key = this.directory.resolve("record.key");
+		assertThat(CliRun.of("record-key", key.toString()).out()).startsWith("-----BEGIN PUBLIC KEY-----");
+		assertThat(CliRun.of("record-key", key.toString()).status()).isEqualTo(2);
+		String anchors = file("seen.txt", "line 2 " + head);
+		CliRun unsigned = verify("--anchors", anchors, "--public-key", key + ".pub");
+		assertThat(unsigned.out()).contains("No anchor fits", "has no signature of that key");
+		assertThat(unsigned.status()).isEqualTo(1);
+		CliRun foreign = verify("--anchors", anchors, "--public-key", file("some.pub", "nothing"));
+		assertThat(foreign.err()).contains("it has no block \"PUBLIC KEY\"");
+		assertThat(foreign.status()).isEqualTo(2);
+	}
+
+	private String file(String name, String text) throws Exception {
+		return Files.writeString(this.directory.resolve(name), text).toString();
 	}
 
 	/** A version that the service never published. */
