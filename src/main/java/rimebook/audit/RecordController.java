@@ -1,6 +1,7 @@
 package rimebook.audit;
 
 import java.io.IOException;
+import java.util.List;
 
 import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.http.ContentDisposition;
@@ -12,7 +13,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import org.springframework.web.util.UriComponentsBuilder;
 
 /** Shows the record, newest line first, and whether its chain is whole. */
 @Controller
@@ -35,28 +35,42 @@ class RecordController {
 	}
 
 	@GetMapping
-	String show(@RequestParam(defaultValue = "") String subject, @RequestParam(defaultValue = "") String text,
-			@RequestParam(defaultValue = "1") int page, Model model) {
-		RecordReading.Query query = new RecordReading.Query(subject, text, page);
-		model.addAttribute("query", query);
+	String show(SearchForm search, @RequestParam(defaultValue = "1") int page, Model model) {
+		RecordReading.Query query = new RecordReading.Query(search.in(this.names.zone()), page);
 		RecordReading.Page record = this.reading.read(query);
+		List<ReadableLine> lines = this.names.of(record.lines());
+		model.addAttribute("search", search);
+		model.addAttribute("query", query);
 		model.addAttribute("record", record);
-		model.addAttribute("lines", this.names.of(record.lines()));
+		model.addAttribute("lines", lines);
 		model.addAttribute("subjects", this.reading.subjects());
 		model.addAttribute("head", this.verification.head());
 		model.addAttribute("zone", this.names.zone());
-		model.addAttribute("path", path(query));
+		model.addAttribute("typed", search.query());
 		return "audit/record";
 	}
 
-	/** The whole record as a file. */
+	/** The whole record, or what fits, as a file with which the chain can be followed. */
 	@GetMapping("/lines.jsonl")
-	void export(HttpServletResponse response) throws IOException {
-		response.setContentType("application/jsonl");
+	void json(SearchForm search, HttpServletResponse response) throws IOException {
+		RecordSearch wanted = search.in(this.names.zone());
+		begin(response, "application/jsonl", wanted.isForAll() ? "record.jsonl" : "record-found.jsonl");
+		this.export.writeJson(wanted, response.getOutputStream());
+	}
+
+	/** The same for a spreadsheet. */
+	@GetMapping("/lines.csv")
+	void csv(SearchForm search, HttpServletResponse response) throws IOException {
+		RecordSearch wanted = search.in(this.names.zone());
+		begin(response, "text/csv;charset=UTF-8", wanted.isForAll() ? "record.csv" : "record-found.csv");
+		this.export.writeCsv(wanted, response.getOutputStream());
+	}
+
+	private static void begin(HttpServletResponse response, String type, String name) {
+		response.setContentType(type);
 		response.setHeader(HttpHeaders.CONTENT_DISPOSITION,
-				ContentDisposition.attachment().filename("record.jsonl").build().toString());
+				ContentDisposition.attachment().filename(name).build().toString());
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-		this.export.write(response.getOutputStream());
 	}
 
 	@PostMapping("/check")
@@ -65,17 +79,9 @@ class RecordController {
 		redirect.addFlashAttribute("finding", finding);
 		if (finding.isWhole()) {
 			redirect.addFlashAttribute("stored", this.verification.compareStored());
+			redirect.addFlashAttribute("clock", this.verification.lookAtTheClock());
 		}
 		return "redirect:/desk/record";
-	}
-
-	private static String path(RecordReading.Query query) {
-		return UriComponentsBuilder.fromPath("/desk/record")
-			.queryParam("subject", "{subject}")
-			.queryParam("text", "{text}")
-			.encode()
-			.buildAndExpand(query.subject(), query.text())
-			.toUriString() + "&";
 	}
 
 }

@@ -1,7 +1,6 @@
 package rimebook.audit;
 
 import java.util.List;
-import java.util.Locale;
 
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -10,16 +9,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** Finds lines of the record for people to read. */
 @Service
 class RecordReading {
-
-	private static final String FITTING = """
-			from record_line
-			where (:subject = '' or subject = :subject)
-			and (:text = '%%'
-			 or lower(actor) like :text escape '!' or lower(actor_id) like :text escape '!'
-			 or lower(subject_id) like :text escape '!'
-			 or lower(action) like :text escape '!' or lower(before_text) like :text escape '!'
-			 or lower(after_text) like :text escape '!' or lower(reason) like :text escape '!')
-			""";
 
 	private final JdbcClient database;
 
@@ -30,13 +19,34 @@ class RecordReading {
 	/** The lines that fit, the newest first, 50 a page. */
 	@Transactional(readOnly = true)
 	public Page read(Query query) {
-		long found = fitting("select count(*) " + FITTING, query).query(Long.class).single();
-		List<RecordLine> lines = fitting(
-				"select * " + FITTING + " order by number desc offset :skipped rows fetch next 50 rows only", query)
+		RecordSearch search = query.search();
+		long found = this.database.sql("select count(*) from record_line" + search.where())
+			.params(search.values())
+			.query(Long.class)
+			.single();
+		List<RecordLine> lines = this.database
+			.sql("select * from record_line" + search.where()
+					+ " order by number desc offset :skipped rows fetch next 50 rows only")
+			.params(search.values())
 			.param("skipped", query.skipped())
 			.query((row, at) -> RecordLineReader.line(row))
 			.list();
 		return Page.of(lines, found);
+	}
+
+	/**
+	 * The next lines that fit, the oldest first, to be read a few hundred at a time.
+	 * @param number the line after which to begin, 0 at first
+	 */
+	@Transactional(readOnly = true)
+	public List<RecordLine> after(long number, RecordSearch search) {
+		return this.database
+			.sql("select * from record_line" + search.where() + (search.isForAll() ? " where" : " and")
+					+ " number > :after order by number fetch first " + RecordLineReader.AT_ONCE + " rows only")
+			.params(search.values())
+			.param("after", number)
+			.query((row, at) -> RecordLineReader.line(row))
+			.list();
 	}
 
 	/** The kinds of things that stand on the record, in alphabetical order. */
@@ -45,14 +55,6 @@ class RecordReading {
 		return this.database.sql("select distinct subject from record_line order by subject")
 			.query((row, number) -> row.getString(1))
 			.list();
-	}
-
-	private JdbcClient.StatementSpec fitting(String sql, Query query) {
-		return this.database.sql(sql).param("subject", query.subject()).param("text", pattern(query.text()));
-	}
-
-	private static String pattern(String text) {
-		return "%" + text.toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%";
 	}
 
 	/**
@@ -74,18 +76,19 @@ class RecordReading {
 	/**
 	 * Which lines to show.
 	 *
-	 * @param subject the kind of thing, empty for all
-	 * @param text words to find in who, what, before, after or why; empty for all
 	 * @param page from 1, the newest lines first
 	 */
-	public record Query(String subject, String text, int page) {
+	public record Query(RecordSearch search, int page) {
 
 		static final int PAGE_LENGTH = 50;
 
 		public Query {
-			subject = subject.strip();
-			text = text.strip();
 			page = Math.max(page, 1);
+		}
+
+		/** By the kind of thing and words, either empty for all. */
+		static Query of(String subject, String text, int page) {
+			return new Query(RecordSearch.of(subject, text), page);
 		}
 
 		long skipped() {

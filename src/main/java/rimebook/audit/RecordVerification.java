@@ -1,5 +1,10 @@
 package rimebook.audit;
 
+import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -11,8 +16,36 @@ public class RecordVerification {
 
 	private final JdbcTemplate database;
 
-	RecordVerification(JdbcTemplate database) {
+	private final AnchorSigning signing;
+
+	RecordVerification(JdbcTemplate database, AnchorSigning signing) {
 		this.database = database;
+		this.signing = signing;
+	}
+
+	/**
+	 * Follow the whole chain, and compare it with anchors. Where some are signed and this
+	 * service has the key, only signed ones count.
+	 */
+	public AnchorCheck.Finding compare(List<Anchor> anchors) {
+		RecordFinding chain = verify();
+		String key = anchors.stream().anyMatch(Anchor::isSigned) ? this.signing.publicKey().orElse("") : "";
+		ConnectionCallback<AnchorCheck.Finding> check = (connection) -> compare(connection, anchors, chain, key);
+		AnchorCheck.Finding finding = this.database.execute(check);
+		if (finding == null) {
+			throw new IllegalStateException("The check gave no finding");
+		}
+		return finding;
+	}
+
+	private static AnchorCheck.Finding compare(Connection connection, List<Anchor> anchors, RecordFinding chain,
+			String key) throws SQLException {
+		try {
+			return AnchorCheck.check(connection, anchors, chain, key);
+		}
+		catch (IOException ex) {
+			throw new IllegalStateException("The key was read when the service began", ex);
+		}
 	}
 
 	/**
@@ -39,6 +72,13 @@ public class RecordVerification {
 			throw new IllegalStateException("The check gave no finding");
 		}
 		return finding;
+	}
+
+	/** Look whether time went on from line to line; a sentence for where it did not. */
+	public List<String> lookAtTheClock() {
+		ConnectionCallback<List<String>> check = ClockCheck::check;
+		List<String> notes = this.database.execute(check);
+		return (notes != null) ? notes : List.of();
 	}
 
 	/** The end of the chain as it is now, unchecked. */

@@ -58,7 +58,7 @@ class RecordControllerTests {
 
 	@BeforeEach
 	void oneLine() {
-		given(this.reading.read(new RecordReading.Query("", "", 1)))
+		given(this.reading.read(RecordReading.Query.of("", "", 1)))
 			.willReturn(new RecordReading.Page(List.of(LINE), 1, 1));
 		given(this.names.of(List.of(LINE)))
 			.willReturn(List.of(new ReadableLine(LINE, "Icefern, Junior", ZoneId.of("Europe/Oslo"))));
@@ -91,9 +91,9 @@ class RecordControllerTests {
 	@Test
 	void theWholeRecordIsAFile() throws Exception {
 		willAnswer((call) -> {
-			call.getArgument(0, OutputStream.class).write("{}\n".getBytes(StandardCharsets.UTF_8));
+			call.getArgument(1, OutputStream.class).write("{}\n".getBytes(StandardCharsets.UTF_8));
 			return null;
-		}).given(this.export).write(any());
+		}).given(this.export).writeJson(any(), any());
 		assertThat(this.mvc.get().uri("/desk/record/lines.jsonl")).hasStatusOk()
 			.hasHeader("Content-Disposition", "attachment; filename=\"record.jsonl\"")
 			.bodyText()
@@ -102,17 +102,48 @@ class RecordControllerTests {
 
 	@Test
 	void keepsTheSearchInTheLinksToOtherPages() {
-		given(this.reading.read(new RecordReading.Query("entry", "a&b", 2)))
+		given(this.reading.read(RecordReading.Query.of("entry", "a&b", 2)))
 			.willReturn(new RecordReading.Page(List.of(LINE), 101, 3));
 		assertThat(this.mvc.get().uri(URI.create("/desk/record?subject=entry&text=a%26b&page=2"))).hasStatusOk()
 			.bodyText()
 			.contains("/desk/record?subject=entry&amp;text=a%26b&amp;page=3", "value=\"a&amp;b\"", "Page 2 of 3");
 	}
 
+	/** By the clock of the rink, and both minutes are meant. */
+	@Test
+	void looksForOneThingOnePersonOneDeviceAndATime() {
+		RecordSearch search = new RecordSearch(new RecordSearch.About("entry", ID),
+				new RecordSearch.By("person:r-7", "Firefox"),
+				new RecordSearch.Span(Instant.parse("2026-11-25T13:00:00Z"), Instant.parse("2026-11-25T13:31:00Z")),
+				"");
+		given(this.reading.read(new RecordReading.Query(search, 1)))
+			.willReturn(new RecordReading.Page(List.of(LINE), 101, 3));
+		String query = "subject=entry&id=" + ID + "&person=person:r-7&device=Firefox&from=2026-11-25T08:00"
+				+ "&to=2026-11-25T08:30";
+		assertThat(this.mvc.get().uri(URI.create("/desk/record?" + query))).hasStatusOk()
+			.bodyText()
+			.contains("/desk/record/lines.csv?" + query.replace("&", "&amp;").replace(":", "%3A"),
+					"/desk/record/lines.jsonl?subject=entry", "Only what changed of this one thing: entry " + ID,
+					"value=\"2026-11-25T08:00\"");
+	}
+
+	@Test
+	void whatWasFoundIsAFileForASpreadsheet() {
+		assertThat(this.mvc.get().uri("/desk/record/lines.csv?person=Rune")).hasStatusOk()
+			.hasHeader("Content-Disposition", "attachment; filename=\"record-found.csv\"")
+			.hasHeader("Content-Type", "text/csv;charset=UTF-8");
+	}
+
+	@Test
+	void aTimeThatIsNoneIsRefused() {
+		assertThat(this.mvc.get().uri("/desk/record?from=yesterday")).hasStatus(HttpStatus.UNPROCESSABLE_CONTENT)
+			.bodyText()
+			.contains("has to be a day and a time such as 2026-11-25T14:30");
+	}
+
 	@Test
 	void saysThatNothingHasHappenedYet() {
-		given(this.reading.read(new RecordReading.Query("", "", 1)))
-			.willReturn(new RecordReading.Page(List.of(), 0, 1));
+		given(this.reading.read(RecordReading.Query.of("", "", 1))).willReturn(new RecordReading.Page(List.of(), 0, 1));
 		given(this.verification.head()).willReturn(new RecordVerification.Head(0, "0".repeat(64)));
 		assertThat(this.mvc.get().uri("/desk/record")).hasStatusOk()
 			.bodyText()
@@ -122,7 +153,7 @@ class RecordControllerTests {
 
 	@Test
 	void saysThatNothingFits() {
-		given(this.reading.read(new RecordReading.Query("", "walrus", 1)))
+		given(this.reading.read(RecordReading.Query.of("", "walrus", 1)))
 			.willReturn(new RecordReading.Page(List.of(), 0, 1));
 		assertThat(this.mvc.get().uri("/desk/record?text=walrus")).bodyText().contains("No line of the record fits");
 	}

@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -149,7 +150,7 @@ class RecordIntegrationTests {
 			.from("  blanks kept  \n\tand lines ", "Łyżwiarki 🧊 e\u0301 \uD83E half, nul \0")
 			.because("'quoted' %_! \\ back"));
 		assertThat(this.verification.verify().isWhole()).isTrue();
-		RecordLine newest = this.reading.read(new RecordReading.Query("entry", "", 1)).lines().get(0);
+		RecordLine newest = this.reading.read(RecordReading.Query.of("entry", "", 1)).lines().get(0);
 		assertThat(newest.change().before()).isEqualTo("  blanks kept  \n\tand lines ");
 		assertThat(newest.change().after()).isEqualTo("Łyżwiarki 🧊 e\u0301 ? half, nul \uFFFD");
 	}
@@ -160,7 +161,7 @@ class RecordIntegrationTests {
 		Actor renamed = new Actor("person:ice-7", "Rune Thaw", "secretary", "test");
 		write(AuditedChange.of(before, "iceberg", "i-1", "iceberg.seen"));
 		write(AuditedChange.of(renamed, "iceberg", "i-1", "iceberg.named"));
-		assertThat(this.reading.read(new RecordReading.Query("iceberg", "PERSON:ICE-7", 1)).lines())
+		assertThat(this.reading.read(RecordReading.Query.of("iceberg", "PERSON:ICE-7", 1)).lines())
 			.extracting((record) -> record.who().actor(), (record) -> record.who().actorId(),
 					(record) -> record.link().form())
 			.containsExactly(tuple("Rune Thaw", "person:ice-7", 2), tuple("Rune Frost", "person:ice-7", 2));
@@ -171,7 +172,7 @@ class RecordIntegrationTests {
 	void theExportHasEveryLineWithAllThatItsDigestCovers() throws IOException {
 		write(AuditedChange.of(RUNE, "entry", "e-9", "entry.renamed").from("a\n\"b\"", "Łyżwy").because("why"));
 		ByteArrayOutputStream file = new ByteArrayOutputStream();
-		this.export.write(file);
+		this.export.writeJson(RecordSearch.of("", ""), file);
 		List<String> lines = file.toString(StandardCharsets.UTF_8).lines().toList();
 		assertThat(lines).hasSize((int) this.verification.head().lines());
 		String digest = ChainDigest.START;
@@ -215,22 +216,82 @@ class RecordIntegrationTests {
 	}
 
 	@Test
+	void linesAreFoundByOneThingByPersonByDeviceAndByTime() {
+		Actor mira = new Actor("person:moraine-1", "Mira Moraine", "secretary", "10.9.8.7, Tarn browser");
+		write(AuditedChange.of(mira, "moraine", "m-1", "moraine.moved"));
+		write(AuditedChange.of(mira, "moraine", "m-2", "moraine.moved"));
+		write(AuditedChange.of(RUNE, "moraine", "m-2", "moraine.split"));
+		assertThat(found(about("moraine", "m-2"))).containsExactly("moraine.split", "moraine.moved");
+		assertThat(found(by("mira mor", ""))).containsExactly("moraine.moved", "moraine.moved");
+		assertThat(found(by("person:moraine-1", ""))).containsExactly("moraine.moved", "moraine.moved");
+		assertThat(found(by("person:moraine", ""))).isEmpty();
+		assertThat(found(by("", "tarn"))).hasSize(2);
+		assertThat(found(by("", "10.9.8._"))).isEmpty();
+		Instant last = this.reading.read(RecordReading.Query.of("moraine", "", 1)).lines().get(0).writtenAt();
+		assertThat(found(within("moraine", last, null))).contains("moraine.split");
+		assertThat(found(within("moraine", null, last))).doesNotContain("moraine.split");
+		assertThat(found(within("moraine", last.plusMillis(1), null))).isEmpty();
+		assertThat(found(within("moraine", last, last.plusMillis(1)))).contains("moraine.split");
+	}
+
+	private static RecordSearch about(String subject, String id) {
+		return new RecordSearch(new RecordSearch.About(subject, id), new RecordSearch.By("", ""),
+				new RecordSearch.Span(null, null), "");
+	}
+
+	private static RecordSearch by(String person, String device) {
+		return new RecordSearch(new RecordSearch.About("", ""), new RecordSearch.By(person, device),
+				new RecordSearch.Span(null, null), "moraine");
+	}
+
+	private static RecordSearch within(String subject, @Nullable Instant from, @Nullable Instant until) {
+		return new RecordSearch(new RecordSearch.About(subject, ""), new RecordSearch.By("", ""),
+				new RecordSearch.Span(from, until), "");
+	}
+
+	private List<String> found(RecordSearch search) {
+		return this.reading.read(new RecordReading.Query(search, 1))
+			.lines()
+			.stream()
+			.map((line) -> line.change().action())
+			.toList();
+	}
+
+	@Test
+	void whatWasFoundCanBeTakenAway() throws IOException {
+		this.transaction.executeWithoutResult((status) -> IntStream.range(0, 1001)
+			.forEach((i) -> this.events.publishEvent(AuditedChange.of(RUNE, "firn", i, "firn.fell").to("=1+" + i))));
+		write(change("between"));
+		ByteArrayOutputStream json = new ByteArrayOutputStream();
+		this.export.writeJson(RecordSearch.of("firn", ""), json);
+		List<String> lines = json.toString(StandardCharsets.UTF_8).lines().toList();
+		assertThat(lines).hasSize(1001).allSatisfy((line) -> assertThat(line).contains("\"subject\":\"firn\""));
+		assertThat(lines.get(1000)).contains("\"subjectId\":\"1000\"", "\"after\":\"=1+1000\"");
+		ByteArrayOutputStream csv = new ByteArrayOutputStream();
+		this.export.writeCsv(RecordSearch.of("firn", "=1+77"), csv);
+		assertThat(csv.toString(StandardCharsets.UTF_8))
+			.startsWith("line,time,who,who_id,role,device,kind,thing,thing_id,action,before,after,why,digest\r\n")
+			.contains(",Rune Frost,name:Rune Frost,referee,\"10.0.0.2, Firefox\",firn,77,77,firn.fell,,'=1+77,,")
+			.hasLineCount(12);
+	}
+
+	@Test
 	void pagesFollowOneAnother() {
 		this.transaction.executeWithoutResult((status) -> IntStream.rangeClosed(1, 120)
 			.forEach((i) -> this.events.publishEvent(AuditedChange.of(RUNE, "paged", i, "paged.done"))));
 		List<String> ids = new ArrayList<>();
 		for (int page = 1; page <= 3; page++) {
-			RecordReading.Page read = this.reading.read(new RecordReading.Query("paged", "", page));
+			RecordReading.Page read = this.reading.read(RecordReading.Query.of("paged", "", page));
 			assertThat(read.found()).isEqualTo(120);
 			assertThat(read.pages()).isEqualTo(3);
 			read.lines().forEach((line) -> ids.add(line.thing().subjectId()));
 		}
 		assertThat(ids).hasSize(120).startsWith("120", "119").endsWith("2", "1");
-		assertThat(this.reading.read(new RecordReading.Query("paged", "", 4)).lines()).isEmpty();
+		assertThat(this.reading.read(RecordReading.Query.of("paged", "", 4)).lines()).isEmpty();
 	}
 
 	private List<String> found(String subject, String text) {
-		return this.reading.read(new RecordReading.Query(subject, text, 1))
+		return this.reading.read(RecordReading.Query.of(subject, text, 1))
 			.lines()
 			.stream()
 			.map((record) -> record.thing().subjectId())

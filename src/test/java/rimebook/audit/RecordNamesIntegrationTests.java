@@ -44,7 +44,7 @@ class RecordNamesIntegrationTests {
 
 	@Test
 	void everyKindOfThingHasANameAndTheTimeOfItsRink() {
-		long before = this.reading.read(new RecordReading.Query("", "", 1)).found();
+		long before = this.reading.read(RecordReading.Query.of("", "", 1)).found();
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		Crew.add(this.context, Role.REFEREE);
 		day.open(1);
@@ -122,7 +122,7 @@ class RecordNamesIntegrationTests {
 	private List<ReadableLine> since(long before) {
 		List<ReadableLine> lines = new ArrayList<>();
 		for (int page = 1;; page++) {
-			RecordReading.Page read = this.reading.read(new RecordReading.Query("", "", page));
+			RecordReading.Page read = this.reading.read(RecordReading.Query.of("", "", page));
 			lines.addAll(this.names.of(read.lines()));
 			if (page >= read.pages() || read.lines().stream().anyMatch((line) -> line.number() <= before)) {
 				return lines.stream().filter((line) -> line.line().number() > before).toList();

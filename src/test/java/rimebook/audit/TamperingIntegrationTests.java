@@ -158,7 +158,7 @@ class TamperingIntegrationTests {
 		assertThat(this.verification.verify()).isEqualTo(RecordFinding.whole(3, this.verification.head().digest()));
 		new TransactionTemplate(this.transactions).executeWithoutResult((status) -> publish(4));
 		assertThat(this.verification.verify().sentence()).startsWith("The record is whole: 4 lines");
-		assertThat(this.reading.read(new RecordReading.Query("", "", 1)).lines())
+		assertThat(this.reading.read(RecordReading.Query.of("", "", 1)).lines())
 			.extracting((record) -> record.who().actorId())
 			.containsExactly(Actor.system().id(), "", "", "");
 		withoutGuard("update record_line set actor_id = 'person:other' where number = 2");
