@@ -101,6 +101,7 @@ class WholeEventByHandBrowserTests {
 		Page accountant = signIn(this.accountantName);
 		correct(accountant, referee, spectator);
 		sign(accountant, referee, spectator);
+		compareWhatWasSeen(referee, spectator, tablets.get(0));
 	}
 
 	private void enterTeams(Page secretary, String... teams) {
@@ -211,6 +212,23 @@ class WholeEventByHandBrowserTests {
 		show(accountant, "results-signed");
 		PlaywrightAssertions.assertThat(spectator.locator("main")).containsText("Official");
 		open(referee, "/desk/record", "record");
+	}
+
+	/** The spectator's browser and the tablets are witnesses of the record. */
+	private void compareWhatWasSeen(Page referee, Page spectator, Page tablet) {
+		open(spectator, "/follow/" + this.competition.slug() + "/board", "board");
+		open(spectator, "/record-seen", "record-seen");
+		List<String> seen = spectator.locator("#seen-lines").textContent().lines().toList();
+		assertThat(seen).as("a version for each team, the correction, the signatures").hasSizeGreaterThan(3);
+		tablet.navigate("/record-seen");
+		PlaywrightAssertions.assertThat(tablet.locator("#seen-lines")).containsText("seen 20");
+		open(referee, "/desk/record/anchors", "anchors-before");
+		PlaywrightAssertions.assertThat(referee.locator("main")).containsText("Tablet of Judge 1, Novice");
+		referee.fill("#brought", String.join("\n", seen));
+		press(referee, "main form button");
+		PlaywrightAssertions.assertThat(referee.locator("main [role=status]"))
+			.containsText(seen.size() + " anchors fit");
+		show(referee, "anchors");
 	}
 
 	private void sign(Page signatory, String path, String as) {

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.audit.Anchor;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
@@ -98,9 +99,10 @@ final class Feed {
 			String rulebook, String ruleSet, String method, int judges, int skated, int starters, String firstMark,
 			String secondMark, List<ColumnBody> segments, List<RowBody> rows,
 			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable OutlookBody outlook,
-			@JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> panelNotes) {
+			@JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> panelNotes,
+			@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable RecordBody record) {
 
-		static StandingBody of(ResultVersion version) {
+		static StandingBody of(ResultVersion version, @Nullable Anchor anchor) {
 			Standing standing = version.standing();
 			return new StandingBody(version.number(), version.state().name(), version.cause().name(),
 					PublicNote.of(version), version.publishedAt(), version.fingerprint(), standing.rulebook(),
@@ -108,7 +110,17 @@ final class Feed {
 					standing.starters(), standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),
 					standing.rows().stream().map((row) -> RowBody.of(row, standing)).toList(),
-					OutlookBody.ofNullable(standing.outlook()), english(standing.panelNotes()));
+					OutlookBody.ofNullable(standing.outlook()), english(standing.panelNotes()),
+					RecordBody.ofNullable(anchor));
+		}
+
+	}
+
+	/** The line of the record that tells of the version, and the text to keep of it. */
+	record RecordBody(long line, String digest, String anchor) {
+
+		static @Nullable RecordBody ofNullable(@Nullable Anchor anchor) {
+			return (anchor == null) ? null : new RecordBody(anchor.line(), anchor.digest(), anchor.text());
 		}
 
 	}

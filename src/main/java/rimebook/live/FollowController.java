@@ -28,18 +28,28 @@ class FollowController {
 
 	private final EventReader events;
 
-	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets) {
+	private final VersionAnchors anchors;
+
+	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets,
+			VersionAnchors anchors) {
 		this.pages = pages;
 		this.published = published;
 		this.board = board;
 		this.ruleSets = ruleSets;
 		this.events = events;
+		this.anchors = anchors;
 	}
 
 	@GetMapping("/")
 	void home(HttpServletRequest request, HttpServletResponse response) throws IOException {
 		this.pages.answer(request, response, null, "live/home",
 				(page) -> page.with("competitions", this.published.competitions()));
+	}
+
+	/** What the browser kept of the record; only the browser knows. */
+	@GetMapping("/record-seen")
+	void recordSeen(HttpServletRequest request, HttpServletResponse response) throws IOException {
+		this.pages.answer(request, response, null, "live/seen", (page) -> page);
 	}
 
 	@GetMapping("/follow/{competition}")
@@ -60,6 +70,7 @@ class FollowController {
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			return page.follows(view, facts.event().segments())
 				.with("facts", facts)
+				.with("anchor", this.anchors.of((facts.table() != null) ? facts.table().version() : null))
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
 		});
 	}
@@ -71,7 +82,9 @@ class FollowController {
 			CompetitionView view = this.published.competition(competition);
 			List<EventView> all = this.published.events(view);
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
-			return page.with("board", this.board.of(all).orElse(null));
+			BoardView board = this.board.of(all).orElse(null);
+			return page.with("board", board)
+				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}
 

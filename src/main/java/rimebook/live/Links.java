@@ -44,6 +44,11 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition, event, segment) + "/versions/" + number);
 	}
 
+	/** What this browser kept of the record. */
+	public String recordSeen() {
+		return at("/record-seen");
+	}
+
 	/** Where the signals of the competition are heard. */
 	public String signals(CompetitionView competition) {
 		return this.base + path(competition) + "/signals";

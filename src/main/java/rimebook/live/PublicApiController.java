@@ -43,13 +43,16 @@ class PublicApiController {
 
 	private final Standings standings;
 
+	private final VersionAnchors anchors;
+
 	PublicApiController(RenditionCache renditions, Published published, EventReader events, SegmentReader segments,
-			Standings standings) {
+			Standings standings, VersionAnchors anchors) {
 		this.renditions = renditions;
 		this.published = published;
 		this.events = events;
 		this.segments = segments;
 		this.standings = standings;
+		this.anchors = anchors;
 	}
 
 	@GetMapping
@@ -77,7 +80,7 @@ class PublicApiController {
 		answer(request, response, competition, () -> {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
-			Feed.StandingBody standing = (facts.table() != null) ? Feed.StandingBody.of(facts.table().version()) : null;
+			Feed.StandingBody standing = (facts.table() != null) ? standing(facts.table().version()) : null;
 			return new Feed.EventBody(Feed.CompetitionItem.of(view), Feed.EventItem.of(facts), standing);
 		});
 	}
@@ -128,9 +131,13 @@ class PublicApiController {
 		return new Place(view, found, this.segments.one(found, this.published.segment(found, segment)));
 	}
 
-	private static Feed.SegmentBody body(Place place, Optional<ResultVersion> version) {
+	private Feed.SegmentBody body(Place place, Optional<ResultVersion> version) {
 		return new Feed.SegmentBody(Feed.CompetitionItem.of(place.competition()), place.event().slug(),
-				Feed.SegmentItem.of(place.facts()), version.map(Feed.StandingBody::of).orElse(null));
+				Feed.SegmentItem.of(place.facts()), version.map(this::standing).orElse(null));
+	}
+
+	private Feed.StandingBody standing(ResultVersion version) {
+		return Feed.StandingBody.of(version, this.anchors.of(version));
 	}
 
 	private void answer(HttpServletRequest request, HttpServletResponse response, @Nullable String competition,

@@ -35,13 +35,16 @@ class SegmentController {
 
 	private final RuleSets ruleSets;
 
+	private final VersionAnchors anchors;
+
 	SegmentController(PageRenderer pages, Published published, SegmentReader reader, Standings standings,
-			RuleSets ruleSets) {
+			RuleSets ruleSets, VersionAnchors anchors) {
 		this.pages = pages;
 		this.published = published;
 		this.reader = reader;
 		this.standings = standings;
 		this.ruleSets = ruleSets;
+		this.anchors = anchors;
 	}
 
 	@GetMapping
@@ -71,6 +74,7 @@ class SegmentController {
 			ResultVersion version = this.standings.version(facts.segment().id(), number)
 				.orElseThrow(() -> NotFoundException.of("version", number));
 			return withVersions(page).with("table", StandingTable.of(version))
+				.with("anchor", this.anchors.of(version))
 				.with("corrections", this.standings.corrections(facts.segment().id(), number));
 		});
 	}
@@ -96,6 +100,7 @@ class SegmentController {
 				.with("event", event)
 				.with("facts", facts)
 				.with("fromMemory", this.ruleSets.fromMemory(event).size());
+			page.with("anchor", this.anchors.of(facts.version()));
 			page.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
 			page.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
 			return more.apply(page);

@@ -41,11 +41,15 @@ class JudgeApiController {
 
 	private final Panels panels;
 
-	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarkReceipts remarks, Panels panels) {
+	private final TabletAnchors anchors;
+
+	JudgeApiController(JudgeTables tables, MarkSubmission submission, RemarkReceipts remarks, Panels panels,
+			TabletAnchors anchors) {
 		this.tables = tables;
 		this.submission = submission;
 		this.remarks = remarks;
 		this.panels = panels;
+		this.anchors = anchors;
 	}
 
 	/**
@@ -53,14 +57,17 @@ class JudgeApiController {
 	 * @param waiting how many cards wait on the tablet; left out by a program that keeps
 	 * none
 	 * @param fault whether the tablet's page could not show everything
+	 * @param record the newest line of the record of which the tablet keeps an anchor
 	 */
 	@GetMapping("/api/judge/table")
 	ResponseEntity<TableResponse> table(@OwnSeat UUID seat, @RequestParam(defaultValue = "0") int waiting,
-			@RequestParam(defaultValue = "false") boolean fault) {
+			@RequestParam(defaultValue = "false") boolean fault, @RequestParam(defaultValue = "0") long record) {
 		this.panels.noteTablet(new SeatId(seat), waiting, fault);
+		JudgeTable table = this.tables.tableOf(new SeatId(seat));
+		this.anchors.note(table.heading(), record);
 		return ResponseEntity.ok()
 			.cacheControl(CacheControl.noStore())
-			.body(TableResponse.of(this.tables.tableOf(new SeatId(seat))));
+			.body(TableResponse.of(table, this.anchors.head()));
 	}
 
 	@PutMapping(path = "/api/cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import org.jspecify.annotations.Nullable;
 
@@ -24,9 +25,14 @@ import rimebook.tabulation.PlacementRules;
  * side.
  */
 record TableResponse(@JsonUnwrapped JudgeTable.Heading heading, @JsonUnwrapped Course course,
-		@JsonUnwrapped Marking marking, @JsonUnwrapped Decided decided) {
+		@JsonUnwrapped Marking marking, @JsonUnwrapped Decided decided,
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable String record) {
 
-	static TableResponse of(JudgeTable table) {
+	/**
+	 * Lay it out.
+	 * @param record where the record ends, as text to keep
+	 */
+	static TableResponse of(JudgeTable table, @Nullable String record) {
 		return new TableResponse(table.heading(),
 				new Course(Now.of(table.course().now()), table.course().cards().stream().map(Card::of).toList(),
 						table.course().skated(), table.course().starters()),
@@ -34,7 +40,8 @@ record TableResponse(@JsonUnwrapped JudgeTable.Heading heading, @JsonUnwrapped C
 						Reopened.of(table.marking().reopened())),
 				new Decided(table.decided().panel(), table.decided().zeroMark(),
 						table.decided().ended().stream().map(PerformanceId::value).toList(),
-						table.decided().corrected()));
+						table.decided().corrected()),
+				record);
 	}
 
 	/** The performance to mark. */

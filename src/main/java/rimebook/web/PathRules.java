@@ -31,6 +31,7 @@ final class PathRules {
 	static final List<PathRule> TABLE = List.of(
 			everybody("/"),
 			everybody("/follow/**"),
+			everybody("/record-seen"),
 			everybody("/api/public/**"),
 			everybody("/api/openapi/**"),
 			everybody("/problems/**"),

@@ -4,6 +4,7 @@
  * Without this script the page reloads by itself.
  */
 import { keepContact } from "./follow/contact.js";
+import { keep } from "./record/kept.js";
 
 const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
 const known = {};
@@ -38,6 +39,10 @@ document.addEventListener("htmx:configRequest", (event) => {
  */
 let before = null;
 
+/* What the page shows of the record is kept in this browser, as a witness. */
+const witness = () => live().querySelectorAll("[data-anchor]").forEach((line) => keep(line.dataset.anchor));
+witness();
+
 document.addEventListener("htmx:beforeSwap", (event) => {
 	if (event.detail.target !== live()) {
 		return;
@@ -57,6 +62,7 @@ document.addEventListener("htmx:beforeSwap", (event) => {
 });
 
 document.addEventListener("htmx:afterSwap", () => {
+	witness();
 	if (!before) {
 		return;
 	}

@@ -80,7 +80,7 @@ class FeedTests {
 			.of(new ResultVersion(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, Stage.id(1), 4),
 					ResultVersion.ResultState.PROVISIONAL,
 					new ResultVersion.Reason(ResultVersion.Cause.CORRECTED, "Corrected."),
-					Instant.parse("2026-02-14T10:00:00Z"), "ff", standing)));
+					Instant.parse("2026-02-14T10:00:00Z"), "ff", standing), null));
 	}
 
 }

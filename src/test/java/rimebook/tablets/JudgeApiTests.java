@@ -74,6 +74,9 @@ class JudgeApiTests {
 	@MockitoBean
 	private Panels panels;
 
+	@MockitoBean
+	private TabletAnchors anchors;
+
 	@BeforeEach
 	void oneTabletIsPaired() {
 		given(this.seats.grantOf(any())).willReturn(Optional.empty());

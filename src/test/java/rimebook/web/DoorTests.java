@@ -126,6 +126,7 @@ class DoorTests {
 		}
 		expectNoPlace("/follow/cup");
 		assertThat(get("/follow/cup").headers().firstValue("Retry-After")).isPresent();
+		expectNoPlace("/record-seen");
 		expectNoPlace("/sign-in");
 		assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 	}

@@ -5,30 +5,44 @@
  * as long as the last answer is fresh.
  */
 import { attempt, hasFault } from "./fault.js";
+import { keep, newest } from "../record/kept.js";
 import { fetchTable } from "./service.js";
 
 const LONGEST_WAIT = 15000;
 const FRESH = 5000;
 const CHECK_EVERY = 500;
+const WITNESS_EVERY = 20000;
 
 export function keepLooking(card, outbox, every, refresh) {
 	let failures = 0;
 	let looking = false;
 	let heardAt = Date.now();
 	let timer;
+	let witnessedAt = 0;
+	let witnessed = 0;
 
 	async function look() {
 		clearTimeout(timer);
 		if (!looking) {
 			looking = true;
 			const known = outbox.receivedIds();
-			const answer = await fetchTable(outbox.waitingCards().length, hasFault());
+			const answer = await fetchTable(outbox.waitingCards().length, hasFault(), witnessed);
 			looking = false;
 			hear(answer.outcome);
 			attempt("table", () => answer.table && card.hear(answer.table, known));
 			attempt("drawing", refresh);
+			attempt("record", () => answer.table && witness(answer.table.record));
 		}
 		timer = setTimeout(look, wait());
+	}
+
+	/* This tablet keeps where the record ended, now and then, and says so. */
+	function witness(record) {
+		if (record && Math.abs(Date.now() - witnessedAt) >= WITNESS_EVERY) {
+			witnessedAt = Date.now();
+			keep(record);
+			witnessed = newest();
+		}
 	}
 
 	function wait() {

@@ -14,11 +14,12 @@ const TOLD = {
 };
 
 /*
- * Look at the table and say how many cards wait here and whether this page has a fault. Resolves to { outcome: "table", table },
+ * Look at the table and say how many cards wait here, whether this page has a fault and of which line of the
+ * record an anchor is kept here. Resolves to { outcome: "table", table },
  * { outcome: "seat-lost" } or { outcome: "unreachable" }.
  */
-export async function fetchTable(waiting, fault) {
-	const answer = await ask("/api/judge/table?waiting=" + waiting + (fault ? "&fault=true" : ""), { method: "GET" });
+export async function fetchTable(waiting, fault, record) {
+	const answer = await ask("/api/judge/table?waiting=" + waiting + (fault ? "&fault=true" : "") + (record ? "&record=" + record : ""), { method: "GET" });
 	return answer.status === 200 ? { outcome: "table", table: answer.body } : { outcome: failure(answer) };
 }
 
