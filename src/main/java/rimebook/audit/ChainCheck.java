@@ -67,7 +67,7 @@ public final class ChainCheck {
 	private @Nullable RecordFinding followLines() throws SQLException {
 		List<RecordLine> some;
 		do {
-			some = RecordLineReader.after(this.connection, this.good.lines());
+			some = RecordLineReader.after(this.connection, afterGood());
 			for (RecordLine line : some) {
 				String why = fault(line);
 				if (why != null) {
@@ -80,7 +80,15 @@ public final class ChainCheck {
 		return null;
 	}
 
+	/** Whatever stands before line 1 does not belong there. */
+	private long afterGood() {
+		return (this.good.lines() == 0) ? Long.MIN_VALUE : this.good.lines();
+	}
+
 	private @Nullable String fault(RecordLine line) {
+		if (line.number() < 1) {
+			return "it stands before the first line.";
+		}
 		if (line.number() != this.good.lines() + 1) {
 			return "this line is missing.";
 		}

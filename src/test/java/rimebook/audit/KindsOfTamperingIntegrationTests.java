@@ -326,7 +326,7 @@ class KindsOfTamperingIntegrationTests {
 				kind("the name of a club", Finder.NOTHING, "update club set town = 'Elsewhere'"),
 				kind("the state of an entry", Finder.NOTHING, "update entry set late_reason = 'other'"),
 				kind("an official's qualification", Finder.NOTHING, "update official set qualification = 'other'"),
-				kind("a person's account", Finder.NOTHING, "update person set active = false"),
+				kind("the name of an event", Finder.NOTHING, "update event set name = 'Elsewhere'"),
 				// A draw is checked by repeating it from its seed, which anybody can.
 				kind("the ticket of a start", Finder.NOTHING, "update start_position set ticket = 'x'"),
 				kind("until when protests were heard", Finder.NOTHING,

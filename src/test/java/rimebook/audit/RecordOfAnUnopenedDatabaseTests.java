@@ -42,6 +42,16 @@ class RecordOfAnUnopenedDatabaseTests {
 		assertThat(ChainCheck.check(this.database).firstBroken()).isEqualTo(2);
 	}
 
+	/** It would be read with the others, and nothing would link to it. */
+	@Test
+	void aLineBeforeTheFirstIsFound() throws SQLException {
+		execute("insert into record_line select -1, written_at, actor, role, device, subject, subject_id, action, "
+				+ "before_text, after_text, reason, previous_digest, digest from record_line where number = 1");
+		assertThat(ChainCheck.check(this.database).sentence())
+			.isEqualTo("The record is broken at line -1: it stands before the first line. "
+					+ "0 lines before it are as they were written.");
+	}
+
 	@Test
 	void theMigrationLeavesItsLinesAsTheyAre() throws Exception {
 		String before = ChainCheck.check(this.database).sentence();
