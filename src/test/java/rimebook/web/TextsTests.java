@@ -30,8 +30,9 @@ class TextsTests {
 	/** The inside of a tag; quoted values may hold a greater-than sign. */
 	private static final String ATTRIBUTES = "(?:[^>\"']|\"[^\"]*\"|'[^']*')*?";
 
-	private static final Pattern NOT_SHOWN = Pattern.compile("(?s)<!--.*?-->|<script.*?</script>|<pre.*?</pre>|<"
-			+ ATTRIBUTES + "th:(u?text|replace|insert)=\"[^\"]*\"" + ATTRIBUTES + ">[^<]*|<" + ATTRIBUTES + ">");
+	private static final Pattern NOT_SHOWN = Pattern
+		.compile("(?s)<!--.*?-->|<script.*?</script>|<style.*?</style>|<pre.*?</pre>|<" + ATTRIBUTES
+				+ "th:(u?text|replace|insert)=\"[^\"]*\"" + ATTRIBUTES + ">[^<]*|<" + ATTRIBUTES + ">");
 
 	private static final PathMatchingResourcePatternResolver FILES = new PathMatchingResourcePatternResolver();
 
@@ -117,7 +118,7 @@ class TextsTests {
 	}
 
 	private static Resource[] templates() throws IOException {
-		return FILES.getResources("classpath:templates/**/*.html");
+		return FILES.getResources("classpath*:templates/**/*.html");
 	}
 
 	private static Set<String> keys() throws IOException {
