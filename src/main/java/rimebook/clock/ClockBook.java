@@ -81,11 +81,14 @@ class ClockBook implements SkatingClock {
 	public void takeBackReskate(PerformanceView first, Actor actor) {
 		ClockView before = of(first);
 		Instant now = this.acts.now().truncatedTo(ChronoUnit.MILLIS);
-		add(new ClockTap(this.acts.nextId(), first.id(),
-				new ClockView.Tap(before.touches() + 1, ClockView.ClockAct.TAKE_BACK, null, null,
-						ClockView.ClockAct.RESKATE.words(), new ClockView.Tap.Noted(actor.name(), now))));
-		tell(new ClockTouched(first.id(), first.segment(), before.state(), of(first).state(),
-				AuditedChange.of(actor, "performance", first.id(), "clock.take-back").because("re-skate")));
+		ClockView.Tap tap = new ClockView.Tap(before.touches() + 1, ClockView.ClockAct.TAKE_BACK, null, null,
+				ClockView.ClockAct.RESKATE.words(), new ClockView.Tap.Noted(actor.name(), now));
+		add(new ClockTap(this.acts.nextId(), first.id(), tap));
+		ClockView after = of(first);
+		tell(new ClockTouched(first.id(), first.segment(), before.state(), after.state(),
+				AuditedChange.of(actor, "performance", first.id(), "clock.take-back")
+					.from(ClockWords.state(before, tap), ClockWords.state(after, tap))
+					.because("re-skate")));
 	}
 
 	/** Say that the clock was touched; what became of the programme is told apart. */

@@ -31,6 +31,8 @@ import rimebook.wording.Sentence;
 @Transactional
 public class Cancellations {
 
+	private static final String HELD = "takes place";
+
 	private final Competitions competitions;
 
 	private final EventRepository events;
@@ -66,7 +68,8 @@ public class Cancellations {
 		requireTakesPlace(before.name(), before.isCancelled());
 		ask((guard) -> guard.againstCancelling(before, before.segments()));
 		event.cancel(why, now());
-		return changed(event, null, why, line(actor, "event", id, "event.cancelled").because(why));
+		return changed(event, null, why,
+				line(actor, "event", id, "event.cancelled").from(HELD, "cancelled").because(why));
 	}
 
 	/**
@@ -87,7 +90,8 @@ public class Cancellations {
 		}
 		ask((guard) -> guard.againstCancelling(before, List.of(segment)));
 		event.segment(id).cancel(why, now());
-		return changed(event, id, why, line(actor, "segment", id, "segment.cancelled").because(why));
+		return changed(event, id, why,
+				line(actor, "segment", id, "segment.cancelled").from(HELD, "cancelled").because(why));
 	}
 
 	/**
@@ -101,7 +105,8 @@ public class Cancellations {
 		requireCancelled(before.name(), before.isCancelled());
 		ask((guard) -> guard.againstBringingBack(before, before.segments()));
 		event.bringBack();
-		return changed(event, null, "", line(actor, "event", id, "event.brought-back").from(before.cancelled(), ""));
+		return changed(event, null, "",
+				line(actor, "event", id, "event.brought-back").from("cancelled: " + before.cancelled(), HELD));
 	}
 
 	/**
@@ -115,7 +120,8 @@ public class Cancellations {
 		requireCancelled(segment.name(), segment.isCancelled());
 		ask((guard) -> guard.againstBringingBack(before, List.of(segment)));
 		event.segment(id).bringBack();
-		return changed(event, id, "", line(actor, "segment", id, "segment.brought-back").from(segment.cancelled(), ""));
+		return changed(event, id, "",
+				line(actor, "segment", id, "segment.brought-back").from("cancelled: " + segment.cancelled(), HELD));
 	}
 
 	/**

@@ -87,8 +87,9 @@ class Seating {
 		seat.allow(version, new Seat.Allowance(reason, conflict.grounds()));
 		this.seats.flush();
 		this.acts.publish(AuditedChange.of(actor, "seat", seat.id(), "seat.bond-set-aside")
-			.to(seat.label() + ", " + event.name() + ": " + conflict.official() + ": "
-					+ Series.withSemicolons(conflict.grounds()))
+			.from("bound",
+					"set aside: " + seat.label() + ", " + event.name() + ": " + conflict.official() + ": "
+							+ Series.withSemicolons(conflict.grounds()))
 			.because(reason));
 	}
 

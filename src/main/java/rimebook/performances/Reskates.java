@@ -56,10 +56,14 @@ public class Reskates {
 		int skate = this.performances.countBySegmentAndEntry(first.segment().value(), first.entry().value()) + 1;
 		Performance again = Performance.again(this.acts.nextId(), first, skate, this.acts.now());
 		this.performances.save(again);
-		this.acts.publish(line(first, "performance.set-aside", actor)
-			.from(String.join("\n", this.progress.soFar(first.segment()).apply(first)), "set aside; skated again")
+		this.acts.publish(line(first, "performance.set-aside", actor).from(soFar(first), "set aside; skated again")
 			.because(marking));
 		this.notices.tell(again.id(), "Re-skate from the beginning: " + marking, actor);
+	}
+
+	private String soFar(Performance first) {
+		List<String> sent = this.progress.soFar(first.segment()).apply(first);
+		return sent.isEmpty() ? "on the ice, nothing sent" : String.join("\n", sent);
 	}
 
 	/**

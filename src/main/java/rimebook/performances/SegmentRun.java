@@ -52,7 +52,7 @@ public class SegmentRun {
 		int opened = this.opening.open(segment);
 		this.acts.publish(new PerformanceEvent.SegmentOpened(segment,
 				AuditedChange.of(actor, "segment", segment, "segment.opened")
-					.to(opened + ((opened == 1) ? " performance" : " performances"))));
+					.from("not open", opened + ((opened == 1) ? " performance" : " performances"))));
 	}
 
 	/**
@@ -84,7 +84,7 @@ public class SegmentRun {
 		performance.call(this.acts.now(), why);
 		this.acts.publish(new PerformanceEvent.Called(id, performance.segment(), performance.entry(),
 				line(actor, performance, why.isEmpty() ? "performance.called" : "performance.called-out-of-order")
-					.to("on the ice")
+					.from("waiting", "on the ice")
 					.because(why)));
 	}
 

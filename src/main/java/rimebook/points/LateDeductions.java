@@ -74,7 +74,7 @@ public class LateDeductions {
 		this.words.keep(new DeductionsSeen(this.acts.nextId(), id, now, controller, actor, this.acts.now()));
 		this.book.deductions(id)
 			.ifPresent((list) -> this.acts.publish(AuditedChange.of(actor, "performance", id, "deductions.seen")
-				.to("seen by " + controller + ": " + list.inWords())));
+				.from("not seen by the controller", "seen by " + controller + ": " + list.inWords())));
 	}
 
 	private int newest(PerformanceId id) {

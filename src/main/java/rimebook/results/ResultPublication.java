@@ -92,7 +92,8 @@ public class ResultPublication {
 		result.requireUnsigned(signatory, actor);
 		this.signatories.of(segment).require(signatory, actor);
 		result.sign(signatory, actor, this.acts.now());
-		this.acts.publish(line(actor, segment, "result.signed").to("signed as " + signatory.code()));
+		this.acts.publish(line(actor, segment, "result.signed").from("not signed as " + signatory.code(),
+				"signed as " + signatory.code()));
 		if (result.isOfficial()) {
 			this.update.publish(held, ResultVersion.Cause.SIGNED, "", actor);
 		}

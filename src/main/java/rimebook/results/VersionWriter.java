@@ -38,10 +38,18 @@ class VersionWriter {
 
 	private static AuditedChange line(ResultVersion version, Actor actor, Standing standing) {
 		return AuditedChange.of(actor, "result", version.scopeId(), "result.published")
-			.to(title(standing) + ", version " + version.number() + ", " + version.state().name().toLowerCase()
-					+ ", after " + standing.skated() + " of " + standing.starters() + ": " + places(standing.rows())
-					+ "; fingerprint " + version.fingerprint())
+			.from(before(version, standing),
+					title(standing) + ", version " + version.number() + ", " + version.state().name().toLowerCase()
+							+ ", after " + standing.skated() + " of " + standing.starters() + ": "
+							+ places(standing.rows()) + "; fingerprint " + version.fingerprint())
 			.because(version.cause().lead() + version.note());
+	}
+
+	/**
+	 * The places before stand in the line of that version, whose number leads there.
+	 */
+	private static String before(ResultVersion version, Standing standing) {
+		return (version.number() == 1) ? "" : title(standing) + ", version " + (version.number() - 1);
 	}
 
 	private static String title(Standing standing) {
