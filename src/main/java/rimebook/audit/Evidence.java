@@ -11,14 +11,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 
 /**
  * The digest of what the database holds of a thing, which the line of each act on it
- * attests: every version of the cards, called elements and deductions of a performance,
- * and a correction as a whole. It is SHA-256 over the digests of the rows in ascending
- * order, each over its columns as the chain's fields are.
+ * attests: every version of the cards, called elements and deductions of a performance, a
+ * correction as a whole, and what of a competition is decided at desks. It is SHA-256
+ * over the digests of the rows in ascending order, each over its columns as the chain's
+ * fields are.
  *
  * <p>
  * The columns are named one by one: one that is added later does not change what was
@@ -28,7 +30,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Evidence {
 
-	private static final Map<String, List<String>> STORED = Map.of("performance", List.of("""
+	/** What lines attested from the day on which they attested anything. */
+	private static final Map<String, List<String>> FIRST = Map.of("performance", List.of("""
 			select 'card', id, seat_id, sequence, first_mark, second_mark, origin, received_at
 			from card_submission where performance_id = ?""", """
 			select 'points', id, seat_id, sequence, marks, list_sequence, origin, received_at
@@ -43,6 +46,47 @@ final class Evidence {
 			from correction where id = ?""", """
 			select 'amendment', id, amendment from correction where id = ? and not carried"""));
 
+	/**
+	 * What lines attest since then; earlier lines about it attest nothing. Truth and
+	 * falsehood are spelled by every database in its own way, and of passwords nothing is
+	 * told.
+	 */
+	private static final Map<String, List<String>> LATER = Map.of("competition", List.of("""
+			select 'competition', id, slug, name, place, zone, first_day, last_day, rulebook, state
+			from competition where id = ?"""), "event", List.of("""
+			select 'event', id, competition_id, slug, name, method, judges, even_panel_reason, policies,
+			rule_set, skating_level, cancelled, cancelled_at,
+			case when signature_waits then 'waits' else 'at once' end
+			from event where id = ?""", """
+			select 'segment', id, position, slug, name, kind, factor, programme_seconds, tolerance_seconds,
+			shorter_seconds from segment where event_id = ?"""), "entry", List.of("""
+			select 'entry', id, event_id, team_id, state, late_reason, entered_at, withdrawn_at, withdrawn_reason
+			from entry where id = ?"""), "official", List.of("""
+			select 'official', id, name, club, qualification from official where id = ?""", """
+			select 'interest', id, kind, team, last_day from official_interest where official_id = ?"""), "seat",
+			List.of("""
+					select 'seat', id, event_id, kind, number, official_id, override_reason, override_grounds
+					from seat where id = ?"""), "starting-order", List.of("""
+					select 'order', id, number, method, seed, group_maximum, drawn_at, drawn_by, reason
+					from starting_order where segment_id = ?""", """
+					select 'start', p.order_id, p.number, p.group_number, p.entry_id, p.ticket
+					from start_position p join starting_order o on o.id = p.order_id where o.segment_id = ?"""),
+			"ruling", List.of("""
+					select 'question', id, entry_id, topic, text, asked_by, taken_by, asked_at
+					from ruling_question where id = ?""", """
+					select 'ruling', id, number, verdict, allowed_if, grounds, rule,
+					case when shown then 'shown' else 'not shown' end, reason, given_by, given_at
+					from ruling where question_id = ?"""), "protest", List.of("""
+					select 'protest', id, segment_id, entry_id, category, text, filed_by, received_by, filed_at, state,
+					grounds, decided_by, decided_at, posting, written_at, confirmed_by, confirmed_at
+					from protest where id = ?"""), "result", List.of("""
+					select 'posting', id, number, posted_at, posted_by, changed, conduct_until as conduct_at,
+					calculation_until as calculation_at from result_posting where segment_id = ?"""), "person",
+			List.of("""
+					select 'person', id, sign_in_name, display_name, case when active then 'in' else 'out' end
+					from person where id = ?""", """
+					select 'role', person_id, role from person_role where person_id = ?"""));
+
 	private Evidence() {
 	}
 
@@ -52,13 +96,26 @@ final class Evidence {
 	static String of(Connection connection, String subject, String subjectId) throws SQLException {
 		UUID id = identity(subjectId);
 		List<String> rows = new ArrayList<>();
-		for (String sql : (id != null) ? STORED.getOrDefault(subject, List.of()) : List.<String>of()) {
+		List<String> stored = FIRST.getOrDefault(subject, LATER.getOrDefault(subject, List.of()));
+		for (String sql : (id != null) ? stored : List.<String>of()) {
 			try (PreparedStatement statement = connection.prepareStatement(sql)) {
 				statement.setObject(1, id);
 				read(statement, rows);
 			}
 		}
 		return rows.isEmpty() ? "" : ChainDigest.of(rows.stream().sorted().toArray(String[]::new));
+	}
+
+	/** The kinds of things of which lines attest what is stored. */
+	static List<String> subjects() {
+		return Stream.of(FIRST, LATER).flatMap((kinds) -> kinds.keySet().stream()).sorted().toList();
+	}
+
+	/**
+	 * Tell whether there are lines of today's form that attest nothing of such a thing.
+	 */
+	static boolean cameLater(String subject) {
+		return LATER.containsKey(subject);
 	}
 
 	private static @Nullable UUID identity(String subjectId) {

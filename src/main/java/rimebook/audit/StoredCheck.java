@@ -18,9 +18,9 @@ import java.util.List;
 /**
  * Compares what the database holds with what the lines of the record tell of it: the body
  * of each published version with the digest in its line, each signature with the line of
- * who signed, cards and corrections with the newest line that attests them. Needs a
- * connection and nothing else, and the tables of today. It believes the lines;
- * {@link ChainCheck} looks at those.
+ * who signed, cards, corrections and what was decided at desks with the newest line that
+ * attests them. Needs a connection and nothing else, and the tables of today. It believes
+ * the lines; {@link ChainCheck} looks at those.
  */
 public final class StoredCheck {
 
@@ -54,8 +54,8 @@ public final class StoredCheck {
 	private static final String ATTESTED = """
 			select l.subject, l.subject_id, l.number, l.evidence from record_line l
 			join (select max(number) as newest from record_line
-			 where form >= 2 and subject in ('performance', 'correction') group by subject, subject_id) n
-			on n.newest = l.number order by l.number""";
+			 where form >= 2 and subject in ('%s') group by subject, subject_id) n
+			on n.newest = l.number order by l.number""".formatted(String.join("', '", Evidence.subjects()));
 
 	/** As the newest of {@link #ATTESTED}, for one thing. */
 	private static final String EVIDENCE = """
@@ -76,6 +76,11 @@ public final class StoredCheck {
 
 	private final Connection connection;
 
+	/** How many things are attested, and how many are stored without. */
+	private long things;
+
+	private long unattested;
+
 	private final List<String> faults = new ArrayList<>();
 
 	private StoredCheck(Connection connection) {
@@ -87,7 +92,20 @@ public final class StoredCheck {
 	 * there something to compare.
 	 */
 	public static boolean isPossible(Connection connection) throws SQLException {
-		return RecordLineReader.haveIdentities(connection) && CarriedCorrections.areThere(connection);
+		return RecordLineReader.haveIdentities(connection) && CarriedCorrections.areThere(connection)
+				&& hasTheNewestTable(connection);
+	}
+
+	/** A table that came with what lines attest today. */
+	private static boolean hasTheNewestTable(Connection connection) throws SQLException {
+		try (ResultSet tables = connection.getMetaData().getTables(null, null, "%", null)) {
+			while (tables.next()) {
+				if (tables.getString("TABLE_NAME").equalsIgnoreCase("record_anchor")) {
+					return true;
+				}
+			}
+		}
+		return false;
 	}
 
 	/**
@@ -106,10 +124,9 @@ public final class StoredCheck {
 			.add("The result of segment " + row.getString(1) + " is stored as official without both signatures."));
 		check.each(CarriedCorrections.ALTERED, (row) -> check.faults
 			.add("Correction " + row.getString(1) + " is not stored as it was before corrections were amendments."));
-		long things = check.each(ATTESTED, check::attested);
-		long[] unattested = new long[1];
-		check.each(UNATTESTED, (row) -> unattested[0] = row.getLong(1));
-		return new Finding(versions, signatures, things, unattested[0], check.faults);
+		check.each(ATTESTED, check::attested);
+		check.each(UNATTESTED, (row) -> check.unattested += row.getLong(1));
+		return new Finding(versions, signatures, check.things, check.unattested, check.faults);
 	}
 
 	private long each(String sql, Look look) throws SQLException {
@@ -151,11 +168,26 @@ public final class StoredCheck {
 	}
 
 	private void attested(ResultSet row) throws SQLException {
-		if (!isAttested(row.getString("subject"), row.getString("subject_id"), row.getString("evidence"))) {
-			this.faults.add("Line " + row.getLong("number") + " attests another "
-					+ (row.getString("subject").equals("correction") ? "correction" : "set of cards and lists")
-					+ " than is stored for " + row.getString("subject") + " " + row.getString("subject_id") + ".");
+		String subject = row.getString("subject");
+		boolean empty = row.getString("evidence").isEmpty();
+		if (isAttested(subject, row.getString("subject_id"), row.getString("evidence"))) {
+			this.things += empty ? 0 : 1;
 		}
+		else if (empty && Evidence.cameLater(subject)) {
+			this.unattested++;
+		}
+		else {
+			this.faults.add("Line " + row.getLong("number") + " attests another " + what(subject)
+					+ " than is stored for " + subject + " " + row.getString("subject_id") + ".");
+		}
+	}
+
+	private static String what(String subject) {
+		return switch (subject) {
+			case "performance" -> "set of cards and lists";
+			case "result" -> "posting";
+			default -> subject;
+		};
 	}
 
 	/**
@@ -204,10 +236,9 @@ public final class StoredCheck {
 	 *
 	 * @param versions how many published versions were compared, body and line
 	 * @param signatures how many signatures
-	 * @param things how many performances and corrections whose lines attest what is
-	 * stored
-	 * @param unattested how many performances and corrections have no line that attests
-	 * anything, having been written before lines did
+	 * @param things how many things whose lines attest what is stored
+	 * @param unattested how many things have no line that attests anything, having been
+	 * written before lines did
 	 * @param faults what differs, a sentence each
 	 */
 	public record Finding(long versions, long signatures, long things, long unattested,
@@ -233,15 +264,13 @@ public final class StoredCheck {
 		/** The finding in one sentence; what differs stands in {@link #shown()}. */
 		public String sentence() {
 			String old = (this.unattested == 0) ? ""
-					: " " + counted(this.unattested, "performance or correction is", "performances or corrections are")
+					: " " + counted(this.unattested, "further thing is", "further things are")
 							+ " from before lines attested what is stored, and "
 							+ ((this.unattested == 1) ? "was" : "were") + " not compared.";
-			return (agrees()
-					? "What is stored is what the lines tell: "
-							+ counted(this.versions, "published version", "published versions") + ", "
-							+ counted(this.signatures, "signature", "signatures") + ", "
-							+ counted(this.things, "performance or correction", "performances and corrections")
-							+ " were compared."
+			return (agrees() ? "What is stored is what the lines tell: "
+					+ counted(this.versions, "published version", "published versions") + ", "
+					+ counted(this.signatures, "signature", "signatures") + ", "
+					+ counted(this.things, "thing that a line attests", "things that lines attest") + " were compared."
 					: "What is stored is not what the lines tell, in " + counted(this.faults.size(), "place", "places")
 							+ ".")
 					+ old;

@@ -43,8 +43,9 @@ final class VerifyRecordCommand implements SubCommand {
 	private static final String DESCRIPTION = """
 			Reads the record from its first line to its last and says whether every line follows from
 			the one before it; then compares what is stored with what the lines tell of it: the
-			SHA-256 of the body of each published version, who signed, and the cards, called elements,
-			deductions and corrections that lines attest. Changes nothing. Status 0: all of it agrees;
+			SHA-256 of the body of each published version, who signed, and what lines attest: cards,
+			called elements, deductions, corrections, entries, events, officials, seats, draws,
+			rulings, protests, postings and accounts. Changes nothing. Status 0: all of it agrees;
 			1: it does not, and the answer says where; 2: it cannot be read.
 
 			What this proves: nobody changed a line, or what is compared, without writing every later
@@ -54,8 +55,8 @@ final class VerifyRecordCommand implements SubCommand {
 			give them out as a file (page /record-seen of their browser). An anchor that fits proves
 			that its line and all lines before it are as they were; what came after the newest one is
 			covered by none. With --public-key only anchors count that were signed by that key.
-			Performances and corrections from before lines attested them are counted and not compared;
-			entries, panels and accounts are not compared at all.
+			What was last acted on before lines attested it is counted and not compared; clubs, teams,
+			cancelled segments, planned elements, the clock and passwords are not compared at all.
 
 			An H2 file can be read while no Rimebook runs on it; the page "Record" of a running one
 			has a button that does the same.

@@ -22,6 +22,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.accounts.Role;
 import rimebook.competition.SegmentId;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
@@ -31,6 +32,7 @@ import rimebook.results.ResultPublication;
 import rimebook.results.Signatories;
 import rimebook.results.Standings;
 import rimebook.tabulation.CardMarks;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 
@@ -73,13 +75,14 @@ class KindsOfTamperingIntegrationTests {
 		points.open(1);
 		points.skateRest(1);
 		SmallCompetition day = signed();
+		Crew.add(this.context, Role.REFEREE);
 		this.result = "'" + day.segment(1) + "'";
 		this.cards = "'" + day.performances(1).get(1).id() + "'";
 		this.sheet = "'" + points.performances(1).get(0).id() + "'";
 		try (Connection connection = this.dataSource.getConnection();
 				Statement statement = connection.createStatement()) {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
-					"called_list", "deduction_list", "start_position", "result_posting")) {
+					"called_list", "deduction_list", "starting_order", "start_position", "result_posting")) {
 				statement.execute(dropGuard(table));
 			}
 			this.anchors = new TamperedRecord(connection, List.of()).lines()
@@ -198,7 +201,8 @@ class KindsOfTamperingIntegrationTests {
 		}), kind("the end cut off, and what it tells of", Finder.ANCHORS, (record) -> {
 			record.sql("delete from result_version", "delete from card_submission", "delete from points_card",
 					"update segment_result set state = 'RUNNING', referee_signature = '', accountant_signature = ''",
-					"delete from correction", "delete from record_line where number > 2");
+					"delete from correction", "update competition set state = 'PLANNED'",
+					"delete from record_line where number > 2");
 			record.headAtTheEnd();
 		}), kind("everything deleted, as if nothing had happened", Finder.ANCHORS, (record) -> {
 			record.sql("delete from result_version", "delete from card_submission", "delete from points_card",
@@ -273,6 +277,23 @@ class KindsOfTamperingIntegrationTests {
 						"update segment_result set referee_signed_at = referee_signed_at - interval '3' hour" + signed),
 				kind("a signature taken away", Finder.STORED,
 						"update segment_result set accountant_signature = ''" + signed),
+				kind("the state of an entry", Finder.STORED, "update entry set state = 'WITHDRAWN'"),
+				kind("when an entry came", Finder.STORED,
+						"update entry set entered_at = entered_at - interval '1' day"),
+				kind("why an entry was late", Finder.STORED, "update entry set late_reason = 'other'"),
+				kind("an official's qualification", Finder.STORED, "update official set qualification = 'other'"),
+				kind("who sits on a seat", Finder.STORED,
+						"update seat set official_id = (select id from official order by name fetch first 1 row only)"),
+				kind("the name of an event", Finder.STORED, "update event set name = 'Elsewhere'"),
+				kind("the rules of an event", Finder.STORED, "update event set policies = '{}'"),
+				kind("the factor of a segment", Finder.STORED, "update segment set factor = factor + 1"),
+				kind("the state of a competition", Finder.STORED, "update competition set state = 'FINAL'"),
+				kind("the ticket of a start", Finder.STORED, "update start_position set ticket = 'x'"),
+				kind("the seed of a draw", Finder.STORED, "update starting_order set seed = 'x'"),
+				kind("until when protests were heard", Finder.STORED,
+						"update result_posting set conduct_until = conduct_until + interval '1' hour"),
+				kind("the name of an account", Finder.STORED, "update person set display_name = 'other'"),
+				kind("the role of an account", Finder.STORED, "update person_role set role = 'ADMINISTRATOR'"),
 				kind("the line of a version and the whole chain after it", Finder.STORED,
 						(record) -> record.wholeChain((lines) -> {
 							lines.replaceAll((line) -> line.change().action().equals("result.published")
@@ -322,15 +343,14 @@ class KindsOfTamperingIntegrationTests {
 					record.append(last);
 					record.keepOnly(List.of(record.seen(last.plus(HOURS))));
 				}),
-				// Their lines tell what was done, but are not compared with these tables.
-				kind("the name of a club", Finder.NOTHING, "update club set town = 'Elsewhere'"),
-				kind("the state of an entry", Finder.NOTHING, "update entry set late_reason = 'other'"),
-				kind("an official's qualification", Finder.NOTHING, "update official set qualification = 'other'"),
-				kind("the name of an event", Finder.NOTHING, "update event set name = 'Elsewhere'"),
-				// A draw is checked by repeating it from its seed, which anybody can.
-				kind("the ticket of a start", Finder.NOTHING, "update start_position set ticket = 'x'"),
-				kind("until when protests were heard", Finder.NOTHING,
-						"update result_posting set conduct_until = conduct_until + interval '1' hour"),
+				// Lines tell when a club got its name, but not which it has without one.
+				kind("the town of a club", Finder.NOTHING, "update club set town = 'Elsewhere'"),
+				kind("how a team is spoken", Finder.NOTHING, "update team set spoken_as = 'other'"),
+				// The event's line came before or after; the segment's own attests
+				// nothing.
+				kind("a segment cancelled", Finder.NOTHING, "update segment set cancelled = 'other'"),
+				// Nothing of a password is told anywhere, so nothing can be compared.
+				kind("somebody's password", Finder.NOTHING, "update person set password_hash = 'other'"),
 				// Nothing is changed by reading.
 				kind("the database copied and read", Finder.NOTHING,
 						(record) -> assertThat(record.lines()).isNotEmpty()));

@@ -56,9 +56,29 @@ class StoredCheckIntegrationTests {
 		assertThat(after.faults()).isEqualTo(before.faults());
 		assertThat(after.signatures()).isEqualTo(before.signatures() + 2);
 		assertThat(after.versions()).isGreaterThan(before.versions() + 4);
-		assertThat(after.things()).isEqualTo(before.things() + 4);
+		assertThat(after.things()).as("cards, a correction and what was decided at desks")
+			.isGreaterThan(before.things() + 20);
 		assertThat(after.unattested()).isEqualTo(before.unattested());
 		tampered(day, points).forEach((sql, fault) -> assertFound(sql, fault, after));
+	}
+
+	/** Lines about entries attested nothing once. */
+	@Test
+	void whatWasActedOnBeforeItsLinesAttestedAnythingIsCountedAndNoFault() {
+		SmallCompetition day = SmallCompetition.running(this.context, 1, 3);
+		StoredCheck.Finding before = this.verification.compareStored();
+		this.database.execute(dropGuard("record_line"));
+		try {
+			StoredCheck.Finding found = found("update record_line set evidence = '' where subject = 'entry' "
+					+ "and subject_id = '" + day.entries().get(0).id() + "'");
+			assertThat(found.faults()).isEqualTo(before.faults());
+			assertThat(found.unattested()).isEqualTo(before.unattested() + 1);
+			assertThat(found.things()).isEqualTo(before.things() - 1);
+			assertThat(found.sentence()).contains("attested what is stored, and ", "not compared.");
+		}
+		finally {
+			this.database.execute(createGuard("record_line"));
+		}
 	}
 
 	private static Map<String, String> tampered(SmallCompetition day, SmallCompetition points) {

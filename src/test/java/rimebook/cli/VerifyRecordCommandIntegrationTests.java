@@ -43,7 +43,7 @@ class VerifyRecordCommandIntegrationTests {
 		}
 		CliRun whole = verify();
 		assertThat(whole.out()).matches("The record is whole: 2 lines, head [0-9a-f]{64}\nWhat is stored is what the "
-				+ "lines tell: 0 published versions, 0 signatures, 0 performances and corrections were compared.\n");
+				+ "lines tell: 0 published versions, 0 signatures, 2 things that lines attest were compared.\n");
 		assertThat(whole.err()).isEmpty();
 		assertThat(whole.status()).isZero();
 		findsTheHead(whole.out().replaceAll("(?s).*head ([0-9a-f]{64}).*", "$1"));

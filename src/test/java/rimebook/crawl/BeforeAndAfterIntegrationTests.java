@@ -12,6 +12,8 @@ import org.springframework.boot.webmvc.test.autoconfigure.MockMvcPrint;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.audit.RecordVerification;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
@@ -43,6 +45,9 @@ class BeforeAndAfterIntegrationTests {
 	@Autowired
 	private JdbcClient database;
 
+	@Autowired
+	private RecordVerification verification;
+
 	@BeforeEach
 	void playTheDayInEveryState() {
 		if (acts("action = 'competition.taken-back'").isEmpty()) {
@@ -59,6 +64,12 @@ class BeforeAndAfterIntegrationTests {
 		assertThat(acts("""
 				action = 'result.published' and before_text = '' and after_text not like '%, version 1, %'"""))
 			.isEmpty();
+	}
+
+	/** A false alarm in the middle of a day would be worse than none. */
+	@Test
+	void whatIsStoredIsWhatTheLinesAttestInEveryStateOfADay() {
+		assertThat(this.verification.compareStored().shown()).isEmpty();
 	}
 
 	private List<String> acts(String of) {
