@@ -4,6 +4,8 @@ Made by the build from what each library says of itself; where one names several
 them. <https://spdx.org/licenses/> has their texts. The loader of the jar is Spring Boot's, under Apache-2.0; its starters
 only name other libraries.
 
+The typeface in `openpdf-fonts-extra`, Liberation, is under OFL-1.1, whose text lies beside it in that library.
+
 | library | version | licence |
 | --- | --- | --- |
 <#list dependencyMap as entry>

@@ -3,12 +3,11 @@ package rimebook.live;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.stream.IntStream;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
+import rimebook.published.JudgedRow;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.tabulation.EntryStatus;
@@ -72,35 +71,37 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 	/**
 	 * One team.
 	 *
-	 * @param row as published
+	 * @param judged as published, with what each judge gave
 	 * @param change how it moved
-	 * @param judges what each judge gave, in panel order
 	 */
-	record Line(Standing.Row row, Change change, List<JudgeLine> judges) {
+	record Line(JudgedRow judged, Change change) {
 
 		static Line of(Standing.Row row, Standing standing) {
-			Integer majority = figure(row, Standing.Figure.MAJORITY_PLACE);
-			return new Line(row, Change.of(row),
-					IntStream.range(0, row.cards().size())
-						.mapToObj((i) -> JudgeLine.of(standing.judgeNumbers().get(i), row.cards().get(i), majority))
-						.toList());
+			return new Line(JudgedRow.of(row, standing), Change.of(row));
+		}
+
+		public Standing.Row row() {
+			return this.judged.row();
+		}
+
+		/** What each judge gave, in panel order. */
+		public List<JudgedRow.JudgeLine> judges() {
+			return this.judged.judges();
 		}
 
 		/** A figure by its code in hundredths, {@code null} where the row has none. */
 		public @Nullable Integer figure(String code) {
-			return figure(this.row, code);
+			return this.judged.figure(code);
 		}
 
 		/** The same as a number, for words that differ by it. */
 		public @Nullable BigDecimal number(String code) {
-			Integer hundredths = figure(code);
-			return (hundredths != null) ? BigDecimal.valueOf(hundredths, 2) : null;
+			return this.judged.number(code);
 		}
 
 		/** The key of the words for its majority; nothing is better than 1st. */
 		public String majorityKey() {
-			boolean first = Objects.equals(figure(Standing.Figure.MAJORITY_PLACE), Hundredths.ONE);
-			return first ? "live.decided.majority.first" : "live.decided.majority";
+			return this.judged.isFirstByMajority() ? "live.decided.majority.first" : "live.decided.majority";
 		}
 
 		/** The key of the words for the value of a figure. */
@@ -114,42 +115,13 @@ record StandingTable(ResultVersion version, List<Line> lines) {
 			return figure.code().equals(Standing.Figure.MAJORITY_PLACE);
 		}
 
-		private static @Nullable Integer figure(Standing.Row row, String code) {
-			return row.figures()
-				.stream()
-				.filter((figure) -> figure.code().equals(code))
-				.map(Standing.Figure::hundredths)
-				.findFirst()
-				.orElse(null);
-		}
-
 		/**
 		 * The key of the words for a team that is not simply placed, empty for one that
 		 * is.
 		 */
 		public String statusKey() {
-			return this.row.has(EntryStatus.SKATED) ? ""
-					: "live.status." + this.row.status().toLowerCase(Locale.ROOT).replace('_', '-');
-		}
-
-	}
-
-	/**
-	 * What one judge gave one team.
-	 *
-	 * @param number the judge's number
-	 * @param first the first mark in hundredths
-	 * @param second the second mark in hundredths
-	 * @param total both in hundredths
-	 * @param ordinal the place this judge gave in hundredths, {@code null} without one
-	 * @param counts whether this judge is one of the majority that made the place
-	 */
-	record JudgeLine(int number, int first, int second, int total, @Nullable Integer ordinal, boolean counts) {
-
-		static JudgeLine of(int number, Standing.Card card, @Nullable Integer majority) {
-			Integer ordinal = card.ordinalHundredths();
-			boolean counts = majority != null && ordinal != null && ordinal <= majority;
-			return new JudgeLine(number, card.first(), card.second(), card.first() + card.second(), ordinal, counts);
+			return row().has(EntryStatus.SKATED) ? ""
+					: "live.status." + row().status().toLowerCase(Locale.ROOT).replace('_', '-');
 		}
 
 	}

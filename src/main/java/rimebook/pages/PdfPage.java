@@ -1,35 +1,53 @@
 package rimebook.pages;
 
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.spring6.ISpringTemplateEngine;
 
 /**
  * Turns a template into a PDF: the same template language, messages and escaping as a
- * page, laid out on paper.
+ * page, laid out on paper. What comes out is PDF/A-2 and tagged, so that it can be read
+ * in many years and by a screen reader.
  * <p>
- * The template is well-formed XML (each {@code <br/>
- * } is closed), has a {@code <title>} and inserts {@code fragments/paper :: style(size)}.
- * Its one typeface, which comes with PDFBox and is embedded, has every letter that is
- * written with Latin, Greek or Cyrillic script, in one weight: what is important is
- * large, since bold looks the same. Pictures are {@code data:} addresses; nothing is ever
+ * The template is well-formed XML, inserts {@code fragments/paper :: basics(title, size)}
+ * and says its language. Its typeface, which is embedded, has every letter that is
+ * written with Latin, Greek or Cyrillic script, upright, bold and italic. Pictures are
+ * {@code data:} addresses with words for those who cannot see them; nothing is ever
  * fetched.
  */
 @Component
 public class PdfPage {
 
-	private static final String TYPEFACE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+	private static final String TYPEFACE = "/liberation/LiberationSans-%s.ttf";
+
+	private static final int NORMAL = 400;
+
+	private static final int BOLD = 700;
+
+	private static final byte[] SCREEN_COLOURS = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
 
 	static {
 		// What cannot be laid out is thrown; the rest is chatter about speed.
@@ -38,21 +56,39 @@ public class PdfPage {
 
 	private final ISpringTemplateEngine templates;
 
-	PdfPage(ISpringTemplateEngine templates) {
+	private final Clock clock;
+
+	PdfPage(ISpringTemplateEngine templates, Clock clock) {
 		this.templates = templates;
+		this.clock = clock;
 	}
 
 	/**
-	 * Lay out a template.
+	 * Lay out a template that is made now.
 	 * @param template such as {@code panels/slips-pdf}
 	 * @param language of the messages in it
 	 * @param model what the template names
 	 * @return the bytes of the document
 	 */
 	public byte[] of(String template, Locale language, Map<String, Object> model) {
+		return of(template, language, model, this.clock.instant());
+	}
+
+	/**
+	 * Lay out a template. The same words made at the same time are the same bytes.
+	 * @param template such as {@code documents/segment-result}
+	 * @param language of the messages in it
+	 * @param model what the template names
+	 * @param made when what it says was so, UTC; kept in the document in whole seconds
+	 * @return the bytes of the document
+	 */
+	public byte[] of(String template, Locale language, Map<String, Object> model, Instant made) {
 		String text = this.templates.process(template, new Context(language, model));
-		try (ByteArrayOutputStream document = new ByteArrayOutputStream()) {
-			builder(text).toStream(document).run();
+		try (ByteArrayOutputStream document = new ByteArrayOutputStream();
+				PdfBoxRenderer renderer = builder(text).buildPdfRenderer();
+				PDDocument pdf = renderer.createPDFKeepOpen()) {
+			date(pdf, made.truncatedTo(ChronoUnit.SECONDS));
+			pdf.save(document);
 			return document.toByteArray();
 		}
 		catch (IOException ex) {
@@ -61,14 +97,39 @@ public class PdfPage {
 	}
 
 	private static PdfRendererBuilder builder(String text) {
-		return new PdfRendererBuilder().withHtmlContent(text, null)
+		PdfRendererBuilder builder = new PdfRendererBuilder().withHtmlContent(text, null)
 			.useUriResolver((base, address) -> address.startsWith("data:") ? address : null)
-			.useFont(PdfPage::typeface, "Paper")
+			.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A)
+			.usePdfUaAccessibility(true)
+			.useColorProfile(SCREEN_COLOURS)
 			.withProducer("Rimebook");
+		addFace(builder, "Regular", NORMAL, FontStyle.NORMAL);
+		addFace(builder, "Bold", BOLD, FontStyle.NORMAL);
+		addFace(builder, "Italic", NORMAL, FontStyle.ITALIC);
+		addFace(builder, "BoldItalic", BOLD, FontStyle.ITALIC);
+		return builder;
 	}
 
-	private static InputStream typeface() {
-		return Objects.requireNonNull(PDDocument.class.getResourceAsStream(TYPEFACE), TYPEFACE);
+	private static void addFace(PdfRendererBuilder builder, String face, int weight, FontStyle style) {
+		builder.useFont(() -> typeface(TYPEFACE.formatted(face)), "Paper", weight, style, true);
+	}
+
+	private static InputStream typeface(String file) {
+		return Objects.requireNonNull(PdfPage.class.getResourceAsStream(file), file);
+	}
+
+	/**
+	 * Write when it was made in both places where a document says so, and make its
+	 * identity, which is a digest of time and title, that of this time, too.
+	 */
+	private static void date(PDDocument pdf, Instant made) throws IOException {
+		PDDocumentInformation information = pdf.getDocumentInformation();
+		information.setCreationDate(GregorianCalendar.from(made.atZone(ZoneOffset.UTC)));
+		pdf.setDocumentId(made.toEpochMilli());
+		PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
+		String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
+		metadata.importXMPMetadata(xmp.replaceFirst("(<xmp:CreateDate>)[^<]*(</xmp:CreateDate>)", "$1" + made + "$2")
+			.getBytes(StandardCharsets.UTF_8));
 	}
 
 }

@@ -1,6 +1,9 @@
 package rimebook.pages;
 
 import java.io.IOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.StreamSupport;
@@ -16,6 +19,8 @@ import org.springframework.context.support.StaticMessageSource;
 import org.thymeleaf.spring6.SpringTemplateEngine;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
+import rimebook.testsupport.PaperStandards;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 class PdfPageTests {
@@ -24,7 +29,9 @@ class PdfPageTests {
 
 	private final StaticMessageSource messages = new StaticMessageSource();
 
-	private final PdfPage pdf = new PdfPage(engine());
+	private static final Instant NOON = Instant.parse("2026-02-14T12:00:00Z");
+
+	private final PdfPage pdf = new PdfPage(engine(), Clock.fixed(NOON, ZoneOffset.UTC));
 
 	@Test
 	void writesEveryAccentOfTheLatinLetters() throws IOException {
@@ -59,6 +66,31 @@ class PdfPageTests {
 			assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Blatt a");
 			assertThat(document.getDocumentInformation().getProducer()).isEqualTo("Rimebook");
 		}
+	}
+
+	@Test
+	void isBoldAndItalicWhereTheTemplateSaysSo() throws IOException {
+		try (PDDocument document = Loader.loadPDF(page("a"))) {
+			PDResources resources = document.getPage(0).getResources();
+			assertThat(StreamSupport.stream(resources.getFontNames().spliterator(), false)
+				.map((name) -> font(resources, name).getName().replaceFirst(".*[+]", ""))).containsExactlyInAnyOrder(
+						"LiberationSans", "LiberationSans-Bold", "LiberationSans-Italic", "LiberationSans-BoldItalic");
+		}
+	}
+
+	@Test
+	void sameWordsOfTheSameTimeAreTheSameBytes() throws IOException {
+		byte[] document = page(ACCENTS);
+		assertThat(page(ACCENTS)).isEqualTo(document);
+		try (PDDocument read = Loader.loadPDF(document)) {
+			assertThat(read.getDocumentInformation().getCreationDate().toInstant()).isEqualTo(NOON);
+		}
+	}
+
+	/** ISO 19005-2 and ISO 14289-1, as veraPDF checks them. */
+	@Test
+	void keepsToTheStandardsForArchivesAndForScreenReaders() {
+		assertThat(PaperStandards.faults(page(ACCENTS))).isEmpty();
 	}
 
 	private byte[] page(String words) {

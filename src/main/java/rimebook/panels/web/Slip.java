@@ -6,6 +6,9 @@ import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.pages.HouseAddress;
+import rimebook.pages.QrCode;
+import rimebook.pages.QrPicture;
 import rimebook.panels.OfficialView;
 import rimebook.panels.SeatView;
 
@@ -17,7 +20,7 @@ record Slip(String seat, String official, String code, QrCode drawing, String li
 		return QrPicture.of(this.link);
 	}
 
-	static Slip of(SeatView seat, JoinAddress address) {
+	static Slip of(SeatView seat, HouseAddress address) {
 		String code = Objects.requireNonNull(seat.code(), "code");
 		String official = Optional.ofNullable(seat.official()).map(OfficialView::name).orElse("");
 		return new Slip(seat.label(), official, SeatRow.inFours(code), QrCode.of(address.join(code)),

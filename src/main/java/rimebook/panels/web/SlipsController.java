@@ -24,6 +24,8 @@ import rimebook.competition.EventView;
 import rimebook.pages.Choice;
 import rimebook.pages.PdfPage;
 import rimebook.pages.Submission;
+import rimebook.pages.HouseAddress;
+import rimebook.pages.HouseAddresses;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
 import rimebook.panels.SeatView;
@@ -36,11 +38,11 @@ class SlipsController {
 
 	private final Competitions competitions;
 
-	private final JoinAddresses addresses;
+	private final HouseAddresses addresses;
 
 	private final PdfPage paper;
 
-	SlipsController(Panels panels, Competitions competitions, JoinAddresses addresses, PdfPage paper) {
+	SlipsController(Panels panels, Competitions competitions, HouseAddresses addresses, PdfPage paper) {
 		this.panels = panels;
 		this.competitions = competitions;
 		this.addresses = addresses;
@@ -71,7 +73,7 @@ class SlipsController {
 			Locale language) {
 		EventView event = this.competitions.event(id);
 		CompetitionView competition = this.competitions.competition(event.competition());
-		JoinAddress join = this.addresses.chosen(address);
+		HouseAddress join = this.addresses.chosen(address);
 		byte[] pdf = this.paper.of("panels/slips-pdf", language, Map.of("event", event, "competition", competition,
 				"address", join, "rows", inPairs(slips(this.panels.withCard(id), join))));
 		return ResponseEntity.ok()
@@ -88,11 +90,11 @@ class SlipsController {
 			.toList();
 	}
 
-	private static List<Slip> slips(List<SeatView> seats, JoinAddress address) {
+	private static List<Slip> slips(List<SeatView> seats, HouseAddress address) {
 		return seats.stream().filter((seat) -> seat.code() != null).map((seat) -> Slip.of(seat, address)).toList();
 	}
 
-	private void fill(Model model, JoinAddress address, List<SeatView> seats) {
+	private void fill(Model model, HouseAddress address, List<SeatView> seats) {
 		model.addAttribute("address", address);
 		model.addAttribute("slips", slips(seats, address));
 		model.addAttribute("local", address.isLocal());

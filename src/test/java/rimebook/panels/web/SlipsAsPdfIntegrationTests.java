@@ -25,6 +25,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
+import rimebook.pages.HouseAddresses;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.testsupport.Crew;
@@ -44,7 +45,7 @@ class SlipsAsPdfIntegrationTests {
 	private Panels panels;
 
 	@Autowired
-	private JoinAddresses addresses;
+	private HouseAddresses addresses;
 
 	@LocalServerPort
 	private int port;

@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import java.util.Arrays;
 import java.util.regex.MatchResult;

@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
@@ -12,12 +12,12 @@ import com.google.zxing.qrcode.encoder.Encoder;
  * @param side the side of the square
  * @param path the dark modules in the path language of SVG
  */
-record QrCode(int side, String path) {
+public record QrCode(int side, String path) {
 
 	static final int QUIET = 4;
 
 	/** Draw a text of up to a few hundred characters, a quarter of it may get lost. */
-	static QrCode of(String text) {
+	public static QrCode of(String text) {
 		ByteMatrix modules = modules(text);
 		return new QrCode(modules.getWidth() + 2 * QUIET, path(modules));
 	}

@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import java.net.URI;
 import java.net.URISyntaxException;
@@ -9,11 +9,11 @@ import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
 /**
- * Where tablets reach this house.
+ * Where other devices reach this house.
  *
  * @param base scheme, host and port without a closing slash: "http://192.168.4.2:8080"
  */
-record JoinAddress(String base) {
+public record HouseAddress(String base) {
 
 	private static final Set<String> SCHEMES = Set.of("http", "https");
 
@@ -21,12 +21,12 @@ record JoinAddress(String base) {
 	 * Read an address as people type it: without a scheme it is http, a path is dropped.
 	 * @throws RuleViolationException {@code address-malformed}
 	 */
-	static JoinAddress of(String typed) {
+	public static HouseAddress of(String typed) {
 		String text = typed.strip();
 		try {
 			URI uri = new URI(text.contains("://") ? text : "http://" + text);
 			if (uri.getHost() != null && SCHEMES.contains(uri.getScheme().toLowerCase(Locale.ROOT))) {
-				return new JoinAddress(new URI(uri.getScheme().toLowerCase(Locale.ROOT), null, uri.getHost(),
+				return new HouseAddress(new URI(uri.getScheme().toLowerCase(Locale.ROOT), null, uri.getHost(),
 						uri.getPort(), null, null, null)
 					.toString());
 			}
@@ -34,23 +34,23 @@ record JoinAddress(String base) {
 		catch (URISyntaxException ex) {
 			// The refusal below says what is expected.
 		}
-		throw new RuleViolationException("address-malformed", "address", Sentence.of("panels.address-malformed", text));
+		throw new RuleViolationException("address-malformed", "address", Sentence.of("house.address-malformed", text));
 	}
 
 	/** Tell whether the address means the tablet itself as soon as a tablet opens it. */
-	boolean isLocal() {
+	public boolean isLocal() {
 		String host = URI.create(this.base).getHost();
 		return host.equalsIgnoreCase("localhost") || host.matches("127(\\.\\d+){3}") || host.equals("[::1]");
 	}
 
 	/** The same house under another host. */
-	JoinAddress at(String host) {
+	public HouseAddress at(String host) {
 		URI uri = URI.create(this.base);
-		return new JoinAddress(uri.getScheme() + "://" + host + ((uri.getPort() >= 0) ? ":" + uri.getPort() : ""));
+		return new HouseAddress(uri.getScheme() + "://" + host + ((uri.getPort() >= 0) ? ":" + uri.getPort() : ""));
 	}
 
 	/** The page that a tablet opens to take a seat. */
-	String join(String code) {
+	public String join(String code) {
 		return this.base + "/judge?code=" + code;
 	}
 

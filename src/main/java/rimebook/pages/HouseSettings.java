@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.boot.context.properties.bind.DefaultValue;
@@ -10,6 +10,6 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * empty to take an address of this machine in its networks
  */
 @ConfigurationProperties("rimebook.slips")
-record SlipSettings(@DefaultValue("") String address) {
+record HouseSettings(@DefaultValue("") String address) {
 
 }

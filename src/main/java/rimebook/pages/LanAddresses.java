@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import java.net.Inet4Address;
 import java.net.InetAddress;

@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -14,7 +14,7 @@ import com.google.zxing.qrcode.encoder.ByteMatrix;
  * The same drawing as a {@link QrCode} as a picture of dots, for paper: several dots a
  * module, so that it stays sharp at any size.
  */
-final class QrPicture {
+public final class QrPicture {
 
 	private static final int DOTS = 10;
 
@@ -24,7 +24,7 @@ final class QrPicture {
 	}
 
 	/** Draw a text as a {@code data:} address of a PNG picture. */
-	static String of(String text) {
+	public static String of(String text) {
 		ByteMatrix modules = QrCode.modules(text);
 		int side = (modules.getWidth() + 2 * QrCode.QUIET) * DOTS;
 		BufferedImage picture = new BufferedImage(side, side, BufferedImage.TYPE_BYTE_BINARY);

@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,24 +12,24 @@ import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
 /**
- * Where slips may send tablets: to the address that is set for this house, or to one that
- * this machine has. Never to what a request names, since whoever makes the request names
- * it.
+ * Where slips and documents may send their readers: to the address that is set for this
+ * house, or to one that this machine has. Never to what a request names, since whoever
+ * makes the request names it.
  */
 @Component
-@EnableConfigurationProperties(SlipSettings.class)
-class JoinAddresses {
+@EnableConfigurationProperties(HouseSettings.class)
+public class HouseAddresses {
 
 	private static final List<String> SIGNS_OF_TLS = List.of("server.ssl.bundle", "server.ssl.key-store",
 			"server.ssl.certificate");
 
-	private final SlipSettings settings;
+	private final HouseSettings settings;
 
 	private final LanAddresses lan;
 
 	private final Environment environment;
 
-	JoinAddresses(SlipSettings settings, LanAddresses lan, Environment environment) {
+	HouseAddresses(HouseSettings settings, LanAddresses lan, Environment environment) {
 		this.settings = settings;
 		this.lan = lan;
 		this.environment = environment;
@@ -39,11 +39,11 @@ class JoinAddresses {
 	 * All of them, never none: the one that is set first, then those of this machine in
 	 * its networks, and where there are none, the machine's name for itself.
 	 */
-	List<JoinAddress> all() {
-		JoinAddress local = JoinAddress.of(scheme() + "://localhost:" + port());
-		List<JoinAddress> all = new ArrayList<>();
+	public List<HouseAddress> all() {
+		HouseAddress local = HouseAddress.of(scheme() + "://localhost:" + port());
+		List<HouseAddress> all = new ArrayList<>();
 		if (!this.settings.address().isBlank()) {
-			all.add(JoinAddress.of(this.settings.address()));
+			all.add(HouseAddress.of(this.settings.address()));
 		}
 		this.lan.all().stream().map(local::at).forEach(all::add);
 		return all.isEmpty() ? List.of(local) : all.stream().distinct().toList();
@@ -53,18 +53,18 @@ class JoinAddresses {
 	 * The one that was chosen, the first where none was.
 	 * @throws RuleViolationException {@code address-malformed} or {@code address-unknown}
 	 */
-	JoinAddress chosen(String typed) {
-		List<JoinAddress> all = all();
+	public HouseAddress chosen(String typed) {
+		List<HouseAddress> all = all();
 		if (typed.isBlank()) {
 			return all.get(0);
 		}
-		JoinAddress chosen = JoinAddress.of(typed);
+		HouseAddress chosen = HouseAddress.of(typed);
 		return Stream.of(chosen).filter(all::contains).findFirst().orElseThrow(() -> unknown(chosen));
 	}
 
-	private static RuleViolationException unknown(JoinAddress address) {
+	private static RuleViolationException unknown(HouseAddress address) {
 		return new RuleViolationException("address-unknown", "address",
-				Sentence.of("panels.address-unknown", address.base()));
+				Sentence.of("house.address-unknown", address.base()));
 	}
 
 	private String scheme() {

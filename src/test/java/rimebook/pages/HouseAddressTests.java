@@ -1,4 +1,4 @@
-package rimebook.panels.web;
+package rimebook.pages;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,21 +10,21 @@ import rimebook.shared.RuleViolationException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-class JoinAddressTests {
+class HouseAddressTests {
 
 	@ParameterizedTest
 	@CsvSource({ "http://192.168.4.2:8080, http://192.168.4.2:8080", "192.168.4.2:8080, http://192.168.4.2:8080",
 			"' rink.example/desk/panel?x=1 ', http://rink.example", "HTTPS://rink.example/, https://rink.example",
 			"http://[fe80::1]:8080, http://[fe80::1]:8080" })
 	void readsAddressesAsPeopleTypeThem(String typed, String base) {
-		assertThat(JoinAddress.of(typed).base()).isEqualTo(base);
+		assertThat(HouseAddress.of(typed).base()).isEqualTo(base);
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = { "", "not an address", "ftp://rink.example", "http://", "javascript:alert(1)", "http://a b",
 			"http://rink.example:port" })
 	void refusesWhatNoTabletCanOpen(String typed) {
-		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> JoinAddress.of(typed))
+		assertThatExceptionOfType(RuleViolationException.class).isThrownBy(() -> HouseAddress.of(typed))
 			.withMessageContaining("such as http://192.168.4.2:8080")
 			.satisfies((refusal) -> assertThat(refusal.field()).isEqualTo("address"));
 	}
@@ -33,18 +33,18 @@ class JoinAddressTests {
 	@CsvSource({ "localhost:8080, true", "127.0.0.1, true", "http://[::1]:8080, true", "192.168.4.2, false",
 			"rink.example, false", "127.rink.example, false" })
 	void knowsWhatMeansTheTabletItself(String typed, boolean local) {
-		assertThat(JoinAddress.of(typed).isLocal()).isEqualTo(local);
+		assertThat(HouseAddress.of(typed).isLocal()).isEqualTo(local);
 	}
 
 	@Test
 	void keepsSchemeAndPortAtAnotherHost() {
-		assertThat(JoinAddress.of("localhost:8080").at("10.0.0.7").base()).isEqualTo("http://10.0.0.7:8080");
-		assertThat(JoinAddress.of("https://localhost").at("10.0.0.7").base()).isEqualTo("https://10.0.0.7");
+		assertThat(HouseAddress.of("localhost:8080").at("10.0.0.7").base()).isEqualTo("http://10.0.0.7:8080");
+		assertThat(HouseAddress.of("https://localhost").at("10.0.0.7").base()).isEqualTo("https://10.0.0.7");
 	}
 
 	@Test
 	void leadsToTheJoinPage() {
-		assertThat(JoinAddress.of("10.0.0.7:8080").join("ACDEFGHJ"))
+		assertThat(HouseAddress.of("10.0.0.7:8080").join("ACDEFGHJ"))
 			.isEqualTo("http://10.0.0.7:8080/judge?code=ACDEFGHJ");
 	}
 
