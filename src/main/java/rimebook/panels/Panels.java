@@ -158,6 +158,16 @@ public class Panels {
 	}
 
 	/**
+	 * Every judge's seat and every other that somebody has, in the order of the panel.
+	 */
+	public List<SeatView> seated(EventView event) {
+		return this.views.of(this.views.used(event)
+			.stream()
+			.filter((seat) -> seat.place().kind() == SeatKind.JUDGE || seat.isTaken())
+			.toList());
+	}
+
+	/**
 	 * The seat of that identity.
 	 * @throws rimebook.shared.NotFoundException if there is none
 	 */

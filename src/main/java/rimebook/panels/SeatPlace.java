@@ -1,5 +1,6 @@
 package rimebook.panels;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,6 +15,15 @@ import rimebook.wording.Sentence;
  * @param number which one of its kind, from 1
  */
 public record SeatPlace(SeatKind kind, int number) {
+
+	private static final List<SeatKind> ORDER = List.of(SeatKind.REFEREE, SeatKind.ASSISTANT_REFEREE, SeatKind.JUDGE,
+			SeatKind.TECHNICAL_CONTROLLER, SeatKind.TECHNICAL_SPECIALIST, SeatKind.DATA_OPERATOR, SeatKind.SUBSTITUTE,
+			SeatKind.ACCOUNTANT, SeatKind.ANNOUNCER, SeatKind.TIMEKEEPER);
+
+	/** Referees first, then judges and the technical panel, then the rest. */
+	public static final Comparator<SeatPlace> IN_ORDER = Comparator
+		.comparing((SeatPlace place) -> ORDER.indexOf(place.kind()))
+		.thenComparing(SeatPlace::number);
 
 	/** The places of an event in the order in which they are listed. */
 	static List<SeatPlace> of(EventView event) {

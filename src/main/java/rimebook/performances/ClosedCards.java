@@ -10,6 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
+import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatView;
 import rimebook.tabulation.CardMarks;
 import rimebook.tabulation.EntryStatus;
@@ -142,12 +143,14 @@ public class ClosedCards {
 	 * who took over a seat counts under its number
 	 * @param notes one sentence a difference from the panel as it was drawn; empty for
 	 * none
+	 * @param seated who sat on the panel then, in its order
 	 */
-	public record CountedPanel(List<Integer> judges, List<Sentence> notes) {
+	public record CountedPanel(List<Integer> judges, List<Sentence> notes, List<SeatedOfficial> seated) {
 
 		public CountedPanel {
 			judges = List.copyOf(judges);
 			notes = List.copyOf(notes);
+			seated = List.copyOf(seated);
 		}
 
 		/** Tell whether every judge's own card of every team counts. */
@@ -155,6 +158,14 @@ public class ClosedCards {
 			return this.notes.isEmpty();
 		}
 
+	}
+
+	/**
+	 * Who had a seat when a segment was tabulated.
+	 *
+	 * @param club empty for somebody who belongs to none
+	 */
+	public record SeatedOfficial(SeatPlace place, String name, String club) {
 	}
 
 	/**

@@ -18,9 +18,11 @@ import rimebook.panels.SeatView;
  *
  * @param judges the judges' seats as drawn, by number
  * @param substitutes the seats whose cards are taken and count only in place of a judge's
+ * @param others who sits on the panel without a card
  * @param changes all changes of this segment, oldest first
  */
-public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, List<PanelChange> changes) {
+public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, List<SeatView> others,
+		List<PanelChange> changes) {
 
 	/** The seats whose cards count, in the order of the judges' numbers. */
 	public List<SeatView> seats() {

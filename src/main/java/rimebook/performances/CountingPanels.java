@@ -1,8 +1,10 @@
 package rimebook.performances;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 import org.springframework.stereotype.Component;
 
@@ -11,6 +13,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatKind;
+import rimebook.panels.SeatPlace;
 import rimebook.panels.SeatView;
 import rimebook.wording.Sentence;
 
@@ -41,9 +44,10 @@ public class CountingPanels {
 
 	/** The same for whoever has read the event already. */
 	public CountingPanel of(EventView event, SegmentId segment) {
-		List<SeatView> seats = this.panels.withCard(event);
+		List<SeatView> seats = this.panels.seated(event);
 		return new CountingPanel(seats.stream().filter((seat) -> seat.kind() == SeatKind.JUDGE).toList(),
-				seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE).toList(),
+				seats.stream().filter((seat) -> seat.kind() != SeatKind.JUDGE && seat.kind().hasCard()).toList(),
+				seats.stream().filter((seat) -> !seat.kind().hasCard()).toList(),
 				this.changes.findBySegmentOrderBySequence(segment.value()));
 	}
 
@@ -59,7 +63,17 @@ public class CountingPanels {
 		if (judges.size() < panel.judges().size() && judges.size() % 2 == 0) {
 			notes.add(Sentence.of("panel.even", judges.size()));
 		}
-		return new ClosedCards.CountedPanel(judges, notes);
+		return new ClosedCards.CountedPanel(judges, notes, seated(panel));
+	}
+
+	/** By name, since a seat may have somebody else tomorrow. */
+	private static List<ClosedCards.SeatedOfficial> seated(CountingPanel panel) {
+		return Stream.of(panel.others(), panel.senders())
+			.flatMap(List::stream)
+			.flatMap((seat) -> Stream.ofNullable(seat.official())
+				.map((official) -> new ClosedCards.SeatedOfficial(seat.place(), official.name(), official.club())))
+			.sorted(Comparator.comparing(ClosedCards.SeatedOfficial::place, SeatPlace.IN_ORDER))
+			.toList();
 	}
 
 	/** A change that holds in one sentence. */

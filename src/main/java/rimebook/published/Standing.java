@@ -12,6 +12,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.JudgingMethod;
+import rimebook.panels.SeatKind;
 import rimebook.performances.ClosedCards;
 import rimebook.tabulation.EntryStatus;
 import rimebook.tabulation.Hundredths;
@@ -38,12 +39,15 @@ import rimebook.wording.Sentence;
  * @param rows in place order, those without a place after them
  * @param outlook what is still possible; {@code null} where there is nothing to say
  * @param panel how the panel differs from the one drawn; {@code null} where it does not
+ * @param officials who sat on the panel, in its order; {@code null} for a whole event and
+ * in versions from before they were kept
  */
 public record Standing(String competition, String event, String segment, String rulebook, Sentence ruleSet,
 		String method, int judges, int skated, int starters, String firstMark, String secondMark,
 		List<SegmentColumn> segments, List<Row> rows,
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
-		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel) {
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel,
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Official> officials) {
 
 	/** The status of a team that is still to skate a segment of the event. */
 	public static final String WAITING = "WAITING";
@@ -51,6 +55,7 @@ public record Standing(String competition, String event, String segment, String 
 	public Standing {
 		segments = List.copyOf(segments);
 		rows = List.copyOf(rows);
+		officials = (officials != null) ? List.copyOf(officials) : null;
 	}
 
 	/** As the full form, without an outlook. */
@@ -58,29 +63,30 @@ public record Standing(String competition, String event, String segment, String 
 			int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
 			List<Row> rows) {
 		this(competition, event, segment, rulebook, ruleSet, method, judges, skated, starters, firstMark, secondMark,
-				segments, rows, null, null);
+				segments, rows, null, null, null);
 	}
 
 	/** The same standing with what is still possible from there. */
 	public Standing with(Outlook outlook) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
-				outlook.isEmpty() ? null : outlook, this.panel);
+				outlook.isEmpty() ? null : outlook, this.panel, this.officials);
 	}
 
-	/** The same standing with the differences of its panel from the one drawn. */
+	/** The same standing with its panel, and with what differs from the one drawn. */
 	public Standing with(ClosedCards.CountedPanel panel) {
-		return panel.isAsDrawn() ? this
-				: new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
-						this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
-						this.rows, this.outlook, new Panel(panel.judges(), panel.notes()));
+		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
+				this.outlook, panel.isAsDrawn() ? null : new Panel(panel.judges(), panel.notes()),
+				panel.seated().stream().map(Official::of).toList());
 	}
 
 	/** The same standing without the row of a team. */
 	public Standing without(String entry) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
-				this.rows.stream().filter((row) -> !row.entry().equals(entry)).toList(), this.outlook, this.panel);
+				this.rows.stream().filter((row) -> !row.entry().equals(entry)).toList(), this.outlook, this.panel,
+				this.officials);
 	}
 
 	/** The numbers of the judges in the order of the cards. */
@@ -120,6 +126,23 @@ public record Standing(String competition, String event, String segment, String 
 		public Panel {
 			judges = List.copyOf(judges);
 			notes = List.copyOf(notes);
+		}
+
+	}
+
+	/**
+	 * Who had a seat on the panel.
+	 *
+	 * @param seat what the seat is called
+	 * @param judge the judge's number, 0 for other seats
+	 * @param club empty for none
+	 */
+	public record Official(Sentence seat, int judge, String name, String club) {
+
+		private static Official of(ClosedCards.SeatedOfficial seated) {
+			boolean judge = seated.place().kind() == SeatKind.JUDGE;
+			return new Official(seated.place().spoken(), judge ? seated.place().number() : 0, seated.name(),
+					seated.club());
 		}
 
 	}

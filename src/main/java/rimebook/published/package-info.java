@@ -2,7 +2,7 @@
  * What a published version says: the standing with everything a reader needs to check it,
  * and its fixed form as text with its fingerprint. Knows neither database nor time.
  */
-@ApplicationModule(allowedDependencies = { "performances", "competition", "tabulation", "wording" })
+@ApplicationModule(allowedDependencies = { "performances", "panels", "competition", "tabulation", "wording" })
 @NullMarked
 package rimebook.published;
 
