@@ -33,14 +33,17 @@ class StandingUpdate {
 
 	private final PostingBook postings;
 
+	private final SignatureBook signatures;
+
 	StandingUpdate(HeldResult.Source results, Standings standings, SegmentRun run, StandingDrafts drafts,
-			VersionWriter writer, PostingBook postings) {
+			VersionWriter writer, PostingBook postings, SignatureBook signatures) {
 		this.results = results;
 		this.standings = standings;
 		this.run = run;
 		this.drafts = drafts;
 		this.writer = writer;
 		this.postings = postings;
+		this.signatures = signatures;
 	}
 
 	boolean isComplete(SegmentId segment) {
@@ -81,6 +84,9 @@ class StandingUpdate {
 				result.isOfficial() ? ResultVersion.ResultState.OFFICIAL : ResultVersion.ResultState.PROVISIONAL,
 				publication, draft.segment());
 		writeEvent(draft, held.all(), publication);
+		if (result.isOfficial()) {
+			this.signatures.keep(result, number);
+		}
 		if (result.isPosted()) {
 			this.postings.keep(result, number, changed(publication.reason().cause(), publication.reason().note()),
 					publication.actor());

@@ -26,11 +26,14 @@ public class Standings {
 
 	private final PostingRepository postings;
 
+	private final SignatureBook signatures;
+
 	private final StandingText text;
 
 	Standings(ResultVersionRepository versions, SegmentResultRepository results, PostingRepository postings,
-			StandingText text) {
+			SignatureBook signatures, StandingText text) {
 		this.postings = postings;
+		this.signatures = signatures;
 		this.versions = versions;
 		this.results = results;
 		this.text = text;
@@ -99,6 +102,14 @@ public class Standings {
 	/** List every posting of a segment's result, oldest first; empty before the first. */
 	public List<SegmentResultView.Posting> postings(SegmentId segment) {
 		return this.postings.findBySegmentOrderByNumber(segment.value()).stream().map(PostingRow::view).toList();
+	}
+
+	/**
+	 * Who signed a version, referee first; empty where it is not signed. It stays so when
+	 * the result is opened again.
+	 */
+	public List<SegmentResultView.Signature> signatures(SegmentId segment, int number) {
+		return this.signatures.of(segment, number);
 	}
 
 	private Optional<ResultVersion> latest(UUID scope) {
