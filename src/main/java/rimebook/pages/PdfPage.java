@@ -6,12 +6,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.temporal.ChronoUnit;
-import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -21,8 +17,6 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.springframework.stereotype.Component;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.spring6.ISpringTemplateEngine;
@@ -87,7 +81,7 @@ public class PdfPage {
 		try (ByteArrayOutputStream document = new ByteArrayOutputStream();
 				PdfBoxRenderer renderer = builder(text).buildPdfRenderer();
 				PDDocument pdf = renderer.createPDFKeepOpen()) {
-			date(pdf, made.truncatedTo(ChronoUnit.SECONDS));
+			PdfFacts.date(pdf, made);
 			pdf.save(document);
 			return document.toByteArray();
 		}
@@ -116,20 +110,6 @@ public class PdfPage {
 
 	private static InputStream typeface(String file) {
 		return Objects.requireNonNull(PdfPage.class.getResourceAsStream(file), file);
-	}
-
-	/**
-	 * Write when it was made in both places where a document says so, and make its
-	 * identity, which is a digest of time and title, that of this time, too.
-	 */
-	private static void date(PDDocument pdf, Instant made) throws IOException {
-		PDDocumentInformation information = pdf.getDocumentInformation();
-		information.setCreationDate(GregorianCalendar.from(made.atZone(ZoneOffset.UTC)));
-		pdf.setDocumentId(made.toEpochMilli());
-		PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
-		String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
-		metadata.importXMPMetadata(xmp.replaceFirst("(<xmp:CreateDate>)[^<]*(</xmp:CreateDate>)", "$1" + made + "$2")
-			.getBytes(StandardCharsets.UTF_8));
 	}
 
 }

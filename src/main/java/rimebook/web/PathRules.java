@@ -74,6 +74,7 @@ final class PathRules {
 			people("/desk/results/**", REFEREE, ACCOUNTANT),
 			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),
+			people("/desk/documents/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
 			anyPerson("/desk/demo/**"));
 	// @formatter:on

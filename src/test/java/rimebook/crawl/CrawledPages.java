@@ -28,7 +28,10 @@ final class CrawledPages {
 			"/desk/competitions/{competition}/state?next={next}", "/desk/officials/{id}", "/desk/officials/{official}",
 			"/desk/people/{id}", "/desk/people/{person}", "/desk/people/{id}/password",
 			"/desk/people/{person}/password", "/problems/{code}", "/problems/stale-version", "/set-up/{token}",
-			"/set-up/no-such-token");
+			"/set-up/no-such-token", "/desk/documents/{kind}/{subject}/{version}/sheet.pdf",
+			"/desk/documents/{sheet}/0/sheet.pdf", "/follow/paper/{kind}/{subject}/{version}/{printed}",
+			"/follow/paper/{sheet}/0/00000000000000000000000000000000", "/desk/documents/event/{event}/all.pdf",
+			"/desk/documents/event/{bound}/all.pdf");
 
 	/** Further looks of a page that are behind a question mark. */
 	private static final Map<String, List<String>> LOOKS = Map.of("/desk/stand/{segment}",

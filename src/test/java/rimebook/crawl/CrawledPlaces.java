@@ -1,10 +1,13 @@
 package rimebook.crawl;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -18,6 +21,9 @@ import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.competition.SegmentView;
+import rimebook.documents.DocumentKind;
+import rimebook.documents.PaperBundles;
+import rimebook.documents.PaperSize;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryView;
 import rimebook.panels.Panels;
@@ -36,6 +42,8 @@ import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
+
+import static org.awaitility.Awaitility.await;
 
 /** Builds a small competition in each state, and says what stands there. */
 final class CrawledPlaces {
@@ -93,6 +101,21 @@ final class CrawledPlaces {
 		small.open(2);
 		small.callNext(2);
 		add("placement, second segment on the ice", small);
+		String bundle = bundle(small);
+		this.places.stream()
+			.filter((place) -> place.ids().get("event").contains(small.event().id().toString()))
+			.forEach((place) -> {
+				place.ids().put("bundle", List.of(bundle));
+				place.ids().put("bound", place.ids().get("event"));
+			});
+	}
+
+	/** Making all documents takes its time: one competition stands for all. */
+	private String bundle(SmallCompetition small) {
+		PaperBundles bundles = the(PaperBundles.class);
+		UUID bundle = bundles.ask(small.competition().id(), PaperSize.A4, Locale.ENGLISH, SmallCompetition.SECRETARY);
+		await().atMost(Duration.ofMinutes(2)).until(() -> bundles.bundle(bundle).isReady());
+		return bundle.toString();
 	}
 
 	private void add(String name, DraftEvent draft, int teams, Consumer<CrawledDay> arrive) {
@@ -177,15 +200,25 @@ final class CrawledPlaces {
 		ids.put("address", List.of("1"));
 		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
+		ids.put("bundle", List.of());
+		ids.put("bound", List.of());
+		ids.put("sheet", List.of(sheet(small, segment)));
 		ids.put("what", List.of("element", "deduction"));
 		return ids;
+	}
+
+	/** One document each, of another kind from place to place. */
+	private String sheet(SmallCompetition small, SegmentView segment) {
+		DocumentKind kind = DocumentKind.values()[this.places.size() % DocumentKind.values().length];
+		boolean ofTheEvent = kind.about() == DocumentKind.About.EVENT;
+		return kind.word() + "/" + (ofTheEvent ? small.event().id() : segment.id());
 	}
 
 	/** The first and the newest version stand for all. */
 	private Map<String, List<String>> slugs(SmallCompetition small, SegmentView segment) {
 		int versions = the(Standings.class).versions(segment.id()).size();
 		return Map.of("competition", List.of(small.competition().slug()), "event", List.of(small.event().slug()),
-				"segment", List.of(segment.slug()), "number",
+				"segment", List.of(segment.slug()), "sheet", List.of(sheet(small, segment)), "number",
 				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
 						(number) -> number));
 	}

@@ -90,6 +90,8 @@ class RoutesIntegrationTests {
 			new Line("/desk/protests/*/protest/*", "administrator referee accountant secretary", "referee"),
 			new Line("/desk/protests/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
+			new Line("/desk/documents/**", "administrator referee accountant secretary",
+					"administrator referee accountant secretary"),
 			new Line("/desk/sheet/**", PERSON, PERSON), new Line("/desk/record/**",
 					"administrator referee accountant secretary", "administrator referee accountant secretary"),
 			new Line("/desk/demo/**", PERSON, PERSON));

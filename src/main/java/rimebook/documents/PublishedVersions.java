@@ -1,0 +1,75 @@
+package rimebook.documents;
+
+import java.util.Optional;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+import rimebook.competition.SegmentId;
+import rimebook.published.Standing;
+import rimebook.results.ResultVersion;
+import rimebook.results.SegmentResultView;
+import rimebook.results.Standings;
+import rimebook.shared.NotFoundException;
+
+/** Finds the version of a standing that a document shows. */
+@Component
+class PublishedVersions {
+
+	private final Standings standings;
+
+	PublishedVersions(Standings standings) {
+		this.standings = standings;
+	}
+
+	/**
+	 * The version that a document names, the newest where it names none.
+	 * @throws NotFoundException if it was never published
+	 */
+	ResultVersion of(DocumentRef ref) {
+		return find(ref).orElseThrow(() -> NotFoundException.of("version", ref.version()));
+	}
+
+	private Optional<ResultVersion> find(DocumentRef ref) {
+		boolean newest = ref.version() == 0;
+		return switch (ref.kind().about()) {
+			case SEGMENT ->
+				newest ? this.standings.latest(ref.segment()) : this.standings.version(ref.segment(), ref.version());
+			case EVENT ->
+				newest ? this.standings.latest(ref.event()) : this.standings.version(ref.event(), ref.version());
+		};
+	}
+
+	/** The version of a segment that a version of its event combined. */
+	Optional<ResultVersion> before(ResultVersion event, SegmentId segment) {
+		Optional<ResultVersion> version = this.standings.latest(segment);
+		while (version.filter((one) -> one.publishedAt().isAfter(event.publishedAt())).isPresent()) {
+			version = this.standings.version(segment, version.get().number() - 1);
+		}
+		return version;
+	}
+
+	/**
+	 * The posting that a version of a segment is, or that it came after; {@code null}
+	 * before the first.
+	 */
+	SegmentResultView.@Nullable Posting posting(SegmentId segment, int version) {
+		return this.standings.postings(segment)
+			.stream()
+			.filter((posting) -> posting.number() <= version)
+			.reduce((earlier, later) -> later)
+			.orElse(null);
+	}
+
+	/** What a document says of a version about itself. */
+	static DocumentContent of(DocumentContent.Subject at, ResultVersion version, Object body) {
+		boolean official = version.state() == ResultVersion.ResultState.OFFICIAL;
+		Standing standing = version.standing();
+		return new DocumentContent(at,
+				new DocumentContent.Edition(version.number(),
+						official ? DocumentContent.Trust.OFFICIAL : DocumentContent.Trust.PROVISIONAL,
+						version.publishedAt(), version.fingerprint()),
+				standing.ruleSet(), body);
+	}
+
+}

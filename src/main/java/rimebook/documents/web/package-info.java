@@ -1,0 +1,4 @@
+@NullMarked
+package rimebook.documents.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,285 @@
+package rimebook.documents;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.ToIntFunction;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.panels.SeatKind;
+import rimebook.published.Standing;
+import rimebook.published.StandingText;
+import rimebook.results.ResultVersion;
+import rimebook.results.Standings;
+import rimebook.shared.RuleViolationException;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Figures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static rimebook.documents.PrintedText.words;
+
+@WholeApplication
+class DocumentsIntegrationTests {
+
+	private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Documents documents;
+
+	@Autowired
+	private Standings standings;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Test
+	void sheetsOfAMarkedSegmentSayWhatItsStandingSays() {
+		PaperDay day = PaperDay.placement(this.context);
+		day.post();
+		ResultVersion version = day.segment();
+		for (Locale language : LANGUAGES) {
+			Figures figures = new Figures(language);
+			String result = text(day.ref(DocumentKind.SEGMENT_RESULT), language);
+			String detail = text(day.ref(DocumentKind.JUDGES_DETAIL), language);
+			for (Standing.Row row : version.standing().rows()) {
+				assertThat(result).contains(words(row.team() + row.club()));
+				assertThat(detail).contains(words(figures.place(row.place()) + row.team()),
+						words(row.why().in(language)));
+				assertThat(detail).contains(line(row, figures, Standing.Card::first),
+						line(row, figures, Standing.Card::second));
+			}
+			assertThat(result).contains(version.fingerprint().substring(0, 8), words(day.small.competition().name()),
+					words(day.small.competition().facts().rulebook()));
+			day.small.seats().forEach((seat) -> assertThat(result).contains(words(seat.official().name())));
+			SegmentTimes times = times(day);
+			assertThat(result).contains(words(figures.dayOfYearAndTime(times.posted(), day.small.competition().zone())),
+					words(figures.dayOfYearAndTime(times.until(), day.small.competition().zone())));
+		}
+	}
+
+	/** The marks of a team in the order of the judges, as they stand in one line. */
+	private static String line(Standing.Row row, Figures figures, ToIntFunction<Standing.Card> mark) {
+		StringBuilder line = new StringBuilder();
+		row.cards().forEach((card) -> line.append(figures.mark(mark.applyAsInt(card))));
+		return line.toString();
+	}
+
+	private SegmentTimes times(PaperDay day) {
+		return this.standings.postings(day.small.segment(1))
+			.stream()
+			.map((posting) -> new SegmentTimes(posting.postedAt(), posting.calculationUntil()))
+			.findFirst()
+			.orElseThrow();
+	}
+
+	@Test
+	void detailOfPointsShowsEveryGradeMeanAndScore() {
+		PaperDay day = PaperDay.points(this.context);
+		Figures figures = new Figures(Locale.ENGLISH);
+		String detail = text(day.ref(DocumentKind.JUDGES_DETAIL), Locale.ENGLISH);
+		for (Standing.Row row : day.segment().standing().rows()) {
+			Standing.Score score = row.score();
+			score.elementLines().forEach((element) -> assertThat(detail).contains(words(grades(element, figures))));
+			score.componentLines()
+				.forEach((component) -> assertThat(detail)
+					.contains(words(figures.points(component.mean()) + figures.points(component.points()))));
+			score.deductionLines()
+				.forEach((deduction) -> assertThat(detail)
+					.contains(words(deduction.name() + " (2) −" + figures.points(deduction.points()))));
+			assertThat(detail).contains(words("Elements %s + components %s − deductions %s = %s".formatted(
+					figures.points(score.elements()), figures.points(score.components()),
+					figures.points(score.deducted()), figures.points(score.total()))));
+			assertThat(text(day.ref(DocumentKind.SEGMENT_RESULT), Locale.ENGLISH)).contains(
+					words(row.startNumber() + figures.points(score.elements()) + figures.points(score.components())));
+		}
+	}
+
+	private static String grades(Standing.Score.ElementLine element, Figures figures) {
+		StringBuilder line = new StringBuilder(figures.points(element.base()));
+		element.grades()
+			.forEach((mark) -> line.append(mark.use().startsWith("DROPPED") ? "(" + figures.grade(mark.given()) + ")"
+					: figures.grade(mark.given())));
+		if (element.grades().isEmpty()) {
+			line.append("–".repeat(5));
+		}
+		return line.append(figures.points(element.mean())).append(figures.points(element.score())).toString();
+	}
+
+	@Test
+	void finalResultMedalsAndCertificatesNameSharedPlaces() {
+		PaperDay day = PaperDay.placement(this.context);
+		assertThat(this.documents.offered(day.small.event())).extracting(DocumentRef::kind)
+			.contains(DocumentKind.FINAL_RESULT, DocumentKind.MEDALS)
+			.doesNotContain(DocumentKind.CERTIFICATES);
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(
+					() -> text(DocumentRef.of(DocumentKind.CERTIFICATES, day.small.event().id(), 0), Locale.ENGLISH))
+			.withMessageContaining("once the result is signed");
+		day.sign();
+		Standing standing = day.event().standing();
+		assertThat(standing.rows()).extracting(Standing.Row::place).containsExactly(1, 1, 3, 4, null);
+		Figures figures = new Figures(Locale.ENGLISH);
+		String result = text(day.ref(DocumentKind.FINAL_RESULT), Locale.ENGLISH);
+		String medals = text(day.ref(DocumentKind.MEDALS), Locale.ENGLISH);
+		byte[] certificates = pdf(day.ref(DocumentKind.CERTIFICATES), Locale.ENGLISH);
+		for (Standing.Row row : standing.rows()) {
+			assertThat(result).contains(words(row.team() + row.club()), words(row.why().in(Locale.ENGLISH)),
+					figures.total(row.total()));
+			assertThat(medals.contains(words(row.team() + row.club())))
+				.isEqualTo(row.place() != null && row.place() < 4);
+			assertThat(PrintedText.of(certificates).contains(words(row.team()))).isEqualTo(row.place() != null);
+		}
+		assertThat(medals).contains("1Gold", "3Bronze", "shared").doesNotContain("Silver");
+		assertThat(PrintedText.sheets(certificates)).isEqualTo(4);
+		assertThat(result).contains("Official", words(day.event().fingerprint().substring(0, 8)));
+	}
+
+	@Test
+	void whatIsPrintedBeforehandSaysWhatTheDesksSay() {
+		PaperDay day = PaperDay.placement(this.context);
+		String entries = text(day.ref(DocumentKind.ENTRY_LIST), Locale.ENGLISH);
+		String order = text(day.ref(DocumentKind.STARTING_ORDER), Locale.ENGLISH);
+		String panel = text(day.ref(DocumentKind.PANEL), Locale.ENGLISH);
+		for (EntryView entry : this.context.getBean(Entries.class).ofEvent(day.small.event().id())) {
+			assertThat(entries)
+				.contains(words(entry.team().name() + entry.team().club().name() + entry.team().club().town()));
+		}
+		this.context.getBean(StartingOrderDraw.class)
+			.ofSegment(day.small.segment(1))
+			.orElseThrow()
+			.starts()
+			.forEach((start) -> assertThat(order).contains(start.number() + words(team(day, start.entry().value()))));
+		assertThat(order).contains(words("Seed: seed 1."));
+		day.small.seats().forEach((seat) -> assertThat(panel).contains(words(seat.label() + seat.official().name())));
+	}
+
+	private static String team(PaperDay day, UUID entry) {
+		return day.small.entries()
+			.stream()
+			.filter((one) -> one.id().value().equals(entry))
+			.map((one) -> one.team().name())
+			.findFirst()
+			.orElseThrow();
+	}
+
+	@Test
+	void decisionsAreToldWithWhoTookThemAndWhatTheyMoved() {
+		PaperDay day = PaperDay.placement(this.context);
+		day.rule();
+		day.post();
+		day.protest();
+		assertThat(text(day.ref(DocumentKind.RULINGS), Locale.ENGLISH)).contains(words("May we carry lanterns?"),
+				words("Allowed."), words("They stay in the hands."), words("Rule 7 Runa Hale"));
+		assertThat(text(day.ref(DocumentKind.PROTEST_DECISIONS), Locale.ENGLISH)).contains(
+				words("Computation: A sum is wrong."), words("Mira Sund"),
+				words("Upheld. It was keyed in wrongly. Runa Hale"));
+		DocumentRef notice = day.ref(DocumentKind.CORRECTION_NOTICE);
+		String corrected = text(notice, Locale.ENGLISH);
+		List<Standings.CorrectedVersion> corrections = this.standings.corrections(day.small.segment(1),
+				notice.version());
+		assertThat(corrections).hasSize(3).anySatisfy((one) -> assertThat(one.moved()).isNotEmpty());
+		corrections.forEach((one) -> {
+			assertThat(corrected).contains("Version" + one.version().number() + ",", words(one.version().note()));
+			one.moved()
+				.forEach((move) -> assertThat(corrected).contains(words(move.team()) + move.before() + move.after()));
+		});
+		assertThat(text(day.ref(DocumentKind.REFEREES_REPORT), Locale.ENGLISH)).contains(
+				words("5 teams in the starting order, 3 corrections, 1 protest."),
+				words("did not finish A blade broke"));
+	}
+
+	@Test
+	void sameVersionIsTheSameBytesWhateverCameAfterIt() {
+		SmallCompetition day = SmallCompetition.running(this.context, 3, 3);
+		day.open(1);
+		day.skateNext(1);
+		DocumentRef first = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 1);
+		byte[] before = pdf(first, Locale.ENGLISH);
+		day.skateRest(1);
+		assertThat(pdf(first, Locale.ENGLISH)).isEqualTo(before);
+		assertThat(this.documents.print(first, PaperSize.LETTER, Locale.ENGLISH).bytes()).isNotEqualTo(before);
+	}
+
+	@Test
+	void signaturesStayOnTheVersionThatWasSigned() {
+		PaperDay day = PaperDay.points(this.context);
+		day.sign();
+		DocumentRef signed = day.ref(DocumentKind.SEGMENT_RESULT);
+		byte[] before = pdf(signed, Locale.ENGLISH);
+		assertThat(PrintedText.of(before)).contains("Official", "Referee:signedbyRunaHale,",
+				"Accountant:signedbyBoTally,");
+		day.reopen();
+		assertThat(pdf(signed, Locale.ENGLISH)).isEqualTo(before);
+		assertThat(text(day.ref(DocumentKind.SEGMENT_RESULT), Locale.ENGLISH)).contains("Provisional")
+			.doesNotContain("signedby");
+	}
+
+	@Test
+	void namesOfThePanelStayWithTheVersion() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		day.skateNext(1);
+		day.seatInstead(SeatKind.ACCOUNTANT, "Vera Newcome");
+		day.skateNext(1);
+		assertThat(text(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 1), Locale.ENGLISH))
+			.contains("BoTally")
+			.doesNotContain("VeraNewcome");
+		assertThat(text(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 2), Locale.ENGLISH))
+			.contains("VeraNewcome")
+			.doesNotContain("BoTally");
+	}
+
+	/** A version as it was stored before the names of the panel were kept. */
+	@Test
+	void versionsFromBeforeNamesWereKeptArePrintedWithoutThem() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		day.skateNext(1);
+		StandingText text = new StandingText();
+		String before = text.write(withoutOfficials(this.standings.latest(day.segment(1)).orElseThrow().standing()));
+		assertThat(text.write(text.read(before))).isEqualTo(before).doesNotContain("officials");
+		this.database
+			.sql("insert into result_version (id, scope, scope_id, number, state, cause, note, published_at, "
+					+ "fingerprint, body) values (?, 'SEGMENT', ?, 99, 'PROVISIONAL', 'STATUS', '', ?, ?, ?)")
+			.params(UUID.randomUUID(), day.segment(1).value(), OffsetDateTime.ofInstant(Instant.EPOCH, ZoneOffset.UTC),
+					StandingText.fingerprint(before), before)
+			.update();
+		DocumentRef ref = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 99);
+		assertThat(text(ref, Locale.ENGLISH)).contains("Version99")
+			.doesNotContain(words(day.seats().get(0).official().name()));
+		assertThat(this.documents.fingerprint(ref)).contains(StandingText.fingerprint(before));
+	}
+
+	private static Standing withoutOfficials(Standing now) {
+		return new Standing(now.competition(), now.event(), now.segment(), now.rulebook(), now.ruleSet(), now.method(),
+				now.judges(), now.skated(), now.starters(), now.firstMark(), now.secondMark(), now.segments(),
+				now.rows(), now.outlook(), now.panel(), null);
+	}
+
+	private String text(DocumentRef ref, Locale language) {
+		return PrintedText.of(pdf(ref, language));
+	}
+
+	private byte[] pdf(DocumentRef ref, Locale language) {
+		return this.documents.print(ref, PaperSize.A4, language).bytes();
+	}
+
+	private record SegmentTimes(Instant posted, Instant until) {
+	}
+
+}
