@@ -6,6 +6,7 @@ import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 
+import rimebook.audit.Anchor;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
@@ -16,8 +17,10 @@ import rimebook.wording.Sentence;
  * What stands on every sheet, as its template asks for it.
  *
  * @param comparison the address of the page that compares the sheet with the data
+ * @param anchor the line of the record that tells of the version, or the last one where
+ * there are no versions; {@code null} where the record has none
  */
-record DocumentHead(DocumentRef ref, DocumentContent content, String comparison) {
+record DocumentHead(DocumentRef ref, DocumentContent content, String comparison, @Nullable Anchor anchor) {
 
 	private static final int GROUP = 8;
 
@@ -80,6 +83,15 @@ record DocumentHead(DocumentRef ref, DocumentContent content, String comparison)
 			groups.append((group > 0) ? " " : "").append(digits, group * GROUP, (group + 1) * GROUP);
 		}
 		return groups.toString();
+	}
+
+	/**
+	 * The line of the record in the form in which whoever types it from the sheet can
+	 * have it compared; half of the digest is enough.
+	 */
+	public @Nullable String recordLine() {
+		return (this.anchor == null) ? null
+				: this.anchor.line() + " " + this.anchor.digest().substring(0, GROUP * GROUPS);
 	}
 
 	/** The address as a drawing to scan. */

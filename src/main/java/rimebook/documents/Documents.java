@@ -6,9 +6,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Service;
 
+import rimebook.audit.Anchor;
+import rimebook.audit.RecordAnchors;
 import rimebook.competition.EventView;
 import rimebook.pages.BoundPdf;
 import rimebook.pages.PdfPage;
@@ -25,12 +28,16 @@ public class Documents {
 
 	private final ComparisonAddresses comparisons;
 
+	private final RecordAnchors record;
+
 	private final MessageSource messages;
 
-	Documents(DocumentReading reading, PdfPage paper, ComparisonAddresses comparisons, MessageSource messages) {
+	Documents(DocumentReading reading, PdfPage paper, ComparisonAddresses comparisons, RecordAnchors record,
+			MessageSource messages) {
 		this.reading = reading;
 		this.paper = paper;
 		this.comparisons = comparisons;
+		this.record = record;
 		this.messages = messages;
 	}
 
@@ -73,10 +80,18 @@ public class Documents {
 	}
 
 	private byte[] lay(DocumentRef ref, DocumentContent content, PaperSize size, Locale language) {
-		DocumentHead head = new DocumentHead(ref, content, this.comparisons.of(ref, content.edition()));
+		DocumentHead head = new DocumentHead(ref, content, this.comparisons.of(ref, content.edition()),
+				anchor(ref, content.edition()));
 		return this.paper.of("documents/" + ref.kind().word(), language,
 				Map.of("head", head, "size", size.css(), "body", content.body(), "figures", new Figures(language)),
 				content.edition().since());
+	}
+
+	/** What is printed of the record: the line that tells of the version, or its end. */
+	private @Nullable Anchor anchor(DocumentRef ref, DocumentContent.Edition edition) {
+		return ((edition.version() > 0) ? this.record.ofVersion(ref.subject(), edition.version(), edition.fingerprint())
+				: this.record.head())
+			.orElse(null);
 	}
 
 	/**

@@ -2,7 +2,7 @@
  * What is printed: documents on paper about a competition, each with its source, its
  * version and a fingerprint by which whoever holds the sheet can compare it.
  */
-@ApplicationModule(allowedDependencies = { "results", "published", "protests", "rulings", "draw", "panels",
+@ApplicationModule(allowedDependencies = { "audit", "results", "published", "protests", "rulings", "draw", "panels",
 		"performances", "entries", "competition", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.documents;

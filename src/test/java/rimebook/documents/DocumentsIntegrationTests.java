@@ -13,6 +13,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.audit.Anchor;
+import rimebook.audit.RecordAnchors;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
@@ -43,6 +45,9 @@ class DocumentsIntegrationTests {
 
 	@Autowired
 	private Standings standings;
+
+	@Autowired
+	private RecordAnchors record;
 
 	@Autowired
 	private JdbcClient database;
@@ -213,6 +218,19 @@ class DocumentsIntegrationTests {
 		day.skateRest(1);
 		assertThat(pdf(first, Locale.ENGLISH)).isEqualTo(before);
 		assertThat(this.documents.print(first, PaperSize.LETTER, Locale.ENGLISH).bytes()).isNotEqualTo(before);
+	}
+
+	@Test
+	void everySheetNamesALineOfTheRecordThatCanBeCompared() {
+		PaperDay day = PaperDay.points(this.context);
+		ResultVersion version = day.segment();
+		Anchor line = this.record.ofVersion(version.scopeId(), version.number(), version.fingerprint()).orElseThrow();
+		assertThat(text(day.ref(DocumentKind.SEGMENT_RESULT), Locale.ENGLISH))
+			.contains("Record:line" + line.line() + line.digest().substring(0, 32));
+		Anchor head = this.record.head().orElseThrow();
+		assertThat(text(day.ref(DocumentKind.ENTRY_LIST), Locale.ENGLISH))
+			.contains("Record:line" + head.line() + head.digest().substring(0, 32));
+		assertThat(Anchor.parse(head.line() + " " + head.digest().substring(0, 32))).isPresent();
 	}
 
 	@Test
