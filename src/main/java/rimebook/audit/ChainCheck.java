@@ -19,6 +19,10 @@ public final class ChainCheck {
 
 	private RecordVerification.Head good = new RecordVerification.Head(0, ChainDigest.START);
 
+	private long alone;
+
+	private long firstAlone;
+
 	private ChainCheck(Connection connection) {
 		this.connection = connection;
 	}
@@ -54,14 +58,17 @@ public final class ChainCheck {
 		}
 	}
 
-	private RecordFinding compare(RecordVerification.Head head) {
+	private RecordFinding compare(RecordVerification.Head head) throws SQLException {
 		if (head.lines() < this.good.lines()) {
 			return broken(head.lines() + 1, "this line stands after the end of the chain.");
 		}
 		if (!head.digest().equals(this.good.digest())) {
 			return broken(Math.max(head.lines(), 1), "the end of the chain names another digest than this line.");
 		}
-		return RecordFinding.whole(this.good.lines(), this.good.digest());
+		if (this.alone != restoredAlone()) {
+			return broken(Math.max(this.firstAlone, 1), "what it told was taken out; only its digest is here.");
+		}
+		return RecordFinding.whole(this.good.lines(), this.good.digest(), this.alone);
 	}
 
 	private @Nullable RecordFinding followLines() throws SQLException {
@@ -74,6 +81,7 @@ public final class ChainCheck {
 					return broken(Math.min(line.number(), this.good.lines() + 1), why);
 				}
 				this.good = new RecordVerification.Head(line.number(), line.link().digest());
+				countAlone(line);
 			}
 		}
 		while (some.size() == RecordLineReader.AT_ONCE);
@@ -85,17 +93,37 @@ public final class ChainCheck {
 		return (this.good.lines() == 0) ? Long.MIN_VALUE : this.good.lines();
 	}
 
+	private void countAlone(RecordLine line) {
+		if (line.link().isAlone()) {
+			this.alone++;
+			this.firstAlone = (this.alone == 1) ? line.number() : this.firstAlone;
+		}
+	}
+
+	/** How many lines came without their content when the database was restored. */
+	private long restoredAlone() throws SQLException {
+		try (Statement statement = this.connection.createStatement();
+				ResultSet row = statement.executeQuery("select * from record_head where id = 1")) {
+			return (row.next() && RecordLineReader.hasColumn(row.getMetaData(), "alone")) ? row.getLong("alone") : 0;
+		}
+	}
+
 	private @Nullable String fault(RecordLine line) {
+		return fault(line, this.good);
+	}
+
+	/** What is wrong with a line that comes after those, {@code null} for nothing. */
+	static @Nullable String fault(RecordLine line, RecordVerification.Head good) {
 		if (line.number() < 1) {
 			return "it stands before the first line.";
 		}
-		if (line.number() != this.good.lines() + 1) {
+		if (line.number() != good.lines() + 1) {
 			return "this line is missing.";
 		}
-		if (!line.link().previousDigest().equals(this.good.digest())) {
+		if (!line.link().previousDigest().equals(good.digest())) {
 			return "it does not follow from the line before it.";
 		}
-		return line.link().digest().equals(ChainDigest.of(line)) ? null : "it was changed after it was written.";
+		return line.isAsWritten() ? null : "it was changed after it was written.";
 	}
 
 	private RecordFinding broken(long line, String why) {

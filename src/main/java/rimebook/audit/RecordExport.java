@@ -4,15 +4,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.springframework.stereotype.Service;
-import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.shared.SpreadsheetCell;
 
@@ -24,8 +21,6 @@ import rimebook.shared.SpreadsheetCell;
  */
 @Service
 class RecordExport {
-
-	private static final JsonMapper JSON = JsonMapper.builder().build();
 
 	private final RecordReading reading;
 
@@ -44,7 +39,7 @@ class RecordExport {
 	public void writeJson(RecordSearch search, OutputStream out) throws IOException {
 		each(search, (lines) -> {
 			for (RecordLine line : lines) {
-				out.write((JSON.writeValueAsString(fields(line)) + "\n").getBytes(StandardCharsets.UTF_8));
+				out.write((RecordJson.write(line) + "\n").getBytes(StandardCharsets.UTF_8));
 			}
 		});
 	}
@@ -79,27 +74,6 @@ class RecordExport {
 				line.who().actorId(), line.who().role(), line.who().device(), line.thing().subject(), read.name(),
 				line.thing().subjectId(), line.change().action(), line.change().before(), line.change().after(),
 				line.change().reason(), line.link().digest());
-	}
-
-	private static Map<String, Object> fields(RecordLine line) {
-		Map<String, Object> fields = new LinkedHashMap<>();
-		fields.put("number", line.number());
-		fields.put("form", line.link().form());
-		fields.put("time", ChainDigest.time(line.writtenAt()));
-		fields.put("actor", line.who().actor());
-		fields.put("actorId", line.who().actorId());
-		fields.put("role", line.who().role());
-		fields.put("device", line.who().device());
-		fields.put("subject", line.thing().subject());
-		fields.put("subjectId", line.thing().subjectId());
-		fields.put("action", line.change().action());
-		fields.put("before", line.change().before());
-		fields.put("after", line.change().after());
-		fields.put("reason", line.change().reason());
-		fields.put("evidence", line.thing().evidence());
-		fields.put("previousDigest", line.link().previousDigest());
-		fields.put("digest", line.link().digest());
-		return fields;
 	}
 
 	/** What is done with each few hundred lines. */

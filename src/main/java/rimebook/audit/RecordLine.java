@@ -13,17 +13,38 @@ import java.time.Instant;
  */
 record RecordLine(Link link, Instant writtenAt, Who who, Thing thing, Change change) {
 
+	private static final String ELSEWHERE = "A line about something that was not in the archive from which this "
+			+ "database was restored. Only its digest came along.";
+
 	/** The form in which lines are written now. */
 	static final int FORM = 2;
 
 	/** The form without the actor's identity. */
 	static final int FORM_WITHOUT_ID = 1;
 
+	/** The form of a line of which only its link was kept. */
+	static final int FORM_ALONE = 0;
+
+	/** A line of which only its link is known. */
+	static RecordLine alone(Link link) {
+		return new RecordLine(new Link(link.number(), FORM_ALONE, link.previousDigest(), link.digest()), Instant.EPOCH,
+				new Who("", "", "", ""), new Thing("record", "", ""),
+				new Change("record.line-elsewhere", "", ELSEWHERE, ""));
+	}
+
 	/** The same line with the digest that it should have. */
 	RecordLine sealed() {
 		return new RecordLine(
 				new Link(this.link.number(), this.link.form(), this.link.previousDigest(), ChainDigest.of(this)),
 				this.writtenAt, this.who, this.thing, this.change);
+	}
+
+	/**
+	 * Tell whether its digest is its own. Of a line of which only the link is known the
+	 * digest is believed: the next line's digest covers it.
+	 */
+	boolean isAsWritten() {
+		return this.link.isAlone() ? equals(alone(this.link)) : this.link.digest().equals(ChainDigest.of(this));
 	}
 
 	/** What was done in words: {@code seat.code-issued} becomes "seat code issued". */
@@ -41,11 +62,18 @@ record RecordLine(Link link, Instant writtenAt, Who who, Thing thing, Change cha
 	 *
 	 * @param number its place in the chain, from 1
 	 * @param form which fields its digest covers, see the package: 1 for lines written
-	 * before there were identities, else {@link #FORM}
+	 * before there were identities, {@link #FORM_ALONE} where nothing else is known of
+	 * the line, else {@link #FORM}
 	 * @param previousDigest the digest of the line before
 	 * @param digest the digest of this line, see the package
 	 */
 	record Link(long number, int form, String previousDigest, String digest) {
+
+		/** Tell whether nothing else is known of the line. */
+		boolean isAlone() {
+			return this.form == FORM_ALONE;
+		}
+
 	}
 
 	/**

@@ -50,8 +50,13 @@ final class RecordLineReader {
 	}
 
 	private static boolean hasIdentities(ResultSetMetaData columns) throws SQLException {
+		return hasColumn(columns, "actor_id");
+	}
+
+	/** Tell whether a table has a column that is not in every database. */
+	static boolean hasColumn(ResultSetMetaData columns, String name) throws SQLException {
 		for (int column = 1; column <= columns.getColumnCount(); column++) {
-			if ("actor_id".equalsIgnoreCase(columns.getColumnName(column))) {
+			if (name.equalsIgnoreCase(columns.getColumnName(column))) {
 				return true;
 			}
 		}

@@ -151,6 +151,21 @@ class TamperingIntegrationTests {
 		assertThat(this.verification.verify().firstBroken()).isEqualTo(7);
 	}
 
+	/** Only a database that was restored has lines that are their links alone. */
+	@Test
+	void whatALineTellsCannotBeTakenOut() throws SQLException {
+		RecordLine alone = RecordLine.alone(new RecordLine.Link(4, 0, "", ""));
+		withoutGuard("""
+				update record_line set form = 0, written_at = timestamp with time zone '1970-01-01 00:00:00+00',
+				actor = '', actor_id = '', role = '', device = '', subject = 'record', subject_id = '', action = '%s',
+				before_text = '', after_text = '%s', reason = '', evidence = '' where number = 4"""
+			.formatted(alone.change().action(), alone.change().after()));
+		assertThat(this.verification.verify().firstBroken()).isEqualTo(4);
+		assertThat(this.verification.verify().why()).isEqualTo("what it told was taken out; only its digest is here.");
+		withoutGuard("update record_head set alone = 1");
+		assertThat(this.verification.verify().sentence()).contains("of 1 of them only the digest is here");
+	}
+
 	@Test
 	void linesWrittenBeforeThereWereIdentitiesStillVerifyAndAreGoneOnFrom() throws Exception {
 		withoutGuard("delete from record_line");
