@@ -29,6 +29,11 @@ public class RuleSets {
 	RuleSets() {
 	}
 
+	/** The same without a service, for a command. */
+	public static RuleSets shipped() {
+		return new RuleSets();
+	}
+
 	/** Return every rule set, the newest first. */
 	public List<PointsRules> all() {
 		return this.all;

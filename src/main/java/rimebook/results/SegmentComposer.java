@@ -56,7 +56,7 @@ class SegmentComposer {
 				row.why((entry) -> teams.of(entry).team()));
 	}
 
-	private static List<Standing.Card> cards(PlacedEntry row) {
+	static List<Standing.Card> cards(PlacedEntry row) {
 		return IntStream.range(0, row.cards().size())
 			.mapToObj((i) -> new Standing.Card(row.cards().get(i).first(), row.cards().get(i).second(),
 					(i < row.ordinals().size()) ? Hundredths.plain(row.ordinals().get(i)) : ""))
@@ -64,7 +64,7 @@ class SegmentComposer {
 	}
 
 	/** A place that stays empty is a figure too: the event counts it. */
-	private static List<Standing.Figure> figures(PlacedEntry row, SegmentStanding standing, PlacementRules rules) {
+	static List<Standing.Figure> figures(PlacedEntry row, SegmentStanding standing, PlacementRules rules) {
 		List<Standing.Figure> figures = new ArrayList<>(figures(row.figures()));
 		if (row.status() == EntryStatus.DISQUALIFIED && rules.disqualifiedPlaces() == DisqualifiedPlaces.LEAVE_GAPS) {
 			standing.occupiedPlace(row.entry()).map(Standing.Figure::ofEmptyPlace).ifPresent(figures::add);
