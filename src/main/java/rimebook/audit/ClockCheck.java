@@ -20,9 +20,11 @@ public final class ClockCheck {
 	/** Two nodes, or one that sets its clock by the network, may differ that much. */
 	private static final Duration APART = Duration.ofMinutes(1);
 
+	/** Lines of which only the digest is here have no time. */
 	private static final String BACK = """
 			select number, before_it, written_at from (select number, written_at,
-			 lag(written_at) over (order by number) as before_it from record_line) t
+			 lag(written_at) over (order by number) as before_it from record_line
+			 where written_at >= timestamp with time zone '1970-01-02 00:00:00+00') t
 			where written_at < before_it order by number""";
 
 	private ClockCheck() {

@@ -31,13 +31,6 @@ final class VerifyRecordCommand implements SubCommand {
 
 	private static final String PUBLIC_KEY = "--public-key";
 
-	private static final int IN_USE = 90020;
-
-	private static final Set<Integer> NOT_THERE = Set.of(90146, 90124);
-
-	/** No such table, as H2 and PostgreSQL say it. */
-	private static final Set<String> NO_RECORD = Set.of("42S02", "42S04", "42P01");
-
 	private static final String SYNOPSIS = "java -jar rimebook.jar verify-record [options]";
 
 	private static final String DESCRIPTION = """
@@ -135,7 +128,8 @@ final class VerifyRecordCommand implements SubCommand {
 			return whole && fits;
 		}
 		catch (SQLException ex) {
-			throw InputException.of(address.shown(), why(ex));
+			throw InputException.of(address.shown(),
+					DatabaseAnswer.why(ex, ", or press \"Check the record\" on its page /desk/record"));
 		}
 	}
 
@@ -175,20 +169,6 @@ final class VerifyRecordCommand implements SubCommand {
 		out.print(stored.sentence() + "\n");
 		stored.shown().forEach((fault) -> out.print("  " + fault + "\n"));
 		return stored.agrees();
-	}
-
-	private static String why(SQLException refused) {
-		if (refused.getErrorCode() == IN_USE) {
-			return "a running Rimebook uses this database. Stop it first, or press \"Check the record\" on its page "
-					+ "/desk/record.";
-		}
-		if (NOT_THERE.contains(refused.getErrorCode())) {
-			return "there is no database here. Start the command where Rimebook is started, or name it with --url.";
-		}
-		if (NO_RECORD.contains(refused.getSQLState())) {
-			return "this database holds no record of Rimebook.";
-		}
-		return "cannot be read: " + refused.getMessage();
 	}
 
 	/**

@@ -76,6 +76,7 @@ final class PathRules {
 			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),
 			people("/desk/documents/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
+			people("/desk/archive/**", SECRETARY),
 			anyPerson("/desk/demo/**"));
 	// @formatter:on
 

@@ -35,14 +35,15 @@ class CommandLineTests {
 		assertThat(run.status()).isZero();
 		assertThat(run.err()).isEmpty();
 		assertThat(run.out()).startsWith("usage: java -jar rimebook.jar COMMAND [arguments]\n")
-			.contains("\n  tabulate       places from CSV files of ordinals, marks, grades or segment places\n",
-					"\n  explain        the full working of one entry, or of a pair of entries\n",
-					"\n  possible       places still possible, from a CSV file with rows not yet filled\n")
+			.contains("\n  tabulate        places from CSV files of ordinals, marks, grades or segment places\n",
+					"\n  explain         the full working of one entry, or of a pair of entries\n",
+					"\n  possible        places still possible, from a CSV file with rows not yet filled\n")
 			.endsWith("\nCOMMAND --help tells more.\n");
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "record-key", "completion" })
+	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "record-key", "archive",
+			"verify-archive", "restore", "completion" })
 	void everyCommandTellsItsUsageByEitherOption(String command) {
 		CliRun run = CliRun.of(command, "-h");
 		assertThat(run.status()).isZero();

@@ -184,6 +184,11 @@ public final class Visitor {
 			return submit(selector, Map.of());
 		}
 
+		/** Press the only button of a form that answers with a file. */
+		public HttpResponse<byte[]> pressForFile(String selector) {
+			return Visitor.this.send(filledIn(selector, Map.of()), HttpResponse.BodyHandlers.ofByteArray());
+		}
+
 		private static HttpRequest.Builder posting(String action, Map<String, String> fields) {
 			String body = fields.entrySet()
 				.stream()

@@ -92,8 +92,10 @@ class RoutesIntegrationTests {
 					"administrator referee accountant secretary"),
 			new Line("/desk/documents/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
-			new Line("/desk/sheet/**", PERSON, PERSON), new Line("/desk/record/**",
-					"administrator referee accountant secretary", "administrator referee accountant secretary"),
+			new Line("/desk/sheet/**", PERSON, PERSON),
+			new Line("/desk/record/**", "administrator referee accountant secretary",
+					"administrator referee accountant secretary"),
+			new Line("/desk/archive/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/demo/**", PERSON, PERSON));
 
 	@Autowired

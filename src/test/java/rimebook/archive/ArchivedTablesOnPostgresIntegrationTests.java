@@ -1,0 +1,8 @@
+package rimebook.archive;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class ArchivedTablesOnPostgresIntegrationTests extends ArchivedTablesIntegrationTests {
+
+}
