@@ -9,8 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
 import org.apache.commons.logging.Log;
@@ -47,13 +46,14 @@ class ArchiveJobs implements DisposableBean {
 	private final List<ArchiveJob> jobs = new CopyOnWriteArrayList<>();
 
 	/** Never interrupted: that would close a database of H2 under everybody. */
-	private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(ArchiveJobs::thread);
+	private final ScheduledThreadPoolExecutor thread = new ScheduledThreadPoolExecutor(1, ArchiveJobs::thread);
 
 	private volatile boolean stopping;
 
 	ArchiveJobs(ArchiveMaking making, Acts acts) {
 		this.making = making;
 		this.acts = acts;
+		this.thread.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
 	}
 
 	private static Thread thread(Runnable work) {
