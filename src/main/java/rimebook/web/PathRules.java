@@ -77,6 +77,7 @@ final class PathRules {
 			people("/desk/documents/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/archive/**", SECRETARY),
+			people("/desk/copy/**", REFEREE, ACCOUNTANT, SECRETARY),
 			anyPerson("/desk/demo/**"));
 	// @formatter:on
 

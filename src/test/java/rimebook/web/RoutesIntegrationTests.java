@@ -96,6 +96,8 @@ class RoutesIntegrationTests {
 			new Line("/desk/record/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
 			new Line("/desk/archive/**", "administrator secretary", "administrator secretary"),
+			new Line("/desk/copy/**", "administrator referee accountant secretary",
+					"administrator referee accountant secretary"),
 			new Line("/desk/demo/**", PERSON, PERSON));
 
 	@Autowired

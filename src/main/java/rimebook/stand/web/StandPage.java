@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.SegmentId;
+import rimebook.pages.Alarm;
 import rimebook.pages.RinkClock;
 import rimebook.performances.PerformanceId;
 import rimebook.remarks.Remarks;
@@ -38,14 +40,18 @@ class StandPage {
 
 	private final StandForms panelForms;
 
+	private final ObjectProvider<Alarm.Source> alarms;
+
 	private final Clock clock;
 
-	StandPage(Stand stand, OpeningSteps steps, IceParts ice, CourseParts course, StandForms panelForms, Clock clock) {
+	StandPage(Stand stand, OpeningSteps steps, IceParts ice, CourseParts course, StandForms panelForms,
+			ObjectProvider<Alarm.Source> alarms, Clock clock) {
 		this.stand = stand;
 		this.steps = steps;
 		this.ice = ice;
 		this.course = course;
 		this.panelForms = panelForms;
+		this.alarms = alarms;
 		this.clock = clock;
 	}
 
@@ -85,8 +91,10 @@ class StandPage {
 	private StandParts parts(StandView view) {
 		RinkClock rink = new RinkClock(view.at().competition().zone());
 		Instant now = now();
-		return new StandParts(this.course.of(view, rink, now), this.ice.of(view, rink, now), new StandParts.People(
-				this.panelForms.part(view, rink), this.panelForms.guesses(view, rink), this.panelForms.bound(view)));
+		return new StandParts(this.course.of(view, rink, now), this.ice.of(view, rink, now),
+				new StandParts.People(this.panelForms.part(view, rink), this.panelForms.guesses(view, rink),
+						this.panelForms.bound(view),
+						new AlarmsPart(this.alarms.stream().flatMap(Alarm.Source::alarms).toList())));
 	}
 
 	private void forms(StandView view, RinkClock rink, @Nullable PerformanceId about, Model model) {

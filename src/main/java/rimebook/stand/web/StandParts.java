@@ -24,6 +24,7 @@ record StandParts(Course course, Ice ice, People people) {
 		model.addAttribute("guesses", this.people.guesses());
 		model.addAttribute("setAside", this.course.setAside());
 		model.addAttribute("bound", this.people.bound());
+		model.addAttribute("alarms", this.people.alarms());
 		model.addAttribute("standingNow", this.course.standing());
 		model.addAttribute("onIce", StandPage.onIce(this.ice.decision()));
 	}
@@ -47,6 +48,7 @@ record StandParts(Course course, Ice ice, People people) {
 				"panel", this.people.panel(), "guesses", this.people.guesses()));
 		all.put("setAside", this.course.setAside());
 		all.put("bound", this.people.bound());
+		all.put("alarms", this.people.alarms());
 		all.put("standing", this.course.standing());
 		if (this.ice.decision().now() != null) {
 			all.putAll(Map.of("clock", this.ice.clock(), "seats", this.ice.seats(), "told", this.ice.told()));
@@ -67,8 +69,8 @@ record StandParts(Course course, Ice ice, People people) {
 			RulingsPart rulings) {
 	}
 
-	/** Who sits on the panel, and who wants to. */
-	record People(PanelPart panel, GuessesPart guesses, BoundPart bound) {
+	/** Who sits on the panel, who wants to, and what they have to know. */
+	record People(PanelPart panel, GuessesPart guesses, BoundPart bound, AlarmsPart alarms) {
 	}
 
 }

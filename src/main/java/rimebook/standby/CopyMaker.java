@@ -1,0 +1,163 @@
+package rimebook.standby;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcTemplate;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Keeps the second place up to date, one look after another, always by the same thread: a
+ * whole copy if anything was done since the last and it is old enough, else the new lines
+ * of the record, else a sign of life.
+ */
+final class CopyMaker {
+
+	/** What never comes to the record, such as tablets that joined, is copied by then. */
+	private static final Duration AT_LEAST = Duration.ofMinutes(10);
+
+	private static final Duration SIGN_EVERY = Duration.ofSeconds(15);
+
+	/** For so long another service is told of after its last sign. */
+	private static final Duration REMEMBERED = Duration.ofMinutes(1);
+
+	private static final JsonMapper JSON = JsonMapper.shared();
+
+	private final CopyFolder folder;
+
+	private final SecondPlace place;
+
+	private final Source source;
+
+	private final Duration every;
+
+	private final Clock clock;
+
+	private CopyState.@Nullable Kept kept;
+
+	private long written;
+
+	private Instant signed = Instant.EPOCH;
+
+	private Instant met = Instant.EPOCH;
+
+	CopyMaker(CopyFolder folder, Source source, Duration every, Clock clock) {
+		this.folder = folder;
+		this.place = new SecondPlace(folder, source.file());
+		this.source = source;
+		this.every = every;
+		this.clock = clock;
+	}
+
+	/**
+	 * Do what is due.
+	 * @return what lies there now
+	 * @throws IOException if the place cannot be written
+	 */
+	CopyState.Kept look() throws IOException {
+		boolean sameDisk = this.place.require();
+		Instant now = this.clock.instant();
+		CopyState.Place place = new CopyState.Place(sameDisk, isShared(now));
+		RecordHead head = this.source.tail().head();
+		CopyState.Kept last = this.kept;
+		CopyState.Kept next;
+		if (last == null || isCopyDue(last, head, now)) {
+			next = copy(now, place);
+		}
+		else {
+			if (Files.notExists(this.folder.note(last.copy().name()))) {
+				this.kept = null;
+				throw new NoSuchFileException(this.folder.note(last.copy().name()).toString());
+			}
+			next = new CopyState.Kept(last.copy(), now, writeSince(last.copy()), place);
+		}
+		sign(next, now);
+		this.kept = next;
+		return next;
+	}
+
+	private boolean isCopyDue(CopyState.Kept last, RecordHead head, Instant now) {
+		Duration age = Duration.between(last.copy().at(), now);
+		boolean changed = head.line() != last.copy().head().line();
+		return age.isNegative() || age.compareTo(changed ? this.every : AT_LEAST) >= 0;
+	}
+
+	private CopyState.Kept copy(Instant now, CopyState.Place place) throws IOException {
+		this.folder.thin(now);
+		String name = CopyFolder.nameOf(now);
+		Path part = this.folder.path().resolve(name + CopyFolder.COPY + WholeFile.PART);
+		try {
+			this.source.backup(part);
+			CopyNote note = new CopyNote(name, now, this.source.file().access().headOf(part),
+					this.source.lives().current().id().toString(), WholeFile.sha256(part));
+			WholeFile.keep(part, this.folder.copy(name));
+			note.write(this.folder.note(name));
+			this.written = note.head().line();
+			this.folder.thin(now);
+			return new CopyState.Kept(note, now, note.head(), place);
+		}
+		finally {
+			Files.deleteIfExists(part);
+		}
+	}
+
+	private RecordHead writeSince(CopyNote copy) throws IOException {
+		List<LostLine> lines = this.source.tail().after(this.written);
+		if (!lines.isEmpty()) {
+			// On a line of its own, whatever was cut short there.
+			StringBuilder text = new StringBuilder("\n");
+			lines.forEach((line) -> text.append(JSON.writeValueAsString(line)).append('\n'));
+			WholeFile.append(this.folder.since(copy.name()), text.toString());
+			this.written = lines.get(lines.size() - 1).number();
+		}
+		return lines.isEmpty() ? headSoFar(copy) : headOf(lines.get(lines.size() - 1));
+	}
+
+	private RecordHead headSoFar(CopyNote copy) {
+		CopyState.Kept last = this.kept;
+		return (last != null) ? last.head() : copy.head();
+	}
+
+	private static RecordHead headOf(LostLine line) {
+		return new RecordHead(line.number(), line.digest());
+	}
+
+	/**
+	 * Tell whether, since this service gave its sign, another gave one at the same place:
+	 * then two laptops run at once, of which the crew knows but one.
+	 */
+	private boolean isShared(Instant now) {
+		String life = this.source.lives().current().id().toString();
+		boolean other = !this.signed.equals(Instant.EPOCH)
+				&& SignOfLife.read(this.folder.alive()).filter((sign) -> !sign.life().equals(life)).isPresent();
+		this.met = other ? now : this.met;
+		return Duration.between(this.met, now).compareTo(REMEMBERED) < 0;
+	}
+
+	private void sign(CopyState.Kept next, Instant now) throws IOException {
+		CopyState.Kept last = this.kept;
+		if (last == null || !last.head().equals(next.head())
+				|| Duration.between(this.signed, now).compareTo(SIGN_EVERY) >= 0) {
+			new SignOfLife(now, next.head(), next.copy().life()).write(this.folder.alive());
+			this.signed = now;
+		}
+	}
+
+	/** What is copied. */
+	record Source(JdbcTemplate jdbc, RecordTail tail, ServiceLives lives, DatabaseFile file) {
+
+		/** H2's own online backup: nobody who writes waits for it. */
+		void backup(Path into) {
+			this.jdbc.execute("backup to '" + into.toString().replace("'", "''") + "'");
+		}
+
+	}
+
+}

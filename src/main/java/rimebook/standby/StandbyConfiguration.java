@@ -1,0 +1,46 @@
+package rimebook.standby;
+
+import java.util.stream.Stream;
+
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+import rimebook.pages.Alarm;
+import rimebook.pages.DeskEntry;
+import rimebook.pages.Waiting;
+import rimebook.pages.WaitingList;
+
+/** Shows the second place where people look. */
+@Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(CopySettings.class)
+class StandbyConfiguration {
+
+	static final String PAGE = "/desk/copy";
+
+	/** Where a rehearsal at home may pass it over. */
+	private static final int LAST = 1000;
+
+	@Bean
+	DeskEntry copyDeskEntry() {
+		return new DeskEntry(790, PAGE, "copy");
+	}
+
+	@Bean
+	Alarm.Source copyAlarm(Copying copying) {
+		return () -> {
+			CopyState state = copying.state();
+			return state.isWell() ? Stream.empty() : Stream.of(new Alarm(state.why(), PAGE, state.isGrave()));
+		};
+	}
+
+	@Bean
+	WaitingList copyWaiting(Copying copying) {
+		return (viewer) -> {
+			CopyState state = copying.state();
+			return state.isWell() ? Stream.empty() : Stream.of(new Waiting(state.isGrave() ? 0 : LAST,
+					"standby.waiting", 0, new Waiting.Place(state.why().english(), ""), PAGE));
+		};
+	}
+
+}

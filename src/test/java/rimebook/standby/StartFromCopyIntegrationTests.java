@@ -1,0 +1,176 @@
+package rimebook.standby;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
+
+import rimebook.RimebookApplication;
+import rimebook.shared.Actor;
+import rimebook.shared.Acts;
+import rimebook.shared.AuditedChange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+/** A laptop dies, another one goes on from the stick. */
+class StartFromCopyIntegrationTests {
+
+	private Path place;
+
+	private Path stick;
+
+	private ConfigurableApplicationContext laptop;
+
+	@BeforeEach
+	void start() throws IOException {
+		this.place = Files.createTempDirectory("rimebook-from-copy");
+		this.stick = Files.createDirectory(this.place.resolve("stick"));
+		this.laptop = laptop("first");
+	}
+
+	@AfterEach
+	void stop() throws IOException {
+		this.laptop.close();
+		try (Stream<Path> all = Files.walk(this.place)) {
+			all.sorted(Comparator.reverseOrder()).forEach((file) -> file.toFile().delete());
+		}
+	}
+
+	@Test
+	void theNextLaptopKnowsUntilWhenItKnowsAndWhatWasLost() throws IOException {
+		act("kept");
+		CopyMaker maker = maker();
+		CopyNote copy = maker.look().copy();
+		act("lost, but known");
+		maker.look();
+		act("lost and unknown");
+		ServiceLife first = this.laptop.getBean(ServiceLives.class).current();
+		this.laptop.close();
+
+		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		ServiceLife life = this.laptop.getBean(ServiceLives.class).current();
+		assertThat(life.number()).isEqualTo(2);
+		assertThat(life.id()).isNotEqualTo(first.id());
+		assertThat(life.from().copy()).isEqualTo(copy.name());
+		assertThat(life.from().knownUntil()).isEqualTo(copy.at());
+		assertThat(life.from().knownLine()).isEqualTo(copy.head().line());
+		assertThat(life.from().lostLines()).isEqualTo(1);
+		assertThat(query("select after_text from lost_line")).isEqualTo("lost, but known");
+		assertThat(query("select after_text from record_line where number = " + copy.head().line())).isEqualTo("kept");
+		assertThat(query("select reason from record_line where action = 'service.started-from-copy'"))
+			.isEqualTo("copy " + copy.name());
+		assertThat(this.place.resolve("second/rimebook.restoring.mv.db")).doesNotExist();
+	}
+
+	@Test
+	void theSameCommandAgainLosesNothing() throws IOException {
+		maker().look();
+		this.laptop.close();
+		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		act("done in the second life");
+		this.laptop.close();
+		this.laptop = laptop("second", "--from-copy=" + this.stick, "--from-copy-in-place-of=rimebook.mv.db");
+		assertThat(this.laptop.getBean(ServiceLives.class).known()).hasSize(2);
+		assertThat(query("select after_text from record_line where action = 'service.tried'"))
+			.isEqualTo("done in the second life");
+	}
+
+	@Test
+	void aBrokenCopyIsPassedOverAndOneWithoutANoteToo() throws IOException {
+		CopyNote whole = maker().look().copy();
+		act("more");
+		CopyNote broken = maker().look().copy();
+		byte[] bytes = Files.readAllBytes(folder().copy(broken.name()));
+		bytes[bytes.length / 2] ^= 1;
+		Files.write(folder().copy(broken.name()), bytes);
+		Files.copy(folder().copy(whole.name()),
+				folder().copy(CopyFolder.nameOf(Clock.systemUTC().instant().plusSeconds(5))));
+		WholeCopies found = WholeCopies.in(folder(), file(this.laptop).access());
+		assertThat(found.newest()).contains(whole);
+		assertThat(found.broken()).satisfiesExactly((one) -> assertThat(one).contains("never became whole"),
+				(one) -> assertThat(one).contains(broken.name(), "SHA-256"));
+	}
+
+	@Test
+	void aDatabaseThatIsThereIsNeverReplacedInSilence() throws IOException {
+		maker().look();
+		DatabaseFile there = file(this.laptop);
+		this.laptop.close();
+		StartFromCopy silent = new StartFromCopy(folder(), there, false, Clock.systemUTC());
+		assertThatThrownBy(silent::run).isInstanceOf(CopyRefusedException.class)
+			.hasMessageContaining("There is a database already")
+			.satisfies((refused) -> assertThat(((CopyRefusedException) refused).action())
+				.contains("--from-copy-in-place-of=rimebook.mv.db"));
+		StartedFromCopy started = new StartFromCopy(folder(), there, true, Clock.systemUTC()).run();
+		assertThat(started.sentences()).anySatisfy((line) -> assertThat(line).contains("It holds 0 competitions"));
+		try (Stream<Path> files = Files.list(there.folder())) {
+			assertThat(files.map((file) -> file.getFileName().toString()))
+				.anyMatch((name) -> name.startsWith("rimebook.before-rimebook-2"));
+		}
+	}
+
+	@Test
+	void aDatabaseInUseIsNotTouched() throws IOException {
+		maker().look();
+		StartFromCopy bold = new StartFromCopy(folder(), file(this.laptop), true, Clock.systemUTC());
+		assertThatThrownBy(bold::run).isInstanceOf(CopyRefusedException.class);
+		act("goes on");
+		assertThat(file(this.laptop).path()).exists();
+	}
+
+	@Test
+	void anEmptyFolderIsRefusedInWords() {
+		StartFromCopy start = new StartFromCopy(folder(),
+				new DatabaseFile(this.place.resolve("third/rimebook.mv.db"), file(this.laptop).access()), false,
+				Clock.systemUTC());
+		assertThatThrownBy(start::run).isInstanceOf(CopyRefusedException.class)
+			.hasMessageContaining("There is no whole copy in " + this.stick);
+		assertThat(this.place.resolve("third")).doesNotExist();
+	}
+
+	private ConfigurableApplicationContext laptop(String name, String... more) {
+		String url = "--spring.datasource.url=jdbc:h2:file:" + this.place.resolve(name).resolve("rimebook")
+				+ ";WRITE_DELAY=0;LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE";
+		return new SpringApplicationBuilder(RimebookApplication.class).properties("server.port=0")
+			.run(Stream.concat(Stream.of(url), Stream.of(more)).toArray(String[]::new));
+	}
+
+	private void act(String word) {
+		this.laptop.getBean(TransactionTemplate.class)
+			.executeWithoutResult((status) -> this.laptop.getBean(Acts.class)
+				.publish(AuditedChange.of(Actor.system(), "service", "this service", "service.tried").to(word)));
+	}
+
+	private String query(String query) {
+		return this.laptop.getBean(JdbcClient.class).sql(query).query(String.class).single();
+	}
+
+	private CopyFolder folder() {
+		return new CopyFolder(this.stick);
+	}
+
+	private CopyMaker maker() {
+		return new CopyMaker(folder(),
+				new CopyMaker.Source(this.laptop.getBean(JdbcTemplate.class), this.laptop.getBean(RecordTail.class),
+						this.laptop.getBean(ServiceLives.class), file(this.laptop)),
+				Duration.ofSeconds(30), this.laptop.getBean(Clock.class));
+	}
+
+	private static DatabaseFile file(ConfigurableApplicationContext laptop) {
+		return DatabaseFile.of(laptop.getEnvironment()).orElseThrow();
+	}
+
+}
