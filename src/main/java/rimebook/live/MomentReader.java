@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionView;
@@ -24,6 +25,9 @@ import rimebook.results.Standings;
 @Component
 class MomentReader {
 
+	/** More than any count of one life of the service comes to. */
+	private static final int LIFE = 1_000_000;
+
 	private final Published published;
 
 	private final Entries entries;
@@ -32,7 +36,11 @@ class MomentReader {
 
 	private final Standings standings;
 
-	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings) {
+	private final ObjectProvider<WentBack> wentBack;
+
+	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
+			ObjectProvider<WentBack> wentBack) {
+		this.wentBack = wentBack;
 		this.published = published;
 		this.entries = entries;
 		this.draw = draw;
@@ -63,12 +71,14 @@ class MomentReader {
 
 	/**
 	 * A number that no two plans share: everything in it only ever grows, but for events
-	 * and segments that are removed, on which nothing hung.
+	 * and segments that are removed, on which nothing hung, and for a service that goes
+	 * on from a copy.
 	 */
 	private int plan(CompetitionView competition, List<EventView> events, Collection<SegmentId> segments) {
 		int versions = events.stream().mapToInt(EventView::version).sum();
 		int entries = this.entries.changes(events.stream().map(EventView::id).toList());
-		return competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments);
+		int life = LIFE * this.wentBack.stream().mapToInt(WentBack::times).sum();
+		return life + competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments);
 	}
 
 	private Moment.SegmentMoment read(SegmentId segment, int plan, Moment.@Nullable SegmentMoment before) {

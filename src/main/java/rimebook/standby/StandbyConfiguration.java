@@ -6,6 +6,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
+import rimebook.live.WentBack;
 import rimebook.pages.Alarm;
 import rimebook.pages.DeskEntry;
 import rimebook.pages.Waiting;
@@ -24,6 +25,11 @@ class StandbyConfiguration {
 	@Bean
 	DeskEntry copyDeskEntry() {
 		return new DeskEntry(790, PAGE, "copy");
+	}
+
+	@Bean
+	WentBack wentBack(ServiceLives lives) {
+		return () -> lives.known().size() - 1;
 	}
 
 	@Bean
