@@ -261,3 +261,96 @@ test("a remark that was seen is no card", async () => {
 	assert.deepEqual(outbox.waitingCards(), []);
 	assert.deepEqual(ids(outbox.waiting()), ["s"]);
 });
+
+/* A card that the first life of the service has acknowledged. */
+async function acknowledged(...cards) {
+	answer = () => ({ ...RECEIVED, life: "life-1" });
+	cards.forEach((one) => outbox.put(one));
+	await settled();
+	told.length = 0;
+	answer = () => ({ ...RECEIVED, life: "life-2" });
+}
+
+test("what an earlier life of the service acknowledged is brought back with its first receipt", async () => {
+	await acknowledged(card("a"), card("b", { sequence: 2 }), card("c", { performance: "p2" }));
+	outbox.bringBack(["life-2", "life-1"], () => false);
+	await settled();
+	assert.deepEqual(ids(told), ["a", "b", "c"]);
+	assert.deepEqual(told[0].returned, { life: "life-1", receivedAt: RECEIVED.receivedAt });
+	outbox.bringBack(["life-2", "life-1"], () => false);
+	await settled();
+	assert.equal(told.length, 3, "once");
+	assert.deepEqual(new Set(outbox.cards().map(({ state, life }) => state + " " + life)), new Set(["received life-2"]));
+});
+
+test("what the service shows that it has is not brought back", async () => {
+	await acknowledged(card("a"), card("c", { performance: "p2" }));
+	outbox.bringBack(["life-2", "life-1"], ({ performance }) => performance === "p1");
+	await settled();
+	assert.deepEqual(ids(told), ["c"]);
+});
+
+test("a card of another day stays where it is", async () => {
+	await acknowledged(card("a"));
+	outbox.bringBack(["life-9"], () => false);
+	outbox.bringBack(["life-9", "life-8"], () => false);
+	outbox.bringBack(["life-1"], () => false);
+	outbox.bringBack([], () => false);
+	await settled();
+	assert.deepEqual(told, []);
+});
+
+test("a service that goes back a second time gets everything once more", async () => {
+	await acknowledged(card("a"));
+	outbox.bringBack(["life-2", "life-1"], () => false);
+	await settled();
+	answer = () => ({ ...RECEIVED, life: "life-3" });
+	outbox.bringBack(["life-3", "life-2", "life-1"], () => false);
+	outbox.offerAgain("p1", 0, outbox.receivedIds());
+	await settled();
+	assert.deepEqual(ids(told), ["a", "a"]);
+	assert.equal(told[1].returned.life, "life-2");
+	assert.equal(outbox.newestOf("p1").state, "received");
+});
+
+test("without contact what comes back waits like any card", async () => {
+	await acknowledged(card("a"));
+	answer = () => UNREACHABLE;
+	outbox.bringBack(["life-2", "life-1"], () => false);
+	await settled();
+	assert.deepEqual(ids(outbox.waitingCards()), ["a"]);
+	answer = () => ({ ...RECEIVED, life: "life-2" });
+	await after(1000);
+	assert.deepEqual(outbox.waiting(), []);
+	assert.deepEqual(told.at(-1).returned, { life: "life-1", receivedAt: RECEIVED.receivedAt });
+});
+
+test("a card of the moment in which the service died waits until its team is called again", async () => {
+	outbox.life = "life-1";
+	answer = () => UNREACHABLE;
+	outbox.put(card("a"));
+	outbox.put(card("b", { performance: "p2" }));
+	await settled();
+	answer = ({ id }) => (id === "a" ? { outcome: "too-early", sentence: "waits" } : { ...RECEIVED, life: "life-2" });
+	await after(1000);
+	assert.deepEqual(outbox.cards().map(({ state, life }) => state + " " + life), ["waiting life-1", "received life-2"]);
+	told.length = 0;
+	outbox.nowOpen(["p3"], []);
+	await settled();
+	assert.deepEqual(told, []);
+	answer = () => ({ ...RECEIVED, life: "life-2" });
+	outbox.nowOpen(["p1"], []);
+	await settled();
+	assert.deepEqual(ids(told), ["a"]);
+	assert.equal(outbox.newestOf("p1").state, "received");
+});
+
+test("a card is never too early for a team that was ended without marks", async () => {
+	answer = () => ({ outcome: "too-early", sentence: "withdrawn" });
+	outbox.put(card("a"));
+	await settled();
+	assert.deepEqual(ids(outbox.waiting()), ["a"]);
+	outbox.nowOpen([], ["p1"]);
+	await settled();
+	assert.deepEqual(outbox.refusals().map(({ sentence }) => sentence), ["withdrawn"]);
+});

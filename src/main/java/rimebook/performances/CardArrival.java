@@ -90,6 +90,18 @@ public record CardArrival<C extends JudgesCard>(PerformanceId performance, SeatI
 			.from(before.map((words) -> words(sender, words)).orElse(""), words(sender, now));
 	}
 
+	/**
+	 * As {@link #line}, of a card that was received before and was lost with the service.
+	 * @param returned what the tablet says of it
+	 */
+	public AuditedChange returnedLine(SeatView sender, Optional<String> before, String now, Actor actor,
+			ReturnedCard returned) {
+		return AuditedChange.of(actor, "performance", this.performance, "card.returned")
+			.from(before.map((words) -> words(sender, words)).orElse(""), words(sender, now))
+			.because("first received at " + returned.receivedAt()
+					+ " by its tablet's word, lost with the service of then");
+	}
+
 	private static String words(SeatView sender, String marks) {
 		return sender.label() + ": " + marks;
 	}

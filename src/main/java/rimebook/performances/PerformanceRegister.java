@@ -106,6 +106,17 @@ public class PerformanceRegister {
 		}
 	}
 
+	/**
+	 * Refuse what comes back for a performance that is over; one that waits may have been
+	 * called before the service went back.
+	 * @throws ConflictException {@code card-closed} or {@code performance-not-open}
+	 */
+	public static void requireNotOver(PerformanceView performance) {
+		if (performance.status() != PerformanceStatus.WAITING) {
+			requireOnIce(performance);
+		}
+	}
+
 	private static PerformanceView closed(PerformanceView performance) {
 		if (!performance.isClosed()) {
 			throw new ConflictException("card-not-closed",

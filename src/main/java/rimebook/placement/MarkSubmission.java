@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,6 +20,8 @@ import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.Reception;
+import rimebook.performances.ReturnedCard;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.ConflictException;
@@ -38,10 +41,13 @@ public class MarkSubmission {
 
 	private final PanelCards cards;
 
+	private final ReturnedCard.EarlierLives lives;
+
 	private final Acts acts;
 
 	MarkSubmission(PerformanceRegister performances, CardSubmissionRepository submissions, PanelCards cards,
-			Acts acts) {
+			ReturnedCard.EarlierLives lives, Acts acts) {
+		this.lives = lives;
 		this.acts = acts;
 		this.performances = performances;
 		this.submissions = submissions;
@@ -60,6 +66,23 @@ public class MarkSubmission {
 	 */
 	@Transactional
 	public CardBook.Acknowledgement submit(SubmitCard card, SeatId seat, Actor actor) {
+		return take(card, seat, actor, null);
+	}
+
+	/**
+	 * Take a card back that was acknowledged before the service was started from a copy,
+	 * with its first time of receipt. It is taken while its performance waits, too: the
+	 * call may have been lost with it.
+	 * @return the word that it is kept; the first answer again if it was never lost
+	 * @throws ConflictException as {@link #submit}, and {@code card-of-another-day} if it
+	 * is of no earlier life of this service
+	 */
+	@Transactional
+	public CardBook.Acknowledgement takeBack(SubmitCard card, ReturnedCard returned, SeatId seat, Actor actor) {
+		return take(card, seat, actor, returned);
+	}
+
+	private CardBook.Acknowledgement take(SubmitCard card, SeatId seat, Actor actor, @Nullable ReturnedCard returned) {
 		CardArrival<CardSubmission> arrival = new CardArrival<>(card.performance(), seat, card.sequence(),
 				ReceivedCard::of);
 		PerformanceView performance = this.performances.hold(card.performance());
@@ -67,24 +90,24 @@ public class MarkSubmission {
 		if (sent.isPresent()) {
 			return arrival.again(sent.get(), sent.get().isSameAs(card, seat));
 		}
-		return keep(card, arrival, performance, actor);
+		return keep(card, arrival, new Reception(performance, actor, returned));
 	}
 
-	private CardBook.Acknowledgement keep(SubmitCard card, CardArrival<CardSubmission> arrival,
-			PerformanceView performance, Actor actor) {
+	private CardBook.Acknowledgement keep(SubmitCard card, CardArrival<CardSubmission> arrival, Reception reception) {
+		PerformanceView performance = reception.performance();
 		EventView event = this.cards.eventOf(performance.segment());
 		SeatView sender = arrival.sender(this.cards.senders(event, performance.segment()));
 		this.cards.requirePlacement(event);
-		PerformanceRegister.requireOnIce(performance);
+		reception.requireOpen(this.lives);
 		this.cards.requireMarksTaken(event, card.marks());
 		Optional<CardSubmission> before = Optional
 			.ofNullable(this.cards.newestOf(sender.id(), List.of(performance)).get(performance.id().value()));
 		arrival.requireNewerThan(before);
 		CardSubmission kept = new CardSubmission(card.id(), performance.id(), sender.id(), card.sequence(),
-				card.marks(), new CardSubmission.Receipt(CardOrigin.JUDGE, this.acts.now()));
+				card.marks(), new CardSubmission.Receipt(CardOrigin.JUDGE, reception.at(this.acts.now())));
 		this.submissions.save(kept);
-		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(), arrival
-			.line(sender, before.map((old) -> MarkWords.of(old.marks())), MarkWords.of(kept.marks()), actor)));
+		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(), reception
+			.line(arrival, sender, before.map((old) -> MarkWords.of(old.marks())), MarkWords.of(kept.marks()))));
 		return kept.acknowledged();
 	}
 

@@ -21,6 +21,8 @@ import rimebook.performances.PerformanceEvent;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
+import rimebook.performances.Reception;
+import rimebook.performances.ReturnedCard;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.ConflictException;
@@ -40,9 +42,13 @@ public class PointsSubmission {
 
 	private final PointsBook book;
 
+	private final ReturnedCard.EarlierLives lives;
+
 	private final Acts acts;
 
-	PointsSubmission(PerformanceRegister performances, PointsCardRepository cards, PointsBook book, Acts acts) {
+	PointsSubmission(PerformanceRegister performances, PointsCardRepository cards, PointsBook book,
+			ReturnedCard.EarlierLives lives, Acts acts) {
+		this.lives = lives;
 		this.acts = acts;
 		this.performances = performances;
 		this.cards = cards;
@@ -63,6 +69,25 @@ public class PointsSubmission {
 	 */
 	@Transactional
 	public CardBook.Acknowledgement submit(SubmitPointsCard card, SeatId seat, Actor actor) {
+		return take(card, seat, actor, null);
+	}
+
+	/**
+	 * Take a card back that was acknowledged before the service was started from a copy,
+	 * with its first time of receipt. It is taken while its performance waits, too: the
+	 * call may have been lost with it. A card to a list of elements that was lost is
+	 * refused as any other.
+	 * @return the word that it is kept; the first answer again if it was never lost
+	 * @throws ConflictException as {@link #submit}, and {@code card-of-another-day} if it
+	 * is of no earlier life of this service
+	 */
+	@Transactional
+	public CardBook.Acknowledgement takeBack(SubmitPointsCard card, ReturnedCard returned, SeatId seat, Actor actor) {
+		return take(card, seat, actor, returned);
+	}
+
+	private CardBook.Acknowledgement take(SubmitPointsCard card, SeatId seat, Actor actor,
+			@Nullable ReturnedCard returned) {
 		CardArrival<PointsCard> arrival = new CardArrival<>(card.performance(), seat, card.sequence(),
 				(sent) -> ReceivedPointsCard.of(sent.own()));
 		PerformanceView performance = this.performances.hold(card.performance());
@@ -70,25 +95,25 @@ public class PointsSubmission {
 		if (sent.isPresent()) {
 			return arrival.again(sent.get(), sent.get().isSameAs(card, seat));
 		}
-		return keep(card, arrival, performance, actor);
+		return keep(card, arrival, new Reception(performance, actor, returned));
 	}
 
-	private CardBook.Acknowledgement keep(SubmitPointsCard card, CardArrival<PointsCard> arrival,
-			PerformanceView performance, Actor actor) {
+	private CardBook.Acknowledgement keep(SubmitPointsCard card, CardArrival<PointsCard> arrival, Reception reception) {
+		PerformanceView performance = reception.performance();
 		SeatView sender = arrival.sender(this.book.senders(performance.segment()));
 		Optional<CalledListView> list = this.book.lists(performance.id()).givenTo(card).map(CalledList::view);
 		PointsCardCheck check = new PointsCardCheck(this.book.rules(performance.segment()), list);
-		PerformanceRegister.requireOnIce(performance);
+		reception.requireOpen(this.lives);
 		check.require(card.marks());
 		Optional<PointsCard> before = this.book.card(performance.id(), sender.id());
 		arrival.requireNewerThan(before);
 		PointsCard kept = new PointsCard(card.id(), performance.id(), sender.id(), card.sequence(),
 				new PointsCard.Given(list.map(CalledListView::sequence).orElse(0), card.marks()),
-				new PointsCard.Receipt(CardOrigin.JUDGE, this.acts.now()));
+				new PointsCard.Receipt(CardOrigin.JUDGE, reception.at(this.acts.now())));
 		this.cards.save(kept);
 		this.acts.publish(new PerformanceEvent.CardReceived(performance.id(), performance.segment(),
-				arrival.line(sender, before.map((old) -> PointsWords.of(old.marks(), check.elements())),
-						PointsWords.of(kept.marks(), check.elements()), actor)));
+				reception.line(arrival, sender, before.map((old) -> PointsWords.of(old.marks(), check.elements())),
+						PointsWords.of(kept.marks(), check.elements()))));
 		return kept.acknowledged();
 	}
 

@@ -3,6 +3,7 @@ package rimebook.standby;
 import java.util.stream.Stream;
 
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -25,6 +26,13 @@ class StandbyConfiguration {
 	@Bean
 	DeskEntry copyDeskEntry() {
 		return new DeskEntry(790, PAGE, "copy");
+	}
+
+	@Bean
+	FilterRegistrationBean<LifeHeader> lifeHeader(ServiceLives lives) {
+		FilterRegistrationBean<LifeHeader> filter = new FilterRegistrationBean<>(new LifeHeader(lives));
+		filter.addUrlPatterns("/api/judge/*", "/api/cards/*", "/api/points-cards/*");
+		return filter;
 	}
 
 	@Bean

@@ -6,6 +6,7 @@ import java.util.UUID;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -20,6 +21,7 @@ import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
+import rimebook.performances.ReturnedCard;
 import rimebook.placement.MarkSubmission;
 import rimebook.placement.MarkWords;
 import rimebook.remarks.RemarkReceipts;
@@ -73,7 +75,9 @@ class JudgeApiController {
 	@PutMapping(path = "/api/cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
 	CardBook.Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat,
 			Actor actor) {
-		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+		ReturnedCard returned = ReturnedRequest.read(card.returned());
+		return (returned != null) ? this.submission.takeBack(card.as(id), returned, new SeatId(seat), actor)
+				: this.submission.submit(card.as(id), new SeatId(seat), actor);
 	}
 
 	/** The judge has seen a remark of the referee; can be repeated until answered. */
@@ -85,13 +89,16 @@ class JudgeApiController {
 	/**
 	 * A card as it is sent. Wrappers, so that a missing field is named and not taken for
 	 * a zero.
+	 *
+	 * @param returned only for a card that comes back
 	 */
 	record CardRequest(
 			@NotNull(message = "is missing; give the identity of the performance on the ice") UUID performance,
 			@NotNull(message = "is missing; give 1 for the first card, one more for each change") @Digits(integer = 4,
 					fraction = 0, message = "must be a whole number from 1 to 1000") BigDecimal sequence,
 			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal first,
-			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal second) {
+			@NotNull(message = "is missing; give a mark from 0.0 to 6.0 in steps of 0.1") BigDecimal second,
+			@Valid @Nullable ReturnedRequest returned) {
 
 		MarkSubmission.SubmitCard as(UUID id) {
 			CardMarks marks = new CardMarks(MarkWords.read("first", this.first), MarkWords.read("second", this.second));

@@ -24,6 +24,7 @@ import org.springframework.web.bind.annotation.RestController;
 import rimebook.panels.SeatId;
 import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceId;
+import rimebook.performances.ReturnedCard;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTasks;
@@ -61,7 +62,9 @@ class PointsApiController {
 	@PutMapping(path = "/api/points-cards/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
 	CardBook.Acknowledgement put(@PathVariable UUID id, @Valid @RequestBody CardRequest card, @OwnSeat UUID seat,
 			Actor actor) {
-		return this.submission.submit(card.as(id), new SeatId(seat), actor);
+		ReturnedCard returned = ReturnedRequest.read(card.returned());
+		return (returned != null) ? this.submission.takeBack(card.as(id), returned, new SeatId(seat), actor)
+				: this.submission.submit(card.as(id), new SeatId(seat), actor);
 	}
 
 	/** An own card; the marks of components have two decimals. */
@@ -94,7 +97,8 @@ class PointsApiController {
 			@NotNull(
 					message = "is missing; give a mark for each component") Map<String, @Nullable BigDecimal> components,
 			@Nullable @Digits(integer = 4, fraction = 0,
-					message = "must be the number of a list of called elements") BigDecimal listSequence) {
+					message = "must be the number of a list of called elements") BigDecimal listSequence,
+			@Valid @Nullable ReturnedRequest returned) {
 
 		PointsSubmission.SubmitPointsCard as(UUID id) {
 			Map<UUID, Integer> grades = new LinkedHashMap<>();

@@ -36,6 +36,19 @@ public record PostgresDatabase(String url, String username, String password) {
 				"spring.datasource.password=" + this.password);
 	}
 
+	/** Its name at the server. */
+	public String name() {
+		return this.url.replaceFirst("^.*/([^/?]+).*$", "$1");
+	}
+
+	/**
+	 * Run one of PostgreSQL's own tools beside the server; fail if it does.
+	 * @param command such as {@code pg_dump} with its arguments
+	 */
+	public void run(String... command) {
+		PostgresServer.run(command);
+	}
+
 	/**
 	 * Return the same settings as command line arguments, which win over every other.
 	 * @return arguments of the form {@code --name=value}

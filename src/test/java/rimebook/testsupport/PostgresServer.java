@@ -1,11 +1,14 @@
 package rimebook.testsupport;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.atomic.AtomicInteger;
 
+import org.testcontainers.containers.Container;
 import org.testcontainers.postgresql.PostgreSQLContainer;
 import org.testcontainers.utility.DockerImageName;
 
@@ -37,6 +40,22 @@ final class PostgresServer {
 		}
 		catch (SQLException ex) {
 			throw new IllegalStateException("PostgreSQL refused: " + sql, ex);
+		}
+	}
+
+	static void run(String... command) {
+		try {
+			Container.ExecResult done = Running.SERVER.execInContainer(command);
+			if (done.getExitCode() != 0) {
+				throw new IllegalStateException(String.join(" ", command) + ": " + done.getStderr());
+			}
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			throw new IllegalStateException(ex);
 		}
 	}
 

@@ -164,6 +164,11 @@ public final class SmallCompetition {
 		competitions.move(now.id(), now.version(), next, SECRETARY);
 	}
 
+	/** The same competition, as another service that has it sees it. */
+	public SmallCompetition at(ApplicationContext service) {
+		return new SmallCompetition(service, this.event);
+	}
+
 	/** The competition as it is now. */
 	public CompetitionView competition() {
 		return this.context.getBean(Competitions.class).competition(event().competition());

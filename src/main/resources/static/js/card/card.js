@@ -6,6 +6,9 @@
  * isAnything(typed), received() (the service's cards of this seat) and fromService(version).
  */
 
+/* What the service said last is shown without contact for so long; then it may be another day. */
+const RECENT = 3 * 3600 * 1000;
+
 export class Card {
 
 	constructor(shelf, outbox, newId) {
@@ -21,14 +24,37 @@ export class Card {
 
 	/*
 	 * The service is believed: what it has acknowledged before it was looked at, and does not have, is offered
-	 * again. known are the cards that were acknowledged then.
+	 * again. known are the cards that were acknowledged then. What an earlier life of the service acknowledged, and
+	 * this one does not show, is brought back.
 	 */
-	hear(table, known) {
+	hear(table, known, lives = []) {
 		this.take(table);
+		this.keepTable(table, lives[0]);
+		this.outbox.life = lives[0];
+		this.outbox.bringBack(lives, (card) => this.received().some((there) => there.performance === card.performance && there.sequence >= card.sequence));
 		this.open().forEach(({ performance }) => {
 			const there = this.received().find((card) => card.performance === performance);
 			this.outbox.offerAgain(performance, there?.sequence ?? 0, known);
 		});
+		this.outbox.nowOpen(this.open().map(({ performance }) => performance), table.ended ?? []);
+	}
+
+	/* The end of the record moves on with every act, and is kept elsewhere. */
+	keepTable({ record, ...table }, life) {
+		const text = JSON.stringify([table, life]);
+		if (text !== this.tableKept) {
+			this.tableKept = text;
+			this.shelf.write("table", { table, life, at: Date.now() });
+		}
+	}
+
+	/* Begun without contact: what the service said last. */
+	recall() {
+		const kept = this.shelf.read("table", null);
+		if (this.table === undefined && kept && Math.abs(Date.now() - kept.at) < RECENT) {
+			this.take(kept.table);
+			this.outbox.life = kept.life;
+		}
 	}
 
 	/* Take the service's table. Only when the performance at hand is over something else is laid before the judge. */
@@ -153,7 +179,7 @@ export class Card {
 
 	/* Two versions of one card: the judge sends this tablet's as the next change, or keeps the one received. */
 	chooseMine() {
-		const { received, sentence, receivedAt, ...mine } = this.differing();
+		const { received, sentence, receivedAt, returned, ...mine } = this.differing();
 		this.learn(mine, received);
 		this.outbox.settle(mine.id);
 		this.put(mine);

@@ -29,7 +29,7 @@ export function keepLooking(card, outbox, every, refresh) {
 			const answer = await fetchTable(outbox.waitingCards().length, hasFault(), witnessed);
 			looking = false;
 			hear(answer.outcome);
-			attempt("table", () => answer.table && card.hear(answer.table, known));
+			attempt("table", () => (answer.table ? card.hear(answer.table, known, answer.lives) : answer.outcome === "unreachable" && card.recall()));
 			attempt("drawing", refresh);
 			attempt("record", () => answer.table && witness(answer.table.record));
 		}

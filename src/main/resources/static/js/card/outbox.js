@@ -6,7 +6,8 @@
  * the service answers.
  *
  * deliver(thing) resolves to { outcome: "received", receivedAt }, { outcome: "refused", sentence },
- * { outcome: "differs", sentence, received }, { outcome: "seat-lost" } or { outcome: "unreachable" }.
+ * { outcome: "differs", sentence, received }, { outcome: "too-early", sentence }, { outcome: "seat-lost" } or
+ * { outcome: "unreachable" }.
  */
 import { attempt, note } from "./fault.js";
 
@@ -23,10 +24,14 @@ export class Outbox {
 		this.wait = FIRST_WAIT;
 		this.sending = false;
 		this.timer = undefined;
+		this.life = undefined;
+		this.early = new Set();
+		this.ended = [];
 	}
 
+	/* Each thing keeps in which life of the service it was put here, until one says that it has it. */
 	put(thing) {
-		this.keep([...this.things(), { ...thing, state: "waiting" }]);
+		this.keep([...this.things(), { ...thing, state: "waiting", life: this.life }]);
 		this.flush();
 	}
 
@@ -67,6 +72,28 @@ export class Outbox {
 		const things = this.things().map((thing) => (known.has(thing.id) && thing.performance === performance ? offered(thing, newest) : thing));
 		if (JSON.stringify(things) !== JSON.stringify(this.things())) {
 			this.keep(things);
+			this.flush();
+		}
+	}
+
+	/*
+	 * The service was started from a copy, and may lack what it acknowledged in a life before: that is brought back under
+	 * the same identity, with its first receipt, whatever has become of its performance. lives are the service's, the
+	 * newest first. A card of any other service stays where it is.
+	 */
+	bringBack([, ...before], isThere) {
+		const things = this.things().map((thing) => (isCard(thing) && thing.state === "received" && before.includes(thing.life) && !isThere(thing) ? returning(thing) : thing));
+		if (things.some((thing, at) => thing.state !== this.things()[at].state)) {
+			this.keep(things);
+			this.flush();
+		}
+	}
+
+	/* What came too early for a team goes out as soon as it is called again; what was ended is never too early. */
+	nowOpen(open, ended) {
+		this.ended = ended;
+		if (this.waiting().some(({ id, performance }) => this.early.has(id) && [...open, ...ended].includes(performance))) {
+			this.early.clear();
 			this.flush();
 		}
 	}
@@ -121,14 +148,18 @@ export class Outbox {
 		}
 	}
 
-	/* Until there is no answer. What cannot be told at all holds nothing else up. */
+	/* Until there is no answer. What cannot be told at all, or not yet, holds nothing else up. */
 	async sendAll() {
-		const unspeakable = new Set();
-		const next = () => this.waiting().find(({ id }) => !unspeakable.has(id));
+		const passed = new Set();
+		const next = () => this.waiting().find(({ id }) => !passed.has(id));
 		for (let thing = next(); thing; thing = next()) {
-			const { outcome, ...words } = await this.told(thing);
+			const { outcome, ...words } = this.understood(thing, await this.told(thing));
 			if (outcome === "fault") {
-				unspeakable.add(thing.id);
+				passed.add(thing.id);
+			}
+			else if (outcome === "too-early") {
+				passed.add(thing.id);
+				this.early.add(thing.id);
 			}
 			else if (ANSWERS.includes(outcome)) {
 				this.wait = FIRST_WAIT;
@@ -138,6 +169,10 @@ export class Outbox {
 				return;
 			}
 		}
+	}
+
+	understood({ performance }, answer) {
+		return answer.outcome === "too-early" && this.ended.includes(performance) ? { ...answer, outcome: "refused" } : answer;
 	}
 
 	async told(thing) {
@@ -171,6 +206,10 @@ function offered({ again, ...card }, newest) {
 		return card;
 	}
 	return again ? { ...card, state: "aside" } : { ...card, state: "waiting", again: true };
+}
+
+function returning({ again, ...card }) {
+	return { ...card, state: "waiting", returned: { life: card.life, receivedAt: card.receivedAt } };
 }
 
 function isCard(thing) {

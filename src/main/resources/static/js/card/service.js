@@ -15,12 +15,12 @@ const TOLD = {
 
 /*
  * Look at the table and say how many cards wait here, whether this page has a fault and of which line of the
- * record an anchor is kept here. Resolves to { outcome: "table", table },
- * { outcome: "seat-lost" } or { outcome: "unreachable" }.
+ * record an anchor is kept here. Resolves to { outcome: "table", table, lives }, { outcome: "seat-lost" } or
+ * { outcome: "unreachable" }.
  */
 export async function fetchTable(waiting, fault, record) {
 	const answer = await ask("/api/judge/table?waiting=" + waiting + (fault ? "&fault=true" : "") + (record ? "&record=" + record : ""), { method: "GET" });
-	return answer.status === 200 ? { outcome: "table", table: answer.body } : { outcome: failure(answer) };
+	return answer.status === 200 ? { outcome: "table", table: answer.body, lives: answer.lives } : { outcome: failure(answer) };
 }
 
 /* The seat's own cards of the segment in points judging; undefined if they cannot be had now. */
@@ -34,22 +34,25 @@ export async function deliver(thing) {
 	const { path, body } = TOLD[thing.kind ?? "pair"];
 	const answer = await tell(path(thing), JSON.stringify(body(thing)));
 	if (answer.status === 200) {
-		return { outcome: "received", receivedAt: answer.body.receivedAt ?? answer.body.seenAt };
+		return { outcome: "received", receivedAt: answer.body.receivedAt ?? answer.body.seenAt, life: answer.lives[0] };
 	}
 	if (!isRefusal(answer)) {
 		return { outcome: failure(answer) };
 	}
 	const sentence = answer.body.detail;
+	if (isTooEarly(answer, thing)) {
+		return { outcome: "too-early", sentence };
+	}
 	return answer.body.received ? { outcome: "differs", sentence, received: answer.body.received } : { outcome: "refused", sentence };
 }
 
-function pair({ performance, sequence, first, second }) {
-	return { performance, sequence, first: first / 10, second: second / 10 };
+function pair({ performance, sequence, first, second, returned }) {
+	return { performance, sequence, first: first / 10, second: second / 10, returned };
 }
 
-function points({ performance, sequence, listSequence, grades, components }) {
+function points({ performance, sequence, listSequence, grades, components, returned }) {
 	const marks = Object.entries(components).map(([name, mark]) => [name, Number(mark)]);
-	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks) };
+	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks), returned };
 }
 
 /* Resolves with the first answer; a telling that fails is the answer only if no other is open. */
@@ -76,7 +79,7 @@ async function ask(path, request, patience = LOOK_PATIENCE) {
 	try {
 		const headers = { "Accept": "application/json", "Content-Type": "application/json" };
 		const response = await fetch(path, { ...request, headers, cache: "no-store", signal: stop.signal });
-		return { status: response.status, body: await response.json() };
+		return { status: response.status, lives: lives(response), body: await response.json() };
 	}
 	catch {
 		return { status: 0 };
@@ -84,6 +87,16 @@ async function ask(path, request, patience = LOOK_PATIENCE) {
 	finally {
 		clearTimeout(timer);
 	}
+}
+
+/* The life of the service that answers, then those before it: each began from a copy of the one before. */
+function lives(response) {
+	return (response.headers.get("Rimebook-Life") ?? "").split(" ").filter(Boolean);
+}
+
+/* A card from before the service went back, for a team that it does not know to be on the ice yet. */
+function isTooEarly(answer, { life, returned }) {
+	return !returned && answer.body.code === "performance-not-open" && answer.lives.slice(1).includes(life);
 }
 
 /* Only a refusal in the service's own words is final; anything else may come from the network between. */
