@@ -30,6 +30,11 @@ function imports([name, text]) {
 	}));
 }
 
+/* What a script has the browser run beside the page. */
+function workers(text) {
+	return Array.from(text.matchAll(/^const WORKER = "(\/js\/[^"]+)";$/gm), ([, address]) => "static" + address);
+}
+
 function exportsOf(text) {
 	return Array.from(text.matchAll(/^export (?:async )?(?:function|class|const|let) (\w+)/gm), ([, name]) => name);
 }
@@ -52,6 +57,7 @@ test("what a page includes is there, and no script is left that none needs", () 
 		if (!needed.has(name)) {
 			needed.add(name);
 			imports([name, known.get(name)]).forEach(({ from }) => need(from, name));
+			workers(known.get(name)).forEach((worker) => need(worker, name));
 		}
 	};
 	TAGS.filter(([, tag]) => scriptOf(tag)).forEach(([page, tag]) => need(scriptOf(tag), page));

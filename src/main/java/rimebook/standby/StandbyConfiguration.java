@@ -2,6 +2,8 @@ package rimebook.standby;
 
 import java.util.stream.Stream;
 
+import jakarta.servlet.Filter;
+import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
@@ -32,6 +34,17 @@ class StandbyConfiguration {
 	FilterRegistrationBean<LifeHeader> lifeHeader(ServiceLives lives) {
 		FilterRegistrationBean<LifeHeader> filter = new FilterRegistrationBean<>(new LifeHeader(lives));
 		filter.addUrlPatterns("/api/judge/*", "/api/cards/*", "/api/points-cards/*");
+		return filter;
+	}
+
+	/** A worker may serve the pages above its own address only where this is said. */
+	@Bean
+	FilterRegistrationBean<Filter> workersScope() {
+		FilterRegistrationBean<Filter> filter = new FilterRegistrationBean<>((request, response, chain) -> {
+			((HttpServletResponse) response).setHeader("Service-Worker-Allowed", "/judge/");
+			chain.doFilter(request, response);
+		});
+		filter.addUrlPatterns("/js/card/worker.js");
 		return filter;
 	}
 

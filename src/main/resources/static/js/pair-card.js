@@ -5,6 +5,7 @@
 import { onDiffering } from "./card/differ.js";
 import { newId } from "./card/ids.js";
 import { keepLooking } from "./card/look.js";
+import { keepPage } from "./card/offline.js";
 import { onOdd, sendOrAsk } from "./card/odd.js";
 import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
@@ -94,3 +95,4 @@ onFrame(card, send, refresh);
 onDiffering(card, refresh);
 onOdd(card);
 keepLooking(card, outbox, () => LOOK_EVERY, refresh);
+keepPage();

@@ -5,6 +5,7 @@
 import { onDiffering } from "./card/differ.js";
 import { newId } from "./card/ids.js";
 import { keepLooking } from "./card/look.js";
+import { keepPage } from "./card/offline.js";
 import { onOdd, sendOrAsk } from "./card/odd.js";
 import { part } from "./card/page.js";
 import { deliver } from "./card/service.js";
@@ -135,3 +136,4 @@ onDiffering(card, refresh);
 onOdd(card);
 onEarlier(card, refresh);
 keepLooking(card, outbox, () => (card.view() === "marking" ? LOOK_WHILE_MARKING : LOOK_BETWEEN), refresh);
+keepPage();

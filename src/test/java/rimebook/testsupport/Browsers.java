@@ -16,6 +16,7 @@ import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.FormData;
 import com.microsoft.playwright.options.RequestOptions;
+import com.microsoft.playwright.options.ServiceWorkerPolicy;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.FormElement;
 import org.springframework.context.ApplicationContext;
@@ -89,8 +90,15 @@ public final class Browsers implements AutoCloseable {
 		return opened(new Browser.NewContextOptions().setViewportSize(width, height).setHasTouch(true));
 	}
 
-	/** An empty screen that is as the options say. */
+	/**
+	 * An empty screen that is as the options say. Unless they say otherwise it has no
+	 * service worker, as most rinks have no TLS; in a test this machine would count as
+	 * safe.
+	 */
 	public Page opened(Browser.NewContextOptions options) {
+		if (options.serviceWorkers == null) {
+			options.setServiceWorkers(ServiceWorkerPolicy.BLOCK);
+		}
 		return kept(this.browser.get().newContext(options.setBaseURL(service()))).newPage();
 	}
 
@@ -101,6 +109,7 @@ public final class Browsers implements AutoCloseable {
 			.launchPersistentContext(folder,
 					new BrowserType.LaunchPersistentContextOptions().setExecutablePath(Chromium.whole())
 						.setBaseURL(service())
+						.setServiceWorkers(ServiceWorkerPolicy.BLOCK)
 						.setViewportSize(1280, 800)
 						.setHasTouch(true)));
 	}

@@ -3,6 +3,7 @@
  * truth. words(version) says a card in a few words, missing(card) what it still lacks.
  */
 import { attempt } from "./fault.js";
+import { survivesReload } from "./offline.js";
 import { clock, element, button, fill, part, say, show, state, sync, word } from "./page.js";
 
 /* With more above the keys each takes less room, so that the keys keep their size and nothing is hidden. */
@@ -26,6 +27,7 @@ function drawBar(card) {
 	state(part("contact"), card.contact);
 	say(part("contact"), card.contact === "starting" ? "" : word(card.contact === "good" ? "contact-good" : "contact-none"));
 	show(part("not-lasting"), !card.shelf.isLasting());
+	show(part("stay"), card.contact === "none" && card.shelf.isLasting() && !survivesReload());
 	if (card.table) {
 		say(part("progress"), word("progress", card.table.skated, card.table.starters));
 		say(part("segment"), card.table.segment);
