@@ -5,6 +5,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -58,15 +59,27 @@ public final class PowerCuts {
 
 	private final Random random = new Random(20270213);
 
+	private final List<String> settings;
+
 	private PowerCuts(List<String> database) {
+		this.settings = database;
 		this.service = new ServiceProcess(database, Path.of("target", "power-cuts.log"));
 	}
 
 	public static void main(String[] arguments) throws Exception {
 		boolean postgres = arguments.length > 0 && arguments[0].equals("postgres");
 		int rounds = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 50;
-		new PowerCuts(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2()).run(rounds);
+		new PowerCuts(postgres ? PostgresDatabase.create().asProperties() : copied(ServiceProcess.onH2())).run(rounds);
 		System.exit(0);
+	}
+
+	/** With copies at a second place all the time, so that many are cut off, too. */
+	private static List<String> copied(List<String> database) throws IOException {
+		List<String> settings = new ArrayList<>(database);
+		settings.add("rimebook.copy.folder=" + Files.createTempDirectory("rimebook-second-place"));
+		settings.add("rimebook.copy.every=200ms");
+		settings.add("rimebook.copy.look=100ms");
+		return settings;
 	}
 
 	private void run(int rounds) throws Exception {
@@ -134,7 +147,7 @@ public final class PowerCuts {
 		System.out.printf("%d rounds of SIGKILL, %d seats: acknowledged %d, present %d, doubled %d%n", rounds, SEATS,
 				this.acknowledged.size(), present, doubled);
 		this.faults.forEach(System.out::println);
-		int record = verifyRecord();
+		int record = verifyRecord(this.service) + startFromCopy();
 		if (present != this.acknowledged.size() || doubled > 0 || record != 0 || !this.faults.isEmpty()) {
 			System.exit(1);
 		}
@@ -156,10 +169,30 @@ public final class PowerCuts {
 		return rows;
 	}
 
-	private int verifyRecord() throws IOException, InterruptedException {
+	/** What was copied while the power went must start another service, whole. */
+	private int startFromCopy() throws Exception {
+		String place = this.settings.stream()
+			.filter((line) -> line.startsWith("rimebook.copy.folder="))
+			.map((line) -> line.replace("rimebook.copy.folder=", ""))
+			.findFirst()
+			.orElse("");
+		if (place.isEmpty()) {
+			return 0;
+		}
+		List<String> other = new ArrayList<>(ServiceProcess.onH2());
+		other.add("from-copy=" + place);
+		try (ServiceProcess next = new ServiceProcess(other, Path.of("target", "power-cuts.log"))) {
+			next.start();
+			next.kill();
+			System.out.println("Started from a copy of " + place);
+			return verifyRecord(next);
+		}
+	}
+
+	private static int verifyRecord(ServiceProcess service) throws IOException, InterruptedException {
 		List<String> command = Arrays.asList("java", "-cp", System.getProperty("java.class.path"),
-				"rimebook.RimebookApplication", "verify-record", "--url", this.service.setting("url"), "--user",
-				this.service.setting("username"), "--password", this.service.setting("password"));
+				"rimebook.RimebookApplication", "verify-record", "--url", service.setting("url"), "--user",
+				service.setting("username"), "--password", service.setting("password"));
 		return new ProcessBuilder(command).inheritIO().start().waitFor();
 	}
 
