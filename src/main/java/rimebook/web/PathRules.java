@@ -72,6 +72,7 @@ final class PathRules {
 			people("/desk/technical/**", TECHNICAL).read(REFEREE),
 			people("/desk/keying/**", ACCOUNTANT, REFEREE),
 			people("/desk/results/**", REFEREE, ACCOUNTANT),
+			people("/desk/review/**", REFEREE),
 			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),
 			people("/desk/documents/**", REFEREE, ACCOUNTANT, SECRETARY),

@@ -86,6 +86,18 @@ class FurtherMethodIntegrationTests {
 			.isSortedAccordingTo((one, other) -> Integer.compare(other.total(), one.total()));
 	}
 
+	/** Its cards are no marks that could be laid beside each other. */
+	@Test
+	void thePanelReviewSaysThatItHasNothingToCompare() {
+		this.day.open(1);
+		skate(1, 9, 2, 5);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		for (String page : List.of("events/" + this.day.event().id(), this.day.competition().id().toString())) {
+			assertThat(referee.open("/desk/review/" + page).text())
+				.contains("In this way of judging there are no marks of single judges");
+		}
+	}
+
 	@Test
 	void waitsForEveryCardAndFollowsACorrection() {
 		this.day.open(1);

@@ -83,6 +83,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/keying/**", "administrator referee accountant", "administrator referee accountant"),
 			new Line("/desk/results/*/reopening", NOBODY, "referee"),
 			new Line("/desk/results/**", "administrator referee accountant", "administrator referee accountant"),
+			new Line("/desk/review/**", "administrator referee", ""),
 			new Line("/desk/protests/*/corrections/new", "referee accountant", "referee accountant"),
 			new Line("/desk/protests/*/corrections/new/*", "referee accountant", "referee accountant"),
 			new Line("/desk/protests/*/corrections/**", "administrator referee accountant secretary",

@@ -1,0 +1,57 @@
+package rimebook.review;
+
+import java.util.List;
+
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.CompetitionId;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+
+/**
+ * How far the judges of a panel agree, for the referee, to learn from. It is made anew
+ * from what was published each time it is asked for. Never shown to judges, teams or the
+ * public.
+ */
+@Service
+@Transactional(readOnly = true)
+public class PanelReviews {
+
+	private final Competitions competitions;
+
+	private final MeasuredSegments segments;
+
+	PanelReviews(Competitions competitions, MeasuredSegments segments) {
+		this.competitions = competitions;
+		this.segments = segments;
+	}
+
+	/**
+	 * Look at the panel of an event.
+	 * @throws rimebook.shared.NotFoundException if there is no such event
+	 */
+	public EventReview of(EventId id) {
+		EventView event = this.competitions.event(id);
+		List<MeasuredSegment> measured = this.segments.of(event);
+		return new EventReview(this.competitions.competition(event.competition()), event,
+				measured.stream().map(MeasuredSegment::view).toList(),
+				(measured.size() > 1) ? Together.of(measured) : List.of());
+	}
+
+	/**
+	 * Look at all panels of a competition.
+	 * @throws rimebook.shared.NotFoundException if there is no such competition
+	 */
+	public CompetitionReview of(CompetitionId id) {
+		List<MeasuredSegment> measured = this.segments.events(id)
+			.stream()
+			.flatMap((event) -> this.segments.of(event).stream())
+			.toList();
+		return new CompetitionReview(this.competitions.competition(id),
+				measured.stream().map(MeasuredSegment::event).distinct().toList(),
+				measured.stream().allMatch(MeasuredSegment::isOfficial), Together.of(measured));
+	}
+
+}

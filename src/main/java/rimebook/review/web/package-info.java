@@ -1,0 +1,5 @@
+/** Pages of the panel review. */
+@NullMarked
+package rimebook.review.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+package rimebook.review;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class PanelReviewOnPostgresIntegrationTests extends PanelReviewIntegrationTests {
+
+}
