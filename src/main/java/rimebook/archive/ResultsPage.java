@@ -99,7 +99,10 @@ final class ResultsPage {
 		standing.rows().forEach(this::score);
 	}
 
-	/** A table that is moved sideways where it is wider than the window, by the keyboard too. */
+	/**
+	 * A table that is moved sideways where it is wider than the window, by the keyboard
+	 * too.
+	 */
 	private void wide(String label) {
 		this.html.append("<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"")
 			.append(text(label))
@@ -170,9 +173,7 @@ final class ResultsPage {
 		if (score == null) {
 			return;
 		}
-		this.html.append("<h3>")
-			.append(text(row.team() + ": " + plain(score.total())))
-			.append("</h3>\n");
+		this.html.append("<h3>").append(text(row.team() + ": " + plain(score.total()))).append("</h3>\n");
 		wide(row.team());
 		this.html.append("<tbody>\n");
 		score.elementLines()
