@@ -114,7 +114,7 @@ final class FieldSheets {
 		public DocumentContent read(DocumentRef ref) {
 			DocumentContent.Subject at = this.subjects.of(ref.segment());
 			StartingOrderView order = this.draw.ofSegment(ref.segment())
-				.orElseThrow(() -> NotFoundException.of("starting order", ref.subject()));
+				.orElseThrow(() -> NotFoundException.of("starting-order", ref.subject()));
 			Map<EntryId, EntryView> entries = this.entries.ofEvent(at.event().id())
 				.stream()
 				.collect(Collectors.toMap(EntryView::id, Function.identity()));

@@ -39,8 +39,8 @@ public enum SeatKind {
 
 	/** The seat as people call it: "Judge 3", "Referee". */
 	public Sentence spoken(int number) {
-		Sentence kind = Sentence.of("panels.seat." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
-		return (this == JUDGE || number > 1) ? Sentence.of("panels.seat.numbered", kind, number) : kind;
+		Sentence kind = Sentence.of("seat." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+		return (this == JUDGE || number > 1) ? Sentence.of("seat.numbered", kind, number) : kind;
 	}
 
 	/** The same in English, as on the record. */
