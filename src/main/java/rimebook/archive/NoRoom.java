@@ -22,7 +22,7 @@ public final class NoRoom {
 	}
 
 	/** Tell whether a full disk is behind it. */
-	static boolean isWhy(Throwable failure) {
+	public static boolean isWhy(Throwable failure) {
 		for (Throwable one = failure; one != null; one = one.getCause()) {
 			if (says(one) || one instanceof SQLException sql && DISK_FULL.equals(sql.getSQLState())) {
 				return true;

@@ -19,6 +19,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.CompetitionId;
+import rimebook.shared.NotFoundException;
 
 /**
  * Where the documents of a bundle lie until somebody takes them: in the database, so that
@@ -30,8 +31,6 @@ class BundleStore {
 	private static final String VIEW = """
 			select b.*, (select count(*) from paper_bundle_document d where d.bundle_id = b.id) as made
 			from paper_bundle b where\s""";
-
-	private static final int LONGEST = 500;
 
 	private final JdbcClient database;
 
@@ -88,28 +87,33 @@ class BundleStore {
 	}
 
 	/** Say why it will not become whole. */
-	void fail(UUID id, String trouble) {
-		this.database.sql("update paper_bundle set trouble = ? where id = ?")
-			.params(trouble.substring(0, Math.min(LONGEST, trouble.length())), id)
-			.update();
+	void fail(UUID id, BundleView.Trouble trouble) {
+		this.database.sql("update paper_bundle set trouble = ? where id = ?").params(trouble.name(), id).update();
 	}
 
-	/** Write a whole one, a document at a time, so that few of them are in memory. */
+	/**
+	 * Write a whole one, a document at a time, so that few of them are in memory. The zip
+	 * is ended with its last document and not closed before, which would end it, too.
+	 */
 	void write(BundleView bundle, OutputStream out) throws IOException {
-		try (ZipOutputStream zip = new ZipOutputStream(out)) {
-			for (int number = 1; number <= bundle.made(); number++) {
-				Documents.Printed printed = this.database
-					.sql("select name, content from paper_bundle_document where bundle_id = ? and number = ?")
-					.params(bundle.id(), number)
-					.query((row, at) -> new Documents.Printed(row.getString("name"), row.getBytes("content")))
-					.single();
-				ZipEntry entry = new ZipEntry(printed.name());
-				entry.setTime(bundle.order().at().toEpochMilli());
-				zip.putNextEntry(entry);
-				zip.write(printed.bytes());
-				zip.closeEntry();
-			}
+		ZipOutputStream zip = new ZipOutputStream(out);
+		for (int number = 1; number <= bundle.made(); number++) {
+			Documents.Printed printed = document(bundle.id(), number);
+			ZipEntry entry = new ZipEntry(printed.name());
+			entry.setTime(bundle.order().at().toEpochMilli());
+			zip.putNextEntry(entry);
+			zip.write(printed.bytes());
+			zip.closeEntry();
 		}
+		zip.finish();
+	}
+
+	private Documents.Printed document(UUID bundle, int number) {
+		return this.database.sql("select name, content from paper_bundle_document where bundle_id = ? and number = ?")
+			.params(bundle, number)
+			.query((row, at) -> new Documents.Printed(row.getString("name"), row.getBytes("content")))
+			.optional()
+			.orElseThrow(() -> NotFoundException.of("document", bundle));
 	}
 
 	private static BundleView view(ResultSet row, int at) throws SQLException {
@@ -117,7 +121,7 @@ class BundleStore {
 				PaperSize.valueOf(row.getString("paper")), Locale.forLanguageTag(row.getString("language")),
 				row.getString("asked_by"), instant(row, "asked_at"));
 		return new BundleView(row.getObject("id", UUID.class), order, row.getInt("made"), documents(row),
-				instant(row, "heard_at"), row.getString("trouble"));
+				instant(row, "heard_at"), BundleView.Trouble.of(row.getString("trouble")));
 	}
 
 	private static @Nullable Integer documents(ResultSet row) throws SQLException {

@@ -16,9 +16,10 @@ import rimebook.competition.CompetitionId;
  * @param made how many documents are there
  * @param documents how many there will be; {@code null} until they are counted
  * @param heardAt the last sign of life of whoever makes it, UTC
- * @param trouble why it could not be made, empty while all is well
+ * @param trouble why it could not be made
  */
-public record BundleView(UUID id, Order order, int made, @Nullable Integer documents, Instant heardAt, String trouble) {
+public record BundleView(UUID id, Order order, int made, @Nullable Integer documents, Instant heardAt,
+		Trouble trouble) {
 
 	private static final Duration SILENCE = Duration.ofMinutes(2);
 
@@ -29,7 +30,30 @@ public record BundleView(UUID id, Order order, int made, @Nullable Integer docum
 
 	/** Tell whether nobody makes it any more, although it is not whole. */
 	public boolean isStopped(Instant now) {
-		return !isReady() && (!this.trouble.isEmpty() || this.heardAt.plus(SILENCE).isBefore(now));
+		return !isReady() && (this.trouble != Trouble.NONE || this.heardAt.plus(SILENCE).isBefore(now));
+	}
+
+	/** Why a bundle was not made to its end. */
+	public enum Trouble {
+
+		/** Nobody said: all is well, or whoever made it was stopped. */
+		NONE,
+
+		/** There is no room left where the database lies. */
+		DISK_FULL,
+
+		/** Something else, which is in the log. */
+		FAILED;
+
+		static Trouble of(String name) {
+			return name.isEmpty() ? NONE : valueOf(name);
+		}
+
+		/** The key of the sentence that says it. */
+		public String key() {
+			return "documents.bundle.trouble." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+		}
+
 	}
 
 	/**

@@ -13,6 +13,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
 
+import rimebook.archive.NoRoom;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
@@ -89,7 +90,17 @@ public class PaperBundles {
 		}
 		catch (RuntimeException ex) {
 			LOG.warn("The documents of competition {} could not be made", order.competition(), ex);
-			this.store.fail(id, String.valueOf(ex.getMessage()).lines().findFirst().orElse("?"));
+			fail(id, NoRoom.isWhy(ex) ? BundleView.Trouble.DISK_FULL : BundleView.Trouble.FAILED);
+		}
+	}
+
+	/** Where not even that can be written, it is told by the silence that follows. */
+	private void fail(UUID id, BundleView.Trouble trouble) {
+		try {
+			this.store.fail(id, trouble);
+		}
+		catch (RuntimeException ex) {
+			LOG.warn("Nor could it be written down that bundle {} failed", id, ex);
 		}
 	}
 
@@ -120,8 +131,10 @@ public class PaperBundles {
 	}
 
 	/**
-	 * Write a {@link #whole} one as a zip file with a folder for each event.
+	 * Write a {@link #whole} one as a zip file with a folder for each event. What is
+	 * written has an end only if all of it is there, so that half of it opens nowhere.
 	 * @throws IOException if it cannot be written
+	 * @throws NotFoundException if another one took its place meanwhile
 	 */
 	public void write(BundleView bundle, OutputStream out) throws IOException {
 		this.store.write(bundle, out);
