@@ -1,6 +1,10 @@
 package rimebook.pages;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -47,6 +51,17 @@ class PdfPageTests {
 			assertThat(StreamSupport.stream(resources.getFontNames().spliterator(), false)
 				.map((name) -> font(resources, name))).isNotEmpty().allMatch(PDFont::isEmbedded);
 		}
+	}
+
+	/** As the list of what is not ours says of it. */
+	@Test
+	void theLicenceOfTheTypefaceLiesBesideIt() throws IOException {
+		try (InputStream licence = PdfPage.class.getResourceAsStream("/liberation/LICENSE")) {
+			assertThat(new String(licence.readAllBytes(), StandardCharsets.UTF_8))
+				.contains("SIL OPEN FONT LICENSE Version 1.1");
+		}
+		assertThat(Files.readString(Path.of("src/license/third-party.md.ftl")))
+			.contains("Liberation, is under OFL-1.1");
 	}
 
 	@Test
