@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -36,6 +37,13 @@ public class RecordAnchors {
 			merge into record_anchor a using (select cast(:place as varchar(120)) as place) n on a.place = n.place
 			when matched then update set line = :line, digest = :digest, kept_at = :at
 			when not matched then insert (place, line, digest, kept_at) values (n.place, :line, :digest, :at)""";
+
+	private static final String KEEP_FOR_GOOD = KEEP.replace("when matched then",
+			"when matched and a.line < :line then");
+
+	private static final String NEWEST_ABOUT = """
+			select number, digest, written_at from record_line
+			where number = (select max(number) from record_line where subject_id in (:things))""";
 
 	private static final int LONGEST_PLACE = 120;
 
@@ -77,6 +85,22 @@ public class RecordAnchors {
 			.map(this.signing::sign);
 	}
 
+	/**
+	 * The newest line that tells of one of these things. It is the same in a database
+	 * into which they were restored.
+	 * @param things identities of what lines are about
+	 * @return empty if no line tells of any
+	 */
+	public Optional<Anchor> newestAbout(Collection<UUID> things) {
+		if (things.isEmpty()) {
+			return Optional.empty();
+		}
+		return this.database.sql(NEWEST_ABOUT)
+			.param("things", things.stream().map(UUID::toString).toList())
+			.query((row, at) -> anchor(row))
+			.optional();
+	}
+
 	/** A line by its number, for whoever says that they keep it. */
 	public Optional<Anchor> ofLine(long number) {
 		return this.database.sql("select number, digest, written_at from record_line where number = :number")
@@ -93,7 +117,20 @@ public class RecordAnchors {
 	 */
 	@Transactional
 	public void noteKept(String place, Anchor anchor) {
-		this.database.sql(KEEP)
+		note(KEEP, place, anchor);
+	}
+
+	/**
+	 * As {@link #noteKept}, of a place that keeps whatever it was given, as paper does:
+	 * an older anchor does not take the place of a newer one.
+	 */
+	@Transactional
+	public void noteKeptForGood(String place, Anchor anchor) {
+		note(KEEP_FOR_GOOD, place, anchor);
+	}
+
+	private void note(String sql, String place, Anchor anchor) {
+		this.database.sql(sql)
 			.param("place", place.substring(0, Math.min(LONGEST_PLACE, place.length())))
 			.param("line", anchor.line())
 			.param("digest", anchor.digest())

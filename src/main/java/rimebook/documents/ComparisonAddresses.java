@@ -25,7 +25,19 @@ class ComparisonAddresses {
 	}
 
 	String of(DocumentRef ref, DocumentContent.Edition edition) {
-		String base = this.settings.address().isBlank() ? this.house.chosen("").base() : this.settings.address();
+		return of(this.settings.address().isBlank() ? this.house.chosen("").base() : this.settings.address(), ref,
+				edition);
+	}
+
+	/**
+	 * The same for a sheet that is kept longer than this machine has its address: the
+	 * path alone where the public has none.
+	 */
+	String lasting(DocumentRef ref, DocumentContent.Edition edition) {
+		return of(this.settings.address(), ref, edition);
+	}
+
+	private static String of(String base, DocumentRef ref, DocumentContent.Edition edition) {
 		return "%s/follow/paper/%s/%s/%d/%s".formatted(base, ref.kind().word(), ref.subject(), edition.version(),
 				edition.fingerprint().substring(0, DIGITS));
 	}

@@ -1,9 +1,9 @@
 package rimebook.documents;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -37,13 +37,13 @@ final class DecisionSheets {
 
 		private final Entries entries;
 
-		private final Clock clock;
+		private final AsOfNow now;
 
-		RulingList(Subjects subjects, Rulings rulings, Entries entries, Clock clock) {
+		RulingList(Subjects subjects, Rulings rulings, Entries entries, AsOfNow now) {
 			this.subjects = subjects;
 			this.rulings = rulings;
 			this.entries = entries;
-			this.clock = clock;
+			this.now = now;
 		}
 
 		@Override
@@ -59,7 +59,9 @@ final class DecisionSheets {
 		@Override
 		public DocumentContent read(DocumentRef ref) {
 			DocumentContent.Subject at = this.subjects.of(ref.event());
-			return FieldSheets.asOf(this.clock, at, new Ruled(ruled(at.event())));
+			List<QuestionView> ruled = ruled(at.event());
+			return this.now.of(at, new Ruled(ruled), ruled.stream()
+				.flatMap((question) -> Stream.of(question.id().value(), question.party().entry().value())));
 		}
 
 		private List<QuestionView> ruled(EventView event) {
@@ -126,13 +128,13 @@ final class DecisionSheets {
 
 		private final Entries entries;
 
-		private final Clock clock;
+		private final AsOfNow now;
 
-		ProtestDecisions(Subjects subjects, Protests protests, Entries entries, Clock clock) {
+		ProtestDecisions(Subjects subjects, Protests protests, Entries entries, AsOfNow now) {
 			this.subjects = subjects;
 			this.protests = protests;
 			this.entries = entries;
-			this.clock = clock;
+			this.now = now;
 		}
 
 		@Override
@@ -156,11 +158,12 @@ final class DecisionSheets {
 			Map<EntryId, String> teams = this.entries.ofEvent(at.event().id())
 				.stream()
 				.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
-			return FieldSheets.asOf(this.clock, at,
-					new Protested(this.protests.ofSegment(ref.segment())
-						.stream()
+			List<ProtestView> protests = this.protests.ofSegment(ref.segment());
+			return this.now.of(at,
+					new Protested(protests.stream()
 						.map((protest) -> new Heard(protest, teams.get(protest.claim().entry())))
-						.toList()));
+						.toList()),
+					protests.stream().map((protest) -> protest.id().value()));
 		}
 
 	}

@@ -1,12 +1,15 @@
 package rimebook.documents;
 
 import java.time.Instant;
+import java.util.Set;
+import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
+import rimebook.published.Standing;
 import rimebook.wording.Sentence;
 
 /**
@@ -16,19 +19,65 @@ import rimebook.wording.Sentence;
  * @param edition which state of it
  * @param rules the rule set that was applied; {@link Sentence#NONE} where none was
  * @param body what the template of its kind lays out
+ * @param about the things that it tells of, whose newest line on the record tells since
+ * when it has been so; empty where it shows a version
  */
-record DocumentContent(Subject at, Edition edition, Sentence rules, Object body) {
+record DocumentContent(Subject at, Edition edition, Sentence rules, Object body, Set<UUID> about) {
+
+	DocumentContent {
+		about = Set.copyOf(about);
+	}
+
+	/** The same as it stood at that moment and since then. */
+	DocumentContent since(Instant moment) {
+		return new DocumentContent(this.at, this.edition.since(moment), this.rules, this.body, this.about);
+	}
+
+	/** The same without the names of officials and what is said of them. */
+	DocumentContent withoutPeople() {
+		return (this.body instanceof NamesPeople named)
+				? new DocumentContent(this.at, this.edition, this.rules, named.withoutPeople(), this.about) : this;
+	}
+
+	/** What is laid out where officials are named. */
+	interface NamesPeople {
+
+		/** The same without them. */
+		Object withoutPeople();
+
+	}
 
 	/**
 	 * What a document is about.
 	 *
 	 * @param segment {@code null} for a whole event
+	 * @param names what all of them are called on the sheet
 	 */
-	record Subject(CompetitionView competition, EventView event, @Nullable SegmentView segment) {
+	record Subject(CompetitionView competition, EventView event, @Nullable SegmentView segment, Names names) {
+
+		/** The same, called as they were when a version was published. */
+		Subject calledAsIn(Standing standing) {
+			return new Subject(this.competition, this.event, this.segment,
+					new Names(standing.competition(), standing.event(), standing.segment(), standing.rulebook()));
+		}
 
 		/** Its part in the name of a file. */
 		String slug() {
 			return (this.segment != null) ? this.event.slug() + "-" + this.segment.slug() : this.event.slug();
+		}
+
+	}
+
+	/**
+	 * What is called what.
+	 *
+	 * @param segment empty for a whole event
+	 */
+	record Names(String competition, String event, String segment, String rulebook) {
+
+		static Names of(CompetitionView competition, EventView event, @Nullable SegmentView segment) {
+			return new Names(competition.name(), event.name(), (segment != null) ? segment.name() : "",
+					competition.facts().rulebook());
 		}
 
 	}
@@ -42,6 +91,11 @@ record DocumentContent(Subject at, Edition edition, Sentence rules, Object body)
 	 * @param fingerprint SHA-256 of the data, in hexadecimal
 	 */
 	record Edition(int version, Trust standing, Instant since, String fingerprint) {
+
+		Edition since(Instant moment) {
+			return new Edition(this.version, this.standing, moment, this.fingerprint);
+		}
+
 	}
 
 	/** How far a document can be trusted to stay true. */

@@ -8,8 +8,6 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.audit.Anchor;
 import rimebook.competition.CompetitionView;
-import rimebook.competition.EventView;
-import rimebook.competition.SegmentView;
 import rimebook.pages.QrPicture;
 import rimebook.wording.Sentence;
 
@@ -34,12 +32,9 @@ record DocumentHead(DocumentRef ref, DocumentContent content, String comparison,
 		return this.content.at().competition();
 	}
 
-	public EventView event() {
-		return this.content.at().event();
-	}
-
-	public @Nullable SegmentView segment() {
-		return this.content.at().segment();
+	/** What competition, event and segment are called on it. */
+	public DocumentContent.Names names() {
+		return this.content.at().names();
 	}
 
 	public ZoneId zone() {

@@ -11,7 +11,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Service;
 
 import rimebook.audit.Anchor;
-import rimebook.audit.RecordAnchors;
+import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.pages.BoundPdf;
 import rimebook.pages.PdfPage;
@@ -28,16 +28,16 @@ public class Documents {
 
 	private final ComparisonAddresses comparisons;
 
-	private final RecordAnchors record;
+	private final PaperAnchors anchors;
 
 	private final MessageSource messages;
 
-	Documents(DocumentReading reading, PdfPage paper, ComparisonAddresses comparisons, RecordAnchors record,
+	Documents(DocumentReading reading, PdfPage paper, ComparisonAddresses comparisons, PaperAnchors anchors,
 			MessageSource messages) {
 		this.reading = reading;
 		this.paper = paper;
 		this.comparisons = comparisons;
-		this.record = record;
+		this.anchors = anchors;
 		this.messages = messages;
 	}
 
@@ -75,23 +75,44 @@ public class Documents {
 	private Part part(DocumentRef ref, PaperSize size, Locale language) {
 		DocumentContent content = this.reading.read(ref);
 		String kind = this.messages.getMessage("documents.kind." + ref.kind().word(), null, language);
-		String title = (content.at().segment() != null) ? kind + ", " + content.at().segment().name() : kind;
+		String segment = content.at().names().segment();
+		String title = segment.isEmpty() ? kind : kind + ", " + segment;
 		return new Part(content.edition().since(), new BoundPdf.Part(title, lay(ref, content, size, language)));
 	}
 
 	private byte[] lay(DocumentRef ref, DocumentContent content, PaperSize size, Locale language) {
-		DocumentHead head = new DocumentHead(ref, content, this.comparisons.of(ref, content.edition()),
-				anchor(ref, content.edition()));
-		return this.paper.of("documents/" + ref.kind().word(), language,
-				Map.of("head", head, "size", size.css(), "body", content.body(), "figures", new Figures(language)),
-				content.edition().since());
+		Anchor anchor = this.anchors.of(ref, content.edition());
+		this.anchors.note(content, anchor);
+		return lay(new DocumentHead(ref, content, this.comparisons.of(ref, content.edition()), anchor), size, language);
 	}
 
-	/** What is printed of the record: the line that tells of the version, or its end. */
-	private @Nullable Anchor anchor(DocumentRef ref, DocumentContent.Edition edition) {
-		return ((edition.version() > 0) ? this.record.ofVersion(ref.subject(), edition.version(), edition.fingerprint())
-				: this.record.head())
-			.orElse(null);
+	private byte[] lay(DocumentHead head, PaperSize size, Locale language) {
+		return this.paper.of("documents/" + head.ref().kind().word(), language, Map.of("head", head, "size", size.css(),
+				"body", head.content().body(), "figures", new Figures(language)), head.since());
+	}
+
+	/**
+	 * Lay out a document for an archive, on A4 and in English: the same bytes whenever it
+	 * is made of the same data, wherever they are restored. What has no version is of the
+	 * time of the newest line that tells of anything in it. It leads to this house only
+	 * where {@code rimebook.documents.address} says how the public reaches it.
+	 * @param open whether it is for everybody, without the names of officials
+	 */
+	byte[] keep(DocumentRef ref, boolean open) {
+		DocumentContent content = this.reading.read(ref);
+		boolean published = content.edition().version() > 0;
+		Anchor anchor = published ? this.anchors.of(ref, content.edition())
+				: this.anchors.newestAbout(content.about()).orElse(null);
+		DocumentContent dated = published ? content : content.since(since(anchor, content));
+		return lay(new DocumentHead(ref, open ? dated.withoutPeople() : dated,
+				this.comparisons.lasting(ref, dated.edition()), anchor), PaperSize.A4, Locale.ENGLISH);
+	}
+
+	/** What no line tells of has been so since the competition began. */
+	private static Instant since(@Nullable Anchor anchor, DocumentContent content) {
+		CompetitionView competition = content.at().competition();
+		return (anchor != null && anchor.writtenAt() != null) ? anchor.writtenAt()
+				: competition.facts().firstDay().atStartOfDay(competition.zone()).toInstant();
 	}
 
 	/**
@@ -109,7 +130,12 @@ public class Documents {
 
 	private static String fileName(DocumentRef ref, DocumentContent content) {
 		int version = content.edition().version();
-		return content.at().slug() + "-" + ref.kind().word() + ((version > 0) ? "-" + version : "") + ".pdf";
+		return fileName(ref.kind(), content.at().slug(), version);
+	}
+
+	/** What a document is called as a file, such as {@code junior-medals-7.pdf}. */
+	static String fileName(DocumentKind kind, String slug, int version) {
+		return slug + "-" + kind.word() + ((version > 0) ? "-" + version : "") + ".pdf";
 	}
 
 	/**

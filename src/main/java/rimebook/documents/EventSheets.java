@@ -82,7 +82,7 @@ class EventSheets {
 	 *
 	 * @param segments those that it combines, in their order
 	 */
-	record EventBody(Standing standing, List<SegmentPart> segments) {
+	record EventBody(Standing standing, List<SegmentPart> segments) implements DocumentContent.NamesPeople {
 
 		private static final int STEPS = 3;
 
@@ -99,6 +99,14 @@ class EventSheets {
 		/** Tell whether the same people judged all of it. */
 		public boolean isOfOnePanel() {
 			return this.segments.stream().map(SegmentPart::officials).distinct().count() == 1;
+		}
+
+		@Override
+		public EventBody withoutPeople() {
+			return new EventBody(this.standing.withoutPeople(),
+					this.segments.stream()
+						.map((part) -> new SegmentPart(part.name(), SegmentSheets.unnamed(part.posting()), List.of()))
+						.toList());
 		}
 
 	}

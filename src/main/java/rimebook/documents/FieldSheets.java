@@ -1,13 +1,15 @@
 package rimebook.documents;
 
-import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -30,13 +32,6 @@ final class FieldSheets {
 	private FieldSheets() {
 	}
 
-	/** A document without versions, as things stand now. */
-	static DocumentContent asOf(Clock clock, DocumentContent.Subject at, Object body) {
-		return new DocumentContent(at,
-				new DocumentContent.Edition(0, DocumentContent.Trust.AS_OF, clock.instant(), Fingerprint.of(body)),
-				Sentence.NONE, body);
-	}
-
 	/** The teams of an event. */
 	@Component
 	static class EntryList implements DocumentSource {
@@ -45,12 +40,12 @@ final class FieldSheets {
 
 		private final Entries entries;
 
-		private final Clock clock;
+		private final AsOfNow now;
 
-		EntryList(Subjects subjects, Entries entries, Clock clock) {
+		EntryList(Subjects subjects, Entries entries, AsOfNow now) {
 			this.subjects = subjects;
 			this.entries = entries;
-			this.clock = clock;
+			this.now = now;
 		}
 
 		@Override
@@ -66,12 +61,13 @@ final class FieldSheets {
 
 		@Override
 		public DocumentContent read(DocumentRef ref) {
-			return asOf(this.clock, this.subjects.of(ref.event()),
-					new Teams(this.entries.ofEvent(ref.event())
-						.stream()
+			List<EntryView> entries = this.entries.ofEvent(ref.event());
+			return this.now.of(this.subjects.of(ref.event()),
+					new Teams(entries.stream()
 						.map(Team::of)
 						.sorted(Comparator.comparing(Team::name, String.CASE_INSENSITIVE_ORDER))
-						.toList()));
+						.toList()),
+					Team.things(entries));
 		}
 
 	}
@@ -86,13 +82,13 @@ final class FieldSheets {
 
 		private final Entries entries;
 
-		private final Clock clock;
+		private final AsOfNow now;
 
-		StartingOrderList(Subjects subjects, StartingOrderDraw draw, Entries entries, Clock clock) {
+		StartingOrderList(Subjects subjects, StartingOrderDraw draw, Entries entries, AsOfNow now) {
 			this.subjects = subjects;
 			this.draw = draw;
 			this.entries = entries;
-			this.clock = clock;
+			this.now = now;
 		}
 
 		@Override
@@ -118,13 +114,14 @@ final class FieldSheets {
 			Map<EntryId, EntryView> entries = this.entries.ofEvent(at.event().id())
 				.stream()
 				.collect(Collectors.toMap(EntryView::id, Function.identity()));
-			return asOf(this.clock, at,
+			return this.now.of(at,
 					new Order(order.act().drawnAt(), order.seed(),
 							order.starts()
 								.stream()
 								.map((start) -> new Start(start.number(), start.group(),
 										Optional.ofNullable(entries.get(start.entry())).map(Team::of).orElse(null)))
-								.toList()));
+								.toList()),
+					Team.things(entries.values()));
 		}
 
 	}
@@ -137,12 +134,12 @@ final class FieldSheets {
 
 		private final Panels panels;
 
-		private final Clock clock;
+		private final AsOfNow now;
 
-		PanelList(Subjects subjects, Panels panels, Clock clock) {
+		PanelList(Subjects subjects, Panels panels, AsOfNow now) {
 			this.subjects = subjects;
 			this.panels = panels;
-			this.clock = clock;
+			this.now = now;
 		}
 
 		@Override
@@ -152,17 +149,15 @@ final class FieldSheets {
 
 		@Override
 		public List<DocumentRef> offered(EventView event) {
-			return seated(event).isEmpty() ? List.of() : List.of(DocumentRef.of(kind(), event.id(), 0));
+			return Official.of(this.panels.seated(event)).isEmpty() ? List.of()
+					: List.of(DocumentRef.of(kind(), event.id(), 0));
 		}
 
 		@Override
 		public DocumentContent read(DocumentRef ref) {
 			DocumentContent.Subject at = this.subjects.of(ref.event());
-			return asOf(this.clock, at, new Panel(seated(at.event())));
-		}
-
-		private List<Official> seated(EventView event) {
-			return this.panels.seated(event).stream().flatMap((seat) -> Official.of(seat).stream()).toList();
+			List<SeatView> seats = this.panels.seated(at.event());
+			return this.now.of(at, new Panel(Official.of(seats)), Official.things(seats));
 		}
 
 	}
@@ -181,6 +176,13 @@ final class FieldSheets {
 		static Team of(EntryView entry) {
 			return new Team(entry.team().name(), entry.team().club().name(), entry.team().club().town(), entry.isLate(),
 					!entry.isEntered());
+		}
+
+		/** What is told of these: the entries, their teams and clubs. */
+		static Stream<UUID> things(Collection<EntryView> entries) {
+			return entries.stream()
+				.flatMap((entry) -> Stream.of(entry.id().value(), entry.team().id().value(),
+						entry.team().club().id().value()));
 		}
 
 	}
@@ -213,10 +215,22 @@ final class FieldSheets {
 
 	record Official(Sentence seat, String name, String club, String qualification) {
 
-		static Optional<Official> of(SeatView seat) {
+		/** Who has a seat, in the order of the seats. */
+		static List<Official> of(List<SeatView> seats) {
+			return seats.stream().flatMap((seat) -> of(seat).stream()).toList();
+		}
+
+		private static Optional<Official> of(SeatView seat) {
 			return Optional.ofNullable(seat.official())
 				.map((official) -> new Official(seat.spoken(), official.name(), official.club(),
 						official.qualification()));
+		}
+
+		/** What is told of these: the seats and who sits on them. */
+		static Stream<UUID> things(List<SeatView> seats) {
+			return seats.stream()
+				.flatMap((seat) -> Stream.concat(Stream.of(seat.id().value()),
+						Stream.ofNullable(seat.official()).map((official) -> official.id().value())));
 		}
 
 	}

@@ -1,6 +1,7 @@
 package rimebook.documents;
 
 import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -65,11 +66,11 @@ class PublishedVersions {
 	static DocumentContent of(DocumentContent.Subject at, ResultVersion version, Object body) {
 		boolean official = version.state() == ResultVersion.ResultState.OFFICIAL;
 		Standing standing = version.standing();
-		return new DocumentContent(at,
+		return new DocumentContent(at.calledAsIn(standing),
 				new DocumentContent.Edition(version.number(),
 						official ? DocumentContent.Trust.OFFICIAL : DocumentContent.Trust.PROVISIONAL,
 						version.publishedAt(), version.fingerprint()),
-				standing.ruleSet(), body);
+				standing.ruleSet(), body, Set.of());
 	}
 
 }

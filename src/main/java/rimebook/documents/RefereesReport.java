@@ -1,11 +1,13 @@
 package rimebook.documents;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -35,12 +37,12 @@ class RefereesReport implements DocumentSource {
 
 	private final SegmentFacts facts;
 
-	private final Clock clock;
+	private final AsOfNow now;
 
-	RefereesReport(Subjects subjects, SegmentFacts facts, Clock clock) {
+	RefereesReport(Subjects subjects, SegmentFacts facts, AsOfNow now) {
 		this.subjects = subjects;
 		this.facts = facts;
-		this.clock = clock;
+		this.now = now;
 	}
 
 	@Override
@@ -61,7 +63,7 @@ class RefereesReport implements DocumentSource {
 	@Override
 	public DocumentContent read(DocumentRef ref) {
 		DocumentContent.Subject at = this.subjects.of(ref.segment());
-		return FieldSheets.asOf(this.clock, at, this.facts.of(at.event(), ref.segment()));
+		return this.now.of(at, this.facts.of(at.event(), ref.segment()), this.facts.things(at.event(), ref.segment()));
 	}
 
 	/** Gathers what happened in a segment from those who know. */
@@ -100,10 +102,7 @@ class RefereesReport implements DocumentSource {
 				.collect(Collectors.toMap(EntryView::id, (entry) -> entry.team().name()));
 			List<PerformanceView> performances = this.run.performances(segment);
 			Standing standing = this.standings.latest(segment).map(ResultVersion::standing).orElse(null);
-			List<FieldSheets.Official> officials = this.panels.seated(event)
-				.stream()
-				.flatMap((seat) -> FieldSheets.Official.of(seat).stream())
-				.toList();
+			List<FieldSheets.Official> officials = FieldSheets.Official.of(this.panels.seated(event));
 			return new Report(performances.stream().map((one) -> Skate.of(one, teams)).toList(),
 					this.reskates.ofSegment(segment)
 						.stream()
@@ -112,6 +111,15 @@ class RefereesReport implements DocumentSource {
 					(standing != null) ? standing.panelNotes() : List.of(), officials,
 					this.standings.corrections(segment, Integer.MAX_VALUE).size(),
 					this.protests.ofSegment(segment).size());
+		}
+
+		/** What is told of: performances, protests, the panel. */
+		Stream<UUID> things(EventView event, SegmentId segment) {
+			return Stream
+				.of(this.run.performances(segment).stream().map((one) -> one.id().value()),
+						this.protests.ofSegment(segment).stream().map((one) -> one.id().value()),
+						FieldSheets.Official.things(this.panels.seated(event)))
+				.flatMap(Function.identity());
 		}
 
 	}

@@ -66,7 +66,21 @@ class SegmentSheets {
 	 * @param signatures of referee and accountant; empty where it is not signed
 	 */
 	record SegmentBody(Standing standing, List<JudgedRow> rows, SegmentResultView.@Nullable Posting posting,
-			List<SegmentResultView.Signature> signatures) {
+			List<SegmentResultView.Signature> signatures) implements DocumentContent.NamesPeople {
+
+		@Override
+		public SegmentBody withoutPeople() {
+			return new SegmentBody(this.standing.withoutPeople(), this.rows, unnamed(this.posting), List.of());
+		}
+
+	}
+
+	/** The same posting without who did it. */
+	static SegmentResultView.@Nullable Posting unnamed(SegmentResultView.@Nullable Posting posting) {
+		return (posting == null) ? null
+				: new SegmentResultView.Posting(posting.segment(), posting.number(),
+						new SegmentResultView.Posted(posting.postedAt(), ""), "", posting.conductUntil(),
+						posting.calculationUntil());
 	}
 
 }

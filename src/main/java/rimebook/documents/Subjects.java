@@ -1,11 +1,14 @@
 package rimebook.documents;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
 
 /** Finds what a document is about. */
 @Component
@@ -18,14 +21,18 @@ class Subjects {
 	}
 
 	DocumentContent.Subject of(EventId id) {
-		EventView event = this.competitions.event(id);
-		return new DocumentContent.Subject(this.competitions.competition(event.competition()), event, null);
+		return of(this.competitions.event(id), null);
 	}
 
 	DocumentContent.Subject of(SegmentId id) {
 		EventView event = this.competitions.eventOf(id);
-		return new DocumentContent.Subject(this.competitions.competition(event.competition()), event,
-				event.segment(id));
+		return of(event, event.segment(id));
+	}
+
+	private DocumentContent.Subject of(EventView event, @Nullable SegmentView segment) {
+		CompetitionView competition = this.competitions.competition(event.competition());
+		return new DocumentContent.Subject(competition, event, segment,
+				DocumentContent.Names.of(competition, event, segment));
 	}
 
 }

@@ -89,6 +89,13 @@ public record Standing(String competition, String event, String segment, String 
 				this.officials);
 	}
 
+	/** The same standing without the names of its panel and what is said of it. */
+	public Standing withoutPeople() {
+		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
+				this.outlook, (this.panel != null) ? new Panel(this.panel.judges(), List.of()) : null, null);
+	}
+
 	/** The numbers of the judges in the order of the cards. */
 	public List<Integer> judgeNumbers() {
 		return (this.panel != null) ? this.panel.judges() : IntStream.rangeClosed(1, this.judges).boxed().toList();

@@ -30,6 +30,9 @@ public interface MethodStandings {
 	/** Tell whether it makes the standings of events that are judged like this one. */
 	boolean isFor(EventView event);
 
+	/** Name the rule set of an event, as its standing will. */
+	Sentence ruleSet(EventView event);
+
 	/**
 	 * Tabulate the closed cards of a segment.
 	 * @throws TabulationException if these cards cannot be tabulated

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.entries.EntryId;
 import rimebook.published.Standing;
+import rimebook.wording.Sentence;
 
 /** Standings of ordinals and factored places. */
 @Component
@@ -27,6 +28,11 @@ class PlacementStandings implements MethodStandings {
 	@Override
 	public boolean isFor(EventView event) {
 		return event.judging().method().isPlacement();
+	}
+
+	@Override
+	public Sentence ruleSet(EventView event) {
+		return RuleSetWords.ofEvent(event.rules(event.segments().get(0).kind()), event);
 	}
 
 	@Override

@@ -47,6 +47,11 @@ class PointsStandings implements MethodStandings {
 	}
 
 	@Override
+	public Sentence ruleSet(EventView event) {
+		return PointsWording.ofEvent(this.ruleSets.of(event), event);
+	}
+
+	@Override
 	public Standing ofSegment(SegmentFacts facts) {
 		EventView event = facts.event();
 		SegmentView segment = facts.segment();

@@ -36,6 +36,11 @@ class BallotStandings implements MethodStandings {
 	}
 
 	@Override
+	public Sentence ruleSet(EventView event) {
+		return Sentence.of("ballots.rules");
+	}
+
+	@Override
 	public Standing ofSegment(SegmentFacts facts) {
 		List<Line> lines = facts.field().closed().stream().map(BallotStandings::line).toList();
 		return standing(facts.event(), facts.segment().name(), facts.competition().name(),

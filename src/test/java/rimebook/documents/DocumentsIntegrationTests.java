@@ -3,19 +3,29 @@ package rimebook.documents;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
+import org.mockito.Mockito;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.audit.Anchor;
 import rimebook.audit.RecordAnchors;
+import rimebook.competition.Competitions;
+import rimebook.competition.DraftCompetition;
 import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.panels.SeatKind;
@@ -30,6 +40,11 @@ import rimebook.wording.Figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.eq;
+import static org.mockito.BDDMockito.then;
+import static org.mockito.BDDMockito.willThrow;
+import static org.mockito.Mockito.mock;
 import static rimebook.documents.PrintedText.words;
 
 @WholeApplication
@@ -155,6 +170,84 @@ class DocumentsIntegrationTests {
 	}
 
 	@Test
+	void finalResultShowsTheWayFromThePlacesOfTheSegmentsToTheTotal() {
+		SmallCompetition day = SmallCompetition.running(this.context, 4, 3);
+		day.open(1);
+		day.skateRest(1);
+		day.open(2);
+		day.skateRest(2);
+		Standing standing = this.standings.latest(day.event().id()).orElseThrow().standing();
+		for (Locale language : LANGUAGES) {
+			Figures figures = new Figures(language);
+			String result = text(DocumentRef.of(DocumentKind.FINAL_RESULT, day.event().id(), 0), language);
+			standing.segments()
+				.forEach((segment) -> assertThat(result)
+					.contains(words(segment.name() + "×" + figures.plain(segment.factor()))));
+			for (Standing.Row row : standing.rows()) {
+				assertThat(result).contains(words(row.why().in(language)) + figures.place(row.segmentPlaces().get(0))
+						+ figures.place(row.segmentPlaces().get(1)) + figures.total(row.total()));
+			}
+		}
+	}
+
+	/** Whatever kind it is, on its first sheet and on its last. */
+	@Test
+	void everyDocumentSaysWhatItIsOfAndHowItCanBeCompared() throws Exception {
+		PaperDay placement = PaperDay.placement(this.context);
+		placement.rule();
+		placement.post();
+		placement.protest();
+		Set<DocumentKind> seen = EnumSet.noneOf(DocumentKind.class);
+		for (DocumentRef ref : this.documents.offered(placement.small.event())) {
+			expectHead(placement, ref, "5 judges");
+			seen.add(ref.kind());
+		}
+		PaperDay points = PaperDay.points(this.context);
+		points.sign();
+		for (DocumentRef ref : this.documents.offered(points.small.event())) {
+			expectHead(points, ref, "Points");
+			seen.add(ref.kind());
+		}
+		assertThat(seen).isEqualTo(EnumSet.allOf(DocumentKind.class));
+	}
+
+	private void expectHead(PaperDay day, DocumentRef ref, String rules) throws Exception {
+		byte[] pdf = pdf(ref, Locale.ENGLISH);
+		String kind = ref.kind().word();
+		String text = PrintedText.of(pdf);
+		int sheets = PrintedText.sheets(pdf);
+		boolean official = ref.version() > 0 && day.small.event().isJudgedByPoints();
+		assertThat(text).as(kind)
+			.contains(words(day.small.competition().name()), words(day.small.event().name()), words(rules),
+					words(day.small.competition().facts().rulebook()))
+			.contains((ref.version() > 0) ? "Version" + ref.version() + "of" : "Asof")
+			.contains((ref.version() == 0) ? "Asitstands" : official ? "Official" : "Provisional")
+			.contains("Page1of" + sheets, "Page" + sheets + "of" + sheets, "Record:line");
+		if (ref.kind().about() == DocumentKind.About.SEGMENT) {
+			assertThat(text).as(kind).contains(words(day.small.event().segments().get(0).name()));
+		}
+		String fingerprint = this.documents.fingerprint(ref).orElseThrow().substring(0, 32);
+		assertThat(text).as(kind).contains("Fingerprintofthedata:" + fingerprint);
+		assertThat(PrintedText.scanned(pdf)).as(kind)
+			.endsWith("/follow/paper/%s/%s/%d/%s".formatted(kind, ref.subject(), ref.version(), fingerprint));
+	}
+
+	@Test
+	void aVersionIsCalledAsItWasWhateverIsRenamed() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		day.skateNext(1);
+		DocumentRef ref = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 1);
+		byte[] before = pdf(ref, Locale.ENGLISH);
+		DraftCompetition facts = day.competition().facts();
+		this.context.getBean(Competitions.class)
+			.change(day.competition().id(), day.competition().version(), new DraftCompetition("Renamed " + facts.name(),
+					facts.place(), facts.zone(), facts.firstDay(), facts.lastDay(), "Another rulebook"),
+					SmallCompetition.SECRETARY);
+		assertThat(pdf(ref, Locale.ENGLISH)).isEqualTo(before);
+	}
+
+	@Test
 	void whatIsPrintedBeforehandSaysWhatTheDesksSay() {
 		PaperDay day = PaperDay.placement(this.context);
 		String entries = text(day.ref(DocumentKind.ENTRY_LIST), Locale.ENGLISH);
@@ -170,6 +263,14 @@ class DocumentsIntegrationTests {
 			.starts()
 			.forEach((start) -> assertThat(order).contains(start.number() + words(team(day, start.entry().value()))));
 		assertThat(order).contains(words("Seed: seed 1."));
+		Map<Integer, List<StartingOrderView.Start>> groups = this.context.getBean(StartingOrderDraw.class)
+			.ofSegment(day.small.segment(1))
+			.orElseThrow()
+			.starts()
+			.stream()
+			.collect(Collectors.groupingBy(StartingOrderView.Start::group, TreeMap::new, Collectors.toList()));
+		groups.forEach((group, starts) -> assertThat(order).contains(words("Warm-up group " + group)
+				+ starts.get(0).number() + words(team(day, starts.get(0).entry().value()))));
 		day.small.seats().forEach((seat) -> assertThat(panel).contains(words(seat.label() + seat.official().name())));
 	}
 
@@ -231,6 +332,57 @@ class DocumentsIntegrationTests {
 		assertThat(text(day.ref(DocumentKind.ENTRY_LIST), Locale.ENGLISH))
 			.contains("Record:line" + head.line() + head.digest().substring(0, 32));
 		assertThat(Anchor.parse(head.line() + " " + head.digest().substring(0, 32))).isPresent();
+	}
+
+	/** What is noted is one line for all that is printed of a segment. */
+	@Test
+	void whatIsKeptOnPaperIsNotedOnceForEachVersion() {
+		SmallCompetition day = SmallCompetition.running(this.context, 3, 3);
+		day.open(1);
+		day.skateNext(1);
+		day.skateNext(1);
+		String place = "Paper: " + day.event().name() + ", " + day.event().segments().get(0).name() + ", "
+				+ day.competition().name();
+		pdf(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 2), Locale.ENGLISH);
+		ResultVersion version = this.standings.version(day.segment(1), 2).orElseThrow();
+		long line = this.record.ofVersion(version.scopeId(), 2, version.fingerprint()).orElseThrow().line();
+		assertThat(keptAt(place)).containsExactly(line);
+		this.database.sql("update record_anchor set line = 1 where place = ?").param(place).update();
+		pdf(DocumentRef.of(DocumentKind.JUDGES_DETAIL, day.segment(1), 2), Locale.ENGLISH);
+		assertThat(keptAt(place)).as("written once").containsExactly(1L);
+		day.skateNext(1);
+		pdf(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 0), Locale.ENGLISH);
+		assertThat(keptAt(place)).as("the newest asked for without its number").singleElement().isNotEqualTo(1L);
+		List<Long> newest = keptAt(place);
+		new PaperAnchors(this.record).note(noted(day, 1), this.record.ofLine(line).orElseThrow());
+		assertThat(keptAt(place)).as("after a start, of an older version").isEqualTo(newest);
+	}
+
+	private DocumentContent noted(SmallCompetition day, int version) {
+		return this.context.getBean(DocumentReading.class)
+			.read(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), version));
+	}
+
+	private List<Long> keptAt(String place) {
+		return this.database.sql("select line from record_anchor where place = ?")
+			.param(place)
+			.query(Long.class)
+			.list();
+	}
+
+	@Test
+	void aSheetIsPrintedWhereNothingCanBeNoted() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		day.open(1);
+		day.skateNext(1);
+		RecordAnchors readOnly = mock(RecordAnchors.class);
+		willThrow(new DataAccessResourceFailureException("read only")).given(readOnly).noteKeptForGood(any(), any());
+		DocumentContent content = noted(day, 1);
+		Anchor anchor = this.record.head().orElseThrow();
+		PaperAnchors anchors = new PaperAnchors(readOnly);
+		anchors.note(content, anchor);
+		anchors.note(content, anchor);
+		then(readOnly).should(Mockito.times(2)).noteKeptForGood(any(), eq(anchor));
 	}
 
 	@Test

@@ -1,10 +1,19 @@
 package rimebook.documents;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Map;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.ReaderException;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** What can be read on a document, without spaces, since a line break may be one. */
@@ -30,6 +39,25 @@ final class PrintedText {
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
+		}
+	}
+
+	/** What the drawing on the first sheet says to a camera. */
+	static String scanned(byte[] pdf) {
+		try (PDDocument document = Loader.loadPDF(pdf)) {
+			BufferedImage sheet = new PDFRenderer(document).renderImageWithDPI(0, 150);
+			int width = sheet.getWidth();
+			RGBLuminanceSource light = new RGBLuminanceSource(width, sheet.getHeight(),
+					sheet.getRGB(0, 0, width, sheet.getHeight(), null, 0, width));
+			return new QRCodeReader()
+				.decode(new BinaryBitmap(new HybridBinarizer(light)), Map.of(DecodeHintType.TRY_HARDER, true))
+				.getText();
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		catch (ReaderException ex) {
+			throw new AssertionError("Nothing to scan on the first sheet", ex);
 		}
 	}
 
