@@ -214,6 +214,7 @@ class DocumentsIntegrationTests {
 	private void expectHead(PaperDay day, DocumentRef ref, String rules) throws Exception {
 		byte[] pdf = pdf(ref, Locale.ENGLISH);
 		String kind = ref.kind().word();
+		assertThat(PrintedText.emptySheets(pdf)).as(kind).isEmpty();
 		String text = PrintedText.of(pdf);
 		int sheets = PrintedText.sheets(pdf);
 		boolean official = ref.version() > 0 && day.small.event().isJudgedByPoints();

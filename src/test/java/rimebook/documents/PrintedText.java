@@ -1,8 +1,11 @@
 package rimebook.documents;
 
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 
 import com.google.zxing.BinaryBitmap;
@@ -13,11 +16,16 @@ import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
 
 /** What can be read on a document, without spaces, since a line break may be one. */
 final class PrintedText {
+
+	/** How high the foot of a sheet is, in points. */
+	private static final int FOOT = 76;
 
 	private PrintedText() {
 	}
@@ -36,6 +44,26 @@ final class PrintedText {
 	static int sheets(byte[] pdf) {
 		try (PDDocument document = Loader.loadPDF(pdf)) {
 			return document.getNumberOfPages();
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	/** The numbers of sheets with nothing above the foot. */
+	static List<Integer> emptySheets(byte[] pdf) {
+		try (PDDocument document = Loader.loadPDF(pdf)) {
+			List<Integer> empty = new ArrayList<>();
+			for (PDPage sheet : document.getPages()) {
+				PDFTextStripperByArea area = new PDFTextStripperByArea();
+				area.addRegion("body", new Rectangle2D.Float(0, 0, sheet.getMediaBox().getWidth(),
+						sheet.getMediaBox().getHeight() - FOOT));
+				area.extractRegions(sheet);
+				if (area.getTextForRegion("body").isBlank()) {
+					empty.add(document.getPages().indexOf(sheet) + 1);
+				}
+			}
+			return empty;
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
