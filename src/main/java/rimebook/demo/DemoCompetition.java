@@ -19,8 +19,9 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
 import rimebook.entries.EntryImport;
-import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
+import rimebook.rehearsal.PanelPlan;
+import rimebook.rehearsal.PointsScript;
 import rimebook.tabulation.SegmentKind;
 
 import static rimebook.demo.DemoCrew.SECRETARY;
@@ -28,7 +29,7 @@ import static rimebook.demo.DemoCrew.SECRETARY;
 /** Builds the invented competition through the doors that people use. */
 @Component
 @Profile("demo")
-class DemoCompetition {
+class DemoCompetition implements PanelPlan {
 
 	static final String NAME = "Lantern Weekend";
 
@@ -43,6 +44,8 @@ class DemoCompetition {
 	private final DemoResults results;
 
 	private final DemoObjections objections;
+
+	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
 			DemoResults results, DemoObjections objections) {
@@ -69,8 +72,9 @@ class DemoCompetition {
 			.id();
 	}
 
-	/** The segments that the simulated panel marks, one after the other. */
-	List<SegmentId> underWay() {
+	/** The segments that are open at the start, one after the other. */
+	@Override
+	public List<SegmentId> segments() {
 		return this.competitions.events(id())
 			.stream()
 			.filter((event) -> event.segments().size() > 1)
@@ -78,9 +82,9 @@ class DemoCompetition {
 			.toList();
 	}
 
-	/** Send a seat's card from inside. */
-	void send(PerformanceView performance, SeatView seat, SegmentView segment) {
-		this.segments.send(performance, seat, segment);
+	@Override
+	public PointsScript script(PerformanceView performance) {
+		return this.free;
 	}
 
 	/** Build it from nothing. */

@@ -10,6 +10,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.pages.DeskEntry;
 import rimebook.pages.Notice;
+import rimebook.rehearsal.SimulatedPanel;
 
 /** Paces the simulated panel. */
 @Controller
@@ -29,29 +30,29 @@ class DemoController {
 
 	@GetMapping("/desk/demo")
 	String show(Model model) {
-		model.addAttribute("paused", this.runner.isPaused());
-		model.addAttribute("pace", this.runner.pace().toSeconds());
+		model.addAttribute("paused", this.runner.panel().isPaused());
+		model.addAttribute("pace", this.runner.panel().pace().toSeconds());
 		model.addAttribute("stand", this.panel.look());
 		return "demo/pace";
 	}
 
 	@PostMapping("/desk/demo/pause")
 	String pause(RedirectAttributes redirect) {
-		this.runner.pause();
+		this.runner.panel().pause();
 		Notice.give(redirect, "demo.pace.paused");
 		return PAGE;
 	}
 
 	@PostMapping("/desk/demo/resume")
 	String resume(RedirectAttributes redirect) {
-		this.runner.resume();
+		this.runner.panel().resume();
 		Notice.give(redirect, "demo.pace.resumed");
 		return PAGE;
 	}
 
 	@PostMapping("/desk/demo/step")
 	String step(RedirectAttributes redirect) {
-		this.runner.step();
+		this.runner.panel().step();
 		Notice.give(redirect, "demo.pace.stepped");
 		return PAGE;
 	}

@@ -20,6 +20,7 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
+import rimebook.rehearsal.KnownCodes;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 
@@ -57,9 +58,9 @@ class DemoCrew implements OpenHouse {
 
 	private final Panels panels;
 
-	private final DemoCodes codes;
+	private final KnownCodes codes;
 
-	DemoCrew(People people, Competitions competitions, Panels panels, DemoCodes codes) {
+	DemoCrew(People people, Competitions competitions, Panels panels, KnownCodes codes) {
 		this.codes = codes;
 		this.people = people;
 		this.competitions = competitions;

@@ -15,6 +15,7 @@ import rimebook.protests.CorrectionView;
 import rimebook.protests.Corrections;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
+import rimebook.rehearsal.PlausibleMarks;
 import rimebook.tabulation.CardMarks;
 
 import static rimebook.demo.DemoCrew.ACCOUNTANT;

@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVRecord;
 import rimebook.points.DeductionNotes;
 import rimebook.points.ElementCalls;
 import rimebook.points.PointsTasks;
+import rimebook.rehearsal.PointsScript;
 import rimebook.tabulation.points.JudgedElement;
 import rimebook.tabulation.points.Points;
 
@@ -19,7 +20,7 @@ import rimebook.tabulation.points.Points;
  * The invented performances of a segment judged by points: what was called, what each
  * judge gave, what was taken off.
  */
-final class DemoPerformances {
+final class DemoPerformances implements PointsScript {
 
 	private static final int JUDGES = 7;
 
@@ -40,7 +41,8 @@ final class DemoPerformances {
 	}
 
 	/** The elements that were called for a team. */
-	List<ElementCalls.CallElements.Call> calls(String team) {
+	@Override
+	public List<ElementCalls.CallElements.Call> calls(String team) {
 		return of(this.elements, team)
 			.map((row) -> new ElementCalls.CallElements.Call(null, row.get("code"), JudgedElement.ElementWorth.COUNTS,
 					null))
@@ -53,7 +55,8 @@ final class DemoPerformances {
 	}
 
 	/** What was taken off a team. */
-	List<DeductionNotes.NoteDeductions.Item> deductions(String team) {
+	@Override
+	public List<DeductionNotes.NoteDeductions.Item> deductions(String team) {
 		return of(this.deductions, team)
 			.map((row) -> new DeductionNotes.NoteDeductions.Item(row.get("item"), Integer.parseInt(row.get("count"))))
 			.toList();
@@ -63,7 +66,8 @@ final class DemoPerformances {
 	 * What a judge gave each element that counts, by its identity. Where others were
 	 * called than the files say, their grade is that of the same number, else 0.
 	 */
-	Map<UUID, Integer> grades(String team, int judge, List<PointsTasks.PointsTask.Element> called) {
+	@Override
+	public Map<UUID, Integer> grades(String team, int judge, List<PointsTasks.PointsTask.Element> called) {
 		List<Integer> given = of(this.elements, team).map((row) -> Integer.parseInt(row.get(column(judge)))).toList();
 		Map<UUID, Integer> grades = new LinkedHashMap<>();
 		called.stream()
@@ -74,7 +78,8 @@ final class DemoPerformances {
 	}
 
 	/** What a judge gave each component, in hundredths. */
-	Map<String, Integer> components(String team, int judge) {
+	@Override
+	public Map<String, Integer> components(String team, int judge) {
 		Map<String, Integer> marks = new LinkedHashMap<>();
 		of(this.components, team)
 			.forEach((row) -> marks.put(row.get("component"), Points.parse(row.get(column(judge))).hundredths()));

@@ -1,24 +1,24 @@
 package rimebook.demo;
 
-import java.util.UUID;
-
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
+import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
+import rimebook.entries.PlannedElements;
 import rimebook.panels.Panels;
-import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
-import rimebook.placement.MarkSubmission;
-import rimebook.shared.Actor;
-import rimebook.tabulation.CardMarks;
+import rimebook.rehearsal.PlacementPanel;
+import rimebook.rehearsal.PointsPanel;
 
 import static rimebook.demo.DemoCrew.REFEREE;
+import static rimebook.demo.DemoCrew.SECRETARY;
 
 /** Draws, opens and plays the segments of the invented competition. */
 @Component
@@ -33,17 +33,20 @@ class DemoSegments {
 
 	private final Entries entries;
 
-	private final MarkSubmission submission;
+	private final PlannedElements plans;
 
-	private final PointsRehearsal points;
+	private final PlacementPanel placement;
 
-	DemoSegments(StartingOrderDraw draw, SegmentRun run, Panels panels, Entries entries, MarkSubmission submission,
-			PointsRehearsal points) {
+	private final PointsPanel points;
+
+	DemoSegments(StartingOrderDraw draw, SegmentRun run, Panels panels, Entries entries, PlannedElements plans,
+			PlacementPanel placement, PointsPanel points) {
 		this.draw = draw;
 		this.run = run;
 		this.panels = panels;
 		this.entries = entries;
-		this.submission = submission;
+		this.plans = plans;
+		this.placement = placement;
 		this.points = points;
 	}
 
@@ -58,7 +61,7 @@ class DemoSegments {
 		open(segment, method);
 		for (PerformanceView performance : this.run.performances(segment.id())) {
 			this.run.call(performance.id(), performance.version(), REFEREE);
-			this.panels.judges(event.id()).forEach((seat) -> send(performance, seat, segment));
+			this.panels.judges(event.id()).forEach((seat) -> this.placement.send(performance, seat, segment));
 			this.run.close(performance.id(), this.run.performance(performance.id()).version(), REFEREE);
 		}
 	}
@@ -66,8 +69,8 @@ class DemoSegments {
 	/** Play a segment judged by points, what is planned for the next one included. */
 	void playByPoints(EventView event, SegmentView first, SegmentView free) {
 		DemoPerformances files = new DemoPerformances("short");
-		this.points.plan(event.id(), first.id(), files);
-		this.points.plan(event.id(), free.id(), new DemoPerformances("free"));
+		plan(event.id(), first.id(), files);
+		plan(event.id(), free.id(), new DemoPerformances("free"));
 		open(first, DrawMethod.WHOLE_FIELD);
 		for (PerformanceView performance : this.run.performances(first.id())) {
 			this.run.call(performance.id(), performance.version(), REFEREE);
@@ -78,12 +81,11 @@ class DemoSegments {
 		}
 	}
 
-	/** Send a seat's card from inside. */
-	void send(PerformanceView performance, SeatView seat, SegmentView segment) {
-		String team = this.entries.entry(performance.entry()).team().name();
-		CardMarks marks = PlausibleMarks.of(seat.number(), team, segment.name());
-		this.submission.submit(new MarkSubmission.SubmitCard(UUID.randomUUID(), performance.id(), 1, marks), seat.id(),
-				new Actor(seat.label(), "judge", "demo"));
+	/** Write down what every team of an event means to skate in a segment. */
+	private void plan(EventId event, SegmentId segment, DemoPerformances files) {
+		this.entries.ofEvent(event)
+			.forEach((entry) -> this.plans.plan(new PlannedElements.PlanElements(entry.id(), segment,
+					files.plan(entry.team().name()), this.plans.of(entry.id(), segment).version()), SECRETARY));
 	}
 
 }

@@ -1,10 +1,10 @@
 /**
  * Profile {@code demo} only: fills an invented competition through the public facades and
- * lets a simulated panel mark it through the same HTTP interface as tablets.
+ * lets the simulated panel of a rehearsal mark it.
  */
-@ApplicationModule(allowedDependencies = { "protests", "results", "stand", "performances", "placement", "points",
-		"panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation", "tabulation :: points",
-		"pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "rehearsal", "protests", "results", "stand", "performances", "placement",
+		"points", "panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation",
+		"tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.demo;
 

@@ -19,6 +19,8 @@ import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
+import rimebook.rehearsal.KnownCodes;
+import rimebook.rehearsal.SimulatedPanel;
 import rimebook.stand.StandView;
 import rimebook.testsupport.Visitor;
 
@@ -27,7 +29,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 /** A visitor who takes a seat of the demonstration keeps it. */
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
 		properties = { "spring.datasource.url=jdbc:h2:mem:demo-panel;DB_CLOSE_DELAY=-1", "rimebook.demo.paused=true" })
-@ActiveProfiles("demo")
+@ActiveProfiles({ "demo", "rehearsal" })
 class SimulatedPanelIntegrationTests {
 
 	private static final JsonMapper JSON = JsonMapper.shared();
@@ -36,7 +38,7 @@ class SimulatedPanelIntegrationTests {
 	private SimulatedPanel panel;
 
 	@Autowired
-	private DemoCodes codes;
+	private KnownCodes codes;
 
 	@Autowired
 	private Panels panels;

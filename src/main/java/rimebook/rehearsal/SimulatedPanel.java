@@ -1,4 +1,4 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.io.IOException;
 import java.net.URI;
@@ -12,9 +12,8 @@ import java.util.UUID;
 
 import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
-import org.springframework.context.annotation.Profile;
+import org.jspecify.annotations.Nullable;
 import org.springframework.core.env.Environment;
-import org.springframework.stereotype.Component;
 
 import rimebook.competition.SegmentId;
 import rimebook.panels.SeatId;
@@ -28,55 +27,65 @@ import rimebook.stand.StandView;
 /**
  * A referee who calls and closes, and a panel whose tablets send their cards over HTTP.
  * What it does next is read from the service each time, so it goes on after a restart
- * where it was. A seat that a visitor holds is left to the visitor; a card that does not
- * come from there after a while is sent from inside, so that the day goes on.
+ * where it was. A seat that somebody holds is left to them; a card that does not come
+ * from there after a while is sent from inside, so that the day goes on.
  */
-@Component
-@Profile("demo")
-class SimulatedPanel {
+public class SimulatedPanel {
 
 	private static final Log log = LogFactory.getLog(SimulatedPanel.class);
 
 	private static final Duration LEFT_TO_VISITOR = Duration.ofSeconds(45);
 
-	private final DemoCompetition demo;
+	private final PanelPlan plan;
+
+	private final PanelCast cast;
 
 	private final SegmentRun run;
 
 	private final Stand stand;
 
-	private final DemoSeats seats;
+	private final SharedSeats seats;
 
 	private final Environment environment;
 
-	private final PointsRehearsal points;
+	private final PlacementPanel placement;
 
-	private final DemoPerformances files = new DemoPerformances("free");
+	private final PointsPanel points;
 
 	private final Map<SeatId, PanelTablet> tablets = new HashMap<>();
 
 	private final HttpClient http = HttpClient.newHttpClient();
 
-	SimulatedPanel(DemoCompetition demo, SegmentRun run, Stand stand, DemoSeats seats, PointsRehearsal points,
-			Environment environment) {
-		this.demo = demo;
+	SimulatedPanel(PanelPlan plan, PanelCast cast, SegmentRun run, Stand stand, SharedSeats seats,
+			PlacementPanel placement, PointsPanel points, Environment environment) {
+		this.plan = plan;
+		this.cast = cast;
 		this.run = run;
 		this.stand = stand;
 		this.seats = seats;
+		this.placement = placement;
 		this.points = points;
 		this.environment = environment;
 	}
 
-	/** The first segment that is not finished, else the last, as the referee sees it. */
-	StandView look() {
+	/**
+	 * The first segment that is not finished, else the last, as the referee sees it;
+	 * {@code null} while none is open.
+	 */
+	public @Nullable StandView look() {
 		StandView view = null;
-		for (SegmentId segment : this.demo.underWay()) {
+		for (SegmentId segment : this.plan.segments()) {
 			view = this.stand.ofSegment(segment);
 			if (!view.isFinished()) {
 				return view;
 			}
 		}
-		return Objects.requireNonNull(view);
+		return view;
+	}
+
+	private StandView.@Nullable Now onIce() {
+		StandView view = look();
+		return (view != null) ? view.now() : null;
 	}
 
 	/**
@@ -91,17 +100,17 @@ class SimulatedPanel {
 
 	/**
 	 * The same.
-	 * @param visitors how long to wait for the cards of visitors
+	 * @param visitors how long to wait for the cards of seats that somebody holds
 	 */
-	boolean playOne(Duration skating, Duration between, Duration visitors) throws InterruptedException {
+	public boolean playOne(Duration skating, Duration between, Duration visitors) throws InterruptedException {
 		StandView view = look();
-		if (view.now() == null && view.next() == null) {
+		if (view == null || view.now() == null && view.next() == null) {
 			return false;
 		}
 		PerformanceView performance = (view.now() != null) ? view.now().row().performance() : call(view);
 		Thread.sleep(skating.toMillis());
 		if (view.event().isJudgedByPoints()) {
-			this.points.call(performance, this.files);
+			this.points.call(performance, this.plan.script(performance));
 		}
 		for (SeatView seat : this.seats.withCard(view.event().id())) {
 			sendIfMissing(seat, performance);
@@ -114,9 +123,31 @@ class SimulatedPanel {
 		return true;
 	}
 
+	/**
+	 * Mark the team on the ice and leave everything else to the crew: who calls, closes
+	 * and, in points judging, which elements are called. Without them there is nothing to
+	 * grade yet.
+	 * @param between how long from one card to the next
+	 */
+	void markOnIce(Duration between) throws InterruptedException {
+		StandView view = look();
+		if (view == null || view.now() == null) {
+			return;
+		}
+		PerformanceView performance = view.now().row().performance();
+		if (view.event().isJudgedByPoints() && !this.points.isCalled(performance)) {
+			return;
+		}
+		for (SeatView seat : this.seats.withCard(view.event().id())) {
+			if (sendIfMissing(seat, performance)) {
+				Thread.sleep(between.toMillis());
+			}
+		}
+	}
+
 	private PerformanceView call(StandView view) {
 		PerformanceView next = Objects.requireNonNull(view.next()).performance();
-		this.run.call(next.id(), next.version(), DemoCrew.REFEREE);
+		this.run.call(next.id(), next.version(), this.cast.referee());
 		return this.run.performance(next.id());
 	}
 
@@ -129,17 +160,18 @@ class SimulatedPanel {
 
 	private void close(PerformanceView performance) {
 		try {
-			this.run.close(performance.id(), this.run.performance(performance.id()).version(), DemoCrew.REFEREE);
+			this.run.close(performance.id(), this.run.performance(performance.id()).version(), this.cast.referee());
 		}
 		catch (RimebookException ex) {
 			log.info("The simulated referee leaves this to a visitor: " + ex.getMessage());
 		}
 	}
 
-	private void sendIfMissing(SeatView seat, PerformanceView performance) throws InterruptedException {
-		StandView.Now now = look().now();
-		if (now == null || hasSent(now, seat)) {
-			return;
+	/** Tell whether the service took a card. */
+	private boolean sendIfMissing(SeatView seat, PerformanceView performance) throws InterruptedException {
+		StandView view = look();
+		if (view == null || view.now() == null || hasSent(view.now(), seat)) {
+			return false;
 		}
 		try {
 			PanelTablet tablet = this.tablets.computeIfAbsent(seat.id(), (id) -> tablet());
@@ -147,25 +179,22 @@ class SimulatedPanel {
 			if (!tablet.isPaired()) {
 				join(tablet, seat);
 			}
-			if (tablet.isPaired()) {
-				send(tablet, seat, performance, now.row().team());
-			}
+			return tablet.isPaired() && send(tablet, seat, performance, view);
 		}
 		catch (IOException ex) {
 			log.info("A simulated tablet had no answer", ex);
+			return false;
 		}
 	}
 
-	private void send(PanelTablet tablet, SeatView seat, PerformanceView performance, String team)
+	private boolean send(PanelTablet tablet, SeatView seat, PerformanceView performance, StandView view)
 			throws IOException, InterruptedException {
-		StandView view = look();
 		if (view.event().isJudgedByPoints()) {
-			tablet.send(UUID.randomUUID(), performance.id(), this.points.marks(performance, seat, this.files));
+			return tablet.send(UUID.randomUUID(), performance.id(),
+					this.points.marks(performance, seat, this.plan.script(performance)));
 		}
-		else {
-			tablet.send(UUID.randomUUID(), performance.id(),
-					PlausibleMarks.of(seat.number(), team, view.segment().name()));
-		}
+		return tablet.send(UUID.randomUUID(), performance.id(),
+				this.placement.marks(performance, seat, view.segment()));
 	}
 
 	private PanelTablet tablet() {
@@ -188,11 +217,11 @@ class SimulatedPanel {
 	private void awaitVisitors(Duration longest) throws InterruptedException {
 		long patience = longest.toSeconds();
 		while (isSomethingMissing() && patience-- > 0) {
-			this.seats.give(look().event().id());
+			giveSeats();
 			Thread.sleep(1000);
 		}
 		StandView view = look();
-		if (view.now() != null) {
+		if (view != null && view.now() != null) {
 			PerformanceView performance = view.now().row().performance();
 			for (SeatView seat : this.seats.judges(view.event().id())) {
 				sendIfMissing(seat, performance);
@@ -201,21 +230,28 @@ class SimulatedPanel {
 		}
 	}
 
+	private void giveSeats() {
+		StandView view = look();
+		if (view != null) {
+			this.seats.give(view.event().id());
+		}
+	}
+
 	private void sendFromInsideIfMissing(SeatView seat, PerformanceView performance) {
 		StandView view = look();
-		if (view.now() == null || hasSent(view.now(), seat)) {
+		if (view == null || view.now() == null || hasSent(view.now(), seat)) {
 			return;
 		}
 		if (view.event().isJudgedByPoints()) {
-			this.points.send(performance, seat, this.files);
+			this.points.send(performance, seat, this.plan.script(performance));
 		}
 		else {
-			this.demo.send(performance, seat, view.segment());
+			this.placement.send(performance, seat, view.segment());
 		}
 	}
 
 	private boolean isSomethingMissing() {
-		StandView.Now now = look().now();
+		StandView.Now now = onIce();
 		return now != null && !now.isComplete();
 	}
 

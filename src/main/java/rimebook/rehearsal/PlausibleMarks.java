@@ -1,4 +1,4 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.util.Random;
 
@@ -8,7 +8,7 @@ import rimebook.tabulation.CardMarks;
  * Marks as a panel might give them: a team has its strength, a judge a leaning, and every
  * card its own accident. The same seat, team and segment always get the same card.
  */
-final class PlausibleMarks {
+public final class PlausibleMarks {
 
 	private static final long SEED = 20270213;
 
@@ -21,7 +21,7 @@ final class PlausibleMarks {
 	 * @param team the team's name
 	 * @param segment the segment's name
 	 */
-	static CardMarks of(int seat, String team, String segment) {
+	public static CardMarks of(int seat, String team, String segment) {
 		double strength = 4.5 + 0.9 * random(team).nextDouble() + 0.2 * random(team + segment).nextGaussian();
 		double leaning = 0.1 * random("seat " + seat).nextGaussian();
 		Random accident = random(seat + team + segment);

@@ -1,4 +1,4 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.time.Instant;
 import java.util.Map;
@@ -7,31 +7,31 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.annotation.Profile;
-import org.springframework.stereotype.Component;
 
 import rimebook.panels.Panels;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 
 /**
- * The codes of seats that the demonstration offers to whoever comes. The service itself
- * shows a code only until a tablet has joined, and the simulated ones join at once.
+ * The codes of seats, for the simulated tablets and for whoever wants to sit beside them.
+ * The service itself shows a code only until a tablet has joined, and the simulated ones
+ * join at once.
  */
-@Component
-@Profile("demo")
-class DemoCodes {
+public class KnownCodes {
 
 	private final Panels panels;
 
+	private final PanelCast cast;
+
 	private final Map<SeatId, Known> known = new ConcurrentHashMap<>();
 
-	DemoCodes(Panels panels) {
+	KnownCodes(Panels panels, PanelCast cast) {
 		this.panels = panels;
+		this.cast = cast;
 	}
 
 	/** The code of a seat, if it was seen since it was made. */
-	Optional<String> of(SeatView seat) {
+	public Optional<String> of(SeatView seat) {
 		if (seat.code() != null) {
 			this.known.put(seat.id(), new Known(seat.code(), seat.access().codeIssuedAt()));
 		}
@@ -41,8 +41,8 @@ class DemoCodes {
 	}
 
 	/** The code of a seat; a new one if that is not known, as after a start. */
-	String orNew(SeatView seat) {
-		return of(seat).orElseGet(() -> of(this.panels.issueCode(seat.id(), DemoCrew.REFEREE)).orElseThrow());
+	public String orNew(SeatView seat) {
+		return of(seat).orElseGet(() -> of(this.panels.issueCode(seat.id(), this.cast.referee())).orElseThrow());
 	}
 
 	private record Known(String code, @Nullable Instant issuedAt) {

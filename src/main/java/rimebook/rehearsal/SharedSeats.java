@@ -1,13 +1,10 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-
-import org.springframework.context.annotation.Profile;
-import org.springframework.stereotype.Component;
 
 import rimebook.competition.EventId;
 import rimebook.panels.Panels;
@@ -16,9 +13,7 @@ import rimebook.panels.SeatTakeoverQuestions;
 import rimebook.panels.SeatView;
 
 /** The seats that visitors and simulated tablets share, as the referee gives them. */
-@Component
-@Profile("demo")
-class DemoSeats {
+class SharedSeats {
 
 	/** A tablet looks every few seconds; one that was quiet for so long has gone. */
 	private static final Duration ALIVE = Duration.ofMinutes(1);
@@ -27,14 +22,17 @@ class DemoSeats {
 
 	private final SeatTakeoverQuestions questions;
 
-	private final DemoCodes codes;
+	private final KnownCodes codes;
+
+	private final PanelCast cast;
 
 	private final Clock clock;
 
-	DemoSeats(Panels panels, SeatTakeoverQuestions questions, DemoCodes codes, Clock clock) {
+	SharedSeats(Panels panels, SeatTakeoverQuestions questions, KnownCodes codes, PanelCast cast, Clock clock) {
 		this.panels = panels;
 		this.questions = questions;
 		this.codes = codes;
+		this.cast = cast;
 		this.clock = clock;
 	}
 
@@ -51,7 +49,7 @@ class DemoSeats {
 	/** Let every visitor who asks for a seat have it. */
 	void give(EventId event) {
 		this.questions.ofEvent(event)
-			.forEach((one) -> this.questions.answer(one.seat(), one.askedAt(), true, DemoCrew.REFEREE));
+			.forEach((one) -> this.questions.answer(one.seat(), one.askedAt(), true, this.cast.referee()));
 	}
 
 	/**

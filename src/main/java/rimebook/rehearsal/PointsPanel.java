@@ -1,15 +1,9 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.util.List;
 import java.util.UUID;
 
-import org.springframework.context.annotation.Profile;
-import org.springframework.stereotype.Component;
-
-import rimebook.competition.EventId;
-import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
-import rimebook.entries.PlannedElements;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
 import rimebook.points.CalledElement;
@@ -19,16 +13,11 @@ import rimebook.points.ListAuthorisations;
 import rimebook.points.PointsMarks;
 import rimebook.points.PointsSubmission;
 import rimebook.points.PointsTasks;
-import rimebook.shared.Actor;
 
-/** The invented technical panel and judges of an event judged by points. */
-@Component
-@Profile("demo")
-class PointsRehearsal {
+/** The simulated technical panel and judges of an event judged by points. */
+public class PointsPanel {
 
 	private final Entries entries;
-
-	private final PlannedElements plans;
 
 	private final ElementCalls calls;
 
@@ -38,45 +27,46 @@ class PointsRehearsal {
 
 	private final PointsSubmission cards;
 
-	PointsRehearsal(Entries entries, PlannedElements plans, ElementCalls calls, ListAuthorisations authorisations,
-			DeductionNotes deductions, PointsSubmission cards) {
+	private final PanelCast cast;
+
+	PointsPanel(Entries entries, ElementCalls calls, ListAuthorisations authorisations, DeductionNotes deductions,
+			PointsSubmission cards, PanelCast cast) {
 		this.entries = entries;
-		this.plans = plans;
 		this.calls = calls;
 		this.authorisations = authorisations;
 		this.deductions = deductions;
 		this.cards = cards;
-	}
-
-	/** Write down what every team of an event means to skate in a segment. */
-	void plan(EventId event, SegmentId segment, DemoPerformances files) {
-		this.entries.ofEvent(event)
-			.forEach((entry) -> this.plans.plan(new PlannedElements.PlanElements(entry.id(), segment,
-					files.plan(entry.team().name()), this.plans.of(entry.id(), segment).version()),
-					DemoCrew.SECRETARY));
+		this.cast = cast;
 	}
 
 	/** Call the elements and note the deductions, unless somebody did. */
-	void call(PerformanceView performance, DemoPerformances files) {
+	public void call(PerformanceView performance, PointsScript script) {
 		String team = team(performance);
 		if (this.calls.ofPerformance(performance.id()).isEmpty()) {
-			this.calls.call(new ElementCalls.CallElements(performance.id(), 1, files.calls(team)), DemoCrew.TECHNICAL);
+			this.calls.call(new ElementCalls.CallElements(performance.id(), 1, script.calls(team)),
+					this.cast.technical());
 		}
-		List<DeductionNotes.NoteDeductions.Item> items = files.deductions(team);
+		List<DeductionNotes.NoteDeductions.Item> items = script.deductions(team);
 		if (!items.isEmpty() && this.deductions.ofPerformance(performance.id()).isEmpty()) {
-			this.deductions.note(new DeductionNotes.NoteDeductions(performance.id(), 1, items), DemoCrew.TECHNICAL);
+			this.deductions.note(new DeductionNotes.NoteDeductions(performance.id(), 1, items), this.cast.technical());
 		}
+	}
+
+	/** Tell whether somebody called elements. */
+	boolean isCalled(PerformanceView performance) {
+		return this.calls.ofPerformance(performance.id()).isPresent();
 	}
 
 	/** Authorise the elements, unless somebody did or a review is open. */
-	void authorise(PerformanceView performance) {
+	public void authorise(PerformanceView performance) {
 		this.calls.ofPerformance(performance.id())
 			.filter((list) -> list.elements().stream().noneMatch(CalledElement::review))
-			.ifPresent((list) -> this.authorisations.authorise(performance.id(), list.sequence(), DemoCrew.TECHNICAL));
+			.ifPresent(
+					(list) -> this.authorisations.authorise(performance.id(), list.sequence(), this.cast.technical()));
 	}
 
 	/** What a seat gives the elements that are called now. */
-	PointsMarks marks(PerformanceView performance, SeatView seat, DemoPerformances files) {
+	PointsMarks marks(PerformanceView performance, SeatView seat, PointsScript script) {
 		String team = team(performance);
 		List<PointsTasks.PointsTask.Element> called = this.calls.ofPerformance(performance.id())
 			.orElseThrow()
@@ -85,13 +75,13 @@ class PointsRehearsal {
 			.map((element) -> new PointsTasks.PointsTask.Element(element.id(), element.number(), element.code(), "",
 					element.counts()))
 			.toList();
-		return new PointsMarks(files.grades(team, seat.number(), called), files.components(team, seat.number()));
+		return new PointsMarks(script.grades(team, seat.number(), called), script.components(team, seat.number()));
 	}
 
 	/** Send a seat's card from inside, as for the segments that are over at the start. */
-	void send(PerformanceView performance, SeatView seat, DemoPerformances files) {
+	public void send(PerformanceView performance, SeatView seat, PointsScript script) {
 		this.cards.submit(new PointsSubmission.SubmitPointsCard(UUID.randomUUID(), performance.id(), 1,
-				marks(performance, seat, files)), seat.id(), new Actor(seat.label(), "judge", "demo"));
+				marks(performance, seat, script)), seat.id(), this.cast.judge(seat));
 	}
 
 	private String team(PerformanceView performance) {

@@ -1,4 +1,4 @@
-package rimebook.demo;
+package rimebook.rehearsal;
 
 import java.io.IOException;
 import java.math.BigDecimal;
