@@ -1,0 +1,88 @@
+package rimebook.rehearsal;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.test.context.ActiveProfiles;
+
+import rimebook.panels.Panels;
+import rimebook.panels.SeatView;
+import rimebook.testsupport.BrowserTest;
+import rimebook.testsupport.Browsers;
+import rimebook.testsupport.Looks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** The band stays in sight and takes nothing off the pages that fill their screen. */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
+		properties = { "spring.datasource.url=jdbc:h2:mem:demo-panel;DB_CLOSE_DELAY=-1", "rimebook.demo.paused=true" })
+@ActiveProfiles({ "demo", "rehearsal" })
+@BrowserTest
+class MarkedPagesBrowserTests {
+
+	private final Browsers screens;
+
+	@Autowired
+	private SimulatedPanel panel;
+
+	@Autowired
+	private KnownCodes codes;
+
+	@Autowired
+	private Panels panels;
+
+	MarkedPagesBrowserTests(Browsers screens) {
+		this.screens = screens;
+	}
+
+	@Test
+	void theCardStillFitsItsTablet() {
+		SeatView seat = this.panels.judges(this.panel.look().event().id()).get(4);
+		Page card = this.screens.joined(this.codes.orNew(seat));
+		for (int[] size : new int[][] { { 820, 1180 }, { 1180, 820 }, { 1280, 800 } }) {
+			card.setViewportSize(size[0], size[1]);
+			assertThat(card.evaluate("document.documentElement.scrollHeight")).as(size[0] + " wide").isEqualTo(size[1]);
+			Looks.drawWindow(card, "rehearsal-card-" + size[0]);
+		}
+		Looks.expectAccessible(card);
+	}
+
+	@Test
+	void theBoardStillFitsItsScreen() {
+		Page board = this.screens.screen(1440, 900);
+		board.navigate("/follow/lantern-weekend/board");
+		assertThat(board.evaluate("document.documentElement.scrollHeight")).isEqualTo(900);
+		Looks.expectAccessible(board);
+		Looks.drawWindow(board, "rehearsal-board");
+	}
+
+	@Test
+	void theBandIsInSightWhereverSomebodyReads() {
+		Page page = this.screens.screen(1440, 900);
+		page.navigate("/sign-in");
+		draw(page, "rehearsal-sign-in");
+		page.locator("[name=signInName]").fill("referee");
+		page.locator("[name=password]").fill("whistle-and-rule");
+		page.locator("form[action='/sign-in'] button").click();
+		for (String path : new String[] { "/desk", "/desk/stand/" + this.panel.look().segment().id(),
+				"/follow/lantern-weekend/junior/short-programme" }) {
+			page.navigate(path);
+			Looks.expectAccessible(page);
+			page.evaluate("window.scrollTo(0, document.body.scrollHeight)");
+			BoundingBox band = page.locator(".rehearsal-band").boundingBox();
+			assertThat(band.y).as(path).isZero();
+			page.evaluate("window.scrollTo(0, 0)");
+			draw(page, "rehearsal" + path.replaceAll("/[0-9a-f-]{36}", "").replace('/', '-'));
+		}
+	}
+
+	private static void draw(Page page, String name) {
+		for (int width : new int[] { 390, 820, 1440 }) {
+			Looks.expectFits(page, width);
+			Looks.drawWindow(page, name + "-" + width);
+		}
+	}
+
+}
