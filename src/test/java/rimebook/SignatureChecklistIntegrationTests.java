@@ -280,7 +280,11 @@ class SignatureChecklistIntegrationTests {
 			.select(".check-lines a[href^=/desk/stand]")).isNotEmpty();
 		String live = page.document().select("#checks").attr("hx-get");
 		assertThat(accountant.json("GET", live, "").statusCode()).isEqualTo(204);
-		this.day.skateNext(1);
+		PerformanceView called = this.day.callNext(1);
+		assertThat(accountant.json("GET", live, "").body()).as("a mere call changes no result")
+			.doesNotContain("The result has changed since this page was opened.");
+		this.day.sendAll(called);
+		this.day.close(called);
 		assertThat(accountant.json("GET", live, "").body()).contains("All 2 performances are done.",
 				"The result has changed since this page was opened.");
 	}

@@ -190,7 +190,7 @@ class SegmentResult {
 				new SegmentResultView.Signatures(
 						new SegmentResultView.Signature(this.refereeSignature, this.refereeSignedAt),
 						new SegmentResultView.Signature(this.accountantSignature, this.accountantSignedAt)),
-				(this.version != null) ? this.version : 0);
+				this.standingNumber, (this.version != null) ? this.version : 0);
 	}
 
 }

@@ -1,6 +1,7 @@
 package rimebook.results;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
@@ -14,10 +15,22 @@ import rimebook.wording.Sentence;
  *
  * @param posted when it was posted last, {@code null} before that; protests against what
  * changed then are timed from it, see {@link Posting}
- * @param version to be given back with every act on it
+ * @param standing how many standings of it there were; the number of the newest
+ * @param version to be given back with every act on it; it counts what happens on the
+ * ice, too
  */
 public record SegmentResultView(SegmentId segment, SegmentResultState state, Ice ice, @Nullable Posted posted,
-		Signatures signatures, int version) {
+		Signatures signatures, int standing, int version) {
+
+	/**
+	 * A print of what is posted and signed: it stays the same while a team is called or
+	 * broken off, and differs with each new standing, state and signature.
+	 */
+	public String print() {
+		return Integer.toHexString(List.of(this.state.name(), String.valueOf(this.posted), this.signatures.toString(),
+				String.valueOf(this.standing))
+			.hashCode());
+	}
 
 	/** The team on the ice, {@code null} for none. */
 	public @Nullable EntryId onIce() {

@@ -407,7 +407,7 @@ class Stage {
 							new SegmentResultView.Ice(this.onIce, false), posted,
 							new SegmentResultView.Signatures(new SegmentResultView.Signature("Referee", null),
 									new SegmentResultView.Signature("Accountant", null)),
-							Stage.this.begin + this.count));
+							this.count, Stage.this.begin + this.count));
 		}
 
 		Optional<ResultVersion> version(int number) {

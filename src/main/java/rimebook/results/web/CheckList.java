@@ -31,13 +31,15 @@ class CheckList {
 
 	/**
 	 * Lay it out.
-	 * @param version the version of the result that the page around it shows
+	 * @param shown the print of the result that the page around it shows, empty where
+	 * that is the result of now
 	 * @return a print of all that is shown
 	 */
-	String into(SegmentId segment, int version, Authentication person, Model model) {
+	String into(SegmentId segment, String shown, Authentication person, Model model) {
 		List<CheckLine> lines = this.checklist.of(segment).stream().map((one) -> line(one, person)).toList();
 		Optional<SegmentResultView> result = this.standings.result(segment);
-		boolean older = result.map(SegmentResultView::version).orElse(0) != version;
+		String now = result.map(SegmentResultView::print).orElse("");
+		boolean older = !shown.isEmpty() && !shown.equals(now);
 		int met = (int) lines.stream().filter(CheckLine::isMet).count();
 		String print = Integer.toHexString((lines + " " + older).hashCode());
 		model.addAttribute("checks", lines);
@@ -47,7 +49,7 @@ class CheckList {
 				result.filter((one) -> one.state() == SegmentResultView.SegmentResultState.OFFICIAL).isPresent());
 		model.addAttribute("held", lines.stream().anyMatch((line) -> line.condition().holdsBack()));
 		model.addAttribute("older", older);
-		model.addAttribute("seenVersion", version);
+		model.addAttribute("shown", shown.isEmpty() ? now : shown);
 		model.addAttribute("print", print);
 		return print;
 	}

@@ -75,10 +75,10 @@ class ResultsController {
 	/** The check list, if it is no longer as the page shows it. */
 	@GetMapping("/live")
 	@Nullable String follow(@ModelAttribute(name = VISITOR, binding = false) Visitor visitor,
-			@RequestParam(defaultValue = "0") int version, @RequestParam(defaultValue = "") String seen, Model model,
+			@RequestParam(defaultValue = "") String shown, @RequestParam(defaultValue = "") String seen, Model model,
 			HttpServletResponse response) {
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-		if (this.checks.into(visitor.segment(), version, visitor.person(), model).equals(seen)) {
+		if (this.checks.into(visitor.segment(), shown, visitor.person(), model).equals(seen)) {
 			response.setStatus(HttpStatus.NO_CONTENT.value());
 			return null;
 		}
@@ -93,7 +93,7 @@ class ResultsController {
 		model.addAttribute("page", page);
 		model.addAttribute("fromMemory", this.ruleSets.fromMemory(page.event()));
 		model.addAttribute("segment", segment);
-		this.checks.into(segment, version, visitor.person(), model);
+		this.checks.into(segment, "", visitor.person(), model);
 		whoSigns(segment, visitor.actor(), model);
 		return version;
 	}
