@@ -113,8 +113,9 @@ class MendedNamesIntegrationTests {
 	void bothLinesAreOnTheRecordAndAnOlderPageIsRefused() {
 		Visitor.Page older = this.secretary.open("/desk/entries/team/" + this.team.id());
 		mend();
-		assertThat(this.database.sql(
-				"select before_text || ' > ' || after_text from record_line where subject_id in (?, ?) order by number")
+		assertThat(this.database
+			.sql("select before_text || ' > ' || after_text from record_line where subject_id in (?, ?) "
+					+ "and before_text <> '' order by number")
 			.params(this.team.id().toString(), this.team.club().id().toString())
 			.query(String.class)
 			.list())

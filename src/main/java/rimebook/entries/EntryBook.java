@@ -1,5 +1,7 @@
 package rimebook.entries;
 
+import java.util.Optional;
+
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
@@ -29,11 +31,26 @@ class EntryBook {
 		this.window = window;
 	}
 
+	/** The same club may be written down for another competition at the same moment. */
 	EntryView enter(CompetitionView competition, EnterTeam order, Actor actor) {
 		String lateReason = this.window.admit(competition, order.event(), order.lateReason());
-		Entry entry = written(order, lateReason);
+		try {
+			return entered(order, lateReason, actor);
+		}
+		catch (DataIntegrityViolationException ex) {
+			throw new ConflictException("entry-meanwhile", "team", Sentence.of("entries.meanwhile"));
+		}
+	}
+
+	private EntryView entered(EnterTeam order, String lateReason, Actor actor) {
+		Team team = this.register.team(order, actor);
+		Optional<Entry> known = this.entries.findByEventIdAndTeam(order.event().value(), team);
+		String before = known.map((entry) -> "withdrawn: " + entry.withdrawnReason()).orElse("");
+		Entry entry = known.orElseGet(() -> new Entry(this.acts.nextId(), order.event(), team));
+		entry.enter(lateReason, this.acts.now());
+		this.entries.saveAndFlush(entry);
 		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.entered")
-			.to(entry.inWords())
+			.from(before, entry.inWords())
 			.because(lateReason);
 		this.acts.publish(new EntryEvent.Entered(entry.id(), entry.event(), change));
 		return entry.view();
@@ -63,20 +80,6 @@ class EntryBook {
 			.from(before, entry.inWords())
 			.because(reason);
 		return new EntryEvent.Reinstated(entry.id(), entry.event(), change);
-	}
-
-	/** The same club may be written down for another competition at the same moment. */
-	private Entry written(EnterTeam order, String lateReason) {
-		try {
-			Team team = this.register.team(order);
-			Entry entry = this.entries.findByEventIdAndTeam(order.event().value(), team)
-				.orElseGet(() -> new Entry(this.acts.nextId(), order.event(), team));
-			entry.enter(lateReason, this.acts.now());
-			return this.entries.saveAndFlush(entry);
-		}
-		catch (DataIntegrityViolationException ex) {
-			throw new ConflictException("entry-meanwhile", "team", Sentence.of("entries.meanwhile"));
-		}
 	}
 
 }

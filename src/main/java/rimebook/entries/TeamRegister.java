@@ -5,7 +5,9 @@ import java.util.Optional;
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
 
-import rimebook.shared.Ids;
+import rimebook.shared.Actor;
+import rimebook.shared.Acts;
+import rimebook.shared.AuditedChange;
 
 /**
  * Finds clubs and teams by their names in whatever form, and writes down those that are
@@ -18,19 +20,26 @@ class TeamRegister {
 
 	private final TeamRepository teams;
 
-	private final Ids ids;
+	private final Acts acts;
 
-	TeamRegister(ClubRepository clubs, TeamRepository teams, Ids ids) {
+	TeamRegister(ClubRepository clubs, TeamRepository teams, Acts acts) {
 		this.clubs = clubs;
 		this.teams = teams;
-		this.ids = ids;
+		this.acts = acts;
 	}
 
-	Team team(EnterTeam order) {
-		Club club = club(order.club(), order.town());
-		Team team = known(club, order.team())
-			.orElseGet(() -> this.teams.save(new Team(this.ids.next(), club, order.team())));
+	/** The team that is to be entered; what of it is new or changes is told as such. */
+	Team team(EnterTeam order, Actor actor) {
+		Club club = club(order.club(), order.town(), actor);
+		Optional<Team> known = known(club, order.team());
+		Team team = known.orElseGet(() -> this.teams.save(new Team(this.acts.nextId(), club, order.team())));
+		String before = known.map(Team::inWords).orElse("");
 		team.say(order.spokenAs());
+		if (!team.inWords().equals(before)) {
+			this.acts
+				.publish(AuditedChange.of(actor, "team", team.id(), known.isPresent() ? "team.changed" : "team.added")
+					.from(before, team.inWords()));
+		}
 		return team;
 	}
 
@@ -47,9 +56,15 @@ class TeamRegister {
 				.findFirst());
 	}
 
-	private Club club(String name, String town) {
-		Club club = known(name).orElseGet(() -> this.clubs.save(new Club(this.ids.next(), name, town)));
+	private Club club(String name, String town, Actor actor) {
+		Club club = known(name).orElseGet(() -> added(name, town, actor));
 		club.checkTown(town);
+		return club;
+	}
+
+	private Club added(String name, String town, Actor actor) {
+		Club club = this.clubs.save(new Club(this.acts.nextId(), name, town));
+		this.acts.publish(AuditedChange.of(actor, "club", club.id(), "club.added").to(club.inWords()));
 		return club;
 	}
 
