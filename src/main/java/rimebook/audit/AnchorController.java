@@ -72,6 +72,7 @@ class AnchorController {
 
 	/**
 	 * A published version and places that were known to hold an anchor which covers it.
+	 * An anchor that fits the record no more covers nothing of it.
 	 *
 	 * @param places a few of them, those with the newest anchors first
 	 * @param more how many further ones there are
@@ -86,7 +87,7 @@ class AnchorController {
 		 */
 		static CoveredVersion of(ReadableLine read, List<RecordAnchors.Kept> kept) {
 			List<String> places = kept.stream()
-				.filter((place) -> place.line() >= read.line().number())
+				.filter((place) -> place.fits() && place.line() >= read.line().number())
 				.map(RecordAnchors.Kept::place)
 				.toList();
 			int shown = Math.min(SHOWN, places.size());

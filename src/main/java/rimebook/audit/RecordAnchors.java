@@ -12,9 +12,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.apache.commons.logging.Log;
+import org.apache.commons.logging.LogFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Gives out what others keep of the record: on paper, on pages, on tablets, in a second
@@ -22,6 +26,8 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class RecordAnchors {
+
+	private static final Log log = LogFactory.getLog(RecordAnchors.class);
 
 	private static final String OF_VERSION = """
 			select number, digest, written_at from record_line
@@ -38,8 +44,14 @@ public class RecordAnchors {
 			when matched then update set line = :line, digest = :digest, kept_at = :at
 			when not matched then insert (place, line, digest, kept_at) values (n.place, :line, :digest, :at)""";
 
-	private static final String KEEP_FOR_GOOD = KEEP.replace("when matched then",
-			"when matched and a.line < :line then");
+	private static final String KEEP_FOR_GOOD = KEEP.replace("when matched then", """
+			when matched and (a.line < :line or not exists (select 1 from record_line l
+			 where l.number = a.line and l.digest like concat(a.digest, '%'))) then""");
+
+	private static final String KEPT = """
+			select a.place, a.line, a.digest, a.kept_at, l.number as fits from record_anchor a
+			left join record_line l on l.number = a.line and l.digest like concat(a.digest, '%')
+			order by a.line desc, a.place""";
 
 	private static final String NEWEST_ABOUT = """
 			select number, digest, written_at from record_line
@@ -53,10 +65,14 @@ public class RecordAnchors {
 
 	private final Clock clock;
 
-	RecordAnchors(JdbcClient database, AnchorSigning signing, Clock clock) {
+	private final TransactionTemplate apart;
+
+	RecordAnchors(JdbcClient database, AnchorSigning signing, Clock clock, PlatformTransactionManager transactions) {
 		this.database = database;
 		this.signing = signing;
 		this.clock = clock;
+		this.apart = new TransactionTemplate(transactions);
+		this.apart.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
 	}
 
 	/**
@@ -112,24 +128,40 @@ public class RecordAnchors {
 	/**
 	 * Note that a place outside this database holds an anchor, which replaces the one it
 	 * was known to hold. It is only where to look: what is noted here proves nothing.
-	 * @param place where, in words: "Tablet of Judge 3", "Second place"; of a longer one
-	 * the first 120 characters
+	 *
+	 * <p>
+	 * Whatever happens, the caller's act goes on: it is written in a transaction of its
+	 * own, and what goes wrong is only logged. So call it when the place has the anchor,
+	 * after the commit of the act, and not while holding rows.
+	 * @param place where, as people look for it, in English like all that the crew reads:
+	 * "Tablet of Judge 3, Junior", "Second place", "Paper: Junior, Free skating"; of a
+	 * longer one the first 120 characters. Of each place one anchor is known, so that a
+	 * second print of the same paper is the same place.
 	 */
-	@Transactional
 	public void noteKept(String place, Anchor anchor) {
 		note(KEEP, place, anchor);
 	}
 
 	/**
 	 * As {@link #noteKept}, of a place that keeps whatever it was given, as paper does:
-	 * an older anchor does not take the place of a newer one.
+	 * an older anchor does not take the place of a newer one, which covers whatever the
+	 * older one does. One that fits no line any more, as after the service went on from
+	 * an earlier copy, gives way to any.
 	 */
-	@Transactional
 	public void noteKeptForGood(String place, Anchor anchor) {
 		note(KEEP_FOR_GOOD, place, anchor);
 	}
 
 	private void note(String sql, String place, Anchor anchor) {
+		try {
+			this.apart.executeWithoutResult((status) -> write(sql, place, anchor));
+		}
+		catch (RuntimeException ex) {
+			log.warn("That '" + place + "' keeps line " + anchor.line() + " of the record could not be noted", ex);
+		}
+	}
+
+	private void write(String sql, String place, Anchor anchor) {
 		this.database.sql(sql)
 			.param("place", place.substring(0, Math.min(LONGEST_PLACE, place.length())))
 			.param("line", anchor.line())
@@ -140,9 +172,9 @@ public class RecordAnchors {
 
 	/** Which places are known to hold an anchor, those that hold the newest first. */
 	List<Kept> kept() {
-		return this.database.sql("select place, line, digest, kept_at from record_anchor order by line desc, place")
+		return this.database.sql(KEPT)
 			.query((row, at) -> new Kept(row.getString("place"), row.getLong("line"), row.getString("digest"),
-					row.getObject("kept_at", OffsetDateTime.class).toInstant()))
+					row.getObject("kept_at", OffsetDateTime.class).toInstant(), row.getLong("fits") > 0))
 			.list();
 	}
 
@@ -151,8 +183,12 @@ public class RecordAnchors {
 				row.getObject("written_at", OffsetDateTime.class).toInstant());
 	}
 
-	/** The anchor that a place was last known to hold. */
-	record Kept(String place, long line, String digest, Instant at) {
+	/**
+	 * The anchor that a place was last known to hold.
+	 *
+	 * @param fits whether the record has that line with that digest now
+	 */
+	record Kept(String place, long line, String digest, Instant at, boolean fits) {
 	}
 
 }

@@ -64,7 +64,7 @@ class TabletAnchors {
 				this.anchors.ofLine(line).ifPresent((anchor) -> this.anchors.noteKept(place, anchor));
 			}
 			catch (RuntimeException ex) {
-				log.warn("What a tablet keeps of the record could not be noted", ex);
+				log.warn("What a tablet keeps of the record could not be looked up", ex);
 			}
 		}
 	}

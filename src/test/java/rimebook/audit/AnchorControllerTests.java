@@ -56,7 +56,7 @@ class AnchorControllerTests {
 			.willReturn(lines.stream().map((line) -> new ReadableLine(line, "Junior, Free", zone)).toList());
 		given(this.names.zone()).willReturn(zone);
 		given(this.anchors.kept())
-			.willReturn(List.of(new RecordAnchors.Kept("Tablet of Judge 3, Junior", 20, DIGEST, WRITTEN)));
+			.willReturn(List.of(new RecordAnchors.Kept("Tablet of Judge 3, Junior", 20, DIGEST, WRITTEN, true)));
 		given(this.anchors.head()).willReturn(Optional.of(Anchor.of(41, DIGEST, WRITTEN)));
 		given(this.signing.publicKey()).willReturn(Optional.empty());
 		given(this.signing.fault()).willReturn("");

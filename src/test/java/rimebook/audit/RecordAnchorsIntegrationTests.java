@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.context.ApplicationContext;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.competition.SegmentId;
 import rimebook.results.ResultVersion;
@@ -14,7 +16,6 @@ import rimebook.results.Standings;
 import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:record;DB_CLOSE_DELAY=-1;LOCK_TIMEOUT=20000")
 class RecordAnchorsIntegrationTests {
@@ -27,6 +28,9 @@ class RecordAnchorsIntegrationTests {
 
 	@Autowired
 	private RecordVerification verification;
+
+	@Autowired
+	private PlatformTransactionManager transactions;
 
 	@Test
 	void everyPublishedVersionHasItsLineWhichStaysTheSame() {
@@ -59,21 +63,53 @@ class RecordAnchorsIntegrationTests {
 
 	@Test
 	void ofEachPlaceTheAnchorThatItHoldsIsKnown() {
-		Anchor earlier = new Anchor(1, "a".repeat(64), null, "", null);
-		Anchor later = new Anchor(7, "b".repeat(64), null, "", null);
-		this.anchors.noteKept("Tablet of Judge 3", earlier);
-		this.anchors.noteKept("Second place", earlier);
+		SmallCompetition.running(this.context, 1, 3);
+		Anchor earlier = this.anchors.ofLine(1).orElseThrow();
+		Anchor later = this.anchors.ofLine(3).orElseThrow();
 		this.anchors.noteKept("Tablet of Judge 3", later);
-		assertThat(this.anchors.kept())
-			.extracting(RecordAnchors.Kept::place, RecordAnchors.Kept::line, RecordAnchors.Kept::digest)
-			.contains(tuple("Tablet of Judge 3", 7L, later.digest()), tuple("Second place", 1L, earlier.digest()))
-			.doesNotContain(tuple("Tablet of Judge 3", 1L, earlier.digest()));
+		assertThat(kept("Tablet of Judge 3")).satisfies((kept) -> {
+			assertThat(kept.line()).isEqualTo(3);
+			assertThat(kept.digest()).isEqualTo(later.digest());
+			assertThat(kept.fits()).isTrue();
+		});
+		this.anchors.noteKept("Tablet of Judge 3", earlier);
+		assertThat(kept("Tablet of Judge 3").line()).as("a new browser, which holds less").isEqualTo(1);
+	}
+
+	@Test
+	void ofPaperTheNewestAnchorThatFitsIsKnown() {
+		SmallCompetition.running(this.context, 1, 3);
+		Anchor earlier = this.anchors.ofLine(1).orElseThrow();
+		this.anchors.noteKeptForGood("Paper: Junior", new Anchor(700_000, "b".repeat(64), null, "", null));
+		assertThat(kept("Paper: Junior").fits()).as("lost with an earlier copy").isFalse();
+		this.anchors.noteKeptForGood("Paper: Junior", earlier);
+		assertThat(kept("Paper: Junior").line()).isEqualTo(1);
+		this.anchors.noteKeptForGood("Paper: Junior", this.anchors.ofLine(3).orElseThrow());
+		this.anchors.noteKeptForGood("Paper: Junior", earlier);
+		assertThat(kept("Paper: Junior").line()).isEqualTo(3);
+	}
+
+	/** Whoever printed a paper has it, whatever comes of the note. */
+	@Test
+	void whatCannotBeNotedHindersNobody() {
+		TransactionTemplate act = new TransactionTemplate(this.transactions);
+		act.executeWithoutResult(
+				(status) -> this.anchors.noteKept("Nowhere", new Anchor(3, "d".repeat(70), null, "", null)));
+		act.setReadOnly(true);
+		act.executeWithoutResult((status) -> this.anchors.noteKept("Paper", this.anchors.ofLine(1).orElseThrow()));
+		assertThat(this.anchors.kept()).extracting(RecordAnchors.Kept::place)
+			.contains("Paper")
+			.doesNotContain("Nowhere");
 	}
 
 	@Test
 	void aPlaceWithALongNameIsNotedAllTheSame() {
 		this.anchors.noteKept("Tablet of " + "j".repeat(200), new Anchor(3, "c".repeat(64), null, "", null));
-		assertThat(this.anchors.kept()).extracting(RecordAnchors.Kept::place).contains("Tablet of " + "j".repeat(110));
+		assertThat(kept("Tablet of " + "j".repeat(110)).line()).isEqualTo(3);
+	}
+
+	private RecordAnchors.Kept kept(String place) {
+		return this.anchors.kept().stream().filter((kept) -> kept.place().equals(place)).findFirst().orElseThrow();
 	}
 
 	@Test
