@@ -97,7 +97,7 @@ public final class AnchorCheck {
 	private void compare(Anchor anchor, String digest, Instant writtenAt) {
 		if (!digest.startsWith(anchor.digest())) {
 			fault(anchor, "is not that of the line which stands there now: this line or one before it was written "
-					+ "anew since, or it is the anchor of another record.");
+					+ "anew since, the service went on from an earlier copy, or it is the anchor of another record.");
 			return;
 		}
 		if (anchor.writtenAt() != null && !anchor.writtenAt().equals(writtenAt)) {
@@ -190,7 +190,7 @@ public final class AnchorCheck {
 									+ " after it could be written anew without any of these anchors telling.")
 					+ (this.signed ? ""
 							: " That holds as far as whoever kept the anchors is believed: who wrote the record anew can "
-									+ "write anchors, too, unless they are signed by a key that lies elsewhere.");
+									+ "write anchors, too, unless they are signed by a key that they do not have.");
 		}
 
 		private static String counted(long number, String one, String several) {

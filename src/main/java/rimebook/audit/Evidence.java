@@ -10,28 +10,110 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 
 /**
  * The digest of what the database holds of a thing, which the line of each act on it
- * attests: every version of the cards, called elements and deductions of a performance, a
- * correction as a whole, and what of a competition is decided at desks. It is SHA-256
- * over the digests of the rows in ascending order, each over its columns as the chain's
- * fields are.
+ * attests. It is SHA-256 over the digests of the rows in ascending order, each over its
+ * columns as the chain's fields are. Where nothing is stored it is the digest of no rows:
+ * an empty text stands only in lines that attest nothing.
  *
  * <p>
- * The columns are named one by one: one that is added later does not change what was
- * attested before. Published versions need none, since their lines tell the digest of the
- * body in words. A correction from before it had an amendment was carried over: its lines
- * attest the columns of then, and {@link StoredCheck} compares both.
+ * What lines attest may grow: {@link #of} is what they attest today, and what
+ * {@link #fits} finds equal to that, or to what they attested before, is as it was.
+ * Neither can pass for the other, since today's rows are never without a mark of their
+ * own. Published versions need none, since their lines tell the digest of the body in
+ * words. A correction from before it had an amendment was carried over: its lines attest
+ * the columns of then, and {@link StoredCheck} compares both.
  */
 final class Evidence {
 
-	/** What lines attested from the day on which they attested anything. */
-	private static final Map<String, List<String>> FIRST = Map.of("performance", List.of("""
+	/** Stands among the rows of today, so that they are not taken for those of then. */
+	private static final String TODAY = ChainDigest.of("rows", "2");
+
+	/** Every table and column of which lines attest something, by kind of thing. */
+	private static final Map<String, List<StoredRows>> ROWS = Map.ofEntries(
+			Map.entry("performance", List.of(
+					StoredRows.of("performance", "id",
+							"segment_id entry_id start_number group_number status status_reason "
+									+ "called_at closed_at ended_with skate again_for postponed? call_reason"),
+					StoredRows.of(
+							"card_submission", "performance_id",
+							"id seat_id sequence first_mark second_mark origin received_at"),
+					StoredRows.of("points_card", "performance_id",
+							"id seat_id sequence marks list_sequence origin received_at"),
+					StoredRows.of("called_list", "performance_id", "id sequence elements origin called_by received_at"),
+					StoredRows.of("list_authorisation", "performance_id",
+							"id sequence controller confirmed_by on_paper? received_at"),
+					StoredRows.of("deduction_list", "performance_id", "id sequence items origin noted_by received_at"),
+					StoredRows.of("deductions_seen", "performance_id",
+							"id sequence controller controller_id received_at"),
+					StoredRows.of("card_keying", "performance_id",
+							"id seat_id number keyed_by keyed_by_id marks outcome card_sequence keyed_at"),
+					StoredRows.of("clock_tap", "performance_id",
+							"id sequence act cause marking words noted_by noted_at"),
+					StoredRows.of("remark", "performance_id", "id kind text noted_by noted_at touch@"),
+					StoredRows.of("remark_seen", "performance_id", "id remark_id seat_id seen_at"),
+					StoredRows.of("panel_change", "performance_id",
+							"id segment_id sequence kind seat_id substitute_id rule reason made_by made_at"))),
+			Map.entry("segment",
+					List.of(StoredRows.of("panel_change", "performance_id is null and segment_id",
+							"id sequence kind seat_id substitute_id rule reason made_by made_at"))),
+			Map.entry("correction", List.of(StoredRows.of("correction", "id",
+					"segment_id performance_id seat_id protest_id amendment carried? line old_first old_second new_first "
+							+ "new_second old_value new_value old_text new_text reason state proposed_by proposed_by_id "
+							+ "proposed_at decided_by decided_at decision_reason"))),
+			Map.entry("competition",
+					List.of(StoredRows.of("competition", "id",
+							"slug name place zone first_day last_day rulebook state"))),
+			Map.entry("event", List.of(
+					StoredRows.of("event", "id",
+							"competition_id position slug name method judges even_panel_reason policies rule_set "
+									+ "skating_level cancelled cancelled_at signature_waits?"),
+					StoredRows.of("segment", "event_id",
+							"id position slug name kind factor programme_seconds tolerance_seconds shorter_seconds"))),
+			Map.entry("club", List.of(StoredRows.of("club", "id", "name town"))),
+			Map.entry("team", List.of(StoredRows.of("team", "id", "club_id name spoken_as"))),
+			Map.entry("entry",
+					List.of(StoredRows.of("entry", "id",
+							"event_id team_id state late_reason entered_at withdrawn_at withdrawn_reason"),
+							StoredRows.of("planned_programme", "entry_id", "id segment_id codes"))),
+			Map.entry("official",
+					List.of(StoredRows.of("official", "id", "name club qualification"),
+							StoredRows.of("official_interest", "official_id", "id kind team last_day"))),
+			Map.entry("seat",
+					List.of(StoredRows.of("seat", "id",
+							"event_id kind number official_id override_reason override_grounds"))),
+			Map.entry("starting-order", List.of(
+					StoredRows.of("starting_order", "segment_id",
+							"id number method seed group_maximum drawn_at drawn_by reason"),
+					StoredRows.of("start_position", "order_id in (select id from starting_order where segment_id = ?)",
+							"order_id number group_number entry_id ticket ticket_text"))),
+			Map.entry("ruling",
+					List.of(StoredRows.of("ruling_question", "id",
+							"competition_id entry_id segment_id topic text asked_by taken_by asked_at"),
+							StoredRows.of("ruling", "question_id",
+									"id number verdict allowed_if grounds rule shown? reason given_by given_at"))),
+			Map.entry("protest", List.of(StoredRows.of("protest", "id",
+					"segment_id entry_id category text filed_by filed_by_id received_by received_by_id filed_at "
+							+ "state grounds unheard decided_by decided_at posting written_at confirmed_by "
+							+ "confirmed_by_id confirmed_at"))),
+			Map.entry("result",
+					List.of(StoredRows.of("segment_result", "segment_id", "state standing_number posted_at posted_by"),
+							StoredRows.of("result_posting", "segment_id",
+									"id number posted_at posted_by changed conduct_until@ calculation_until@"))),
+			Map.entry("person", List.of(StoredRows.of("person", "id", "sign_in_name display_name"),
+					StoredRows.of("person_role", "person_id", "role"))));
+
+	private static final Map<String, String> QUESTIONS = ROWS.entrySet()
+		.stream()
+		.collect(Collectors.toMap(Map.Entry::getKey, (kind) -> StoredRows.question(kind.getValue())));
+
+	private static final Map<String, List<String>> EARLIER = Map.of("performance", List.of("""
 			select 'card', id, seat_id, sequence, first_mark, second_mark, origin, received_at
 			from card_submission where performance_id = ?""", """
 			select 'points', id, seat_id, sequence, marks, list_sequence, origin, received_at
@@ -46,76 +128,71 @@ final class Evidence {
 			from correction where id = ?""", """
 			select 'amendment', id, amendment from correction where id = ? and not carried"""));
 
-	/**
-	 * What lines attest since then; earlier lines about it attest nothing. Truth and
-	 * falsehood are spelled by every database in its own way, and of passwords nothing is
-	 * told.
-	 */
-	private static final Map<String, List<String>> LATER = Map.of("competition", List.of("""
-			select 'competition', id, slug, name, place, zone, first_day, last_day, rulebook, state
-			from competition where id = ?"""), "event", List.of("""
-			select 'event', id, competition_id, slug, name, method, judges, even_panel_reason, policies,
-			rule_set, skating_level, cancelled, cancelled_at,
-			case when signature_waits then 'waits' else 'at once' end
-			from event where id = ?""", """
-			select 'segment', id, position, slug, name, kind, factor, programme_seconds, tolerance_seconds,
-			shorter_seconds from segment where event_id = ?"""), "entry", List.of("""
-			select 'entry', id, event_id, team_id, state, late_reason, entered_at, withdrawn_at, withdrawn_reason
-			from entry where id = ?"""), "official", List.of("""
-			select 'official', id, name, club, qualification from official where id = ?""", """
-			select 'interest', id, kind, team, last_day from official_interest where official_id = ?"""), "seat",
-			List.of("""
-					select 'seat', id, event_id, kind, number, official_id, override_reason, override_grounds
-					from seat where id = ?"""), "starting-order", List.of("""
-					select 'order', id, number, method, seed, group_maximum, drawn_at, drawn_by, reason
-					from starting_order where segment_id = ?""", """
-					select 'start', p.order_id, p.number, p.group_number, p.entry_id, p.ticket
-					from start_position p join starting_order o on o.id = p.order_id where o.segment_id = ?"""),
-			"ruling", List.of("""
-					select 'question', id, entry_id, topic, text, asked_by, taken_by, asked_at
-					from ruling_question where id = ?""", """
-					select 'ruling', id, number, verdict, allowed_if, grounds, rule,
-					case when shown then 'shown' else 'not shown' end, reason, given_by, given_at
-					from ruling where question_id = ?"""), "protest", List.of("""
-					select 'protest', id, segment_id, entry_id, category, text, filed_by, received_by, filed_at, state,
-					grounds, decided_by, decided_at, posting, written_at, confirmed_by, confirmed_at
-					from protest where id = ?"""), "result", List.of("""
-					select 'posting', id, number, posted_at, posted_by, changed, conduct_until as conduct_at,
-					calculation_until as calculation_at from result_posting where segment_id = ?"""), "person",
-			List.of("""
-					select 'person', id, sign_in_name, display_name, case when active then 'in' else 'out' end
-					from person where id = ?""", """
-					select 'role', person_id, role from person_role where person_id = ?"""));
-
 	private Evidence() {
 	}
 
 	/**
-	 * The digest for a thing, empty where nothing is stored of it, or of another kind.
+	 * The digest of a thing as lines attest it today; empty for a kind of thing of which
+	 * they attest nothing. One question to the database, whatever is stored.
 	 */
 	static String of(Connection connection, String subject, String subjectId) throws SQLException {
+		List<StoredRows> kinds = ROWS.get(subject);
+		UUID id = identity(subjectId);
+		if (kinds == null || id == null) {
+			return "";
+		}
+		List<String> rows = new ArrayList<>(List.of(TODAY));
+		try (PreparedStatement statement = connection.prepareStatement(QUESTIONS.get(subject))) {
+			for (int parameter = 1; parameter <= kinds.size(); parameter++) {
+				statement.setObject(parameter, id);
+			}
+			try (ResultSet row = statement.executeQuery()) {
+				while (row.next()) {
+					rows.add(kinds.get(row.getInt(1)).digest(row));
+				}
+			}
+		}
+		return of(rows);
+	}
+
+	/** The digest of a thing as lines attested it before; empty where they did not. */
+	private static String earlier(Connection connection, String subject, String subjectId) throws SQLException {
 		UUID id = identity(subjectId);
 		List<String> rows = new ArrayList<>();
-		List<String> stored = FIRST.getOrDefault(subject, LATER.getOrDefault(subject, List.of()));
-		for (String sql : (id != null) ? stored : List.<String>of()) {
+		for (String sql : (id != null) ? EARLIER.getOrDefault(subject, List.of()) : List.<String>of()) {
 			try (PreparedStatement statement = connection.prepareStatement(sql)) {
 				statement.setObject(1, id);
 				read(statement, rows);
 			}
 		}
-		return rows.isEmpty() ? "" : ChainDigest.of(rows.stream().sorted().toArray(String[]::new));
+		return rows.isEmpty() ? "" : of(rows);
+	}
+
+	/** Tell whether that is what a line attests of the thing as it is stored. */
+	static boolean fits(Connection connection, String subject, String subjectId, String told) throws SQLException {
+		return of(connection, subject, subjectId).equals(told)
+				|| !cameLater(subject) && earlier(connection, subject, subjectId).equals(told);
+	}
+
+	private static String of(List<String> rows) {
+		return ChainDigest.of(rows.stream().sorted().toArray(String[]::new));
 	}
 
 	/** The kinds of things of which lines attest what is stored. */
-	static List<String> subjects() {
-		return Stream.of(FIRST, LATER).flatMap((kinds) -> kinds.keySet().stream()).sorted().toList();
+	static Set<String> subjects() {
+		return ROWS.keySet();
+	}
+
+	/** The tables, with their columns, of which lines attest something. */
+	static List<StoredRows> rows() {
+		return ROWS.values().stream().flatMap(List::stream).toList();
 	}
 
 	/**
 	 * Tell whether there are lines of today's form that attest nothing of such a thing.
 	 */
 	static boolean cameLater(String subject) {
-		return LATER.containsKey(subject);
+		return !EARLIER.containsKey(subject);
 	}
 
 	private static @Nullable UUID identity(String subjectId) {

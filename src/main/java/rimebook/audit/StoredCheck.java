@@ -14,13 +14,15 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Compares what the database holds with what the lines of the record tell of it: the body
  * of each published version with the digest in its line, each signature with the line of
- * who signed, cards, corrections and what was decided at desks with the newest line that
- * attests them. Needs a connection and nothing else, and the tables of today. It believes
- * the lines; {@link ChainCheck} looks at those.
+ * who signed, cancelled segments with the line of who cancelled them, cards, corrections
+ * and what was decided at desks with the newest line that attests them. Needs a
+ * connection and nothing else, and the tables of today. It believes the lines;
+ * {@link ChainCheck} looks at those.
  */
 public final class StoredCheck {
 
@@ -62,12 +64,56 @@ public final class StoredCheck {
 			select evidence from record_line where form >= 2 and subject = ? and subject_id = ?
 			order by number desc fetch first 1 row only""";
 
+	/** Things that have no line, or none of the form that attests anything. */
 	private static final String UNATTESTED = """
 			select count(*) from (select cast(id as varchar(36)) as id, 'performance' as subject from performance
 			 where id in (select performance_id from card_submission union select performance_id from points_card)
-			 union select cast(id as varchar(36)), 'correction' from correction) t
+			 union all select cast(id as varchar(36)), 'correction' from correction
+			 union all select cast(id as varchar(36)), 'club' from club
+			 union all select cast(id as varchar(36)), 'team' from team
+			 union all select cast(id as varchar(36)), 'event' from event
+			 union all select cast(id as varchar(36)), 'entry' from entry
+			 union all select cast(id as varchar(36)), 'official' from official
+			 union all select cast(id as varchar(36)), 'seat' from seat
+			 union all select cast(segment_id as varchar(36)), 'starting-order' from starting_order group by segment_id
+			 union all select cast(id as varchar(36)), 'ruling' from ruling_question
+			 union all select cast(id as varchar(36)), 'protest' from protest
+			 union all select cast(id as varchar(36)), 'competition' from competition
+			 union all select cast(id as varchar(36)), 'person' from person) t
 			where not exists (select 1 from record_line l where l.form >= 2 and l.subject = t.subject
 			 and l.subject_id = t.id)""";
+
+	/** Things that nobody makes without a line. */
+	private static final String WITHOUT_LINE = """
+			select t.subject, t.id from (select 'competition' as subject, cast(id as varchar(36)) as id from competition
+			 union all select 'event', cast(id as varchar(36)) from event
+			 union all select 'entry', cast(id as varchar(36)) from entry
+			 union all select 'official', cast(id as varchar(36)) from official
+			 union all select 'ruling', cast(id as varchar(36)) from ruling_question
+			 union all select 'protest', cast(id as varchar(36)) from protest
+			 union all select 'correction', cast(id as varchar(36)) from correction) t
+			where not exists (select 1 from record_line l where l.subject = t.subject and l.subject_id = t.id)
+			order by t.subject, t.id""";
+
+	/** The newest line about whether a segment takes place. */
+	private static final String CANCELLATION = """
+			select max(number) from record_line where subject = 'segment' and subject_id = cast(s.id as varchar(36))
+			and action in ('segment.cancelled', 'segment.brought-back')""";
+
+	private static final String CANCELLED_OTHERWISE = """
+			select s.id from segment s left join record_line l on l.number = (%s)
+			where (s.cancelled <> '' or l.action = 'segment.cancelled')
+			and not (l.number is not null and l.action = 'segment.cancelled' and l.reason = s.cancelled
+			 and l.written_at between s.cancelled_at - interval '5' minute and s.cancelled_at + interval '5' minute)
+			order by s.id""".formatted(CANCELLATION);
+
+	private static final String SIGNED_OTHERWISE = """
+			select s.segment_id, s.number, s.signatory, s.name from result_signature s
+			where not exists (select 1 from record_line l where l.subject = 'result'
+			 and l.subject_id = cast(s.segment_id as varchar(36)) and l.action = 'result.signed'
+			 and l.after_text = concat('signed as ', lower(s.signatory)) and l.actor = s.name
+			 and l.written_at between s.signed_at - interval '5' minute and s.signed_at + interval '5' minute)
+			order by s.segment_id, s.number, s.signatory""";
 
 	/** A line is written when its act is committed, which may have to wait for others. */
 	private static final Duration MOST_LATE = Duration.ofMinutes(5);
@@ -96,11 +142,11 @@ public final class StoredCheck {
 				&& hasTheNewestTable(connection);
 	}
 
-	/** A table that came with what lines attest today. */
+	/** A table that came after all others that are compared. */
 	private static boolean hasTheNewestTable(Connection connection) throws SQLException {
 		try (ResultSet tables = connection.getMetaData().getTables(null, null, "%", null)) {
 			while (tables.next()) {
-				if (tables.getString("TABLE_NAME").equalsIgnoreCase("record_anchor")) {
+				if (tables.getString("TABLE_NAME").equalsIgnoreCase("result_signature")) {
 					return true;
 				}
 			}
@@ -122,6 +168,14 @@ public final class StoredCheck {
 				+ check.each(SIGNATURES.formatted("accountant"), check::signature);
 		check.each(HALF_SIGNED, (row) -> check.faults
 			.add("The result of segment " + row.getString(1) + " is stored as official without both signatures."));
+		check.each(SIGNED_OTHERWISE,
+				(row) -> check.faults.add("Version " + row.getInt("number") + " of result "
+						+ row.getString("segment_id") + " is stored as signed by " + row.getString("name") + " as "
+						+ row.getString("signatory").toLowerCase(Locale.ROOT) + "; no line tells so."));
+		check.each(CANCELLED_OTHERWISE, (row) -> check.faults.add("Whether segment " + row.getString(1)
+				+ " is cancelled, and why and when, is not stored as its lines tell."));
+		check.each(WITHOUT_LINE, (row) -> check.faults
+			.add("No line of the record tells of " + row.getString(1) + " " + row.getString(2) + ", which is stored."));
 		check.each(CarriedCorrections.ALTERED, (row) -> check.faults
 			.add("Correction " + row.getString(1) + " is not stored as it was before corrections were amendments."));
 		check.each(ATTESTED, check::attested);
@@ -184,8 +238,9 @@ public final class StoredCheck {
 
 	private static String what(String subject) {
 		return switch (subject) {
-			case "performance" -> "set of cards and lists";
-			case "result" -> "posting";
+			case "performance" -> "set of cards and lists, or course of it,";
+			case "result" -> "state or posting";
+			case "segment" -> "change of the panel";
 			default -> subject;
 		};
 	}
@@ -196,7 +251,7 @@ public final class StoredCheck {
 	private boolean isAttested(String subject, String id, String evidence) throws SQLException {
 		String told = evidence;
 		for (int look = 0; look < LOOKS; look++) {
-			if (Evidence.of(this.connection, subject, id).equals(told)) {
+			if (Evidence.fits(this.connection, subject, id, told)) {
 				return true;
 			}
 			told = evidence(subject, id);
@@ -237,8 +292,8 @@ public final class StoredCheck {
 	 * @param versions how many published versions were compared, body and line
 	 * @param signatures how many signatures
 	 * @param things how many things whose lines attest what is stored
-	 * @param unattested how many things have no line that attests anything, having been
-	 * written before lines did
+	 * @param unattested how many things have no line that attests anything, as those have
+	 * that were last acted on before lines did
 	 * @param faults what differs, a sentence each
 	 */
 	public record Finding(long versions, long signatures, long things, long unattested,
@@ -263,10 +318,10 @@ public final class StoredCheck {
 
 		/** The finding in one sentence; what differs stands in {@link #shown()}. */
 		public String sentence() {
-			String old = (this.unattested == 0) ? ""
-					: " " + counted(this.unattested, "further thing is", "further things are")
-							+ " from before lines attested what is stored, and "
-							+ ((this.unattested == 1) ? "was" : "were") + " not compared.";
+			String old = (this.unattested == 0) ? "" : " "
+					+ counted(this.unattested, "further thing has", "further things have")
+					+ " no line that attests what is stored, as whatever was last acted on before lines did, and "
+					+ ((this.unattested == 1) ? "was" : "were") + " not compared.";
 			return (agrees() ? "What is stored is what the lines tell: "
 					+ counted(this.versions, "published version", "published versions") + ", "
 					+ counted(this.signatures, "signature", "signatures") + ", "

@@ -36,9 +36,11 @@ final class VerifyRecordCommand implements SubCommand {
 	private static final String DESCRIPTION = """
 			Reads the record from its first line to its last and says whether every line follows from
 			the one before it; then compares what is stored with what the lines tell of it: the
-			SHA-256 of the body of each published version, who signed, and what lines attest: cards,
-			called elements, deductions, corrections, entries, events, officials, seats, draws,
-			rulings, protests, postings and accounts. Changes nothing. Status 0: all of it agrees;
+			SHA-256 of the body of each published version, who signed, which segments are cancelled,
+			and what lines attest: competitions, events, segments, clubs, teams, entries, planned
+			elements, officials, seats, draws, rulings, how each performance went, its clock, cards,
+			called elements, deductions and remarks, changes of the panel, postings, protests,
+			corrections, accounts and their roles. Changes nothing. Status 0: all of it agrees;
 			1: it does not, and the answer says where; 2: it cannot be read.
 
 			What this proves: nobody changed a line, or what is compared, without writing every later
@@ -47,9 +49,11 @@ final class VerifyRecordCommand implements SubCommand {
 			--expect-head, or many lines with --anchors. Tablets and followers' pages keep anchors and
 			give them out as a file (page /record-seen of their browser). An anchor that fits proves
 			that its line and all lines before it are as they were; what came after the newest one is
-			covered by none. With --public-key only anchors count that were signed by that key.
-			What was last acted on before lines attested it is counted and not compared; clubs, teams,
-			cancelled segments, planned elements, the clock and passwords are not compared at all.
+			covered by none. With --public-key only anchors count that were signed by that key: others
+			than those who have the secret key, the service among them, cannot make one up.
+			What was last acted on before lines attested it is counted and not compared. Not compared at
+			all: passwords, seat codes and sessions, whether an account is shut, who is on the ice now,
+			and a performance that nobody called yet.
 
 			An H2 file can be read while no Rimebook runs on it; the page "Record" of a running one
 			has a button that does the same.

@@ -53,6 +53,19 @@ class KindsOfTamperingIntegrationTests {
 
 	private static final Duration HOURS = Duration.ofHours(3);
 
+	/** A row put in beside a performance, under an identity of its own. */
+	private static final String PUT = """
+			insert into %1$s (id, %2$s) select cast('00000000-0000-0000-0000-00000000000f' as uuid), %3$s
+			from performance p where p.id = %4$s""";
+
+	/** Whatever refers to another table before it. */
+	private static final List<String> EVERYTHING = List.of("result_signature", "result_posting", "result_version",
+			"segment_result", "correction", "protest", "ruling", "ruling_question", "remark_seen", "remark",
+			"deductions_seen", "list_authorisation", "card_keying", "clock_tap", "panel_change", "card_submission",
+			"points_card", "called_list", "deduction_list", "performance", "start_position", "starting_order",
+			"planned_programme", "seat_code", "seat", "official_interest", "official", "entry", "team", "club",
+			"segment", "event", "competition", "former_password", "person_role", "person", "record_line");
+
 	@Autowired
 	private ApplicationContext context;
 
@@ -69,6 +82,8 @@ class KindsOfTamperingIntegrationTests {
 
 	private String sheet = "";
 
+	private String other = "";
+
 	@BeforeAll
 	void playAndTakeTheGuardsAway() throws SQLException {
 		SmallCompetition points = PointsCompetition.running(this.context, 1, 3);
@@ -78,11 +93,14 @@ class KindsOfTamperingIntegrationTests {
 		Crew.add(this.context, Role.REFEREE);
 		this.result = "'" + day.segment(1) + "'";
 		this.cards = "'" + day.performances(1).get(1).id() + "'";
+		this.other = "'" + points.segment(1) + "'";
 		this.sheet = "'" + points.performances(1).get(0).id() + "'";
 		try (Connection connection = this.dataSource.getConnection();
 				Statement statement = connection.createStatement()) {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
-					"called_list", "deduction_list", "starting_order", "start_position", "result_posting")) {
+					"called_list", "deduction_list", "starting_order", "start_position", "result_posting",
+					"result_signature", "list_authorisation", "clock_tap", "panel_change", "card_keying",
+					"deductions_seen", "remark_seen", "ruling", "ruling_question")) {
 				statement.execute(dropGuard(table));
 			}
 			this.anchors = new TamperedRecord(connection, List.of()).lines()
@@ -199,15 +217,15 @@ class KindsOfTamperingIntegrationTests {
 			record.sql("delete from record_line where number > " + MIDDLE);
 			record.headAtTheEnd();
 		}), kind("the end cut off, and what it tells of", Finder.ANCHORS, (record) -> {
-			record.sql("delete from result_version", "delete from card_submission", "delete from points_card",
-					"update segment_result set state = 'RUNNING', referee_signature = '', accountant_signature = ''",
-					"delete from correction", "update competition set state = 'PLANNED'",
-					"delete from record_line where number > 2");
+			List<RecordLine> lines = record.lines();
+			RecordLine last = lines.get(lines.size() - 1);
+			record.keepOnly(List.of(record.seen(last.writtenAt())));
+			String person = "'" + last.thing().subjectId() + "'";
+			record.sql("delete from person_role where person_id = " + person, "delete from person where id = " + person,
+					"delete from record_line where subject = 'person' and subject_id = " + person);
 			record.headAtTheEnd();
 		}), kind("everything deleted, as if nothing had happened", Finder.ANCHORS, (record) -> {
-			record.sql("delete from result_version", "delete from card_submission", "delete from points_card",
-					"update segment_result set state = 'RUNNING', referee_signature = '', accountant_signature = ''",
-					"delete from correction", "delete from record_line");
+			record.empty(EVERYTHING);
 			record.headAtTheEnd();
 		}), anew("one line changed", (lines) -> {
 			lines.set(0, TamperedRecord.by(lines.get(0), "Somebody"));
@@ -290,6 +308,49 @@ class KindsOfTamperingIntegrationTests {
 				kind("the state of a competition", Finder.STORED, "update competition set state = 'FINAL'"),
 				kind("the ticket of a start", Finder.STORED, "update start_position set ticket = 'x'"),
 				kind("the seed of a draw", Finder.STORED, "update starting_order set seed = 'x'"),
+				kind("the town of a club", Finder.STORED, "update club set town = 'Elsewhere'"),
+				kind("how a team is spoken", Finder.STORED, "update team set spoken_as = 'other'"),
+				kind("a team put into an event", Finder.STORED, PUT
+					.formatted("entry", "version, event_id, team_id, state, late_reason, entered_at, withdrawn_reason",
+							"0, s.event_id, (select e.team_id from entry e where e.team_id not in (select o.team_id "
+									+ "from entry o where o.event_id = s.event_id) fetch first 1 row only), "
+									+ "'ENTERED', '', current_timestamp, ''",
+							this.cards)
+					.replace("from performance p where p.id = " + this.cards,
+							"from segment s where s.id = " + this.other)),
+				kind("a segment cancelled", Finder.STORED, "update segment set cancelled = 'other'"),
+				kind("a segment cancelled, and when", Finder.STORED,
+						"update segment set cancelled = 'other', cancelled_at = current_timestamp"),
+				kind("when a team was called", Finder.STORED,
+						"update performance set called_at = called_at - interval '1' minute where id = " + this.cards),
+				kind("how a performance ended", Finder.STORED,
+						"update performance set status = 'WITHDRAWN' where id = " + this.cards),
+				kind("elements planned after the fact", Finder.STORED,
+						PUT.formatted("planned_programme", "version, entry_id, segment_id, codes",
+								"0, p.entry_id, p.segment_id, 'I4'", this.cards)),
+				kind("a touch of the clock put in", Finder.STORED,
+						PUT.formatted("clock_tap", "performance_id, sequence, act, words, noted_by, noted_at",
+								"p.id, 99, 'START', '', 'Somebody', p.called_at", this.cards)),
+				kind("a remark put in", Finder.STORED,
+						PUT.formatted("remark", "performance_id, kind, text, noted_by, noted_at",
+								"p.id, 'FALL', '', 'Somebody', p.called_at", this.cards)),
+				kind("a judge left out", Finder.STORED, PUT.formatted("panel_change",
+						"segment_id, sequence, kind, seat_id, rule, reason, made_by, made_at",
+						"p.segment_id, 99, 'LEFT_OUT', (select seat_id from card_submission c "
+								+ "where c.performance_id = p.id fetch first 1 row only), 'x', 'x', 'Somebody', p.called_at",
+						this.cards)),
+				kind("a keyed card put in", Finder.STORED, PUT.formatted("card_keying",
+						"performance_id, seat_id, number, keyed_by, keyed_by_id, marks, outcome, card_sequence, keyed_at",
+						"p.id, (select seat_id from card_submission c where c.performance_id = p.id fetch first 1 row only), "
+								+ "99, 'Somebody', '', '', 'x', 1, p.called_at",
+						this.cards)),
+				kind("who authorised the elements", Finder.STORED,
+						"update list_authorisation set controller = 'Somebody' where performance_id = " + this.sheet),
+				kind("who signed a version, beside it", Finder.STORED,
+						"update result_signature set name = 'Somebody' where segment_id = " + this.result),
+				kind("an official result as if it were not", Finder.STORED,
+						"update segment_result set state = 'RUNNING', referee_signature = '', accountant_signature = ''"
+								+ signed),
 				kind("until when protests were heard", Finder.STORED,
 						"update result_posting set conduct_until = conduct_until + interval '1' hour"),
 				kind("the name of an account", Finder.STORED, "update person set display_name = 'other'"),
@@ -343,12 +404,8 @@ class KindsOfTamperingIntegrationTests {
 					record.append(last);
 					record.keepOnly(List.of(record.seen(last.plus(HOURS))));
 				}),
-				// Lines tell when a club got its name, but not which it has without one.
-				kind("the town of a club", Finder.NOTHING, "update club set town = 'Elsewhere'"),
-				kind("how a team is spoken", Finder.NOTHING, "update team set spoken_as = 'other'"),
-				// The event's line came before or after; the segment's own attests
-				// nothing.
-				kind("a segment cancelled", Finder.NOTHING, "update segment set cancelled = 'other'"),
+				// A restored database has all accounts shut until they are opened again.
+				kind("who may come in", Finder.NOTHING, "update person set active = not active"),
 				// Nothing of a password is told anywhere, so nothing can be compared.
 				kind("somebody's password", Finder.NOTHING, "update person set password_hash = 'other'"),
 				// Nothing is changed by reading.

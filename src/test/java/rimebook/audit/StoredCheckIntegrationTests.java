@@ -74,7 +74,7 @@ class StoredCheckIntegrationTests {
 			assertThat(found.faults()).isEqualTo(before.faults());
 			assertThat(found.unattested()).isEqualTo(before.unattested() + 1);
 			assertThat(found.things()).isEqualTo(before.things() - 1);
-			assertThat(found.sentence()).contains("attested what is stored, and ", "not compared.");
+			assertThat(found.sentence()).contains("attests what is stored, ", "not compared.");
 		}
 		finally {
 			this.database.execute(createGuard("record_line"));

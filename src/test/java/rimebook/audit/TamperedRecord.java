@@ -54,6 +54,15 @@ final class TamperedRecord {
 		}
 	}
 
+	/** Delete whatever stands in these, one after the other. */
+	void empty(List<String> tables) throws SQLException {
+		try (Statement statement = this.connection.createStatement()) {
+			for (String table : tables) {
+				statement.executeUpdate("delete from " + table);
+			}
+		}
+	}
+
 	/** Put other lines in place of all, as they are given. */
 	void lines(UnaryOperator<List<RecordLine>> change) throws SQLException {
 		List<RecordLine> lines = change.apply(new ArrayList<>(lines()));
