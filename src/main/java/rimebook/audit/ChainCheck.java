@@ -184,7 +184,8 @@ public final class ChainCheck {
 		/** The answer in one sentence. */
 		public String sentence() {
 			if (!isFound()) {
-				return "The expected head is not that of any line: the record was written anew since, or is another one.";
+				return "The expected head is not that of any line: the record was written anew or cut since, goes on from "
+						+ "an earlier copy, or is another one.";
 			}
 			return "The expected head is that of line " + this.line + ": up to there the record is as it was then"
 					+ ((this.since == 0) ? ", and nothing was written since." : "; " + this.since

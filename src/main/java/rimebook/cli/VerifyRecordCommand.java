@@ -59,6 +59,10 @@ final class VerifyRecordCommand implements SubCommand {
 			has a button that does the same.
 			""";
 
+	private static final String NOTHING_KEPT = """
+			Nothing that was kept elsewhere was compared: written anew as a whole, the record would look the same.
+			""";
+
 	private static final Set<String> ALLOWED = Set.of("--url", "--user", "--password", EXPECT_HEAD, ANCHORS,
 			PUBLIC_KEY);
 
@@ -129,6 +133,7 @@ final class VerifyRecordCommand implements SubCommand {
 			boolean whole = chain.isWhole()
 					&& isExpected(connection, kept.head(), chain, out) & isStored(connection, out);
 			ClockCheck.check(connection).forEach((note) -> out.print(note + "\n"));
+			out.print((chain.isWhole() && kept.isNothing()) ? NOTHING_KEPT : "");
 			return whole && fits;
 		}
 		catch (SQLException ex) {
@@ -197,6 +202,11 @@ final class VerifyRecordCommand implements SubCommand {
 			}
 			String key = typed.option(PUBLIC_KEY).orElse("");
 			return new Kept(VerifyRecordCommand.head(typed), anchors, key.isEmpty() ? "" : text(key));
+		}
+
+		/** Tell whether the record is compared with itself only. */
+		boolean isNothing() {
+			return this.head.isEmpty() && this.anchors == null;
 		}
 
 		private static String text(String file) {

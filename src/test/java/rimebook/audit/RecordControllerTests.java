@@ -168,7 +168,7 @@ class RecordControllerTests {
 		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
 			.contains("The chain is whole", "What is stored is not what the lines tell, in 1 place.",
 					"<li>Version 1 of result r-1: its body was changed.</li>",
-					"the clock and passwords are not compared");
+					"Not compared: passwords");
 	}
 
 	@Test
