@@ -167,8 +167,7 @@ class RecordControllerTests {
 		assertThat(answer).hasStatus3xxRedirection().hasRedirectedUrl("/desk/record");
 		assertThat(this.mvc.get().uri("/desk/record").flashAttrs(flash(answer))).bodyText()
 			.contains("The chain is whole", "What is stored is not what the lines tell, in 1 place.",
-					"<li>Version 1 of result r-1: its body was changed.</li>",
-					"Not compared: passwords");
+					"<li>Version 1 of result r-1: its body was changed.</li>", "Not compared: passwords");
 	}
 
 	@Test

@@ -18,8 +18,8 @@ final class PageFaults {
 			new Never("a place of a text not filled", "\\{\\d(,[^}]*)?}", "{"),
 			new Never("an expression", "[$#*@~]\\{|\\[\\[|]]|th:\\w+=", "{", "[[", "]]", "th:"),
 			new Never("nothing at all", "\\bnull\\b|\\bundefined\\b|\\bNaN\\b", "null", "undefined", "NaN"),
-			new Never("an object", "(?<!--)\\brimebook\\.\\w+\\.|Optional[.\\[]|\\b[A-Z]\\w+\\[\\w+=", "rimebook.", "Optional",
-					"["));
+			new Never("an object", "(?<!--)\\brimebook\\.\\w+\\.|Optional[.\\[]|\\b[A-Z]\\w+\\[\\w+=", "rimebook.",
+					"Optional", "["));
 
 	private PageFaults() {
 	}
