@@ -11,6 +11,8 @@ import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static rimebook.review.Panel.gave;
@@ -38,9 +40,24 @@ class TallyTests {
 	}
 
 	/**
+	 * Source: stats.stackexchange.com, question 653196: exercise and optimism of fifteen
+	 * people, ties in most pairs; SPSS has 0.617, the asker counts 49 pairs in the same
+	 * order and 4 the other way round.
+	 */
+	@Test
+	void kendallWithManyTiesIsThatOfSpss() {
+		Tally tally = beside(gave(0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2),
+				gave(0, 0, 0, 1, 1, 1, 1, 1, 2, 2, 2, 2, 1, 2, 1));
+		assertThat(tally.pairs().same()).isEqualTo(49);
+		assertThat(tally.pairs().reversed()).isEqualTo(4);
+		assertThat(tally.kendall()).isCloseTo(0.617, Offset.offset(0.0005));
+	}
+
+	/**
 	 * Source: data from the help page of R's cor.test, which has them from Hollander and
-	 * Wolfe (1973), p. 187: lightness and panel scores of nine lots of tuna. 26 of 36
-	 * pairs in the same order, tau 0.4444, rho 0.6 as R prints them (from memory).
+	 * Wolfe (1973), p. 187: lightness and panel scores of nine lots of tuna. R prints T =
+	 * 26 and tau 0.4444444 (stat.ethz.ch, r-help, January 2003). Rho by hand: the squares
+	 * of the differences of the ranks are 48 in all, 1 - 6 * 48 / (9 * 80).
 	 */
 	@Test
 	void withoutTiesTheFiguresAreThoseOfR() {
@@ -179,6 +196,23 @@ class TallyTests {
 		}).toList();
 	}
 
+	/**
+	 * Sixty made-up panels with ties and missing marks, as another program has them; how
+	 * the file was made stands in it.
+	 */
+	@ParameterizedTest
+	@CsvFileSource(resources = "/review/agreement.csv", useHeadersInDisplayName = true)
+	void figuresAreThoseOfAnotherProgram(int judge, double kendall, double spearman, String marks) {
+		List<MarkLine> lines = new ArrayList<>();
+		for (String team : marks.split(";")) {
+			lines.add(Panel.line("Team " + lines.size(), "", team(team)));
+		}
+		Tally tally = Tally.of(lines, judge, LIMIT);
+		assertThat(tally.kendall()).isCloseTo(kendall, EXACT);
+		assertThat(tally.pairs().tau()).isCloseTo(kendall, EXACT);
+		assertThat(tally.spearman()).isCloseTo(spearman, EXACT);
+	}
+
 	/** Two segments of three teams each have six pairs, not the fifteen of six teams. */
 	@Test
 	void segmentsAreAddedUpPairByPair() {
@@ -217,6 +251,14 @@ class TallyTests {
 		assertThat(JudgeLine.rounded(-0.004)).isZero();
 		assertThat(JudgeLine.rounded(0.875)).isEqualTo(88);
 		assertThat(JudgeLine.rounded(null)).isNull();
+	}
+
+	private static List<@Nullable Integer> team(String marks) {
+		List<@Nullable Integer> given = new ArrayList<>();
+		for (String mark : marks.split(" ")) {
+			given.add(mark.equals(".") ? null : Integer.valueOf(mark));
+		}
+		return given;
 	}
 
 	/** The first judge's figures beside the second. */
