@@ -38,7 +38,9 @@ class ComparisonAddresses {
 	}
 
 	private static String of(String base, DocumentRef ref, DocumentContent.Edition edition) {
-		return "%s/follow/paper/%s/%s/%d/%s".formatted(base, ref.kind().word(), ref.subject(), edition.version(),
+		String page = ref.kind().isForTheRefereeAlone() ? "%s/desk/documents/%s/%s/%d/compare/%s"
+				: "%s/follow/paper/%s/%s/%d/%s";
+		return page.formatted(base, ref.kind().word(), ref.subject(), edition.version(),
 				edition.fingerprint().substring(0, DIGITS));
 	}
 

@@ -47,6 +47,12 @@ record DocumentContent(Subject at, Edition edition, Sentence rules, Object body,
 
 	}
 
+	/** The same where the data are more than the standing whose version it shows. */
+	DocumentContent withFingerprint(String fingerprint) {
+		return new DocumentContent(this.at, new Edition(this.edition.version(), this.edition.standing(),
+				this.edition.since(), fingerprint, this.edition.recorded()), this.rules, this.body, this.about);
+	}
+
 	/**
 	 * What a document is about.
 	 *
@@ -89,11 +95,17 @@ record DocumentContent(Subject at, Edition edition, Sentence rules, Object body,
 	 * @param standing how far it can be trusted to stay
 	 * @param since when what it says became so, UTC
 	 * @param fingerprint SHA-256 of the data, in hexadecimal
+	 * @param recorded that of the version, as the record has it
 	 */
-	record Edition(int version, Trust standing, Instant since, String fingerprint) {
+	record Edition(int version, Trust standing, Instant since, String fingerprint, String recorded) {
+
+		/** Of data that are the standing itself, or have no version. */
+		Edition(int version, Trust standing, Instant since, String fingerprint) {
+			this(version, standing, since, fingerprint, fingerprint);
+		}
 
 		Edition since(Instant moment) {
-			return new Edition(this.version, this.standing, moment, this.fingerprint);
+			return new Edition(this.version, this.standing, moment, this.fingerprint, this.recorded);
 		}
 
 	}

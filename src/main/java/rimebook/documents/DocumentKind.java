@@ -41,7 +41,10 @@ public enum DocumentKind {
 	MEDALS(About.EVENT),
 
 	/** A sheet for each team that has a place. */
-	CERTIFICATES(About.EVENT);
+	CERTIFICATES(About.EVENT),
+
+	/** How the judges of an event agree. */
+	PANEL_REVIEW(About.EVENT);
 
 	private final About about;
 
@@ -52,6 +55,13 @@ public enum DocumentKind {
 	/** What its subject is. */
 	public About about() {
 		return this.about;
+	}
+
+	/**
+	 * Tell whether it is for the referee and for nobody else, so that nothing offers it.
+	 */
+	public boolean isForTheRefereeAlone() {
+		return this == PANEL_REVIEW;
 	}
 
 	/** Its name in addresses and messages: "entry-list". */

@@ -37,7 +37,7 @@ class PaperAnchors {
 	 * versions; {@code null} where there is none.
 	 */
 	@Nullable Anchor of(DocumentRef ref, DocumentContent.Edition edition) {
-		return ((edition.version() > 0) ? this.record.ofVersion(ref.subject(), edition.version(), edition.fingerprint())
+		return ((edition.version() > 0) ? this.record.ofVersion(ref.subject(), edition.version(), edition.recorded())
 				: this.record.head())
 			.orElse(null);
 	}

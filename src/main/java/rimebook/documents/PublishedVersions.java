@@ -43,11 +43,7 @@ class PublishedVersions {
 
 	/** The version of a segment that a version of its event combined. */
 	Optional<ResultVersion> before(ResultVersion event, SegmentId segment) {
-		Optional<ResultVersion> version = this.standings.latest(segment);
-		while (version.filter((one) -> one.publishedAt().isAfter(event.publishedAt())).isPresent()) {
-			version = this.standings.version(segment, version.get().number() - 1);
-		}
-		return version;
+		return this.standings.asOf(segment, event.publishedAt());
 	}
 
 	/**

@@ -2,8 +2,8 @@
  * What is printed: documents on paper about a competition, each with its source, its
  * version and a fingerprint by which whoever holds the sheet can compare it.
  */
-@ApplicationModule(allowedDependencies = { "archive", "audit", "results", "published", "protests", "rulings", "draw",
-		"panels", "performances", "entries", "competition", "tabulation", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "archive", "audit", "results", "published", "protests", "review", "rulings",
+		"draw", "panels", "performances", "entries", "competition", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.documents;
 

@@ -1,5 +1,6 @@
 package rimebook.performances;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,6 +33,12 @@ public record CountingPanel(List<SeatView> judges, List<SeatView> substitutes, L
 	/** Every seat that has a card. */
 	public List<SeatView> senders() {
 		return Stream.concat(this.judges.stream(), this.substitutes.stream()).toList();
+	}
+
+	/** Whose cards counted at a moment. */
+	public CountingPanel asOf(Instant moment) {
+		return new CountingPanel(this.judges, this.substitutes, this.others,
+				this.changes.stream().filter((change) -> !change.madeAt().isAfter(moment)).toList());
 	}
 
 	/** Whose cards count for a judge's seat; empty where it is left out. */

@@ -1,5 +1,6 @@
 package rimebook.results;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -11,6 +12,9 @@ interface ResultVersionRepository extends Repository<ResultVersionRow, UUID> {
 	void save(ResultVersionRow row);
 
 	Optional<ResultVersionRow> findFirstByScopeIdOrderByNumberDesc(UUID scopeId);
+
+	Optional<ResultVersionRow> findFirstByScopeIdAndPublishedAtLessThanEqualOrderByNumberDesc(UUID scopeId,
+			Instant moment);
 
 	Optional<ResultVersionRow> findFirstByScopeIdAndCauseOrderByNumberDesc(UUID scopeId, ResultVersion.Cause cause);
 

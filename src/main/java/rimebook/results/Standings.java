@@ -1,5 +1,6 @@
 package rimebook.results;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -47,6 +48,16 @@ public class Standings {
 	/** Return the newest version of an event's standing, if any was published. */
 	public Optional<ResultVersion> latest(EventId event) {
 		return latest(event.value());
+	}
+
+	/** Return the version of a segment's standing that was the newest at a moment. */
+	public Optional<ResultVersion> asOf(SegmentId segment, Instant moment) {
+		return asOf(segment.value(), moment);
+	}
+
+	/** Return the version of an event's standing that was the newest at a moment. */
+	public Optional<ResultVersion> asOf(EventId event, Instant moment) {
+		return asOf(event.value(), moment);
 	}
 
 	/**
@@ -114,6 +125,11 @@ public class Standings {
 
 	private Optional<ResultVersion> latest(UUID scope) {
 		return this.versions.findFirstByScopeIdOrderByNumberDesc(scope).map(this::read);
+	}
+
+	private Optional<ResultVersion> asOf(UUID scope, Instant moment) {
+		return this.versions.findFirstByScopeIdAndPublishedAtLessThanEqualOrderByNumberDesc(scope, moment)
+			.map(this::read);
 	}
 
 	private Optional<ResultVersion> version(UUID scope, int number) {

@@ -30,7 +30,7 @@ record MeasuredSegment(EventView event, SegmentView segment, ResultVersion versi
 	}
 
 	SegmentReview view() {
-		return new SegmentReview(this.segment, this.version.number(), isOfficial(), skated(),
+		return new SegmentReview(this.version.standing().segment(), this.version.number(), isOfficial(), skated(),
 				this.lines.keySet().stream().map(this::view).toList());
 	}
 

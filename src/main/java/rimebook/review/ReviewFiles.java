@@ -112,7 +112,7 @@ public class ReviewFiles {
 	}
 
 	private static List<String> start(MeasuredSegment segment, Aspect aspect) {
-		return List.of(segment.segment().name(), number(segment.version().number()), aspect.word());
+		return List.of(segment.version().standing().segment(), number(segment.version().number()), aspect.word());
 	}
 
 	private static String number(int number) {

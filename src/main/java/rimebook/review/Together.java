@@ -53,7 +53,8 @@ final class Together {
 	}
 
 	private Sentence seat(MeasuredSegment segment, ReviewedJudge judge) {
-		return this.severalEvents ? Sentence.of("review.judge.in-event", judge.seat(), segment.event().name())
+		return this.severalEvents
+				? Sentence.of("review.judge.in-event", judge.seat(), segment.version().standing().event())
 				: judge.seat();
 	}
 

@@ -75,6 +75,7 @@ final class PathRules {
 			people("/desk/review/**", REFEREE),
 			people("/desk/protests/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/sheet/**", ANNOUNCER, REFEREE, SECRETARY, ACCOUNTANT, TECHNICAL),
+			people("/desk/documents/panel-review/**", REFEREE),
 			people("/desk/documents/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/archive/**", SECRETARY),

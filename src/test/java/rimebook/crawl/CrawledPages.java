@@ -31,7 +31,8 @@ final class CrawledPages {
 			"/set-up/no-such-token", "/desk/documents/{kind}/{subject}/{version}/sheet.pdf",
 			"/desk/documents/{sheet}/0/sheet.pdf", "/follow/paper/{kind}/{subject}/{version}/{printed}",
 			"/follow/paper/{sheet}/0/00000000000000000000000000000000", "/desk/documents/event/{event}/all.pdf",
-			"/desk/documents/event/{bound}/all.pdf");
+			"/desk/documents/event/{bound}/all.pdf", "/desk/documents/{kind}/{subject}/{version}/compare/{printed}",
+			"/desk/documents/{sheet}/0/compare/00000000000000000000000000000000");
 
 	/** Further looks of a page that are behind a question mark. */
 	private static final Map<String, List<String>> LOOKS = Map.of("/desk/stand/{segment}",

@@ -52,7 +52,8 @@ class PagesCrawlIntegrationTests {
 
 	/** Documents that say in a sentence why there is none yet. */
 	private static final Set<String> WITH_REASON = Set.of("/desk/keying/{segment}/blank-cards.pdf",
-			"/desk/documents/{sheet}/0/sheet.pdf", "/follow/paper/{sheet}/0/00000000000000000000000000000000");
+			"/desk/documents/{sheet}/0/sheet.pdf", "/follow/paper/{sheet}/0/00000000000000000000000000000000",
+			"/desk/documents/{sheet}/0/compare/00000000000000000000000000000000");
 
 	/** What a page may answer: itself, nothing new, elsewhere, or a refusal. */
 	private static final Set<Integer> ANSWERS = Set.of(200, 204, 301, 302, 303, 401, 403, 404);

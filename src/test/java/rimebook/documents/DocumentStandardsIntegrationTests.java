@@ -39,6 +39,8 @@ class DocumentStandardsIntegrationTests {
 		check(points.ref(DocumentKind.JUDGES_DETAIL));
 		check(points.ref(DocumentKind.CERTIFICATES));
 		this.documents.offered(placement.small.event()).forEach(this::check);
+		check(DocumentRef.of(DocumentKind.PANEL_REVIEW, placement.small.event().id(), 0));
+		check(DocumentRef.of(DocumentKind.PANEL_REVIEW, points.small.event().id(), 0));
 		Documents.Printed bound = this.documents.printAll(points.small.event(), PaperSize.A4, Locale.FRENCH);
 		assertThat(PaperStandards.faults(bound.bytes())).as(bound.name()).isEmpty();
 		assertThat(this.checked).isEqualTo(EnumSet.allOf(DocumentKind.class));

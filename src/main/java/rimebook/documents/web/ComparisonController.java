@@ -34,10 +34,24 @@ class ComparisonController {
 	@GetMapping("/follow/paper/{kind}/{subject}/{version}/{printed}")
 	String compare(@PathVariable String kind, @PathVariable UUID subject, @PathVariable int version,
 			@PathVariable String printed, HttpServletResponse response, Model model) {
+		DocumentRef ref = DocumentRef.of(kind, subject, version);
+		if (ref.kind().isForTheRefereeAlone()) {
+			throw NotFoundException.of("document", kind);
+		}
+		return compare(ref, printed, response, model);
+	}
+
+	/** The same for whoever may open the document. */
+	@GetMapping("/desk/documents/{kind}/{subject}/{version}/compare/{printed}")
+	String compareAtTheDesk(@PathVariable String kind, @PathVariable UUID subject, @PathVariable int version,
+			@PathVariable String printed, HttpServletResponse response, Model model) {
+		return compare(DocumentRef.of(kind, subject, version), printed, response, model);
+	}
+
+	private String compare(DocumentRef ref, String printed, HttpServletResponse response, Model model) {
 		if (!PRINTED.matcher(printed).matches()) {
 			throw NotFoundException.of("document", printed);
 		}
-		DocumentRef ref = DocumentRef.of(kind, subject, version);
 		response.setHeader(HttpHeaders.CACHE_CONTROL, CacheControl.noStore().getHeaderValue());
 		model.addAttribute("comparison", Comparison.of(ref, printed, this.documents.fingerprint(ref)));
 		return "documents/comparison";

@@ -1,0 +1,8 @@
+package rimebook.documents;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class PanelReviewSheetOnPostgresIntegrationTests extends PanelReviewSheetIntegrationTests {
+
+}
