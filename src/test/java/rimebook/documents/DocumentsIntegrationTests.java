@@ -20,6 +20,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.accounts.Role;
 import rimebook.audit.Anchor;
 import rimebook.audit.RecordAnchors;
 import rimebook.competition.Competitions;
@@ -34,6 +35,7 @@ import rimebook.published.StandingText;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
 import rimebook.shared.RuleViolationException;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
 import rimebook.wording.Figures;
@@ -126,6 +128,25 @@ class DocumentsIntegrationTests {
 					figures.points(score.deducted()), figures.points(score.total()))));
 			assertThat(text(day.ref(DocumentKind.SEGMENT_RESULT), Locale.ENGLISH)).contains(
 					words(row.startNumber() + figures.points(score.elements()) + figures.points(score.components())));
+		}
+	}
+
+	@Test
+	void finalResultMedalsAndCertificatesOfPointsSayWhatTheStandingSays() {
+		PaperDay day = PaperDay.points(this.context);
+		day.sign();
+		for (Locale language : LANGUAGES) {
+			Figures figures = new Figures(language);
+			String result = text(day.ref(DocumentKind.FINAL_RESULT), language);
+			String medals = text(day.ref(DocumentKind.MEDALS), language);
+			String certificates = text(day.ref(DocumentKind.CERTIFICATES), language);
+			for (Standing.Row row : day.event().standing().rows()) {
+				String way = words(row.why().in(language)) + figures.points(row.segmentTotals().get(0)) + "("
+						+ words(figures.nth(row.place())) + ")" + figures.points(row.total());
+				assertThat(result).contains(figures.place(row.place()), words(row.team() + row.club()) + way);
+				assertThat(medals).contains(words(row.team() + row.club()) + figures.points(row.total()));
+				assertThat(certificates).contains(words(row.team() + row.club() + day.small.event().name()));
+			}
 		}
 	}
 
@@ -354,6 +375,7 @@ class DocumentsIntegrationTests {
 		day.skateNext(1);
 		pdf(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 0), Locale.ENGLISH);
 		assertThat(keptAt(place)).as("the newest asked for without its number").singleElement().isNotEqualTo(1L);
+		assertThat(Crew.visitor(this.context, Role.REFEREE).open("/desk/record/anchors").text()).contains(place);
 		List<Long> newest = keptAt(place);
 		new PaperAnchors(this.record).note(noted(day, 1), this.record.ofLine(line).orElseThrow());
 		assertThat(keptAt(place)).as("after a start, of an older version").isEqualTo(newest);

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
@@ -26,6 +27,8 @@ final class PrintedText {
 
 	/** How high the foot of a sheet is, in points. */
 	private static final int FOOT = 76;
+
+	private static final int[] CLOSER = { 150, 220, 300 };
 
 	private PrintedText() {
 	}
@@ -70,22 +73,33 @@ final class PrintedText {
 		}
 	}
 
-	/** What the drawing on the first sheet says to a camera. */
+	/** What the drawing on the first sheet says to a camera, which comes closer. */
 	static String scanned(byte[] pdf) {
 		try (PDDocument document = Loader.loadPDF(pdf)) {
-			BufferedImage sheet = new PDFRenderer(document).renderImageWithDPI(0, 150);
-			int width = sheet.getWidth();
-			RGBLuminanceSource light = new RGBLuminanceSource(width, sheet.getHeight(),
-					sheet.getRGB(0, 0, width, sheet.getHeight(), null, 0, width));
-			return new QRCodeReader()
-				.decode(new BinaryBitmap(new HybridBinarizer(light)), Map.of(DecodeHintType.TRY_HARDER, true))
-				.getText();
+			for (int dots : CLOSER) {
+				Optional<String> read = scanned(new PDFRenderer(document).renderImageWithDPI(0, dots));
+				if (read.isPresent()) {
+					return read.get();
+				}
+			}
+			throw new AssertionError("Nothing to scan on the first sheet");
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
 		}
+	}
+
+	private static Optional<String> scanned(BufferedImage sheet) {
+		int width = sheet.getWidth();
+		RGBLuminanceSource light = new RGBLuminanceSource(width, sheet.getHeight(),
+				sheet.getRGB(0, 0, width, sheet.getHeight(), null, 0, width));
+		try {
+			return Optional.of(new QRCodeReader()
+				.decode(new BinaryBitmap(new HybridBinarizer(light)), Map.of(DecodeHintType.TRY_HARDER, true))
+				.getText());
+		}
 		catch (ReaderException ex) {
-			throw new AssertionError("Nothing to scan on the first sheet", ex);
+			return Optional.empty();
 		}
 	}
 

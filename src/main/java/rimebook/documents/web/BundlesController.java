@@ -21,6 +21,7 @@ import rimebook.competition.Competitions;
 import rimebook.documents.BundleView;
 import rimebook.documents.PaperBundles;
 import rimebook.shared.Actor;
+import rimebook.shared.NotFoundException;
 
 /**
  * Everything of a competition on paper: has it made, shows how far it is, gives it out.
@@ -79,7 +80,15 @@ class BundlesController {
 					.filename(this.competitions.competition(bundle.order().competition()).slug() + "-documents.zip")
 					.build()
 					.toString());
-		this.bundles.write(bundle, response.getOutputStream());
+		try {
+			this.bundles.write(bundle, response.getOutputStream());
+		}
+		catch (NotFoundException ex) {
+			if (!response.isCommitted()) {
+				response.reset();
+			}
+			throw ex;
+		}
 	}
 
 }
