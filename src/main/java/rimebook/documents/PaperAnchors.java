@@ -6,8 +6,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 
-import org.apache.commons.logging.Log;
-import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -21,8 +19,6 @@ import rimebook.audit.RecordAnchors;
  */
 @Component
 class PaperAnchors {
-
-	private static final Log log = LogFactory.getLog(PaperAnchors.class);
 
 	private final RecordAnchors record;
 
@@ -48,8 +44,8 @@ class PaperAnchors {
 	}
 
 	/**
-	 * Note that an anchor is kept on paper, once for each version. That is worth having
-	 * and no more: a sheet is never refused because it could not be noted.
+	 * Note that an anchor is kept on paper, once for each version. A sheet is printed
+	 * whether that can be written or not.
 	 */
 	void note(DocumentContent content, @Nullable Anchor anchor) {
 		if (anchor == null || content.edition().version() == 0) {
@@ -60,13 +56,8 @@ class PaperAnchors {
 				+ names.competition();
 		Long before = this.noted.get(place);
 		if (before == null || before < anchor.line()) {
-			try {
-				this.record.noteKeptForGood(place, anchor);
-				this.noted.merge(place, anchor.line(), Math::max);
-			}
-			catch (RuntimeException ex) {
-				log.warn("What is kept of the record on paper could not be noted", ex);
-			}
+			this.noted.merge(place, anchor.line(), Math::max);
+			this.record.noteKeptForGood(place, anchor);
 		}
 	}
 
