@@ -53,7 +53,7 @@ class RecordNamesIntegrationTests {
 		protestAndCorrect(day);
 		List<ReadableLine> lines = since(before);
 		Set<String> subjects = lines.stream().map((read) -> read.line().thing().subject()).collect(Collectors.toSet());
-		assertThat(subjects).contains("competition", "event", "entry", "official", "seat", "person", "starting-order",
+		assertThat(subjects).contains("competition", "event", "club", "team", "entry", "official", "seat", "person", "starting-order",
 				"segment", "performance", "result", "protest", "correction");
 		assertThat(lines).allSatisfy((read) -> {
 			assertThat(read.name()).as(read.line().toString())
