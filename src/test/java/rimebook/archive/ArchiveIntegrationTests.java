@@ -186,7 +186,7 @@ class ArchiveIntegrationTests {
 		Path archive = archive(Archives.placement(this.context, 4, 3), Variant.WHOLE);
 		forgedBody(archive, "\"place\":1,", "\"place\":2,", "does not follow from the marks");
 		forgedBody(archive, "\"ordinal\":\"1\"", "\"ordinal\":\"2\"", "does not follow from the marks");
-		Path points = archive(Archives.points(this.context), Variant.PUBLIC);
+		Path points = archive(Archives.points(this.context), Variant.WHOLE);
 		forgedBody(points, "\"mean\":\\d+", "\"mean\":999", "does not follow from the marks");
 		forgedBody(points, "\"given\":-?\\d", "\"given\":73", "cannot be tabulated");
 	}
