@@ -13,8 +13,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.zip.ZipException;
 
-import org.jspecify.annotations.Nullable;
-
 import rimebook.audit.RecordCopy;
 import rimebook.audit.RecordFinding;
 
@@ -31,7 +29,7 @@ public final class ArchiveCheck {
 
 	private final List<String> found = new ArrayList<>();
 
-	private final Map<String, List<Map<String, @Nullable Object>>> rows = new HashMap<>();
+	private final Map<String, List<TableRow>> rows = new HashMap<>();
 
 	private ArchiveCheck(ArchiveFile archive) {
 		this.archive = archive;
@@ -92,7 +90,7 @@ public final class ArchiveCheck {
 	private void record() throws IOException {
 		RecordFinding chain = RecordCopy
 			.check(new BufferedReader(new StringReader(this.archive.text(ArchiveFile.RECORD))));
-		Map<String, @Nullable Object> about = this.archive.about();
+		TableRow about = this.archive.about();
 		boolean end = Objects.toString(about.get("recordHead")).equals(chain.head())
 				&& Objects.toString(about.get("recordLines")).equals(Long.toString(chain.lines()));
 		if (!chain.isWhole()) {
@@ -107,9 +105,9 @@ public final class ArchiveCheck {
 	}
 
 	private void fingerprints() throws IOException {
-		List<Map<String, @Nullable Object>> versions = rows("result_version");
+		List<TableRow> versions = rows("result_version");
 		int hidden = 0;
-		for (Map<String, @Nullable Object> version : versions) {
+		for (TableRow version : versions) {
 			String file = Standings.text(version, "body");
 			if (this.archive.variant() == Variant.PUBLIC && file.endsWith(ArchiveFile.WITHOUT_NAMES)) {
 				hidden++;
@@ -168,7 +166,7 @@ public final class ArchiveCheck {
 		}
 	}
 
-	private List<Map<String, @Nullable Object>> rows(String table) {
+	private List<TableRow> rows(String table) {
 		return this.rows.computeIfAbsent(table, (name) -> {
 			try {
 				return this.archive.rows(name);

@@ -17,7 +17,6 @@ import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
-import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
@@ -197,7 +196,7 @@ final class ArchiveFile implements AutoCloseable {
 	}
 
 	/** What the archive is. */
-	Map<String, @Nullable Object> about() throws IOException {
+	TableRow about() throws IOException {
 		return object(ABOUT);
 	}
 
@@ -217,10 +216,9 @@ final class ArchiveFile implements AutoCloseable {
 		}
 	}
 
-	private Map<String, @Nullable Object> object(String name) throws IOException {
+	private TableRow object(String name) throws IOException {
 		try {
-			return JSON.readValue(text(name), new TypeReference<LinkedHashMap<String, @Nullable Object>>() {
-			});
+			return JSON.readValue(text(name), TableRow.class);
 		}
 		catch (JacksonException ex) {
 			throw new ArchiveRefusal("The file " + name + " cannot be read.");
@@ -228,13 +226,13 @@ final class ArchiveFile implements AutoCloseable {
 	}
 
 	/** The rows of a table, none where the archive lacks it. */
-	List<Map<String, @Nullable Object>> rows(String table) throws IOException {
+	List<TableRow> rows(String table) throws IOException {
 		String name = "data/" + table + ".json";
 		if (!has(name)) {
 			return List.of();
 		}
 		try {
-			return JSON.readValue(text(name), new TypeReference<List<Map<String, @Nullable Object>>>() {
+			return JSON.readValue(text(name), new TypeReference<List<TableRow>>() {
 			});
 		}
 		catch (JacksonException ex) {

@@ -11,11 +11,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +33,9 @@ import rimebook.audit.StoredCheck;
 public final class ArchiveRestore {
 
 	private static final int AT_ONCE = 200;
+
+	/** What H2 and PostgreSQL call that which may hold rows. */
+	private static final String[] KINDS = { "TABLE", "BASE TABLE", "PARTITIONED TABLE", "VIEW" };
 
 	private final ArchivedTables tables = ArchivedTables.declared();
 
@@ -64,6 +68,20 @@ public final class ArchiveRestore {
 	}
 
 	/**
+	 * Look whether a database that was opened again has what was committed to it: one
+	 * whose disk was full may have lost it while it was closed.
+	 * @throws ArchiveRefusal if it does not end where the archive does
+	 */
+	public static void requireRestored(Connection connection, Path archive) throws SQLException, IOException {
+		RecordFinding chain = ChainCheck.check(connection);
+		try (ArchiveFile file = ArchiveFile.open(archive)) {
+			if (!chain.isWhole() || !Objects.toString(file.about().get("recordHead")).equals(chain.head())) {
+				throw new ArchiveRefusal("The database did not keep what was put into it. Look after its disk.");
+			}
+		}
+	}
+
+	/**
 	 * Look whether a database has nothing that a restored one would lose or mix up;
 	 * tables that it lacks are empty. Changes nothing, so that a database that somebody
 	 * named by mistake stays as it is.
@@ -71,6 +89,7 @@ public final class ArchiveRestore {
 	 */
 	public static void requireEmpty(Connection connection) throws SQLException {
 		Set<String> there = tables(connection);
+		requireOurs(there);
 		for (ArchivedTable table : ArchivedTables.declared().all()) {
 			long rows = there.contains(table.name()) ? count(connection, table.name()) : 0;
 			if (rows > 0) {
@@ -83,9 +102,21 @@ public final class ArchiveRestore {
 		}
 	}
 
+	/** A file that is replaced may hold nothing of somebody else. */
+	private static void requireOurs(Set<String> there) {
+		ArchivedTables declared = ArchivedTables.declared();
+		Set<String> others = new TreeSet<>(there);
+		others.removeAll(declared.leftOut().keySet());
+		declared.all().forEach((table) -> others.remove(table.name()));
+		if (!others.isEmpty()) {
+			throw new ArchiveRefusal("The database is not empty: it has a table '" + others.iterator().next()
+					+ "', which is none of Rimebook. Name another one; one of H2 that is not there yet is made.");
+		}
+	}
+
 	private static Set<String> tables(Connection connection) throws SQLException {
 		Set<String> tables = new HashSet<>();
-		try (ResultSet row = connection.getMetaData().getTables(null, connection.getSchema(), "%", null)) {
+		try (ResultSet row = connection.getMetaData().getTables(null, connection.getSchema(), "%", KINDS)) {
 			while (row.next()) {
 				tables.add(row.getString("TABLE_NAME").toLowerCase(Locale.ROOT));
 			}
@@ -138,7 +169,7 @@ public final class ArchiveRestore {
 
 	private void table(ArchivedTable table) throws SQLException, IOException {
 		Map<String, String> kinds = this.archive.schema().getOrDefault(table.name(), Map.of());
-		List<Map<String, @Nullable Object>> rows = inOrder(table, this.archive.rows(table.name()));
+		List<TableRow> rows = inOrder(table, this.archive.rows(table.name()));
 		if (rows.isEmpty()) {
 			return;
 		}
@@ -149,8 +180,8 @@ public final class ArchiveRestore {
 		List<RowText> types = types(table, columns);
 		try (PreparedStatement statement = this.connection.prepareStatement(insert)) {
 			int batched = 0;
-			for (Map<String, @Nullable Object> row : rows) {
-				Map<String, @Nullable Object> whole = whole(table, row);
+			for (TableRow row : rows) {
+				TableRow whole = whole(table, row);
 				for (int i = 0; i < columns.size(); i++) {
 					types.get(i).set(statement, i + 1, whole.get(columns.get(i)));
 				}
@@ -172,9 +203,9 @@ public final class ArchiveRestore {
 		}
 	}
 
-	private Map<String, @Nullable Object> whole(ArchivedTable table, Map<String, @Nullable Object> row)
-			throws IOException {
-		Map<String, @Nullable Object> whole = new LinkedHashMap<>(row);
+	private TableRow whole(ArchivedTable table, TableRow row) throws IOException {
+		TableRow whole = new TableRow();
+		whole.putAll(row);
 		whole.putAll(table.parts().restored());
 		String file = table.parts().file();
 		if (file != null) {
@@ -184,17 +215,16 @@ public final class ArchiveRestore {
 	}
 
 	/** A row that names another of its table comes after that one. */
-	private static List<Map<String, @Nullable Object>> inOrder(ArchivedTable table,
-			List<Map<String, @Nullable Object>> rows) {
+	private static List<TableRow> inOrder(ArchivedTable table, List<TableRow> rows) {
 		String refers = table.parts().refers();
 		if (refers == null) {
 			return rows;
 		}
-		List<Map<String, @Nullable Object>> ordered = new ArrayList<>();
+		List<TableRow> ordered = new ArrayList<>();
 		Set<@Nullable Object> there = new HashSet<>();
-		List<Map<String, @Nullable Object>> left = new ArrayList<>(rows);
+		List<TableRow> left = new ArrayList<>(rows);
 		while (!left.isEmpty()) {
-			List<Map<String, @Nullable Object>> next = left.stream()
+			List<TableRow> next = left.stream()
 				.filter((row) -> row.get(refers) == null || there.contains(row.get(refers)))
 				.toList();
 			if (next.isEmpty()) {

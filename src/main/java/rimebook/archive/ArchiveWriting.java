@@ -20,7 +20,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 
-import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.audit.RecordCopy;
@@ -47,7 +46,7 @@ public final class ArchiveWriting {
 
 	private final Set<String> here = new HashSet<>();
 
-	private final Map<String, List<Map<String, @Nullable Object>>> rows = new LinkedHashMap<>();
+	private final Map<String, List<TableRow>> rows = new LinkedHashMap<>();
 
 	private final Map<String, String> bodies = new HashMap<>();
 
@@ -110,7 +109,7 @@ public final class ArchiveWriting {
 		this.zip.add(ArchiveFile.SCHEMA, lines(schema));
 		RecordVerification.Head head = record();
 		step();
-		ResultFiles.of(Standings.of(this.rows::get, this::body), this.order.variant(), this.zip::add);
+		ResultFiles.of(Standings.of(this::rows, this::body), this.order.variant(), this.zip::add);
 		step();
 		for (ArchivedDocument document : this.order.documents()) {
 			this.zip.add("documents/" + document.name(), document.content().bytes());
@@ -153,7 +152,7 @@ public final class ArchiveWriting {
 		List<String> columns = table.columns(this.order.variant());
 		String file = table.parts().file();
 		Map<String, String> types = new LinkedHashMap<>();
-		List<Map<String, @Nullable Object>> read = new ArrayList<>();
+		List<TableRow> read = new ArrayList<>();
 		List<String> inRow = columns.stream().filter((column) -> !column.equals(file)).toList();
 		try (Statement statement = this.connection.createStatement();
 				ResultSet row = statement
@@ -179,7 +178,7 @@ public final class ArchiveWriting {
 		return types;
 	}
 
-	private static String sortKey(ArchivedTable table, Map<String, @Nullable Object> row) {
+	private static String sortKey(ArchivedTable table, TableRow row) {
 		StringBuilder key = new StringBuilder();
 		for (String column : table.key()) {
 			Object value = row.get(column);
@@ -188,9 +187,8 @@ public final class ArchiveWriting {
 		return key.toString();
 	}
 
-	private void writeFiles(ArchivedTable table, String column, List<Map<String, @Nullable Object>> rows)
-			throws SQLException, IOException {
-		for (Map<String, @Nullable Object> row : rows) {
+	private void writeFiles(ArchivedTable table, String column, List<TableRow> rows) throws SQLException, IOException {
+		for (TableRow row : rows) {
 			String id = String.valueOf(row.get("id"));
 			String text = text(table, column, id);
 			String shown = (this.order.variant() == Variant.WHOLE) ? text : OpenText.of(text, table.parts().hidden());
@@ -199,6 +197,10 @@ public final class ArchiveWriting {
 			this.bodies.put(file, id);
 			row.put(column, file);
 		}
+	}
+
+	private List<TableRow> rows(String table) {
+		return Objects.requireNonNull(this.rows.get(table), table);
 	}
 
 	private String text(ArchivedTable table, String column, String id) throws SQLException {
@@ -223,12 +225,11 @@ public final class ArchiveWriting {
 		}
 	}
 
-	private void write(String table, List<String> columns, List<Map<String, @Nullable Object>> rows)
-			throws IOException {
+	private void write(String table, List<String> columns, List<TableRow> rows) throws IOException {
 		StringBuilder json = new StringBuilder("[");
 		StringBuilder csv = new StringBuilder(String.join(",", columns)).append("\r\n");
 		String between = "\n";
-		for (Map<String, @Nullable Object> row : rows) {
+		for (TableRow row : rows) {
 			json.append(between).append(JSON.writeValueAsString(row));
 			between = ",\n";
 			csv.append(CsvLine.of(columns.stream().map(row::get).toList()));

@@ -40,12 +40,12 @@ record ArchivedTable(String name, Belonging belongs, List<String> key, List<Stri
 	}
 
 	/** Where the text of a column lies that has a file of its own. */
-	String fileOf(Map<String, @Nullable Object> row) {
+	String fileOf(TableRow row) {
 		return "data/" + this.name + "/" + row.get("id") + ".json";
 	}
 
 	/** Where it lies without what the public variant lacks. */
-	String openFileOf(Map<String, @Nullable Object> row) {
+	String openFileOf(TableRow row) {
 		return "data/" + this.name + "/" + row.get("id") + ArchiveFile.WITHOUT_NAMES;
 	}
 

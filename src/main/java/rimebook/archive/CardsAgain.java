@@ -39,13 +39,13 @@ final class CardsAgain {
 			return;
 		}
 		List<String> seats = standing.judgeNumbers().stream().map((judge) -> counting(standing, judge)).toList();
-		Map<String, Map<String, Map<String, @Nullable Object>>> cards = newestCards();
+		Map<String, Map<String, TableRow>> cards = newestCards();
 		for (Standing.Row row : standing.rows()) {
 			String performance = performance(row.entry());
-			Map<String, Map<String, @Nullable Object>> own = cards.getOrDefault(performance, Map.of());
+			Map<String, TableRow> own = cards.getOrDefault(performance, Map.of());
 			Standing.Score score = row.score();
 			for (int i = 0; i < seats.size(); i++) {
-				Map<String, @Nullable Object> card = own.get(seats.get(i));
+				TableRow card = own.get(seats.get(i));
 				boolean same = (score != null) ? isOf(card, called(performance), score, i)
 						: i >= row.cards().size() || isOf(card, row.cards().get(i));
 				if (!same) {
@@ -61,18 +61,17 @@ final class CardsAgain {
 		}
 	}
 
-	private List<Map<String, @Nullable Object>> called(String performance) {
+	private List<TableRow> called(String performance) {
 		return this.rows.of("called_list")
 			.stream()
 			.filter((row) -> Standings.text(row, "performance_id").equals(performance))
 			.max(sequence())
-			.map((row) -> JSON.readValue(Standings.text(row, "elements"),
-					new TypeReference<List<Map<String, @Nullable Object>>>() {
-					}))
+			.map((row) -> JSON.readValue(Standings.text(row, "elements"), new TypeReference<List<TableRow>>() {
+			}))
 			.orElse(List.of());
 	}
 
-	private static boolean isCalled(List<Map<String, @Nullable Object>> called, Standing.Score score) {
+	private static boolean isCalled(List<TableRow> called, Standing.Score score) {
 		if (called.size() != score.elementLines().size()) {
 			return false;
 		}
@@ -87,8 +86,7 @@ final class CardsAgain {
 	}
 
 	/** What counts nowhere, since the judge was excused, is nowhere looked up. */
-	private static boolean isOf(@Nullable Map<String, @Nullable Object> card,
-			List<Map<String, @Nullable Object>> called, Standing.Score score, int judge) {
+	private static boolean isOf(@Nullable TableRow card, List<TableRow> called, Standing.Score score, int judge) {
 		Map<String, Map<String, Integer>> marks = (card == null) ? Map.of()
 				: JSON.readValue(Standings.text(card, "marks"), new TypeReference<Map<String, Map<String, Integer>>>() {
 				});
@@ -106,7 +104,7 @@ final class CardsAgain {
 					marks.getOrDefault("components", Map.of()).get(line.name())));
 	}
 
-	private static boolean isOf(@Nullable Map<String, @Nullable Object> card, Standing.Card shown) {
+	private static boolean isOf(@Nullable TableRow card, Standing.Card shown) {
 		return card != null && Standings.text(card, "first_mark").equals(String.valueOf(shown.first()))
 				&& Standings.text(card, "second_mark").equals(String.valueOf(shown.second()));
 	}
@@ -133,13 +131,13 @@ final class CardsAgain {
 			.orElse(seat);
 	}
 
-	private static Comparator<Map<String, @Nullable Object>> sequence() {
+	private static Comparator<TableRow> sequence() {
 		return Comparator.comparing((row) -> Integer.valueOf(Standings.text(row, "sequence")));
 	}
 
 	/** By performance and seat. */
-	private Map<String, Map<String, Map<String, @Nullable Object>>> newestCards() {
-		Map<String, Map<String, Map<String, @Nullable Object>>> newest = new HashMap<>();
+	private Map<String, Map<String, TableRow>> newestCards() {
+		Map<String, Map<String, TableRow>> newest = new HashMap<>();
 		Stream.concat(this.rows.of("card_submission").stream(), this.rows.of("points_card").stream())
 			.sorted(sequence())
 			.forEach((card) -> newest

@@ -2,6 +2,7 @@ package rimebook.archive;
 
 import java.sql.SQLException;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Tells a full disk from everything else that may go wrong with files and databases. */
 public final class NoRoom {
@@ -16,24 +17,26 @@ public final class NoRoom {
 	private NoRoom() {
 	}
 
-	/** Why something failed, in words without a full stop. */
+	/** Why something failed, in words without a full stop; of several lines the first. */
 	public static String or(Throwable failure, String otherwise) {
-		return isWhy(failure) ? "there is no room left on the disk" : otherwise;
+		return isWhy(failure) ? "there is no room left on the disk" : otherwise.lines().findFirst().orElse("");
 	}
 
 	/** Tell whether a full disk is behind it. */
 	public static boolean isWhy(Throwable failure) {
 		for (Throwable one = failure; one != null; one = one.getCause()) {
-			if (says(one) || one instanceof SQLException sql && DISK_FULL.equals(sql.getSQLState())) {
+			if (says(one) || one instanceof SQLException sql && isWhy(sql)
+					|| Stream.of(one.getSuppressed()).anyMatch(NoRoom::isWhy)) {
 				return true;
-			}
-			for (Throwable beside : one.getSuppressed()) {
-				if (isWhy(beside)) {
-					return true;
-				}
 			}
 		}
 		return false;
+	}
+
+	/** What a batch of statements met comes after it and is no cause of it. */
+	private static boolean isWhy(SQLException failure) {
+		SQLException next = failure.getNextException();
+		return DISK_FULL.equals(failure.getSQLState()) || next != null && isWhy((Throwable) next);
 	}
 
 	private static boolean says(Throwable failure) {

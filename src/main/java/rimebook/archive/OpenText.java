@@ -1,12 +1,9 @@
 package rimebook.archive;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import org.jspecify.annotations.Nullable;
-import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A text of JSON without what the public archive lacks. */
@@ -23,14 +20,12 @@ final class OpenText {
 	 * @return the same bytes where there is nothing to take out
 	 */
 	static String of(String text, Set<String> hidden) {
-		Map<String, @Nullable Object> members = JSON.readValue(text,
-				new TypeReference<LinkedHashMap<String, @Nullable Object>>() {
-				});
+		TableRow members = JSON.readValue(text, TableRow.class);
 		long taken = hidden.stream().filter((name) -> isTaken(members, name.split("\\."))).count();
 		return (taken > 0) ? JSON.writeValueAsString(members) : text;
 	}
 
-	private static boolean isTaken(Map<String, @Nullable Object> members, String[] name) {
+	private static boolean isTaken(TableRow members, String[] name) {
 		if (name.length == 1) {
 			return members.remove(name[0]) != null;
 		}

@@ -2,6 +2,7 @@ package rimebook.archive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.util.HtmlUtils;
@@ -18,7 +19,8 @@ final class ResultsPage {
 	private static final String STYLE = """
 			body{font:1rem/1.5 sans-serif;margin:1rem auto;max-width:70rem;padding:0 1rem;color:#111;background:#fff}
 			table{border-collapse:collapse;margin:0 0 1rem}td,th{padding:.2rem .6rem;border-bottom:1px solid #bbb;
-			text-align:left;vertical-align:top}.n{text-align:right;font-variant-numeric:tabular-nums}
+			text-align:left;vertical-align:top}
+			.n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
 			.wide{overflow-x:auto}.wide td:last-child:not(.n){min-width:15rem}code{overflow-wrap:anywhere}
 			""";
 
@@ -76,7 +78,7 @@ final class ResultsPage {
 			.append("</h2>\n<p>Version ")
 			.append(shown.version().number())
 			.append(", ")
-			.append(text(shown.version().state().toLowerCase()))
+			.append(text(shown.version().state().toLowerCase(Locale.ROOT)))
 			.append(", ")
 			.append(standing.skated())
 			.append(" of ")
@@ -134,7 +136,7 @@ final class ResultsPage {
 	private void row(Standing standing, Standing.Row row) {
 		Integer place = row.place();
 		this.html.append("<tr>");
-		number((place != null) ? place.toString() : row.status().toLowerCase().replace('_', ' '));
+		number((place != null) ? place.toString() : row.status().toLowerCase(Locale.ROOT).replace('_', ' '));
 		cell(row.team());
 		cell(row.club());
 		if (hasCards(standing)) {
@@ -191,7 +193,7 @@ final class ResultsPage {
 		this.html.append("<tr>");
 		cell(item);
 		cell(name);
-		cell(marks);
+		number(marks);
 		number(points);
 		this.html.append("</tr>\n");
 	}

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -147,9 +146,8 @@ enum RowText {
 	}
 
 	/** One row by the names of its columns. */
-	static Map<String, @Nullable Object> row(ResultSet row, List<String> columns, List<RowText> types)
-			throws SQLException {
-		Map<String, @Nullable Object> values = new LinkedHashMap<>();
+	static TableRow row(ResultSet row, List<String> columns, List<RowText> types) throws SQLException {
+		TableRow values = new TableRow();
 		for (int column = 0; column < columns.size(); column++) {
 			values.put(columns.get(column), types.get(column).read(row, column + 1));
 		}

@@ -94,7 +94,7 @@ final class SealedZip implements AutoCloseable {
 		this.zip.close();
 		seal();
 		Files.move(this.part, this.target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-		forceDirectory();
+		forceDirectory(this.target);
 	}
 
 	private void seal() throws IOException {
@@ -112,8 +112,8 @@ final class SealedZip implements AutoCloseable {
 	/**
 	 * So that the name survives a power cut, where the system lets a directory be opened.
 	 */
-	private void forceDirectory() {
-		try (FileChannel directory = FileChannel.open(directory(this.target))) {
+	static void forceDirectory(Path target) {
+		try (FileChannel directory = FileChannel.open(directory(target))) {
 			directory.force(true);
 		}
 		catch (IOException ex) {

@@ -18,7 +18,7 @@ import rimebook.published.StandingText;
  * @param competition its row
  * @param events in order
  */
-record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events) {
+record Standings(TableRow competition, List<OfEvent> events) {
 
 	private static final StandingText READER = new StandingText();
 
@@ -28,7 +28,7 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 
 	static Standings of(Rows rows, Texts texts) {
 		Map<String, List<Version>> versions = new HashMap<>();
-		for (Map<String, @Nullable Object> row : rows.of("result_version")) {
+		for (TableRow row : rows.of("result_version")) {
 			versions.computeIfAbsent(text(row, "scope_id"), (scope) -> new ArrayList<>())
 				.add(new Version(row, text(row, "body"), texts));
 		}
@@ -43,17 +43,17 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 					.toList());
 	}
 
-	private static List<Version> versions(Map<String, List<Version>> versions, Map<String, @Nullable Object> scope) {
+	private static List<Version> versions(Map<String, List<Version>> versions, TableRow scope) {
 		return versions.getOrDefault(text(scope, "id"), List.of());
 	}
 
-	private static List<Map<String, @Nullable Object>> byPosition(List<Map<String, @Nullable Object>> rows) {
+	private static List<TableRow> byPosition(List<TableRow> rows) {
 		return rows.stream()
-			.sorted(Comparator.comparing((Map<String, @Nullable Object> row) -> Integer.valueOf(text(row, "position"))))
+			.sorted(Comparator.comparing((TableRow row) -> Integer.valueOf(text(row, "position"))))
 			.toList();
 	}
 
-	static String text(Map<String, @Nullable Object> row, String column) {
+	static String text(TableRow row, String column) {
 		return Objects.requireNonNull(row.get(column), column).toString();
 	}
 
@@ -67,8 +67,7 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 		return newest;
 	}
 
-	private static void add(List<Shown> newest, Map<String, @Nullable Object> event,
-			@Nullable Map<String, @Nullable Object> segment, List<Version> versions) {
+	private static void add(List<Shown> newest, TableRow event, @Nullable TableRow segment, List<Version> versions) {
 		if (!versions.isEmpty()) {
 			Version last = versions.get(versions.size() - 1);
 			newest.add(new Shown(text(event, "slug"), (segment != null) ? text(segment, "slug") : "", last,
@@ -79,7 +78,7 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 	/** The rows of a table by its name. */
 	interface Rows {
 
-		List<Map<String, @Nullable Object>> of(String table);
+		List<TableRow> of(String table);
 
 	}
 
@@ -91,11 +90,11 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 	}
 
 	/** An event with its versions, oldest first. */
-	record OfEvent(Map<String, @Nullable Object> row, List<Version> versions, List<OfSegment> segments) {
+	record OfEvent(TableRow row, List<Version> versions, List<OfSegment> segments) {
 	}
 
 	/** A segment with its versions, oldest first. */
-	record OfSegment(Map<String, @Nullable Object> row, List<Version> versions) {
+	record OfSegment(TableRow row, List<Version> versions) {
 
 		@Nullable Standing newest() {
 			return this.versions.isEmpty() ? null : this.versions.get(this.versions.size() - 1).standing();
@@ -104,7 +103,7 @@ record Standings(Map<String, @Nullable Object> competition, List<OfEvent> events
 	}
 
 	/** A published version: its row, the file of its body, and where that is read. */
-	record Version(Map<String, @Nullable Object> row, String file, Texts texts) {
+	record Version(TableRow row, String file, Texts texts) {
 
 		/** What it says; read each time, since all at once would be many. */
 		Standing standing() {

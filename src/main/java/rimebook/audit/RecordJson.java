@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 
-import org.jspecify.annotations.Nullable;
 import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -48,7 +47,7 @@ final class RecordJson {
 	 * @throws RuntimeException if it is none
 	 */
 	static RecordLine read(String text) {
-		Fields fields = new Fields(JSON.readValue(text, new TypeReference<Map<String, @Nullable Object>>() {
+		Fields fields = new Fields(JSON.readValue(text, new TypeReference<Map<String, Object>>() {
 		}));
 		RecordLine.Link link = new RecordLine.Link(Long.parseLong(fields.of("number")),
 				Integer.parseInt(fields.of("form")), fields.of("previousDigest"), fields.of("digest"));
@@ -63,7 +62,7 @@ final class RecordJson {
 	}
 
 	/** The members of an object. */
-	private record Fields(Map<String, @Nullable Object> members) {
+	private record Fields(Map<String, Object> members) {
 
 		String of(String name) {
 			return Objects.requireNonNull(this.members.get(name), name).toString();

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Optional;
 import java.util.Set;
 
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +14,7 @@ import rimebook.archive.ArchiveCheck;
 import rimebook.archive.ArchiveDatabase;
 import rimebook.archive.ArchiveRefusal;
 import rimebook.archive.ArchiveRestore;
+import rimebook.archive.DatabaseBeside;
 import rimebook.archive.NoRoom;
 
 /** Makes the competition of an archive again in an empty database. */
@@ -23,7 +25,10 @@ final class RestoreCommand implements SubCommand {
 	private static final String DESCRIPTION = """
 			Checks the archive as verify-archive does and makes the same competition again in an empty
 			database, of H2 or PostgreSQL, whichever it came from. A database of H2 that is not there is
-			made; one that holds anything is left as it is. Either all of it is there afterwards or nothing: status 0 says that it is.
+			made; one that holds anything is left as it is. Either all of it is there afterwards or
+			nothing: status 0 says that it is. A file of H2 is made beside its place and gets its name
+			at the end; a command that was killed leaves a file that ends in -being-restored.mv.db,
+			which the next attempt replaces.
 
 			Passwords and codes of seats are in no archive. People are there, closed: start the service,
 			open the set-up link that it prints, make an administrator, and open their accounts with new
@@ -72,7 +77,6 @@ final class RestoreCommand implements SubCommand {
 				return CommandLine.BROKEN;
 			}
 			requireEmpty(address);
-			ArchiveDatabase.prepare(address.url(), address.user(), address.password());
 			restoreInto(address, file);
 			out.print("Restored into " + address.shown() + "\n");
 			return CommandLine.DONE;
@@ -94,8 +98,24 @@ final class RestoreCommand implements SubCommand {
 		}
 	}
 
-	/** What fails once all is committed is no reason to say that nothing was restored. */
 	private static void restoreInto(DatabaseAddress address, Path file) throws IOException {
+		Optional<DatabaseBeside> beside = DatabaseBeside.of(address.url());
+		if (beside.isEmpty()) {
+			prepareAndRestore(address, file);
+			return;
+		}
+		try (DatabaseBeside made = beside.get()) {
+			DatabaseAddress there = new DatabaseAddress(made.url(), address.user(), address.password());
+			prepareAndRestore(there, file);
+			requireRestored(there, file);
+			requireEmpty(address);
+			made.takePlace();
+		}
+	}
+
+	/** What fails once all is committed is no reason to say that nothing was restored. */
+	private static void prepareAndRestore(DatabaseAddress address, Path file) throws IOException {
+		ArchiveDatabase.prepare(address.url(), address.user(), address.password());
 		boolean committed = false;
 		try (Connection connection = address.open()) {
 			ArchiveRestore.restore(connection, file);
@@ -103,10 +123,23 @@ final class RestoreCommand implements SubCommand {
 		}
 		catch (SQLException ex) {
 			if (!committed) {
-				throw InputException.of(address.shown(), "cannot be written: "
-						+ NoRoom.or(ex, String.valueOf(ex.getMessage())) + ". Nothing was restored.");
+				throw cannotBeWritten(address, ex);
 			}
 		}
+	}
+
+	private static void requireRestored(DatabaseAddress address, Path file) throws IOException {
+		try (Connection connection = address.open()) {
+			ArchiveRestore.requireRestored(connection, file);
+		}
+		catch (SQLException ex) {
+			throw cannotBeWritten(address, ex);
+		}
+	}
+
+	private static InputException cannotBeWritten(DatabaseAddress address, SQLException ex) {
+		return InputException.of(address.shown(),
+				"cannot be written: " + NoRoom.or(ex, String.valueOf(ex.getMessage())) + ". Nothing was restored.");
 	}
 
 }

@@ -169,7 +169,7 @@ class ArchivePageIntegrationTests {
 			}
 		});
 		stop.start();
-		Thread.sleep(200);
+		await().until(() -> stop.getState() == Thread.State.TIMED_WAITING);
 		goOn.countDown();
 		stop.join();
 		assertThat(job.progress().failure()).contains("was stopped meanwhile");

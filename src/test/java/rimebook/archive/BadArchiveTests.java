@@ -177,6 +177,10 @@ class BadArchiveTests {
 			statement.execute("insert into person values (random_uuid())");
 			assertThatThrownBy(() -> ArchiveRestore.requireEmpty(bare)).isInstanceOf(ArchiveRefusal.class)
 				.hasMessageContaining("1 rows of 'person'");
+			statement.execute("drop table person");
+			statement.execute("create table snow (depth int)");
+			assertThatThrownBy(() -> ArchiveRestore.requireEmpty(bare)).isInstanceOf(ArchiveRefusal.class)
+				.hasMessageContaining("a table 'snow', which is none of Rimebook");
 		}
 	}
 
