@@ -57,7 +57,7 @@ class ArchiveBrowserTests {
 			page.navigate(folder.resolve("index.html").toUri().toString());
 			Assertions.assertThat(page.locator("h2").count()).isGreaterThan(1);
 			Looks.expectFitsAndNoFinding(page);
-			for (int width : new int[] { 390, 1440 }) {
+			for (int width : new int[] { 390, 820, 1440 }) {
 				page.setViewportSize(width, 900);
 				Looks.draw(page,
 						"archive-inside-" + (page.locator("h3").count() > 0 ? "points-" : "placement-") + width);

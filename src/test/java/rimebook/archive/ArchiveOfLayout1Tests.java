@@ -5,35 +5,46 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
- * An archive as it was written when layout 1 was new: a placement event of three teams,
- * out of a database with another competition. It must stay readable for as long as the
- * product lives; it is never written anew.
+ * Archives as they were written when layout 1 was new, out of a database with other
+ * competitions: five teams by placement with a ruling, a result signed and opened again,
+ * and a protest whose corrections were approved, and three teams by points. They must
+ * stay readable for as long as the product lives; they are never written anew.
  */
 class ArchiveOfLayout1Tests {
 
 	static final Path SAMPLE = Path.of("src", "test", "resources", "archive", "layout-1.zip");
 
+	static final Path POINTS = SAMPLE.resolveSibling("layout-1-points.zip");
+
 	@TempDir
 	private Path directory;
 
-	@Test
-	void isStillGood() throws IOException {
-		ArchiveCheck.Finding finding = ArchiveCheck.check(SAMPLE);
+	static List<Path> samples() {
+		return List.of(SAMPLE, POINTS);
+	}
+
+	@ParameterizedTest
+	@MethodSource("samples")
+	void isStillGood(Path archive) throws IOException {
+		ArchiveCheck.Finding finding = ArchiveCheck.check(archive);
 		assertThat(finding.faults()).isEmpty();
 		assertThat(finding.found()).hasSize(6);
 	}
 
-	@Test
-	void isStillRestored() throws SQLException, IOException {
-		try (Connection restored = Archives.onH2(); ArchiveFile sample = ArchiveFile.open(SAMPLE)) {
-			ArchiveRestore.restore(restored, SAMPLE);
+	@ParameterizedTest
+	@MethodSource("samples")
+	void isStillRestored(Path archive) throws SQLException, IOException {
+		try (Connection restored = Archives.onH2(); ArchiveFile sample = ArchiveFile.open(archive)) {
+			ArchiveRestore.restore(restored, archive);
 			Path again = this.directory.resolve("again.zip");
 			Archives.write(restored, String.valueOf(sample.about().get("competition")), Variant.WHOLE, again);
 			assertThat(Files.size(again)).isPositive();

@@ -4,7 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 import rimebook.testsupport.OnPostgres;
 
@@ -14,9 +15,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 class ArchiveOnPostgresIntegrationTests extends ArchiveIntegrationTests {
 
 	/** Out of the one, into the other, out of that and back. */
-	@Test
-	void goesFromOneDatabaseToTheOtherAndBack() throws Exception {
-		byte[] once = throughBoth(ArchiveOfLayout1Tests.SAMPLE);
+	@ParameterizedTest
+	@MethodSource("rimebook.archive.ArchiveOfLayout1Tests#samples")
+	void goesFromOneDatabaseToTheOtherAndBack(Path archive) throws Exception {
+		byte[] once = throughBoth(archive);
 		byte[] twice = throughBoth(this.directory.resolve("h2.zip"));
 		assertThat(twice).isEqualTo(once);
 	}
