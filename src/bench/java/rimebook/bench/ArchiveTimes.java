@@ -3,15 +3,25 @@ package rimebook.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+
+import javax.sql.DataSource;
 
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 import rimebook.RimebookApplication;
+import rimebook.archive.ArchiveWriting;
+import rimebook.archive.ArchivedDocument;
+import rimebook.archive.ArchivedDocuments;
+import rimebook.archive.Variant;
 import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionId;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
 import rimebook.tabulation.SegmentKind;
@@ -19,9 +29,9 @@ import rimebook.testsupport.PostgresDatabase;
 import rimebook.testsupport.SmallCompetition;
 
 /**
- * How long the three commands take for one large event: 60 teams, three segments, nine
- * judges, every card sent and closed one by one. The commands are processes of their own,
- * and their start is counted.
+ * How long the three commands, and the button with its documents, take for one large
+ * event: 60 teams, three segments, nine judges, every card sent and closed one by one. The
+ * commands are processes of their own, and their start is counted.
  *
  * <p>
  * Arguments: {@code h2} or {@code postgres}, then the number of teams (60).
@@ -40,7 +50,7 @@ public final class ArchiveTimes {
 		int teams = (args.length > 1) ? Integer.parseInt(args[1]) : 60;
 		Path folder = Files.createTempDirectory("rimebook-archive-times");
 		List<String> from = database(postgres, folder.resolve("skated"));
-		String slug = skate(from, teams);
+		String slug = skate(from, teams, folder);
 		Path file = folder.resolve("archive.zip");
 		List<String> to = database(postgres, folder.resolve("restored"));
 		time("archive", with(from, "archive", slug, file.toString()));
@@ -61,7 +71,7 @@ public final class ArchiveTimes {
 		return List.of("jdbc:h2:file:" + file + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE", "rimebook", "");
 	}
 
-	private static String skate(List<String> database, int teams) {
+	private static String skate(List<String> database, int teams, Path folder) throws IOException, SQLException {
 		try (ConfigurableApplicationContext running = new SpringApplicationBuilder(RimebookApplication.class)
 			.run("--server.port=0", "--spring.datasource.url=" + database.get(0),
 					"--spring.datasource.username=" + database.get(1),
@@ -75,8 +85,28 @@ public final class ArchiveTimes {
 				competition.open(segment);
 				competition.skateRest(segment);
 			}
+			for (Variant variant : Variant.values()) {
+				withDocuments(running, competition.competition().id(), variant, folder.resolve(variant + ".zip"));
+			}
 			return competition.competition().slug();
 		}
+	}
+
+	/** As the button makes it, in the service, with what is printed. */
+	private static void withDocuments(ConfigurableApplicationContext running, CompetitionId competition,
+			Variant variant, Path file) throws IOException, SQLException {
+		long begun = System.nanoTime();
+		List<ArchivedDocument> documents = running.getBeanProvider(ArchivedDocuments.class)
+			.orderedStream()
+			.flatMap((all) -> all.of(competition, variant).stream())
+			.toList();
+		try (Connection connection = running.getBean(DataSource.class).getConnection()) {
+			ArchiveWriting.write(connection,
+					new ArchiveWriting.Order(competition.toString(), variant, Instant.now(), documents), file,
+					ArchiveWriting.Progress.UNSEEN);
+		}
+		System.out.println("with documents, " + variant + ": " + Duration.ofNanos(System.nanoTime() - begun).toMillis()
+				+ " ms, " + documents.size() + " documents, " + Files.size(file) + " bytes");
 	}
 
 	private static List<String> with(List<String> database, String... command) {
