@@ -71,8 +71,9 @@ public class MarkedPage extends AbstractTemplateHandler {
 	}
 
 	private String band() {
-		return "<p class=\"rehearsal-band\" role=\"note\"><strong>%s</strong> <span>%s</span></p>"
-			.formatted(word("rehearsal.band.word"), word("rehearsal.band.text"));
+		return """
+				<div class="rehearsal-band" role="complementary" aria-label="%1$s"><strong>%1$s</strong> \
+				<span>%2$s</span></div>""".formatted(word("rehearsal.band.word"), word("rehearsal.band.text"));
 	}
 
 	/** A word in the language of the page; none of them has a sign of HTML. */

@@ -8,7 +8,10 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.test.context.ActiveProfiles;
 
 import rimebook.panels.Panels;
-import rimebook.panels.SeatView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
+import rimebook.shared.Actor;
+import rimebook.stand.StandView;
 import rimebook.testsupport.BrowserTest;
 import rimebook.testsupport.Browsers;
 import rimebook.testsupport.Looks;
@@ -22,6 +25,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 @BrowserTest
 class MarkedPagesBrowserTests {
 
+	private static final Actor REFEREE = new Actor("Runa Halvard", "referee", "demo");
+
 	private final Browsers screens;
 
 	@Autowired
@@ -33,20 +38,27 @@ class MarkedPagesBrowserTests {
 	@Autowired
 	private Panels panels;
 
+	@Autowired
+	private SegmentRun run;
+
 	MarkedPagesBrowserTests(Browsers screens) {
 		this.screens = screens;
 	}
 
 	@Test
 	void theCardStillFitsItsTablet() {
-		SeatView seat = this.panels.judges(this.panel.look().event().id()).get(4);
-		Page card = this.screens.joined(this.codes.orNew(seat));
+		StandView view = this.panel.look();
+		PerformanceView next = view.next().performance();
+		this.run.call(next.id(), next.version(), REFEREE);
+		Page card = this.screens.joined(this.codes.orNew(this.panels.judges(view.event().id()).get(4)));
+		card.locator("#keys button").first().waitFor();
 		for (int[] size : new int[][] { { 820, 1180 }, { 1180, 820 }, { 1280, 800 } }) {
 			card.setViewportSize(size[0], size[1]);
 			assertThat(card.evaluate("document.documentElement.scrollHeight")).as(size[0] + " wide").isEqualTo(size[1]);
 			Looks.drawWindow(card, "rehearsal-card-" + size[0]);
 		}
 		Looks.expectAccessible(card);
+		this.run.takeBack(next.id(), this.run.performance(next.id()).version(), REFEREE);
 	}
 
 	@Test
