@@ -87,7 +87,8 @@ final class ArchiveCommand implements SubCommand {
 				: String.valueOf(failed.getMessage());
 	}
 
-	private static void write(DatabaseAddress address, ArchiveWriting.Order order, Path file) {
+	/** Write the archive of a competition; what fails is said for people. */
+	static void write(DatabaseAddress address, ArchiveWriting.Order order, Path file) {
 		try (Connection connection = address.open()) {
 			ArchiveWriting.write(connection, order, file, ArchiveWriting.Progress.UNSEEN);
 		}

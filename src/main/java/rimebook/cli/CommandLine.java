@@ -49,7 +49,7 @@ public final class CommandLine {
 	public static CommandLine ofThisJar() {
 		List<SubCommand> commands = List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(),
 				new VerifyRecordCommand(), new RecordKeyCommand(), new ArchiveCommand(), new VerifyArchiveCommand(),
-				new RestoreCommand());
+				new RestoreCommand(), new RehearseCommand());
 		return new CommandLine(Stream.concat(commands.stream(), Stream.of(new CompletionCommand(commands))).toList());
 	}
 

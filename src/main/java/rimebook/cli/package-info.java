@@ -4,7 +4,7 @@
  * {@link rimebook.cli.CommandLine}.
  */
 @ApplicationModule(allowedDependencies = { "tabulation", "tabulation :: points", "tabulation :: possible", "audit",
-		"archive", "shared", "wording" })
+		"archive", "rehearsal", "shared", "wording" })
 @NullMarked
 package rimebook.cli;
 

@@ -80,6 +80,7 @@ final class PathRules {
 			people("/desk/record/**", REFEREE, ACCOUNTANT, SECRETARY),
 			people("/desk/archive/**", SECRETARY),
 			people("/desk/copy/**", REFEREE, ACCOUNTANT, SECRETARY),
+			people("/desk/rehearsal/**", REFEREE, SECRETARY),
 			anyPerson("/desk/demo/**"));
 	// @formatter:on
 

@@ -43,7 +43,7 @@ class CommandLineTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "tabulate", "explain", "possible", "verify-record", "record-key", "archive",
-			"verify-archive", "restore", "completion" })
+			"verify-archive", "restore", "rehearse", "completion" })
 	void everyCommandTellsItsUsageByEitherOption(String command) {
 		CliRun run = CliRun.of(command, "-h");
 		assertThat(run.status()).isZero();

@@ -64,7 +64,8 @@ class BeforeAndAfterIntegrationTests {
 			"seat.guessing-stopped");
 
 	/** Somebody took a copy of what is there, which changes nothing. */
-	private static final Set<String> COPIES = Set.of("competition.archived", "competition.archive-taken");
+	private static final Set<String> COPIES = Set.of("competition.archived", "competition.archive-taken",
+			"competition.rehearsal-begun", "competition.rehearsal-ended");
 
 	/** Nothing is there any more. */
 	private static final Set<String> ENDS = Set.of("event.removed", "seat.vacated", "official.interest-removed");

@@ -99,6 +99,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/archive/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/copy/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
+			new Line("/desk/rehearsal/**", "administrator referee secretary", "administrator referee secretary"),
 			new Line("/desk/demo/**", PERSON, PERSON));
 
 	@Autowired
