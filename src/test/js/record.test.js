@@ -27,7 +27,7 @@ test("they are given out by the number of their line", () => {
 	const disk = storage();
 	[200, 3, 40].forEach((line) => keep(anchor(line), AT, disk));
 	assert.deepEqual(lines(disk).map((line) => line.split(" ")[1]), ["3", "40", "200"]);
-	assert.equal(newest(disk), 200);
+	assert.equal(newest(disk), 40);
 });
 
 test("two digests under one number contradict each other, twice the same does not", () => {

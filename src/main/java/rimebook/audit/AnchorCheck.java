@@ -13,14 +13,17 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 import org.jspecify.annotations.Nullable;
 
 /**
  * Compares the record with anchors that were kept outside. One that fits says that its
  * line and all lines before it are as they were when it was given out; nobody can make
- * other lines fit it. What came after the newest that fits is covered by none. Needs a
- * connection and nothing else.
+ * other lines fit it. What came after the newest that fits is covered by none. One of a
+ * line that was lost when the service started from a copy is told as such and contradicts
+ * nothing. Needs a connection and nothing else.
  */
 public final class AnchorCheck {
 
@@ -41,6 +44,12 @@ public final class AnchorCheck {
 
 	private final @Nullable PublicKey key;
 
+	private final List<LostLines> starts;
+
+	private final Set<String> lost = new LinkedHashSet<>();
+
+	private final Set<LostLines> told = new LinkedHashSet<>();
+
 	private final List<String> faults = new ArrayList<>();
 
 	private final List<String> notes = new ArrayList<>();
@@ -49,10 +58,11 @@ public final class AnchorCheck {
 
 	private long newest;
 
-	private AnchorCheck(Connection connection, RecordFinding chain, @Nullable PublicKey key) {
+	private AnchorCheck(Connection connection, RecordFinding chain, @Nullable PublicKey key) throws SQLException {
 		this.connection = connection;
 		this.chain = chain;
 		this.key = key;
+		this.starts = LostLines.in(connection, chain.lines());
 	}
 
 	/**
@@ -78,11 +88,14 @@ public final class AnchorCheck {
 			fault(anchor, "has no signature of that key. Anybody may have written it, so it was not compared.");
 			return;
 		}
+		if (anchor.line() > this.chain.lines() && !this.chain.isWhole()) {
+			fault(anchor, "is of a line behind the break and cannot be compared.");
+			return;
+		}
 		if (anchor.line() < 1 || anchor.line() > this.chain.lines()) {
-			fault(anchor, this.chain.isWhole()
-					? "is of a line that is not there: the record was cut, was restored from an earlier copy, or is "
-							+ "another one."
-					: "is of a line behind the break and cannot be compared.");
+			contradicts(anchor,
+					"is of a line that is not there: the record was cut, was restored from an earlier copy, "
+							+ "or is another one.");
 			return;
 		}
 		try (PreparedStatement statement = this.connection.prepareStatement(LINE)) {
@@ -96,8 +109,9 @@ public final class AnchorCheck {
 
 	private void compare(Anchor anchor, String digest, Instant writtenAt) {
 		if (!digest.startsWith(anchor.digest())) {
-			fault(anchor, "is not that of the line which stands there now: this line or one before it was written "
-					+ "anew since, the service went on from an earlier copy, or it is the anchor of another record.");
+			contradicts(anchor,
+					"is not that of the line which stands there now: this line or one before it was written "
+							+ "anew since, the service went on from an earlier copy, or it is the anchor of another record.");
 			return;
 		}
 		if (anchor.writtenAt() != null && !anchor.writtenAt().equals(writtenAt)) {
@@ -113,6 +127,22 @@ public final class AnchorCheck {
 		}
 	}
 
+	/** It fits nothing: its line was lost with a machine, or was changed. */
+	private void contradicts(Anchor anchor, String why) {
+		Optional<LostLines> start = this.starts.stream().filter((one) -> one.hold(anchor)).findFirst();
+		if (start.isPresent()) {
+			this.lost.add(start.get().sentence(anchor));
+			this.told.add(start.get());
+			return;
+		}
+		fault(anchor,
+				why + this.starts.stream()
+					.filter((one) -> one.mayHold(anchor))
+					.findFirst()
+					.map(LostLines::doubt)
+					.orElse(""));
+	}
+
 	private void fault(Anchor anchor, String why) {
 		this.faults.add("The anchor of line " + anchor.line() + ", " + anchor.shortDigest() + "…, " + why);
 	}
@@ -126,9 +156,16 @@ public final class AnchorCheck {
 			try (ResultSet row = statement.executeQuery()) {
 				row.next();
 				return new Finding(new Covered(this.newest, this.chain.lines(), row.getLong(1), row.getLong(2)),
-						this.fitting, this.key != null, first(this.faults), first(this.notes));
+						this.fitting, this.key != null, first(this.faults), allNotes());
 			}
 		}
+	}
+
+	private List<String> allNotes() {
+		List<String> all = new ArrayList<>(first(List.copyOf(this.lost)));
+		this.told.stream().map(LostLines::proviso).forEach(all::add);
+		all.addAll(first(this.notes));
+		return all;
 	}
 
 	/**

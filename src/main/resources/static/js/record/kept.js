@@ -29,9 +29,13 @@ export function lines(storage = window.localStorage) {
 	return [...read(storage)].sort((a, b) => number(a) - number(b)).map(({ text, seen }) => text + " seen " + seen);
 }
 
-/* The number of the newest line that is kept, 0 for none. */
+/*
+ * The number of the line that was kept last, 0 for none. It may be smaller than others: a service that started
+ * from a copy counts its lines anew from there.
+ */
 export function newest(storage = window.localStorage) {
-	return read(storage).reduce((most, one) => Math.max(most, number(one)), 0);
+	const last = read(storage).at(-1);
+	return last ? number(last) : 0;
 }
 
 /* Whether two lines of one number differ. */
