@@ -300,6 +300,14 @@ test("a card of another day stays where it is", async () => {
 	assert.deepEqual(told, []);
 });
 
+test("a version that was learnt keeps of which service it is", async () => {
+	outbox.life = "life-1";
+	outbox.learn(card("a", { receivedAt: RECEIVED.receivedAt }));
+	outbox.offerAgain("p1", 0, outbox.receivedIds());
+	await settled();
+	assert.deepEqual(told.map(({ id, life }) => id + " " + life), ["a life-1"], "which any other refuses");
+});
+
 test("a service that goes back a second time gets everything once more", async () => {
 	await acknowledged(card("a"));
 	outbox.bringBack(["life-2", "life-1"], () => false);

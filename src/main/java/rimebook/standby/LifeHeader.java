@@ -14,7 +14,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
  */
 final class LifeHeader extends OncePerRequestFilter {
 
-	private static final String NAME = "Rimebook-Life";
+	static final String NAME = "Rimebook-Life";
 
 	private final ServiceLives lives;
 

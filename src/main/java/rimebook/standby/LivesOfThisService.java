@@ -1,16 +1,16 @@
 package rimebook.standby;
 
 import java.time.Duration;
+import java.time.Instant;
 
 import org.springframework.stereotype.Component;
 
 import rimebook.performances.ReturnedCard;
-import rimebook.shared.ConflictException;
-import rimebook.wording.Sentence;
 
 /**
  * Cards come back only to the service that was started from a copy of theirs. When they
- * were received is the tablet's word; it has to lie within the life that it names.
+ * were received is the tablet's word; it has to lie within the life that it names, by the
+ * clock of the machine that received them, which may be far ahead of this one's.
  */
 @Component
 class LivesOfThisService implements ReturnedCard.EarlierLives {
@@ -31,9 +31,15 @@ class LivesOfThisService implements ReturnedCard.EarlierLives {
 			.stream()
 			.anyMatch((life) -> life.number() < now.number() && life.id().equals(card.life())
 					&& !card.receivedAt().isBefore(life.beganAt().minus(CLOCKS)));
-		if (!before || card.receivedAt().isAfter(now.beganAt().plus(CLOCKS))) {
-			throw new ConflictException("card-of-another-day", Sentence.of("standby.card-of-another-day"));
+		if (!before || card.receivedAt().isAfter(latest(now).plus(CLOCKS))) {
+			throw OfThisService.refusal();
 		}
+	}
+
+	/** The end of the lives before, by their own clock or by this one. */
+	private static Instant latest(ServiceLife now) {
+		ServiceLife.Origin from = now.from();
+		return (from != null && from.seenAt().isAfter(now.beganAt())) ? from.seenAt() : now.beganAt();
 	}
 
 }

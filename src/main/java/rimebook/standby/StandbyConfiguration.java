@@ -8,6 +8,8 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 import rimebook.live.WentBack;
 import rimebook.pages.Alarm;
@@ -35,6 +37,17 @@ class StandbyConfiguration {
 		FilterRegistrationBean<LifeHeader> filter = new FilterRegistrationBean<>(new LifeHeader(lives));
 		filter.addUrlPatterns("/api/judge/*", "/api/cards/*", "/api/points-cards/*");
 		return filter;
+	}
+
+	@Bean
+	WebMvcConfigurer onlyWhatIsOfThisService(ServiceLives lives) {
+		return new WebMvcConfigurer() {
+			@Override
+			public void addInterceptors(InterceptorRegistry registry) {
+				registry.addInterceptor(new OfThisService(lives))
+					.addPathPatterns("/api/judge/**", "/api/cards/**", "/api/points-cards/**");
+			}
+		};
 	}
 
 	/** A worker may serve the pages above its own address only where this is said. */

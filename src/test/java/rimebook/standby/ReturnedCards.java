@@ -6,6 +6,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +23,12 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.RimebookApplication;
+import rimebook.audit.Anchor;
+import rimebook.audit.AnchorCheck;
+import rimebook.audit.RecordAnchors;
 import rimebook.audit.RecordVerification;
 import rimebook.pages.Alarm;
+import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.CardBook;
 import rimebook.performances.PerformanceStatus;
@@ -72,6 +77,10 @@ abstract class ReturnedCards {
 
 	private ServiceLife before;
 
+	private Anchor known;
+
+	private Anchor lost;
+
 	private String alarmAtFirst;
 
 	/** Where the service has its database. */
@@ -94,6 +103,7 @@ abstract class ReturnedCards {
 		this.first = this.day.callNext(1);
 		send(this.first, 0, 500);
 		this.points = PointsDay.begin(this.service);
+		this.known = head();
 		copy(this.service);
 		this.points.send(this.service, this.points.toFirstList());
 		new CalledElements(this.service, this.points.performance()).insert("AC2");
@@ -104,6 +114,7 @@ abstract class ReturnedCards {
 		this.second = callAndClose(400);
 		this.third = callAndClose(300);
 		this.before = this.service.getBean(ServiceLives.class).current();
+		this.lost = head();
 		beforeItDies(this.service);
 		this.service.close();
 		this.service = laptop(nextLaptop());
@@ -139,6 +150,34 @@ abstract class ReturnedCards {
 		expectRefused("card-closed", other(known, 2), returnedAt(known));
 		assertThat(this.service.getBean(RecordVerification.class).verify().isWhole()).isTrue();
 		assertThat(this.service.getBean(RecordVerification.class).compareStored().agrees()).isTrue();
+	}
+
+	@Test
+	void anchorsOfLostLinesAreToldAsLostAndEarlierOnesHaveToFit() {
+		AnchorCheck.Finding finding = compare(this.known, this.lost);
+		assertThat(finding.agrees()).isTrue();
+		assertThat(finding.fitting()).isOne();
+		assertThat(finding.notes()).satisfiesExactly((note) -> assertThat(note).contains(
+				"Line " + this.lost.line() + " was lost when the service started from a copy at ", "this is expected"),
+				(note) -> assertThat(note).contains("a copy that held lines 1 to " + this.known.line(),
+						"Whoever knows that there was none"));
+		String other = "0badcafe".repeat(8);
+		Anchor changed = new Anchor(this.known.line(), other, this.known.writtenAt(), "", null);
+		assertThat(compare(changed, this.known).faults()).as("in the copy")
+			.singleElement()
+			.asString()
+			.contains("is not that of the line which stands there now")
+			.doesNotContain("lost");
+		Anchor later = new Anchor(this.lost.line(), this.lost.digest(), Instant.now().plusSeconds(60), "", null);
+		assertThat(compare(later, this.known).faults()).as("after the start").hasSize(1);
+		Anchor timeless = new Anchor(this.lost.line(), this.lost.digest(), null, "", null);
+		assertThat(compare(timeless, this.known).faults()).as("no time")
+			.singleElement()
+			.asString()
+			.contains("its line was lost then", "write \"seen\" behind it");
+		Anchor dated = new Anchor(this.lost.line(), this.lost.shortDigest(), null, "", this.lost.writtenAt());
+		assertThat(compare(dated, this.known).agrees()).isTrue();
+		assertThat(compare(this.lost).agrees()).as("nothing fits").isFalse();
 	}
 
 	@Test
@@ -191,14 +230,53 @@ abstract class ReturnedCards {
 				{"performance":"%s","sequence":1,"first":3.0,"second":3.0,
 				"returned":{"life":"%s","receivedAt":"%s"}}""".formatted(card.performance(), returned.life(),
 				returned.receivedAt());
-		HttpRequest request = HttpRequest
-			.newBuilder(URI.create("http://localhost:" + this.service.getEnvironment().getProperty("local.server.port")
-					+ "/api/cards/" + card.id()))
-			.header("Content-Type", "application/json")
-			.PUT(HttpRequest.BodyPublishers.ofString(body))
-			.build();
-		HttpResponse<String> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+		HttpResponse<String> answer = tell("PUT", "/api/cards/" + card.id(), body);
 		assertThat(answer.statusCode()).isEqualTo(401);
+	}
+
+	/**
+	 * Its cards may wait there for a year, and the same competition be restored at that
+	 * address.
+	 */
+	@Test
+	void whatATabletPutDownForAnotherServiceIsRefused() throws Exception {
+		this.service.getBean(Panels.class).issueCodes(this.day.event().id(), SmallCompetition.REFEREE);
+		String code = this.day.seats().get(0).code();
+		String paired = tell("POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}").body();
+		String token = "Bearer " + paired.replaceAll(".*\"token\":\"([^\"]+)\".*", "$1");
+		String body = "{\"performance\":\"%s\",\"sequence\":1,\"first\":3.0,\"second\":3.0}".formatted(this.third.id());
+		long rows = rows(this.third);
+		String path = "/api/cards/" + UUID.randomUUID();
+		assertThat(
+				tell("PUT", path, body, "Authorization", token, "Rimebook-Life", UUID.randomUUID().toString()).body())
+			.contains("card-of-another-day");
+		ServiceLife now = this.service.getBean(ServiceLives.class).current();
+		for (ServiceLife own : List.of(now, this.before)) {
+			assertThat(tell("PUT", path, body, "Authorization", token, "Rimebook-Life", own.id().toString()).body())
+				.contains("performance-not-open");
+		}
+		assertThat(tell("PUT", path, body, "Authorization", token).body()).contains("performance-not-open");
+		assertThat(rows(this.third)).isEqualTo(rows);
+	}
+
+	private HttpResponse<String> tell(String method, String path, String body, String... headers) throws Exception {
+		HttpRequest.Builder request = HttpRequest
+			.newBuilder(URI
+				.create("http://localhost:" + this.service.getEnvironment().getProperty("local.server.port") + path))
+			.header("Content-Type", "application/json")
+			.method(method, HttpRequest.BodyPublishers.ofString(body));
+		if (headers.length > 0) {
+			request.headers(headers);
+		}
+		return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+	}
+
+	private Anchor head() {
+		return this.service.getBean(RecordAnchors.class).head().orElseThrow();
+	}
+
+	private AnchorCheck.Finding compare(Anchor... anchors) {
+		return this.service.getBean(RecordVerification.class).compare(List.of(anchors));
 	}
 
 	private PerformanceView callAndClose(int mark) {

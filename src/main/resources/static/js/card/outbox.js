@@ -37,7 +37,7 @@ export class Outbox {
 
 	/* Keep a version that the service has, so that it counts here before the next look at the table. */
 	learn(card) {
-		this.keep([...this.things(), { ...card, state: "received" }]);
+		this.keep([...this.things(), { ...card, state: "received", life: this.life }]);
 	}
 
 	things() {
@@ -82,7 +82,7 @@ export class Outbox {
 	 * newest first. A card of any other service stays where it is.
 	 */
 	bringBack([, ...before], isThere) {
-		const things = this.things().map((thing) => (isCard(thing) && thing.state === "received" && before.includes(thing.life) && !isThere(thing) ? returning(thing) : thing));
+		const things = this.things().map((thing) => (isLost(thing, before) && !isThere(thing) ? returning(thing) : thing));
 		if (things.some((thing, at) => thing.state !== this.things()[at].state)) {
 			this.keep(things);
 			this.flush();
@@ -206,6 +206,10 @@ function offered({ again, ...card }, newest) {
 		return card;
 	}
 	return again ? { ...card, state: "aside" } : { ...card, state: "waiting", again: true };
+}
+
+function isLost(thing, before) {
+	return isCard(thing) && thing.state === "received" && Boolean(thing.receivedAt) && before.includes(thing.life);
 }
 
 function returning({ again, ...card }) {

@@ -32,7 +32,7 @@ export async function fetchOwnCards() {
 /* Send one thing; see outbox.js for what it resolves to. */
 export async function deliver(thing) {
 	const { path, body } = TOLD[thing.kind ?? "pair"];
-	const answer = await tell(path(thing), JSON.stringify(body(thing)));
+	const answer = await tell(path(thing), JSON.stringify(body(thing)), thing.life);
 	if (answer.status === 200) {
 		return { outcome: "received", receivedAt: answer.body.receivedAt ?? answer.body.seenAt, life: answer.lives[0] };
 	}
@@ -55,14 +55,17 @@ function points({ performance, sequence, listSequence, grades, components, retur
 	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks), returned };
 }
 
-/* Resolves with the first answer; a telling that fails is the answer only if no other is open. */
-function tell(path, body) {
+/*
+ * Resolves with the first answer; a telling that fails is the answer only if no other is open. life is that of the
+ * service for which the thing was put down: any other refuses it.
+ */
+function tell(path, body, life) {
 	return new Promise((resolve) => {
 		let open = 0;
 		const again = setTimeout(once, TELL_AGAIN_AFTER);
 		async function once() {
 			open++;
-			const answer = await ask(path, { method: "PUT", body }, TELL_PATIENCE);
+			const answer = await ask(path, { method: "PUT", body, headers: life ? { "Rimebook-Life": life } : {} }, TELL_PATIENCE);
 			open--;
 			if (answer.status !== 0 || open === 0) {
 				clearTimeout(again);
@@ -77,7 +80,7 @@ async function ask(path, request, patience = LOOK_PATIENCE) {
 	const stop = new AbortController();
 	const timer = setTimeout(() => stop.abort(), patience);
 	try {
-		const headers = { "Accept": "application/json", "Content-Type": "application/json" };
+		const headers = { "Accept": "application/json", "Content-Type": "application/json", ...request.headers };
 		const response = await fetch(path, { ...request, headers, cache: "no-store", signal: stop.signal });
 		return { status: response.status, lives: lives(response), body: await response.json() };
 	}
