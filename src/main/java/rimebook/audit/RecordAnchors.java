@@ -117,12 +117,13 @@ public class RecordAnchors {
 			.optional();
 	}
 
-	/** A line by its number, for whoever says that they keep it. */
+	/** A line by its number, for whoever keeps it or says so. */
 	public Optional<Anchor> ofLine(long number) {
 		return this.database.sql("select number, digest, written_at from record_line where number = :number")
 			.param("number", number)
 			.query((row, at) -> anchor(row))
-			.optional();
+			.optional()
+			.map(this.signing::sign);
 	}
 
 	/**

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,10 +48,12 @@ final class VerifyRecordCommand implements SubCommand {
 			line anew. What it does not: whoever can write to the database can do just that, and it
 			shows only against what was kept elsewhere: one head, as it stands on paper, with
 			--expect-head, or many lines with --anchors. Tablets and followers' pages keep anchors and
-			give them out as a file (page /record-seen of their browser). An anchor that fits proves
-			that its line and all lines before it are as they were; what came after the newest one is
-			covered by none. With --public-key only anchors count that were signed by that key: others
-			than those who have the secret key, the service among them, cannot make one up.
+			give them out as a file (page /record-seen of their browser); the notes at the second place
+			of rimebook.copy.folder are anchors, too. An anchor that fits proves that its line and all
+			lines before it are as they were; what came after the newest one is covered by none. Lines
+			that were lost when the service started from a copy are told as lost: their anchors neither
+			prove nor contradict anything. With --public-key only anchors count that were signed by that
+			key: others than those who have the secret key, the service among them, cannot make one up.
 			What was last acted on before lines attested it is counted and not compared. Not compared at
 			all: passwords, seat codes and sessions, whether an account is shut, who is on the ice now,
 			and a performance that nobody called yet.
@@ -82,7 +85,8 @@ final class VerifyRecordCommand implements SubCommand {
 									+ "which may have others after it"),
 					Options.value(ANCHORS, "FILE",
 							"lines that were kept elsewhere, each \"line NUMBER DIGEST\" and perhaps more, as "
-									+ "devices give them out; what stands behind # is passed over"),
+									+ "devices give them out; what stands behind # is passed over. Of a folder, "
+									+ "such as the second place, all files that end in .txt"),
 					Options.value(PUBLIC_KEY, "FILE", "the public key by which all of these have to be signed"),
 					Options.value("--url", "URL", "JDBC address, or SPRING_DATASOURCE_URL"),
 					Options.value("--user", "NAME", "or SPRING_DATASOURCE_USERNAME"),
@@ -190,16 +194,9 @@ final class VerifyRecordCommand implements SubCommand {
 	private record Kept(String head, @Nullable List<Anchor> anchors, String publicKey) {
 
 		static Kept of(Arguments typed) {
-			List<Anchor> anchors = null;
-			String file = typed.option(ANCHORS).orElse("");
-			if (!file.isEmpty()) {
-				AnchorFile read = AnchorFile.read(text(file));
-				if (!read.unreadable().isEmpty()) {
-					throw InputException.of(file, "line " + read.unreadable().get(0)
-							+ " is no anchor; expected \"line 1234\" and 12 to 64 of 0-9 and a-f.");
-				}
-				anchors = read.anchors();
-			}
+			String place = typed.option(ANCHORS).orElse("");
+			List<Anchor> anchors = place.isEmpty() ? null
+					: files(place).stream().flatMap((file) -> anchors(file).stream()).toList();
 			String key = typed.option(PUBLIC_KEY).orElse("");
 			return new Kept(VerifyRecordCommand.head(typed), anchors, key.isEmpty() ? "" : text(key));
 		}
@@ -207,6 +204,30 @@ final class VerifyRecordCommand implements SubCommand {
 		/** Tell whether the record is compared with itself only. */
 		boolean isNothing() {
 			return this.head.isEmpty() && this.anchors == null;
+		}
+
+		/** A second place has many notes, and each is one. */
+		private static List<String> files(String place) {
+			try {
+				if (!Files.isDirectory(Path.of(place))) {
+					return List.of(place);
+				}
+				try (Stream<Path> files = Files.list(Path.of(place))) {
+					return files.map(Path::toString).filter((name) -> name.endsWith(".txt")).sorted().toList();
+				}
+			}
+			catch (IOException | InvalidPathException ex) {
+				throw InputException.of(place, "cannot be read.");
+			}
+		}
+
+		private static List<Anchor> anchors(String file) {
+			AnchorFile read = AnchorFile.read(text(file));
+			if (!read.unreadable().isEmpty()) {
+				throw InputException.of(file, "line " + read.unreadable().get(0)
+						+ " is no anchor; expected \"line 1234\" and 12 to 64 of 0-9 and a-f.");
+			}
+			return read.anchors();
 		}
 
 		private static String text(String file) {

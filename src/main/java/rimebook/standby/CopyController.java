@@ -1,6 +1,7 @@
 package rimebook.standby;
 
 import java.io.IOException;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.UUID;
 
@@ -37,6 +38,7 @@ class CopyController {
 		model.addAttribute("state", this.copying.state());
 		model.addAttribute("folder", this.copying.folder().map((folder) -> folder.path().toString()).orElse(""));
 		model.addAttribute("copies", copies());
+		model.addAttribute("utc", ZoneOffset.UTC);
 		ServiceLife life = this.lives.current();
 		model.addAttribute("life", life);
 		model.addAttribute("from", life.from());

@@ -2,6 +2,7 @@ package rimebook.standby;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 
 import org.springframework.core.NestedExceptionUtils;
 
@@ -19,7 +20,8 @@ final class CopyFailure {
 	}
 
 	static Sentence of(Exception failed, CopyFolder folder) {
-		if (!Files.isDirectory(folder.path())) {
+		// Where a stick was there may be an empty folder.
+		if (failed instanceof NoSuchFileException || !Files.isDirectory(folder.path())) {
 			return Sentence.of("standby.failed.gone", folder.path().toString());
 		}
 		String words = String.valueOf(NestedExceptionUtils.getMostSpecificCause(failed).getMessage());

@@ -37,6 +37,11 @@ record CopyFolder(Path path) {
 		return "rimebook-" + STAMP.format(at);
 	}
 
+	/** The name of the copy that a file belongs to. */
+	static String nameOf(Path file) {
+		return name(file).replaceFirst("(\\.zip|\\.txt|\\.since\\.jsonl)$", "");
+	}
+
 	Path copy(String name) {
 		return this.path.resolve(name + COPY);
 	}

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import tools.jackson.databind.json.JsonMapper;
 
+import rimebook.audit.RecordAnchors;
+
 /**
  * Keeps the second place up to date, one look after another, always by the same thread: a
  * whole copy if anything was done since the last and it is old enough, else the new lines
@@ -36,13 +38,18 @@ final class CopyMaker {
 
 	private final Source source;
 
+	private final PlaceAnchors anchors;
+
 	private final Duration every;
 
 	private final Clock clock;
 
 	private CopyState.@Nullable Kept kept;
 
-	private long written;
+	private RecordHead written = new RecordHead(0, "");
+
+	/** A place that failed is well again only once a sign was written there. */
+	private boolean owed;
 
 	private Instant signed = Instant.EPOCH;
 
@@ -52,6 +59,7 @@ final class CopyMaker {
 		this.folder = folder;
 		this.place = new SecondPlace(folder, source.file());
 		this.source = source;
+		this.anchors = new PlaceAnchors(source.anchors(), folder);
 		this.every = every;
 		this.clock = clock;
 	}
@@ -62,6 +70,8 @@ final class CopyMaker {
 	 * @throws IOException if the place cannot be written
 	 */
 	CopyState.Kept look() throws IOException {
+		boolean failed = this.owed;
+		this.owed = true;
 		boolean sameDisk = this.place.require();
 		Instant now = this.clock.instant();
 		CopyState.Place place = new CopyState.Place(sameDisk, isShared(now));
@@ -78,8 +88,12 @@ final class CopyMaker {
 			}
 			next = new CopyState.Kept(last.copy(), now, writeSince(last.copy()), place);
 		}
-		sign(next, now);
+		boolean due = failed || isSignDue(next, now);
 		this.kept = next;
+		if (due) {
+			sign(next, now);
+		}
+		this.owed = false;
 		return next;
 	}
 
@@ -91,38 +105,24 @@ final class CopyMaker {
 
 	private CopyState.Kept copy(Instant now, CopyState.Place place) throws IOException {
 		this.folder.thin(now);
-		String name = CopyFolder.nameOf(now);
-		Path part = this.folder.path().resolve(name + CopyFolder.COPY + WholeFile.PART);
-		try {
-			this.source.backup(part);
-			CopyNote note = new CopyNote(name, now, this.source.file().access().headOf(part),
-					this.source.lives().current().id().toString(), WholeFile.sha256(part));
-			WholeFile.keep(part, this.folder.copy(name));
-			note.write(this.folder.note(name));
-			this.written = note.head().line();
-			this.folder.thin(now);
-			return new CopyState.Kept(note, now, note.head(), place);
-		}
-		finally {
-			Files.deleteIfExists(part);
-		}
+		String life = this.source.lives().current().id().toString();
+		CopyNote note = new CopyFile(this.folder, this.source.file().access(), life).make(now, this.source::backup,
+				this.anchors::text);
+		this.written = note.head();
+		this.folder.thin(now);
+		return new CopyState.Kept(note, now, note.head(), place);
 	}
 
 	private RecordHead writeSince(CopyNote copy) throws IOException {
-		List<LostLine> lines = this.source.tail().after(this.written);
+		List<LostLine> lines = this.source.tail().after(this.written.line());
 		if (!lines.isEmpty()) {
 			// On a line of its own, whatever was cut short there.
 			StringBuilder text = new StringBuilder("\n");
 			lines.forEach((line) -> text.append(JSON.writeValueAsString(line)).append('\n'));
 			WholeFile.append(this.folder.since(copy.name()), text.toString());
-			this.written = lines.get(lines.size() - 1).number();
+			this.written = headOf(lines.get(lines.size() - 1));
 		}
-		return lines.isEmpty() ? headSoFar(copy) : headOf(lines.get(lines.size() - 1));
-	}
-
-	private RecordHead headSoFar(CopyNote copy) {
-		CopyState.Kept last = this.kept;
-		return (last != null) ? last.head() : copy.head();
+		return this.written;
 	}
 
 	private static RecordHead headOf(LostLine line) {
@@ -141,17 +141,20 @@ final class CopyMaker {
 		return Duration.between(this.met, now).compareTo(REMEMBERED) < 0;
 	}
 
-	private void sign(CopyState.Kept next, Instant now) throws IOException {
+	private boolean isSignDue(CopyState.Kept next, Instant now) {
 		CopyState.Kept last = this.kept;
-		if (last == null || !last.head().equals(next.head())
-				|| Duration.between(this.signed, now).compareTo(SIGN_EVERY) >= 0) {
-			new SignOfLife(now, next.head(), next.copy().life()).write(this.folder.alive());
-			this.signed = now;
-		}
+		return last == null || !last.head().equals(next.head())
+				|| Duration.between(this.signed, now).compareTo(SIGN_EVERY) >= 0;
+	}
+
+	private void sign(CopyState.Kept next, Instant now) throws IOException {
+		new SignOfLife(now, next.head(), next.copy().life()).write(this.folder.alive(), this.anchors.text(next.head()));
+		this.signed = now;
+		this.anchors.kept(next.head(), now);
 	}
 
 	/** What is copied. */
-	record Source(JdbcTemplate jdbc, RecordTail tail, ServiceLives lives, DatabaseFile file) {
+	record Source(JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives, DatabaseFile file) {
 
 		/** H2's own online backup: nobody who writes waits for it. */
 		void backup(Path into) {

@@ -22,7 +22,11 @@ import java.util.stream.Collectors;
  */
 record CopyNote(String name, Instant at, RecordHead head, String life, String sha256) {
 
-	void write(Path file) throws IOException {
+	/**
+	 * Write it.
+	 * @param anchor the anchor of the record's head in the copy, empty if there is none
+	 */
+	void write(Path file, String anchor) throws IOException {
 		Map<String, String> lines = new LinkedHashMap<>();
 		lines.put("copy", this.name + CopyFolder.COPY);
 		lines.put("time", this.at.toString());
@@ -30,6 +34,7 @@ record CopyNote(String name, Instant at, RecordHead head, String life, String sh
 		lines.put("record-head", this.head.digest());
 		lines.put("life", this.life);
 		lines.put("sha256", this.sha256);
+		put(lines, anchor);
 		WholeFile.write(file, text(lines));
 	}
 
@@ -50,6 +55,12 @@ record CopyNote(String name, Instant at, RecordHead head, String life, String sh
 
 	private static String line(Map<String, String> lines, String name) {
 		return Objects.requireNonNull(lines.get(name), name);
+	}
+
+	static void put(Map<String, String> lines, String anchor) {
+		if (!anchor.isEmpty()) {
+			lines.put("anchor", anchor);
+		}
 	}
 
 	static RecordHead head(Map<String, String> lines) {

@@ -16,6 +16,7 @@ import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 
+import rimebook.audit.RecordAnchors;
 import rimebook.wording.Sentence;
 
 /**
@@ -37,14 +38,14 @@ class Copying implements SmartLifecycle {
 
 	private @Nullable ScheduledExecutorService thread;
 
-	Copying(CopySettings settings, JdbcTemplate jdbc, RecordTail tail, ServiceLives lives, Environment environment,
-			Clock clock) {
+	Copying(CopySettings settings, JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives,
+			Environment environment, Clock clock) {
 		this.settings = settings;
 		this.clock = clock;
 		Optional<DatabaseFile> file = DatabaseFile.of(environment);
 		this.maker = settings.place()
 			.flatMap((place) -> file.map((database) -> new CopyMaker(new CopyFolder(place),
-					new CopyMaker.Source(jdbc, tail, lives, database), settings.every(), clock)));
+					new CopyMaker.Source(jdbc, tail, anchors, lives, database), settings.every(), clock)));
 		this.state = new CopyState(kind(settings, file), clock.instant(), null, why(settings, file));
 	}
 

@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The last word of a service at the second place.
+ * The last word of a service at the second place, which is also an anchor of its record
+ * outside the database.
  *
  * @param at when it was written, UTC
  * @param head the record's head then
@@ -17,12 +18,17 @@ import java.util.Optional;
  */
 record SignOfLife(Instant at, RecordHead head, String life) {
 
-	void write(Path file) throws IOException {
+	/**
+	 * Write it.
+	 * @param anchor the anchor of the head, empty if there is none
+	 */
+	void write(Path file, String anchor) throws IOException {
 		Map<String, String> lines = new LinkedHashMap<>();
 		lines.put("time", this.at.toString());
 		lines.put("record-line", Long.toString(this.head.line()));
 		lines.put("record-head", this.head.digest());
 		lines.put("life", this.life);
+		CopyNote.put(lines, anchor);
 		WholeFile.write(file, CopyNote.text(lines));
 	}
 

@@ -28,8 +28,7 @@ record Since(List<LostLine> lines, Optional<SignOfLife> sign) {
 	static Since read(CopyFolder folder, CopyNote copy) throws IOException {
 		TreeMap<Long, LostLine> lines = new TreeMap<>();
 		for (Path file : folder.files(CopyFolder.SINCE)) {
-			// What lies beside older copies may be of another life.
-			if (file.getFileName().toString().compareTo(copy.name()) < 0) {
+			if (!isAfter(file, copy, folder)) {
 				continue;
 			}
 			try (Stream<String> texts = Files.readString(file, StandardCharsets.UTF_8).lines()) {
@@ -40,6 +39,23 @@ record Since(List<LostLine> lines, Optional<SignOfLife> sign) {
 		}
 		return new Since(List.copyOf(lines.values()), SignOfLife.read(folder.alive())
 			.filter((sign) -> sign.life().equals(copy.life()) && !sign.at().isBefore(copy.at())));
+	}
+
+	/**
+	 * What lies beside older copies is in this one; what is of another life is not of it.
+	 */
+	private static boolean isAfter(Path file, CopyNote copy, CopyFolder folder) {
+		String name = CopyFolder.nameOf(file);
+		if (name.compareTo(copy.name()) < 0) {
+			return false;
+		}
+		try {
+			return CopyNote.read(folder.note(name)).life().equals(copy.life());
+		}
+		catch (IOException ex) {
+			// Its copy broke with its note; what was lost is still worth knowing.
+			return true;
+		}
 	}
 
 	/** Where a life comes from that begins with the copy. */

@@ -6,10 +6,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
- * The newest copy of a folder that is whole, and those newer that are not.
+ * The newest copy of a folder that is whole, and those newer that are not. Those of the
+ * service that gave the last sign of life there come first, whatever the clocks of two
+ * laptops say: it began from the others.
  *
  * @param newest empty if none is whole
  * @param broken each with what is wrong, the newest first
@@ -18,7 +22,17 @@ record WholeCopies(Optional<CopyNote> newest, List<String> broken) {
 
 	static WholeCopies in(CopyFolder folder, CopyCheck access) throws IOException {
 		List<String> broken = new ArrayList<>();
-		List<Path> files = folder.files(CopyFolder.COPY).stream().sorted(Comparator.reverseOrder()).toList();
+		String life = SignOfLife.read(folder.alive()).map(SignOfLife::life).orElse("");
+		Map<String, String> lives = folder.notes()
+			.stream()
+			.collect(Collectors.toMap(CopyNote::name, CopyNote::life, (one, same) -> one));
+		List<Path> files = folder.files(CopyFolder.COPY)
+			.stream()
+			.sorted(Comparator
+				.<Path, Boolean>comparing((file) -> life.equals(lives.getOrDefault(CopyFolder.nameOf(file), life)))
+				.thenComparing(Comparator.naturalOrder())
+				.reversed())
+			.toList();
 		for (Path file : files) {
 			try {
 				return new WholeCopies(Optional.of(check(folder, file, access)), broken);
@@ -31,7 +45,7 @@ record WholeCopies(Optional<CopyNote> newest, List<String> broken) {
 	}
 
 	private static CopyNote check(CopyFolder folder, Path file, CopyCheck access) throws IOException {
-		String name = file.getFileName().toString().replaceFirst("\\.zip$", "");
+		String name = CopyFolder.nameOf(file);
 		if (Files.notExists(folder.note(name))) {
 			throw new IOException("it has no note, so it never became whole");
 		}

@@ -9,7 +9,7 @@
  * record since the newest ({@code rimebook-TIME.since.jsonl}), and the last sign of life
  * ({@code rimebook-alive.txt}), which is also the record's head kept elsewhere.
  */
-@ApplicationModule(allowedDependencies = { "live", "performances", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "audit", "live", "performances", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.standby;
 

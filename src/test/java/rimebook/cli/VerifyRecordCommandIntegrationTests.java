@@ -77,6 +77,7 @@ class VerifyRecordCommandIntegrationTests {
 				+ "it was given out, and with them 0 of 0 published versions. No line came after it.");
 		assertThat(fits.out()).doesNotContain("Nothing that was kept");
 		assertThat(fits.status()).isZero();
+		readsTheNotesOfASecondPlace(head);
 		CliRun other = verify("--anchors",
 				file("seen.txt", "line 1 " + head + "\nline 2 " + head + "\nline 7 " + head));
 		assertThat(other.out()).contains("1 anchor fits",
@@ -91,6 +92,19 @@ class VerifyRecordCommandIntegrationTests {
 		assertThat(unreadable.status()).isEqualTo(2);
 		assertThat(verify("--anchors", "nowhere.txt").err()).contains("nowhere.txt", "cannot be read");
 		believesOnlyTheKey(head);
+	}
+
+	private void readsTheNotesOfASecondPlace(String head) throws Exception {
+		Path place = Files.createDirectory(this.directory.resolve("stick"));
+		Files.writeString(place.resolve("rimebook-alive.txt"),
+				"time: 2027-02-13T14:02:00Z\nrecord-line: 2\nrecord-head: " + head + "\nlife: one\nanchor: line 2 "
+						+ head + "\n");
+		Files.writeString(place.resolve("rimebook-20270213T140200.000Z.zip"), "no anchors");
+		for (Path one : List.of(place, place.resolve("rimebook-alive.txt"))) {
+			CliRun fits = verify("--anchors", one.toString());
+			assertThat(fits.out()).contains("1 anchor fits, the newest that of line 2");
+			assertThat(fits.status()).isZero();
+		}
 	}
 
 	private void believesOnlyTheKey(String head) throws Exception {

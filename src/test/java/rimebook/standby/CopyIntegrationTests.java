@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.AfterAll;
@@ -22,6 +23,9 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.RimebookApplication;
+import rimebook.audit.Anchor;
+import rimebook.audit.AnchorFile;
+import rimebook.audit.RecordAnchors;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -29,6 +33,7 @@ import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 /** Copies of an H2 file, as a laptop in a rink has it. */
 class CopyIntegrationTests {
@@ -82,6 +87,40 @@ class CopyIntegrationTests {
 	}
 
 	@Test
+	void thePlaceKeepsAnchorsAndIsNotedOnceAMinute() throws IOException {
+		act("one");
+		RecordHead first = this.maker.look().head();
+		assertThat(noted()).isEqualTo(first.line());
+		assertThat(anchors(folder().alive())).containsExactlyElementsOf(anchors(folder().note(newest())))
+			.extracting(Anchor::line, Anchor::digest)
+			.containsExactly(tuple(first.line(), first.digest()));
+		act("two");
+		this.wall.later(Duration.ofSeconds(59));
+		RecordHead second = this.maker.look().head();
+		assertThat(anchors(folder().alive())).extracting(Anchor::line).containsExactly(second.line());
+		assertThat(noted()).as("a minute is not over").isEqualTo(first.line());
+		this.wall.later(Duration.ofSeconds(16));
+		this.maker.look();
+		assertThat(noted()).isEqualTo(second.line());
+	}
+
+	private String newest() throws IOException {
+		return folder().notes().get(0).name();
+	}
+
+	private static List<Anchor> anchors(Path note) throws IOException {
+		AnchorFile read = AnchorFile.read(Files.readString(note));
+		assertThat(read.unreadable()).isEmpty();
+		return read.anchors();
+	}
+
+	private long noted() {
+		return service.getBean(JdbcTemplate.class)
+			.queryForObject("select line from record_anchor where place = ?", Long.class,
+					"Second place, " + folder().path());
+	}
+
+	@Test
 	void whereNothingIsNewOnlyASignOfLifeIsGiven() throws IOException {
 		this.maker.look();
 		this.wall.later(Duration.ofMinutes(2));
@@ -121,7 +160,9 @@ class CopyIntegrationTests {
 		assertThatThrownBy(this.maker::look).isInstanceOf(IOException.class)
 			.satisfies((ex) -> assertThat(CopyFailure.of((Exception) ex, folder()).english()).contains("is not there"));
 		Files.createDirectory(this.stick);
-		assertThatThrownBy(this.maker::look).as("an empty folder where the stick was").isInstanceOf(IOException.class);
+		assertThatThrownBy(this.maker::look).as("an empty folder where the stick was")
+			.isInstanceOf(IOException.class)
+			.satisfies((ex) -> assertThat(CopyFailure.of((Exception) ex, folder()).english()).contains("is not there"));
 		this.maker.look();
 		assertThat(folder().notes()).as("another stick gets a copy of its own").hasSize(1);
 	}
@@ -171,6 +212,27 @@ class CopyIntegrationTests {
 		assertThat(WholeCopies.in(folder(), access()).newest()).contains(whole);
 	}
 
+	/**
+	 * The lines still had room, the sign has none: that is not well because nothing is
+	 * new.
+	 */
+	@Test
+	void aPlaceThatFailedIsWellOnlyOnceSomethingWasWrittenThere() throws IOException {
+		this.maker.look();
+		act("more");
+		Path inTheWay = Files.createDirectories(Path.of(folder().alive() + WholeFile.PART)).resolve("full");
+		Files.createFile(inTheWay);
+		for (int look = 1; look <= 3; look++) {
+			this.wall.later(Duration.ofSeconds(3));
+			assertThatThrownBy(this.maker::look).isInstanceOf(IOException.class);
+		}
+		Files.delete(inTheWay);
+		Files.delete(inTheWay.getParent());
+		CopyState.Kept kept = this.maker.look();
+		assertThat(kept.head()).isEqualTo(tail().head());
+		assertThat(SignOfLife.read(folder().alive()).orElseThrow().head()).isEqualTo(kept.head());
+	}
+
 	@Test
 	void theSameDiskIsToldAndAPlaceThatHangsIsBehind() throws IOException {
 		CopyState.Kept kept = this.maker.look();
@@ -187,7 +249,7 @@ class CopyIntegrationTests {
 		this.wall.later(Duration.ofSeconds(20));
 		assertThat(this.maker.look().at().shared()).as("its own sign").isFalse();
 		SignOfLife own = SignOfLife.read(folder().alive()).orElseThrow();
-		new SignOfLife(own.at(), own.head(), "another").write(folder().alive());
+		new SignOfLife(own.at(), own.head(), "another").write(folder().alive(), "");
 		this.wall.later(Duration.ofSeconds(3));
 		CopyState.Kept kept = this.maker.look();
 		assertThat(kept.at().shared()).isTrue();
@@ -223,8 +285,10 @@ class CopyIntegrationTests {
 	}
 
 	private CopyMaker maker(JdbcTemplate jdbc) {
-		return new CopyMaker(folder(), new CopyMaker.Source(jdbc, tail(), service.getBean(ServiceLives.class),
-				DatabaseFile.of(service.getEnvironment()).orElseThrow()), Duration.ofSeconds(30), this.wall);
+		return new CopyMaker(folder(),
+				new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
+						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow()),
+				Duration.ofSeconds(30), this.wall);
 	}
 
 	private static RecordTail tail() {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.JdbcTemplate;
 
+import rimebook.audit.RecordAnchors;
 import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -36,7 +37,8 @@ class ReturnedCardsIntegrationTests extends ReturnedCards {
 	void copy(ConfigurableApplicationContext service) throws IOException {
 		this.maker = new CopyMaker(this.stick,
 				new CopyMaker.Source(service.getBean(JdbcTemplate.class), service.getBean(RecordTail.class),
-						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow()),
+						service.getBean(RecordAnchors.class), service.getBean(ServiceLives.class),
+						DatabaseFile.of(service.getEnvironment()).orElseThrow()),
 				Duration.ofSeconds(30), service.getBean(Clock.class));
 		this.maker.look();
 	}

@@ -18,6 +18,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.RimebookApplication;
+import rimebook.audit.RecordAnchors;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -104,6 +105,25 @@ class StartFromCopyIntegrationTests {
 				(one) -> assertThat(one).contains(broken.name(), "SHA-256"));
 	}
 
+	/** The clock of the second laptop is an hour behind that of the first. */
+	@Test
+	void aThirdLaptopGoesOnFromTheSecondWhateverTheClocksSay() throws IOException {
+		CopyMaker first = maker();
+		first.look();
+		act("lost with the first");
+		first.look();
+		this.laptop.close();
+		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		ServiceLife second = this.laptop.getBean(ServiceLives.class).current();
+		act("done at the second");
+		CopyNote newest = maker(Clock.offset(Clock.systemUTC(), Duration.ofHours(-1))).look().copy();
+		assertThat(newest.name()).isLessThan(folder().notes().get(0).name());
+		WholeCopies found = WholeCopies.in(folder(), file(this.laptop).access());
+		assertThat(found.newest()).contains(newest);
+		assertThat(newest.life()).isEqualTo(second.id().toString());
+		assertThat(Since.read(folder(), newest).lines()).as("what was lost with the first is not lost again").isEmpty();
+	}
+
 	@Test
 	void aDatabaseThatIsThereIsNeverReplacedInSilence() throws IOException {
 		maker().look();
@@ -163,10 +183,15 @@ class StartFromCopyIntegrationTests {
 	}
 
 	private CopyMaker maker() {
+		return maker(this.laptop.getBean(Clock.class));
+	}
+
+	private CopyMaker maker(Clock clock) {
 		return new CopyMaker(folder(),
 				new CopyMaker.Source(this.laptop.getBean(JdbcTemplate.class), this.laptop.getBean(RecordTail.class),
-						this.laptop.getBean(ServiceLives.class), file(this.laptop)),
-				Duration.ofSeconds(30), this.laptop.getBean(Clock.class));
+						this.laptop.getBean(RecordAnchors.class), this.laptop.getBean(ServiceLives.class),
+						file(this.laptop)),
+				Duration.ofSeconds(30), clock);
 	}
 
 	private static DatabaseFile file(ConfigurableApplicationContext laptop) {
