@@ -7,11 +7,16 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Queue;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.stream.Stream;
 
 import org.springframework.context.ConfigurableApplicationContext;
@@ -26,7 +31,7 @@ import rimebook.testsupport.SmallCompetition;
  * How long nine tablets wait for the acknowledgement of a card while nothing is copied,
  * and while one copy after another is made at a second place: each tablet sends a card
  * every 200 ms. The rounds take turns, so that a machine that grows warm or slow does so
- * for both.
+ * for both; each has a segment of its own, since a card may be changed only 1,000 times.
  *
  * <p>
  * Arguments: seconds of a round (60), number of rounds of each kind (3), skated
@@ -44,11 +49,7 @@ public final class Copies {
 
 	private final Path stick = Files.createDirectory(this.folder.resolve("stick"));
 
-	private final List<String> seats = new ArrayList<>();
-
-	private final List<Integer> sequences = new ArrayList<>(Collections.nCopies(SEATS, 0));
-
-	private String performance = "";
+	private final Queue<OnIce> days = new ArrayDeque<>();
 
 	private Copies() throws Exception {
 	}
@@ -64,7 +65,7 @@ public final class Copies {
 
 	private void run(int seconds, int rounds, int skated) throws Exception {
 		ServiceProcess plain = service("rimebook.copy.elsewhere=true");
-		prepare(plain, skated);
+		prepare(plain, skated, 2 * rounds);
 		ServiceProcess copying = service("rimebook.copy.folder=" + this.stick, "rimebook.copy.every=1s",
 				"rimebook.copy.look=200ms");
 		List<Double> without = new ArrayList<>();
@@ -89,44 +90,50 @@ public final class Copies {
 		return new ServiceProcess(all, Path.of("target", "copies.log"), "-XX:MaxGCPauseMillis=30");
 	}
 
-	private void prepare(ServiceProcess service, int skated) throws Exception {
-		List<String> codes = new ArrayList<>();
+	private void prepare(ServiceProcess service, int skated, int rounds) throws Exception {
+		Map<String, List<String>> codes = new LinkedHashMap<>();
 		try (ConfigurableApplicationContext context = service.within()) {
 			for (int done = 0; done < skated; done += 20) {
 				SmallCompetition earlier = SmallCompetition.running(context, 20, SEATS);
 				earlier.open(1);
 				earlier.skateRest(1);
 			}
-			SmallCompetition day = SmallCompetition.running(context, 2, SEATS);
-			day.open(1);
-			PerformanceView onIce = day.callNext(1);
-			this.performance = onIce.id().toString();
-			context.getBean(Panels.class).issueCodes(day.event().id(), SmallCompetition.REFEREE);
-			day.seats().stream().map(SeatView::code).forEach(codes::add);
+			for (int round = 0; round < rounds; round++) {
+				SmallCompetition day = SmallCompetition.running(context, 2, SEATS);
+				day.open(1);
+				PerformanceView onIce = day.callNext(1);
+				context.getBean(Panels.class).issueCodes(day.event().id(), SmallCompetition.REFEREE);
+				codes.put(onIce.id().toString(), day.seats().stream().map(SeatView::code).toList());
+			}
 		}
 		service.start();
-		for (String code : codes) {
-			String answer = send(service, "POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}", null).body();
-			this.seats.add(answer.replaceAll(".*\"token\":\"([^\"]+)\".*", "$1"));
+		for (Map.Entry<String, List<String>> day : codes.entrySet()) {
+			List<String> tokens = new ArrayList<>();
+			for (String code : day.getValue()) {
+				String answer = send(service, "POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}", null).body();
+				tokens.add(answer.replaceAll(".*\"token\":\"([^\"]+)\".*", "$1"));
+			}
+			this.days.add(new OnIce(day.getKey(), tokens, new AtomicIntegerArray(SEATS)));
 		}
 		service.kill();
 	}
 
 	private List<Double> round(ServiceProcess service, int seconds) throws Exception {
+		OnIce day = this.days.remove();
 		service.start();
-		send(service, seconds / 6);
-		List<Double> waits = send(service, seconds);
+		send(service, day, seconds / 4);
+		List<Double> waits = send(service, day, seconds);
 		service.kill();
 		return waits;
 	}
 
-	private List<Double> send(ServiceProcess service, int seconds) throws InterruptedException {
+	private List<Double> send(ServiceProcess service, OnIce day, int seconds) throws InterruptedException {
 		List<Double> waits = Collections.synchronizedList(new ArrayList<>());
 		long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
 		List<Thread> tablets = new ArrayList<>();
 		for (int seat = 0; seat < SEATS; seat++) {
 			int at = seat;
-			tablets.add(new Thread(() -> send(service, at, end, waits)));
+			tablets.add(new Thread(() -> send(service, day, at, end, waits)));
 		}
 		tablets.forEach(Thread::start);
 		for (Thread tablet : tablets) {
@@ -135,17 +142,15 @@ public final class Copies {
 		return waits;
 	}
 
-	/** A card may be changed 1,000 times; after that the same is sent again, which is quicker and not counted. */
-	private void send(ServiceProcess service, int seat, long end, List<Double> waits) {
+	private void send(ServiceProcess service, OnIce day, int seat, long end, List<Double> waits) {
 		try {
 			TimeUnit.MILLISECONDS.sleep(PACE.toMillis() * seat / SEATS);
-			while (System.nanoTime() < end && this.sequences.get(seat) < 1000) {
-				int sequence = this.sequences.get(seat) + 1;
-				this.sequences.set(seat, sequence);
+			while (System.nanoTime() < end) {
+				int sequence = day.sequences().incrementAndGet(seat);
 				String card = "{\"performance\":\"%s\",\"sequence\":%d,\"first\":%d.%d,\"second\":5.0}"
-					.formatted(this.performance, sequence, 1 + sequence % 5, sequence % 10);
+					.formatted(day.performance(), sequence, 1 + sequence % 5, sequence % 10);
 				long began = System.nanoTime();
-				int status = send(service, "PUT", "/api/cards/" + UUID.randomUUID(), card, this.seats.get(seat)).statusCode();
+				int status = send(service, "PUT", "/api/cards/" + UUID.randomUUID(), card, day.seats().get(seat)).statusCode();
 				double wait = (System.nanoTime() - began) / 1e6;
 				if (status != 200) {
 					throw new IllegalStateException("Refused with " + status);
@@ -174,6 +179,15 @@ public final class Copies {
 		List<Double> sorted = waits.stream().sorted().toList();
 		System.out.printf("%s: %,d cards, p50 %.1f ms, p99 %.1f ms, longest %.1f ms%n", kind, sorted.size(),
 				sorted.get(sorted.size() / 2), sorted.get(sorted.size() * 99 / 100), sorted.get(sorted.size() - 1));
+	}
+
+	/**
+	 * A team on the ice and the tablets of its judges.
+	 *
+	 * @param seats what each tablet proves itself with
+	 * @param sequences the number of each tablet's last card
+	 */
+	private record OnIce(String performance, List<String> seats, AtomicIntegerArray sequences) {
 	}
 
 }

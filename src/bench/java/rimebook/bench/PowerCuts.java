@@ -35,7 +35,8 @@ import rimebook.testsupport.SmallCompetition;
  * Kills the service with SIGKILL, again and again, while nine tablets send cards, and
  * starts it anew on the same database. A tablet repeats a card until it is answered, as
  * the real one does. In the end every acknowledged card must be in the database once, and
- * the record must be whole.
+ * the record must be whole. On H2 copies are made at a second place all the while; after
+ * each kill whatever counts as a copy there must open, and its record be whole.
  *
  * <p>
  * Arguments: {@code h2} or {@code postgres}, then the number of rounds (50).
@@ -61,8 +62,11 @@ public final class PowerCuts {
 
 	private final List<String> settings;
 
+	private final CopiesAtAPlace copies;
+
 	private PowerCuts(List<String> database) {
 		this.settings = database;
+		this.copies = new CopiesAtAPlace(place());
 		this.service = new ServiceProcess(database, Path.of("target", "power-cuts.log"));
 	}
 
@@ -93,6 +97,7 @@ public final class PowerCuts {
 			for (Thread one : sending) {
 				one.join();
 			}
+			this.faults.addAll(this.copies.faultsSinceTheLast());
 		}
 		this.service.start();
 		for (Tablet tablet : this.tablets) {
@@ -146,6 +151,7 @@ public final class PowerCuts {
 		long doubled = rows.size() - rows.stream().map((row) -> row.substring(row.indexOf(' '))).distinct().count();
 		System.out.printf("%d rounds of SIGKILL, %d seats: acknowledged %d, present %d, doubled %d%n", rounds, SEATS,
 				this.acknowledged.size(), present, doubled);
+		System.out.println(this.copies.sentence());
 		this.faults.forEach(System.out::println);
 		int record = verifyRecord(this.service) + startFromCopy();
 		if (present != this.acknowledged.size() || doubled > 0 || record != 0 || !this.faults.isEmpty()) {
@@ -171,11 +177,7 @@ public final class PowerCuts {
 
 	/** What was copied while the power went must start another service, whole. */
 	private int startFromCopy() throws Exception {
-		String place = this.settings.stream()
-			.filter((line) -> line.startsWith("rimebook.copy.folder="))
-			.map((line) -> line.replace("rimebook.copy.folder=", ""))
-			.findFirst()
-			.orElse("");
+		String place = place();
 		if (place.isEmpty()) {
 			return 0;
 		}
@@ -187,6 +189,15 @@ public final class PowerCuts {
 			System.out.println("Started from a copy of " + place);
 			return verifyRecord(next);
 		}
+	}
+
+	/** The second place, empty for none. */
+	private String place() {
+		return this.settings.stream()
+			.filter((line) -> line.startsWith("rimebook.copy.folder="))
+			.map((line) -> line.replace("rimebook.copy.folder=", ""))
+			.findFirst()
+			.orElse("");
 	}
 
 	private static int verifyRecord(ServiceProcess service) throws IOException, InterruptedException {
