@@ -53,8 +53,8 @@ class RecordNamesIntegrationTests {
 		protestAndCorrect(day);
 		List<ReadableLine> lines = since(before);
 		Set<String> subjects = lines.stream().map((read) -> read.line().thing().subject()).collect(Collectors.toSet());
-		assertThat(subjects).contains("competition", "event", "club", "team", "entry", "official", "seat", "person", "starting-order",
-				"segment", "performance", "result", "protest", "correction");
+		assertThat(subjects).contains("competition", "event", "club", "team", "entry", "official", "seat", "person",
+				"starting-order", "segment", "performance", "result", "protest", "correction");
 		assertThat(lines).allSatisfy((read) -> {
 			assertThat(read.name()).as(read.line().toString())
 				.isNotBlank()
