@@ -34,11 +34,6 @@ record CopyState(Kind kind, Instant since, @Nullable Kept kept, Sentence why) {
 				|| this.kind == Kind.ELSEWHERE;
 	}
 
-	/** Tell whether somebody has to do something now. */
-	boolean isGrave() {
-		return !isWell() && this.kind != Kind.NEVER_SET_UP;
-	}
-
 	/** What is the matter with a place where everything lies. */
 	Optional<Sentence> doubt() {
 		if (this.kept != null && this.kept.at().shared()) {

@@ -24,9 +24,6 @@ class StandbyConfiguration {
 
 	static final String PAGE = "/desk/copy";
 
-	/** Where a rehearsal at home may pass it over. */
-	private static final int LAST = 1000;
-
 	@Bean
 	DeskEntry copyDeskEntry() {
 		return new DeskEntry(790, PAGE, "copy");
@@ -70,7 +67,7 @@ class StandbyConfiguration {
 	Alarm.Source copyAlarm(Copying copying) {
 		return () -> {
 			CopyState state = copying.state();
-			return state.isWell() ? Stream.empty() : Stream.of(new Alarm(state.why(), PAGE, state.isGrave()));
+			return state.isWell() ? Stream.empty() : Stream.of(new Alarm(state.why(), PAGE, true));
 		};
 	}
 
@@ -78,8 +75,8 @@ class StandbyConfiguration {
 	WaitingList copyWaiting(Copying copying) {
 		return (viewer) -> {
 			CopyState state = copying.state();
-			return state.isWell() ? Stream.empty() : Stream.of(new Waiting(state.isGrave() ? 0 : LAST,
-					"standby.waiting", 0, new Waiting.Place(state.why().english(), ""), PAGE));
+			return state.isWell() ? Stream.empty() : Stream
+				.of(new Waiting(0, "standby.waiting", 0, new Waiting.Place(state.why().english(), ""), PAGE));
 		};
 	}
 

@@ -26,6 +26,7 @@ import rimebook.RimebookApplication;
 import rimebook.audit.Anchor;
 import rimebook.audit.AnchorFile;
 import rimebook.audit.RecordAnchors;
+import rimebook.pages.Alarm;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -263,11 +264,12 @@ class CopyIntegrationTests {
 	}
 
 	@Test
-	void whereNoPlaceWasSetUpItIsSaidQuietly() {
+	void whereNoPlaceWasSetUpItIsSaidAsLoudly() {
 		CopyState state = service.getBean(Copying.class).state();
 		assertThat(state.kind()).isEqualTo(CopyState.Kind.NEVER_SET_UP);
-		assertThat(state.isWell()).isFalse();
-		assertThat(state.isGrave()).isFalse();
+		assertThat(service.getBeansOfType(Alarm.Source.class).values())
+			.flatExtracting((source) -> source.alarms().toList())
+			.contains(new Alarm(state.why(), StandbyConfiguration.PAGE, true));
 	}
 
 	private void act(String word) {
