@@ -104,6 +104,7 @@ public final class StoredCheck {
 			select s.id from segment s left join record_line l on l.number = (%s)
 			where (s.cancelled <> '' or l.action = 'segment.cancelled')
 			and not (l.number is not null and l.action = 'segment.cancelled' and l.reason = s.cancelled
+			 and s.cancelled_at is not null
 			 and l.written_at between s.cancelled_at - interval '5' minute and s.cancelled_at + interval '5' minute)
 			order by s.id""".formatted(CANCELLATION);
 
