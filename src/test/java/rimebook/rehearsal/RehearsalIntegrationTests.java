@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 import org.awaitility.Awaitility;
@@ -47,7 +48,6 @@ class RehearsalIntegrationTests {
 
 	@Test
 	void theRealServiceIsAsBeforeAndNothingIsLeft() throws IOException {
-		Set<Path> files = folders();
 		SmallCompetition competition = SmallCompetition.running(this.context, 3, 3);
 		competition.open(1);
 		competition.skateNext(1);
@@ -67,13 +67,16 @@ class RehearsalIntegrationTests {
 		Visitor.Page runs = await(referee, "it runs");
 		assertThat(secretary.open(PAGE).text()).contains("it runs", "who began it")
 			.doesNotContain(runs.document().select(".code").text());
+		List<RehearsalFolder> folders = foldersOf(competition.competition().id().value());
+		assertThat(folders).hasSize(1);
 		String password = runs.document().select(".code").text();
 		signInThere(referee, runs, name, password);
 		markAll(referee, there(runs));
 		assertThat(referee.open("/desk").path()).as("still signed in at the real service").isEqualTo("/desk");
 
 		finish(referee, runs);
-		assertThat(folders()).isEqualTo(files);
+		assertThat(folders.get(0).path()).doesNotExist();
+		assertThat(foldersOf(competition.competition().id().value())).isEmpty();
 		expectOnlyTwoLines(before, rows());
 	}
 
@@ -171,10 +174,13 @@ class RehearsalIntegrationTests {
 			.toList();
 	}
 
-	private static Set<Path> folders() throws IOException {
+	/** Other services of this machine may have theirs. */
+	private static List<RehearsalFolder> foldersOf(UUID competition) throws IOException {
 		try (Stream<Path> all = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-			return new TreeSet<>(
-					all.filter((file) -> file.getFileName().toString().startsWith("rimebook-rehearsal")).toList());
+			return all.filter((file) -> file.getFileName().toString().startsWith("rimebook-rehearsal"))
+				.map(RehearsalFolder::new)
+				.filter((folder) -> folder.competition().filter(competition::equals).isPresent())
+				.toList();
 		}
 	}
 
