@@ -71,8 +71,8 @@ class PrintedPagesBrowserTests {
 					return range.getBoundingClientRect();
 				};
 				const heads = [...document.querySelectorAll("thead th")].filter((head) => head.checkVisibility() && text(head).width > 0);
-				return heads.filter((head, at) => at > 0 && heads[at - 1].parentNode === head.parentNode && text(heads[at - 1]).right > text(head).left
-						&& Math.abs(text(heads[at - 1]).bottom - text(head).bottom) < 20)
+				const over = (one, other) => one.right > other.left && one.top < other.bottom - 2 && other.top < one.bottom - 2;
+				return heads.filter((head, at) => at > 0 && heads[at - 1].parentNode === head.parentNode && over(text(heads[at - 1]), text(head)))
 					.map((head) => head.textContent);
 			}""";
 
