@@ -182,7 +182,8 @@ class Rehearsals implements SmartLifecycle {
 			log.warn("A rehearsal did not come up: " + ex.getMessage() + lastWords());
 			over(folder, begun.failed("rehearsal.failed.start"), Actor.system());
 		}
-		catch (RuntimeException ex) {
+		catch (RuntimeException | Error ex) {
+			// Memory may be short, and nobody would ever hear that nothing comes.
 			log.warn("A rehearsal did not come up", ex);
 			over(folder, begun.failed("rehearsal.failed.start"), Actor.system());
 		}
