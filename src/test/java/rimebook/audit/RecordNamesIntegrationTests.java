@@ -12,6 +12,10 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.Role;
+import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionState;
+import rimebook.entries.Entries;
+import rimebook.entries.EnterTeam;
 import rimebook.performances.PerformanceView;
 import rimebook.placement.MarksAmendment;
 import rimebook.protests.CorrectionView;
@@ -46,6 +50,7 @@ class RecordNamesIntegrationTests {
 	void everyKindOfThingHasANameAndTheTimeOfItsRink() {
 		long before = this.reading.read(RecordReading.Query.of("", "", 1)).found();
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		enterANewClub();
 		Crew.add(this.context, Role.REFEREE);
 		day.open(1);
 		day.skateRest(1);
@@ -98,6 +103,14 @@ class RecordNamesIntegrationTests {
 		assertThat(read.reason()).isEqualTo("no moment: 2027-99-13T22:30:05Z");
 		assertThat(read.isShortened()).isTrue();
 		assertThat(read.line().change().before()).contains("2027-02-13T22:30:05.123Z");
+	}
+
+	private void enterANewClub() {
+		SmallCompetition open = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 1,
+				CompetitionFixtures.anEvent("Senior", 3));
+		this.context.getBean(Entries.class)
+			.enter(new EnterTeam(open.event().id(), "Club " + UUID.randomUUID().toString().replace("-", ""), "Town",
+					"Newcomers", "", ""), SmallCompetition.SECRETARY);
 	}
 
 	private void post(SmallCompetition day) {
