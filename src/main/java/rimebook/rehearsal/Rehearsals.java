@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletionException;
-import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
 import javax.sql.DataSource;
@@ -65,7 +65,7 @@ class Rehearsals implements SmartLifecycle {
 
 	private final SecureRandom random;
 
-	private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(Rehearsals::thread);
+	private final ScheduledExecutorService thread = thread();
 
 	private final Competitions competitions;
 
@@ -86,10 +86,15 @@ class Rehearsals implements SmartLifecycle {
 		this.competitions = competitions;
 	}
 
-	private static Thread thread(Runnable work) {
-		Thread thread = new Thread(work, "rehearsal");
-		thread.setDaemon(true);
-		return thread;
+	/** What is only due in hours keeps no service from stopping. */
+	private static ScheduledExecutorService thread() {
+		ScheduledThreadPoolExecutor executor = new ScheduledThreadPoolExecutor(1, (work) -> {
+			Thread thread = new Thread(work, "rehearsal");
+			thread.setDaemon(true);
+			return thread;
+		});
+		executor.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+		return executor;
 	}
 
 	/**

@@ -323,12 +323,12 @@ class LivePagesBrowserTests {
 	}
 
 	@Test
-	void printsOnOneSheet() {
+	void printsWithEveryMarkOnThreeSheets() {
 		try (Page page = open(FREE, 680, new Browser.NewContextOptions())) {
 			page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
 			shoot(page, FREE, 680, "-print");
 			byte[] pdf = page.pdf(new Page.PdfOptions().setFormat("A4"));
-			assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/Type /Pages", "/Count 1");
+			assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/Type /Pages", "/Count 3");
 		}
 	}
 
