@@ -224,8 +224,8 @@ class ArchiveCommandsIntegrationTests {
 
 	private static Process start(List<String> before, String... args) throws IOException {
 		List<String> command = new ArrayList<>(before);
-		command.addAll(List.of("java", "-XX:-UsePerfData", "-cp", System.getProperty("java.class.path"),
-				RimebookApplication.class.getName()));
+		command.addAll(List.of("java", "-XX:-UsePerfData", "-XX:TieredStopAtLevel=1", "-cp",
+				System.getProperty("java.class.path"), RimebookApplication.class.getName()));
 		command.addAll(List.of(args));
 		return new ProcessBuilder(command).redirectErrorStream(true).start();
 	}

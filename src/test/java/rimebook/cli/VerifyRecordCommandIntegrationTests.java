@@ -180,9 +180,9 @@ class VerifyRecordCommandIntegrationTests {
 	/** Within one process H2 shares what is open; two processes exclude each other. */
 	private CliRun verifyInAnotherProcess() throws Exception {
 		Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-		Process process = new ProcessBuilder(java.toString(), "-cp", System.getProperty("java.class.path"),
-				RimebookApplication.class.getName(), "verify-record", "--url", url(), "--user", "rimebook",
-				"--password=")
+		Process process = new ProcessBuilder(java.toString(), "-XX:TieredStopAtLevel=1", "-cp",
+				System.getProperty("java.class.path"), RimebookApplication.class.getName(), "verify-record", "--url",
+				url(), "--user", "rimebook", "--password=")
 			.start();
 		String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 		String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);

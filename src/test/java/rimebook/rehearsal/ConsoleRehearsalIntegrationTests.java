@@ -28,8 +28,8 @@ class ConsoleRehearsalIntegrationTests {
 
 	@Test
 	void aRehearsalEndsWithItsStarterHoweverThatEnds() throws Exception {
-		Process starter = new ProcessBuilder("java", "-Djava.io.tmpdir=" + this.temporary, "-cp",
-				System.getProperty("java.class.path"), RimebookApplication.class.getName(), "rehearse",
+		Process starter = new ProcessBuilder("java", "-XX:TieredStopAtLevel=1", "-Djava.io.tmpdir=" + this.temporary,
+				"-cp", System.getProperty("java.class.path"), RimebookApplication.class.getName(), "rehearse",
 				ARCHIVE.toString(), "--port", "18090")
 			.redirectErrorStream(true)
 			.start();

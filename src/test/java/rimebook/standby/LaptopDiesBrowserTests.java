@@ -172,7 +172,7 @@ class LaptopDiesBrowserTests {
 						+ ";WRITE_DELAY=0;LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE",
 						"rimebook.copy.folder=" + this.stick.path(), "rimebook.copy.every=1h",
 						"rimebook.copy.look=300ms"),
-				Path.of("target", "laptop-dies.log"));
+				Path.of("target", "laptop-dies.log"), "-XX:TieredStopAtLevel=1");
 		this.screens.goTo(this.service.port());
 		try (ConfigurableApplicationContext context = this.service.within()) {
 			SmallCompetition day = SmallCompetition.running(context, TEAMS, JUDGES);
