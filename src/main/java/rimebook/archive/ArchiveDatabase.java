@@ -54,6 +54,17 @@ public final class ArchiveDatabase {
 	}
 
 	/**
+	 * From now on all tables are seen as they are at the first look, whatever others
+	 * commit meanwhile. H2 promises that only for the highest level: "repeatable read"
+	 * shows each table as it is when that one is first looked at.
+	 */
+	static void readOneMoment(Connection connection) throws SQLException {
+		boolean h2 = connection.getMetaData().getDatabaseProductName().equals("H2");
+		connection
+			.setTransactionIsolation(h2 ? Connection.TRANSACTION_SERIALIZABLE : Connection.TRANSACTION_REPEATABLE_READ);
+	}
+
+	/**
 	 * End whatever was not committed; what failed before says more than that this does.
 	 */
 	static void rollBack(Connection connection, boolean commits, int isolation) {

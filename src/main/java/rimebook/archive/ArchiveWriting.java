@@ -74,7 +74,7 @@ public final class ArchiveWriting {
 		boolean commits = connection.getAutoCommit();
 		int isolation = connection.getTransactionIsolation();
 		connection.setAutoCommit(false);
-		connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+		ArchiveDatabase.readOneMoment(connection);
 		try (SealedZip zip = SealedZip.create(target)) {
 			new ArchiveWriting(connection, order, competition(connection, order.competition()), zip, progress).write();
 		}

@@ -89,6 +89,26 @@ class ArchiveIntegrationTests {
 			.hasMessageContaining("The database is not empty");
 	}
 
+	/** Whatever the crew does between two tables is in all of them or in none. */
+	@Test
+	void anArchiveShowsOneMomentOfACompetitionThatGoesOn() throws Exception {
+		SmallCompetition competition = SmallCompetition.running(this.context, 8, 3);
+		competition.open(1);
+		Path archive = this.directory.resolve("meanwhile.zip");
+		List<Integer> skated = new ArrayList<>();
+		try (Connection connection = this.database.getConnection()) {
+			ArchiveWriting.write(connection, new ArchiveWriting.Order(competition.competition().id().toString(),
+					Variant.WHOLE, Archives.NOW, List.of()), archive, (done, of) -> {
+						if (done % 6 == 0 && skated.size() < 8) {
+							competition.skateNext(1);
+							skated.add(done);
+						}
+					});
+		}
+		assertThat(skated).hasSizeGreaterThan(4);
+		assertThat(ArchiveCheck.check(archive).faults()).isEmpty();
+	}
+
 	private boolean isPostgres() throws SQLException {
 		try (Connection connection = this.database.getConnection()) {
 			return connection.getMetaData().getURL().startsWith("jdbc:postgresql:");
