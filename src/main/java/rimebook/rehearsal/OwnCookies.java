@@ -12,8 +12,6 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.core.Ordered;
 
 import jakarta.servlet.DispatcherType;
-import jakarta.servlet.Filter;
-import jakarta.servlet.http.HttpServletResponse;
 
 /**
  * Gives every cookie of a rehearsal a name of its own. Browsers share cookies between all
@@ -43,18 +41,6 @@ class OwnCookies {
 		filter.setOrder(Ordered.HIGHEST_PRECEDENCE);
 		filter.setDispatcherTypes(DispatcherType.REQUEST, DispatcherType.ERROR, DispatcherType.ASYNC);
 		filter.setAsyncSupported(true);
-		return filter;
-	}
-
-	/**
-	 * An archive is read without a service, so nothing in it would say what it is: of a
-	 * rehearsal there is none.
-	 */
-	@Bean
-	FilterRegistrationBean<Filter> noArchives() {
-		FilterRegistrationBean<Filter> filter = new FilterRegistrationBean<>((request, response,
-				chain) -> ((HttpServletResponse) response).sendError(HttpServletResponse.SC_FORBIDDEN));
-		filter.addUrlPatterns("/desk/archive/*");
 		return filter;
 	}
 

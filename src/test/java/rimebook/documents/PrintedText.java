@@ -1,34 +1,24 @@
 package rimebook.documents;
 
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
-import com.google.zxing.RGBLuminanceSource;
-import com.google.zxing.ReaderException;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.PDFTextStripperByArea;
+
+import rimebook.testsupport.ScannedPaper;
 
 /** What can be read on a document, without spaces, since a line break may be one. */
 final class PrintedText {
 
 	/** How high the foot of a sheet is, in points. */
 	private static final int FOOT = 76;
-
-	private static final int[] CLOSER = { 150, 220, 300 };
 
 	private PrintedText() {
 	}
@@ -73,33 +63,14 @@ final class PrintedText {
 		}
 	}
 
-	/** What the drawing on the first sheet says to a camera, which comes closer. */
+	/** What the drawing on the first sheet says to a camera. */
 	static String scanned(byte[] pdf) {
 		try (PDDocument document = Loader.loadPDF(pdf)) {
-			for (int dots : CLOSER) {
-				Optional<String> read = scanned(new PDFRenderer(document).renderImageWithDPI(0, dots));
-				if (read.isPresent()) {
-					return read.get();
-				}
-			}
-			throw new AssertionError("Nothing to scan on the first sheet");
+			return ScannedPaper.of(document)
+				.orElseThrow(() -> new AssertionError("Nothing to scan on the first sheet"));
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
-		}
-	}
-
-	private static Optional<String> scanned(BufferedImage sheet) {
-		int width = sheet.getWidth();
-		RGBLuminanceSource light = new RGBLuminanceSource(width, sheet.getHeight(),
-				sheet.getRGB(0, 0, width, sheet.getHeight(), null, 0, width));
-		try {
-			return Optional.of(new QRCodeReader()
-				.decode(new BinaryBitmap(new HybridBinarizer(light)), Map.of(DecodeHintType.TRY_HARDER, true))
-				.getText());
-		}
-		catch (ReaderException ex) {
-			return Optional.empty();
 		}
 	}
 

@@ -1,7 +1,9 @@
 package rimebook.rehearsal;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ForcedColors;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -66,6 +68,7 @@ class MarkedPagesBrowserTests {
 		Page board = this.screens.screen(1440, 900);
 		board.navigate("/follow/lantern-weekend/board");
 		assertThat(board.evaluate("document.documentElement.scrollHeight")).isEqualTo(900);
+		assertThat(board.locator(".rehearsal-band").boundingBox().height).isLessThan(900 / 12.0);
 		Looks.expectAccessible(board);
 		Looks.drawWindow(board, "rehearsal-board");
 	}
@@ -87,6 +90,28 @@ class MarkedPagesBrowserTests {
 			assertThat(band.y).as(path).isZero();
 			page.evaluate("window.scrollTo(0, 0)");
 			draw(page, "rehearsal" + path.replaceAll("/[0-9a-f-]{36}", "").replace('/', '-'));
+		}
+	}
+
+	/**
+	 * Where the reader chooses the colours those of the rehearsal are gone, the word is
+	 * not.
+	 */
+	@Test
+	void theWordIsThereInForcedColours() {
+		Page page = this.screens.screen(820, 900);
+		page.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
+		for (String path : new String[] { "/sign-in", "/follow/lantern-weekend/board", "/judge" }) {
+			page.navigate(path);
+			Locator word = page.locator(".rehearsal-band strong");
+			assertThat(word.isVisible()).as(path).isTrue();
+			assertThat(word.evaluate("word => getComputedStyle(word).color")).as(path)
+				.isNotEqualTo(
+						word.evaluate("word => getComputedStyle(word.closest('.rehearsal-band')).backgroundColor"));
+			assertThat(word.evaluate("word => getComputedStyle(word.closest('.rehearsal-band')).borderBlockStyle"))
+				.as("an edge where there is no colour")
+				.isEqualTo("solid");
+			Looks.drawWindow(page, "rehearsal-forced-colours" + path.replace('/', '-'));
 		}
 	}
 

@@ -2,14 +2,18 @@ package rimebook.rehearsal;
 
 import java.io.IOException;
 import java.net.HttpCookie;
+import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,6 +30,7 @@ import tools.jackson.databind.json.JsonMapper;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.testsupport.PaperStandards;
+import rimebook.testsupport.ScannedPaper;
 import rimebook.testsupport.Visitor;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -35,6 +40,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 		properties = { "spring.datasource.url=jdbc:h2:mem:demo-panel;DB_CLOSE_DELAY=-1", "rimebook.demo.paused=true" })
 @ActiveProfiles({ "demo", "rehearsal" })
 class MarkedPagesIntegrationTests {
+
+	private static final Pattern ADDRESS = Pattern.compile("https?://[^\\s/]+");
 
 	private static final String ID = "[0-9a-f]{8}-[0-9a-f-]{27}";
 
@@ -57,7 +64,13 @@ class MarkedPagesIntegrationTests {
 
 	private final Set<String> shapes = new HashSet<>();
 
+	private final Set<String> data = new TreeSet<>();
+
+	private final Set<String> kinds = new HashSet<>();
+
 	private int sheets;
+
+	private int scanned;
 
 	@Test
 	void everyPageAndEverySheetSaysRehearsal() throws IOException {
@@ -69,6 +82,28 @@ class MarkedPagesIntegrationTests {
 			.contains("/", "/desk", "/sign-in", "/desk/stand/*", "/desk/technical/*", "/desk/results/*")
 			.anyMatch((shape) -> shape.endsWith("/board"));
 		assertThat(this.sheets).isGreaterThan(10);
+		assertThat(this.scanned).as("drawings on paper").isGreaterThan(2);
+		assertThat(this.data).anyMatch((path) -> path.contains("/desk/record/lines.csv"))
+			.anyMatch((path) -> path.contains("/desk/record/lines.jsonl"))
+			.anyMatch((path) -> path.contains("/desk/review/"))
+			.anyMatch((path) -> path.contains("/desk/entries/export/"));
+	}
+
+	/** What programs fetch, packed or not. */
+	@Test
+	void dataSayIt() {
+		Visitor program = new Visitor(this.port);
+		String segment = "/api/public/competitions/lantern-weekend/events/adult/segments/free-skating";
+		for (String path : List.of("/api/public/competitions", segment, segment + "/order", segment + ".csv",
+				"/api/public/competitions/no-such", "/api/no-such")) {
+			for (int again = 0; again < 2; again++) {
+				HttpResponse<String> answer = program.json("GET", path, "", "Accept-Encoding", "gzip");
+				assertThat(answer.headers().firstValue("content-encoding")).as(path).isEmpty();
+				expectMarkedData(path, answer.headers().firstValue("content-type").orElse(""), answer.body());
+			}
+		}
+		assertThat(this.unmarked).isEmpty();
+		assertThat(this.data).hasSize(6);
 	}
 
 	@Test
@@ -124,6 +159,7 @@ class MarkedPagesIntegrationTests {
 				Document page = Jsoup.parse(new String(answer.body(), StandardCharsets.UTF_8),
 						"http://localhost:" + this.port + path);
 				expectMarked(path, page, "Rehearsal");
+				page.select("a[href^=http]").forEach((link) -> expectLeadsHere(path, link.attr("href")));
 				page.select("a[href]")
 					.stream()
 					.map((link) -> link.absUrl("href").replaceAll("#.*", ""))
@@ -134,6 +170,12 @@ class MarkedPagesIntegrationTests {
 			else if (type.startsWith("application/pdf")) {
 				expectMarked(path, answer.body());
 			}
+			else if (type.startsWith("text/csv") || type.contains("json")) {
+				expectMarkedData(path, type, new String(answer.body(), StandardCharsets.UTF_8));
+			}
+			answer.headers()
+				.firstValue("content-disposition")
+				.ifPresent((name) -> assertThat(name).as(path).contains("filename=\"rehearsal-"));
 		}
 	}
 
@@ -151,13 +193,43 @@ class MarkedPagesIntegrationTests {
 		}
 	}
 
+	private void expectMarkedData(String path, String type, String text) {
+		this.data.add(path);
+		boolean marked = type.startsWith("text/csv")
+				? text.lines().findFirst().orElse("").endsWith(",rehearsal") && text.strip().endsWith(",rehearsal")
+				: text.lines().findFirst().orElse("").startsWith("{\"rehearsal\":true");
+		if (!marked) {
+			this.unmarked.put(path, type + " " + text.substring(0, Math.min(300, text.length())));
+		}
+	}
+
+	/** Nothing here sends its reader to the real service, or anywhere else. */
+	private void expectLeadsHere(String path, String address) {
+		if (URI.create(address).getPort() != this.port) {
+			this.unmarked.put(path + " leads to", address);
+		}
+	}
+
+	/** Of each kind of paper one is scanned. */
+	private void scan(String path, PDDocument pdf) throws IOException {
+		if (this.kinds.add(path.replaceAll("/[^/]*$", "").replaceAll(ID, "*"))) {
+			Optional<String> drawn = ScannedPaper.of(pdf);
+			drawn.ifPresent((address) -> {
+				expectLeadsHere(path, address);
+				this.scanned++;
+			});
+		}
+	}
+
 	private void expectMarked(String path, byte[] document) throws IOException {
 		try (PDDocument pdf = Loader.loadPDF(document)) {
+			scan(path, pdf);
 			PDFTextStripper text = new PDFTextStripper();
 			for (int sheet = 1; sheet <= pdf.getNumberOfPages(); sheet++) {
 				text.setStartPage(sheet);
 				text.setEndPage(sheet);
 				String words = text.getText(pdf);
+				ADDRESS.matcher(words).results().forEach((found) -> expectLeadsHere(path, found.group()));
 				if (!words.contains("Rehearsal Nothing here counts")) {
 					this.unmarked.put(path + " sheet " + sheet, words);
 				}
