@@ -44,6 +44,11 @@ record SearchForm(@Nullable String subject, @Nullable String id, @Nullable Strin
 				said(this.text));
 	}
 
+	/** Tell whether more is asked for than most look for. */
+	public boolean isFiner() {
+		return !(this.person + this.device + this.from + this.to).isEmpty();
+	}
+
 	private static String said(@Nullable String text) {
 		return Objects.requireNonNullElse(text, "");
 	}

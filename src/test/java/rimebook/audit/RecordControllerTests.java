@@ -10,6 +10,7 @@ import java.util.Map;
 
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -111,7 +112,7 @@ class RecordControllerTests {
 
 	/** By the clock of the rink, and both minutes are meant. */
 	@Test
-	void looksForOneThingOnePersonOneDeviceAndATime() {
+	void looksForOneThingOnePersonOneDeviceAndATime() throws Exception {
 		RecordSearch search = new RecordSearch(new RecordSearch.About("entry", ID),
 				new RecordSearch.By("person:r-7", "Firefox"),
 				new RecordSearch.Span(Instant.parse("2026-11-25T13:00:00Z"), Instant.parse("2026-11-25T13:31:00Z")),
@@ -125,6 +126,22 @@ class RecordControllerTests {
 			.contains("/desk/record/lines.csv?" + query.replace("&", "&amp;").replace(":", "%3A"),
 					"/desk/record/lines.jsonl?subject=entry", "Only what changed of this one thing: entry " + ID,
 					"value=\"2026-11-25T08:00\"");
+		assertThat(finer(query).hasAttr("open")).isTrue();
+	}
+
+	/** Most look for words; the fields for the rest would push all lines off a phone. */
+	@Test
+	void rareFieldsAreOpenOnlyWhereOneIsFilledIn() throws Exception {
+		assertThat(finer("").hasAttr("open")).isFalse();
+		assertThat(finer("device=Firefox").select("input").eachAttr("name")).containsExactly("person", "device", "from",
+				"to");
+	}
+
+	private Element finer(String query) throws Exception {
+		given(this.reading.read(any())).willReturn(new RecordReading.Page(List.of(LINE), 1, 1));
+		return Jsoup.parse(
+				this.mvc.get().uri(URI.create("/desk/record?" + query)).exchange().getResponse().getContentAsString())
+			.selectFirst(".finer");
 	}
 
 	@Test
