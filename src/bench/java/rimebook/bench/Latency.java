@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
 import java.util.Random;
 import java.util.Set;
@@ -24,6 +25,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
+import org.jsoup.nodes.Element;
 import org.springframework.context.ConfigurableApplicationContext;
 
 import rimebook.accounts.Role;
@@ -45,7 +47,9 @@ import rimebook.testsupport.Visitor;
  *
  * <p>
  * Arguments: {@code h2} or {@code postgres}, then the numbers of followers (200) and of
- * segments of 20 teams (10).
+ * segments of 20 teams (10), then {@code starts} or {@code runs} for a rehearsal beside
+ * it: one that is copied and started while the first cards come, or one whose simulated
+ * panel marks as fast as it can.
  */
 public final class Latency {
 
@@ -91,16 +95,22 @@ public final class Latency {
 		int followers = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 200;
 		int segments = (arguments.length > 2) ? Integer.parseInt(arguments[2]) : 10;
 		new Latency(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2(), followers)
-			.run(segments);
+			.run(segments, (arguments.length > 3) ? arguments[3] : "");
 		System.exit(0);
 	}
 
-	private void run(int segments) throws Exception {
+	private void run(int segments, String rehearsal) throws Exception {
 		prepare(segments);
 		this.service.start();
 		Visitor stand = Visitor.signedIn(this.service.port(), this.referee, Crew.PASSWORD);
+		if (!rehearsal.isEmpty()) {
+			rehearse(stand, rehearsal.equals("runs"));
+		}
 		for (Day day : this.days) {
 			skate(day, stand);
+		}
+		if (!rehearsal.isEmpty()) {
+			System.out.println("The rehearsal at the end: " + stand.open("/desk/rehearsal").document().select(".state").text());
 		}
 		this.service.kill();
 		System.out.printf("%d closes, %d followers, %d judges; a follower was told to come later %d times%n",
@@ -109,6 +119,23 @@ public final class Latency {
 		print("send to shown on the stand", this.toStand);
 		print("close to answered", this.toAnswer);
 		print("close to a follower's page", this.toFollower);
+	}
+
+	/** Begin one; where it is to run, wait for it and let its panel do everything. */
+	private void rehearse(Visitor referee, boolean runs) throws InterruptedException {
+		referee.open("/desk/rehearsal").submit("form[action=/desk/rehearsal]", Map.of("anyway", "true"));
+		while (runs) {
+			Visitor.Page page = referee.open("/desk/rehearsal");
+			Element code = page.document().selectFirst("strong.code");
+			if (code != null) {
+				int port = URI.create(page.document().select(".facts a").attr("href")).getPort();
+				Visitor.signedIn(port, this.referee, code.text())
+					.open("/desk/rehearsal")
+					.submit("form.sheet", Map.of("mode", "EVERYTHING", "pace", "0"));
+				return;
+			}
+			TimeUnit.SECONDS.sleep(1);
+		}
 	}
 
 	private static void print(String what, Queue<Long> nanos) {

@@ -49,6 +49,17 @@ public record HouseAddress(String base) {
 		return new HouseAddress(uri.getScheme() + "://" + host + ((uri.getPort() >= 0) ? ":" + uri.getPort() : ""));
 	}
 
+	/** The same host at another port. */
+	public HouseAddress at(int port) {
+		URI uri = URI.create(this.base);
+		return new HouseAddress(uri.getScheme() + "://" + uri.getHost() + ":" + port);
+	}
+
+	/** Tell whether only the hosts may differ. */
+	boolean isLike(HouseAddress other) {
+		return at(URI.create(other.base).getHost()).equals(other);
+	}
+
 	/** The page that a tablet opens to take a seat. */
 	public String join(String code) {
 		return this.base + "/judge?code=" + code;

@@ -40,13 +40,27 @@ public class HouseAddresses {
 	 * its networks, and where there are none, the machine's name for itself.
 	 */
 	public List<HouseAddress> all() {
-		HouseAddress local = HouseAddress.of(scheme() + "://localhost:" + port());
 		List<HouseAddress> all = new ArrayList<>();
 		if (!this.settings.address().isBlank()) {
 			all.add(HouseAddress.of(this.settings.address()));
 		}
-		this.lan.all().stream().map(local::at).forEach(all::add);
-		return all.isEmpty() ? List.of(local) : all.stream().distinct().toList();
+		this.lan.all().stream().map(own()::at).forEach(all::add);
+		return all.isEmpty() ? List.of(own()) : all.stream().distinct().toList();
+	}
+
+	/** This service as its own machine reaches it. */
+	public HouseAddress own() {
+		return HouseAddress.of(scheme() + "://localhost:" + port());
+	}
+
+	/**
+	 * Where another service of this machine is reached, at another port: under the name
+	 * that is set for this house, unless that belongs to something in front of it, which
+	 * knows of no other port.
+	 */
+	public HouseAddress beside(int port) {
+		HouseAddress own = own();
+		return all().stream().filter(own::isLike).findFirst().orElse(own).at(port);
 	}
 
 	/**

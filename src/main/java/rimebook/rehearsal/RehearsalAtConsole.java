@@ -7,9 +7,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.TimeUnit;
 
 /** A rehearsal that is begun at a console, with no real service beside it. */
 public final class RehearsalAtConsole {
@@ -23,7 +25,8 @@ public final class RehearsalAtConsole {
 	}
 
 	/**
-	 * Hold one until somebody presses Enter, the input ends or the process is stopped.
+	 * Hold one until somebody presses Enter, the input ends, the process is stopped or
+	 * half a day is over.
 	 * @param copy puts the archive of the competition into a file
 	 * @param port where it answers, or the next that is free; 0 for the usual one
 	 * @param in the console
@@ -43,8 +46,10 @@ public final class RehearsalAtConsole {
 			copy.to(folder.archive());
 			String password = Passwords.random(new SecureRandom());
 			RehearsalProcess process = RehearsalProcess.start(folder, NOBODYS,
-					new RehearsalProcess.Order(settings.freePort(REAL), settings.heap(), password));
-			return hold(process, password, in, out);
+					new RehearsalProcess.Order(settings.freePort(REAL), settings.heap(), password, Map.of()));
+			CompletableFuture<Void> longest = new CompletableFuture<Void>().completeOnTimeout(null,
+					settings.longest().toMinutes(), TimeUnit.MINUTES);
+			return hold(process, password, longest, in, out);
 		}
 		finally {
 			folder.clear();
@@ -53,8 +58,8 @@ public final class RehearsalAtConsole {
 		}
 	}
 
-	private static String hold(RehearsalProcess process, String password, InputStream in, PrintStream out)
-			throws IOException {
+	private static String hold(RehearsalProcess process, String password, CompletableFuture<Void> longest,
+			InputStream in, PrintStream out) throws IOException {
 		try {
 			int port = process.ready().join();
 			out.print("The rehearsal answers at http://localhost:" + port + "/desk/rehearsal\n"
@@ -62,7 +67,7 @@ public final class RehearsalAtConsole {
 					+ "For a role that nobody has there is a name such as rehearsal-referee.\n"
 					+ "Press Enter to end and delete it.\n");
 			out.flush();
-			CompletableFuture.anyOf(CompletableFuture.runAsync(() -> awaitKey(in)), process.gone()).join();
+			CompletableFuture.anyOf(CompletableFuture.runAsync(() -> awaitKey(in)), process.gone(), longest).join();
 			return "";
 		}
 		catch (CompletionException ex) {

@@ -1,6 +1,5 @@
 package rimebook.rehearsal;
 
-import java.net.URI;
 import java.time.ZoneId;
 import java.util.List;
 
@@ -19,7 +18,6 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.pages.DeskEntry;
-import rimebook.pages.HouseAddress;
 import rimebook.pages.HouseAddresses;
 import rimebook.pages.Notice;
 import rimebook.pages.QrCode;
@@ -81,7 +79,7 @@ class RehearsalController {
 	private void fill(@Nullable Rehearsal current, Actor actor, Model model) {
 		model.addAttribute("rehearsal", current);
 		if (current != null) {
-			String address = address(current).base();
+			String address = this.addresses.beside(current.port()).base();
 			model.addAttribute("address", address);
 			model.addAttribute("drawing", QrCode.of(address + "/judge"));
 			model.addAttribute("password", current.passwordFor(actor));
@@ -91,12 +89,6 @@ class RehearsalController {
 
 	private ZoneId zone(Rehearsal current) {
 		return this.competitions.competition(current.competition()).zone();
-	}
-
-	/** The real house's, at another port; a rehearsal has no certificate. */
-	private HouseAddress address(Rehearsal current) {
-		String host = URI.create(this.addresses.chosen("").base()).getHost();
-		return new HouseAddress("http://" + host + ":" + current.port());
 	}
 
 	@PostMapping

@@ -12,12 +12,14 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
+import tools.jackson.databind.json.JsonMapper;
+
 /**
  * The service of a rehearsal as a process of its own. It lives as long as whoever started
  * it holds the other end of its input, so that it ends with its starter however that
  * ends.
  */
-public final class RehearsalProcess {
+final class RehearsalProcess {
 
 	/** What the process prints once it answers. */
 	static final String READY = "The rehearsal is ready at port ";
@@ -46,9 +48,10 @@ public final class RehearsalProcess {
 	}
 
 	/**
-	 * Start it on the archive that lies in a folder.
-	 * @param password with which the crew signs in there; nobody else can read it from
-	 * the process
+	 * Start it on the archive that lies in a folder. Passwords are in its environment,
+	 * where nobody else of this machine can read them. What it writes need not survive a
+	 * power cut, so it does not ask the disk to hurry, which the real service does at
+	 * each card.
 	 */
 	static RehearsalProcess start(RehearsalFolder folder, UUID competition, Order order) throws IOException {
 		List<String> command = new ArrayList<>(
@@ -57,7 +60,7 @@ public final class RehearsalProcess {
 						"-Drimebook.digests=" + System.getProperty("rimebook.digests", ""))));
 		command.addAll(List.of("--spring.profiles.active=rehearsal", "--spring.main.banner-mode=off",
 				"--spring.datasource.url=jdbc:h2:file:" + folder.database()
-						+ ";WRITE_DELAY=0;LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE",
+						+ ";LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE",
 				"--server.port=" + order.port(), "--rimebook.rehearsal.archive=" + folder.archive(),
 				"--rimebook.rehearsal.folder=" + folder.path()));
 		ProcessBuilder builder = new ProcessBuilder(command).directory(folder.path().toFile())
@@ -65,6 +68,12 @@ public final class RehearsalProcess {
 		Map<String, String> environment = builder.environment();
 		environment.keySet().removeIf((name) -> NOT_INHERITED.stream().anyMatch(name::startsWith));
 		environment.put("RIMEBOOK_REHEARSAL_PASSWORD", order.password());
+		environment.put("SPRING_APPLICATION_JSON", JsonMapper.shared().writeValueAsString(order.settings()));
+		return of(folder, competition, builder);
+	}
+
+	/** The same of a process that says the same. */
+	static RehearsalProcess of(RehearsalFolder folder, UUID competition, ProcessBuilder builder) throws IOException {
 		RehearsalProcess started = new RehearsalProcess(folder, builder.start());
 		folder.note(competition, started.process.pid());
 		Thread listener = new Thread(started::listen, "rehearsal-listener");
@@ -152,8 +161,9 @@ public final class RehearsalProcess {
 	 * @param port where it answers
 	 * @param heap megabytes it may take
 	 * @param password of everybody who signs in there
+	 * @param settings others that it has of its starter
 	 */
-	record Order(int port, int heap, String password) {
+	record Order(int port, int heap, String password, Map<String, String> settings) {
 
 		@Override
 		public String toString() {

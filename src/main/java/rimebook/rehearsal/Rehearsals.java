@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +23,6 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.context.annotation.Profile;
-import org.springframework.core.env.Environment;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -53,6 +54,9 @@ class Rehearsals implements SmartLifecycle {
 
 	private static final long PATIENCE = 25;
 
+	/** Milliseconds from one look at the clock to the next. */
+	private static final long LOOK = 60_000;
+
 	private final DataSource database;
 
 	private final Acts acts;
@@ -61,7 +65,7 @@ class Rehearsals implements SmartLifecycle {
 
 	private final RehearsalSettings settings;
 
-	private final Environment environment;
+	private final RehearsalStart processes;
 
 	private final SecureRandom random;
 
@@ -76,12 +80,12 @@ class Rehearsals implements SmartLifecycle {
 	private volatile @Nullable RehearsalProcess process;
 
 	Rehearsals(DataSource database, Acts acts, TransactionTemplate transaction, RehearsalSettings settings,
-			Environment environment, SecureRandom random, Competitions competitions) {
+			RehearsalStart processes, SecureRandom random, Competitions competitions) {
 		this.database = database;
 		this.acts = acts;
 		this.transaction = transaction;
 		this.settings = settings;
-		this.environment = environment;
+		this.processes = processes;
 		this.random = random;
 		this.competitions = competitions;
 	}
@@ -157,7 +161,7 @@ class Rehearsals implements SmartLifecycle {
 		}
 		if (lacksMemory() > 0) {
 			throw new ConflictException("rehearsal-memory",
-					Sentence.of("rehearsal.memory", this.settings.needed(), FreeMemory.megabytes()));
+					Sentence.of("rehearsal.memory", this.settings.needed(), (int) FreeMemory.megabytes()));
 		}
 		Rehearsal begun = Rehearsal.of(competition.id(), competition.name(),
 				new Rehearsal.Begun(actor, this.acts.now(), Passwords.random(this.random)));
@@ -174,14 +178,12 @@ class Rehearsals implements SmartLifecycle {
 			folder.note(competition, 0);
 			copy(begun.competition(), folder);
 			this.current = begun.isAt(Rehearsal.Stage.STARTING);
-			int port = this.settings.freePort(this.environment.getRequiredProperty("local.server.port", Integer.class));
-			RehearsalProcess started = RehearsalProcess.start(folder, competition,
-					new RehearsalProcess.Order(port, this.settings.heap(), begun.begun().password()));
+			RehearsalProcess started = this.processes.start(folder, competition, begun.begun().password());
 			this.process = started;
 			int answers = started.ready().join();
 			this.current = begun.answersAt(answers);
 			started.gone().thenRunAsync(() -> ended(started), this.thread);
-			this.thread.schedule(() -> endAfterLongest(started), this.settings.longest().toSeconds(), TimeUnit.SECONDS);
+			endAfterLongest(started, begun.begun().at().plus(this.settings.longest()));
 		}
 		catch (ArchiveRefusal | IOException | SQLException | CompletionException ex) {
 			log.warn("A rehearsal did not come up: " + ex.getMessage() + lastWords());
@@ -217,9 +219,16 @@ class Rehearsals implements SmartLifecycle {
 		}
 	}
 
-	private void endAfterLongest(RehearsalProcess old) {
+	/** By the clock on the wall: a laptop that sleeps over night counts no hours. */
+	private void endAfterLongest(RehearsalProcess old, Instant end) {
 		if (this.process == old) {
-			delete(Actor.system());
+			long left = Duration.between(this.acts.now(), end).toMillis();
+			if (left > 0) {
+				this.thread.schedule(() -> endAfterLongest(old, end), Math.min(left, LOOK), TimeUnit.MILLISECONDS);
+			}
+			else {
+				delete(Actor.system());
+			}
 		}
 	}
 

@@ -13,9 +13,9 @@ import java.util.UUID;
 import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
-import org.springframework.core.env.Environment;
 
 import rimebook.competition.SegmentId;
+import rimebook.pages.HouseAddresses;
 import rimebook.panels.SeatId;
 import rimebook.panels.SeatView;
 import rimebook.performances.PerformanceView;
@@ -46,7 +46,7 @@ public class SimulatedPanel {
 
 	private final SharedSeats seats;
 
-	private final Environment environment;
+	private final HouseAddresses house;
 
 	private final PlacementPanel placement;
 
@@ -54,10 +54,10 @@ public class SimulatedPanel {
 
 	private final Map<SeatId, PanelTablet> tablets = new HashMap<>();
 
-	private final HttpClient http = HttpClient.newHttpClient();
+	private final HttpClient http = OwnService.client();
 
 	SimulatedPanel(PanelPlan plan, PanelCast cast, SegmentRun run, Stand stand, SharedSeats seats,
-			PlacementPanel placement, PointsPanel points, Environment environment) {
+			PlacementPanel placement, PointsPanel points, HouseAddresses house) {
 		this.plan = plan;
 		this.cast = cast;
 		this.run = run;
@@ -65,7 +65,7 @@ public class SimulatedPanel {
 		this.seats = seats;
 		this.placement = placement;
 		this.points = points;
-		this.environment = environment;
+		this.house = house;
 	}
 
 	/**
@@ -198,8 +198,7 @@ public class SimulatedPanel {
 	}
 
 	private PanelTablet tablet() {
-		return new PanelTablet(this.http,
-				URI.create("http://localhost:" + this.environment.getRequiredProperty("local.server.port")));
+		return new PanelTablet(this.http, URI.create(this.house.own().base()));
 	}
 
 	private void join(PanelTablet tablet, SeatView seat) throws IOException, InterruptedException {

@@ -48,7 +48,7 @@ class RehearsalIntegrationTests {
 
 	@Test
 	void theRealServiceIsAsBeforeAndNothingIsLeft() throws IOException {
-		SmallCompetition competition = SmallCompetition.running(this.context, 3, 3);
+		SmallCompetition competition = competition(this.context);
 		competition.open(1);
 		competition.skateNext(1);
 		String name = Crew.add(this.context, Role.REFEREE);
@@ -78,6 +78,11 @@ class RehearsalIntegrationTests {
 		assertThat(folders.get(0).path()).doesNotExist();
 		assertThat(foldersOf(competition.competition().id().value())).isEmpty();
 		expectOnlyTwoLines(before, rows());
+	}
+
+	/** It has an open segment, and its last one is a free skating. */
+	SmallCompetition competition(ApplicationContext context) {
+		return SmallCompetition.running(context, 3, 3);
 	}
 
 	/** The page says an address of this machine in its network, where it has one. */

@@ -136,6 +136,11 @@ public final class SmallCompetition {
 		panels.seat(new Panels.SeatOfficial(this.event, kind, 1, official.id(), ""), REFEREE);
 	}
 
+	/** Give every seat that has to be taken and is not to somebody. */
+	public void seatRest() {
+		this.context.getBean(Panels.class).missing(this.event).forEach((place) -> seat(place.kind(), place.number()));
+	}
+
 	/** Take the seats of a kind from those who have them. */
 	public void vacate(SeatKind kind) {
 		Panels panels = this.context.getBean(Panels.class);
