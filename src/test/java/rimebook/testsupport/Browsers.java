@@ -33,7 +33,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  */
 public final class Browsers implements AutoCloseable {
 
-	/** A tablet out of contact tries again after 15 seconds at the latest. */
+	/** A card that waits is sent again after 15 seconds at the latest. */
 	private static final int LONGEST_RETRY = 20_000;
 
 	private final Supplier<ApplicationContext> context;

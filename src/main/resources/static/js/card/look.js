@@ -8,7 +8,8 @@ import { attempt, hasFault } from "./fault.js";
 import { keep, newest } from "../record/kept.js";
 import { fetchTable } from "./service.js";
 
-const LONGEST_WAIT = 15000;
+/* A service that was away is found again before a referee has called the next team. */
+const LONGEST_WAIT = 5000;
 const FRESH = 5000;
 const CHECK_EVERY = 500;
 const WITNESS_EVERY = 20000;
