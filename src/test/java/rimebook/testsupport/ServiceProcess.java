@@ -120,9 +120,13 @@ public final class ServiceProcess implements AutoCloseable {
 		}
 	}
 
-	/** Open its database from here while it is down, with everything the service has. */
+	/**
+	 * Open its database from here while it is down, with everything the service has; what
+	 * is not asked for is not begun.
+	 */
 	public ConfigurableApplicationContext within() {
-		return new SpringApplicationBuilder(RimebookApplication.class).properties("server.port=0")
+		return new SpringApplicationBuilder(RimebookApplication.class).lazyInitialization(true)
+			.properties("server.port=0")
 			.run(this.database.stream().map("--"::concat).toArray(String[]::new));
 	}
 
