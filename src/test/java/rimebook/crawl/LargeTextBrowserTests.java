@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.RequestOptions;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -83,7 +84,11 @@ class LargeTextBrowserTests {
 		});
 	}
 
+	/** Who is refused need not see it drawn. */
 	private boolean opens(Page page, String address) {
+		if (page.request().get(address, RequestOptions.create().setMaxRedirects(0)).status() >= 400) {
+			return false;
+		}
 		try {
 			Response answer = page.navigate(address);
 			return answer != null && answer.ok() && page.url().startsWith(this.screens.service() + address);

@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.Stream;
 
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,6 +62,8 @@ class PagesCrawlIntegrationTests {
 
 	/** Everything in every state, not in turns and once for each: twice as long. */
 	private static final boolean WHOLE = "whole".equals(System.getProperty("rimebook.crawl"));
+
+	private static final String NOBODY = "nobody";
 
 	/** Pages that answer nothing but a refusal: nobody has such a link. */
 	private static final Set<String> NEVER_OPEN = Set.of("/set-up/no-such-token");
@@ -111,30 +115,70 @@ class PagesCrawlIntegrationTests {
 	}
 
 	/**
-	 * Ask everybody everywhere; what is slow, in every state but the first, only those in
-	 * turn to whom it is open.
+	 * Ask everybody everywhere. In every state but the first, what is slow is asked only
+	 * by those in turn to whom it is open, and of those to whom a page was always shut
+	 * only one in turn asks.
 	 */
 	private void walk(String pattern, List<CrawledPlace> places, Map<String, RequestPostProcessor> people) {
-		Set<String> readers = new LinkedHashSet<>();
-		int turn = 0;
+		Doors doors = new Doors();
 		for (CrawledPlace place : places) {
 			Map<String, RequestPostProcessor> askers = askers(people, place);
 			for (String look : CrawledPages.looks(pattern)) {
 				for (String address : place.addresses(look)) {
-					List<String> asked = List.copyOf((readers.isEmpty() || WHOLE || !isSlow(pattern)) ? askers.keySet()
-							: Set.of(List.copyOf(readers).get(turn++ % readers.size())));
-					asked.stream()
-						.filter((who) -> look(pattern, address, who, Objects.requireNonNull(askers.get(who)),
-								place.name()))
-						.forEach(readers::add);
+					boolean everybody = isSlow(pattern) ? doors.readers.isEmpty() : doors.isFirst(place);
+					List<String> asked = (WHOLE || everybody) ? List.copyOf(askers.keySet())
+							: isSlow(pattern) ? doors.reader() : doors.openOrOneShut(askers.keySet());
+					asked.forEach((who) -> doors.note(who,
+							look(pattern, address, who, Objects.requireNonNull(askers.get(who)), place.name())));
 				}
 			}
 		}
 	}
 
+	/** Who was let in at a page so far. */
+	private static final class Doors {
+
+		private final Set<String> readers = new LinkedHashSet<>();
+
+		private final Set<String> notShut = new LinkedHashSet<>();
+
+		private @Nullable CrawledPlace first;
+
+		private int turn;
+
+		/** The first place that has such a page; some have none. */
+		boolean isFirst(CrawledPlace place) {
+			this.first = (this.first != null) ? this.first : place;
+			return place == this.first;
+		}
+
+		void note(String who, int status) {
+			if (status == 200 || status == 204) {
+				this.readers.add(who);
+			}
+			if (status != 401 && status != 403 && !(status == 302 && who.equals(NOBODY))) {
+				this.notShut.add(who);
+			}
+		}
+
+		List<String> reader() {
+			return inTurn(List.copyOf(this.readers));
+		}
+
+		List<String> openOrOneShut(Set<String> people) {
+			List<String> shut = people.stream().filter((who) -> !this.notShut.contains(who)).toList();
+			return Stream.concat(people.stream().filter(this.notShut::contains), inTurn(shut).stream()).toList();
+		}
+
+		private List<String> inTurn(List<String> people) {
+			return people.isEmpty() ? people : List.of(people.get(this.turn++ % people.size()));
+		}
+
+	}
+
 	private Map<String, RequestPostProcessor> people() {
 		Map<String, RequestPostProcessor> people = new LinkedHashMap<>();
-		people.put("nobody", (request) -> request);
+		people.put(NOBODY, (request) -> request);
 		for (Role role : Role.values()) {
 			if (role != Role.JUDGE) {
 				String name = Crew.add(this.context, role);
@@ -168,14 +212,14 @@ class PagesCrawlIntegrationTests {
 		};
 	}
 
-	/** Ask, note what is wrong, and tell whether the page is open to whoever asked. */
-	private boolean look(String pattern, String address, String who, RequestPostProcessor identity, String place) {
+	/** Ask, note what is wrong, and tell the status. */
+	private int look(String pattern, String address, String who, RequestPostProcessor identity, String place) {
 		MvcTestResult answer = this.mvc.get().uri(address).with(identity).asyncExchange();
 		int status = answer.getResponse().getStatus();
 		this.answers.computeIfAbsent(pattern, (each) -> new ConcurrentSkipListSet<>()).add(status);
 		faults(answer, pattern)
 			.forEach((fault) -> this.faults.add(pattern + " for " + who + " (" + place + "): " + fault));
-		return status == 200 || status == 204;
+		return status;
 	}
 
 	private static List<String> faults(MvcTestResult answer, String pattern) {

@@ -17,7 +17,17 @@ public final class JudgeCard {
 	/** About as long as names of teams become. */
 	public static final String LONG_NAME = "The Northern Lanterns of Lake Everwinter Skating Society";
 
+	private static final int[][] SIZES = { { 768, 1024 }, { 1024, 768 }, { 1280, 800 }, { 820, 900 } };
+
 	private JudgeCard() {
+	}
+
+	/** Expect it of the card on tablets of four sizes, upright and across. */
+	public static void onEveryTablet(Page card, Runnable expected) {
+		for (int[] size : SIZES) {
+			card.setViewportSize(size[0], size[1]);
+			expected.run();
+		}
 	}
 
 	/** Expect a card that can be marked. */

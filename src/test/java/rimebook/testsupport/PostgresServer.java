@@ -73,7 +73,8 @@ final class PostgresServer {
 		// Nothing here needs to survive a power failure.
 		private static PostgreSQLContainer start() {
 			PostgreSQLContainer server = new PostgreSQLContainer(image()).withDatabaseName("administration")
-				.withCommand("postgres", "-c", "fsync=off", "-c", "max_connections=400");
+				.withCommand("postgres", "-c", "fsync=off", "-c", "synchronous_commit=off", "-c",
+						"full_page_writes=off", "-c", "jit=off", "-c", "max_connections=400");
 			server.start();
 			return server;
 		}
