@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -204,7 +205,11 @@ class EndOfCompetitionIntegrationTests {
 				() -> this.context.getBean(Panels.class).issueCodes(day.event().id(), REFEREE));
 		assertRefused("already-cancelled",
 				() -> this.cancellations.cancel(day.event().id(), "The ice melted.", SECRETARY));
+		Instant cancelled = Objects.requireNonNull(day.event().cancellation()).since();
 		this.cancellations.bringBack(day.event().id(), SECRETARY);
+		assertThat(this.cancellations.tookPlace(day.event(), cancelled.minusMillis(1))).isTrue();
+		assertThat(this.cancellations.tookPlace(day.event(), cancelled)).isFalse();
+		assertThat(this.cancellations.tookPlace(day.event(), Instant.now().plusSeconds(1))).isTrue();
 		day.open(1);
 		this.cancellations.cancel(day.event().id(), "The ice melted.", SECRETARY);
 		day.move(CompetitionState.FINAL);

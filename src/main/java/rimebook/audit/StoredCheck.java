@@ -108,6 +108,17 @@ public final class StoredCheck {
 			 and l.written_at between s.cancelled_at - interval '5' minute and s.cancelled_at + interval '5' minute)
 			order by s.id""".formatted(CANCELLATION);
 
+	private static final String CANCELLED_BEFORE_OTHERWISE = """
+			select p.subject_id from past_cancellation p
+			where not exists (select 1 from record_line l where l.subject_id = cast(p.subject_id as varchar(36))
+			 and l.action in ('event.cancelled', 'segment.cancelled')
+			 and l.written_at between p.cancelled_at - interval '5' minute and p.cancelled_at + interval '5' minute)
+			or not exists (select 1 from record_line l where l.subject_id = cast(p.subject_id as varchar(36))
+			 and l.action in ('event.brought-back', 'segment.brought-back')
+			 and l.written_at
+			  between p.brought_back_at - interval '5' minute and p.brought_back_at + interval '5' minute)
+			order by p.subject_id""";
+
 	private static final String SIGNED_OTHERWISE = """
 			select s.segment_id, s.number, s.signatory, s.name from result_signature s
 			where not exists (select 1 from record_line l where l.subject = 'result'
@@ -147,7 +158,7 @@ public final class StoredCheck {
 	private static boolean hasTheNewestTable(Connection connection) throws SQLException {
 		try (ResultSet tables = connection.getMetaData().getTables(null, null, "%", null)) {
 			while (tables.next()) {
-				if (tables.getString("TABLE_NAME").equalsIgnoreCase("result_signature")) {
+				if (tables.getString("TABLE_NAME").equalsIgnoreCase("past_cancellation")) {
 					return true;
 				}
 			}
@@ -175,6 +186,8 @@ public final class StoredCheck {
 						+ row.getString("signatory").toLowerCase(Locale.ROOT) + "; no line tells so."));
 		check.each(CANCELLED_OTHERWISE, (row) -> check.faults.add("Whether segment " + row.getString(1)
 				+ " is cancelled, and why and when, is not stored as its lines tell."));
+		check.each(CANCELLED_BEFORE_OTHERWISE, (row) -> check.faults.add("From when to when " + row.getString(1)
+				+ " was cancelled before it was brought back is not stored as its lines tell."));
 		check.each(WITHOUT_LINE, (row) -> check.faults
 			.add("No line of the record tells of " + row.getString(1) + " " + row.getString(2) + ", which is stored."));
 		check.each(CarriedCorrections.ALTERED, (row) -> check.faults

@@ -2,7 +2,9 @@ package rimebook.competition;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 
 import jakarta.persistence.EntityManager;
@@ -37,6 +39,8 @@ public class Cancellations {
 
 	private final EventRepository events;
 
+	private final PastCancellationRepository past;
+
 	private final ObjectProvider<CancellationGuard> guards;
 
 	private final MoveRules rules;
@@ -45,11 +49,12 @@ public class Cancellations {
 
 	private final Acts acts;
 
-	Cancellations(Competitions competitions, EventRepository events, ObjectProvider<CancellationGuard> guards,
-			MoveRules rules, EntityManager entityManager, Acts acts) {
+	Cancellations(Competitions competitions, EventRepository events, PastCancellationRepository past,
+			ObjectProvider<CancellationGuard> guards, MoveRules rules, EntityManager entityManager, Acts acts) {
 		this.acts = acts;
 		this.competitions = competitions;
 		this.events = events;
+		this.past = past;
 		this.guards = guards;
 		this.rules = rules;
 		this.entityManager = entityManager;
@@ -105,6 +110,7 @@ public class Cancellations {
 		requireCancelled(before.name(), before.isCancelled());
 		ask((guard) -> guard.againstBringingBack(before, before.segments()));
 		event.bringBack();
+		keep(id.value(), before.cancellation());
 		return changed(event, null, "",
 				line(actor, "event", id, "event.brought-back").from("cancelled: " + before.cancelled(), HELD));
 	}
@@ -120,8 +126,33 @@ public class Cancellations {
 		requireCancelled(segment.name(), segment.isCancelled());
 		ask((guard) -> guard.againstBringingBack(before, List.of(segment)));
 		event.segment(id).bringBack();
+		keep(id.value(), segment.cancellation());
 		return changed(event, id, "",
 				line(actor, "segment", id, "segment.brought-back").from("cancelled: " + segment.cancelled(), HELD));
+	}
+
+	/** What was published in between was published without it, and stays so. */
+	private void keep(UUID subject, EventView.@Nullable Cancellation ended) {
+		this.past.save(new PastCancellation(this.acts.nextId(), subject, Objects.requireNonNull(ended).since(), now()));
+	}
+
+	/**
+	 * Tell whether an event was to take place at a moment, UTC, or did, whatever was said
+	 * later.
+	 */
+	@Transactional(readOnly = true)
+	public boolean tookPlace(EventView event, Instant moment) {
+		return tookPlace(event.id().value(), event.cancellation(), moment);
+	}
+
+	/** The same of a segment, whether its event was cancelled or not. */
+	@Transactional(readOnly = true)
+	public boolean tookPlace(SegmentView segment, Instant moment) {
+		return tookPlace(segment.id().value(), segment.cancellation(), moment);
+	}
+
+	private boolean tookPlace(UUID subject, EventView.@Nullable Cancellation now, Instant moment) {
+		return (now == null || now.since().isAfter(moment)) && !this.past.wasCancelled(subject, moment);
 	}
 
 	/**

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
@@ -28,12 +28,16 @@ class MeasuredSegments {
 
 	private final Competitions competitions;
 
+	private final Cancellations cancellations;
+
 	private final Standings standings;
 
 	private final CountingPanels panels;
 
-	MeasuredSegments(Competitions competitions, Standings standings, CountingPanels panels) {
+	MeasuredSegments(Competitions competitions, Cancellations cancellations, Standings standings,
+			CountingPanels panels) {
 		this.competitions = competitions;
+		this.cancellations = cancellations;
 		this.standings = standings;
 		this.panels = panels;
 	}
@@ -50,7 +54,7 @@ class MeasuredSegments {
 	List<MeasuredSegment> of(EventView event, ResultVersion combined) {
 		return event.segments()
 			.stream()
-			.filter((segment) -> tookPlace(segment.cancellation(), combined.publishedAt()))
+			.filter((segment) -> this.cancellations.tookPlace(segment, combined.publishedAt()))
 			.flatMap((segment) -> this.standings.asOf(segment.id(), combined.publishedAt())
 				.map((version) -> measured(event, segment, version))
 				.stream())
@@ -70,17 +74,12 @@ class MeasuredSegments {
 	List<MeasuredSegment> of(CompetitionId competition, Instant moment) {
 		return this.competitions.events(competition)
 			.stream()
-			.filter((event) -> tookPlace(event.cancellation(), moment))
+			.filter((event) -> this.cancellations.tookPlace(event, moment))
 			.flatMap((event) -> this.standings.asOf(event.id(), moment)
 				.map((combined) -> of(event, combined))
 				.stream()
 				.flatMap(List::stream))
 			.toList();
-	}
-
-	/** Tell whether it was still to take place at a moment, or did. */
-	private static boolean tookPlace(EventView.@Nullable Cancellation cancellation, Instant moment) {
-		return cancellation == null || cancellation.since().isAfter(moment);
 	}
 
 	private MeasuredSegment measured(EventView event, SegmentView segment, ResultVersion version) {

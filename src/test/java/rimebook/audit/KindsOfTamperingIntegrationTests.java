@@ -59,12 +59,13 @@ class KindsOfTamperingIntegrationTests {
 			from performance p where p.id = %4$s""";
 
 	/** Whatever refers to another table before it. */
-	private static final List<String> EVERYTHING = List.of("result_signature", "result_posting", "result_version",
-			"segment_result", "correction", "protest", "ruling", "ruling_question", "remark_seen", "remark",
-			"deductions_seen", "list_authorisation", "card_keying", "clock_tap", "panel_change", "card_submission",
-			"points_card", "called_list", "deduction_list", "performance", "start_position", "starting_order",
-			"planned_programme", "seat_code", "seat", "official_interest", "official", "entry", "team", "club",
-			"segment", "event", "competition", "former_password", "person_role", "person", "record_line");
+	private static final List<String> EVERYTHING = List.of("past_cancellation", "result_signature", "result_posting",
+			"result_version", "segment_result", "correction", "protest", "ruling", "ruling_question", "remark_seen",
+			"remark", "deductions_seen", "list_authorisation", "card_keying", "clock_tap", "panel_change",
+			"card_submission", "points_card", "called_list", "deduction_list", "performance", "start_position",
+			"starting_order", "planned_programme", "seat_code", "seat", "official_interest", "official", "entry",
+			"team", "club", "segment", "event", "competition", "former_password", "person_role", "person",
+			"record_line");
 
 	@Autowired
 	private ApplicationContext context;
@@ -100,7 +101,7 @@ class KindsOfTamperingIntegrationTests {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
 					"called_list", "deduction_list", "starting_order", "start_position", "result_posting",
 					"result_signature", "list_authorisation", "clock_tap", "panel_change", "card_keying",
-					"deductions_seen", "remark_seen", "ruling", "ruling_question")) {
+					"deductions_seen", "remark_seen", "ruling", "ruling_question", "past_cancellation")) {
 				statement.execute(dropGuard(table));
 			}
 			this.anchors = new TamperedRecord(connection, List.of()).lines()
@@ -321,6 +322,9 @@ class KindsOfTamperingIntegrationTests {
 				kind("a segment cancelled", Finder.STORED, "update segment set cancelled = 'other'"),
 				kind("a segment cancelled, and when", Finder.STORED,
 						"update segment set cancelled = 'other', cancelled_at = current_timestamp"),
+				kind("a segment that had been cancelled for a while", Finder.STORED,
+						PUT.formatted("past_cancellation", "subject_id, cancelled_at, brought_back_at",
+								"p.segment_id, p.called_at, p.closed_at", this.cards)),
 				kind("when a team was called", Finder.STORED,
 						"update performance set called_at = called_at - interval '1' minute where id = " + this.cards),
 				kind("how a performance ended", Finder.STORED,
