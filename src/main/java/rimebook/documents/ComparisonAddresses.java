@@ -1,57 +1,43 @@
 package rimebook.documents;
 
-import org.springframework.boot.context.properties.ConfigurationProperties;
-import org.springframework.boot.context.properties.EnableConfigurationProperties;
-import org.springframework.boot.context.properties.bind.DefaultValue;
 import org.springframework.stereotype.Component;
-
-import rimebook.pages.HouseAddresses;
 
 /** Where whoever holds a sheet can compare it with the data that it was made of. */
 @Component
-@EnableConfigurationProperties(ComparisonAddresses.Settings.class)
 class ComparisonAddresses {
 
 	/** Half of the fingerprint is enough, and keeps the drawing small. */
 	private static final int DIGITS = 32;
 
-	private final HouseAddresses house;
+	private final PaperAddresses houses;
 
-	private final Settings settings;
-
-	ComparisonAddresses(HouseAddresses house, Settings settings) {
-		this.house = house;
-		this.settings = settings;
+	ComparisonAddresses(PaperAddresses houses) {
+		this.houses = houses;
 	}
 
-	String of(DocumentRef ref, DocumentContent.Edition edition) {
-		return of(this.settings.address().isBlank() ? this.house.chosen("").base() : this.settings.address(), ref,
-				edition);
+	String of(DocumentRef ref, DocumentContent content) {
+		return isOfVersion(content) ? lasting(ref, content) : page(this.houses.now(), ref, content.edition());
 	}
 
 	/**
-	 * The same for a sheet that is kept longer than this machine has its address: the
-	 * path alone where the public has none.
+	 * The same for a sheet that is the same whenever it is made: what has no version
+	 * leads where the newest version of its event does, and is the path alone before
+	 * there is one.
 	 */
-	String lasting(DocumentRef ref, DocumentContent.Edition edition) {
-		return of(this.settings.address(), ref, edition);
+	String lasting(DocumentRef ref, DocumentContent content) {
+		return page(isOfVersion(content) ? this.houses.of(ref.subject(), content.edition().version())
+				: this.houses.newest(content.at().event().id()), ref, content.edition());
 	}
 
-	private static String of(String base, DocumentRef ref, DocumentContent.Edition edition) {
+	private static boolean isOfVersion(DocumentContent content) {
+		return content.edition().version() > 0;
+	}
+
+	private static String page(String base, DocumentRef ref, DocumentContent.Edition edition) {
 		String page = ref.kind().isForTheRefereeAlone() ? "%s/desk/documents/%s/%s/%d/compare/%s"
 				: "%s/follow/paper/%s/%s/%d/%s";
 		return page.formatted(base, ref.kind().word(), ref.subject(), edition.version(),
 				edition.fingerprint().substring(0, DIGITS));
-	}
-
-	/**
-	 * What a rink may set for its documents.
-	 *
-	 * @param address where the public reaches this house, such as
-	 * {@code https://results.example}; empty for the address that is on the seat slips
-	 */
-	@ConfigurationProperties("rimebook.documents")
-	record Settings(@DefaultValue("") String address) {
 	}
 
 }

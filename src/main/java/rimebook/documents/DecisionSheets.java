@@ -109,7 +109,7 @@ final class DecisionSheets {
 		@Override
 		public DocumentContent read(DocumentRef ref) {
 			ResultVersion version = this.versions.of(ref);
-			return PublishedVersions.of(this.subjects.of(ref.segment()), version, new Corrected(corrections(version)));
+			return this.versions.shown(this.subjects.of(ref.segment()), version, new Corrected(corrections(version)));
 		}
 
 		private List<Standings.CorrectedVersion> corrections(ResultVersion version) {

@@ -56,14 +56,15 @@ record DocumentContent(Subject at, Edition edition, Sentence rules, Object body,
 	/**
 	 * What a document is about.
 	 *
+	 * @param venue where and when the competition is held
 	 * @param segment {@code null} for a whole event
 	 * @param names what all of them are called on the sheet
 	 */
-	record Subject(CompetitionView competition, EventView event, @Nullable SegmentView segment, Names names) {
+	record Subject(Standing.Venue venue, EventView event, @Nullable SegmentView segment, Names names) {
 
-		/** The same, called as they were when a version was published. */
-		Subject calledAsIn(Standing standing) {
-			return new Subject(this.competition, this.event, this.segment,
+		/** The same, told of as it was when a version was published. */
+		Subject asIn(Standing standing, Standing.Venue venue) {
+			return new Subject(venue, this.event, this.segment,
 					new Names(standing.competition(), standing.event(), standing.segment(), standing.rulebook()));
 		}
 

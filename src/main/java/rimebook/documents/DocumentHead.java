@@ -7,8 +7,8 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.audit.Anchor;
-import rimebook.competition.CompetitionView;
 import rimebook.pages.QrPicture;
+import rimebook.published.Standing;
 import rimebook.wording.Sentence;
 
 /**
@@ -28,8 +28,9 @@ record DocumentHead(DocumentRef ref, DocumentContent content, String comparison,
 		return "documents.kind." + this.ref.kind().word();
 	}
 
-	public CompetitionView competition() {
-		return this.content.at().competition();
+	/** Where and when the competition is held. */
+	public Standing.Venue venue() {
+		return this.content.at().venue();
 	}
 
 	/** What competition, event and segment are called on it. */
@@ -38,7 +39,7 @@ record DocumentHead(DocumentRef ref, DocumentContent content, String comparison,
 	}
 
 	public ZoneId zone() {
-		return competition().zone();
+		return venue().zone();
 	}
 
 	public Sentence rules() {

@@ -11,10 +11,10 @@ import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Service;
 
 import rimebook.audit.Anchor;
-import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.pages.BoundPdf;
 import rimebook.pages.PdfPage;
+import rimebook.published.Standing;
 import rimebook.shared.NotFoundException;
 import rimebook.wording.Figures;
 
@@ -48,7 +48,8 @@ public class Documents {
 
 	/**
 	 * Lay out a document. One that shows a version is the same bytes each time, on the
-	 * same paper, in the same language and for the same address of this house.
+	 * same paper and in the same language, whatever was changed since and wherever it is
+	 * restored.
 	 * @throws NotFoundException if there is none
 	 * @throws rimebook.shared.RuleViolationException if it cannot be printed yet
 	 */
@@ -83,7 +84,7 @@ public class Documents {
 	private byte[] lay(DocumentRef ref, DocumentContent content, PaperSize size, Locale language) {
 		Anchor anchor = this.anchors.of(ref, content.edition());
 		this.anchors.note(content, anchor);
-		return lay(new DocumentHead(ref, content, this.comparisons.of(ref, content.edition()), anchor), size, language);
+		return lay(new DocumentHead(ref, content, this.comparisons.of(ref, content), anchor), size, language);
 	}
 
 	private byte[] lay(DocumentHead head, PaperSize size, Locale language) {
@@ -94,8 +95,8 @@ public class Documents {
 	/**
 	 * Lay out a document for an archive, on A4 and in English: the same bytes whenever it
 	 * is made of the same data, wherever they are restored. What has no version is of the
-	 * time of the newest line that tells of anything in it. It leads to this house only
-	 * where {@code rimebook.documents.address} says how the public reaches it.
+	 * time of the newest line that tells of anything in it, and leads where the newest
+	 * version of its event does.
 	 * @param open whether it is for everybody, without the names of officials
 	 */
 	byte[] keep(DocumentRef ref, boolean open) {
@@ -104,15 +105,15 @@ public class Documents {
 		Anchor anchor = published ? this.anchors.of(ref, content.edition())
 				: this.anchors.newestAbout(content.about()).orElse(null);
 		DocumentContent dated = published ? content : content.since(since(anchor, content));
-		return lay(new DocumentHead(ref, open ? dated.withoutPeople() : dated,
-				this.comparisons.lasting(ref, dated.edition()), anchor), PaperSize.A4, Locale.ENGLISH);
+		return lay(new DocumentHead(ref, open ? dated.withoutPeople() : dated, this.comparisons.lasting(ref, dated),
+				anchor), PaperSize.A4, Locale.ENGLISH);
 	}
 
 	/** What no line tells of has been so since the competition began. */
 	private static Instant since(@Nullable Anchor anchor, DocumentContent content) {
-		CompetitionView competition = content.at().competition();
+		Standing.Venue venue = content.at().venue();
 		return (anchor != null && anchor.writtenAt() != null) ? anchor.writtenAt()
-				: competition.facts().firstDay().atStartOfDay(competition.zone()).toInstant();
+				: venue.firstDay().atStartOfDay(venue.zone()).toInstant();
 	}
 
 	/**

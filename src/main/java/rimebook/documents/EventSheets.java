@@ -59,19 +59,20 @@ class EventSheets {
 				throw new RuleViolationException("not-signed", Sentence.of("documents.not-signed"));
 			}
 			DocumentContent.Subject at = this.subjects.of(ref.event());
-			return PublishedVersions.of(at, version,
+			return this.versions.shown(at, version,
 					new EventBody(version.standing(),
 							at.event()
 								.segments()
 								.stream()
-								.flatMap((segment) -> this.versions.before(version, segment.id())
+								.flatMap((segment) -> this.versions.before(version, segment)
 									.map((combined) -> part(segment, combined))
 									.stream())
 								.toList()));
 		}
 
 		private SegmentPart part(SegmentView segment, ResultVersion combined) {
-			return new SegmentPart(segment.name(), this.versions.posting(segment.id(), combined.number()),
+			return new SegmentPart(combined.standing().segment(),
+					this.versions.posting(segment.id(), combined.number()),
 					Objects.requireNonNullElse(combined.standing().officials(), List.of()));
 		}
 

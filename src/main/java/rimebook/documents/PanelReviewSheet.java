@@ -50,7 +50,7 @@ class PanelReviewSheet implements DocumentSource {
 		CompetitionReview whole = this.reviews.of(review.competition().id(), version.publishedAt());
 		Reviewed body = new Reviewed(review.isOfficial(), review.segments(), review.together(),
 				(whole.events().size() > 1) ? whole.together() : List.of());
-		return PublishedVersions.of(this.subjects.of(ref.event()), version, body).withFingerprint(Fingerprint.of(body));
+		return this.versions.shown(this.subjects.of(ref.event()), version, body).withFingerprint(Fingerprint.of(body));
 	}
 
 	/**

@@ -6,7 +6,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
+import rimebook.competition.Cancellations;
 import rimebook.competition.SegmentId;
+import rimebook.competition.SegmentView;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
@@ -19,8 +21,11 @@ class PublishedVersions {
 
 	private final Standings standings;
 
-	PublishedVersions(Standings standings) {
+	private final Cancellations cancellations;
+
+	PublishedVersions(Standings standings, Cancellations cancellations) {
 		this.standings = standings;
+		this.cancellations = cancellations;
 	}
 
 	/**
@@ -41,9 +46,13 @@ class PublishedVersions {
 		};
 	}
 
-	/** The version of a segment that a version of its event combined. */
-	Optional<ResultVersion> before(ResultVersion event, SegmentId segment) {
-		return this.standings.asOf(segment, event.publishedAt());
+	/**
+	 * The version of a segment that a version of its event combined; empty where it took
+	 * place later or was cancelled then.
+	 */
+	Optional<ResultVersion> before(ResultVersion event, SegmentView segment) {
+		return this.cancellations.tookPlace(segment, event.publishedAt())
+				? this.standings.asOf(segment.id(), event.publishedAt()) : Optional.empty();
 	}
 
 	/**
@@ -59,10 +68,11 @@ class PublishedVersions {
 	}
 
 	/** What a document says of a version about itself. */
-	static DocumentContent of(DocumentContent.Subject at, ResultVersion version, Object body) {
+	DocumentContent shown(DocumentContent.Subject at, ResultVersion version, Object body) {
 		boolean official = version.state() == ResultVersion.ResultState.OFFICIAL;
 		Standing standing = version.standing();
-		return new DocumentContent(at.calledAsIn(standing),
+		Standing.Venue venue = this.standings.venue(version, at.event().competition()).orElse(at.venue());
+		return new DocumentContent(at.asIn(standing, venue),
 				new DocumentContent.Edition(version.number(),
 						official ? DocumentContent.Trust.OFFICIAL : DocumentContent.Trust.PROVISIONAL,
 						version.publishedAt(), version.fingerprint()),

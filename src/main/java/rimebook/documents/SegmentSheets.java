@@ -45,7 +45,7 @@ class SegmentSheets {
 		@Override
 		public DocumentContent read(DocumentRef ref) {
 			ResultVersion version = this.versions.of(ref);
-			return PublishedVersions.of(this.subjects.of(ref.segment()), version, body(version, ref));
+			return this.versions.shown(this.subjects.of(ref.segment()), version, body(version, ref));
 		}
 
 		private SegmentBody body(ResultVersion version, DocumentRef ref) {

@@ -9,6 +9,7 @@ import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.published.Standing;
 
 /** Finds what a document is about. */
 @Component
@@ -31,7 +32,7 @@ class Subjects {
 
 	private DocumentContent.Subject of(EventView event, @Nullable SegmentView segment) {
 		CompetitionView competition = this.competitions.competition(event.competition());
-		return new DocumentContent.Subject(competition, event, segment,
+		return new DocumentContent.Subject(Standing.Venue.of(competition.facts()), event, segment,
 				DocumentContent.Names.of(competition, event, segment));
 	}
 

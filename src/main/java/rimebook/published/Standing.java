@@ -1,6 +1,8 @@
 package rimebook.published;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,6 +13,7 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.competition.DraftCompetition;
 import rimebook.competition.JudgingMethod;
 import rimebook.panels.SeatKind;
 import rimebook.performances.ClosedCards;
@@ -41,13 +44,16 @@ import rimebook.wording.Sentence;
  * @param panel how the panel differs from the one drawn; {@code null} where it does not
  * @param officials who sat on the panel, in its order; {@code null} for a whole event and
  * in versions from before they were kept
+ * @param venue where and when it was held; {@code null} in versions from before that was
+ * kept
  */
 public record Standing(String competition, String event, String segment, String rulebook, Sentence ruleSet,
 		String method, int judges, int skated, int starters, String firstMark, String secondMark,
 		List<SegmentColumn> segments, List<Row> rows,
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Outlook outlook,
 		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Panel panel,
-		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Official> officials) {
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable List<Official> officials,
+		@JsonInclude(JsonInclude.Include.NON_NULL) @Nullable Venue venue) {
 
 	/** The status of a team that is still to skate a segment of the event. */
 	public static final String WAITING = "WAITING";
@@ -63,14 +69,14 @@ public record Standing(String competition, String event, String segment, String 
 			int judges, int skated, int starters, String firstMark, String secondMark, List<SegmentColumn> segments,
 			List<Row> rows) {
 		this(competition, event, segment, rulebook, ruleSet, method, judges, skated, starters, firstMark, secondMark,
-				segments, rows, null, null, null);
+				segments, rows, null, null, null, null);
 	}
 
 	/** The same standing with what is still possible from there. */
 	public Standing with(Outlook outlook) {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
-				outlook.isEmpty() ? null : outlook, this.panel, this.officials);
+				outlook.isEmpty() ? null : outlook, this.panel, this.officials, this.venue);
 	}
 
 	/** The same standing with its panel, and with what differs from the one drawn. */
@@ -78,7 +84,14 @@ public record Standing(String competition, String event, String segment, String 
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
 				this.outlook, panel.isAsDrawn() ? null : new Panel(panel.judges(), panel.notes()),
-				panel.seated().stream().map(Official::of).toList());
+				panel.seated().stream().map(Official::of).toList(), this.venue);
+	}
+
+	/** The same standing with where and when its competition is held. */
+	public Standing with(Venue venue) {
+		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
+				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
+				this.outlook, this.panel, this.officials, venue);
 	}
 
 	/** The same standing without the row of a team. */
@@ -86,14 +99,15 @@ public record Standing(String competition, String event, String segment, String 
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments,
 				this.rows.stream().filter((row) -> !row.entry().equals(entry)).toList(), this.outlook, this.panel,
-				this.officials);
+				this.officials, this.venue);
 	}
 
 	/** The same standing without the names of its panel and what is said of it. */
 	public Standing withoutPeople() {
 		return new Standing(this.competition, this.event, this.segment, this.rulebook, this.ruleSet, this.method,
 				this.judges, this.skated, this.starters, this.firstMark, this.secondMark, this.segments, this.rows,
-				this.outlook, (this.panel != null) ? new Panel(this.panel.judges(), List.of()) : null, null);
+				this.outlook, (this.panel != null) ? new Panel(this.panel.judges(), List.of()) : null, null,
+				this.venue);
 	}
 
 	/** The numbers of the judges in the order of the cards. */
@@ -120,6 +134,20 @@ public record Standing(String competition, String event, String segment, String 
 	/** Tell whether nobody is left to skate. */
 	public boolean isComplete() {
 		return this.skated == this.starters;
+	}
+
+	/**
+	 * Where and when a competition is held.
+	 *
+	 * @param zone the time zone of the rink, in which sheets tell times
+	 */
+	public record Venue(String place, LocalDate firstDay, LocalDate lastDay, ZoneId zone) {
+
+		/** As the secretary wrote it down. */
+		public static Venue of(DraftCompetition facts) {
+			return new Venue(facts.place(), facts.firstDay(), facts.lastDay(), facts.zone());
+		}
+
 	}
 
 	/**

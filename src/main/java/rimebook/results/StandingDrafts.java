@@ -93,7 +93,8 @@ class StandingDrafts {
 		MethodStandings.SegmentFacts facts = new MethodStandings.SegmentFacts(competition, counted, entries,
 				event.segment(id),
 				new MethodStandings.SegmentField(closed.performances(), closed.started() + toSkate.size()), before);
-		Standing segment = method.ofSegment(facts).with(closed.panel());
+		Standing.Venue venue = Standing.Venue.of(competition.facts());
+		Standing segment = method.ofSegment(facts).with(closed.panel()).with(venue);
 		Optional<ResultVersion> eventBefore = this.standings.latest(event.id());
 		Standing wholeBefore = eventBefore.map(ResultVersion::standing).orElse(null);
 		List<@Nullable Standing> segments = segments(event, id, segment, supposed);
@@ -101,8 +102,8 @@ class StandingDrafts {
 				supposed.of(MethodStandings.EventField.of(entries, this.fields.toSkate(event, segments, id, toSkate))),
 				wholeBefore);
 		Standing.Outlook outlook = method.outlook(facts, toSkate, whole);
-		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook), before, wholeBefore,
-				eventBefore.map(ResultVersion::number).orElse(0));
+		return new Draft(event, segment.with(outlook), method.ofEvent(whole).with(outlook).with(venue), before,
+				wholeBefore, eventBefore.map(ResultVersion::number).orElse(0));
 	}
 
 	/** The last segment of an event that has a standing; there is one. */
@@ -142,9 +143,11 @@ class StandingDrafts {
 		Optional<ResultVersion> before = this.standings.latest(held.id());
 		Standing standing = before.map(ResultVersion::standing).orElse(null);
 		List<EntryView> entries = this.entries.ofEvent(held.id());
+		CompetitionView competition = this.competitions.competition(held.competition());
 		Standing whole = of(held)
-			.ofEvent(new MethodStandings.EventFacts(this.competitions.competition(held.competition()), held, entries,
-					segments, MethodStandings.EventField.of(entries, this.fields.toSkate(held, segments)), standing));
+			.ofEvent(new MethodStandings.EventFacts(competition, held, entries, segments,
+					MethodStandings.EventField.of(entries, this.fields.toSkate(held, segments)), standing))
+			.with(Standing.Venue.of(competition.facts()));
 		return Optional.of(new Draft(held, whole, whole, null, standing, before.map(ResultVersion::number).orElse(0)));
 	}
 

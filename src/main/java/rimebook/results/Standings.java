@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.CompetitionId;
 import rimebook.competition.EventId;
 import rimebook.competition.SegmentId;
 import rimebook.published.Standing;
@@ -29,12 +30,15 @@ public class Standings {
 
 	private final SignatureBook signatures;
 
+	private final EarlierVenues venues;
+
 	private final StandingText text;
 
 	Standings(ResultVersionRepository versions, SegmentResultRepository results, PostingRepository postings,
-			SignatureBook signatures, StandingText text) {
+			SignatureBook signatures, EarlierVenues venues, StandingText text) {
 		this.postings = postings;
 		this.signatures = signatures;
+		this.venues = venues;
 		this.versions = versions;
 		this.results = results;
 		this.text = text;
@@ -108,6 +112,14 @@ public class Standings {
 	/** Return where a segment's result stands; empty before the segment was opened. */
 	public Optional<SegmentResultView> result(SegmentId segment) {
 		return this.results.findById(segment.value()).map(SegmentResult::view);
+	}
+
+	/**
+	 * Where and when the competition of a version was held, as it was when that was
+	 * published; empty where a version from before that was kept was restored.
+	 */
+	public Optional<Standing.Venue> venue(ResultVersion version, CompetitionId competition) {
+		return Optional.ofNullable(version.standing().venue()).or(() -> this.venues.of(competition));
 	}
 
 	/** List every posting of a segment's result, oldest first; empty before the first. */

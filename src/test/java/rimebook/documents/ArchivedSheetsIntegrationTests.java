@@ -8,8 +8,10 @@ import java.sql.DriverManager;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
@@ -88,6 +90,7 @@ class ArchivedSheetsIntegrationTests {
 	void theyAreTheSameFromWhatWasRestored() throws Exception {
 		PaperDay day = told();
 		Path archive = write(this.database.getConnection(), this.context, day, Variant.WHOLE);
+		Map<DocumentRef, byte[]> printed = printed(this.context, day);
 		PostgresDatabase restored = PostgresDatabase.create();
 		ArchiveDatabase.prepare(restored.url(), restored.username(), restored.password());
 		try (Connection connection = DriverManager.getConnection(restored.url(), restored.username(),
@@ -99,8 +102,22 @@ class ArchivedSheetsIntegrationTests {
 					"--spring.datasource.password=" + restored.password(),
 					"--rimebook.slips.address=http://10.1.2.3:8080")) {
 				assertSame(made(other, day.small.competition().id(), Variant.WHOLE), documents(archive));
+				printed.forEach((ref, pdf) -> assertThat(print(other, ref)).as(ref.kind().word()).isEqualTo(pdf));
 			}
 		}
+	}
+
+	/** What the desk prints of a version. */
+	private static Map<DocumentRef, byte[]> printed(ApplicationContext service, PaperDay day) {
+		return service.getBean(Documents.class)
+			.offered(day.small.event())
+			.stream()
+			.filter((ref) -> ref.version() > 0)
+			.collect(Collectors.toMap((ref) -> ref, (ref) -> print(service, ref)));
+	}
+
+	private static byte[] print(ApplicationContext service, DocumentRef ref) {
+		return service.getBean(Documents.class).print(ref, PaperSize.LETTER, Locale.FRENCH).bytes();
 	}
 
 	@Test

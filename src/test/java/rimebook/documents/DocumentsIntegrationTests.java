@@ -2,6 +2,7 @@ package rimebook.documents;
 
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,11 +17,15 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.core.env.ConfigurableEnvironment;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.core.env.MutablePropertySources;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
 import rimebook.audit.Anchor;
 import rimebook.audit.RecordAnchors;
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.DraftCompetition;
 import rimebook.draw.StartingOrderDraw;
@@ -248,18 +253,56 @@ class DocumentsIntegrationTests {
 	}
 
 	@Test
-	void aVersionIsCalledAsItWasWhateverIsRenamed() {
-		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
-		day.open(1);
-		day.skateNext(1);
-		DocumentRef ref = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 1);
-		byte[] before = pdf(ref, Locale.ENGLISH);
-		DraftCompetition facts = day.competition().facts();
+	void aVersionIsToldOfAsItWasWhateverIsWrittenAnew() {
+		PaperDay day = PaperDay.points(this.context);
+		day.sign();
+		Map<DocumentRef, byte[]> before = ofVersions(day);
+		assertThat(before).hasSize(5);
+		CompetitionView competition = day.small.competition();
+		DraftCompetition facts = competition.facts();
 		this.context.getBean(Competitions.class)
-			.change(day.competition().id(), day.competition().version(), new DraftCompetition("Renamed " + facts.name(),
-					facts.place(), facts.zone(), facts.firstDay(), facts.lastDay(), "Another rulebook"),
+			.change(competition.id(), competition.version(),
+					new DraftCompetition("Renamed " + facts.name(), "Elsewhere", ZoneId.of("Pacific/Auckland"),
+							facts.firstDay().minusDays(9), facts.lastDay().plusDays(9), "Another rulebook"),
 					SmallCompetition.SECRETARY);
-		assertThat(pdf(ref, Locale.ENGLISH)).isEqualTo(before);
+		assertSame(before);
+		assertThat(text(DocumentRef.of(DocumentKind.PANEL, day.small.event().id(), 0), Locale.ENGLISH))
+			.contains("Elsewhere");
+	}
+
+	/** Also where it was published before addresses were kept. */
+	@Test
+	void aVersionLeadsWhereItLedWhateverAddressThisHouseHas() {
+		PaperDay day = PaperDay.placement(this.context);
+		DocumentRef earlier = publishedEarlier(day.small, day.segment().standing());
+		this.context.getBean(PaperAddresses.class).keepThoseLacking();
+		Map<DocumentRef, byte[]> before = ofVersions(day);
+		before.put(earlier, pdf(earlier, Locale.ENGLISH));
+		MutablePropertySources sources = ((ConfigurableEnvironment) this.context.getEnvironment()).getPropertySources();
+		sources.addFirst(new MapPropertySource("another", Map.of("local.server.port", "4711")));
+		try {
+			this.context.getBean(PaperAddresses.class).keepThoseLacking();
+			assertSame(before);
+			assertThat(PrintedText.scanned(pdf(day.ref(DocumentKind.PANEL), Locale.ENGLISH))).contains(":4711/");
+			day.post();
+			DocumentRef posted = DocumentRef.of(DocumentKind.FINAL_RESULT, day.small.event().id(), 0);
+			assertThat(PrintedText.scanned(pdf(posted, Locale.ENGLISH))).contains(":4711/");
+		}
+		finally {
+			sources.remove("another");
+		}
+	}
+
+	/** What is offered now of a version. */
+	private Map<DocumentRef, byte[]> ofVersions(PaperDay day) {
+		return this.documents.offered(day.small.event())
+			.stream()
+			.filter((ref) -> ref.version() > 0)
+			.collect(Collectors.toMap((ref) -> ref, (ref) -> pdf(ref, Locale.ENGLISH)));
+	}
+
+	private void assertSame(Map<DocumentRef, byte[]> before) {
+		before.forEach((ref, pdf) -> assertThat(pdf(ref, Locale.ENGLISH)).as(ref.kind().word()).isEqualTo(pdf));
 	}
 
 	@Test
@@ -433,13 +476,26 @@ class DocumentsIntegrationTests {
 
 	/** A version as it was stored before the names of the panel were kept. */
 	@Test
-	void versionsFromBeforeNamesWereKeptArePrintedWithoutThem() {
+	void versionsFromBeforeNamesAndVenuesWereKeptArePrintedWithoutThem() {
 		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
 		day.open(1);
 		day.skateNext(1);
+		this.database
+			.sql("insert into earlier_venue select id, 'Oldtown', first_day, last_day, zone from competition "
+					+ "where id = ?")
+			.param(day.competition().id().value())
+			.update();
+		DocumentRef ref = publishedEarlier(day, this.standings.latest(day.segment(1)).orElseThrow().standing());
+		assertThat(text(ref, Locale.ENGLISH)).contains("Version99", "Oldtown")
+			.doesNotContain(words(day.seats().get(0).official().name()));
+		assertThat(text(new DocumentRef(ref.kind(), ref.subject(), 1), Locale.ENGLISH)).doesNotContain("Oldtown");
+	}
+
+	/** The same standing as the 99th version, as such were written before. */
+	private DocumentRef publishedEarlier(SmallCompetition day, Standing now) {
 		StandingText text = new StandingText();
-		String before = text.write(withoutOfficials(this.standings.latest(day.segment(1)).orElseThrow().standing()));
-		assertThat(text.write(text.read(before))).isEqualTo(before).doesNotContain("officials");
+		String before = text.write(as(now));
+		assertThat(text.write(text.read(before))).isEqualTo(before).doesNotContain("officials", "venue");
 		this.database
 			.sql("insert into result_version (id, scope, scope_id, number, state, cause, note, published_at, "
 					+ "fingerprint, body) values (?, 'SEGMENT', ?, 99, 'PROVISIONAL', 'STATUS', '', ?, ?, ?)")
@@ -447,15 +503,14 @@ class DocumentsIntegrationTests {
 					StandingText.fingerprint(before), before)
 			.update();
 		DocumentRef ref = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 99);
-		assertThat(text(ref, Locale.ENGLISH)).contains("Version99")
-			.doesNotContain(words(day.seats().get(0).official().name()));
 		assertThat(this.documents.fingerprint(ref)).contains(StandingText.fingerprint(before));
+		return ref;
 	}
 
-	private static Standing withoutOfficials(Standing now) {
+	private static Standing as(Standing now) {
 		return new Standing(now.competition(), now.event(), now.segment(), now.rulebook(), now.ruleSet(), now.method(),
 				now.judges(), now.skated(), now.starters(), now.firstMark(), now.secondMark(), now.segments(),
-				now.rows(), now.outlook(), now.panel(), null);
+				now.rows(), now.outlook(), now.panel(), null, null);
 	}
 
 	private String text(DocumentRef ref, Locale language) {

@@ -16,6 +16,7 @@ import org.springframework.context.ApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.audit.Anchor;
 import rimebook.audit.RecordAnchors;
+import rimebook.competition.Cancellations;
 import rimebook.panels.SeatView;
 import rimebook.performances.PanelChanges;
 import rimebook.performances.PerformanceView;
@@ -117,6 +118,29 @@ class PanelReviewSheetIntegrationTests {
 		assertThat(pdf(second)).isEqualTo(before);
 		assertThat(third).isNotEqualTo(before);
 		assertThat(pdf(ref(0))).isEqualTo(third);
+	}
+
+	@Test
+	void aVersionWithoutACancelledSegmentStaysWithoutIt() {
+		mark(400, 410, 420);
+		this.day.open(2);
+		this.day.skateNext(2);
+		byte[] with = pdf(ref(0));
+		int version = event().number();
+		Cancellations cancellations = this.context.getBean(Cancellations.class);
+		cancellations.cancel(this.day.segment(2), "A power cut", REFEREE);
+		DocumentRef result = DocumentRef.of(DocumentKind.FINAL_RESULT, this.day.event().id(), version + 1);
+		byte[] without = pdf(ref(version + 1));
+		byte[] placed = pdf(result);
+		assertThat(pdf(ref(version))).isEqualTo(with);
+		cancellations.bringBack(this.day.segment(2), REFEREE);
+		assertThat(event().number()).isEqualTo(version + 2);
+		assertThat(pdf(ref(version))).isEqualTo(with);
+		assertThat(pdf(ref(version + 1))).isEqualTo(without);
+		assertThat(pdf(result)).isEqualTo(placed);
+		String free = words(this.day.event().segments().get(1).name());
+		assertThat(text(ref(version + 1), Locale.ENGLISH)).doesNotContain(free);
+		assertThat(text(ref(version + 2), Locale.ENGLISH)).contains(free);
 	}
 
 	/** Whoever sits there now had not sat there then. */

@@ -343,7 +343,7 @@ class Stage {
 					Sentence.of("figure.series.semicolon", Sentence.of("rules.majority", 7),
 							Sentence.of("rules.by-second-mark")),
 					Stage.this.junior.judging().method().name(), 7, this.closed.size(), this.order.size(),
-					"Technical Merit", "Presentation", columns, rows, outlook, null, null);
+					"Technical Merit", "Presentation", columns, rows, outlook, null, null, null);
 		}
 
 		private Standing.Row row(PlacedEntry placed) {
