@@ -13,7 +13,7 @@ public class RimebookApplication {
 
 	public static void main(String[] args) {
 		if (CommandLine.isCalledBy(args)) {
-			System.exit(CommandLine.ofThisJar().run(args));
+			System.exit(CommandLine.ofThisJar(RimebookApplication.class).run(args));
 		}
 		SpringApplication.run(RimebookApplication.class, args);
 	}

@@ -53,6 +53,8 @@ public final class ArchiveTimes {
 		String slug = skate(from, teams, folder);
 		Path file = folder.resolve("archive.zip");
 		List<String> to = database(postgres, folder.resolve("restored"));
+		time("archive --without-documents",
+				with(from, "archive", slug, folder.resolve("bare.zip").toString(), "--without-documents"));
 		time("archive", with(from, "archive", slug, file.toString()));
 		System.out.println("  bytes of the file: " + Files.size(file));
 		time("verify-archive", List.of("verify-archive", file.toString()));

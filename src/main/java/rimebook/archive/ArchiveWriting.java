@@ -83,7 +83,11 @@ public final class ArchiveWriting {
 		}
 	}
 
-	private static UUID competition(Connection connection, String name) throws SQLException {
+	/**
+	 * The identity of a competition that is named by it or by its name in addresses.
+	 * @throws ArchiveRefusal if there is none
+	 */
+	static UUID competition(Connection connection, String name) throws SQLException {
 		List<String> known = new ArrayList<>();
 		try (Statement statement = connection.createStatement();
 				ResultSet row = statement.executeQuery("select id, slug from competition order by slug")) {

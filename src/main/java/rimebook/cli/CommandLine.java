@@ -44,12 +44,13 @@ public final class CommandLine {
 
 	/**
 	 * Return the command line with every command of this jar.
+	 * @param service the class that the service is started by
 	 * @return the commands
 	 */
-	public static CommandLine ofThisJar() {
+	public static CommandLine ofThisJar(Class<?> service) {
 		List<SubCommand> commands = List.of(new TabulateCommand(), new ExplainCommand(), new PossibleCommand(),
-				new VerifyRecordCommand(), new RecordKeyCommand(), new ArchiveCommand(), new VerifyArchiveCommand(),
-				new RestoreCommand(), new RehearseCommand());
+				new VerifyRecordCommand(), new RecordKeyCommand(), new ArchiveCommand(service),
+				new VerifyArchiveCommand(), new RestoreCommand(), new RehearseCommand());
 		return new CommandLine(Stream.concat(commands.stream(), Stream.of(new CompletionCommand(commands))).toList());
 	}
 

@@ -59,9 +59,13 @@ record DatabaseAddress(String url, String user, String password) {
 
 	/** Open it, but never make a database that is not there. */
 	Connection open() throws SQLException {
+		return DriverManager.getConnection(existing(), this.user, this.password);
+	}
+
+	/** The address at which no database is ever made. */
+	String existing() {
 		boolean mayBeMade = this.url.startsWith("jdbc:h2:") && !this.url.toUpperCase(Locale.ROOT).contains("IFEXISTS=");
-		return DriverManager.getConnection(mayBeMade ? this.url + ";IFEXISTS=TRUE" : this.url, this.user,
-				this.password);
+		return mayBeMade ? this.url + ";IFEXISTS=TRUE" : this.url;
 	}
 
 	/** The address without its settings, in which a password may stand. */

@@ -11,10 +11,15 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,6 +28,9 @@ import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 
 import rimebook.RimebookApplication;
+import rimebook.archive.ArchivedDocument;
+import rimebook.archive.ArchivedDocuments;
+import rimebook.archive.Variant;
 import rimebook.audit.RecordVerification;
 import rimebook.competition.Competitions;
 import rimebook.testsupport.PostgresDatabase;
@@ -44,14 +52,21 @@ class ArchiveCommandsIntegrationTests {
 
 	private static String slug = "";
 
+	/** As the service makes them. */
+	private static final Map<String, byte[]> documents = new TreeMap<>();
+
 	@BeforeAll
-	static void skate() {
+	static void skate() throws IOException {
 		try (ConfigurableApplicationContext running = new SpringApplicationBuilder(RimebookApplication.class)
 			.run("--server.port=0", "--spring.datasource.url=" + url(shared.resolve("skated")))) {
 			SmallCompetition competition = SmallCompetition.running(running, 5, 3);
 			competition.open(1);
 			competition.skateRest(1);
 			slug = competition.competition().slug();
+			for (ArchivedDocument document : running.getBean(ArchivedDocuments.class)
+				.of(competition.competition().id(), Variant.WHOLE)) {
+				documents.put("documents/" + document.name(), document.content().bytes());
+			}
 		}
 	}
 
@@ -75,10 +90,24 @@ class ArchiveCommandsIntegrationTests {
 		assertThat(restored.err()).isEmpty();
 		assertThat(restored.status()).isZero();
 		assertThat(CliRun.of("verify-record", "--url", url(database)).status()).isZero();
+		hasTheServicesDocuments(file);
 		CliRun twice = CliRun.of("restore", file.toString(), "--url", url(database));
 		assertThat(twice.err()).contains("The database is not empty", "Nothing was restored.");
 		assertThat(twice.status()).isEqualTo(2);
 		startsFrom(database);
+	}
+
+	private static void hasTheServicesDocuments(Path archive) throws IOException {
+		Map<String, byte[]> written = new TreeMap<>();
+		try (ZipFile zip = new ZipFile(archive.toFile())) {
+			for (ZipEntry entry : Collections.list(zip.entries())) {
+				if (entry.getName().startsWith("documents/")) {
+					written.put(entry.getName(), zip.getInputStream(entry).readAllBytes());
+				}
+			}
+		}
+		assertThat(written.keySet()).isNotEmpty().isEqualTo(documents.keySet());
+		written.forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(documents.get(name)));
 	}
 
 	/** The service opens what was restored, and offers the way in. */
@@ -119,7 +148,7 @@ class ArchiveCommandsIntegrationTests {
 		Path file = this.directory.resolve("killed.zip");
 		for (int i = 0; i < KILLS; i++) {
 			Files.deleteIfExists(file);
-			Process process = start(List.of(), "archive", slug, file.toString(), "--url",
+			Process process = start(List.of(), "archive", slug, file.toString(), "--without-documents", "--url",
 					url(shared.resolve("skated")));
 			process.waitFor(300 + random.nextInt(2500), TimeUnit.MILLISECONDS);
 			process.destroyForcibly().waitFor();
@@ -188,8 +217,9 @@ class ArchiveCommandsIntegrationTests {
 
 	private Path archived() {
 		Path file = this.directory.resolve("whole.zip");
-		assertThat(CliRun.of("archive", slug, file.toString(), "--url", url(shared.resolve("skated"))).status())
-			.isZero();
+		assertThat(CliRun
+			.of("archive", slug, file.toString(), "--without-documents", "--url", url(shared.resolve("skated")))
+			.status()).isZero();
 		return file;
 	}
 
@@ -198,7 +228,8 @@ class ArchiveCommandsIntegrationTests {
 	void withoutRoomThereIsNoArchive() throws Exception {
 		Path file = this.directory.resolve("full.zip");
 		Process process = start(List.of("sh", "-c", "ulimit -f 20; exec \"$@\"", "sh"), "archive", slug,
-				file.toString(), "--url", "jdbc:h2:file:" + shared.resolve("skated") + ";ACCESS_MODE_DATA=r");
+				file.toString(), "--without-documents", "--url",
+				"jdbc:h2:file:" + shared.resolve("skated") + ";ACCESS_MODE_DATA=r");
 		String said = new String(process.getInputStream().readAllBytes());
 		assertThat(process.waitFor()).as(said).isEqualTo(2);
 		assertThat(said).contains("cannot be written: there is no room left on the disk. There is no archive.");

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
+import rimebook.RimebookApplication;
+
 /** What a command said on both streams, and its status. */
 record CliRun(int status, String out, String err) {
 
@@ -17,7 +19,7 @@ record CliRun(int status, String out, String err) {
 	static CliRun of(String... args) {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
-		int status = CommandLine.ofThisJar().run(List.of(args), stream(out), stream(err));
+		int status = CommandLine.ofThisJar(RimebookApplication.class).run(List.of(args), stream(out), stream(err));
 		return new CliRun(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
 	}
 

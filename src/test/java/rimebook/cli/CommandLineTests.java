@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine.Model.CommandSpec;
 
+import rimebook.RimebookApplication;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 class CommandLineTests {
@@ -55,7 +57,7 @@ class CommandLineTests {
 	@Test
 	void anAnswerThatCannotBeWrittenIsARefusal() {
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
-		int status = CommandLine.ofThisJar()
+		int status = CommandLine.ofThisJar(RimebookApplication.class)
 			.run(List.of("tabulate", "--method", "majority", CliRun.file("ordinals.csv")),
 					new PrintStream(new FullDisk()), new PrintStream(err));
 		assertThat(status).isEqualTo(2);

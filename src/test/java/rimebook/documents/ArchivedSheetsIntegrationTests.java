@@ -30,6 +30,7 @@ import rimebook.archive.ArchiveDatabase;
 import rimebook.archive.ArchiveRestore;
 import rimebook.archive.ArchiveWriting;
 import rimebook.archive.ArchivedDocument;
+import rimebook.archive.DocumentsAside;
 import rimebook.archive.Variant;
 import rimebook.competition.CompetitionId;
 import rimebook.entries.EntryView;
@@ -102,9 +103,25 @@ class ArchivedSheetsIntegrationTests {
 					"--spring.datasource.password=" + restored.password(),
 					"--rimebook.slips.address=http://10.1.2.3:8080")) {
 				assertSame(made(other, day.small.competition().id(), Variant.WHOLE), documents(archive));
+				assertSame(madeAside(connection, restored, day), documents(archive));
 				printed.forEach((ref, pdf) -> assertThat(print(other, ref)).as(ref.kind().word()).isEqualTo(pdf));
 			}
 		}
+	}
+
+	/** As the command makes them while a service runs. */
+	private static Map<String, byte[]> madeAside(Connection connection, PostgresDatabase database, PaperDay day)
+			throws Exception {
+		Map<String, byte[]> made = new LinkedHashMap<>();
+		try (DocumentsAside aside = new DocumentsAside(RimebookApplication.class, database.url(), database.username(),
+				database.password())) {
+			ArchiveWriting.Order bare = new ArchiveWriting.Order(day.small.competition().slug(), Variant.WHOLE,
+					Instant.EPOCH, List.of());
+			for (ArchivedDocument document : aside.addedTo(bare, connection).documents()) {
+				made.put("documents/" + document.name(), document.content().bytes());
+			}
+		}
+		return made;
 	}
 
 	/** What the desk prints of a version. */
