@@ -93,6 +93,12 @@ class ArchiveController {
 		return null;
 	}
 
+	@PostMapping("/{id}/stop")
+	String stop(@PathVariable CompetitionId competition, @PathVariable UUID id) {
+		this.jobs.find(competition, id).ifPresent(ArchiveJob::stop);
+		return "redirect:/desk/archive/" + competition;
+	}
+
 	private static void send(ArchiveJob job, CompetitionView view, HttpServletResponse response) throws IOException {
 		response.setContentType("application/zip");
 		response.setContentLengthLong(job.progress().bytes());

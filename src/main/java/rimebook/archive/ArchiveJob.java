@@ -80,16 +80,32 @@ final class ArchiveJob {
 		return this.progress.stage() == Stage.WAITING || this.progress.stage() == Stage.MAKING;
 	}
 
-	void isAt(int done, int all) {
-		this.progress = new Progress(Stage.MAKING, done, all, "", 0);
+	synchronized void isAt(int done, int all) {
+		if (isOpen()) {
+			this.progress = new Progress(Stage.MAKING, done, all, "", 0);
+		}
 	}
 
-	void failed(String why) {
-		this.progress = new Progress(Stage.FAILED, 0, 1, why, 0);
+	/** Give it up while it is still to come; nothing of it is ever given out. */
+	synchronized void stop() {
+		if (isOpen()) {
+			this.progress = new Progress(Stage.STOPPED, 0, 1, "", 0);
+		}
 	}
 
-	/** Take over a file that is whole; its name is gone then. */
+	synchronized void failed(String why) {
+		if (this.progress.stage() != Stage.STOPPED) {
+			this.progress = new Progress(Stage.FAILED, 0, 1, why, 0);
+		}
+	}
+
+	/**
+	 * Take over a file that is whole, unless it was stopped; its name is gone then.
+	 */
 	synchronized void ready(Path whole) throws IOException {
+		if (!isOpen()) {
+			return;
+		}
 		FileChannel opened = FileChannel.open(whole, StandardOpenOption.READ, StandardOpenOption.DELETE_ON_CLOSE);
 		this.file = opened;
 		this.progress = new Progress(Stage.READY, 1, 1, "", opened.size());
@@ -126,6 +142,9 @@ final class ArchiveJob {
 
 		/** It can be taken away. */
 		READY,
+
+		/** Somebody stopped it: there is none. */
+		STOPPED,
 
 		/** There is none. */
 		FAILED

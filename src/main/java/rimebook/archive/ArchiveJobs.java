@@ -94,6 +94,7 @@ class ArchiveJobs implements DisposableBean {
 
 	private void make(ArchiveJob job, Actor actor) {
 		try {
+			at(job, 0, 1);
 			Path folder = Files.createTempDirectory("rimebook-archive");
 			try {
 				Path file = folder.resolve("archive.zip");
@@ -126,6 +127,9 @@ class ArchiveJobs implements DisposableBean {
 	private void at(ArchiveJob job, int done, int all) {
 		if (this.stopping) {
 			throw new ArchiveRefusal("Rimebook was stopped meanwhile. Ask again.");
+		}
+		if (!job.isOpen()) {
+			throw new ArchiveRefusal("Somebody stopped it.");
 		}
 		job.isAt(done, all);
 	}

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 import javax.sql.DataSource;
 
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.accounts.Role;
 import rimebook.testsupport.BrowserTest;
@@ -69,19 +72,42 @@ class ArchiveBrowserTests {
 		}
 	}
 
+	/** Drawn anew each second, the button keeps the focus. */
+	@Test
+	void isStoppedByTheKeyboard(Browsers screens) {
+		SmallCompetition competition = SmallCompetition.running(this.context, 2, 3);
+		Page page = screens.signedIn(Role.SECRETARY, "/desk/archive/" + competition.competition().id());
+		this.context.getBean(TransactionTemplate.class).executeWithoutResult((status) -> {
+			this.context.getBean(JdbcClient.class).sql("select id from record_head for update").query().listOfRows();
+			page.locator("section[aria-labelledby=whole] button").click();
+			Locator stop = page.locator("#archives form button");
+			stop.focus();
+			page.waitForResponse(Pattern.compile(".*/progress"), () -> {
+			});
+			for (int width : new int[] { 390, 820, 1440 }) {
+				page.setViewportSize(width, 900);
+				Looks.draw(page, "archive-page-making-" + width);
+			}
+			assertThat(stop).isFocused();
+			page.keyboard().press("Enter");
+			assertThat(page.locator("#archives td.grow")).containsText("stopped; there is no file");
+		});
+		Looks.expectFitsAndNoFinding(page);
+	}
+
 	@Test
 	void thePageTellsHowFarItIsAndGivesTheFile(Browsers screens) throws Exception {
 		SmallCompetition competition = Archives.placement(this.context, 3, 3);
 		Page page = screens.signedIn(Role.SECRETARY, "/desk/archive/" + competition.competition().id());
 		Looks.expectFitsAndNoFinding(page);
 		page.locator("section[aria-labelledby=whole] button").click();
-		assertThat(page.locator("#archives form button")).containsText("Save the file");
+		assertThat(page.locator("#archives form.save button")).containsText("Save the file");
 		Looks.expectFitsAndNoFinding(page);
 		for (int width : new int[] { 390, 820, 1440 }) {
 			page.setViewportSize(width, 900);
 			Looks.draw(page, "archive-page-" + width);
 		}
-		Download download = page.waitForDownload(() -> page.locator("#archives form button").click());
+		Download download = page.waitForDownload(() -> page.locator("#archives form.save button").click());
 		Path saved = this.directory.resolve("saved.zip");
 		download.saveAs(saved);
 		Assertions.assertThat(Files.size(saved)).isPositive();

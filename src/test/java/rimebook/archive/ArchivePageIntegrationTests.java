@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 
 import javax.sql.DataSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.accounts.Role;
@@ -66,9 +68,9 @@ class ArchivePageIntegrationTests {
 		Visitor.Page asked = secretary.open(address).press("section[aria-labelledby=open] form");
 		assertThat(asked.path()).isEqualTo(address);
 		assertThat(asked.document().select("#archives tbody tr")).hasSize(1);
-		await().until(() -> !secretary.open(address + "/progress").document().select("#archives form").isEmpty());
+		await().until(() -> !secretary.open(address + "/progress").document().select("#archives form.save").isEmpty());
 		assertThat(secretary.open(address + "/progress").document().select("[hx-trigger]")).isEmpty();
-		HttpResponse<byte[]> file = secretary.open(address).pressForFile("#archives form");
+		HttpResponse<byte[]> file = secretary.open(address).pressForFile("#archives form.save");
 		assertThat(file.headers().firstValue("Content-Disposition").orElseThrow())
 			.contains(competition.competition().slug() + "-public.zip");
 		Path got = Files.write(this.directory.resolve("got.zip"), file.body());
@@ -83,14 +85,36 @@ class ArchivePageIntegrationTests {
 		String address = "/desk/archive/" + competition.competition().id();
 		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
 		secretary.open(address).press("section[aria-labelledby=open] form");
-		await().until(() -> !secretary.open(address).document().select("#archives form").isEmpty());
+		await().until(() -> !secretary.open(address).document().select("#archives form.save").isEmpty());
 		Visitor.Page page = secretary.open(address);
 		ArchiveJobs jobs = this.context.getBean(ArchiveJobs.class);
 		jobs.of(competition.competition().id()).forEach((job) -> job.failed("There is no room."));
 		assertThat(secretary.open(address).text()).contains("There is no room.");
-		Visitor.Page gone = page.press("#archives form");
+		Visitor.Page gone = page.press("#archives form.save");
 		assertThat(gone.path()).isEqualTo(address);
 		assertThat(gone.document().select("[role=alert]")).hasSize(1);
+	}
+
+	/** It waits for the record, which somebody else writes. */
+	@Test
+	void isStoppedFromItsPage() {
+		SmallCompetition competition = SmallCompetition.running(this.context, 2, 3);
+		String address = "/desk/archive/" + competition.competition().id();
+		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
+		this.context.getBean(TransactionTemplate.class).executeWithoutResult((status) -> {
+			this.context.getBean(JdbcClient.class).sql("select id from record_head for update").query().listOfRows();
+			Visitor.Page page = secretary.open(address).press("section[aria-labelledby=open] form");
+			assertThat(page.document().select("#archives button").eachAttr("aria-label"))
+				.containsExactly("Stop: Without personal data");
+			Visitor.Page stopped = page.press("#archives form");
+			assertThat(stopped.path()).isEqualTo(address);
+			assertThat(stopped.document().select("#archives form, [hx-trigger]")).isEmpty();
+			assertThat(stopped.text()).contains("stopped; there is no file");
+		});
+		secretary.open(address).press("section[aria-labelledby=open] form");
+		await().until(() -> !secretary.open(address).document().select("#archives form.save").isEmpty());
+		assertThat(secretary.open(address).document().select("#archives tbody tr")).hasSize(2);
+		assertThat(secretary.open(address).text()).contains("stopped; there is no file");
 	}
 
 	private ArchiveJobs jobs(ArchivedDocuments documents) {
@@ -132,6 +156,29 @@ class ArchivePageIntegrationTests {
 		assertThat(jobs.find(new CompetitionId(UUID.randomUUID()), job.id())).isEmpty();
 		jobs.destroy();
 		assertThat(jobs.of(competition)).isEmpty();
+	}
+
+	/** Also one that had only to be given its name. */
+	@Test
+	void whatWasStoppedIsNeverGivenOut() throws Exception {
+		CompetitionId competition = Archives.placement(this.context, 2, 3).competition().id();
+		List<ArchiveJob> asked = new CopyOnWriteArrayList<>();
+		ArchiveJobs jobs = jobs((id, variant) -> List.of(new ArchivedDocument("a.txt", () -> {
+			await().until(() -> asked.size() == 2);
+			asked.get(0).stop();
+			return new byte[0];
+		})));
+		asked.add(jobs.begin(competition, Variant.WHOLE, SmallCompetition.SECRETARY));
+		ArchiveJob waiting = jobs.begin(competition, Variant.PUBLIC, SmallCompetition.SECRETARY);
+		waiting.stop();
+		asked.add(waiting);
+		await().until(() -> asked.stream().noneMatch(ArchiveJob::isOpen));
+		jobs.destroy();
+		for (ArchiveJob job : asked) {
+			job.failed("Something else.");
+			job.ready(this.directory.resolve("nowhere"));
+			assertThat(job.progress().stage()).isEqualTo(ArchiveJob.Stage.STOPPED);
+		}
 	}
 
 	@Test
