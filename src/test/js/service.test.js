@@ -1,7 +1,7 @@
 /* What goes to the service, and by which words it can tell that it was meant for another. */
 import assert from "node:assert/strict";
 import { afterEach, beforeEach, test } from "node:test";
-import { deliver } from "../../main/resources/static/js/card/service.js";
+import { deliver, tellAgain } from "../../main/resources/static/js/card/service.js";
 
 const THERE = { performance: "p1", sequence: 1, first: 56, second: 55 };
 
@@ -33,4 +33,19 @@ test("what was put down before the service was heard names none", async () => {
 test("the refusal of another service is final and said in its words", async () => {
 	answer = { status: 409, body: { code: "card-of-another-day", detail: "It is not taken here." } };
 	assert.deepEqual(await deliver({ kind: "pair", id: "a", ...THERE, life: "life-1" }), { outcome: "refused", sentence: "It is not taken here." });
+});
+
+test("what hangs at a service that died is told once more as soon as another answers", async () => {
+	const one = globalThis.fetch;
+	let fail;
+	globalThis.fetch = () => {
+		globalThis.fetch = one;
+		return new Promise((never, reject) => (fail = reject));
+	};
+	const told = deliver({ kind: "pair", id: "a", ...THERE });
+	tellAgain();
+	assert.equal((await told).outcome, "received");
+	fail(new Error("reset"));
+	tellAgain();
+	assert.deepEqual(asked.map(({ path }) => path), ["/api/cards/a"], "once more, and not again once it was answered");
 });

@@ -6,7 +6,7 @@
  */
 import { attempt, hasFault } from "./fault.js";
 import { keep, newest } from "../record/kept.js";
-import { fetchTable } from "./service.js";
+import { fetchTable, tellAgain } from "./service.js";
 
 /* A service that was away is found again before a referee has called the next team. */
 const LONGEST_WAIT = 5000;
@@ -57,6 +57,7 @@ export function keepLooking(card, outbox, every, refresh) {
 			heardAt = Date.now();
 			card.contact = "good";
 			if (failures > 0) {
+				tellAgain();
 				outbox.flush();
 			}
 		}

@@ -6,6 +6,9 @@ const LOOK_PATIENCE = 12000;
 const TELL_AGAIN_AFTER = 8000;
 const TELL_PATIENCE = 30000;
 
+/* One for each thing that is being told and was not answered: tells it once more. */
+const tellings = new Set();
+
 /* How each kind of thing in the outbox is told. */
 const TOLD = {
 	pair: { path: ({ id }) => "/api/cards/" + id, body: pair },
@@ -55,6 +58,11 @@ function points({ performance, sequence, listSequence, grades, components, retur
 	return { performance, sequence, listSequence, grades, components: Object.fromEntries(marks), returned };
 }
 
+/* The service answers again: what was told to the one that died, and may hang for half a minute, is told once more now. */
+export function tellAgain() {
+	tellings.forEach((once) => once());
+}
+
 /*
  * Resolves with the first answer; a telling that fails is the answer only if no other is open. life is that of the
  * service for which the thing was put down: any other refuses it.
@@ -63,12 +71,14 @@ function tell(path, body, life) {
 	return new Promise((resolve) => {
 		let open = 0;
 		const again = setTimeout(once, TELL_AGAIN_AFTER);
+		tellings.add(once);
 		async function once() {
 			open++;
 			const answer = await ask(path, { method: "PUT", body, headers: life ? { "Rimebook-Life": life } : {} }, TELL_PATIENCE);
 			open--;
 			if (answer.status !== 0 || open === 0) {
 				clearTimeout(again);
+				tellings.delete(once);
 				resolve(answer);
 			}
 		}
