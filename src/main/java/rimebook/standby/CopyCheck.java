@@ -26,10 +26,15 @@ record CopyCheck(String user, String password) {
 	 * @throws IOException if it is no copy, or not a whole one
 	 */
 	RecordHead headOf(Path copy) throws IOException {
+		return headOf(copy, Pace.NONE);
+	}
+
+	/** The same at that pace. */
+	RecordHead headOf(Path copy, Pace pace) throws IOException {
 		Path folder = Files.createTempDirectory("rimebook-copy");
 		Path database = folder.resolve("check" + FILE);
 		try {
-			unpack(copy, database);
+			unpack(copy, database, pace);
 			return headIn(database);
 		}
 		finally {
@@ -40,8 +45,8 @@ record CopyCheck(String user, String password) {
 	}
 
 	/** Write the database that lies in a copy. */
-	static void unpack(Path copy, Path database) throws IOException {
-		try (InputStream file = Files.newInputStream(copy); ZipInputStream zip = new ZipInputStream(file)) {
+	static void unpack(Path copy, Path database, Pace pace) throws IOException {
+		try (InputStream file = pace.over(Files.newInputStream(copy)); ZipInputStream zip = new ZipInputStream(file)) {
 			for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
 				if (entry.getName().endsWith(FILE)) {
 					Files.copy(zip, database);

@@ -8,8 +8,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -30,6 +32,9 @@ final class CopyMaker {
 	/** For so long another service is told of after its last sign. */
 	private static final Duration REMEMBERED = Duration.ofMinutes(1);
 
+	/** A copy that takes longer than a minute is behind, so it does not rest for long. */
+	private static final Duration MOST_REST = Duration.ofSeconds(15);
+
 	private static final JsonMapper JSON = JsonMapper.shared();
 
 	private final CopyFolder folder;
@@ -43,6 +48,8 @@ final class CopyMaker {
 	private final Duration every;
 
 	private final Clock clock;
+
+	private final Pace pace = new Pace(MOST_REST);
 
 	private CopyState.@Nullable Kept kept;
 
@@ -97,6 +104,11 @@ final class CopyMaker {
 		return next;
 	}
 
+	/** Whether somebody waits for this thread, so that it does not rest. */
+	void hurry(boolean hurried) {
+		this.pace.hurry(hurried);
+	}
+
 	private boolean isCopyDue(CopyState.Kept last, RecordHead head, Instant now) {
 		Duration age = Duration.between(last.copy().at(), now);
 		boolean changed = head.line() != last.copy().head().line();
@@ -106,8 +118,9 @@ final class CopyMaker {
 	private CopyState.Kept copy(Instant now, CopyState.Place place) throws IOException {
 		this.folder.thin(now);
 		String life = this.source.lives().current().id().toString();
-		CopyNote note = new CopyFile(this.folder, this.source.file().access(), life).make(now, this.source::backup,
-				this.anchors::text);
+		this.pace.begin();
+		CopyNote note = new CopyFile(this.folder, this.source.file().access(), life, this.pace).make(now,
+				(part) -> this.source.backup(part, this.pace), this.anchors::text);
 		this.written = note.head();
 		this.folder.thin(now);
 		return new CopyState.Kept(note, now, note.head(), place);
@@ -156,9 +169,9 @@ final class CopyMaker {
 	/** What is copied. */
 	record Source(JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives, DatabaseFile file) {
 
-		/** H2's own online backup: nobody who writes waits for it. */
-		void backup(Path into) {
-			this.jdbc.execute("backup to '" + into.toString().replace("'", "''") + "'");
+		void backup(Path into, Pace pace) throws IOException {
+			Objects.requireNonNull(this.jdbc.execute((ConnectionCallback<OnlineBackup>) OnlineBackup::of))
+				.into(into, pace);
 		}
 
 	}

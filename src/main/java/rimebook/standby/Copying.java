@@ -107,6 +107,7 @@ class Copying implements SmartLifecycle {
 	@Override
 	public synchronized void start() {
 		if (this.thread == null && this.maker.isPresent()) {
+			this.maker.ifPresent((maker) -> maker.hurry(false));
 			this.thread = Executors.newSingleThreadScheduledExecutor(Copying::thread);
 			this.thread.scheduleWithFixedDelay(this::look, 0, this.settings.look().toMillis(), TimeUnit.MILLISECONDS);
 		}
@@ -117,6 +118,7 @@ class Copying implements SmartLifecycle {
 	public synchronized void stop() {
 		if (this.thread != null) {
 			this.thread.shutdown();
+			this.maker.ifPresent((maker) -> maker.hurry(true));
 			try {
 				if (this.thread.awaitTermination(10, TimeUnit.SECONDS)) {
 					look();

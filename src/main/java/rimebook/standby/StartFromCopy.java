@@ -89,7 +89,7 @@ record StartFromCopy(CopyFolder folder, DatabaseFile database, boolean inPlace, 
 		Path restoring = this.database.beside("restoring");
 		Files.createDirectories(this.database.folder());
 		Files.deleteIfExists(restoring);
-		CopyCheck.unpack(this.folder.copy(copy.name()), restoring);
+		CopyCheck.unpack(this.folder.copy(copy.name()), restoring, Pace.NONE);
 		ServiceLife.Origin origin = since.origin(copy, this.folder.path().toString());
 		StartedFromCopy started;
 		try (Connection connection = this.database.access().open(restoring, "")) {

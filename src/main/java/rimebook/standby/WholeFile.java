@@ -53,8 +53,12 @@ final class WholeFile {
 	}
 
 	static String sha256(Path file) throws IOException {
+		return sha256(file, Pace.NONE);
+	}
+
+	static String sha256(Path file, Pace pace) throws IOException {
 		MessageDigest digest = digest();
-		try (InputStream in = Files.newInputStream(file)) {
+		try (InputStream in = pace.over(Files.newInputStream(file))) {
 			byte[] bytes = new byte[1 << 16];
 			for (int read = in.read(bytes); read >= 0; read = in.read(bytes)) {
 				digest.update(bytes, 0, read);

@@ -17,8 +17,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -192,9 +194,11 @@ class CopyIntegrationTests {
 		this.wall.later(Duration.ofSeconds(40));
 		CopyMaker full = maker(new JdbcTemplate() {
 			@Override
-			public void execute(String backup) {
+			public <T> @Nullable T execute(ConnectionCallback<T> backup) {
 				try {
-					Files.writeString(Path.of(backup.substring(backup.indexOf('\'') + 1, backup.lastIndexOf('\''))),
+					Files.writeString(folder().path()
+						.resolve(CopyFolder.nameOf(CopyIntegrationTests.this.wall.instant()) + CopyFolder.COPY
+								+ WholeFile.PART),
 							"half of it");
 				}
 				catch (IOException ex) {

@@ -109,12 +109,12 @@ class KilledWhileCopyingTests {
 	void onAFullDiskNothingHalfDoneCounts() throws Exception {
 		CopyNote first = copy(Instant.parse("2027-02-13T14:00:00Z"));
 		Instant then = Instant.parse("2027-02-13T14:00:30Z");
-		assertThatThrownBy(() -> new CopyFile(this.stick, ACCESS, "one").make(then, (part) -> {
+		assertThatThrownBy(() -> new CopyFile(this.stick, ACCESS, "one", Pace.NONE).make(then, (part) -> {
 			writeHalf(part);
 			throw new UncheckedIOException(new IOException("No space left on device"));
 		}, (head) -> "")).hasMessageContaining("No space left on device");
-		assertThatThrownBy(() -> new CopyFile(this.stick, ACCESS, "one").make(then, KilledWhileCopyingTests::writeHalf,
-				(head) -> ""))
+		assertThatThrownBy(() -> new CopyFile(this.stick, ACCESS, "one", Pace.NONE).make(then,
+				KilledWhileCopyingTests::writeHalf, (head) -> ""))
 			.as("an error that nobody told of")
 			.isInstanceOf(IOException.class);
 		assertThat(names()).containsExactlyInAnyOrder(first.name() + ".zip", first.name() + ".txt");
@@ -209,12 +209,12 @@ class KilledWhileCopyingTests {
 		}
 
 		CopyNote copy(CopyFolder stick, Instant at) throws IOException {
-			return new CopyFile(stick, ACCESS, "one").make(at, this::backup, (head) -> "");
+			return new CopyFile(stick, ACCESS, "one", Pace.NONE).make(at, this::backup, (head) -> "");
 		}
 
-		private void backup(Path part) {
+		private void backup(Path part) throws IOException {
 			try {
-				execute("backup to '" + part + "'");
+				OnlineBackup.of(this.connection).into(part, Pace.NONE);
 			}
 			catch (SQLException ex) {
 				throw new IllegalStateException(ex);
