@@ -1,6 +1,8 @@
 package rimebook.tablets;
 
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import com.microsoft.playwright.Locator;
@@ -47,6 +49,22 @@ class JudgeCardBrowserTests {
 	private static final String CARDS = "**/api/cards/*";
 
 	private static final String TABLE = "**/api/judge/table*";
+
+	/** A performance that this service does not know. */
+	private static final String GONE = "01a20000-0000-7000-8000-0000000000cc";
+
+	/** Puts texts where the card keeps them, while no card is open. */
+	private static final String KEEP = """
+			(kept) => new Promise((resolve, reject) => {
+				const asked = indexedDB.open("rimebook", 1);
+				asked.onerror = reject;
+				asked.onsuccess = () => {
+					const change = asked.result.transaction("shelf", "readwrite");
+					Object.entries(kept).forEach(([key, text]) => change.objectStore("shelf").put(text, key));
+					change.onabort = reject;
+					change.oncomplete = () => { asked.result.close(); resolve(); };
+				};
+			})""";
 
 	private final SmallCompetition day;
 
@@ -574,6 +592,56 @@ class JudgeCardBrowserTests {
 		this.day.close(this.skating);
 		assertThat(card.locator("#number")).hasText(String.valueOf(next.startNumber()));
 		assertThat(card.locator("#reopened")).isHidden();
+	}
+
+	/**
+	 * Another service had this address then. Its seat has the same identity where the
+	 * competition was restored from that day, and another where it was not.
+	 */
+	@Test
+	void whatATabletKeepsOfAnotherDayNeverComesIntoThisOne() {
+		Page card = this.tablets.joined(this.code);
+		expectMarking(card);
+		card.navigate("/");
+		String skating = this.skating.id().toString();
+		String seat = "rimebook/" + this.day.seats().get(0).id() + "/";
+		card.evaluate(KEEP,
+				Map.of(seat + "cards",
+						"[" + ofAnotherDay(skating, "waiting") + "," + ofAnotherDay(GONE, "waiting") + ","
+								+ ofAnotherDay(GONE, "received") + "]",
+						seat + "typed/" + GONE, "{\"first\":\"4.1\",\"second\":\"\",\"at\":\"second\"}",
+						seat + "turned", "\"" + GONE + "\"", "rimebook/" + UUID.randomUUID() + "/cards",
+						"[" + ofAnotherDay(skating, "waiting") + "]"));
+		List<String> sent = new CopyOnWriteArrayList<>();
+		card.onRequestFinished((request) -> {
+			if (request.method().equals("PUT")) {
+				sent.add(String.valueOf(request.response().status()));
+			}
+		});
+		card.navigate("/judge/card");
+		assertThat(card.locator("#refusals li"))
+			.containsText(new String[] { "another service, or on another day", "another service, or on another day" });
+		assertThat(card.locator("[data-state=marking]")).isVisible();
+		assertThat(card.locator("#first .typed")).isEmpty();
+		Looks.expectAccessible(card);
+		touch(card, "5", "6", "5", "7");
+		send(card);
+		assertThat(ownMarks()).containsExactly("56/57 1");
+		assertThat(sent).as("nothing of another seat, and nothing that was acknowledged then")
+			.containsExactly("409", "409", "200");
+		card.click("#refusals li:nth-child(1) button");
+		card.click("#refusals button");
+		JudgeCard.reload(card);
+		expectTruth(card, "received");
+		assertThat(card.locator("#refusals")).isHidden();
+	}
+
+	/** A card that a tablet put down for a service that is not this one. */
+	private static String ofAnotherDay(String performance, String state) {
+		return """
+				{"kind":"pair","id":"%s","performance":"%s","sequence":1,"startNumber":7,"team":"Team of then",
+				"first":31,"second":32,"state":"%s","receivedAt":"2027-02-06T14:00:00Z",
+				"life":"01a20000-0000-7000-8000-0000000000bb"}""".formatted(UUID.randomUUID(), performance, state);
 	}
 
 	@Test
