@@ -22,6 +22,12 @@ final class CopyRefusedException extends RuntimeException {
 				"Name the folder that --rimebook.copy.folder named on the machine before.");
 	}
 
+	static CopyRefusedException noFolder(Path folder) {
+		return new CopyRefusedException("There is no folder " + folder + ".",
+				"Is the stick in, is the share connected, is the name right? Nothing was changed; start again with the "
+						+ "folder's name on this machine.");
+	}
+
 	static CopyRefusedException inTheWay(Path database) {
 		return new CopyRefusedException("There is a database already: " + database + ". Nothing was changed.",
 				"Leave out --from-copy to go on with it. To put it aside (it is renamed, not deleted) and start from "

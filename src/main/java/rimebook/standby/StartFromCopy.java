@@ -82,6 +82,9 @@ record StartFromCopy(CopyFolder folder, DatabaseFile database, boolean inPlace, 
 	}
 
 	private StartedFromCopy restore() throws IOException, SQLException {
+		if (!Files.isDirectory(this.folder.path())) {
+			throw CopyRefusedException.noFolder(this.folder.path());
+		}
 		WholeCopies found = WholeCopies.in(this.folder, this.database.access());
 		CopyNote copy = found.newest().orElseThrow(() -> CopyRefusedException.none(this.folder.path(), found.broken()));
 		found.broken().forEach((broken) -> log.warn("Not whole, passed over: " + broken));

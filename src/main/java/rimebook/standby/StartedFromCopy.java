@@ -23,18 +23,20 @@ record StartedFromCopy(List<String> sentences) {
 		List<String> sentences = new ArrayList<>();
 		sentences.add("Started from the copy %s: everything until %s is there, the record up to line %d."
 			.formatted(from.copy(), from.knownUntil(), from.knownLine()));
-		sentences.add("It holds %d competitions, %d judges' cards and %d performances whose cards are closed."
-			.formatted(count(copy, "select count(*) from competition"),
-					count(copy, "select (select count(*) from card_submission) + (select count(*) from points_card)"),
-					count(copy, "select count(*) from performance where closed_at is not null")));
+		sentences.add("It holds %s, %s and %s whose cards are closed.".formatted(
+				counted(count(copy, "select count(*) from competition"), "competition"),
+				counted(count(copy, "select (select count(*) from card_submission) + (select count(*) from points_card)"),
+						"card"),
+				counted(count(copy, "select count(*) from performance where closed_at is not null"), "performance")));
 		sentences
-			.add("The service before gave its last sign at %s, line %d: %d seconds and %d lines of the record are lost."
+			.add("The service before gave its last sign at %s, line %d: %s and %s of the record are lost."
 				.formatted(from.seenAt(), from.seenLine(),
-						Duration.between(from.knownUntil(), from.seenAt()).toSeconds(), from.lostLines()));
+						counted(Duration.between(from.knownUntil(), from.seenAt()).toSeconds(), "second"),
+						counted(from.lostLines(), "line")));
 		long cards = lost.stream().filter((line) -> line.action().equals("card.received")).count();
 		sentences.add(
-				"Of these lines %d are known, %d of them judges' cards, which the tablets bring back; the others are listed on the page /desk/copy, to be done again."
-					.formatted(lost.size(), cards));
+				"Known of what is lost: %s, among them %s, which the tablets bring back; the others are listed on the page /desk/copy, to be done again."
+					.formatted(counted(lost.size(), "line"), counted(cards, "card")));
 		return new StartedFromCopy(sentences);
 	}
 
@@ -44,6 +46,10 @@ record StartedFromCopy(List<String> sentences) {
 		broken.forEach((one) -> all.add("Passed over, since it is not whole: " + one));
 		all.addAll(this.sentences);
 		return new StartedFromCopy(all);
+	}
+
+	private static String counted(long number, String word) {
+		return number + " " + word + ((number == 1) ? "" : "s");
 	}
 
 	private static long count(Connection copy, String query) throws SQLException {

@@ -152,12 +152,15 @@ class StartFromCopyIntegrationTests {
 	}
 
 	@Test
-	void anEmptyFolderIsRefusedInWords() {
+	void anEmptyFolderIsRefusedInWordsAndOneThatIsNotThereToo() throws IOException {
 		StartFromCopy start = new StartFromCopy(folder(),
 				new DatabaseFile(this.place.resolve("third/rimebook.mv.db"), file(this.laptop).access()), false,
 				Clock.systemUTC());
 		assertThatThrownBy(start::run).isInstanceOf(CopyRefusedException.class)
 			.hasMessageContaining("There is no whole copy in " + this.stick);
+		Files.delete(this.stick);
+		assertThatThrownBy(start::run).isInstanceOf(CopyRefusedException.class)
+			.hasMessageContaining("There is no folder " + this.stick);
 		assertThat(this.place.resolve("third")).doesNotExist();
 	}
 
