@@ -3,7 +3,9 @@ package rimebook.standby;
 import java.io.IOException;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -42,8 +44,7 @@ class CopyController {
 		ServiceLife life = this.lives.current();
 		model.addAttribute("life", life);
 		model.addAttribute("from", life.from());
-		model.addAttribute("returned", this.lost.returned());
-		model.addAttribute("lost", this.lost.named());
+		model.addAttribute("lost", Lost.of(this.lost.named(), this.lost.returned()));
 		return "standby/copy";
 	}
 
@@ -53,6 +54,33 @@ class CopyController {
 		this.lost.settle(life, number, actor);
 		Notice.give(redirect, "standby.lost.settled-notice");
 		return "redirect:" + StandbyConfiguration.PAGE;
+	}
+
+	/**
+	 * What was lost, the cards apart: they come back by themselves, everything else does
+	 * not.
+	 *
+	 * @param returned how many cards came back
+	 */
+	record Lost(List<LostAct> acts, List<LostAct> cards, int returned) {
+
+		static Lost of(List<LostAct> all, int returned) {
+			Map<Boolean, List<LostAct>> kinds = all.stream().collect(Collectors.partitioningBy(LostAct::isCard));
+			return new Lost(kinds.get(false), kinds.get(true), returned);
+		}
+
+		public boolean isNothing() {
+			return this.acts.isEmpty() && this.cards.isEmpty();
+		}
+
+		public long openActs() {
+			return this.acts.stream().filter(LostAct::isOpen).count();
+		}
+
+		public long missingCards() {
+			return this.cards.stream().filter(LostAct::isOpen).count();
+		}
+
 	}
 
 	/** A folder that cannot be read now shows none; the state says why. */

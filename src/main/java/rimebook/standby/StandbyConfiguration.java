@@ -80,4 +80,11 @@ class StandbyConfiguration {
 		};
 	}
 
+	@Bean
+	WaitingList lostWaiting(ReturnAlarm back) {
+		return (viewer) -> back.alarms()
+			.filter(Alarm::isGrave)
+			.map((alarm) -> new Waiting(0, "standby.waiting.lost", 0, new Waiting.Place(alarm.what().english(), ""), PAGE));
+	}
+
 }
