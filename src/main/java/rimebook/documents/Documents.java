@@ -129,6 +129,19 @@ public class Documents {
 		}
 	}
 
+	/**
+	 * The version that a document shows to whoever makes it now; 0 where it has none, or
+	 * there is no such document any more.
+	 */
+	public int newestVersion(DocumentRef ref) {
+		try {
+			return this.reading.read(new DocumentRef(ref.kind(), ref.subject(), 0)).edition().version();
+		}
+		catch (NotFoundException ex) {
+			return 0;
+		}
+	}
+
 	private static String fileName(DocumentRef ref, DocumentContent content) {
 		int version = content.edition().version();
 		return fileName(ref.kind(), content.at().slug(), version);

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.core.env.ConfigurableEnvironment;
 import org.springframework.core.env.MapPropertySource;
@@ -40,6 +41,7 @@ import rimebook.results.Standings;
 import rimebook.shared.RuleViolationException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 import rimebook.wording.Figures;
 
@@ -51,6 +53,9 @@ import static rimebook.documents.PrintedText.words;
 class DocumentsIntegrationTests {
 
 	private static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
+
+	@LocalServerPort
+	private int port;
 
 	@Autowired
 	private ApplicationContext context;
@@ -377,6 +382,32 @@ class DocumentsIntegrationTests {
 		day.skateRest(1);
 		assertThat(pdf(first, Locale.ENGLISH)).isEqualTo(before);
 		assertThat(this.documents.print(first, PaperSize.LETTER, Locale.ENGLISH).bytes()).isNotEqualTo(before);
+	}
+
+	/**
+	 * A sheet on the wall may be old, and nobody who scans it may take it for today's.
+	 */
+	@Test
+	void whoeverComparesAnOldSheetHearsThatItWasReplaced() {
+		SmallCompetition day = SmallCompetition.running(this.context, 3, 3);
+		day.open(1);
+		day.skateNext(1);
+		DocumentRef first = DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 1);
+		assertThat(compared(first)).contains("The data are the same as when this sheet was made.");
+		day.skateNext(1);
+		assertThat(compared(first))
+			.contains("Version 1 is kept here as this sheet shows it, but version 2 has replaced it")
+			.doesNotContain("The data are the same");
+		assertThat(compared(DocumentRef.of(DocumentKind.SEGMENT_RESULT, day.segment(1), 2)))
+			.contains("The data are the same as when this sheet was made.");
+		assertThat(compared(DocumentRef.of(DocumentKind.STARTING_ORDER, day.segment(1), 0)))
+			.contains("The data are the same as when this sheet was made.");
+	}
+
+	private String compared(DocumentRef ref) {
+		return new Visitor(this.port).open("/follow/paper/%s/%s/%d/%s".formatted(ref.kind().word(), ref.subject(),
+				ref.version(), this.documents.fingerprint(ref).orElseThrow().substring(0, 32)))
+			.text();
 	}
 
 	@Test

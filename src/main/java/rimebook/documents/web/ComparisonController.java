@@ -53,7 +53,8 @@ class ComparisonController {
 			throw NotFoundException.of("document", printed);
 		}
 		response.setHeader(HttpHeaders.CACHE_CONTROL, CacheControl.noStore().getHeaderValue());
-		model.addAttribute("comparison", Comparison.of(ref, printed, this.documents.fingerprint(ref)));
+		model.addAttribute("comparison",
+				Comparison.of(ref, printed, this.documents.fingerprint(ref), this.documents.newestVersion(ref)));
 		return "documents/comparison";
 	}
 
@@ -61,18 +62,25 @@ class ComparisonController {
 	 * What came of it.
 	 *
 	 * @param printed the first half of the fingerprint on the sheet
+	 * @param newest the version that has replaced the sheet's, or the sheet's own
 	 */
-	record Comparison(DocumentRef ref, String printed, Finding finding) {
+	record Comparison(DocumentRef ref, String printed, Finding finding, int newest) {
 
 		/** The same in groups, as it stands on the sheet. */
 		public String inGroups() {
 			return this.printed.replaceAll("(.{8})(?=.)", "$1 ");
 		}
 
-		static Comparison of(DocumentRef ref, String printed, Optional<String> kept) {
+		static Comparison of(DocumentRef ref, String printed, Optional<String> kept, int newest) {
 			return new Comparison(ref, printed,
-					kept.map((fingerprint) -> fingerprint.startsWith(printed) ? Finding.SAME : Finding.OTHER)
-						.orElse(Finding.GONE));
+					kept.map((fingerprint) -> fingerprint.startsWith(printed) ? same(ref, newest) : Finding.OTHER)
+						.orElse(Finding.GONE),
+					newest);
+		}
+
+		/** A sheet may hang on the wall with a result that was corrected since. */
+		private static Finding same(DocumentRef ref, int newest) {
+			return (ref.version() > 0 && newest > ref.version()) ? Finding.REPLACED : Finding.SAME;
 		}
 
 	}
@@ -80,7 +88,7 @@ class ComparisonController {
 	/** Whether the data are those of the sheet. */
 	enum Finding {
 
-		SAME, OTHER, GONE
+		SAME, REPLACED, OTHER, GONE
 
 	}
 
