@@ -44,6 +44,9 @@ class OutgoingCookies implements Filter {
 		public void addCookie(Cookie cookie) {
 			Cookie own = new Cookie(OwnCookies.PREFIX + cookie.getName(), cookie.getValue());
 			cookie.getAttributes().forEach(own::setAttribute);
+			if (own.getMaxAge() != 0) {
+				own.setMaxAge(OwnCookies.LIFE);
+			}
 			super.addCookie(own);
 		}
 
@@ -58,7 +61,7 @@ class OutgoingCookies implements Filter {
 		}
 
 		private static String own(String name, String value) {
-			return name.toLowerCase(Locale.ROOT).equals(SET_COOKIE) ? OwnCookies.PREFIX + value : value;
+			return name.toLowerCase(Locale.ROOT).equals(SET_COOKIE) ? OwnCookies.outgoing(value) : value;
 		}
 
 	}

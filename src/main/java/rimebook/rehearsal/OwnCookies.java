@@ -2,6 +2,7 @@ package rimebook.rehearsal;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
@@ -10,6 +11,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Profile;
 import org.springframework.core.Ordered;
+import org.springframework.http.ResponseCookie;
 
 import jakarta.servlet.DispatcherType;
 
@@ -26,7 +28,14 @@ class OwnCookies {
 	/** What stands before every name. */
 	static final String PREFIX = "rehearsal-";
 
+	/** Seconds that a cookie is kept: no rehearsal lasts longer by itself. */
+	static final int LIFE = 12 * 60 * 60;
+
 	private static final String BETWEEN = "; ";
+
+	private static final Pattern KEPT = Pattern.compile("(?i); *(max-age|expires)=[^;]*");
+
+	private static final Pattern TAKEN_BACK = Pattern.compile("(?i); *max-age=0+(?=;|$)");
 
 	/** Before everything that asks who is there. */
 	@Bean
@@ -42,6 +51,20 @@ class OwnCookies {
 		filter.setDispatcherTypes(DispatcherType.REQUEST, DispatcherType.ERROR, DispatcherType.ASYNC);
 		filter.setAsyncSupported(true);
 		return filter;
+	}
+
+	/**
+	 * The header {@code Set-Cookie} as a browser gets it: under a name of the rehearsal,
+	 * and to be kept for half a day, also where it would be kept for good or as long as
+	 * the browser is open, which may be as long.
+	 */
+	static String outgoing(String header) {
+		return PREFIX + (TAKEN_BACK.matcher(header).find() ? header : KEPT.matcher(header).replaceAll("") + kept());
+	}
+
+	/** In both ways, as cookies are given everywhere. */
+	private static String kept() {
+		return ResponseCookie.from("x").maxAge(LIFE).build().toString().substring("x=".length());
 	}
 
 	/**

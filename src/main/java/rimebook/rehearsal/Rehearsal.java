@@ -44,6 +44,11 @@ record Rehearsal(CompetitionId competition, String name, Begun begun, Stage stag
 		return this.stage == Stage.COPYING || this.stage == Stage.STARTING || this.stage == Stage.ENDING;
 	}
 
+	/** Differs from that of every other stage of every other one. */
+	public String print() {
+		return this.stage + "-" + this.begun.at().toEpochMilli();
+	}
+
 	/** The password, for whoever began it and nobody else. */
 	@Nullable String passwordFor(Actor actor) {
 		return (this.stage == Stage.RUNNING && this.begun.by().isSamePersonAs(actor)) ? this.begun.password() : null;

@@ -3,9 +3,11 @@ package rimebook.rehearsal;
 import java.time.ZoneId;
 import java.util.List;
 
+import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Profile;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -69,10 +71,18 @@ class RehearsalController {
 		return "rehearsal/begin";
 	}
 
-	/** How far it is, for the page that waits. */
+	/**
+	 * How far it is, for a page that is open; nothing new where it is as it was.
+	 * @param seen what the page shows
+	 */
 	@GetMapping("/state")
-	String state(Actor actor, Model model) {
-		fill(this.rehearsals.current(), actor, model);
+	@Nullable String state(@RequestParam(defaultValue = "") String seen, Actor actor, Model model, HttpServletResponse response) {
+		Rehearsal current = this.rehearsals.current();
+		if (current != null && current.print().equals(seen)) {
+			response.setStatus(HttpStatus.NO_CONTENT.value());
+			return null;
+		}
+		fill(current, actor, model);
 		return "rehearsal/begin :: state";
 	}
 

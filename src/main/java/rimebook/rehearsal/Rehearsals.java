@@ -258,7 +258,8 @@ class Rehearsals implements SmartLifecycle {
 	/** Say so only once nothing is left. */
 	private void over(@Nullable RehearsalFolder folder, Rehearsal over, Actor actor) {
 		Rehearsal result = over;
-		String said = "stopped and deleted";
+		String said = (over.stage() == Rehearsal.Stage.FAILED) ? "came to an end by itself; deleted"
+				: "stopped and deleted";
 		RehearsalProcess last = this.process;
 		this.process = null;
 		try {

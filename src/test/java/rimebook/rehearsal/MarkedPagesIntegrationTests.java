@@ -137,7 +137,13 @@ class MarkedPagesIntegrationTests {
 			.stream()
 			.flatMap((line) -> HttpCookie.parse(line).stream())
 			.toList();
-		assertThat(given).isNotEmpty().allMatch((cookie) -> cookie.getName().startsWith(OwnCookies.PREFIX));
+		assertThat(given).isNotEmpty()
+			.allMatch((cookie) -> cookie.getName().startsWith(OwnCookies.PREFIX))
+			.allMatch((cookie) -> cookie.getMaxAge() > 0 && cookie.getMaxAge() <= OwnCookies.LIFE);
+		assertThat(OwnCookies.outgoing("a=1; Path=/; Max-Age=31536000; Expires=Mon, 01 Jan 2029 00:00:00 GMT; Secure"))
+			.startsWith("rehearsal-a=1; Path=/; Secure; Max-Age=43200; Expires=")
+			.doesNotContain("2029");
+		assertThat(OwnCookies.outgoing("a=; Max-Age=0; Path=/")).isEqualTo("rehearsal-a=; Max-Age=0; Path=/");
 		assertThat(OwnCookies.incoming("rimebook=1; rehearsal-rimebook=2;rimebook-seat=3; rehearsal-rimebook-seat=4"))
 			.isEqualTo("rimebook=2; rimebook-seat=4");
 		assertThat(OwnCookies.incoming("rimebook=1")).isEmpty();

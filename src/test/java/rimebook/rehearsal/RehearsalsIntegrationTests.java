@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.ui.ConcurrentModel;
 
@@ -73,6 +74,14 @@ class RehearsalsIntegrationTests {
 		assertThat((long) page.getAttribute("lacks")).isPositive();
 	}
 
+	/** What a page that is open is given; {@code null} and no content if that is old. */
+	private String stateAfter(String shown) {
+		MockHttpServletResponse response = new MockHttpServletResponse();
+		String view = controller().state(shown, SOMEBODY_ELSE, new ConcurrentModel(), response);
+		assertThat(response.getStatus()).isEqualTo((view != null) ? 200 : 204);
+		return view;
+	}
+
 	private RehearsalController controller() {
 		return new RehearsalController(this.rehearsals, this.context.getBean(Readiness.class),
 				this.context.getBean(Competitions.class), this.context.getBean(HouseAddresses.class));
@@ -83,8 +92,8 @@ class RehearsalsIntegrationTests {
 		hold(settings(Duration.ofMillis(1)), "echo The rehearsal is ready at port 1; cat");
 		this.rehearsals.begin(this.competition, SmallCompetition.REFEREE);
 		await(Rehearsal.Stage.DELETED);
-		assertThat(lines()).containsExactly("competition.rehearsal-begun Runa Hale",
-				"competition.rehearsal-ended Rimebook");
+		assertThat(lines()).containsExactly("competition.rehearsal-begun Runa Hale on a copy, beside the real service",
+				"competition.rehearsal-ended Rimebook stopped and deleted");
 		assertThat(this.folder).doesNotExist();
 	}
 
@@ -98,11 +107,14 @@ class RehearsalsIntegrationTests {
 		await(Rehearsal.Stage.RUNNING);
 		assertThatExceptionOfType(ConflictException.class)
 			.isThrownBy(() -> this.rehearsals.begin(this.competition, SOMEBODY_ELSE));
+		String shown = this.rehearsals.current().print();
+		assertThat(stateAfter(shown)).as("nothing new").isNull();
 		this.rehearsals.end(SOMEBODY_ELSE);
 		this.rehearsals.end(SmallCompetition.REFEREE);
 		await(Rehearsal.Stage.DELETED);
-		assertThat(lines()).containsExactly("competition.rehearsal-begun Runa Hale",
-				"competition.rehearsal-ended Bo Tally");
+		assertThat(stateAfter(shown)).isEqualTo("rehearsal/begin :: state");
+		assertThat(lines()).containsExactly("competition.rehearsal-begun Runa Hale on a copy, beside the real service",
+				"competition.rehearsal-ended Bo Tally stopped and deleted");
 		assertThat(this.folder).doesNotExist();
 		this.rehearsals.begin(this.competition, SOMEBODY_ELSE);
 		await(Rehearsal.Stage.RUNNING);
@@ -113,7 +125,8 @@ class RehearsalsIntegrationTests {
 		hold(settings(HALF_A_DAY), "exit 3");
 		this.rehearsals.begin(this.competition, SmallCompetition.REFEREE);
 		await(Rehearsal.Stage.FAILED);
-		assertThat(lines()).hasSize(2);
+		assertThat(lines()).containsExactly("competition.rehearsal-begun Runa Hale on a copy, beside the real service",
+				"competition.rehearsal-ended Rimebook came to an end by itself; deleted");
 		assertThat(this.folder).doesNotExist();
 	}
 
@@ -149,10 +162,10 @@ class RehearsalsIntegrationTests {
 
 	private List<String> lines() {
 		return this.context.getBean(JdbcClient.class)
-			.sql("select action, actor from record_line where subject_id = ? and action like 'competition.rehearsal%' "
+			.sql("select action, actor, after_text from record_line where subject_id = ? and action like 'competition.rehearsal%' "
 					+ "order by number")
 			.param(this.competition.id().value())
-			.query((row, at) -> row.getString(1) + " " + row.getString(2))
+			.query((row, at) -> row.getString(1) + " " + row.getString(2) + " " + row.getString(3))
 			.list();
 	}
 
