@@ -12,15 +12,6 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
-import rimebook.competition.SegmentId;
-import rimebook.performances.PerformanceView;
-import rimebook.placement.MarksAmendment;
-import rimebook.protests.CorrectionView;
-import rimebook.protests.Corrections;
-import rimebook.results.ResultPublication;
-import rimebook.results.Signatories;
-import rimebook.results.Standings;
-import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 
@@ -51,7 +42,7 @@ class StoredCheckIntegrationTests {
 		SmallCompetition points = PointsCompetition.running(this.context, 1, 3);
 		points.open(1);
 		points.skateRest(1);
-		SmallCompetition day = signed();
+		SmallCompetition day = SignedDay.of(this.context);
 		StoredCheck.Finding after = this.verification.compareStored();
 		assertThat(after.faults()).isEqualTo(before.faults());
 		assertThat(after.signatures()).isEqualTo(before.signatures() + 2);
@@ -139,27 +130,6 @@ class StoredCheckIntegrationTests {
 		});
 		assertThat(finding).isNotNull();
 		return finding;
-	}
-
-	private SmallCompetition signed() {
-		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
-		SegmentId segment = day.open(1);
-		day.skateRest(1);
-		ResultPublication publication = this.context.getBean(ResultPublication.class);
-		publication.post(segment, version(segment), SmallCompetition.ACCOUNTANT);
-		Corrections corrections = this.context.getBean(Corrections.class);
-		PerformanceView first = day.performances(1).get(0);
-		CorrectionView proposed = corrections.propose(new Corrections.ProposeCorrection(
-				MarksAmendment.on(first.id(), day.seats().get(0).id(), new CardMarks(100, 100)), "Typed one key off."),
-				SmallCompetition.ACCOUNTANT);
-		corrections.approve(proposed.id(), proposed.version(), SmallCompetition.REFEREE);
-		publication.sign(segment, version(segment), Signatories.Signatory.REFEREE, SmallCompetition.REFEREE);
-		publication.sign(segment, version(segment), Signatories.Signatory.ACCOUNTANT, SmallCompetition.ACCOUNTANT);
-		return day;
-	}
-
-	private int version(SegmentId segment) {
-		return this.context.getBean(Standings.class).result(segment).orElseThrow().version();
 	}
 
 	String createGuard(String table) {

@@ -12,14 +12,11 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletRequest;
 
 import rimebook.results.ResultVersion;
@@ -34,27 +31,6 @@ class WordsTests {
 	private static final PageWords FRENCH = new PageWords(Locale.FRENCH);
 
 	private static final PageWords FINNISH = new PageWords(Locale.forLanguageTag("fi"));
-
-	@ParameterizedTest
-	@ValueSource(strings = { "_fr", "_fi" })
-	void everyLanguageSaysTheSameThings(String language) {
-		Properties english = texts("");
-		Properties other = texts(language);
-		assertThat(other.stringPropertyNames()).isEqualTo(english.stringPropertyNames());
-		english.stringPropertyNames()
-			.forEach((key) -> assertThat(places(other.getProperty(key))).as(key)
-				.isEqualTo(places(english.getProperty(key))));
-	}
-
-	@ParameterizedTest
-	@ValueSource(strings = { "", "_fr", "_fi" })
-	void everyTextCanBeFilledIn(String language) {
-		Properties texts = texts(language);
-		texts.stringPropertyNames()
-			.forEach((key) -> assertThat(MessageFormat.format(texts.getProperty(key), 1, 2, 3, 4)).as(key)
-				.doesNotContain("{")
-				.isNotBlank());
-	}
 
 	@ParameterizedTest
 	@CsvSource({ "'', After 1 of 3 teams, The only team", "_fr, Après 1 équipe sur 3, L’unique équipe",
@@ -185,14 +161,6 @@ class WordsTests {
 
 	private static String word(Enum<?> value) {
 		return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-	}
-
-	private static Set<String> places(String text) {
-		return Pattern.compile("\\{\\d}")
-			.matcher(text)
-			.results()
-			.map((match) -> match.group())
-			.collect(Collectors.toSet());
 	}
 
 	private static Properties texts(String language) {

@@ -2,14 +2,19 @@ package rimebook.web;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -24,6 +29,14 @@ class TextsTests {
 	private static final Pattern KEY = Pattern.compile("#\\{([a-z0-9.-]+)[}(]");
 
 	private static final Pattern FIELD = Pattern.compile(":: [a-z]+Field\\('([A-Za-z.]+)'");
+
+	private static final Pattern PLACE = Pattern.compile("\\{\\d");
+
+	/** Others decide between words, which languages have more or fewer of. */
+	private static final Pattern SHOWN = Pattern.compile("\\{\\d}");
+
+	/** Modules of which everything may be read in every language. */
+	private static final Set<String> WHOLE = Set.of("live", "review");
 
 	/** What is called the same in every language. */
 	private static final Set<String> NAMES = Set.of("Rimebook", "CSV", "JSON");
@@ -89,6 +102,69 @@ class TextsTests {
 				.forEach((line) -> all.add(line.split("=")[0] + language));
 		}
 		assertThat(all).doesNotHaveDuplicates();
+	}
+
+	/**
+	 * What is told in one of the other languages is told in all of them, and with the
+	 * same places to fill as in English; the desks speak English.
+	 */
+	@Test
+	void everyLanguageSaysTheSameThings() throws IOException {
+		Map<String, Map<String, Properties>> modules = languages();
+		assertThat(modules).containsKeys("documents", "live", "rehearsal", "review");
+		modules.forEach((module, languages) -> {
+			Properties english = messages(module);
+			Set<String> told = languages.values().iterator().next().stringPropertyNames();
+			assertThat(english.stringPropertyNames()).as(module).containsAll(told);
+			if (WHOLE.contains(module)) {
+				assertThat(told).as(module).isEqualTo(english.stringPropertyNames());
+			}
+			languages.forEach((language, texts) -> {
+				assertThat(texts.stringPropertyNames()).as(module + language).isEqualTo(told);
+				told.forEach((key) -> {
+					assertThat(places(PLACE, texts.getProperty(key))).as(key + language)
+						.containsAll(places(PLACE, english.getProperty(key)));
+					assertThat(places(SHOWN, texts.getProperty(key))).as(key + language)
+						.isEqualTo(places(SHOWN, english.getProperty(key)));
+				});
+			});
+		});
+	}
+
+	@Test
+	void everyTextOfEveryLanguageCanBeFilledIn() throws IOException {
+		Object[] numbers = { 1, 2, 3, 4, 5, 6, 7, 8 };
+		languages().forEach((module,
+				languages) -> languages.forEach((language, texts) -> texts.forEach(
+						(key, text) -> assertThat(MessageFormat.format(text.toString(), numbers)).as(key + language)
+							.doesNotContain("{")
+							.isNotBlank())));
+	}
+
+	private static Set<String> places(Pattern place, String text) {
+		return place.matcher(text).results().map(MatchResult::group).collect(Collectors.toSet());
+	}
+
+	/** By module and other language, such as {@code _fr}. */
+	private static Map<String, Map<String, Properties>> languages() throws IOException {
+		Map<String, Map<String, Properties>> modules = new TreeMap<>();
+		for (Resource file : FILES.getResources("classpath*:messages/*_*.properties")) {
+			String name = file.getFilename().replace(".properties", "");
+			modules.computeIfAbsent(name.replaceAll("_.*", ""), (module) -> new TreeMap<>())
+				.put(name.replaceAll("^[^_]+", ""), messages(name));
+		}
+		return modules;
+	}
+
+	private static Properties messages(String name) {
+		Properties messages = new Properties();
+		try {
+			messages.load(new StringReader(text(FILES.getResource("classpath:messages/" + name + ".properties"))));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		return messages;
 	}
 
 	/**
