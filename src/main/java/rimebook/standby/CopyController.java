@@ -3,9 +3,7 @@ package rimebook.standby;
 import java.io.IOException;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -65,8 +63,8 @@ class CopyController {
 	record Lost(List<LostAct> acts, List<LostAct> cards, int returned) {
 
 		static Lost of(List<LostAct> all, int returned) {
-			Map<Boolean, List<LostAct>> kinds = all.stream().collect(Collectors.partitioningBy(LostAct::isCard));
-			return new Lost(kinds.get(false), kinds.get(true), returned);
+			return new Lost(all.stream().filter((act) -> !act.isCard()).toList(),
+					all.stream().filter(LostAct::isCard).toList(), returned);
 		}
 
 		public boolean isNothing() {

@@ -84,7 +84,8 @@ class StandbyConfiguration {
 	WaitingList lostWaiting(ReturnAlarm back) {
 		return (viewer) -> back.alarms()
 			.filter(Alarm::isGrave)
-			.map((alarm) -> new Waiting(0, "standby.waiting.lost", 0, new Waiting.Place(alarm.what().english(), ""), PAGE));
+			.map((alarm) -> new Waiting(0, "standby.waiting.lost", 0, new Waiting.Place(alarm.what().english(), ""),
+					PAGE));
 	}
 
 }

@@ -25,14 +25,13 @@ record StartedFromCopy(List<String> sentences) {
 			.formatted(from.copy(), from.knownUntil(), from.knownLine()));
 		sentences.add("It holds %s, %s and %s whose cards are closed.".formatted(
 				counted(count(copy, "select count(*) from competition"), "competition"),
-				counted(count(copy, "select (select count(*) from card_submission) + (select count(*) from points_card)"),
-						"card"),
+				counted(count(copy,
+						"select (select count(*) from card_submission) + (select count(*) from points_card)"), "card"),
 				counted(count(copy, "select count(*) from performance where closed_at is not null"), "performance")));
-		sentences
-			.add("The service before gave its last sign at %s, line %d: %s and %s of the record are lost."
-				.formatted(from.seenAt(), from.seenLine(),
-						counted(Duration.between(from.knownUntil(), from.seenAt()).toSeconds(), "second"),
-						counted(from.lostLines(), "line")));
+		sentences.add("The service before gave its last sign at %s, line %d: %s and %s of the record are lost."
+			.formatted(from.seenAt(), from.seenLine(),
+					counted(Duration.between(from.knownUntil(), from.seenAt()).toSeconds(), "second"),
+					counted(from.lostLines(), "line")));
 		long cards = lost.stream().filter((line) -> line.action().equals("card.received")).count();
 		sentences.add(
 				"Known of what is lost: %s, among them %s, which the tablets bring back; the others are listed on the page /desk/copy, to be done again."
