@@ -58,16 +58,17 @@ class PaperAddresses {
 
 	/** Where it was found when that version was published; empty where nobody knows. */
 	String of(UUID scope, int version) {
-		return this.database.sql("select address from paper_address where scope_id = ? and number = ?")
-			.params(scope, version)
-			.query(String.class)
-			.optional()
-			.orElse("");
+		return !this.settings.asPublished() ? now()
+				: this.database.sql("select address from paper_address where scope_id = ? and number = ?")
+					.params(scope, version)
+					.query(String.class)
+					.optional()
+					.orElse("");
 	}
 
 	/** The same of the newest version of an event; empty before there is one. */
 	String newest(EventId event) {
-		return this.database
+		return !this.settings.asPublished() ? now() : this.database
 			.sql("select address from paper_address where scope_id = ? order by number desc fetch first 1 row only")
 			.param(event.value())
 			.query(String.class)
@@ -113,9 +114,11 @@ class PaperAddresses {
 	 *
 	 * @param address where the public reaches this house, such as
 	 * {@code https://results.example}; empty for the address that is on the seat slips
+	 * @param asPublished whether a version keeps the address at which it was published; a
+	 * rehearsal is a copy whose papers may not lead to the house it was copied from
 	 */
 	@ConfigurationProperties("rimebook.documents")
-	record Settings(@DefaultValue("") String address) {
+	record Settings(@DefaultValue("") String address, @DefaultValue("true") boolean asPublished) {
 	}
 
 }
