@@ -75,7 +75,7 @@ class RehearsalController {
 	 * How far it is, for a page that is open; nothing new where it is as it was.
 	 * @param seen what the page shows
 	 */
-	@GetMapping("/state")
+	@GetMapping("/live")
 	@Nullable String state(@RequestParam(defaultValue = "") String seen, Actor actor, Model model, HttpServletResponse response) {
 		Rehearsal current = this.rehearsals.current();
 		if (current != null && current.print().equals(seen)) {
