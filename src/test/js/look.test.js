@@ -12,6 +12,7 @@ let isAway;
 let flushed;
 let heard;
 let card;
+let outbox;
 
 beforeEach(async () => {
 	mock.timers.enable({ apis: ["setTimeout", "setInterval", "Date"] });
@@ -25,7 +26,7 @@ beforeEach(async () => {
 		return isAway ? Promise.reject(new TypeError("refused")) : Promise.resolve(TABLE);
 	};
 	card = { contact: "starting", shelf: {}, hear: () => heard++, recall() {} };
-	const outbox = { flush: () => flushed++, receivedIds: () => new Set(), waitingCards: () => [] };
+	outbox = { flush: () => flushed++, receivedIds: () => new Set(), waitingCards: () => [] };
 	keepLooking(card, outbox, () => EVERY, () => {});
 	await settled();
 });
@@ -74,4 +75,28 @@ test("a service that was away for an hour is heard within five seconds, and what
 	assert.deepEqual({ heard, flushed }, { heard: before.heard + 1, flushed: before.flushed + 1 });
 	await after(EVERY);
 	assert.equal(heard, before.heard + 2);
+});
+
+test("an outbox that cannot be read ends no looking, and the service hears of the fault", async () => {
+	const asked = [];
+	const answering = globalThis.fetch;
+	globalThis.fetch = (path) => {
+		asked.push(path);
+		return answering(path);
+	};
+	outbox.receivedIds = () => {
+		throw new TypeError("what is kept is no list");
+	};
+	const before = looks;
+	for (let look = 1; look < 4; look++) {
+		await after(EVERY);
+		assert.equal(looks, before + look);
+	}
+	assert.match(asked.at(-1), /fault=true/);
+	assert.equal(card.contact, "good");
+	assert.equal(heard, looks);
+	outbox.receivedIds = () => new Set();
+	await after(EVERY);
+	await after(EVERY);
+	assert.doesNotMatch(asked.at(-1), /fault/);
 });

@@ -26,8 +26,13 @@ export function keepLooking(card, outbox, every, refresh) {
 		clearTimeout(timer);
 		if (!looking) {
 			looking = true;
-			const known = outbox.receivedIds();
-			const answer = await fetchTable(outbox.waitingCards().length, hasFault(), witnessed);
+			let known = new Set();
+			let waiting = 0;
+			attempt("outbox", () => {
+				known = outbox.receivedIds();
+				waiting = outbox.waitingCards().length;
+			});
+			const answer = await fetchTable(waiting, hasFault(), witnessed);
 			looking = false;
 			hear(answer.outcome);
 			attempt("table", () => (answer.table ? card.hear(answer.table, known, answer.lives) : answer.outcome === "unreachable" && card.recall()));
