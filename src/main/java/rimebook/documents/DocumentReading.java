@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.EventView;
+import rimebook.results.ResultVersion;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -22,7 +23,10 @@ class DocumentReading {
 
 	private final Map<DocumentKind, DocumentSource> sources = new EnumMap<>(DocumentKind.class);
 
-	DocumentReading(List<DocumentSource> sources) {
+	private final PublishedVersions versions;
+
+	DocumentReading(List<DocumentSource> sources, PublishedVersions versions) {
+		this.versions = versions;
 		sources.forEach((source) -> this.sources.put(source.kind(), source));
 	}
 
@@ -44,6 +48,14 @@ class DocumentReading {
 		return Optional.ofNullable(this.sources.get(ref.kind()))
 			.orElseThrow(() -> NotFoundException.of("document", ref.kind().word()))
 			.read(ref);
+	}
+
+	/**
+	 * The number of the newest version of what a document is about, whether that can be
+	 * printed or not; 0 before there is one.
+	 */
+	int newestVersion(DocumentRef ref) {
+		return this.versions.newest(ref).map(ResultVersion::number).orElse(0);
 	}
 
 }

@@ -130,16 +130,12 @@ public class Documents {
 	}
 
 	/**
-	 * The version that a document shows to whoever makes it now; 0 where it has none, or
-	 * there is no such document any more.
+	 * The version that has taken the place of the one that a document names, also where
+	 * it is not to be printed yet; the named one where none has, 0 for what has no
+	 * version.
 	 */
 	public int newestVersion(DocumentRef ref) {
-		try {
-			return this.reading.read(new DocumentRef(ref.kind(), ref.subject(), 0)).edition().version();
-		}
-		catch (NotFoundException ex) {
-			return 0;
-		}
+		return (ref.version() > 0) ? Math.max(ref.version(), this.reading.newestVersion(ref)) : 0;
 	}
 
 	private static String fileName(DocumentRef ref, DocumentContent content) {

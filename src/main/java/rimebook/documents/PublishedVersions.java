@@ -37,12 +37,17 @@ class PublishedVersions {
 	}
 
 	private Optional<ResultVersion> find(DocumentRef ref) {
-		boolean newest = ref.version() == 0;
+		return (ref.version() == 0) ? newest(ref) : switch (ref.kind().about()) {
+			case SEGMENT -> this.standings.version(ref.segment(), ref.version());
+			case EVENT -> this.standings.version(ref.event(), ref.version());
+		};
+	}
+
+	/** The newest version of what a document is about; empty before there is one. */
+	Optional<ResultVersion> newest(DocumentRef ref) {
 		return switch (ref.kind().about()) {
-			case SEGMENT ->
-				newest ? this.standings.latest(ref.segment()) : this.standings.version(ref.segment(), ref.version());
-			case EVENT ->
-				newest ? this.standings.latest(ref.event()) : this.standings.version(ref.event(), ref.version());
+			case SEGMENT -> this.standings.latest(ref.segment());
+			case EVENT -> this.standings.latest(ref.event());
 		};
 	}
 

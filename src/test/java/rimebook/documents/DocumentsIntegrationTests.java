@@ -404,6 +404,19 @@ class DocumentsIntegrationTests {
 			.contains("The data are the same as when this sheet was made.");
 	}
 
+	/** What was handed out stays out when the signed result is opened again. */
+	@Test
+	void whoeverComparesACertificateHearsThatItsResultWasOpenedAgain() {
+		PaperDay day = PaperDay.placement(this.context);
+		day.sign();
+		DocumentRef certificates = day.ref(DocumentKind.CERTIFICATES);
+		DocumentRef medals = day.ref(DocumentKind.MEDALS);
+		assertThat(compared(certificates)).contains("The data are the same as when this sheet was made.");
+		day.reopen();
+		assertThat(compared(certificates)).contains("is kept here as this sheet shows it, but version");
+		assertThat(compared(medals)).contains("is kept here as this sheet shows it, but version");
+	}
+
 	private String compared(DocumentRef ref) {
 		return new Visitor(this.port).open("/follow/paper/%s/%s/%d/%s".formatted(ref.kind().word(), ref.subject(),
 				ref.version(), this.documents.fingerprint(ref).orElseThrow().substring(0, 32)))
