@@ -2,6 +2,7 @@ package rimebook.web;
 
 import java.time.Clock;
 
+import jakarta.servlet.http.HttpServletRequest;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -18,7 +19,10 @@ import org.springframework.security.web.authentication.LoginUrlAuthenticationEnt
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
+import org.springframework.security.web.header.HeaderWriter;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.DelegatingRequestMatcherHeaderWriter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.savedrequest.CookieRequestCache;
 
@@ -148,7 +152,16 @@ public class SecurityConfiguration {
 		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(ContentPolicy.DIRECTIVES))
 			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
 			.permissionsPolicyHeader((policy) -> policy.policy(FORBIDDEN_DEVICES))
-			.crossOriginOpenerPolicy((policy) -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));
+			.addHeaderWriter(ownWindow());
+	}
+
+	/**
+	 * Without TLS browsers pay no heed to it, and say so in their console at each page.
+	 */
+	private static HeaderWriter ownWindow() {
+		CrossOriginOpenerPolicyHeaderWriter writer = new CrossOriginOpenerPolicyHeaderWriter();
+		writer.setPolicy(CrossOriginOpenerPolicy.SAME_ORIGIN);
+		return new DelegatingRequestMatcherHeaderWriter(HttpServletRequest::isSecure, writer);
 	}
 
 }

@@ -94,6 +94,14 @@ class FrontTests {
 			.contains("Bearer");
 	}
 
+	/** A browser of a rink without TLS says at each page that it pays no heed to it. */
+	@Test
+	void onlyWithTlsAPageKeepsItsWindowToItself() {
+		assertThat(this.mvc.get().uri("/problems/stale-version")).doesNotContainHeader("Cross-Origin-Opener-Policy");
+		assertThat(this.mvc.get().uri("/problems/stale-version").secure(true)).hasHeader("Cross-Origin-Opener-Policy",
+				"same-origin");
+	}
+
 	@Test
 	void everyPageForbidsForeignScripts() {
 		assertThat(this.mvc.get().uri("/problems/stale-version")).hasHeader("Content-Security-Policy",
