@@ -46,6 +46,22 @@ class OwnServiceTests {
 		}
 	}
 
+	/** Nothing that takes any certificate may ever ask another machine. */
+	@Test
+	void anyOtherNameThanThatOfTheMachineForItselfIsRefused() throws Exception {
+		HttpsServer service = service();
+		try {
+			HttpRequest card = HttpRequest.newBuilder(URI.create("https://127.0.0.1:" + service.getAddress().getPort()))
+				.build();
+			assertThatExceptionOfType(SSLException.class)
+				.isThrownBy(() -> OwnService.client().send(card, HttpResponse.BodyHandlers.discarding()))
+				.withMessageContaining("Nobody but this machine is asked here");
+		}
+		finally {
+			service.stop(0);
+		}
+	}
+
 	private HttpsServer service() throws Exception {
 		HttpsServer service = HttpsServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
 		service.setHttpsConfigurator(new HttpsConfigurator(tls()));
