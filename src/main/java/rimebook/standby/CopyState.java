@@ -30,8 +30,7 @@ record CopyState(Kind kind, Instant since, @Nullable Kept kept, Sentence why) {
 
 	/** Whether nothing has to be told. */
 	public boolean isWell() {
-		return (this.kind == Kind.KEPT && doubt().isEmpty()) || this.kind == Kind.STARTING
-				|| this.kind == Kind.ELSEWHERE;
+		return (this.kind == Kind.KEPT && !isDoubtful()) || this.kind == Kind.STARTING || this.kind == Kind.ELSEWHERE;
 	}
 
 	/** What is the matter with a place where everything lies. */
@@ -41,6 +40,20 @@ record CopyState(Kind kind, Instant since, @Nullable Kept kept, Sentence why) {
 		}
 		return (this.kept != null && this.kept.at().sameDisk()) ? Optional.of(Sentence.of("standby.same-disk"))
 				: Optional.empty();
+	}
+
+	/** What is to be said of it in a word: its kind, unless there is a doubt. */
+	public String word() {
+		return isDoubtful() ? "DOUBTFUL" : this.kind.name();
+	}
+
+	/** The same in a sentence; without words where there is nothing to say. */
+	public Sentence reason() {
+		return isDoubtful() ? doubt().orElse(this.why) : this.why;
+	}
+
+	private boolean isDoubtful() {
+		return this.kind == Kind.KEPT && doubt().isPresent();
 	}
 
 	/** In a word. */
