@@ -31,8 +31,8 @@ final class ArchiveCommand implements SubCommand {
 	private static final String DESCRIPTION = """
 			Writes one ZIP file with everything of the competition: data as CSV and JSON, every
 			published version, the record, the documents that are printed, a page that shows every
-			result in a browser, and a program of Python that checks it. README.txt inside describes all of it. COMPETITION is its name in
-			addresses, as in /competitions/NAME.
+			result in a browser, and a program of Python that checks it. README.txt inside describes
+			all of it. COMPETITION is its name in addresses, as in /competitions/NAME.
 
 			The file gets its name once it is whole and on the disk; a command that was stopped leaves
 			at most a file that ends in .part. Passwords and codes of seats are in no archive.
