@@ -16,6 +16,7 @@ import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.LocaleResolver;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
+import org.springframework.web.servlet.config.annotation.ViewControllerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
 import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
@@ -59,6 +60,12 @@ class WebConfiguration implements WebMvcConfigurer {
 		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**");
 		registry.addInterceptor(new RefusedFormInterceptor());
 		registry.addInterceptor(new SignedInInterceptor(this.crew)).addPathPatterns("/desk/**");
+	}
+
+	/** A browser that shows a PDF or a picture by itself asks there. */
+	@Override
+	public void addViewControllers(ViewControllerRegistry registry) {
+		registry.addViewController("/favicon.ico").setViewName("forward:/img/rimebook.svg");
 	}
 
 	/**

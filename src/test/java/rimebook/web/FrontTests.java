@@ -94,6 +94,11 @@ class FrontTests {
 			.contains("Bearer");
 	}
 
+	@Test
+	void whereBrowsersAskByThemselvesTheyFindTheSignOfTheHouse() {
+		assertThat(this.mvc.get().uri("/favicon.ico")).hasStatusOk().hasForwardedUrl("/img/rimebook.svg");
+	}
+
 	/** A browser of a rink without TLS says at each page that it pays no heed to it. */
 	@Test
 	void onlyWithTlsAPageKeepsItsWindowToItself() {
