@@ -16,6 +16,7 @@ import rimebook.pages.BoundPdf;
 import rimebook.pages.PdfPage;
 import rimebook.published.Standing;
 import rimebook.shared.NotFoundException;
+import rimebook.shared.RuleViolationException;
 import rimebook.wording.Figures;
 
 /** Lays out everything that is printed of a competition. */
@@ -51,7 +52,7 @@ public class Documents {
 	 * same paper and in the same language, whatever was changed since and wherever it is
 	 * restored.
 	 * @throws NotFoundException if there is none
-	 * @throws rimebook.shared.RuleViolationException if it cannot be printed yet
+	 * @throws RuleViolationException if it cannot be printed yet
 	 */
 	public Printed print(DocumentRef ref, PaperSize size, Locale language) {
 		DocumentContent content = this.reading.read(ref);
@@ -118,13 +119,13 @@ public class Documents {
 
 	/**
 	 * The fingerprint of what a document says now, or of the version it names; empty
-	 * where there is no such document any more.
+	 * where there is no such document any more, or none that could ever be printed.
 	 */
 	public Optional<String> fingerprint(DocumentRef ref) {
 		try {
 			return Optional.of(this.reading.read(ref).edition().fingerprint());
 		}
-		catch (NotFoundException ex) {
+		catch (NotFoundException | RuleViolationException ex) {
 			return Optional.empty();
 		}
 	}

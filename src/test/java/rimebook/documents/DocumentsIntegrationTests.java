@@ -14,6 +14,7 @@ import java.util.UUID;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -415,6 +416,39 @@ class DocumentsIntegrationTests {
 		day.reopen();
 		assertThat(compared(certificates)).contains("is kept here as this sheet shows it, but version");
 		assertThat(compared(medals)).contains("is kept here as this sheet shows it, but version");
+	}
+
+	/** Nobody finds out by trying what a sheet would be that was never printed. */
+	@Test
+	void thereIsNoSheetToCompareOfWhatCouldNeverBePrinted() {
+		PaperDay day = PaperDay.placement(this.context);
+		DocumentRef medals = day.ref(DocumentKind.MEDALS);
+		DocumentRef certificates = new DocumentRef(DocumentKind.CERTIFICATES, medals.subject(), medals.version());
+		assertThat(this.documents.fingerprint(certificates)).isEmpty();
+		assertThat(new Visitor(this.port).open("/follow/paper/certificates/%s/%d/%s".formatted(medals.subject(),
+				medals.version(), this.documents.fingerprint(medals).orElseThrow().substring(0, 32)))
+			.text()).contains("There is no such document here.");
+	}
+
+	/** Whoever prints from a page that lay open prints what counts now. */
+	@Test
+	void anOpenListFollowsWhatCanBePrinted() {
+		PaperDay day = PaperDay.placement(this.context);
+		day.sign();
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String list = "/desk/documents/" + day.small.competition().id();
+		String live = follow(referee.open(list).document());
+		assertThat(referee.open(list).text()).contains("Certificates");
+		assertThat(referee.open(live).status()).isEqualTo(204);
+		day.reopen();
+		Visitor.Page now = referee.open(live);
+		assertThat(now.status()).isEqualTo(200);
+		assertThat(now.text()).contains("Medals").doesNotContain("Certificates");
+		assertThat(referee.open(follow(now.document())).status()).isEqualTo(204);
+	}
+
+	private static String follow(Document page) {
+		return page.getElementById("offered").attr("hx-get");
 	}
 
 	private String compared(DocumentRef ref) {

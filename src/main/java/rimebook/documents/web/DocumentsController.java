@@ -1,12 +1,16 @@
 package rimebook.documents.web;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -51,16 +55,41 @@ class DocumentsController {
 	@GetMapping("/{competition}")
 	String list(@PathVariable("competition") CompetitionId id, @RequestParam(defaultValue = "") String paper,
 			@RequestParam(defaultValue = "") String language, Model model) {
-		CompetitionView competition = this.competitions.competition(id);
-		model.addAttribute("competition", competition);
-		model.addAttribute("choice", PaperChoice.of(paper, language));
 		model.addAttribute("bundle", this.bundles.newest(id).orElse(null));
-		model.addAttribute("events",
-				this.competitions.events(id)
-					.stream()
-					.map((event) -> OfferedEvent.of(event, this.documents.offered(event)))
-					.toList());
+		fill(id, PaperChoice.of(paper, language), offered(id), model);
 		return "documents/list";
+	}
+
+	/**
+	 * What can be printed now, for a page that is open; nothing new where that is as it
+	 * was.
+	 * @param seen what the page shows
+	 */
+	@GetMapping("/{competition}/live")
+	@Nullable String live(@PathVariable("competition") CompetitionId id, @RequestParam(defaultValue = "") String paper,
+			@RequestParam(defaultValue = "") String language, @RequestParam(defaultValue = "") String seen,
+			HttpServletResponse response, Model model) {
+		List<OfferedEvent> offered = offered(id);
+		if (OfferedEvent.print(offered).equals(seen)) {
+			response.setStatus(HttpStatus.NO_CONTENT.value());
+			return null;
+		}
+		fill(id, PaperChoice.of(paper, language), offered, model);
+		return "documents/list :: offered";
+	}
+
+	private List<OfferedEvent> offered(CompetitionId id) {
+		return this.competitions.events(id)
+			.stream()
+			.map((event) -> OfferedEvent.of(event, this.documents.offered(event)))
+			.toList();
+	}
+
+	private void fill(CompetitionId id, PaperChoice choice, List<OfferedEvent> offered, Model model) {
+		model.addAttribute("competition", this.competitions.competition(id));
+		model.addAttribute("choice", choice);
+		model.addAttribute("events", offered);
+		model.addAttribute("print", OfferedEvent.print(offered));
 	}
 
 	@GetMapping("/{kind}/{subject}/{version}/sheet.pdf")

@@ -1,7 +1,10 @@
 package rimebook.documents.web;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
@@ -30,6 +33,20 @@ record OfferedEvent(EventView event, List<DocumentRef> whole, List<OfferedSegmen
 	/** Tell whether nothing can be printed yet. */
 	public boolean isEmpty() {
 		return this.whole.isEmpty() && this.segments.stream().allMatch((one) -> one.documents().isEmpty());
+	}
+
+	/** The same text as long as the page shows the same, whichever node is asked. */
+	static String print(List<OfferedEvent> all) {
+		String shown = all.stream().map(OfferedEvent::shown).collect(Collectors.joining("\n"));
+		return UUID.nameUUIDFromBytes(shown.getBytes(StandardCharsets.UTF_8)).toString();
+	}
+
+	private String shown() {
+		return Stream
+			.concat(Stream.of(this.event.name(), this.whole),
+					this.segments.stream().flatMap((one) -> Stream.of(one.segment().name(), one.documents())))
+			.map(Object::toString)
+			.collect(Collectors.joining("\n"));
 	}
 
 	/** What can be printed of one segment. */
