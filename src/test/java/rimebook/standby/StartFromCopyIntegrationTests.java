@@ -3,14 +3,18 @@ package rimebook.standby;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.stream.Stream;
 
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -29,24 +33,39 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 /** A laptop dies, another one goes on from the stick. */
 class StartFromCopyIntegrationTests {
 
+	@TempDir
+	private static Path firstPlace;
+
+	/** Never stops by itself; who starts another does not wait for it to die. */
+	private static ConfigurableApplicationContext first;
+
+	@TempDir
 	private Path place;
 
 	private Path stick;
 
 	private ConfigurableApplicationContext laptop;
 
+	@BeforeAll
+	static void startTheFirst() {
+		first = laptop(firstPlace);
+	}
+
+	@AfterAll
+	static void stopTheFirst() {
+		first.close();
+	}
+
 	@BeforeEach
 	void start() throws IOException {
-		this.place = Files.createTempDirectory("rimebook-from-copy");
 		this.stick = Files.createDirectory(this.place.resolve("stick"));
-		this.laptop = laptop("first");
+		this.laptop = first;
 	}
 
 	@AfterEach
-	void stop() throws IOException {
-		this.laptop.close();
-		try (Stream<Path> all = Files.walk(this.place)) {
-			all.sorted(Comparator.reverseOrder()).forEach((file) -> file.toFile().delete());
+	void stop() {
+		if (this.laptop != first) {
+			this.laptop.close();
 		}
 	}
 
@@ -59,9 +78,8 @@ class StartFromCopyIntegrationTests {
 		maker.look();
 		act("lost and unknown");
 		ServiceLife first = this.laptop.getBean(ServiceLives.class).current();
-		this.laptop.close();
 
-		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		this.laptop = second();
 		ServiceLife life = this.laptop.getBean(ServiceLives.class).current();
 		assertThat(life.number()).isEqualTo(2);
 		assertThat(life.id()).isNotEqualTo(first.id());
@@ -79,13 +97,13 @@ class StartFromCopyIntegrationTests {
 	@Test
 	void theSameCommandAgainLosesNothing() throws IOException {
 		maker().look();
-		this.laptop.close();
-		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		this.laptop = second();
 		act("done in the second life");
 		this.laptop.close();
-		this.laptop = laptop("second", "--from-copy=" + this.stick, "--from-copy-in-place-of=rimebook.mv.db");
+		this.laptop = second("--from-copy-in-place-of=rimebook.mv.db");
 		assertThat(this.laptop.getBean(ServiceLives.class).known()).hasSize(2);
-		assertThat(query("select after_text from record_line where action = 'service.tried'"))
+		assertThat(query("select max(after_text) from record_line where action = 'service.tried' and number = "
+				+ "(select max(number) from record_line where action = 'service.tried')"))
 			.isEqualTo("done in the second life");
 	}
 
@@ -112,8 +130,7 @@ class StartFromCopyIntegrationTests {
 		first.look();
 		act("lost with the first");
 		first.look();
-		this.laptop.close();
-		this.laptop = laptop("second", "--from-copy=" + this.stick);
+		this.laptop = second();
 		ServiceLife second = this.laptop.getBean(ServiceLives.class).current();
 		act("done at the second");
 		CopyNote newest = maker(Clock.offset(Clock.systemUTC(), Duration.ofHours(-1))).look().copy();
@@ -125,10 +142,12 @@ class StartFromCopyIntegrationTests {
 	}
 
 	@Test
-	void aDatabaseThatIsThereIsNeverReplacedInSilence() throws IOException {
+	void aDatabaseThatIsThereIsNeverReplacedInSilence() throws IOException, SQLException {
 		maker().look();
-		DatabaseFile there = file(this.laptop);
-		this.laptop.close();
+		DatabaseFile there = new DatabaseFile(this.place.resolve("second/rimebook.mv.db"), file(first).access());
+		DriverManager.getConnection("jdbc:h2:file:" + this.place.resolve("second/rimebook"), there.access().user(),
+				there.access().password())
+			.close();
 		StartFromCopy silent = new StartFromCopy(folder(), there, false, Clock.systemUTC());
 		assertThatThrownBy(silent::run).isInstanceOf(CopyRefusedException.class)
 			.hasMessageContaining("There is a database already")
@@ -164,8 +183,13 @@ class StartFromCopyIntegrationTests {
 		assertThat(this.place.resolve("third")).doesNotExist();
 	}
 
-	private ConfigurableApplicationContext laptop(String name, String... more) {
-		String url = "--spring.datasource.url=jdbc:h2:file:" + this.place.resolve(name).resolve("rimebook")
+	private ConfigurableApplicationContext second(String... more) {
+		return laptop(this.place.resolve("second"),
+				Stream.concat(Stream.of("--from-copy=" + this.stick), Stream.of(more)).toArray(String[]::new));
+	}
+
+	private static ConfigurableApplicationContext laptop(Path folder, String... more) {
+		String url = "--spring.datasource.url=jdbc:h2:file:" + folder.resolve("rimebook")
 				+ ";WRITE_DELAY=0;LOCK_TIMEOUT=10000;DB_CLOSE_ON_EXIT=FALSE";
 		return new SpringApplicationBuilder(RimebookApplication.class).properties("server.port=0")
 			.run(Stream.concat(Stream.of(url), Stream.of(more)).toArray(String[]::new));
