@@ -259,6 +259,28 @@ class CorrectionsIntegrationTests {
 			.contains("Rule 123 paragraph 4.A.i). (Rimebook, by rule)");
 	}
 
+	/**
+	 * Whoever has the page open sees what waits for a second name, and what became of it.
+	 */
+	@Test
+	void anOpenPageFollows() {
+		SmallCompetition day = twoTeams();
+		Visitor accountant = Crew.visitor(this.context, Role.ACCOUNTANT);
+		String live = follow(accountant.open("/desk/protests/" + day.segment(1)));
+		assertThat(accountant.open(live).status()).isEqualTo(204);
+		CorrectionView proposed = propose(day, day.performances(1).get(1), 0);
+		Visitor.Page waits = accountant.open(live);
+		assertThat(waits.text()).contains("waiting for a second name");
+		String then = follow(waits);
+		assertThat(accountant.open(then).status()).isEqualTo(204);
+		this.corrections.reject(proposed.id(), proposed.version(), "It was right", REFEREE);
+		assertThat(accountant.open(then).text()).contains("turned down").doesNotContain("waiting for a second name");
+	}
+
+	private static String follow(Visitor.Page page) {
+		return page.document().getElementById("overview").attr("hx-get");
+	}
+
 	/** Before there were keys, the English words alone were kept. */
 	@Test
 	void whyAProtestWasNotHeardBeforeThereWereKeysIsSaidAsItStands() {

@@ -145,8 +145,9 @@ class StartFromCopyIntegrationTests {
 	void aDatabaseThatIsThereIsNeverReplacedInSilence() throws IOException, SQLException {
 		maker().look();
 		DatabaseFile there = new DatabaseFile(this.place.resolve("second/rimebook.mv.db"), file(first).access());
-		DriverManager.getConnection("jdbc:h2:file:" + this.place.resolve("second/rimebook"), there.access().user(),
-				there.access().password())
+		DriverManager
+			.getConnection("jdbc:h2:file:" + this.place.resolve("second/rimebook"), there.access().user(),
+					there.access().password())
 			.close();
 		StartFromCopy silent = new StartFromCopy(folder(), there, false, Clock.systemUTC());
 		assertThatThrownBy(silent::run).isInstanceOf(CopyRefusedException.class)

@@ -4,7 +4,11 @@ import java.time.Instant;
 import java.util.Arrays;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.CacheControl;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -48,10 +52,31 @@ class ProtestsController {
 
 	@GetMapping
 	String overview(@PathVariable SegmentId segment, HttpServletRequest request, Model model) {
-		model.addAttribute("page", this.pages.of(segment));
+		fill(this.pages.of(segment), request, model);
+		return "protests/overview";
+	}
+
+	/**
+	 * The same for a page that is open; nothing new where it is as it was.
+	 * @param seen the print of what the page shows
+	 */
+	@GetMapping("/live")
+	@Nullable String follow(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String seen,
+			HttpServletRequest request, HttpServletResponse response, Model model) {
+		response.setHeader(HttpHeaders.CACHE_CONTROL, CacheControl.noStore().getHeaderValue());
+		ProtestsPage page = this.pages.of(segment);
+		if (page.print().equals(seen)) {
+			response.setStatus(HttpStatus.NO_CONTENT.value());
+			return null;
+		}
+		fill(page, request, model);
+		return "protests/overview :: overview";
+	}
+
+	private static void fill(ProtestsPage page, HttpServletRequest request, Model model) {
+		model.addAttribute("page", page);
 		model.addAttribute("mayCorrect", RestrictedAct.CORRECT.isOf(request));
 		model.addAttribute("mayDecide", RestrictedAct.DECIDE.isOf(request));
-		return "protests/overview";
 	}
 
 	@GetMapping("/new")

@@ -26,6 +26,11 @@ import rimebook.tabulation.Hundredths;
 record ProtestsPage(SegmentPlace at, @Nullable SegmentResultView result, List<ProtestLine> protests,
 		List<CorrectionLine> corrections, List<SegmentResultView.Posting> postings) {
 
+	/** A short print of everything shown; the same on every node and after a restart. */
+	public String print() {
+		return Integer.toHexString(toString().hashCode());
+	}
+
 	/** The posting that a protest is against, {@code null} before the first. */
 	public SegmentResultView.@Nullable Posting posting(ProtestView protest) {
 		return this.postings.stream()
