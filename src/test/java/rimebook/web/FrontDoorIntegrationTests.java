@@ -280,10 +280,12 @@ class FrontDoorIntegrationTests {
 	@ParameterizedTest
 	@ValueSource(strings = { "/", "/sign-in", "/judge", "/desk", "/api/nowhere", "/css/rimebook.css" })
 	void everyAnswerForbidsDevicesAndForeignWindows(String path) throws Exception {
-		HttpHeaders headers = get(path).headers();
+		HttpHeaders headers = send(overHttps(path)).headers();
 		assertThat(headers.firstValue("permissions-policy").orElseThrow()).contains("camera=()", "microphone=()",
 				"geolocation=()");
 		assertThat(headers.firstValue("cross-origin-opener-policy")).hasValue("same-origin");
+		assertThat(get(path).headers().firstValue("cross-origin-opener-policy")).as("without TLS it is not heeded")
+			.isEmpty();
 		assertThat(headers.firstValue("content-security-policy").orElseThrow()).contains("frame-ancestors 'none'");
 	}
 
