@@ -3,6 +3,7 @@ package rimebook.panels;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
@@ -109,6 +110,11 @@ public class Panels {
 	/** The places that an event's panel has, filled or not, in order. */
 	public List<SeatPlace> places(EventId event) {
 		return SeatPlace.of(this.competitions.event(event));
+	}
+
+	/** The events of all competitions in whose panels somebody sits. */
+	public Set<EventId> taken() {
+		return this.views.taken();
 	}
 
 	/** The panel of an event. */

@@ -3,11 +3,14 @@ package rimebook.panels;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Component;
 
 import rimebook.accounts.SeatCodes;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 
 /** Seats with their codes and tablets, in the order of the panel. */
@@ -40,6 +43,11 @@ class SeatReader {
 	PanelView panel(EventView event) {
 		List<Seat> used = used(event);
 		return new PanelView(event.id(), of(used), empty(event, used));
+	}
+
+	/** The events in whose panels somebody sits, asked once for all of them. */
+	Set<EventId> taken() {
+		return this.seats.taken().stream().map(EventId::new).collect(Collectors.toSet());
 	}
 
 	/** The places that must be filled and are not. */

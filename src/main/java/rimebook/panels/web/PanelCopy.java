@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -37,10 +38,11 @@ class PanelCopy {
 
 	/** The events in whose panels somebody sits, those of the same competition first. */
 	List<Choice> offered(EventView into) {
+		Set<EventId> taken = this.panels.taken();
 		return this.competitions.all()
 			.stream()
 			.sorted((one, other) -> Boolean.compare(isOf(other, into), isOf(one, into)))
-			.flatMap((competition) -> offered(competition, into))
+			.flatMap((competition) -> offered(competition, into, taken))
 			.toList();
 	}
 
@@ -48,10 +50,10 @@ class PanelCopy {
 		return competition.id().equals(event.competition());
 	}
 
-	private Stream<Choice> offered(CompetitionView competition, EventView into) {
+	private Stream<Choice> offered(CompetitionView competition, EventView into, Set<EventId> taken) {
 		return this.competitions.events(competition.id())
 			.stream()
-			.filter((event) -> !event.id().equals(into.id()) && !sitting(event.id()).isEmpty())
+			.filter((event) -> !event.id().equals(into.id()) && taken.contains(event.id()))
 			.map((event) -> Choice.of(event.id(),
 					isOf(competition, into) ? event.name() : event.name() + ", " + competition.name()));
 	}
