@@ -23,4 +23,9 @@ class EventReader {
 		return new EventFacts(event, this.segments.all(event), table);
 	}
 
+	/** What there is to tell of an event before its standing. */
+	Tidings tidings(EventFacts facts) {
+		return this.segments.tidings(facts);
+	}
+
 }

@@ -13,6 +13,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /** The list of competitions, and a competition's and an event's own page. */
 @Controller
@@ -58,7 +59,9 @@ class FollowController {
 		this.pages.answer(request, response, competition, "live/competition", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
-			return page.follows(view, segments(events)).with("events", events);
+			return page.follows(view, segments(events))
+				.with("events", events)
+				.tells(view, view.name(), Tidings.ofCompetition(events));
 		});
 	}
 
@@ -69,6 +72,7 @@ class FollowController {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			return page.follows(view, facts.event().segments())
+				.tells(view, facts.event().name(), this.events.tidings(facts))
 				.with("facts", facts)
 				.with("anchor", this.anchors.of((facts.table() != null) ? facts.table().version() : null))
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
@@ -83,7 +87,9 @@ class FollowController {
 			List<EventView> all = this.published.events(view);
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
+			Sentence headline = (board != null) ? board.headline() : Sentence.NONE;
 			return page.with("board", board)
+				.tells(view, view.name(), Tidings.of(headline))
 				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}

@@ -43,6 +43,17 @@ record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<Str
 		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
 	}
 
+	/**
+	 * The page tells how things stand, in its title, too.
+	 * @param name what it is about
+	 */
+	PageModel tells(CompetitionView competition, String name, Tidings tidings) {
+		String said = tidings.headline().in(locale());
+		String news = said.isEmpty() ? "" : " – " + said.replaceFirst("\\.$", "");
+		String whose = name.equals(competition.name()) ? "" : " · " + competition.name();
+		return with("tidings", tidings).with("title", name + news + whose);
+	}
+
 	private Links links() {
 		return new Links(this.base, this.key.pageLanguage());
 	}

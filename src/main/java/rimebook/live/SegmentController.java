@@ -51,7 +51,11 @@ class SegmentController {
 	void standing(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		Address address = new Address(competition, event, segment);
-		answer(request, response, address, "live/segment", (page) -> page);
+		answer(request, response, address, "live/segment", (page) -> {
+			SegmentFacts facts = facts(page);
+			return page.tells(competition(page), Headline.title(event(page), facts.segment()),
+					this.reader.tidings(event(page), facts));
+		});
 	}
 
 	@GetMapping("/order")
@@ -82,6 +86,14 @@ class SegmentController {
 	/** What the page of a segment always has, see {@link #answer}. */
 	private static SegmentFacts facts(PageModel page) {
 		return (SegmentFacts) Objects.requireNonNull(page.model().get("facts"));
+	}
+
+	private static EventView event(PageModel page) {
+		return (EventView) Objects.requireNonNull(page.model().get("event"));
+	}
+
+	private static CompetitionView competition(PageModel page) {
+		return (CompetitionView) Objects.requireNonNull(page.model().get("competition"));
 	}
 
 	private PageModel withVersions(PageModel page) {

@@ -76,8 +76,9 @@ class LivePagesBrowserTests {
 			assertThat(page.evaluate("window.sameDocument")).isEqualTo(true);
 			assertThat(page.evaluate("document.getElementById('" + opened + "').open")).isEqualTo(true);
 			assertThat(page.evaluate("document.activeElement.closest('details').id")).isEqualTo(opened);
-			assertThat(page.evaluate("document.getElementById('heard').textContent"))
-				.isEqualTo("New standing after 10 of 12 teams: Alder leads.");
+			assertThat(page.evaluate("document.getElementById('heard').textContent")).isEqualTo(
+					"With two teams left, Alder leads the event; to be first, Alder needs 2nd place alone or better"
+							+ " in this segment.");
 			assertThat(complaints).isEmpty();
 		}
 	}
