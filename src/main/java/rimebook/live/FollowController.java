@@ -73,6 +73,7 @@ class FollowController {
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			return page.follows(view, facts.event().segments())
 				.tells(view, facts.event().name(), this.events.tidings(facts))
+				.with("why", page.links().why(view, facts.event()))
 				.with("facts", facts)
 				.with("anchor", this.anchors.of((facts.table() != null) ? facts.table().version() : null))
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());

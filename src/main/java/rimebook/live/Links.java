@@ -44,6 +44,21 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition, event, segment) + "/versions/" + number);
 	}
 
+	/** A segment in pictures. */
+	public String pictures(CompetitionView competition, EventView event, SegmentView segment) {
+		return at(path(competition, event, segment) + "/pictures");
+	}
+
+	/** Where two teams of a segment are put beside each other. */
+	public WhyLinks why(CompetitionView competition, EventView event, SegmentView segment) {
+		return new WhyLinks(this.base + path(competition, event, segment) + "/why", this.pageLanguage);
+	}
+
+	/** The same in an event. */
+	public WhyLinks why(CompetitionView competition, EventView event) {
+		return new WhyLinks(this.base + path(competition, event) + "/why", this.pageLanguage);
+	}
+
 	/** What this browser kept of the record. */
 	public String recordSeen() {
 		return at("/record-seen");

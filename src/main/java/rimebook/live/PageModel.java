@@ -54,7 +54,8 @@ record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<Str
 		return with("tidings", tidings).with("title", name + news + whose);
 	}
 
-	private Links links() {
+	/** The addresses that it leads to. */
+	Links links() {
 		return new Links(this.base, this.key.pageLanguage());
 	}
 

@@ -16,6 +16,8 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.live.pictures.Grid;
+import rimebook.live.pictures.Strips;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
 import rimebook.shared.NotFoundException;
@@ -62,6 +64,21 @@ class SegmentController {
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page);
+	}
+
+	/** What people rather look at than read. */
+	@GetMapping("/pictures")
+	void pictures(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, new Address(competition, event, segment), "live/pictures", (page) -> {
+			ResultVersion version = facts(page).version();
+			if (version == null) {
+				return page.with("course", null);
+			}
+			return page.with("course", Courses.of(this.standings.versions(facts(page).segment().id())))
+				.with("strips", Strips.of(version.standing()))
+				.with("grid", Grid.of(version.standing()));
+		});
 	}
 
 	@GetMapping("/versions")
@@ -113,6 +130,7 @@ class SegmentController {
 				.with("facts", facts)
 				.with("fromMemory", this.ruleSets.fromMemory(event).size());
 			page.with("anchor", this.anchors.of(facts.version()));
+			page.with("why", page.links().why(competition, event, segment));
 			page.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
 			page.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
 			return more.apply(page);

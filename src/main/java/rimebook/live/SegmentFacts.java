@@ -87,6 +87,12 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 		return (this.version != null) ? StandingTable.of(this.version) : null;
 	}
 
+	/** Tell whether a team stands in it. */
+	public boolean has(String entry) {
+		return this.version != null
+				&& this.version.standing().rows().stream().anyMatch((row) -> row.entry().equals(entry));
+	}
+
 	int position() {
 		return this.segment.position();
 	}

@@ -58,6 +58,11 @@ class SegmentReader {
 		return Tidings.ofEvent(facts, (told != null) ? last(told) : null);
 	}
 
+	/** Tell whether a team is, or was, entered in an event. */
+	boolean knows(EventView event, String entry) {
+		return this.entries.ofEvent(event.id()).stream().anyMatch((one) -> one.id().toString().equals(entry));
+	}
+
 	private @Nullable String last(SegmentFacts facts) {
 		return (facts.version() != null) ? this.standings.lastSkated(facts.segment().id()).orElse(null) : null;
 	}

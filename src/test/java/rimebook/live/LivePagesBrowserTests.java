@@ -37,6 +37,10 @@ class LivePagesBrowserTests {
 
 	private static final String FREE = "/follow/fjord-days/junior/free-skating";
 
+	private static final String ALDER = "00000000-0000-7000-8000-000000000064";
+
+	private static final String BIRCH = "00000000-0000-7000-8000-000000000065";
+
 	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
 
 	private final Browsers screens;
@@ -215,6 +219,33 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/** Two lists and a button, and an address that can be handed on. */
+	@Test
+	void twoTeamsAreComparedWithoutJavaScript() {
+		try (Page page = open(FREE + "/why?lang=fr", 390,
+				new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+			page.locator("#why-one").selectOption(ALDER);
+			page.locator("#why-other").selectOption(BIRCH);
+			page.locator(".choose button").click();
+			assertThat(page.url()).endsWith(FREE + "/why/" + ALDER + "/" + BIRCH + "?lang=fr");
+			assertThat(page.locator(".herald").textContent()).contains("devance");
+		}
+	}
+
+	/** The same words in the title, in the live region and on top. */
+	@Test
+	void titleFollowsTheHeadline() {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			String said = page.locator(".herald > :last-child").textContent();
+			assertThat(page.evaluate("document.getElementById('heard').textContent")).isEqualTo(said);
+			assertThat(page.title())
+				.isEqualTo("Junior, Free skating – " + said.replaceFirst("\\.$", "") + " · Fjord Days · Rimebook");
+		}
+	}
+
 	@Test
 	void opensWithTheKeyboardAlone() {
 		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
@@ -228,8 +259,8 @@ class LivePagesBrowserTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "/", "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order",
-			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi",
-			"/follow/fjord-days/board" })
+			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi", FREE + "/pictures",
+			FREE + "/why", FREE + "/why/" + ALDER + "/" + BIRCH, "/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
 		try (Page page = open(path, 320, new Browser.NewContextOptions())) {
 			List<String> complaints = complaints(page);
