@@ -9,7 +9,6 @@ import org.springframework.stereotype.Component;
 import rimebook.competition.EventView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
-import rimebook.wording.Sentence;
 
 /**
  * Chooses what the big screen shows: the team on the ice; between two teams the segment
@@ -37,12 +36,9 @@ class Board {
 
 	private BoardView view(EventView event, SegmentFacts facts) {
 		ResultVersion whole = this.standings.latest(event.id()).orElse(null);
-		Sentence headline = Headline.ofSegment(event, facts, whole);
-		if (facts.version() == null) {
-			return BoardView.of(event, facts, headline, null, null);
-		}
-		String last = this.standings.lastSkated(facts.segment().id()).orElse(null);
-		return BoardView.of(event, facts, headline, last, (facts.segment().position() > 1) ? whole : null);
+		String last = (facts.version() != null) ? this.standings.lastSkated(facts.segment().id()).orElse(null) : null;
+		return BoardView.of(event, facts, Tidings.ofSegment(event, facts, whole, last), last,
+				(facts.segment().position() > 1) ? whole : null);
 	}
 
 }

@@ -13,7 +13,6 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
-import rimebook.wording.Sentence;
 
 /** The list of competitions, and a competition's and an event's own page. */
 @Controller
@@ -88,9 +87,8 @@ class FollowController {
 			List<EventView> all = this.published.events(view);
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
-			Sentence headline = (board != null) ? board.headline() : Sentence.NONE;
 			return page.with("board", board)
-				.tells(view, view.name(), Tidings.of(headline))
+				.tells(view, view.name(), (board != null) ? board.tidings() : Tidings.NONE)
 				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}

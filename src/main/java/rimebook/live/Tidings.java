@@ -22,6 +22,9 @@ import rimebook.wording.Sentence;
 record Tidings(Sentence headline, Certainty certainty, @Nullable JustIn justIn, List<Standing.Row> winners,
 		boolean inEvent) {
 
+	/** Nothing to tell. */
+	static final Tidings NONE = new Tidings(Sentence.NONE, Certainty.NONE, null, List.of(), false);
+
 	private static final int WINNING_PLACES = 3;
 
 	Tidings {
@@ -60,11 +63,6 @@ record Tidings(Sentence headline, Certainty certainty, @Nullable JustIn justIn, 
 		return new Tidings(Headline.ofEvent(facts),
 				(whole != null && !facts.event().isCancelled()) ? certainty(new Claim(true, whole)) : Certainty.NONE,
 				null, List.of(), true);
-	}
-
-	/** Tell one sentence alone. */
-	static Tidings of(Sentence headline) {
-		return new Tidings(headline, Certainty.NONE, null, List.of(), false);
 	}
 
 	/** Tell of a competition. */
