@@ -2,10 +2,8 @@ package rimebook.live;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
@@ -77,20 +75,11 @@ final class Headline {
 		if (held.stream().allMatch(EventFacts::isOfficial)) {
 			return Sentence.of("headline.competition.official", held.size());
 		}
-		return watched(held).orElseGet(() -> Sentence.of("headline.competition.none"));
-	}
-
-	private static Optional<Sentence> watched(List<EventFacts> held) {
-		return held.stream()
-			.flatMap((facts) -> facts.segments().stream().map((segment) -> new Watched(facts, segment)))
-			.filter((watched) -> watched.segment().result() != null)
-			.max(Comparator.comparing(Watched::segment, SegmentFacts.MOST_WATCHED))
+		return Watched.of(held)
 			.map((watched) -> Sentence.of("headline.of", watched.facts().event().name(),
 					watched.segment().segment().name(),
-					ofSegment(watched.facts().event(), watched.segment(), watched.facts().version())));
-	}
-
-	private record Watched(EventFacts facts, SegmentFacts segment) {
+					ofSegment(watched.facts().event(), watched.segment(), watched.facts().version())))
+			.orElseGet(() -> Sentence.of("headline.competition.none"));
 	}
 
 	private static Sentence started(SegmentFacts facts) {

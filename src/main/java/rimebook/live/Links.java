@@ -44,6 +44,26 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition, event, segment) + "/versions/" + number);
 	}
 
+	/** Where teams are found by typing. */
+	public String find(CompetitionView competition) {
+		return at(path(competition) + "/find");
+	}
+
+	/** Where the form of that search is sent. */
+	public String ask(CompetitionView competition) {
+		return this.base + path(competition) + "/find/ask";
+	}
+
+	/** A team's own page. */
+	public String team(CompetitionView competition, String entry) {
+		return at(path(competition) + "/team/" + entry);
+	}
+
+	/** The language to be sent along with a form, empty for none. */
+	public String language() {
+		return this.pageLanguage.chosen() ? this.pageLanguage.locale().getLanguage() : "";
+	}
+
 	/** A segment in pictures. */
 	public String pictures(CompetitionView competition, EventView event, SegmentView segment) {
 		return at(path(competition, event, segment) + "/pictures");

@@ -221,7 +221,8 @@ final class CrawledPlaces {
 				"segment", List.of(segment.slug()), "sheet", List.of(sheet(small, segment)), "number",
 				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
 						(number) -> number),
-				"one", words(small.entries().stream().limit(1), EntryView::id), "other",
+				"entry", words(small.entries().stream().limit(1), EntryView::id), "name", List.of("a"), "one",
+				words(small.entries().stream().limit(1), EntryView::id), "other",
 				words(small.entries().stream().skip(1).limit(1), EntryView::id));
 	}
 

@@ -67,7 +67,8 @@ class PagesCrawlIntegrationTests {
 
 	/** Nobody has such a link, or it only leads on to another. */
 	private static final Set<String> NEVER_OPEN = Set.of("/set-up/no-such-token",
-			"/follow/{competition}/{event}/why/ask", "/follow/{competition}/{event}/{segment}/why/ask");
+			"/follow/{competition}/{event}/why/ask", "/follow/{competition}/{event}/{segment}/why/ask",
+			"/follow/{competition}/find/ask");
 
 	@Autowired
 	private MockMvcTester mvc;

@@ -238,6 +238,26 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/**
+	 * Kept on the device: a button on the team's page, a card on that of the competition.
+	 */
+	@Test
+	void teamIsFoundByTypingAndFollowed() {
+		try (Page page = open("/follow/fjord-days/find", 390, new Browser.NewContextOptions())) {
+			page.locator("#find-name").pressSequentially("ALD");
+			assertThat(page.locator(".teams li:visible").allTextContents()).hasSize(1)
+				.first()
+				.asString()
+				.contains("Alder");
+			page.locator(".teams li:visible a").click();
+			page.locator("#follow-team").click();
+			page.navigate("/follow/fjord-days");
+			page.locator("#followed .team-card").waitFor();
+			assertThat(page.locator("#followed").textContent()).contains("Alder", "Free skating");
+			Looks.expectNoFinding(page);
+		}
+	}
+
 	/** The same words in the title, in the live region and on top. */
 	@Test
 	void titleFollowsTheHeadline() {
@@ -266,7 +286,8 @@ class LivePagesBrowserTests {
 	@ParameterizedTest
 	@ValueSource(strings = { "/", "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order",
 			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi", FREE + "/pictures",
-			FREE + "/why", FREE + "/why" + PAIR, "/follow/fjord-days/board" })
+			FREE + "/why", FREE + "/why" + PAIR, "/follow/fjord-days/find",
+			"/follow/fjord-days/team/00000000-0000-7000-8000-000000000064", "/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
 		try (Page page = open(path.replace(PAIR, pair()), 320, new Browser.NewContextOptions())) {
 			List<String> complaints = complaints(page);

@@ -247,6 +247,36 @@ class PublicPagesIntegrationTests {
 	}
 
 	@Test
+	void teamsAreFoundByAnyPartOfTheirName() {
+		assertThat(location("/follow/fjord-days/find/ask?name=%C3%81lder!&lang=fr"))
+			.isEqualTo("/follow/fjord-days/find/named/alder?lang=fr");
+		assertThat(location("/follow/fjord-days/find/ask?name=%20")).isEqualTo("/follow/fjord-days/find");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/alder").body()).contains(">Alder<")
+			.doesNotContain(">Juniper<");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/clubj").body()).contains(">Juniper<");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/xyz").body()).contains("is called “xyz”");
+		assertThat(this.visitor.get("/follow/fjord-days/find").body().split("class=\"segment-name\"", -1)).hasSize(13);
+	}
+
+	@Test
+	void teamHasAPageWithAllThatIsPublicOfIt() {
+		String last = this.stage.free().lastSkated().orElseThrow();
+		assertThat(this.visitor.get("/follow/fjord-days/team/" + last).body()).contains("Short programme",
+				"Free skating", "Has skated", "in the event", "Judges in the majority");
+		assertThat(this.visitor.get("/follow/fjord-days/team/00000000-0000-0000-0000-000000000000").statusCode())
+			.isEqualTo(404);
+		assertThat(this.visitor.get("/follow/fjord-days/team/no-team").statusCode()).isBetween(400, 404);
+		assertThat(this.visitor.get("/follow/hollow-days/team/" + last).statusCode()).isEqualTo(404);
+	}
+
+	@Test
+	void firstPageOfACompetitionSaysWhatIsNow() {
+		assertThat(this.visitor.get("/follow/fjord-days").body()).contains("On the ice now", "Just in",
+				FREE + "#entry-" + this.stage.free().lastSkated().orElseThrow());
+		assertThat(this.visitor.get("/").body()).contains("Junior, Free skating: With three teams left");
+	}
+
+	@Test
 	void picturesHaveTheirFiguresBehindThem() {
 		String page = this.visitor.get(FREE + "/pictures").body();
 		assertThat(page.split("<svg", -1)).hasSizeGreaterThan(18);
