@@ -1,6 +1,5 @@
 package rimebook.live;
 
-import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,10 +18,6 @@ import rimebook.results.Standings;
 @Component
 class Board {
 
-	private static final Comparator<BoardView> LATEST = Comparator.<BoardView, Boolean>comparing(Board::isOnIce)
-		.thenComparing(Board::isUnderWay)
-		.thenComparing(Board::published);
-
 	private final SegmentReader reader;
 
 	private final Standings standings;
@@ -36,30 +31,14 @@ class Board {
 		return events.stream()
 			.flatMap((event) -> this.reader.all(event).stream().map((facts) -> view(event, facts)))
 			.filter((view) -> view.facts().result() != null)
-			.max(LATEST);
+			.max(Comparator.comparing(BoardView::facts, SegmentFacts.MOST_WATCHED));
 	}
 
 	private BoardView view(EventView event, SegmentFacts facts) {
-		ResultVersion version = facts.version();
-		if (version == null) {
-			return BoardView.of(event, facts, null, null);
-		}
-		String last = this.standings.lastSkated(facts.segment().id()).orElse(null);
-		ResultVersion combined = (facts.segment().position() > 1) ? this.standings.latest(event.id()).orElse(null)
-				: null;
-		return BoardView.of(event, facts, last, combined);
-	}
-
-	private static boolean isOnIce(BoardView view) {
-		return view.facts().onIce() != null;
-	}
-
-	private static boolean isUnderWay(BoardView view) {
-		return view.facts().phase() == SegmentFacts.Phase.UNDER_WAY;
-	}
-
-	private static Instant published(BoardView view) {
-		return (view.facts().version() != null) ? view.facts().version().publishedAt() : Instant.EPOCH;
+		ResultVersion whole = this.standings.latest(event.id()).orElse(null);
+		String last = (facts.version() != null) ? this.standings.lastSkated(facts.segment().id()).orElse(null) : null;
+		return BoardView.of(event, facts, Tidings.ofSegment(event, facts, whole, last), last,
+				(facts.segment().position() > 1) ? whole : null);
 	}
 
 }

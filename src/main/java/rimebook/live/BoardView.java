@@ -12,12 +12,13 @@ import rimebook.results.ResultVersion;
  *
  * @param event the event that is on
  * @param facts the segment that is on
+ * @param tidings the state of things
  * @param last the team that was marked last, {@code null} before the first
  * @param placed the teams that have a place in the segment, in order
  * @param inEvent the teams that have a place in the event, in order; empty in its first
  * segment, where the event is not ahead of it
  */
-record BoardView(EventView event, SegmentFacts facts, StandingTable.@Nullable Line last,
+record BoardView(EventView event, SegmentFacts facts, Tidings tidings, StandingTable.@Nullable Line last,
 		List<StandingTable.Line> placed, List<StandingTable.Line> inEvent) {
 
 	/** More lines cannot be read from the stands. */
@@ -30,14 +31,16 @@ record BoardView(EventView event, SegmentFacts facts, StandingTable.@Nullable Li
 
 	/**
 	 * Lay out a segment.
+	 * @param tidings the state of things
 	 * @param last the entry that was marked last
 	 * @param combined the standing of the event, {@code null} for none to show
 	 */
-	static BoardView of(EventView event, SegmentFacts facts, @Nullable String last, @Nullable ResultVersion combined) {
+	static BoardView of(EventView event, SegmentFacts facts, Tidings tidings, @Nullable String last,
+			@Nullable ResultVersion combined) {
 		List<StandingTable.Line> lines = (facts.version() != null) ? StandingTable.of(facts.version()).lines()
 				: List.of();
 		List<StandingTable.Line> inEvent = (combined != null) ? StandingTable.of(combined).lines() : List.of();
-		return new BoardView(event, facts,
+		return new BoardView(event, facts, tidings,
 				lines.stream().filter((line) -> line.row().entry().equals(last)).findFirst().orElse(null),
 				placed(lines), placed(inEvent));
 	}

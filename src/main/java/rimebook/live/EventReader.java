@@ -23,4 +23,14 @@ class EventReader {
 		return new EventFacts(event, this.segments.all(event), table);
 	}
 
+	/** What there is to tell of the segment on which most eyes are. */
+	Tidings tidings(Watched watched) {
+		return this.segments.tidings(watched.facts().event(), watched.segment());
+	}
+
+	/** What there is to tell of an event before its standing. */
+	Tidings tidings(EventFacts facts) {
+		return this.segments.tidings(facts);
+	}
+
 }

@@ -15,6 +15,7 @@ import rimebook.audit.Anchor;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
+import rimebook.live.pictures.Course;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.wording.Sentence;
@@ -57,8 +58,10 @@ final class Feed {
 	record CompetitionList(List<CompetitionItem> competitions) {
 	}
 
-	/** One competition with its events. */
-	record CompetitionBody(CompetitionItem competition, List<EventItem> events) {
+	/**
+	 * One competition with its events; the headline says how things stand, in English.
+	 */
+	record CompetitionBody(CompetitionItem competition, List<EventItem> events, String headline) {
 	}
 
 	/** An event without its standing. */
@@ -86,12 +89,53 @@ final class Feed {
 	}
 
 	/** One event with its combined standing. */
-	record EventBody(CompetitionItem competition, EventItem event, @Nullable StandingBody standing) {
+	record EventBody(CompetitionItem competition, EventItem event, @Nullable StandingBody standing, String headline,
+			@Nullable JustInBody justIn) {
 	}
 
 	/** One segment with a standing. */
-	record SegmentBody(CompetitionItem competition, String event, SegmentItem segment,
-			@Nullable StandingBody standing) {
+	record SegmentBody(CompetitionItem competition, String event, SegmentItem segment, @Nullable StandingBody standing,
+			String headline, @Nullable JustInBody justIn) {
+	}
+
+	/** The team that was marked last, until the next is or the result is posted. */
+	record JustInBody(String entry, String team, @Nullable Integer place, String changed) {
+
+		static @Nullable JustInBody ofNullable(@Nullable JustIn news) {
+			return (news == null) ? null : new JustInBody(news.entry(), news.line().row().team(),
+					news.line().row().place(), news.changed().english());
+		}
+
+	}
+
+	/** Two teams of a standing; which of them is ahead, and why. */
+	record WhyBody(int version, String state, String ahead, String behind, boolean level, String why,
+			@Nullable Integer placeAhead, @Nullable Integer placeBehind) {
+
+		static WhyBody of(ResultVersion version, Beside pair) {
+			Standing.Row one = pair.one().row();
+			Standing.Row other = pair.other().row();
+			return new WhyBody(version.number(), version.state().name(), one.entry(), other.entry(), pair.isLevel(),
+					pair.why().english(), one.place(), other.place());
+		}
+
+	}
+
+	/** The places of all teams after each team of a segment. */
+	record CourseBody(List<Integer> afterTeams, int flips, List<TrackBody> teams) {
+
+		static CourseBody of(Course course) {
+			return new CourseBody(course.steps(), course.flips(),
+					course.lines()
+						.stream()
+						.map((line) -> new TrackBody(line.row().entry(), line.row().team(), line.places()))
+						.toList());
+		}
+
+	}
+
+	/** One team; a place is {@code null} where it had none. */
+	record TrackBody(String entry, String team, List<@Nullable Integer> places) {
 	}
 
 	/** A published version. */

@@ -1,7 +1,9 @@
 package rimebook.live;
 
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -9,10 +11,12 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
+import rimebook.competition.CompetitionState;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.wording.Sentence;
 
 /** The list of competitions, and a competition's and an event's own page. */
 @Controller
@@ -42,8 +46,15 @@ class FollowController {
 
 	@GetMapping("/")
 	void home(HttpServletRequest request, HttpServletResponse response) throws IOException {
-		this.pages.answer(request, response, null, "live/home",
-				(page) -> page.with("competitions", this.published.competitions()));
+		this.pages.answer(request, response, null, "live/home", (page) -> {
+			List<CompetitionView> competitions = this.published.competitions();
+			Map<String, Sentence> headlines = new HashMap<>();
+			competitions.stream()
+				.filter((view) -> view.state() == CompetitionState.RUNNING)
+				.forEach((view) -> headlines.put(view.slug(),
+						Headline.ofCompetition(this.published.events(view).stream().map(this.events::read).toList())));
+			return page.with("competitions", competitions).with("headlines", headlines);
+		});
 	}
 
 	/** What the browser kept of the record; only the browser knows. */
@@ -58,7 +69,12 @@ class FollowController {
 		this.pages.answer(request, response, competition, "live/competition", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
-			return page.follows(view, segments(events)).with("events", events);
+			Watched watched = Watched.of(events).orElse(null);
+			return page.follows(view, segments(events))
+				.with("events", events)
+				.with("watched", watched)
+				.with("news", (watched != null) ? this.events.tidings(watched) : Tidings.NONE)
+				.tells(view, view.name(), Tidings.ofCompetition(events));
 		});
 	}
 
@@ -69,6 +85,8 @@ class FollowController {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			return page.follows(view, facts.event().segments())
+				.tells(view, facts.event().name(), this.events.tidings(facts))
+				.with("why", page.links().why(view, facts.event()))
 				.with("facts", facts)
 				.with("anchor", this.anchors.of((facts.table() != null) ? facts.table().version() : null))
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
@@ -84,6 +102,7 @@ class FollowController {
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
 			return page.with("board", board)
+				.tells(view, view.name(), (board != null) ? board.tidings() : Tidings.NONE)
 				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}

@@ -44,6 +44,41 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition, event, segment) + "/versions/" + number);
 	}
 
+	/** Where teams are found by typing. */
+	public String find(CompetitionView competition) {
+		return at(path(competition) + "/find");
+	}
+
+	/** Where the form of that search is sent. */
+	public String ask(CompetitionView competition) {
+		return this.base + path(competition) + "/find/ask";
+	}
+
+	/** A team's own page. */
+	public String team(CompetitionView competition, String entry) {
+		return at(path(competition) + "/team/" + entry);
+	}
+
+	/** The language to be sent along with a form, empty for none. */
+	public String language() {
+		return this.pageLanguage.chosen() ? this.pageLanguage.locale().getLanguage() : "";
+	}
+
+	/** A segment in pictures. */
+	public String pictures(CompetitionView competition, EventView event, SegmentView segment) {
+		return at(path(competition, event, segment) + "/pictures");
+	}
+
+	/** Where two teams of a segment are put beside each other. */
+	public WhyLinks why(CompetitionView competition, EventView event, SegmentView segment) {
+		return new WhyLinks(this.base + path(competition, event, segment) + "/why", this.pageLanguage);
+	}
+
+	/** The same in an event. */
+	public WhyLinks why(CompetitionView competition, EventView event) {
+		return new WhyLinks(this.base + path(competition, event) + "/why", this.pageLanguage);
+	}
+
 	/** What this browser kept of the record. */
 	public String recordSeen() {
 		return at("/record-seen");

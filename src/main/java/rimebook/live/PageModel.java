@@ -43,7 +43,19 @@ record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<Str
 		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
 	}
 
-	private Links links() {
+	/**
+	 * The page tells how things stand, in its title, too.
+	 * @param name what it is about
+	 */
+	PageModel tells(CompetitionView competition, String name, Tidings tidings) {
+		String said = tidings.headline().in(locale());
+		String news = said.isEmpty() ? "" : " – " + said.replaceFirst("\\.$", "");
+		String whose = name.equals(competition.name()) ? "" : " · " + competition.name();
+		return with("tidings", tidings).with("title", name + news + whose);
+	}
+
+	/** The addresses that it leads to. */
+	Links links() {
 		return new Links(this.base, this.key.pageLanguage());
 	}
 

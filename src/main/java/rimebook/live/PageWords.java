@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 import rimebook.competition.CompetitionView;
+import rimebook.live.pictures.Bands;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.wording.Figures;
@@ -19,6 +20,11 @@ class PageWords extends Figures {
 	/** The key of the words for places that a team can still get. */
 	public String rangeKey(Standing.Outlook.Range range) {
 		return "live.outlook." + (range.isCertain() ? "certain" : range.exact() ? "range" : "within");
+	}
+
+	/** Draws the places that teams can still get. */
+	public Bands bands(Standing.Outlook outlook) {
+		return Bands.of(outlook);
 	}
 
 	/** The key of the words for why a version was published. */

@@ -2,6 +2,7 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -19,6 +20,7 @@ import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
+import rimebook.results.TwoTeams;
 import rimebook.shared.NotFoundException;
 
 /** The public side as data, kept as bytes like the pages. */
@@ -43,15 +45,18 @@ class PublicApiController {
 
 	private final Standings standings;
 
+	private final TwoTeams twoTeams;
+
 	private final VersionAnchors anchors;
 
 	PublicApiController(RenditionCache renditions, Published published, EventReader events, SegmentReader segments,
-			Standings standings, VersionAnchors anchors) {
+			Standings standings, TwoTeams twoTeams, VersionAnchors anchors) {
 		this.renditions = renditions;
 		this.published = published;
 		this.events = events;
 		this.segments = segments;
 		this.standings = standings;
+		this.twoTeams = twoTeams;
 		this.anchors = anchors;
 	}
 
@@ -66,11 +71,9 @@ class PublicApiController {
 			throws IOException {
 		answer(request, response, competition, () -> {
 			CompetitionView view = this.published.competition(competition);
-			List<Feed.EventItem> items = this.published.events(view)
-				.stream()
-				.map((event) -> Feed.EventItem.of(this.events.read(event)))
-				.toList();
-			return new Feed.CompetitionBody(Feed.CompetitionItem.of(view), items);
+			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
+			return new Feed.CompetitionBody(Feed.CompetitionItem.of(view),
+					events.stream().map(Feed.EventItem::of).toList(), Headline.ofCompetition(events).english());
 		});
 	}
 
@@ -81,7 +84,9 @@ class PublicApiController {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			Feed.StandingBody standing = (facts.table() != null) ? standing(facts.table().version()) : null;
-			return new Feed.EventBody(Feed.CompetitionItem.of(view), Feed.EventItem.of(facts), standing);
+			Tidings tidings = this.events.tidings(facts);
+			return new Feed.EventBody(Feed.CompetitionItem.of(view), Feed.EventItem.of(facts), standing,
+					tidings.headline().english(), Feed.JustInBody.ofNullable(tidings.justIn()));
 		});
 	}
 
@@ -117,6 +122,31 @@ class PublicApiController {
 		});
 	}
 
+	/** The places of all teams after each team. */
+	@GetMapping(SEGMENT + "/course")
+	void course(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> Feed.CourseBody
+			.of(Courses.of(this.standings.versions(place(competition, event, segment).facts().segment().id()))));
+	}
+
+	/** Why one of two teams is ahead of the other, in the newest standing. */
+	@GetMapping(SEGMENT + "/why/{one}/{other}")
+	void why(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			@PathVariable String one, @PathVariable String other, HttpServletRequest request,
+			HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			Place place = place(competition, event, segment);
+			ResultVersion version = place.facts().version();
+			return Optional.ofNullable(version)
+				.flatMap((found) -> Beside.of(StandingTable.of(found), one, other,
+						(said, first, second) -> this.twoTeams.inSegment(place.event(), place.facts().segment(), said,
+								first, second)))
+				.map((pair) -> Feed.WhyBody.of(Objects.requireNonNull(version), pair))
+				.orElseThrow(() -> NotFoundException.of("entry", one));
+		});
+	}
+
 	@GetMapping(SEGMENT + ".csv")
 	void csv(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
@@ -132,8 +162,10 @@ class PublicApiController {
 	}
 
 	private Feed.SegmentBody body(Place place, Optional<ResultVersion> version) {
+		Tidings tidings = this.segments.tidings(place.event(), place.facts());
 		return new Feed.SegmentBody(Feed.CompetitionItem.of(place.competition()), place.event().slug(),
-				Feed.SegmentItem.of(place.facts()), version.map(this::standing).orElse(null));
+				Feed.SegmentItem.of(place.facts()), version.map(this::standing).orElse(null),
+				tidings.headline().english(), Feed.JustInBody.ofNullable(tidings.justIn()));
 	}
 
 	private Feed.StandingBody standing(ResultVersion version) {

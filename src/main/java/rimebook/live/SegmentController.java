@@ -16,6 +16,8 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.live.pictures.Grid;
+import rimebook.live.pictures.Strips;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
 import rimebook.shared.NotFoundException;
@@ -51,13 +53,32 @@ class SegmentController {
 	void standing(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		Address address = new Address(competition, event, segment);
-		answer(request, response, address, "live/segment", (page) -> page);
+		answer(request, response, address, "live/segment", (page) -> {
+			SegmentFacts facts = facts(page);
+			return page.tells(competition(page), Headline.title(event(page), facts.segment()),
+					this.reader.tidings(event(page), facts));
+		});
 	}
 
 	@GetMapping("/order")
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page);
+	}
+
+	/** What people rather look at than read. */
+	@GetMapping("/pictures")
+	void pictures(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, new Address(competition, event, segment), "live/pictures", (page) -> {
+			ResultVersion version = facts(page).version();
+			if (version == null) {
+				return page.with("course", null);
+			}
+			return page.with("course", Courses.of(this.standings.versions(facts(page).segment().id())))
+				.with("strips", Strips.of(version.standing()))
+				.with("grid", Grid.of(version.standing()));
+		});
 	}
 
 	@GetMapping("/versions")
@@ -84,6 +105,14 @@ class SegmentController {
 		return (SegmentFacts) Objects.requireNonNull(page.model().get("facts"));
 	}
 
+	private static EventView event(PageModel page) {
+		return (EventView) Objects.requireNonNull(page.model().get("event"));
+	}
+
+	private static CompetitionView competition(PageModel page) {
+		return (CompetitionView) Objects.requireNonNull(page.model().get("competition"));
+	}
+
 	private PageModel withVersions(PageModel page) {
 		SegmentView segment = facts(page).segment();
 		return page.with("versions", this.standings.versions(segment.id()));
@@ -101,6 +130,7 @@ class SegmentController {
 				.with("facts", facts)
 				.with("fromMemory", this.ruleSets.fromMemory(event).size());
 			page.with("anchor", this.anchors.of(facts.version()));
+			page.with("why", page.links().why(competition, event, segment));
 			page.with("table", (facts.version() != null) ? StandingTable.of(facts.version()) : null);
 			page.with("corrections", this.standings.corrections(segment.id(), Integer.MAX_VALUE));
 			return more.apply(page);

@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,15 @@ import rimebook.results.SegmentResultView;
 record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nullable SegmentResultView result,
 		@Nullable ResultVersion version, List<SegmentResultView.Posting> postings, String cancelled,
 		List<Start> starts) {
+
+	/**
+	 * On which most eyes are, last: a team on the ice; between two teams; else what was
+	 * published last.
+	 */
+	static final Comparator<SegmentFacts> MOST_WATCHED = Comparator
+		.<SegmentFacts, Boolean>comparing((facts) -> facts.onIce() != null)
+		.thenComparing((facts) -> facts.phase() == Phase.UNDER_WAY)
+		.thenComparing(SegmentFacts::published);
 
 	SegmentFacts {
 		postings = List.copyOf(postings);
@@ -70,6 +80,25 @@ record SegmentFacts(SegmentView segment, @Nullable StartingOrderView order, @Nul
 	public int starters() {
 		return (this.version != null) ? this.version.standing().starters()
 				: (int) this.starts.stream().filter((start) -> !start.isGap()).count();
+	}
+
+	/** Its newest standing laid out, {@code null} before the first. */
+	public @Nullable StandingTable table() {
+		return (this.version != null) ? StandingTable.of(this.version) : null;
+	}
+
+	/** Tell whether a team stands in it. */
+	public boolean has(String entry) {
+		return this.version != null
+				&& this.version.standing().rows().stream().anyMatch((row) -> row.entry().equals(entry));
+	}
+
+	int position() {
+		return this.segment.position();
+	}
+
+	private Instant published() {
+		return (this.version != null) ? this.version.publishedAt() : Instant.EPOCH;
 	}
 
 	/** The team that leads, {@code null} before anybody has a place. */

@@ -47,6 +47,26 @@ class SegmentReader {
 		return read(event, segment, teams(event));
 	}
 
+	/** What there is to tell of a segment before its standing. */
+	Tidings tidings(EventView event, SegmentFacts facts) {
+		return Tidings.ofSegment(event, facts, this.standings.latest(event.id()).orElse(null), last(facts));
+	}
+
+	/** The same of an event. */
+	Tidings tidings(EventFacts facts) {
+		SegmentFacts told = facts.told();
+		return Tidings.ofEvent(facts, (told != null) ? last(told) : null);
+	}
+
+	/** Tell whether a team is, or was, entered in an event. */
+	boolean knows(EventView event, String entry) {
+		return this.entries.ofEvent(event.id()).stream().anyMatch((one) -> one.id().toString().equals(entry));
+	}
+
+	private @Nullable String last(SegmentFacts facts) {
+		return (facts.version() != null) ? this.standings.lastSkated(facts.segment().id()).orElse(null) : null;
+	}
+
 	private Map<EntryId, EntryView> teams(EventView event) {
 		return this.entries.ofEvent(event.id()).stream().collect(Collectors.toMap(EntryView::id, Function.identity()));
 	}

@@ -33,6 +33,7 @@ import rimebook.tabulation.points.PointsEventStanding;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.PointsStanding;
 import rimebook.tabulation.points.PointsTabulation;
+import rimebook.tabulation.points.SegmentRules;
 import rimebook.wording.Sentence;
 
 /**
@@ -78,13 +79,16 @@ public final class TabulatedAgain {
 	}
 
 	private List<String> segment(PlacementRules rules) {
-		SegmentStanding again = PlacementTabulation.ofCards(rules,
-				this.said.rows().stream().map(TabulatedAgain::cards).toList());
+		SegmentStanding again = placed(rules, this.said);
 		return compared(again.rows(), PlacedEntry::entry,
 				(row) -> (old) -> new Standing.Row(row.place(), row.shared(), old.previousPlace(), row.entry(),
 						old.team(), old.club(), old.startNumber(), row.status().name(), SegmentComposer.cards(row),
 						SegmentComposer.figures(row, again, rules), List.of(), null, why(old, row.why(this::team)),
 						null, null));
+	}
+
+	static SegmentStanding placed(PlacementRules rules, Standing said) {
+		return PlacementTabulation.ofCards(rules, said.rows().stream().map(TabulatedAgain::cards).toList());
 	}
 
 	private static EntryCards cards(Standing.Row row) {
@@ -93,15 +97,19 @@ public final class TabulatedAgain {
 	}
 
 	private List<String> event(CombinationRules rules) {
-		EventStanding again = Combination.combine(rules,
-				this.said.rows()
-					.stream()
-					.map((row) -> new EntryPlaces(row.entry(), status(row), row.segmentPlaces()))
-					.toList());
+		EventStanding again = combined(rules, this.said);
 		return compared(again.rows(), EventStanding.EventRow::entry,
 				(row) -> (old) -> new Standing.Row(old.waits() ? null : row.place(), row.shared() && !old.waits(),
 						old.previousPlace(), row.entry(), old.team(), old.club(), 0, old.status(), List.of(), List.of(),
 						row.places(), row.total(), why(old, row.why(this::team)), null, null));
+	}
+
+	static EventStanding combined(CombinationRules rules, Standing said) {
+		return Combination.combine(rules,
+				said.rows()
+					.stream()
+					.map((row) -> new EntryPlaces(row.entry(), status(row), row.segmentPlaces()))
+					.toList());
 	}
 
 	private static EntryStatus status(Standing.Row row) {
@@ -109,8 +117,7 @@ public final class TabulatedAgain {
 	}
 
 	private List<String> points(PointsRules rules, SegmentKind kind, String level) {
-		PointsStanding again = PointsTabulation.standing(rules.segment(kind, level),
-				this.said.rows().stream().map((row) -> performance(rules, row)).toList());
+		PointsStanding again = scored(rules, rules.segment(kind, level), this.said);
 		Scores scores = new Scores(rules);
 		return compared(again.rows(), PointsStanding.ScoredEntry::entry, (row) -> (old) -> {
 			PerformanceScore score = row.score();
@@ -119,6 +126,10 @@ public final class TabulatedAgain {
 					(score != null) ? score.total().hundredths() : null, why(old, row.why(this::team)),
 					(score != null) ? scores.of(score) : null, null);
 		});
+	}
+
+	static PointsStanding scored(PointsRules rules, SegmentRules segment, Standing said) {
+		return PointsTabulation.standing(segment, said.rows().stream().map((row) -> performance(rules, row)).toList());
 	}
 
 	private static Performance performance(PointsRules rules, Standing.Row row) {
@@ -161,14 +172,18 @@ public final class TabulatedAgain {
 	}
 
 	private List<String> pointsEvent(PointsRules rules) {
-		PointsEventStanding again = PointsCombination.combine(this.said.segments().size(), rules.disqualifiedPlaces(),
-				this.said.rows().stream().map(TabulatedAgain::totals).toList());
+		PointsEventStanding again = added(rules, this.said);
 		return compared(again.rows(), PointsEventStanding.PointsEventRow::entry,
 				(row) -> (old) -> new Standing.Row(old.waits() ? null : row.place(), row.shared() && !old.waits(),
 						old.previousPlace(), row.entry(), old.team(), old.club(), 0, old.status(), List.of(), List.of(),
 						old.segmentPlaces(),
 						old.segmentPlaces().stream().anyMatch(Objects::nonNull) ? row.total().hundredths() : null,
 						why(old, row.why(this::team)), null, old.segmentTotals()));
+	}
+
+	static PointsEventStanding added(PointsRules rules, Standing said) {
+		return PointsCombination.combine(said.segments().size(), rules.disqualifiedPlaces(),
+				said.rows().stream().map(TabulatedAgain::totals).toList());
 	}
 
 	private static EntryTotals totals(Standing.Row row) {

@@ -58,6 +58,7 @@ document.addEventListener("htmx:beforeSwap", (event) => {
 		focus: focusPath(document.activeElement),
 		tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
 		heard: live().dataset.heard,
+		title: live().dataset.title,
 	};
 });
 
@@ -72,6 +73,9 @@ document.addEventListener("htmx:afterSwap", () => {
 	move(before.tops);
 	if (live().dataset.heard && live().dataset.heard !== before.heard) {
 		document.getElementById("heard").textContent = live().dataset.heard;
+	}
+	if (before.title && live().dataset.title) {
+		document.title = document.title.replace(before.title, () => live().dataset.title);
 	}
 	before = null;
 	if (isBehind() && tries < 20) {

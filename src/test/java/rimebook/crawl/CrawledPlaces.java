@@ -220,7 +220,10 @@ final class CrawledPlaces {
 		return Map.of("competition", List.of(small.competition().slug()), "event", List.of(small.event().slug()),
 				"segment", List.of(segment.slug()), "sheet", List.of(sheet(small, segment)), "number",
 				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
-						(number) -> number));
+						(number) -> number),
+				"entry", words(small.entries().stream().limit(1), EntryView::id), "name", List.of("a"), "one",
+				words(small.entries().stream().limit(1), EntryView::id), "other",
+				words(small.entries().stream().skip(1).limit(1), EntryView::id));
 	}
 
 	private static <T> List<String> words(Stream<T> things, Function<T, Object> word) {

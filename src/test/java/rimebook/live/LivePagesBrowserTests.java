@@ -15,6 +15,7 @@ import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ForcedColors;
 import com.microsoft.playwright.options.Media;
 import com.microsoft.playwright.options.ReducedMotion;
+import com.microsoft.playwright.options.SelectOption;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.testsupport.BrowserTest;
 import rimebook.testsupport.Browsers;
@@ -36,6 +38,9 @@ import static org.awaitility.Awaitility.await;
 class LivePagesBrowserTests {
 
 	private static final String FREE = "/follow/fjord-days/junior/free-skating";
+
+	/** Two teams that have skated. */
+	private static final String PAIR = "/two/teams";
 
 	private static final String SECOND = "document.querySelectorAll('.standing details')[1]";
 
@@ -77,7 +82,7 @@ class LivePagesBrowserTests {
 			assertThat(page.evaluate("document.getElementById('" + opened + "').open")).isEqualTo(true);
 			assertThat(page.evaluate("document.activeElement.closest('details').id")).isEqualTo(opened);
 			assertThat(page.evaluate("document.getElementById('heard').textContent"))
-				.isEqualTo("New standing after 10 of 12 teams: Alder leads.");
+				.isEqualTo("With two teams left, Alder leads the event, ahead of Birch & Bramble.");
 			assertThat(complaints).isEmpty();
 		}
 	}
@@ -96,6 +101,11 @@ class LivePagesBrowserTests {
 			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
 			assertThat(((Number) top(page, row)).doubleValue()).isCloseTo(((Number) before).doubleValue(), within(1.0));
 		}
+	}
+
+	private String pair() {
+		List<Standing.Row> rows = this.stage.free().versions.get(8).standing().rows();
+		return "/" + rows.get(0).entry() + "/" + rows.get(1).entry();
 	}
 
 	private static Object top(Page page, String row) {
@@ -214,6 +224,54 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/** Two lists and a button, and an address that can be handed on. */
+	@Test
+	void twoTeamsAreComparedWithoutJavaScript() {
+		try (Page page = open(FREE + "/why?lang=fr", 390,
+				new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+			page.locator("#why-one").selectOption(new SelectOption().setIndex(1));
+			page.locator("#why-other").selectOption(new SelectOption().setIndex(0));
+			page.locator(".choose button").click();
+			String[] pair = pair().split("/");
+			assertThat(page.url()).endsWith(FREE + "/why/" + pair[2] + "/" + pair[1] + "?lang=fr");
+			assertThat(page.locator(".herald").textContent()).contains("devance");
+		}
+	}
+
+	/**
+	 * Kept on the device: a button on the team's page, a card on that of the competition.
+	 */
+	@Test
+	void teamIsFoundByTypingAndFollowed() {
+		try (Page page = open("/follow/fjord-days/find", 390, new Browser.NewContextOptions())) {
+			page.locator("#find-name").pressSequentially("ALD");
+			assertThat(page.locator(".teams li:visible").allTextContents()).hasSize(1)
+				.first()
+				.asString()
+				.contains("Alder");
+			page.locator(".teams li:visible a").click();
+			page.locator("#follow-team").click();
+			page.navigate("/follow/fjord-days");
+			page.locator("#followed .team-card").waitFor();
+			assertThat(page.locator("#followed").textContent()).contains("Alder", "Free skating");
+			Looks.expectNoFinding(page);
+		}
+	}
+
+	/** The same words in the title, in the live region and on top. */
+	@Test
+	void titleFollowsTheHeadline() {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			String said = page.locator(".herald > :last-child").textContent();
+			assertThat(page.evaluate("document.getElementById('heard').textContent")).isEqualTo(said);
+			assertThat(page.title())
+				.isEqualTo("Junior, Free skating – " + said.replaceFirst("\\.$", "") + " · Fjord Days · Rimebook");
+		}
+	}
+
 	@Test
 	void opensWithTheKeyboardAlone() {
 		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
@@ -227,10 +285,11 @@ class LivePagesBrowserTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "/", "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order",
-			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi",
-			"/follow/fjord-days/board" })
+			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi", FREE + "/pictures",
+			FREE + "/why", FREE + "/why" + PAIR, "/follow/fjord-days/find",
+			"/follow/fjord-days/team/00000000-0000-7000-8000-000000000064", "/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
-		try (Page page = open(path, 320, new Browser.NewContextOptions())) {
+		try (Page page = open(path.replace(PAIR, pair()), 320, new Browser.NewContextOptions())) {
 			List<String> complaints = complaints(page);
 			for (int width : List.of(320, 390, 820, 1440)) {
 				page.setViewportSize(width, (width == 1440) ? 810 : 900);

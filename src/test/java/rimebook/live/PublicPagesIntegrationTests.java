@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 
 import rimebook.entries.Entries;
+import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -162,6 +163,128 @@ class PublicPagesIntegrationTests {
 		assertThat(this.visitor.get(FREE).body()).contains("Version 9");
 		this.stage.free().skate();
 		await().untilAsserted(() -> assertThat(this.visitor.get(FREE).body()).contains("Version 10"));
+	}
+
+	@Test
+	void headlineIsInTitleAndDataToo() {
+		String said = "With three teams left, Alder leads the event";
+		assertThat(this.visitor.get(FREE).body()).contains("<title>Junior, Free skating – " + said,
+				"data-title=\"Junior, Free skating – " + said, "data-heard=\"" + said);
+		assertThat(this.visitor.get("/follow/fjord-days").body()).contains("Junior, Free skating: " + said);
+		assertThat(this.visitor.get("/follow/fjord-days/board").body()).contains(said);
+		assertThat(this.visitor.get(api("free-skating")).body()).contains("\"headline\":\"" + said, "\"justIn\":{");
+		assertThat(this.visitor.get("/api/public/competitions/fjord-days").body()).contains("\"headline\":\"Junior");
+	}
+
+	@Test
+	void lastTeamIsNewsUntilTheNext() {
+		ResultVersion version = this.stage.free().versions.get(8);
+		String last = this.stage.free().lastSkated().orElseThrow();
+		String page = this.visitor.get(FREE).body();
+		assertThat(page).contains("class=\"just-in\"", "href=\"#entry-" + last);
+		assertThat(page.split("Just in<", -1)).hasSize(3);
+		assertThat(version.standing().rows()).anyMatch((row) -> row.entry().equals(last));
+		this.stage.free().sign();
+		this.visitor.watch(this.stage);
+		assertThat(this.visitor.get(FREE).body()).doesNotContain("Just in");
+	}
+
+	@Test
+	void anyTwoTeamsAreExplained() {
+		List<Standing.Row> rows = this.stage.free().versions.get(8).standing().rows();
+		for (int i = 1; i < rows.size(); i++) {
+			String pair = "/why/" + rows.get(i).entry() + "/" + rows.get(0).entry();
+			assertThat(this.visitor.get(FREE + pair).body()).as(pair)
+				.contains(rows.get(0).team() + " (1st) is ahead of " + rows.get(i).team() + " (", "Version 9",
+						FREE + "/why/" + rows.get(0).entry() + "/" + rows.get(i).entry() + "/9");
+			assertThat(this.visitor.get(api("free-skating") + pair).body()).contains("\"version\":9",
+					"\"ahead\":\"" + rows.get(0).entry(), "is ahead of");
+		}
+	}
+
+	@Test
+	void comparisonSpeaksOfItsVersionForEver() {
+		List<Standing.Row> rows = this.stage.free().versions.get(3).standing().rows();
+		String pair = "/why/" + rows.get(0).entry() + "/" + rows.get(1).entry();
+		assertThat(this.visitor.get(FREE + pair + "/4").body()).contains("Version 4 is superseded by version 9.",
+				"After 4 of 12 teams", "is ahead of");
+		String last = this.stage.free().lastSkated().orElseThrow();
+		assertThat(this.visitor.get(FREE + "/why/" + rows.get(0).entry() + "/" + last + "/4").body())
+			.contains("These two teams are not both in version 4");
+		assertThat(this.visitor.get(FREE + pair + "/77").statusCode()).isEqualTo(404);
+		assertThat(this.visitor.get(FREE + "/why/" + last + "/" + last).statusCode()).isEqualTo(404);
+		assertThat(this.visitor.get(FREE + "/why/" + last + "/00000000-0000-0000-0000-000000000000").statusCode())
+			.isEqualTo(404);
+	}
+
+	/** The totals of this stage are made up: nothing that made them can be said. */
+	@Test
+	void aPlaceIsNeverExplainedByWhatDidNotMakeIt() {
+		List<Standing.Row> rows = this.stage.free().versions.get(8).standing().rows();
+		String page = this.visitor
+			.get("/follow/fjord-days/junior/why/" + rows.get(0).entry() + "/" + rows.get(1).entry())
+			.body();
+		assertThat(page).contains("made by rules that the event no longer has", FREE + "/why/")
+			.doesNotContain("is ahead of");
+	}
+
+	@Test
+	void choiceOfTwoTeamsLeadsToTheirAddress() {
+		List<Standing.Row> rows = this.stage.free().versions.get(8).standing().rows();
+		String one = rows.get(0).entry();
+		String other = rows.get(1).entry();
+		this.visitor.get(FREE + "/why");
+		assertThat(location(FREE + "/why/ask?one=" + one + "&other=" + other + "&lang=fi"))
+			.isEqualTo(FREE + "/why/" + one + "/" + other + "?lang=fi");
+		assertThat(location(FREE + "/why/ask?one=" + one + "&other=" + one)).isEqualTo(FREE + "/why");
+		assertThat(location(FREE + "/why/ask?one=//elsewhere.example&other=")).isEqualTo(FREE + "/why");
+	}
+
+	private String location(String path) {
+		HttpResponse<String> answer = this.visitor.get(path);
+		assertThat(answer.statusCode()).isEqualTo(303);
+		return answer.headers().firstValue("Location").orElseThrow();
+	}
+
+	@Test
+	void teamsAreFoundByAnyPartOfTheirName() {
+		assertThat(location("/follow/fjord-days/find/ask?name=%C3%81lder!&lang=fr"))
+			.isEqualTo("/follow/fjord-days/find/named/alder?lang=fr");
+		assertThat(location("/follow/fjord-days/find/ask?name=%20")).isEqualTo("/follow/fjord-days/find");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/alder").body()).contains(">Alder<")
+			.doesNotContain(">Juniper<");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/clubj").body()).contains(">Juniper<");
+		assertThat(this.visitor.get("/follow/fjord-days/find/named/xyz").body()).contains("is called “xyz”");
+		assertThat(this.visitor.get("/follow/fjord-days/find").body().split("class=\"segment-name\"", -1)).hasSize(13);
+	}
+
+	@Test
+	void teamHasAPageWithAllThatIsPublicOfIt() {
+		String last = this.stage.free().lastSkated().orElseThrow();
+		assertThat(this.visitor.get("/follow/fjord-days/team/" + last).body()).contains("Short programme",
+				"Free skating", "Has skated", "in the event", "Judges in the majority");
+		assertThat(this.visitor.get("/follow/fjord-days/team/00000000-0000-0000-0000-000000000000").statusCode())
+			.isEqualTo(404);
+		assertThat(this.visitor.get("/follow/fjord-days/team/no-team").statusCode()).isBetween(400, 404);
+		assertThat(this.visitor.get("/follow/hollow-days/team/" + last).statusCode()).isEqualTo(404);
+	}
+
+	@Test
+	void firstPageOfACompetitionSaysWhatIsNow() {
+		assertThat(this.visitor.get("/follow/fjord-days").body()).contains("On the ice now", "Just in",
+				FREE + "#entry-" + this.stage.free().lastSkated().orElseThrow());
+		assertThat(this.visitor.get("/").body()).contains("Junior, Free skating: With three teams left");
+	}
+
+	@Test
+	void picturesHaveTheirFiguresBehindThem() {
+		String page = this.visitor.get(FREE + "/pictures").body();
+		assertThat(page.split("<svg", -1)).hasSizeGreaterThan(18);
+		assertThat(page.split("role=\"img\"", -1)).hasSize(4);
+		assertThat(page.split("The figures behind it", -1)).hasSize(4);
+		assertThat(page).doesNotContain("style=").contains("Places of 9 teams in 9 steps");
+		assertThat(this.visitor.get(api("free-skating") + "/course").body())
+			.contains("\"afterTeams\":[1,2,3,4,5,6,7,8,9]");
 	}
 
 	@Test

@@ -146,6 +146,9 @@ class Stage {
 		will((call) -> now.get().run(call.getArgument(0)).flatMap((run) -> run.version(call.getArgument(1))))
 			.given(standings)
 			.version(any(SegmentId.class), anyInt());
+		will((call) -> now.get().eventVersions.stream()
+			.filter((one) -> one.number() == (int) call.getArgument(1))
+			.findFirst()).given(standings).version(any(EventId.class), anyInt());
 		will((call) -> now.get().run(call.getArgument(0)).map(Run::newestFirst).orElseThrow()).given(standings)
 			.versions(any());
 	}
@@ -232,7 +235,7 @@ class Stage {
 					ResultVersion.Cause.CARDS_CLOSED, "");
 		}
 
-		private Optional<String> lastSkated() {
+		Optional<String> lastSkated() {
 			return this.order.stream()
 				.map((entry) -> this.closed.get(entry.id().toString()))
 				.filter((cards) -> cards != null && cards.status() == EntryStatus.SKATED)

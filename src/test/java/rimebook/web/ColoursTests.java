@@ -52,7 +52,7 @@ class ColoursTests {
 	}
 
 	static Stream<String> faces() {
-		return Stream.of(":root", ".board", REHEARSAL, REHEARSAL + " .board");
+		return Stream.of(":root", ".board", "html:not([data-rehearsal]) .public", REHEARSAL, REHEARSAL + " .board");
 	}
 
 	@Test
