@@ -26,7 +26,12 @@ test("what somebody else put there follows nobody", () => {
 });
 
 test("a browser that keeps nothing says that the team is not followed", () => {
-	const full = { getItem: () => null, setItem: () => { throw new Error("full"); } };
+	const full = {
+		getItem: () => null,
+		setItem: () => {
+			throw new Error("full");
+		},
+	};
 	assert.equal(toggle("cup", ONE, full), false);
 });
 

@@ -65,4 +65,13 @@ record Claim(boolean inEvent, ResultVersion version) {
 		return words + (this.inEvent ? ".event" : ".segment");
 	}
 
+	/**
+	 * Tell whether what was published as needed is needed for this. In an event of one
+	 * segment both are the same.
+	 * @param ofEvent whether it is needed in the event, else in the segment
+	 */
+	boolean isMeantBy(boolean ofEvent) {
+		return ofEvent == this.inEvent || (this.inEvent && standing().segments().size() == 1);
+	}
+
 }

@@ -63,6 +63,15 @@ class FollowController {
 		this.pages.answer(request, response, null, "live/seen", (page) -> page);
 	}
 
+	/** What the words of the trade mean, each with its source. */
+	@GetMapping("/follow/{competition}/words")
+	void words(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		this.pages.answer(request, response, competition, "live/words",
+				(page) -> page.with("competition", this.published.competition(competition))
+					.with("terms", TradeWords.all()));
+	}
+
 	@GetMapping("/follow/{competition}")
 	void competition(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {

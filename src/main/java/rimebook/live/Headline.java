@@ -25,6 +25,10 @@ final class Headline {
 
 	private static final int FIRST = 1;
 
+	private static final String EVENT = ".win-event";
+
+	private static final String SEGMENT = ".win-segment";
+
 	private Headline() {
 	}
 
@@ -137,9 +141,10 @@ final class Headline {
 		}
 		Integer first = claim.leaders().get(0).total();
 		Integer second = followers.get(0).total();
-		boolean points = claim.standing().isByPoints() && first != null && second != null && first > second;
-		return points ? Sentence.of("headline.ahead-by", Sentence.of("figure.points", first - second), names(followers))
-				: Sentence.of("headline.ahead", names(followers));
+		if (claim.standing().isByPoints() && first != null && second != null && first > second) {
+			return Sentence.of("headline.ahead-by", Sentence.of("figure.points", first - second), names(followers));
+		}
+		return Sentence.of("headline.ahead", names(followers));
 	}
 
 	/** What those still to skate need to be first, as it was published. */
@@ -148,14 +153,14 @@ final class Headline {
 		if (left > FEW || outlook == null) {
 			return Sentence.NONE;
 		}
-		return claim.standing().isByPoints() ? needInPoints(outlook.needs(), left)
+		return claim.standing().isByPoints() ? needInPoints(claim, outlook.needs(), left)
 				: needInPlaces(claim, outlook.needs(), left);
 	}
 
-	private static Sentence needInPoints(List<Sentence> needs, int left) {
+	private static Sentence needInPoints(Claim claim, List<Sentence> needs, int left) {
 		for (Sentence need : needs) {
 			if (need.key().equals("score.needed.by") && need.arguments().get(1) instanceof Sentence needed
-					&& needed.key().equals("score.needed") && isForFirst(needed.arguments().get(0))) {
+					&& needed.key().equals("score.needed") && isForFirst(claim, needed.arguments().get(0))) {
 				return Sentence.of((left == 1) ? "headline.need.points" : "headline.need.points-now",
 						need.arguments().get(0), needed.arguments().get(1));
 			}
@@ -163,8 +168,9 @@ final class Headline {
 		return Sentence.NONE;
 	}
 
-	private static boolean isForFirst(Object goal) {
-		return goal instanceof Sentence place && place.arguments().get(0).equals(FIRST);
+	private static boolean isForFirst(Claim claim, Object goal) {
+		return goal instanceof Sentence place && place.arguments().get(0).equals(FIRST)
+				&& claim.isMeantBy(place.key().equals("score.needed.in-event"));
 	}
 
 	/**
@@ -172,19 +178,26 @@ final class Headline {
 	 * one is not said of the other.
 	 */
 	private static Sentence needInPlaces(Claim claim, List<Sentence> needs, int left) {
-		String where = claim.inEvent() ? ".win-event" : ".win-segment";
-		List<Sentence> ours = needs.stream().filter((need) -> need.key().endsWith(where)).toList();
-		List<Sentence> open = ours.stream().filter((need) -> need.key().equals("possible.need" + where)).toList();
+		List<Sentence> ours = needs.stream()
+			.filter((need) -> need.key().endsWith(EVENT) || need.key().endsWith(SEGMENT))
+			.filter((need) -> claim.isMeantBy(need.key().endsWith(EVENT)))
+			.toList();
+		List<Sentence> open = ours.stream().filter(Headline::isOpen).toList();
 		if (left == 1 && ours.size() == 1) {
-			return ofTheLast(ours.get(0), where);
+			return ofTheLast(ours.get(0));
 		}
 		return (ours.size() == left && !open.isEmpty()) ? Sentence.of("headline.need.open", open.size(), teams(open))
 				: Sentence.NONE;
 	}
 
-	private static Sentence ofTheLast(Sentence need, String where) {
+	/** Tell whether it is neither certain nor lost. */
+	private static boolean isOpen(Sentence need) {
+		return need.key().equals("possible.need" + EVENT) || need.key().equals("possible.need" + SEGMENT);
+	}
+
+	private static Sentence ofTheLast(Sentence need) {
 		Object team = need.arguments().get(2);
-		if (need.key().equals("possible.need" + where)) {
+		if (isOpen(need)) {
 			return Sentence.of("headline.need.places", team, need.arguments().get(3));
 		}
 		return Sentence.of(need.key().contains(".safe.") ? "headline.need.safe" : "headline.need.lost", team);

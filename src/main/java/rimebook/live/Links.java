@@ -54,6 +54,11 @@ record Links(String base, PageLanguage pageLanguage) {
 		return this.base + path(competition) + "/find/ask";
 	}
 
+	/** What the words of the trade mean. */
+	public String words(CompetitionView competition) {
+		return at(path(competition) + "/words");
+	}
+
 	/** A team's own page. */
 	public String team(CompetitionView competition, String entry) {
 		return at(path(competition) + "/team/" + entry);

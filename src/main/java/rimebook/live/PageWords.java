@@ -1,6 +1,7 @@
 package rimebook.live;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -20,6 +21,11 @@ class PageWords extends Figures {
 	/** The key of the words for places that a team can still get. */
 	public String rangeKey(Standing.Outlook.Range range) {
 		return "live.outlook." + (range.isCertain() ? "certain" : range.exact() ? "range" : "within");
+	}
+
+	/** The words of the trade that a standing uses. */
+	public List<String> terms(Standing standing) {
+		return TradeWords.of(standing);
 	}
 
 	/** Draws the places that teams can still get. */

@@ -2,12 +2,14 @@ package rimebook.live;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
 
 /** Rendered bytes, plain and compressed, with a tag that changes when a byte does. */
@@ -62,7 +64,7 @@ final class Rendition {
 
 	private static byte[] zip(byte[] plain) {
 		ByteArrayOutputStream zipped = new ByteArrayOutputStream(plain.length / 4 + 64);
-		try (GZIPOutputStream zip = new GZIPOutputStream(zipped)) {
+		try (GZIPOutputStream zip = new SmallZip(zipped)) {
 			zip.write(plain);
 		}
 		catch (IOException ex) {
@@ -78,6 +80,16 @@ final class Rendition {
 		catch (NoSuchAlgorithmException ex) {
 			throw new IllegalStateException("Every Java has SHA-256", ex);
 		}
+	}
+
+	/** Zipped once and sent to thousands: as small as it gets. */
+	private static final class SmallZip extends GZIPOutputStream {
+
+		SmallZip(OutputStream out) throws IOException {
+			super(out);
+			this.def.setLevel(Deflater.BEST_COMPRESSION);
+		}
+
 	}
 
 }

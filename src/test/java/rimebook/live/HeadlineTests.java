@@ -126,6 +126,27 @@ class HeadlineTests {
 		assertThat(english(shown(whole), whole)).isEqualTo("With one team left, A leads the event, ahead of B.");
 	}
 
+	/** What was published for the segment is what the event of one segment needs. */
+	@Test
+	void inAnEventOfOneSegmentBothAreTheSame() {
+		Standing.Outlook outlook = new Standing.Outlook(List.of(), List.of(need("possible.need.win-segment", "Z")),
+				List.of());
+		Standing standing = new Standing("Cup", "Junior", "", "Rulebook", Sentence.said("Rule set"), "MAJORITY", 7, 8,
+				9, "", "", List.of(new Standing.SegmentColumn("Free skating", 100)), List.of(row("A", 1)), outlook,
+				null, null, null);
+		ResultVersion whole = version(8, 9, row("A", 1));
+		ResultVersion alone = new ResultVersion(whole.key(), whole.state(), whole.reason(), whole.publishedAt(),
+				whole.fingerprint(), standing);
+		assertThat(english(shown(whole), alone)).isEqualTo(
+				"With one team left, A leads the event; to be first, Z needs 2nd place or better in this segment.");
+	}
+
+	@Test
+	void whatTheSegmentTakesIsNotWhatTheEventTakes() {
+		ResultVersion points = points(8, 9, List.of(needed("in-segment", 1, 14927)), total("A", 1, 21000));
+		assertThat(english(shown(points), points)).isEqualTo("With one team left, A leads the event.");
+	}
+
 	@Test
 	void aLeaderThatIsOutIsNamed() {
 		Standing.Row out = row("B", null, 1, "WITHDRAWN");

@@ -286,7 +286,7 @@ class LivePagesBrowserTests {
 	@ParameterizedTest
 	@ValueSource(strings = { "/", "/follow/fjord-days", "/follow/fjord-days/junior", FREE, FREE + "/order",
 			FREE + "/versions", FREE + "/versions/4", FREE + "?lang=fr", FREE + "?lang=fi", FREE + "/pictures",
-			FREE + "/why", FREE + "/why" + PAIR, "/follow/fjord-days/find",
+			FREE + "/why", FREE + "/why" + PAIR, "/follow/fjord-days/find", "/follow/fjord-days/words",
 			"/follow/fjord-days/team/00000000-0000-7000-8000-000000000064", "/follow/fjord-days/board" })
 	void everyPageFitsAndIsOpenToEverybody(String path) {
 		try (Page page = open(path.replace(PAIR, pair()), 320, new Browser.NewContextOptions())) {

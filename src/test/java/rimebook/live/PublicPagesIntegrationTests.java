@@ -277,6 +277,17 @@ class PublicPagesIntegrationTests {
 	}
 
 	@Test
+	void everyWordOfTheTradeHasItsMeaningAndItsSource() {
+		assertThat(this.visitor.get(FREE).body()).contains("/follow/fjord-days/words#majority");
+		for (String language : List.of("en", "fr", "fi")) {
+			String page = this.visitor.get("/follow/fjord-days/words?lang=" + language).body();
+			assertThat(TradeWords.all()).allSatisfy((word) -> assertThat(page).contains("id=\"" + word + "\""))
+				.containsAll(TradeWords.of(this.stage.free().versions.get(8).standing()));
+			assertThat(page).doesNotContain("??live");
+		}
+	}
+
+	@Test
 	void picturesHaveTheirFiguresBehindThem() {
 		String page = this.visitor.get(FREE + "/pictures").body();
 		assertThat(page.split("<svg", -1)).hasSizeGreaterThan(18);

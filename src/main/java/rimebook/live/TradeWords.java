@@ -1,0 +1,40 @@
+package rimebook.live;
+
+import java.util.List;
+
+import rimebook.competition.JudgingMethod;
+import rimebook.published.Standing;
+
+/** The words of the trade that pages explain, by the last part of their keys. */
+final class TradeWords {
+
+	private static final List<String> PLACES = List.of("two-marks", "ordinal");
+
+	private static final List<String> POINTS = List.of("base-value", "grade", "component", "left-out", "deduction");
+
+	private static final List<String> ALWAYS = List.of("provisional", "version");
+
+	private TradeWords() {
+	}
+
+	/** All of them. */
+	static List<String> all() {
+		return joined(List.of(PLACES, List.of("majority", "one-by-one", "factored"), POINTS, ALWAYS));
+	}
+
+	/** Those that a standing uses. */
+	static List<String> of(Standing standing) {
+		boolean combined = !standing.segments().isEmpty();
+		if (standing.isByPoints()) {
+			return joined(List.of(combined ? List.of() : POINTS, ALWAYS));
+		}
+		String method = standing.judgedBy().equals(JudgingMethod.MAJORITY) ? "majority" : "one-by-one";
+		return joined(
+				combined ? List.of(List.of(method, "factored"), ALWAYS) : List.of(PLACES, List.of(method), ALWAYS));
+	}
+
+	private static List<String> joined(List<List<String>> parts) {
+		return parts.stream().flatMap(List::stream).toList();
+	}
+
+}
