@@ -50,13 +50,13 @@ class KindsOfTamperingIntegrationTests {
 			from performance p where p.id = %4$s""";
 
 	/** Whatever refers to another table before it. */
-	private static final List<String> EVERYTHING = List.of("past_cancellation", "result_signature", "result_posting",
-			"result_version", "segment_result", "correction", "protest", "ruling", "ruling_question", "remark_seen",
-			"remark", "deductions_seen", "list_authorisation", "card_keying", "clock_tap", "panel_change",
-			"card_submission", "points_card", "called_list", "deduction_list", "performance", "start_position",
-			"starting_order", "planned_programme", "seat_code", "seat", "official_interest", "official", "entry",
-			"team", "club", "segment", "event", "competition", "former_password", "person_role", "person",
-			"record_line");
+	private static final List<String> EVERYTHING = List.of("timetable_version", "timetable_plan", "past_cancellation",
+			"result_signature", "result_posting", "result_version", "segment_result", "correction", "protest", "ruling",
+			"ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation", "card_keying",
+			"clock_tap", "panel_change", "card_submission", "points_card", "called_list", "deduction_list",
+			"performance", "start_position", "starting_order", "planned_programme", "seat_code", "seat",
+			"official_interest", "official", "entry", "team", "club", "segment", "event", "competition",
+			"former_password", "person_role", "person", "record_line");
 
 	@Autowired
 	private ApplicationContext context;
