@@ -2,6 +2,7 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -13,6 +14,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.timetable.TimetableVersions;
 
 /** The list of competitions, and a competition's and an event's own page. */
 @Controller
@@ -30,8 +32,14 @@ class FollowController {
 
 	private final VersionAnchors anchors;
 
+	private final TimetableVersions timetables;
+
+	private final ExpectedTimes expected;
+
 	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets,
-			VersionAnchors anchors) {
+			VersionAnchors anchors, TimetableVersions timetables, ExpectedTimes expected) {
+		this.expected = expected;
+		this.timetables = timetables;
 		this.pages = pages;
 		this.published = published;
 		this.board = board;
@@ -58,7 +66,9 @@ class FollowController {
 		this.pages.answer(request, response, competition, "live/competition", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
-			return page.follows(view, segments(events)).with("events", events);
+			return page.follows(view, segments(events))
+				.with("events", events)
+				.with("timetable", this.timetables.published(view.id()) > 0);
 		});
 	}
 
@@ -84,6 +94,7 @@ class FollowController {
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
 			return page.with("board", board)
+				.with("when", (board != null) ? this.expected.of(view, board.facts().segment()) : Map.of())
 				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}

@@ -2,7 +2,9 @@ package rimebook.timetable;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
@@ -21,6 +23,7 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
 import rimebook.timetable.plan.Estimate;
+import rimebook.timetable.plan.Pace;
 import rimebook.timetable.plan.Programmed;
 import rimebook.timetable.plan.Skated;
 
@@ -109,6 +112,34 @@ public class TimetableDay {
 	 * @param at when it was expected
 	 */
 	public record Day(TimetableVersion version, Estimate estimate, List<Skated> skated, Instant at) {
+
+		/** What was measured today, by the name of the surface, where it counts. */
+		public Map<String, Pace> measured() {
+			List<Programmed.Ice> surfaces = this.version.timetable().surfaces().toList();
+			Map<String, Pace> measured = new LinkedHashMap<>();
+			this.estimate.paces().forEach((at, pace) -> {
+				if (pace.isMeasured()) {
+					measured.put(surfaces.get(at).surface(), pace);
+				}
+			});
+			return measured;
+		}
+
+		/**
+		 * What is expected of the teams of a segment that are still to come, in order.
+		 */
+		public List<Estimate.Expected> of(UUID segment) {
+			List<UUID> items = this.version.timetable()
+				.items()
+				.stream()
+				.filter((item) -> item.isSkated() && item.of() != null && item.of().segment().equals(segment))
+				.map(Programmed.Item::id)
+				.toList();
+			return this.estimate.expected()
+				.stream()
+				.filter((one) -> one.entry() != null && items.contains(one.item()))
+				.toList();
+		}
 
 		/** How far a team is in a segment; {@code WAITING} where nobody knows of it. */
 		public Skated.State state(UUID segment, UUID entry) {

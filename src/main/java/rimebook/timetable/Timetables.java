@@ -82,6 +82,14 @@ public class Timetables {
 	}
 
 	/**
+	 * A block of the plan as it stands.
+	 * @throws NotFoundException if somebody removed it
+	 */
+	public Block block(CompetitionId id, UUID block) {
+		return found(plan(id), block);
+	}
+
+	/**
 	 * Make a first plan from what the competition has.
 	 * @throws ConflictException {@code timetable-not-empty} unless the plan has no block
 	 */

@@ -1,7 +1,12 @@
 package rimebook.timetable;
 
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -13,11 +18,15 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.accounts.Role;
 import rimebook.competition.CompetitionId;
+import rimebook.entries.EntryView;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 import rimebook.timetable.plan.Block;
 import rimebook.timetable.plan.Differences;
@@ -165,7 +174,7 @@ class TimetablesIntegrationTests {
 	void theIceMovesWhatIsExpected() {
 		this.timetables.fill(this.id, 0, REFEREE);
 		this.day.open(1);
-		TimetableVersion version = this.versions.publish(this.id, 1, "", REFEREE);
+		TimetableVersion version = heldToday(this.versions.publish(this.id, 1, "", REFEREE));
 		assertThat(this.today.now(version).estimate().expected()).isNotEmpty();
 		Programmed.Item first = version.timetable()
 			.items()
@@ -184,6 +193,112 @@ class TimetablesIntegrationTests {
 		Estimate.Expected last = now.estimate().of(first.id(), teams.get(2)).orElseThrow();
 		assertThat(last.at()).isEqualTo(called.plusSeconds(first.teams().get(1).seconds()));
 		assertThat(now.estimate().of(first.id(), teams.get(1))).isEmpty();
+	}
+
+	@Test
+	void theRefereePlansWithFormsAndEverybodyReadsWhatIsPublished() {
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String desk = "/desk/timetable/" + this.id;
+		String open = "/follow/" + this.day.competition().slug() + "/timetable";
+		assertThat(referee.open(open).text()).contains("No timetable is published yet.");
+		Visitor.Page filled = referee.open(desk).press("form[action$=/fill]");
+		assertThat(filled.text()).contains("A first plan is made.", "Opening of the doors",
+				"Nothing is published yet.");
+		assertThat(referee.open(open).text()).contains("No timetable is published yet.");
+		Visitor.Page block = referee.open(desk + "/blocks/new");
+		Visitor.Page wrong = block.submit("form.sheet", Map.of("kind", "BREAK", "minutes", "9999", "anchor", "soon"));
+		assertThat(wrong.status()).isEqualTo(422);
+		assertThat(wrong.text()).contains("Type a time of the day such as 14:30.");
+		Visitor.Page added = block.submit("form.sheet",
+				Map.of("kind", "BREAK", "title", "Lunch & talk", "minutes", "20", "segment", ""));
+		assertThat(added.text()).contains("The block is in the plan", "Lunch & talk");
+		assertThat(added.submit("form[action$=/publish]", Map.of("note", "")).text()).contains("Version 1");
+		Visitor.Page published = new Visitor(port()).open(open);
+		assertThat(published.text()).contains("Lunch & talk", this.day.entries().get(0).team().name(), "Version 1")
+			.doesNotContain("Changed since");
+		assertThat(new Visitor(port()).open(open + "?lang=fi").text()).contains("Ovet avataan", "Tuomarikokous");
+		assertThat(new Visitor(port()).open(open + "?lang=fr").text()).contains("Ouverture des portes");
+		Visitor.Page moved = referee.open(desk).press("form[action$=/move]:has(input[value=1])");
+		assertThat(moved.text()).contains("The plan says otherwise");
+		moved.submit("form[action$=/publish]", Map.of("note", "The bus is late."));
+		assertThat(new Visitor(port()).open(open).text()).contains("Changed since the version before",
+				"The bus is late.", "08:15 instead of 08:00");
+		assertThat(Crew.visitor(this.context, Role.ANNOUNCER).open(desk).document().select("form[action*=timetable]"))
+			.isEmpty();
+		assertThat(Crew.visitor(this.context, Role.ACCOUNTANT).open(desk).status()).isEqualTo(200);
+	}
+
+	@Test
+	void aCalendarMovesWhatItHasWithEachVersion() {
+		PlanView filled = this.timetables.fill(this.id, 0, REFEREE);
+		this.versions.publish(this.id, 1, "", REFEREE);
+		String open = "/follow/" + this.day.competition().slug() + "/timetable";
+		EntryView team = this.day.entries().get(0);
+		String all = calendar(open + ".ics");
+		String own = calendar(open + "/team/" + team.id() + ".ics");
+		assertThat(events(own)).hasSize(this.day.event().segments().size())
+			.allMatch((event) -> event.contains("SUMMARY:" + team.team().name()));
+		assertThat(events(all)).hasSize(filled.plan().blocks().size())
+			.allMatch(
+					(event) -> event.contains("SEQUENCE:1\r\n") && event.matches("(?s).*DTSTART:\\d{8}T\\d{6}Z\r\n.*"));
+		Programmed.Item first = this.versions.latest(this.id).orElseThrow().timetable().items().get(0);
+		assertThat(all).contains("DTSTART:" + first.begins().toString().replaceAll("[-:]", ""));
+		this.timetables.move(this.id, 1, filled.plan().blocks().get(0).id(), 1, REFEREE);
+		this.versions.publish(this.id, 2, "", REFEREE);
+		String moved = calendar(open + ".ics");
+		assertThat(lines(moved, "UID:")).containsExactlyInAnyOrderElementsOf(lines(all, "UID:"))
+			.doesNotHaveDuplicates();
+		assertThat(lines(moved, "SEQUENCE:")).containsOnly("SEQUENCE:2");
+		assertThat(lines(calendar(open + "/event/" + this.day.event().slug() + ".ics"), "UID:"))
+			.isSubsetOf(lines(all, "UID:"))
+			.hasSizeGreaterThanOrEqualTo(this.day.event().segments().size());
+		assertThat(new Visitor(port()).open(open + "/team/" + UUID.randomUUID() + ".ics").status()).isEqualTo(404);
+	}
+
+	private int port() {
+		return Integer.parseInt(this.context.getEnvironment().getRequiredProperty("local.server.port"));
+	}
+
+	private String calendar(String path) {
+		HttpResponse<byte[]> answer = new Visitor(port()).bytes(path);
+		assertThat(answer.headers().firstValue("Content-Type")).hasValue("text/calendar;charset=UTF-8");
+		return new String(answer.body(), StandardCharsets.UTF_8).replace("\r\n ", "");
+	}
+
+	private static List<String> events(String calendar) {
+		return List.of(calendar.split("BEGIN:VEVENT")).stream().skip(1).toList();
+	}
+
+	private static List<String> lines(String calendar, String name) {
+		return calendar.lines().filter((line) -> line.startsWith(name)).toList();
+	}
+
+	/**
+	 * The same with its first day today, whenever the test runs, and all of it to come.
+	 */
+	private static TimetableVersion heldToday(TimetableVersion version) {
+		ZoneId zone = ZoneId.of(version.timetable().zone());
+		Programmed.Day first = version.timetable().days().get(0);
+		LocalDate today = LocalDate.now(zone);
+		Duration later = Duration.between(first.day().atStartOfDay(zone).toInstant(),
+				today.atStartOfDay(zone).toInstant());
+		List<Programmed.Ice> ice = first.ice()
+			.stream()
+			.map((one) -> new Programmed.Ice(one.surface(),
+					one.items().stream().map((item) -> put(item, later)).toList()))
+			.toList();
+		return new TimetableVersion(version.competition(), version.number(), version.plan(), version.act(),
+				new Programmed(version.timetable().zone(), List.of(new Programmed.Day(today, ice))));
+	}
+
+	private static Programmed.Item put(Programmed.Item item, Duration later) {
+		return new Programmed.Item(item.id(), item.kind(), item.title(), item.of(), item.begins().plus(later),
+				item.ends().plus(later), item.gap(), item.aside(),
+				item.lines()
+					.stream()
+					.map((line) -> new Programmed.Line(line.kind(), line.begins().plus(later), line.ends().plus(later),
+							line.team()))
+					.toList());
 	}
 
 	private static Laid.LaidBlock skated(PlanView view) {

@@ -2,6 +2,7 @@ package rimebook.timetable.plan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -33,17 +34,36 @@ import org.jspecify.annotations.Nullable;
  */
 public record Estimate(List<Expected> expected, Map<Integer, Pace> paces) {
 
-	/** Estimate all days. */
+	/** So long after midnight a day may still go on. */
+	private static final Duration LATE = Duration.ofHours(30);
+
+	/**
+	 * Estimate the day that it is; of other days there is nothing to expect but what was
+	 * published. What was called on another day, as in a rehearsal, moves nothing.
+	 */
 	public static Estimate of(Programmed timetable, List<Skated> skated, Instant now) {
+		ZoneId zone = ZoneId.of(timetable.zone());
 		List<Expected> all = new ArrayList<>();
 		Map<Integer, Pace> paces = new HashMap<>();
-		List<Programmed.Ice> surfaces = timetable.surfaces().toList();
-		for (int at = 0; at < surfaces.size(); at++) {
-			Pace pace = Pace.measured(surfaces.get(at), skated);
-			paces.put(at, pace);
-			all.addAll(new Course(surfaces.get(at), skated, pace, now).expected());
+		int surface = 0;
+		for (Programmed.Day day : timetable.days()) {
+			Instant begins = day.day().atStartOfDay(zone).toInstant();
+			boolean today = isWithin(now, begins);
+			List<Skated> called = skated.stream().map((one) -> one.calledWithin(begins, begins.plus(LATE))).toList();
+			for (Programmed.Ice ice : day.ice()) {
+				Pace pace = Pace.measured(ice, called);
+				paces.put(surface, pace);
+				if (today) {
+					all.addAll(new Course(ice, called, pace, now).expected());
+				}
+				surface++;
+			}
 		}
 		return new Estimate(List.copyOf(all), Map.copyOf(paces));
+	}
+
+	private static boolean isWithin(Instant now, Instant begins) {
+		return !now.isBefore(begins) && now.isBefore(begins.plus(LATE));
 	}
 
 	/** What is expected of a team in an item; empty where nothing more is to be said. */

@@ -19,6 +19,13 @@ import org.jspecify.annotations.Nullable;
 public record Skated(UUID segment, UUID entry, int number, @Nullable Instant called, @Nullable Instant over,
 		State state, boolean later, boolean again) {
 
+	/** The same as if it had not been called where that was at another time. */
+	Skated calledWithin(Instant begins, Instant ends) {
+		boolean within = this.called != null && !this.called.isBefore(begins) && this.called.isBefore(ends);
+		return (within || this.called == null) ? this
+				: new Skated(this.segment, this.entry, this.number, null, null, this.state, this.later, this.again);
+	}
+
 	/** How far a team is. */
 	public enum State {
 

@@ -126,6 +126,14 @@ class EstimateTests {
 	}
 
 	@Test
+	void whatWasCalledOnAnotherDayMovesNothing() {
+		this.skated.add(skated(1, at("09:00:00").minusSeconds(86400 * 90), null, Skated.State.ON_ICE, false));
+		waiting(2, 10);
+		assertThat(times(Estimate.of(TIMETABLE, this.skated, at("08:00:00")))).startsWith("2 09:06:20");
+		assertThat(Estimate.of(TIMETABLE, this.skated, at("08:00:00").minusSeconds(86400 * 90)).expected()).isEmpty();
+	}
+
+	@Test
 	void differencesAreToldBlockByBlock() {
 		Block lunch = Days.block("Lunch", Block.Kind.BREAK, 30);
 		Programmed before = programmed(Days.block("Doors", Block.Kind.DOORS, 30), SHORT, lunch);
