@@ -26,6 +26,8 @@ import rimebook.accounts.Role;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.timetable.TimetableVersions;
+import rimebook.timetable.Timetables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -129,7 +129,7 @@ class EstimateTests {
 	void whatWasCalledOnAnotherDayMovesNothing() {
 		this.skated.add(skated(1, at("09:00:00").minusSeconds(86400 * 90), null, Skated.State.ON_ICE, false));
 		waiting(2, 10);
-		assertThat(times(Estimate.of(TIMETABLE, this.skated, at("08:00:00")))).startsWith("2 09:06:20");
+		assertThat(times(Estimate.of(TIMETABLE, this.skated, at("08:00:00")))).startsWith("2 09:00:00", "3 09:06:20");
 		assertThat(Estimate.of(TIMETABLE, this.skated, at("08:00:00").minusSeconds(86400 * 90)).expected()).isEmpty();
 	}
 
