@@ -3,6 +3,7 @@ package rimebook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
@@ -49,6 +50,23 @@ class ArchitectureTests {
 			.resideOutsideOfPackages("rimebook.tabulation..", "rimebook.wording", "java..",
 					"org.jspecify.annotations..")
 			.because("places are a function of rules and cards alone, said in keys and figures")
+			.check(PRODUCTION);
+	}
+
+	@Test
+	void plansAreLaidOutWithoutDatabaseOrClock() {
+		noClasses().that()
+			.resideInAPackage("rimebook.timetable.plan")
+			.and()
+			.doNotHaveSimpleName("package-info")
+			.should()
+			.dependOnClassesThat()
+			.resideOutsideOfPackages("rimebook.timetable.plan", "rimebook.wording", "java..",
+					"org.jspecify.annotations..")
+			.orShould()
+			.dependOnClassesThat()
+			.areAssignableTo(Clock.class)
+			.because("times follow from a plan, its teams and the time that whoever asks brings")
 			.check(PRODUCTION);
 	}
 

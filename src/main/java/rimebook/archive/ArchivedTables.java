@@ -26,7 +26,7 @@ final class ArchivedTables {
 	/** The modules that keep something, in that order. */
 	private static final List<String> MODULES = List.of("accounts", "competition", "entries", "draw", "panels",
 			"performances", "clock", "remarks", "placement", "paper", "points", "results", "protests", "rulings",
-			"documents", "audit", "standby", "web");
+			"timetable", "documents", "audit", "standby", "web");
 
 	private static final ArchivedTables DECLARED = new ArchivedTables();
 

@@ -106,6 +106,10 @@ final class Evidence {
 					List.of(StoredRows.of("segment_result", "segment_id", "state standing_number posted_at posted_by"),
 							StoredRows.of("result_posting", "segment_id",
 									"id number posted_at posted_by changed conduct_until@ calculation_until@"))),
+			Map.entry("timetable",
+					List.of(StoredRows.of("timetable_plan", "competition_id", "id number act body made_by made_at"),
+							StoredRows.of("timetable_version", "competition_id",
+									"id number plan_number note body published_by published_at"))),
 			Map.entry("person", List.of(StoredRows.of("person", "id", "sign_in_name display_name"),
 					StoredRows.of("person_role", "person_id", "role"))));
 

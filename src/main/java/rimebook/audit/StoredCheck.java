@@ -91,7 +91,9 @@ public final class StoredCheck {
 			 union all select 'official', cast(id as varchar(36)) from official
 			 union all select 'ruling', cast(id as varchar(36)) from ruling_question
 			 union all select 'protest', cast(id as varchar(36)) from protest
-			 union all select 'correction', cast(id as varchar(36)) from correction) t
+			 union all select 'correction', cast(id as varchar(36)) from correction
+			 union all select distinct 'timetable', cast(competition_id as varchar(36)) from timetable_plan
+			 union all select distinct 'timetable', cast(competition_id as varchar(36)) from timetable_version) t
 			where not exists (select 1 from record_line l where l.subject = t.subject and l.subject_id = t.id)
 			order by t.subject, t.id""";
 
@@ -158,7 +160,7 @@ public final class StoredCheck {
 	private static boolean hasTheNewestTable(Connection connection) throws SQLException {
 		try (ResultSet tables = connection.getMetaData().getTables(null, null, "%", null)) {
 			while (tables.next()) {
-				if (tables.getString("TABLE_NAME").equalsIgnoreCase("past_cancellation")) {
+				if (tables.getString("TABLE_NAME").equalsIgnoreCase("timetable_version")) {
 					return true;
 				}
 			}

@@ -45,10 +45,13 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoObjections objections;
 
+	private final DemoTimetable timetable;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
-			DemoResults results, DemoObjections objections) {
+			DemoResults results, DemoObjections objections, DemoTimetable timetable) {
+		this.timetable = timetable;
 		this.competitions = competitions;
 		this.entryImport = entryImport;
 		this.seating = seating;
@@ -110,6 +113,7 @@ class DemoCompetition implements PanelPlan {
 		playJunior(junior);
 		playSenior(senior);
 		this.objections.ask(junior, senior);
+		this.timetable.publish(made.id());
 	}
 
 	/** Signed at once, since the demonstration cannot wait for its own protests. */

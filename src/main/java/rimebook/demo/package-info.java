@@ -2,9 +2,9 @@
  * Profile {@code demo} only: fills an invented competition through the public facades and
  * lets the simulated panel of a rehearsal mark it.
  */
-@ApplicationModule(allowedDependencies = { "rehearsal", "protests", "results", "stand", "performances", "placement",
-		"points", "panels", "draw", "rulings", "entries", "competition", "accounts", "tabulation",
-		"tabulation :: points", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "rehearsal", "timetable", "timetable :: plan", "protests", "results",
+		"stand", "performances", "placement", "points", "panels", "draw", "rulings", "entries", "competition",
+		"accounts", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.demo;
 

@@ -25,7 +25,8 @@ import rimebook.competition.SegmentView;
 class ArchivedSheets implements ArchivedDocuments {
 
 	private static final Set<DocumentKind> OPEN = EnumSet.of(DocumentKind.STARTING_ORDER, DocumentKind.SEGMENT_RESULT,
-			DocumentKind.JUDGES_DETAIL, DocumentKind.FINAL_RESULT, DocumentKind.MEDALS, DocumentKind.CERTIFICATES);
+			DocumentKind.JUDGES_DETAIL, DocumentKind.FINAL_RESULT, DocumentKind.MEDALS, DocumentKind.CERTIFICATES,
+			DocumentKind.TIMETABLE);
 
 	private final Competitions competitions;
 

@@ -10,6 +10,9 @@ public enum DocumentKind {
 	/** The teams of an event, with those that withdrew. */
 	ENTRY_LIST(About.EVENT),
 
+	/** What happens when on the days of an event, with the times of its teams. */
+	TIMETABLE(About.EVENT),
+
 	/** Who sits on the panel of an event. */
 	PANEL(About.EVENT),
 

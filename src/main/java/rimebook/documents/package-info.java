@@ -3,7 +3,8 @@
  * version and a fingerprint by which whoever holds the sheet can compare it.
  */
 @ApplicationModule(allowedDependencies = { "archive", "audit", "results", "published", "protests", "review", "rulings",
-		"draw", "panels", "performances", "entries", "competition", "tabulation", "pages", "shared", "wording" })
+		"timetable", "timetable :: plan", "draw", "panels", "performances", "entries", "competition", "tabulation",
+		"pages", "shared", "wording" })
 @NullMarked
 package rimebook.documents;
 

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  * differ by at most one, smaller groups first. So were the free skates of 1998 cut: 14
  * pairs at most 4 into 3, 3, 4, 4 and 19 pairs into 3, 4, 4, 4, 4.
  */
-final class GroupSizes {
+public final class GroupSizes {
 
 	private GroupSizes() {
 	}
@@ -19,7 +19,7 @@ final class GroupSizes {
 	 * @param maximum the most that may share a group, 1 or more
 	 * @return the sizes in the order of the start
 	 */
-	static List<Integer> of(int field, int maximum) {
+	public static List<Integer> of(int field, int maximum) {
 		int groups = (field + maximum - 1) / maximum;
 		int smaller = groups - field % groups;
 		return IntStream.range(0, groups).map((group) -> field / groups + ((group < smaller) ? 0 : 1)).boxed().toList();

@@ -16,6 +16,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
+import rimebook.timetable.TimetableVersions;
 import rimebook.wording.Sentence;
 
 /** The list of competitions, and a competition's and an event's own page. */
@@ -34,8 +35,14 @@ class FollowController {
 
 	private final VersionAnchors anchors;
 
+	private final TimetableVersions timetables;
+
+	private final ExpectedTimes expected;
+
 	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets,
-			VersionAnchors anchors) {
+			VersionAnchors anchors, TimetableVersions timetables, ExpectedTimes expected) {
+		this.expected = expected;
+		this.timetables = timetables;
 		this.pages = pages;
 		this.published = published;
 		this.board = board;
@@ -81,6 +88,7 @@ class FollowController {
 			Watched watched = Watched.of(events).orElse(null);
 			return page.follows(view, segments(events))
 				.with("events", events)
+				.with("timetable", this.timetables.published(view.id()) > 0)
 				.with("watched", watched)
 				.with("news", (watched != null) ? this.events.tidings(watched) : Tidings.NONE)
 				.tells(view, view.name(), Tidings.ofCompetition(events));
@@ -111,6 +119,7 @@ class FollowController {
 			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
 			return page.with("board", board)
+				.with("when", (board != null) ? this.expected.of(view, board.facts().segment()) : Map.of())
 				.tells(view, view.name(), (board != null) ? board.tidings() : Tidings.NONE)
 				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});

@@ -1,5 +1,7 @@
 package rimebook.live;
 
+import java.time.LocalDate;
+
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
@@ -22,6 +24,36 @@ record Links(String base, PageLanguage pageLanguage) {
 
 	public String board(CompetitionView competition) {
 		return at(path(competition) + "/board");
+	}
+
+	/** The published timetable on the day that is next. */
+	public String timetable(CompetitionView competition) {
+		return at(path(competition) + "/timetable");
+	}
+
+	/** The published timetable of a day. */
+	public String timetable(CompetitionView competition, LocalDate day) {
+		return at(path(competition) + "/timetable/" + day);
+	}
+
+	/** All times of a team. */
+	public String times(CompetitionView competition, Object entry) {
+		return at(path(competition) + "/timetable/team/" + entry);
+	}
+
+	/** The whole timetable as a calendar. */
+	public String calendar(CompetitionView competition) {
+		return at(path(competition) + "/timetable.ics");
+	}
+
+	/** That of an event. */
+	public String calendar(CompetitionView competition, EventView event) {
+		return at(path(competition) + "/timetable/event/" + event.slug() + ".ics");
+	}
+
+	/** A team's own. */
+	public String teamCalendar(CompetitionView competition, Object entry) {
+		return at(path(competition) + "/timetable/team/" + entry + ".ics");
 	}
 
 	public String event(CompetitionView competition, EventView event) {

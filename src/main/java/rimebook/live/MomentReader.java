@@ -20,6 +20,7 @@ import rimebook.entries.EntryId;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
+import rimebook.timetable.TimetableVersions;
 
 /** Reads where a competition stands, with a few small queries. */
 @Component
@@ -36,10 +37,13 @@ class MomentReader {
 
 	private final Standings standings;
 
+	private final TimetableVersions timetables;
+
 	private final ObjectProvider<WentBack> wentBack;
 
 	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
-			ObjectProvider<WentBack> wentBack) {
+			TimetableVersions timetables, ObjectProvider<WentBack> wentBack) {
+		this.timetables = timetables;
 		this.wentBack = wentBack;
 		this.published = published;
 		this.entries = entries;
@@ -78,7 +82,8 @@ class MomentReader {
 		int versions = events.stream().mapToInt(EventView::version).sum();
 		int entries = this.entries.changes(events.stream().map(EventView::id).toList());
 		int life = LIFE * this.wentBack.stream().mapToInt(WentBack::times).sum();
-		return life + competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments);
+		return life + competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments)
+				+ this.timetables.published(competition.id());
 	}
 
 	private Moment.SegmentMoment read(SegmentId segment, int plan, Moment.@Nullable SegmentMoment before) {

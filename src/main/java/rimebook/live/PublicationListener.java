@@ -10,6 +10,7 @@ import rimebook.entries.EntryEvent;
 import rimebook.entries.Renaming;
 import rimebook.results.IceChanged;
 import rimebook.results.ResultVersion;
+import rimebook.timetable.TimetableVersions;
 
 /** Hears what became public, once it is committed. */
 @Component
@@ -58,6 +59,11 @@ class PublicationListener {
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(Renaming.TeamChanged changed) {
+		this.pulse.quicken();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(TimetableVersions.Published published) {
 		this.pulse.quicken();
 	}
 

@@ -39,8 +39,11 @@ class SegmentController {
 
 	private final VersionAnchors anchors;
 
+	private final ExpectedTimes expected;
+
 	SegmentController(PageRenderer pages, Published published, SegmentReader reader, Standings standings,
-			RuleSets ruleSets, VersionAnchors anchors) {
+			RuleSets ruleSets, VersionAnchors anchors, ExpectedTimes expected) {
+		this.expected = expected;
 		this.pages = pages;
 		this.published = published;
 		this.reader = reader;
@@ -63,7 +66,8 @@ class SegmentController {
 	@GetMapping("/order")
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page);
+		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page.with("when",
+				this.expected.of(this.published.competition(competition), facts(page).segment())));
 	}
 
 	/** What people rather look at than read. */

@@ -62,6 +62,7 @@ final class PathRules {
 			people("/desk/competitions/**", SECRETARY).read(REFEREE, ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/entries/**", SECRETARY).read(REFEREE),
 			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
+			people("/desk/timetable/**", REFEREE, SECRETARY).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/draw/**", REFEREE).read(SECRETARY, ACCOUNTANT),
 			people("/desk/panel/*/slips", REFEREE, SECRETARY),
 			people("/desk/panel/*/slips.pdf", REFEREE, SECRETARY),

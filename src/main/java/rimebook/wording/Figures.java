@@ -94,6 +94,18 @@ public class Figures {
 		return DateTimeFormatter.ofPattern(pattern("HH:mm z"), this.locale).format(instant.atZone(zone));
 	}
 
+	/**
+	 * The time of the day at the rink alone, for lists whose head says the zone: "14:32".
+	 */
+	public String clock(Instant instant, ZoneId zone) {
+		return DateTimeFormatter.ofPattern(pattern("HH:mm"), this.locale).format(instant.atZone(zone));
+	}
+
+	/** A day with its name: "Saturday 13 February". */
+	public String weekday(LocalDate day) {
+		return DateTimeFormatter.ofPattern(pattern("cccc d MMMM"), this.locale).format(day);
+	}
+
 	/** The same with its day, for what may be read later. */
 	public String dayAndTime(Instant instant, ZoneId zone) {
 		return DateTimeFormatter.ofPattern(pattern("d MMMM, HH:mm z"), this.locale).format(instant.atZone(zone));

@@ -26,6 +26,8 @@ import rimebook.accounts.Role;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.timetable.TimetableVersions;
+import rimebook.timetable.Timetables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -50,13 +52,13 @@ class KindsOfTamperingIntegrationTests {
 			from performance p where p.id = %4$s""";
 
 	/** Whatever refers to another table before it. */
-	private static final List<String> EVERYTHING = List.of("past_cancellation", "result_signature", "result_posting",
-			"result_version", "segment_result", "correction", "protest", "ruling", "ruling_question", "remark_seen",
-			"remark", "deductions_seen", "list_authorisation", "card_keying", "clock_tap", "panel_change",
-			"card_submission", "points_card", "called_list", "deduction_list", "performance", "start_position",
-			"starting_order", "planned_programme", "seat_code", "seat", "official_interest", "official", "entry",
-			"team", "club", "segment", "event", "competition", "former_password", "person_role", "person",
-			"record_line");
+	private static final List<String> EVERYTHING = List.of("timetable_version", "timetable_plan", "past_cancellation",
+			"result_signature", "result_posting", "result_version", "segment_result", "correction", "protest", "ruling",
+			"ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation", "card_keying",
+			"clock_tap", "panel_change", "card_submission", "points_card", "called_list", "deduction_list",
+			"performance", "start_position", "starting_order", "planned_programme", "seat_code", "seat",
+			"official_interest", "official", "entry", "team", "club", "segment", "event", "competition",
+			"former_password", "person_role", "person", "record_line");
 
 	@Autowired
 	private ApplicationContext context;
@@ -82,6 +84,8 @@ class KindsOfTamperingIntegrationTests {
 		points.open(1);
 		points.skateRest(1);
 		SmallCompetition day = SignedDay.of(this.context);
+		this.context.getBean(Timetables.class).fill(day.competition().id(), 0, SmallCompetition.REFEREE);
+		this.context.getBean(TimetableVersions.class).publish(day.competition().id(), 1, "", SmallCompetition.REFEREE);
 		Crew.add(this.context, Role.REFEREE);
 		this.result = "'" + day.segment(1) + "'";
 		this.cards = "'" + day.performances(1).get(1).id() + "'";
@@ -92,7 +96,8 @@ class KindsOfTamperingIntegrationTests {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
 					"called_list", "deduction_list", "starting_order", "start_position", "result_posting",
 					"result_signature", "list_authorisation", "clock_tap", "panel_change", "card_keying",
-					"deductions_seen", "remark_seen", "ruling", "ruling_question", "past_cancellation")) {
+					"deductions_seen", "remark_seen", "ruling", "ruling_question", "past_cancellation",
+					"timetable_version", "timetable_plan")) {
 				statement.execute(dropGuard(table));
 			}
 			this.anchors = new TamperedRecord(connection, List.of()).lines()
@@ -310,6 +315,9 @@ class KindsOfTamperingIntegrationTests {
 							this.cards)
 					.replace("from performance p where p.id = " + this.cards,
 							"from segment s where s.id = " + this.other)),
+				kind("when a published timetable says that something happens", Finder.STORED,
+						"update timetable_version set body = replace(body, 'T0', 'T1')"),
+				kind("a plan of the days taken out", Finder.STORED, "delete from timetable_plan"),
 				kind("a segment cancelled", Finder.STORED, "update segment set cancelled = 'other'"),
 				kind("a segment cancelled, and when", Finder.STORED,
 						"update segment set cancelled = 'other', cancelled_at = current_timestamp"),

@@ -46,7 +46,8 @@ class BeforeAndAfterIntegrationTests {
 			"elements.opened-again", "elements.corrected", "deductions.seen", "deductions.corrected",
 			"ruling.superseded", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
-			"correction.rejected", "service.started-from-copy", "service.lost-act-settled");
+			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
+			"timetable.rules-changed", "timetable.taken-back", "service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
@@ -56,7 +57,8 @@ class BeforeAndAfterIntegrationTests {
 			"team.added", "entry.entered", "official.registered", "official.interest-declared", "person.added",
 			"seat.taken", "seat.code-issued", "seat.paired", "seat.asked-for", "starting-order.drawn", "card.received",
 			"card.returned", "card.keyed", "elements.called", "elements.planned", "deductions.noted",
-			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed");
+			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed",
+			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -68,12 +70,13 @@ class BeforeAndAfterIntegrationTests {
 			"competition.rehearsal-begun", "competition.rehearsal-ended");
 
 	/** Nothing is there any more. */
-	private static final Set<String> ENDS = Set.of("event.removed", "seat.vacated", "official.interest-removed");
+	private static final Set<String> ENDS = Set.of("event.removed", "seat.vacated", "official.interest-removed",
+			"timetable.block-removed", "timetable.sheet-removed");
 
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
-			+ "person|service)\\.[a-z-]+)\"");
+			+ "person|service|timetable)\\.[a-z-]+)\"");
 
 	@Autowired
 	private ApplicationContext context;

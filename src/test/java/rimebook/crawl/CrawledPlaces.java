@@ -42,6 +42,11 @@ import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.timetable.PlanView;
+import rimebook.timetable.TimetableVersions;
+import rimebook.timetable.Timetables;
+import rimebook.timetable.plan.Block;
+import rimebook.timetable.plan.Programmed;
 
 import static org.awaitility.Awaitility.await;
 
@@ -120,8 +125,17 @@ final class CrawledPlaces {
 
 	private void add(String name, DraftEvent draft, int teams, Consumer<CrawledDay> arrive) {
 		SmallCompetition small = SmallCompetition.running(this.context, teams, draft);
+		plan(small);
 		arrive.accept(new CrawledDay(small, this.context));
 		add(name, small);
+	}
+
+	/** What everybody reads, and a plan that says otherwise. */
+	private void plan(SmallCompetition small) {
+		Timetables timetables = the(Timetables.class);
+		PlanView plan = timetables.fill(small.competition().id(), 0, SmallCompetition.SECRETARY);
+		the(TimetableVersions.class).publish(small.competition().id(), 1, "", SmallCompetition.SECRETARY);
+		timetables.move(small.competition().id(), 1, plan.plan().blocks().get(0).id(), 1, SmallCompetition.REFEREE);
 	}
 
 	private void protest(CrawledDay day) {
@@ -197,6 +211,8 @@ final class CrawledPlaces {
 		ids.put("club", words(small.entries().stream().limit(1), (entry) -> entry.team().club().id()));
 		ids.put("official", words(small.seats().stream().limit(1), (seat) -> seat.official().id()));
 		ids.put("person", words(the(People.class).all().stream().limit(1), (person) -> person.id().value()));
+		ids.put("block", words(the(Timetables.class).plan(small.competition().id()).plan().blocks().stream().limit(1),
+				Block::id));
 		ids.put("address", List.of("1"));
 		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
@@ -221,6 +237,11 @@ final class CrawledPlaces {
 				"segment", List.of(segment.slug()), "sheet", List.of(sheet(small, segment)), "number",
 				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
 						(number) -> number),
+				"day",
+				words(the(TimetableVersions.class).latest(small.competition().id())
+					.stream()
+					.flatMap((version) -> version.timetable().days().stream())
+					.limit(1), Programmed.Day::day),
 				"entry", words(small.entries().stream().limit(1), EntryView::id), "name", List.of("a"), "one",
 				words(small.entries().stream().limit(1), EntryView::id), "other",
 				words(small.entries().stream().skip(1).limit(1), EntryView::id));

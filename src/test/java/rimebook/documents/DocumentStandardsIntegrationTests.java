@@ -32,6 +32,7 @@ class DocumentStandardsIntegrationTests {
 	void everyKindKeepsToTheStandardsForArchivesAndForScreenReaders() {
 		PaperDay placement = PaperDay.placement(this.context);
 		placement.rule();
+		placement.plan();
 		placement.post();
 		placement.protest();
 		PaperDay points = PaperDay.points(this.context);

@@ -222,6 +222,7 @@ class DocumentsIntegrationTests {
 		placement.rule();
 		placement.post();
 		placement.protest();
+		placement.plan();
 		Set<DocumentKind> seen = EnumSet.noneOf(DocumentKind.class);
 		for (DocumentRef ref : this.documents.offered(placement.small.event())) {
 			expectHead(placement, ref, "5 judges");

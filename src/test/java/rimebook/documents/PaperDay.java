@@ -31,6 +31,8 @@ import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.timetable.TimetableVersions;
+import rimebook.timetable.Timetables;
 
 /** A day of one segment on which everything happens that a sheet can tell of. */
 final class PaperDay {
@@ -96,6 +98,12 @@ final class PaperDay {
 					List.of(new DeductionNotes.NoteDeductions.Item("fall", 2))), SmallCompetition.ACCOUNTANT);
 		}
 		this.small.close(performance);
+	}
+
+	/** Publish a timetable. */
+	void plan() {
+		the(Timetables.class).fill(this.small.competition().id(), 0, SmallCompetition.REFEREE);
+		the(TimetableVersions.class).publish(this.small.competition().id(), 1, "", SmallCompetition.REFEREE);
 	}
 
 	/** Post the result. */

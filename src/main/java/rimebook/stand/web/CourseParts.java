@@ -20,7 +20,10 @@ class CourseParts {
 
 	private final StandingAfterCards standings;
 
-	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings) {
+	private final Punctuality punctuality;
+
+	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings, Punctuality punctuality) {
+		this.punctuality = punctuality;
 		this.skatingAgain = skatingAgain;
 		this.keying = keying;
 		this.standings = standings;
@@ -28,7 +31,7 @@ class CourseParts {
 
 	/** The parts as they are at that moment. */
 	StandParts.Course of(StandView view, RinkClock rink, Instant now) {
-		return new StandParts.Course(OrderPart.of(view), ReopenedPart.of(view, rink, now),
+		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view)), ReopenedPart.of(view, rink, now),
 				this.skatingAgain.part(view, rink), new PaperPart(this.keying.unsettled(view.segment().id())),
 				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));
 	}

@@ -5,22 +5,29 @@ import java.util.List;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.stand.StandView;
+import rimebook.wording.Sentence;
 
 /**
  * The running order as a strip.
  *
  * @param done how many of those that did not withdraw are done
  * @param of how many did not withdraw
+ * @param punctuality when the next team is expected, and how late that is; may be none
  */
-record OrderPart(List<OrderRow> rows, int done, int of) implements LivePart {
+record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) implements LivePart {
 
 	static OrderPart of(StandView stand) {
+		return of(stand, Sentence.NONE);
+	}
+
+	static OrderPart of(StandView stand, Sentence punctuality) {
 		List<OrderRow> rows = stand.order().stream().map((row) -> OrderRow.of(row, stand)).toList();
 		List<PerformanceStatus> started = rows.stream()
 			.map(OrderRow::status)
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
-		return new OrderPart(rows, (int) started.stream().filter(PerformanceStatus::isDone).count(), started.size());
+		return new OrderPart(rows, (int) started.stream().filter(PerformanceStatus::isDone).count(), started.size(),
+				punctuality);
 	}
 
 	/**
