@@ -75,7 +75,7 @@ class SimulatedPanelIntegrationTests {
 
 	@Test
 	void aSeatThatAVisitorHoldsIsLeftToTheVisitor() throws Exception {
-		CompletableFuture<Boolean> played = played(Duration.ofSeconds(30));
+		CompletableFuture<Boolean> played = played(Duration.ofSeconds(90));
 		StandView.Now now = allButOneSent();
 		assertThat(look()).as("the simulated tablet has not taken the seat").isEqualTo(200);
 		PerformanceView performance = now.row().performance();
@@ -112,7 +112,7 @@ class SimulatedPanelIntegrationTests {
 	}
 
 	private StandView.Now allButOneSent() throws InterruptedException {
-		for (int i = 0; i < 200; i++) {
+		for (int i = 0; i < 600; i++) {
 			StandView.Now now = this.panel.look().now();
 			if (now != null && now.cards().missing().size() == 1) {
 				assertThat(now.cards().missing()).containsExactly(this.seat.spoken());
