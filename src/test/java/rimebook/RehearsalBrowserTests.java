@@ -212,7 +212,7 @@ class RehearsalBrowserTests {
 		call();
 		mark(5, 52);
 		close();
-		this.screens.expect("segment", "fter 5 of 5");
+		this.screens.expect("segment", "All 5 teams have skated");
 		setStatus(5, PerformanceStatus.DISQUALIFIED);
 		this.screens.expect("segment", "isqualified");
 		this.screens.expect("event", "isqualified");
