@@ -15,6 +15,7 @@ import rimebook.audit.Anchor;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
+import rimebook.entries.EntryView;
 import rimebook.live.pictures.Course;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
@@ -117,6 +118,36 @@ final class Feed {
 			Standing.Row other = pair.other().row();
 			return new WhyBody(version.number(), version.state().name(), one.entry(), other.entry(), pair.isLevel(),
 					pair.why().english(), one.place(), other.place());
+		}
+
+	}
+
+	/** The published versions of a segment, the newest first. */
+	record VersionList(List<VersionItem> versions) {
+	}
+
+	/** A published version without its rows. */
+	record VersionItem(int version, String state, String cause, String note, Instant publishedAt, String fingerprint,
+			int skated, int starters) {
+
+		static VersionItem of(ResultVersion version) {
+			return new VersionItem(version.number(), version.state().name(), version.cause().name(),
+					PublicNote.of(version), version.publishedAt(), version.fingerprint(), version.standing().skated(),
+					version.standing().starters());
+		}
+
+	}
+
+	/** The teams of a competition, event by event. */
+	record TeamList(List<TeamItem> teams) {
+	}
+
+	/** A team of an event, and whether it is still in it. */
+	record TeamItem(String entry, String event, String team, String club, boolean entered) {
+
+		static TeamItem of(EventView event, EntryView entry) {
+			return new TeamItem(entry.id().toString(), event.slug(), entry.team().name(), entry.team().club().name(),
+					entry.isEntered());
 		}
 
 	}

@@ -4,6 +4,8 @@ import java.time.Clock;
 
 import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.binder.MeterBinder;
+import jakarta.servlet.Filter;
+import jakarta.servlet.http.HttpServletResponse;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
@@ -26,6 +28,25 @@ class LiveConfiguration {
 				new RenditionFilter(renditions, pace));
 		filter.addUrlPatterns("/*");
 		filter.setOrder(FIRST);
+		return filter;
+	}
+
+	@Bean
+	FilterRegistrationBean<OtherSites> otherSites() {
+		FilterRegistrationBean<OtherSites> filter = new FilterRegistrationBean<>(new OtherSites());
+		filter.addUrlPatterns("/api/public/*", "/api/openapi", "/follow/*");
+		filter.setOrder(FIRST - 1);
+		return filter;
+	}
+
+	/** A worker may serve pages above its own address only where this is said. */
+	@Bean
+	FilterRegistrationBean<Filter> offlineScope() {
+		FilterRegistrationBean<Filter> filter = new FilterRegistrationBean<>((request, response, chain) -> {
+			((HttpServletResponse) response).setHeader("Service-Worker-Allowed", "/follow/");
+			chain.doFilter(request, response);
+		});
+		filter.addUrlPatterns("/js/follow/worker.js");
 		return filter;
 	}
 

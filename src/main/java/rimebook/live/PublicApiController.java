@@ -2,7 +2,6 @@ package rimebook.live;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -20,7 +19,6 @@ import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
-import rimebook.results.TwoTeams;
 import rimebook.shared.NotFoundException;
 
 /** The public side as data, kept as bytes like the pages. */
@@ -41,32 +39,34 @@ class PublicApiController {
 
 	private final EventReader events;
 
-	private final SegmentReader segments;
+	private final PublicLists lists;
 
 	private final Standings standings;
 
-	private final TwoTeams twoTeams;
+	private final PublicPlaces places;
 
 	private final VersionAnchors anchors;
 
-	PublicApiController(RenditionCache renditions, Published published, EventReader events, SegmentReader segments,
-			Standings standings, TwoTeams twoTeams, VersionAnchors anchors) {
+	PublicApiController(RenditionCache renditions, Published published, EventReader events, Standings standings,
+			PublicPlaces places, PublicLists lists, VersionAnchors anchors) {
 		this.renditions = renditions;
 		this.published = published;
 		this.events = events;
-		this.segments = segments;
 		this.standings = standings;
-		this.twoTeams = twoTeams;
+		this.places = places;
+		this.lists = lists;
 		this.anchors = anchors;
 	}
 
 	@GetMapping
+	@Answers(value = "All competitions that are public", body = Feed.CompetitionList.class)
 	void list(HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, null, () -> new Feed.CompetitionList(
 				this.published.competitions().stream().map(Feed.CompetitionItem::of).toList()));
 	}
 
 	@GetMapping("/{competition}")
+	@Answers(value = "A competition with its events and where each segment stands", body = Feed.CompetitionBody.class)
 	void competition(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
 		answer(request, response, competition, () -> {
@@ -77,7 +77,22 @@ class PublicApiController {
 		});
 	}
 
+	@GetMapping("/{competition}/teams")
+	@Answers(value = "The teams of all events", body = Feed.TeamList.class)
+	void teams(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		answer(request, response, competition, () -> new Feed.TeamList(this.lists.teams(competition)));
+	}
+
+	@GetMapping("/{competition}/timetable")
+	@Answers(value = "The timetable in force, with what is expected of today", body = TimetableFeed.TimetableBody.class)
+	void timetable(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		answer(request, response, competition, () -> TimetableFeed.TimetableBody.of(this.lists.timetable(competition)));
+	}
+
 	@GetMapping("/{competition}/events/{event}")
+	@Answers(value = "An event with its newest combined standing", body = Feed.EventBody.class)
 	void event(@PathVariable String competition, @PathVariable String event, HttpServletRequest request,
 			HttpServletResponse response) throws IOException {
 		answer(request, response, competition, () -> {
@@ -91,19 +106,23 @@ class PublicApiController {
 	}
 
 	@GetMapping(SEGMENT)
+	@Answers(
+			value = "A segment with its newest standing, the state of things in a sentence and the team that was marked last",
+			body = Feed.SegmentBody.class)
 	void segment(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, competition, () -> {
-			Place place = place(competition, event, segment);
+			PublicPlaces.Place place = this.places.segment(competition, event, segment);
 			return body(place, Optional.ofNullable(place.facts().version()));
 		});
 	}
 
 	@GetMapping(SEGMENT + "/versions/{number:[1-9][0-9]{0,5}}")
+	@Answers(value = "A segment with one of its published versions", body = Feed.SegmentBody.class)
 	void version(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			@PathVariable int number, HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, competition, () -> {
-			Place place = place(competition, event, segment);
+			PublicPlaces.Place place = this.places.segment(competition, event, segment);
 			ResultVersion version = this.standings.version(place.facts().segment().id(), number)
 				.orElseThrow(() -> NotFoundException.of("version", number));
 			return body(place, Optional.of(version));
@@ -111,10 +130,11 @@ class PublicApiController {
 	}
 
 	@GetMapping(SEGMENT + "/order")
+	@Answers(value = "The starting order and how it was drawn", body = Feed.OrderBody.class)
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		answer(request, response, competition, () -> {
-			Place place = place(competition, event, segment);
+			PublicPlaces.Place place = this.places.segment(competition, event, segment);
 			StartingOrderView order = place.facts().order();
 			return new Feed.OrderBody(Feed.CompetitionItem.of(place.competition()), event, segment,
 					(order != null) ? Feed.DrawBody.of(order) : null,
@@ -124,45 +144,51 @@ class PublicApiController {
 
 	/** The places of all teams after each team. */
 	@GetMapping(SEGMENT + "/course")
+	@Answers(value = "The places of all teams after each team", body = Feed.CourseBody.class)
 	void course(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		answer(request, response, competition, () -> Feed.CourseBody
-			.of(Courses.of(this.standings.versions(place(competition, event, segment).facts().segment().id()))));
+		answer(request, response, competition, () -> Feed.CourseBody.of(Courses
+			.of(this.standings.versions(this.places.segment(competition, event, segment).facts().segment().id()))));
 	}
 
 	/** Why one of two teams is ahead of the other, in the newest standing. */
 	@GetMapping(SEGMENT + "/why/{one}/{other}")
+	@Answers(value = "Which of two teams of a segment is ahead, and why", body = Feed.WhyBody.class)
 	void why(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			@PathVariable String one, @PathVariable String other, HttpServletRequest request,
 			HttpServletResponse response) throws IOException {
 		answer(request, response, competition, () -> {
-			Place place = place(competition, event, segment);
-			ResultVersion version = place.facts().version();
-			return Optional.ofNullable(version)
-				.flatMap((found) -> Beside.of(StandingTable.of(found), one, other,
-						(said, first, second) -> this.twoTeams.inSegment(place.event(), place.facts().segment(), said,
-								first, second)))
-				.map((pair) -> Feed.WhyBody.of(Objects.requireNonNull(version), pair))
-				.orElseThrow(() -> NotFoundException.of("entry", one));
+			PublicPlaces.Pair pair = this.places.pair(this.places.segment(competition, event, segment), one, other);
+			return Feed.WhyBody.of(pair.version(), pair.beside());
 		});
 	}
 
-	@GetMapping(SEGMENT + ".csv")
-	void csv(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
+	/** The same in an event. */
+	@GetMapping("/{competition}/events/{event}/why/{one}/{other}")
+	@Answers(value = "Which of two teams of an event is ahead, and why", body = Feed.WhyBody.class)
+	void whyInEvent(@PathVariable String competition, @PathVariable String event, @PathVariable String one,
+			@PathVariable String other, HttpServletRequest request, HttpServletResponse response) throws IOException {
+		answer(request, response, competition, () -> {
+			EventView view = this.published.event(this.published.competition(competition), event);
+			PublicPlaces.Pair pair = this.places.pair(view, one, other);
+			return Feed.WhyBody.of(pair.version(), pair.beside());
+		});
+	}
+
+	@GetMapping(SEGMENT + "/versions")
+	@Answers(value = "The published versions of a segment, the newest first", body = Feed.VersionList.class)
+	void versions(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		Rendition csv = this.renditions.get(RenditionKey.of(request), competition, (moment) -> Rendition
-			.of("text/csv;charset=UTF-8", StandingCsv.of(place(competition, event, segment).facts().version())));
-		Answer.with(csv, request, response);
+		answer(request, response, competition,
+				() -> new Feed.VersionList(
+						this.standings.versions(this.places.segment(competition, event, segment).facts().segment().id())
+							.stream()
+							.map(Feed.VersionItem::of)
+							.toList()));
 	}
 
-	private Place place(String competition, String event, String segment) {
-		CompetitionView view = this.published.competition(competition);
-		EventView found = this.published.event(view, event);
-		return new Place(view, found, this.segments.one(found, this.published.segment(found, segment)));
-	}
-
-	private Feed.SegmentBody body(Place place, Optional<ResultVersion> version) {
-		Tidings tidings = this.segments.tidings(place.event(), place.facts());
+	private Feed.SegmentBody body(PublicPlaces.Place place, Optional<ResultVersion> version) {
+		Tidings tidings = this.places.tidings(place);
 		return new Feed.SegmentBody(Feed.CompetitionItem.of(place.competition()), place.event().slug(),
 				Feed.SegmentItem.of(place.facts()), version.map(this::standing).orElse(null),
 				tidings.headline().english(), Feed.JustInBody.ofNullable(tidings.justIn()));
@@ -177,9 +203,6 @@ class PublicApiController {
 		Rendition rendition = this.renditions.get(RenditionKey.of(request), competition,
 				(moment) -> Rendition.of(JSON, this.json.writeValueAsString(body.get())));
 		Answer.with(rendition, request, response);
-	}
-
-	private record Place(CompetitionView competition, EventView event, SegmentFacts facts) {
 	}
 
 }

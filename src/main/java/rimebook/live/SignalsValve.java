@@ -90,6 +90,7 @@ class SignalsValve extends ValveBase {
 			request.getCoyoteRequest().action(ActionCode.UPGRADE, new UpgradeToken(line, null, null, null));
 			response.setStatus(HttpServletResponse.SC_OK);
 			response.setContentType("text/event-stream;charset=UTF-8");
+			response.setHeader(OtherSites.ALLOWED, OtherSites.EVERYBODY);
 			response.setHeader("Cache-Control", "no-store");
 			response.setHeader("X-Accel-Buffering", "no");
 			response.setHeader("X-Content-Type-Options", "nosniff");

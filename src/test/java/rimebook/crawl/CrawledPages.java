@@ -18,8 +18,11 @@ final class CrawledPages {
 	/** Never ends, so it has tests of its own. */
 	private static final Set<String> STREAMS = Set.of("/follow/{competition}/signals");
 
-	/** Shows what went wrong with another page, not one of its own. */
-	private static final Set<String> NOT_PAGES = Set.of("/error", "/actuator");
+	/**
+	 * Shows what went wrong with another page, not one of its own; or is shut for
+	 * everybody.
+	 */
+	private static final Set<String> NOT_PAGES = Set.of("/error", "/actuator", "/springdoc");
 
 	/**
 	 * What a variable is where its name does not say it, and what a page has to be asked.

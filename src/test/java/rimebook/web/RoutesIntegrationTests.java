@@ -58,6 +58,8 @@ class RoutesIntegrationTests {
 			new Line("/error", PUBLIC, PUBLIC), new Line("/follow/**", PUBLIC, PUBLIC),
 			new Line("/api/public/**", PUBLIC, PUBLIC), new Line("/problems/{code}", PUBLIC, PUBLIC),
 			new Line("/actuator/health/**", PUBLIC, PUBLIC), new Line("/actuator", NOBODY, NOBODY),
+			new Line("/api/openapi", PUBLIC, PUBLIC), new Line("/offline", PUBLIC, PUBLIC),
+			new Line("/springdoc", NOBODY, NOBODY), new Line("/springdoc.yaml", NOBODY, NOBODY),
 			new Line("/record-seen", PUBLIC, PUBLIC), new Line("/sign-in", PUBLIC, PUBLIC),
 			new Line("/sign-in/refused", PUBLIC, PUBLIC), new Line("/set-up/{token}", PUBLIC, PUBLIC),
 			new Line("/judge", PUBLIC, PUBLIC), new Line("/api/seat-pairings", PUBLIC, PUBLIC),
