@@ -70,6 +70,12 @@ class FollowController {
 		this.pages.answer(request, response, null, "live/seen", (page) -> page);
 	}
 
+	/** What browsers show where there is no network; they keep it and nothing else. */
+	@GetMapping("/offline")
+	void offline(HttpServletRequest request, HttpServletResponse response) throws IOException {
+		this.pages.answer(request, response, null, "live/offline", (page) -> page);
+	}
+
 	/** What the words of the trade mean, each with its source. */
 	@GetMapping("/follow/{competition}/words")
 	void words(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
@@ -102,6 +108,7 @@ class FollowController {
 			CompetitionView view = this.published.competition(competition);
 			EventFacts facts = this.events.read(this.published.event(view, event));
 			return page.follows(view, facts.event().segments())
+				.pictured(page.links().event(view, facts.event()), facts.version())
 				.tells(view, facts.event().name(), this.events.tidings(facts))
 				.with("why", page.links().why(view, facts.event()))
 				.with("facts", facts)

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.SegmentView;
+import rimebook.results.ResultVersion;
 
 /**
  * What one public page is made of: what is asked for, in which language, and what the
@@ -52,6 +53,16 @@ record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<Str
 		String news = said.isEmpty() ? "" : " – " + said.replaceFirst("\\.$", "");
 		String whose = name.equals(competition.name()) ? "" : " · " + competition.name();
 		return with("tidings", tidings).with("title", name + news + whose);
+	}
+
+	/**
+	 * The page goes about with a picture of a version, see {@link SharePictures}.
+	 * @param page the page of its standing
+	 * @param version the version, {@code null} before there is one
+	 */
+	PageModel pictured(String page, @Nullable ResultVersion version) {
+		return with("picture", (version == null) ? null : page.replaceFirst("\\?.*$", "") + "/share/" + version.number()
+				+ ".png?lang=" + locale().getLanguage());
 	}
 
 	/** The addresses that it leads to. */

@@ -30,7 +30,10 @@ class PageRenderer {
 
 	private final LiveSettings settings;
 
-	PageRenderer(ITemplateEngine engine, RenditionCache renditions, LiveSettings settings) {
+	private final PublicAddress address;
+
+	PageRenderer(ITemplateEngine engine, RenditionCache renditions, LiveSettings settings, PublicAddress address) {
+		this.address = address;
 		this.engine = engine;
 		this.renditions = renditions;
 		this.settings = settings;
@@ -59,7 +62,7 @@ class PageRenderer {
 	}
 
 	private PageModel filled(PageModel page, UnaryOperator<PageModel> filling) {
-		return filling.apply(page).with("quiet", this.settings.quiet().toMillis());
+		return filling.apply(page).with("quiet", this.settings.quiet().toMillis()).with("host", this.address.base());
 	}
 
 	/**

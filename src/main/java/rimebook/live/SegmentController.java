@@ -58,8 +58,9 @@ class SegmentController {
 		Address address = new Address(competition, event, segment);
 		answer(request, response, address, "live/segment", (page) -> {
 			SegmentFacts facts = facts(page);
-			return page.tells(competition(page), Headline.title(event(page), facts.segment()),
-					this.reader.tidings(event(page), facts));
+			return page.pictured(page.links().segment(competition(page), event(page), facts.segment()), facts.version())
+				.tells(competition(page), Headline.title(event(page), facts.segment()),
+						this.reader.tidings(event(page), facts));
 		});
 	}
 

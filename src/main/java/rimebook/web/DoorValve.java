@@ -34,8 +34,8 @@ class DoorValve extends ValveBase {
 	/** The largest body of a form that anybody may send, such as that for signing in. */
 	static final int OF_A_STRANGER = 8 * 1024;
 
-	private static final List<String> PUBLIC = List.of("/follow/", "/record-seen", "/api/public/", "/api/openapi/",
-			"/problems/");
+	private static final List<String> PUBLIC = List.of("/follow/", "/record-seen", "/offline", "/api/public/",
+			"/api/openapi/", "/problems/");
 
 	static final List<String> FILES = List.of("/css/", "/js/", "/img/", "/webjars/", "/favicon.ico");
 

@@ -32,6 +32,7 @@ final class PathRules {
 			everybody("/"),
 			everybody("/follow/**"),
 			everybody("/record-seen"),
+			everybody("/offline"),
 			everybody("/api/public/**"),
 			everybody("/api/openapi/**"),
 			everybody("/problems/**"),

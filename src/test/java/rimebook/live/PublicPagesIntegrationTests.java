@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -7,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
+
+import javax.imageio.ImageIO;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -174,6 +177,24 @@ class PublicPagesIntegrationTests {
 		assertThat(this.visitor.get("/follow/fjord-days/board").body()).contains(said);
 		assertThat(this.visitor.get(api("free-skating")).body()).contains("\"headline\":\"" + said, "\"justIn\":{");
 		assertThat(this.visitor.get("/api/public/competitions/fjord-days").body()).contains("\"headline\":\"Junior");
+	}
+
+	@Test
+	void addressGoesAboutWithThePictureOfItsStanding() throws IOException {
+		String page = this.visitor.get(FREE + "?lang=fr").body();
+		assertThat(page).contains("property=\"og:image\" content=\"" + FREE + "/share/9.png?lang=fr\"")
+			.containsPattern("og:description\" content=\"[^\"]*Alder");
+		for (String address : List.of(FREE + "/share/9.png?lang=fr", FREE + "/share/3.png",
+				"/follow/fjord-days/junior/share/9.png")) {
+			HttpResponse<byte[]> picture = this.visitor.bytes(address);
+			assertThat(picture.headers().firstValue("Content-Type")).as(address).hasValue("image/png");
+			BufferedImage drawn = ImageIO.read(new ByteArrayInputStream(picture.body()));
+			assertThat(List.of(drawn.getWidth(), drawn.getHeight())).containsExactly(1200, 630);
+			assertThat(IntStream.range(0, 1200).map((x) -> drawn.getRGB(x, 155)).distinct().count())
+				.as("letters of the title")
+				.isGreaterThan(3);
+		}
+		assertThat(this.visitor.get(FREE + "/share/99.png").statusCode()).isEqualTo(404);
 	}
 
 	@Test

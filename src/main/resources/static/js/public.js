@@ -1,0 +1,31 @@
+/*
+ * What a public page can do beyond showing: pass its address on, with what the device has for that and without anybody
+ * else; and say so where there is no network (follow/worker.js). Without this script neither is offered.
+ */
+const share = document.getElementById("share");
+const done = document.getElementById("share-done");
+
+function offer(act, what) {
+	const button = share.querySelector(`[data-act="${act}"]`);
+	button.hidden = false;
+	share.hidden = false;
+	button.addEventListener("click", () => what(button).catch(() => undefined));
+}
+
+/* Without the part that stands for nothing but this moment. */
+const address = () => window.location.origin + window.location.pathname + window.location.search;
+
+if (share && navigator.share) {
+	offer("share", () => navigator.share({ title: document.title, url: address() }));
+}
+if (share && navigator.clipboard) {
+	offer("copy", async (button) => {
+		await navigator.clipboard.writeText(address());
+		done.textContent = button.dataset.done;
+	});
+}
+
+/* Browsers allow it over TLS only; a certificate that the device does not trust is as none. */
+if (navigator.serviceWorker && window.location.pathname.startsWith("/follow/")) {
+	navigator.serviceWorker.register("/js/follow/worker.js", { scope: "/follow/" }).catch(() => undefined);
+}
