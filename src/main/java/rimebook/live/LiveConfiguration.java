@@ -12,20 +12,26 @@ import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Profile;
 import org.springframework.core.Ordered;
+
+import rimebook.pages.DoorAnswers;
 
 /** Puts the kept bytes in front of the house. */
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(LiveSettings.class)
 class LiveConfiguration {
 
+	private static final String REHEARSAL = "rehearsal";
+
 	/** After the character encoding and the forwarded headers, before sessions. */
 	private static final int FIRST = Ordered.HIGHEST_PRECEDENCE + 20;
 
+	/** A rehearsal marks what goes out. */
 	@Bean
-	FilterRegistrationBean<RenditionFilter> renditionFilter(RenditionCache renditions, PollPace pace) {
-		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(
-				new RenditionFilter(renditions, pace));
+	@Profile(REHEARSAL)
+	FilterRegistrationBean<RenditionFilter> renditionFilter(KeptAnswers answers) {
+		FilterRegistrationBean<RenditionFilter> filter = new FilterRegistrationBean<>(new RenditionFilter(answers));
 		filter.addUrlPatterns("/*");
 		filter.setOrder(FIRST);
 		return filter;
@@ -50,7 +56,23 @@ class LiveConfiguration {
 		return filter;
 	}
 
-	/** Streams begin before anything else of the house is asked. */
+	/**
+	 * Plain requests for kept bytes are answered at the door, by no thread of their own.
+	 */
+	@Bean
+	@Profile("!" + REHEARSAL)
+	DoorAnswers keptForTheDoor(KeptAnswers answers) {
+		return answers::answer;
+	}
+
+	/** The others are answered before anything else of the house is asked. */
+	@Bean
+	@Profile("!" + REHEARSAL)
+	WebServerFactoryCustomizer<TomcatServletWebServerFactory> keptAtTheDoor(KeptAnswers answers) {
+		return (factory) -> factory.addContextValves(new KeptValve(answers));
+	}
+
+	/** Streams begin there, too. */
 	@Bean
 	WebServerFactoryCustomizer<TomcatServletWebServerFactory> signalsAtTheDoor(MomentWatch watch,
 			FollowerRegister followers, PollPace pace, Clock clock) {

@@ -54,6 +54,15 @@ class MomentWatch {
 		return ((watch != null) ? watch : begin(slug)).current();
 	}
 
+	/**
+	 * Where the competition stands as far as that is known without asking the database,
+	 * {@code null} if it is not.
+	 */
+	@Nullable Moment known(String slug) {
+		Watch watch = this.watches.get(slug);
+		return (watch != null) ? watch.known() : null;
+	}
+
 	private Watch begin(String slug) {
 		Watch fresh = new Watch(slug);
 		fresh.look();
@@ -122,6 +131,11 @@ class MomentWatch {
 			this.asked = MomentWatch.this.clock.instant();
 			Moment known = known(this.asked);
 			return (known != null) ? known : lookUnlessKnown();
+		}
+
+		@Nullable Moment known() {
+			this.asked = MomentWatch.this.clock.instant();
+			return known(this.asked);
 		}
 
 		/** Of many that come at once one looks, the others wait for what it sees. */

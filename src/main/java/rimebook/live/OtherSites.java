@@ -1,6 +1,7 @@
 package rimebook.live;
 
 import java.io.IOException;
+import java.util.Map;
 
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
@@ -10,8 +11,8 @@ import jakarta.servlet.http.HttpServletResponse;
 
 /**
  * Lets pages of other sites read the public data: reading only, and never as somebody,
- * since no credentials are allowed. Stands before everything else, so that kept bytes and
- * refusals say it, too.
+ * since no credentials are allowed. Stands before everything else, so that refusals say it,
+ * too; what is kept is answered before that, and says it itself.
  */
 class OtherSites extends HttpFilter {
 
@@ -22,6 +23,10 @@ class OtherSites extends HttpFilter {
 
 	/** The header that says which sites may read. */
 	static final String ALLOWED = "Access-Control-Allow-Origin";
+
+	/** What an answer says that may be read anywhere. */
+	static final Map<String, String> READING = Map.of(ALLOWED, EVERYBODY, "Access-Control-Expose-Headers",
+			"ETag, Retry-After, " + PollPace.WAIT + ", " + PollPace.STREAMS);
 
 	private static final String METHODS = "GET, HEAD";
 
@@ -34,9 +39,7 @@ class OtherSites extends HttpFilter {
 			chain.doFilter(request, response);
 			return;
 		}
-		response.setHeader(ALLOWED, EVERYBODY);
-		response.setHeader("Access-Control-Expose-Headers",
-				"ETag, Retry-After, " + PollPace.WAIT + ", " + PollPace.STREAMS);
+		READING.forEach(response::setHeader);
 		if (isAskedBefore(request)) {
 			response.setHeader("Access-Control-Allow-Methods", METHODS);
 			response.setHeader("Access-Control-Allow-Headers", "If-None-Match");

@@ -3,6 +3,8 @@ package rimebook.live;
 import java.util.List;
 import java.util.Locale;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
 
@@ -21,21 +23,37 @@ record PageLanguage(Locale locale, boolean chosen) {
 	/** Data for programs is the same in every language. */
 	static final PageLanguage OF_PROGRAMS = new PageLanguage(Locale.ENGLISH, false);
 
+	/** What browsers ask for; of a crowd most ask for the same. */
+	private static final Cache<String, Locale> ACCEPTED = Caffeine.newBuilder().maximumSize(500).build();
+
 	/** The language chosen, else the first one the browser asks for, else English. */
 	static PageLanguage of(HttpServletRequest request) {
 		Locale chosen = spoken(request.getParameter("lang"));
-		return (chosen != null) ? new PageLanguage(chosen, true) : new PageLanguage(accepted(request), false);
+		return of(chosen, request.getHeader("Accept-Language"));
+	}
+
+	/** The same, where a language was chosen or not. */
+	static PageLanguage of(@Nullable Locale chosen, @Nullable String accepted) {
+		return (chosen != null) ? new PageLanguage(chosen, true) : new PageLanguage(accepted(accepted), false);
+	}
+
+	/** The language that a parameter such as {@code lang=fi} chooses. */
+	static @Nullable Locale named(String parameter) {
+		return parameter.startsWith("lang=") ? spoken(parameter.substring(5)) : null;
 	}
 
 	private static @Nullable Locale spoken(@Nullable String language) {
 		return SPOKEN.stream().filter((locale) -> locale.getLanguage().equals(language)).findFirst().orElse(null);
 	}
 
-	private static Locale accepted(HttpServletRequest request) {
-		String header = request.getHeader("Accept-Language");
-		if (header == null || header.length() > 500) {
+	private static Locale accepted(@Nullable String header) {
+		if (header == null || header.isEmpty() || header.length() > 500) {
 			return Locale.ENGLISH;
 		}
+		return ACCEPTED.get(header, PageLanguage::best);
+	}
+
+	private static Locale best(String header) {
 		try {
 			Locale best = Locale.lookup(Locale.LanguageRange.parse(header), SPOKEN);
 			return (best != null) ? best : Locale.ENGLISH;

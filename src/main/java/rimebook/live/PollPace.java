@@ -56,6 +56,12 @@ class PollPace {
 		}
 	}
 
+	/** The same as lines of a head. */
+	String lines() {
+		return WAIT + ": " + next() + "\r\n" + STREAMS + ": " + (hasRoom() ? "open" : "full")
+				+ "\r\nConnection: close\r\n";
+	}
+
 	/** Count a poll; the number of seconds to wait for the next. */
 	synchronized long next() {
 		Duration passed = Duration.between(this.since, this.clock.instant());

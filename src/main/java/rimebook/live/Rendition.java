@@ -9,8 +9,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.Supplier;
 import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
+
+import org.jspecify.annotations.Nullable;
 
 /** Rendered bytes, plain and compressed, with a tag that changes when a byte does. */
 final class Rendition {
@@ -23,11 +27,17 @@ final class Rendition {
 
 	private final String tag;
 
+	private final String zippedTag;
+
+	private final AtomicReferenceArray<byte @Nullable []> heads = new AtomicReferenceArray<>(4);
+
 	private Rendition(String contentType, byte[] plain) {
 		this.contentType = contentType;
 		this.plain = plain;
 		this.zipped = zip(plain);
-		this.tag = tag(plain);
+		String digest = tag(plain);
+		this.tag = "\"" + digest + "\"";
+		this.zippedTag = "\"" + digest + "-z\"";
 	}
 
 	static Rendition of(String contentType, String text) {
@@ -51,6 +61,11 @@ final class Rendition {
 		return this.contentType;
 	}
 
+	/** Tell whether it is a page for people, which is read where it is. */
+	boolean isPage() {
+		return this.contentType.startsWith("text/html");
+	}
+
 	byte[] bytes(boolean compressed) {
 		return compressed ? this.zipped : this.plain;
 	}
@@ -60,9 +75,20 @@ final class Rendition {
 		return (long) this.plain.length + this.zipped.length;
 	}
 
+	/** The bytes of a head that goes with it, made once. */
+	byte[] head(boolean compressed, boolean unchanged, Supplier<String> maker) {
+		int which = (compressed ? 1 : 0) + (unchanged ? 2 : 0);
+		byte[] known = this.heads.get(which);
+		if (known == null) {
+			known = maker.get().getBytes(StandardCharsets.US_ASCII);
+			this.heads.set(which, known);
+		}
+		return known;
+	}
+
 	/** The strong tag of these very bytes: the compressed ones have their own. */
 	String etag(boolean compressed) {
-		return compressed ? "\"" + this.tag + "-z\"" : "\"" + this.tag + "\"";
+		return compressed ? this.zippedTag : this.tag;
 	}
 
 	/** Tell whether an If-None-Match header names this content in either form. */

@@ -80,6 +80,15 @@ class RenditionCache {
 	}
 
 	/**
+	 * What is kept and good, without a look at the database and without any duty for
+	 * whoever asks.
+	 */
+	Optional<Rendition> atHand(RenditionKey key) {
+		Shelf shelf = this.shelves.getIfPresent(key);
+		return (shelf != null) ? shelf.atHand() : Optional.empty();
+	}
+
+	/**
 	 * What is kept or, if that is no longer good, what the maker makes now. However many
 	 * ask at once, it is made once.
 	 * @param competition the competition it shows, {@code null} for a list of them
@@ -220,6 +229,16 @@ class RenditionCache {
 				return Optional.empty();
 			}
 			return Optional.of(there.rendition());
+		}
+
+		Optional<Rendition> atHand() {
+			Held there = this.held.get();
+			if (there == null || !RenditionCache.this.clock.instant().isBefore(there.until())) {
+				return Optional.empty();
+			}
+			Moment known = (this.competition != null) ? RenditionCache.this.watch.known(this.competition) : null;
+			boolean good = (this.competition != null) ? known != null && there.shows(known) : there.shows(null);
+			return good ? Optional.of(there.rendition()) : Optional.empty();
 		}
 
 		/** Whoever claims and then fails is followed by another after the same time. */

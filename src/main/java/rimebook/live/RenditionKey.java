@@ -1,6 +1,13 @@
 package rimebook.live;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
 import jakarta.servlet.http.HttpServletRequest;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.pages.DoorAnswers;
 
 /**
  * What is rendered once: a path, whole or only its moving part, in one language.
@@ -11,12 +18,37 @@ import jakarta.servlet.http.HttpServletRequest;
  */
 record RenditionKey(String path, boolean part, PageLanguage pageLanguage) {
 
+	/** What makes an address another one after each signal, and nothing else. */
+	private static final Pattern MOMENT = Pattern.compile("moment=\\d{1,10}");
+
 	static RenditionKey of(HttpServletRequest request) {
 		String path = path(request);
 		if (path.startsWith("/api/") || isPoll(path)) {
 			return new RenditionKey(path, false, PageLanguage.OF_PROGRAMS);
 		}
 		return new RenditionKey(path, "live".equals(request.getParameter("part")), PageLanguage.of(request));
+	}
+
+	/** What a query of the pages' own asks for; {@code null} for any other query. */
+	static @Nullable RenditionKey of(DoorAnswers.Asked asked) {
+		boolean part = false;
+		Locale chosen = null;
+		for (String one : asked.query().isEmpty() ? List.<String>of() : List.of(asked.query().split("&", -1))) {
+			Locale spoken = PageLanguage.named(one);
+			if ("part=live".equals(one) && !part) {
+				part = true;
+			}
+			else if (spoken != null && chosen == null) {
+				chosen = spoken;
+			}
+			else if (!MOMENT.matcher(one).matches()) {
+				return null;
+			}
+		}
+		if (asked.path().startsWith("/api/") || isPoll(asked.path())) {
+			return new RenditionKey(asked.path(), false, PageLanguage.OF_PROGRAMS);
+		}
+		return new RenditionKey(asked.path(), part, PageLanguage.of(chosen, asked.acceptLanguage()));
 	}
 
 	/** The part that follows of the same page. */

@@ -10,6 +10,11 @@ public final class ContentPolicy {
 	public static final String DIRECTIVES = "default-src 'self'; img-src 'self' data:; object-src 'none'; "
 			+ "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+	/** No page needs them, so nothing that gets into one can ask for them. */
+	public static final String FORBIDDEN_DEVICES = "accelerometer=(), browsing-topics=(), camera=(), "
+			+ "display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), "
+			+ "publickey-credentials-get=(), serial=(), usb=()";
+
 	private ContentPolicy() {
 	}
 

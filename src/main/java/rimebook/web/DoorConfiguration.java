@@ -7,12 +7,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 import javax.sql.DataSource;
 
 import jakarta.servlet.http.HttpServletRequest;
 import org.apache.catalina.connector.Connector;
 import org.apache.catalina.valves.RemoteIpValve;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -25,6 +27,9 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
 import org.springframework.session.web.http.SessionRepositoryFilter;
+import org.springframework.util.function.SingletonSupplier;
+
+import rimebook.pages.DoorAnswers;
 
 /** Sets up the server so that a crowd never keeps the crew waiting. */
 @Configuration(proxyBeanMethods = false)
@@ -34,9 +39,15 @@ class DoorConfiguration {
 	private static final String FORWARDED = "server.forward-headers-strategy";
 
 	@Bean
-	Door door(DoorSettings settings, CrewCookie crew, Environment environment) {
+	Door door(DoorSettings settings, CrewCookie crew, ObjectProvider<DoorAnswers> answers, Drain drain,
+			Environment environment) {
 		refuseStrangersWord(environment.getProperty(FORWARDED, "none"));
-		return new Door(settings, crew::comesWith);
+		return new Door(settings, crew::comesWith, SingletonSupplier.ofNullable(answers::getIfAvailable), drain);
+	}
+
+	@Bean
+	Drain drain(DoorSettings settings) {
+		return new Drain(settings.drain());
 	}
 
 	/** Early, and so without any bean but the settings' text. */
@@ -103,7 +114,14 @@ class DoorConfiguration {
 
 		private final ScheduledExecutorService sweeper = Executors.newSingleThreadScheduledExecutor(Door::thread);
 
-		Door(DoorSettings settings, Predicate<HttpServletRequest> crew) {
+		private final Supplier<@Nullable DoorAnswers> answers;
+
+		private final Drain drain;
+
+		Door(DoorSettings settings, Predicate<HttpServletRequest> crew, Supplier<@Nullable DoorAnswers> answers,
+				Drain drain) {
+			this.answers = answers;
+			this.drain = drain;
 			this.settings = settings;
 			this.crew = crew;
 			this.sweeper.scheduleWithFixedDelay(this::sweep, SWEEP, SWEEP, TimeUnit.MILLISECONDS);
@@ -116,7 +134,7 @@ class DoorConfiguration {
 			if (proxies != null) {
 				factory.addEngineValves(proxies);
 			}
-			factory.addEngineValves(new DoorValve(this.settings, this.crew));
+			factory.addEngineValves(new DoorValve(this.settings, this.crew, this.drain));
 			factory.addConnectorCustomizers((connector) -> {
 				connector.setProperty("maxConnections", Integer.toString(this.settings.connections()));
 				furnish(connector);
@@ -143,6 +161,7 @@ class DoorConfiguration {
 			connector.setProperty("keepAliveTimeout", "15000");
 			if (connector.getProtocolHandler() instanceof DoorProtocol port) {
 				this.ports.add(port);
+				port.answerFrom(() -> this.drain.isOn() ? null : this.answers.get(), this.settings.patience());
 			}
 		}
 

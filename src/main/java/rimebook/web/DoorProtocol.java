@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 import org.apache.coyote.Constants;
 import org.apache.coyote.Processor;
@@ -13,6 +14,9 @@ import org.apache.coyote.http11.Http11NioProtocol;
 import org.apache.tomcat.util.net.NioChannel;
 import org.apache.tomcat.util.net.NioEndpoint.NioSocketWrapper;
 import org.apache.tomcat.util.net.SocketWrapperBase;
+import org.jspecify.annotations.Nullable;
+
+import rimebook.pages.DoorAnswers;
 
 /**
  * HTTP/1.1 that hangs up on silent connections before there is no room for others. The
@@ -25,6 +29,23 @@ public class DoorProtocol extends Http11NioProtocol {
 	private static final int MOST_HALF_HERE = 500;
 
 	private static final Set<Integer> STAGES_OF_A_HEAD = Set.of(Constants.STAGE_PARSE, Constants.STAGE_ENDED);
+
+	private final DoorEndpoint endpoint;
+
+	/** As the server makes it. */
+	public DoorProtocol() {
+		this(new DoorEndpoint());
+	}
+
+	private DoorProtocol(DoorEndpoint endpoint) {
+		super(endpoint);
+		this.endpoint = endpoint;
+	}
+
+	/** Answer from this before anything else is asked. */
+	void answerFrom(Supplier<@Nullable DoorAnswers> answers, Duration patience) {
+		this.endpoint.answerFrom(answers, patience.toMillis());
+	}
 
 	/** Hang up on whoever is too slow, and on the silent ones if the door is crowded. */
 	void sweep(Duration patience) {
@@ -40,6 +61,7 @@ public class DoorProtocol extends Http11NioProtocol {
 		}
 		hangUpOnHalves(halves, System.nanoTime() - patience.toNanos());
 		makeRoom(silent);
+		this.endpoint.tidy();
 	}
 
 	private static long lastRead(SocketWrapperBase<NioChannel> connection) {

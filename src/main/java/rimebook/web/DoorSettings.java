@@ -27,12 +27,14 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * @param patience within which time the head and a small body of a request must be here
  * @param proxies the addresses of reverse proxies in front of the service; what they say
  * of where a request comes from is believed, what anybody else says is not
+ * @param drain how long a stopping node sends whoever comes to the other one before it
+ * ends; 0 where there is no other
  */
 @ConfigurationProperties("rimebook.door")
 record DoorSettings(@DefaultValue("0") int crewPort, @DefaultValue("0") int connections,
 		@DefaultValue("64") int visitors, @DefaultValue("64") int files, @DefaultValue("32") int newcomers,
 		@DefaultValue("64") int bodies, @DefaultValue("8") int queries, @DefaultValue("10s") Duration patience,
-		@DefaultValue List<String> proxies) {
+		@DefaultValue List<String> proxies, @DefaultValue("0s") Duration drain) {
 
 	/** What a silent connection takes, with room to spare. */
 	private static final long CONNECTION_BYTES = 48 * 1024;

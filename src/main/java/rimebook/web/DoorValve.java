@@ -70,12 +70,15 @@ class DoorValve extends ValveBase {
 
 	private final Predicate<HttpServletRequest> crew;
 
+	private final Drain drain;
+
 	/**
 	 * @param crew whether a request shows something that the service signed; that
 	 * somebody sends a cookie of the right name means nothing
 	 */
-	DoorValve(DoorSettings settings, Predicate<HttpServletRequest> crew) {
+	DoorValve(DoorSettings settings, Predicate<HttpServletRequest> crew, Drain drain) {
 		super(true);
+		this.drain = drain;
 		this.crew = crew;
 		this.visitors = new Places(settings.visitors(), MOMENT);
 		this.files = new Places(settings.files(), MOMENT);
@@ -87,6 +90,13 @@ class DoorValve extends ValveBase {
 	@Override
 	public void invoke(Request request, Response response) throws IOException, ServletException {
 		String path = path(request);
+		if (this.drain.isOn()) {
+			response.setHeader("Connection", "close");
+			if (Drain.MAY_BE_ASKED_TWICE.contains(request.getMethod()) && !path.startsWith(Drain.HEALTH)) {
+				goElsewhere(request, response);
+				return;
+			}
+		}
 		if (isLarge(request)) {
 			letIn(this.crew.test(request) ? this.large : this.largeOfStrangers, request, response);
 		}
@@ -96,6 +106,11 @@ class DoorValve extends ValveBase {
 		else {
 			letIn(places(path, request), request, response);
 		}
+	}
+
+	private static void goElsewhere(Request request, Response response) throws IOException {
+		request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
+		answer(response, HttpServletResponse.SC_BAD_GATEWAY, "This node is going out of service. Ask the other one.");
 	}
 
 	/**

@@ -41,11 +41,6 @@ import rimebook.pages.ContentPolicy;
 @Configuration(proxyBeanMethods = false)
 public class SecurityConfiguration {
 
-	/** No page needs them, so nothing that gets into one can ask for them. */
-	private static final String FORBIDDEN_DEVICES = "accelerometer=(), browsing-topics=(), camera=(), "
-			+ "display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), "
-			+ "publickey-credentials-get=(), serial=(), usb=()";
-
 	/**
 	 * Programs: no session and so no CSRF token. The seat's cookie is SameSite=Strict,
 	 * and bodies are JSON only, which no form of another site can send.
@@ -151,7 +146,7 @@ public class SecurityConfiguration {
 	private static void headers(HeadersConfigurer<HttpSecurity> headers) {
 		headers.contentSecurityPolicy((policy) -> policy.policyDirectives(ContentPolicy.DIRECTIVES))
 			.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
-			.permissionsPolicyHeader((policy) -> policy.policy(FORBIDDEN_DEVICES))
+			.permissionsPolicyHeader((policy) -> policy.policy(ContentPolicy.FORBIDDEN_DEVICES))
 			.addHeaderWriter(ownWindow());
 	}
 

@@ -45,8 +45,8 @@ class DoorTests {
 	private final int crewPort = freePort();
 
 	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
-			new DoorSettings(this.crewPort, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), List.of()),
-			(request) -> SEAT.equals(request.getHeader("Authorization")));
+			new DoorSettings(this.crewPort, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), List.of(), Duration.ZERO),
+			(request) -> SEAT.equals(request.getHeader("Authorization")), () -> null, new Drain(Duration.ZERO));
 
 	private WebServer server;
 

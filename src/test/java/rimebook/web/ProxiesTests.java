@@ -20,6 +20,7 @@ import org.springframework.boot.web.server.WebServer;
 import org.springframework.mock.env.MockEnvironment;
 
 import rimebook.accounts.CrewSigns;
+import rimebook.pages.DoorAnswers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -74,20 +75,22 @@ class ProxiesTests {
 	@ValueSource(strings = { "native", "framework", "NATIVE" })
 	void theServiceDoesNotStartWithWhatBelievesEverybody(String strategy) {
 		MockEnvironment environment = new MockEnvironment().withProperty("server.forward-headers-strategy", strategy);
-		CrewCookie crew = new CrewCookie(new StaticListableBeanFactory().getBeanProvider(CrewSigns.class),
-				Clock.systemUTC());
+		StaticListableBeanFactory beans = new StaticListableBeanFactory();
+		CrewCookie crew = new CrewCookie(beans.getBeanProvider(CrewSigns.class), Clock.systemUTC());
 		assertThatIllegalStateException()
-			.isThrownBy(() -> new DoorConfiguration().door(settings(List.of()), crew, environment))
+			.isThrownBy(() -> new DoorConfiguration().door(settings(List.of()), crew,
+					beans.getBeanProvider(DoorAnswers.class), new Drain(Duration.ZERO), environment))
 			.withMessageContaining("rimebook.door.proxies");
 	}
 
 	private static DoorSettings settings(List<String> proxies) {
-		return new DoorSettings(0, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), proxies);
+		return new DoorSettings(0, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), proxies, Duration.ZERO);
 	}
 
 	private static String believed(List<String> proxies, String headers) throws IOException {
 		TomcatServletWebServerFactory factory = new TomcatServletWebServerFactory(0);
-		try (DoorConfiguration.Door door = new DoorConfiguration.Door(settings(proxies), (request) -> false)) {
+		try (DoorConfiguration.Door door = new DoorConfiguration.Door(settings(proxies), (request) -> false, () -> null,
+				new Drain(Duration.ZERO))) {
 			door.customize(factory);
 			WebServer server = factory
 				.getWebServer((context) -> context.addServlet("belief", new Belief()).addMapping("/*"));
