@@ -17,8 +17,15 @@ public interface OpenHouse {
 	 * @param what who or what comes in this way, such as "Referee" or "Judge 3, Junior"
 	 * @param signInName the name to type; empty for a seat
 	 * @param secret the password, or the seat's code
+	 * @param link where a link leads that opens without either, within the application;
+	 * empty for none
 	 */
-	record Offer(String what, String signInName, String secret) {
+	record Offer(String what, String signInName, String secret, String link) {
+
+		public Offer(String what, String signInName, String secret) {
+			this(what, signInName, secret, "");
+		}
+
 	}
 
 }

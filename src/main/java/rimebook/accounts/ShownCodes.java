@@ -11,9 +11,9 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 
 /**
- * Codes that were made on this node and may still be shown, so that slips can be printed:
- * until a tablet has joined, the node stops or a day is over. In memory only; whoever
- * needs a code on paper later makes a new one.
+ * Codes and links that were made on this node and may still be shown, so that slips can
+ * be printed: until a tablet has joined, the node stops or a day is over. In memory only;
+ * whoever needs a code on paper later makes a new one.
  */
 @Component
 class ShownCodes {

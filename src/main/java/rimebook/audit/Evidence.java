@@ -81,7 +81,8 @@ final class Evidence {
 			Map.entry("entry",
 					List.of(StoredRows.of("entry", "id",
 							"event_id team_id state late_reason entered_at withdrawn_at withdrawn_reason"),
-							StoredRows.of("planned_programme", "entry_id", "id segment_id codes"))),
+							StoredRows.of("planned_programme", "entry_id", "id segment_id codes"),
+							StoredRows.of("announced_programme", "entry_id", "id segment_id skaters music"))),
 			Map.entry("official",
 					List.of(StoredRows.of("official", "id", "name club qualification"),
 							StoredRows.of("official_interest", "official_id", "id kind team last_day"))),
@@ -97,7 +98,8 @@ final class Evidence {
 					List.of(StoredRows.of("ruling_question", "id",
 							"competition_id entry_id segment_id topic text asked_by taken_by asked_at"),
 							StoredRows.of("ruling", "question_id",
-									"id number verdict allowed_if grounds rule shown? reason given_by given_at"))),
+									"id number verdict allowed_if grounds rule shown? reason given_by given_at"),
+							StoredRows.of("ruling_release", "question_id", "id number released? given_by given_at"))),
 			Map.entry("protest", List.of(StoredRows.of("protest", "id",
 					"segment_id entry_id category text filed_by filed_by_id received_by received_by_id filed_at "
 							+ "state grounds unheard decided_by decided_at posting written_at confirmed_by "

@@ -87,6 +87,14 @@ public class RuleSets {
 	}
 
 	/**
+	 * Name in words the element that a code is about, whatever its level.
+	 * @return the code itself where the event is not judged by points
+	 */
+	public String elementNameOf(EventView event, String code) {
+		return (event.judging().points() != null) ? of(event).elementNameOf(code) : code;
+	}
+
+	/**
 	 * List the figures of an event's rule set that were written down from memory, one
 	 * sentence each, for whoever acts on them; none where the event is not judged by
 	 * points.

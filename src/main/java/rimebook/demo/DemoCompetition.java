@@ -47,10 +47,13 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoTimetable timetable;
 
+	private final DemoCommentary commentary;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
-			DemoResults results, DemoObjections objections, DemoTimetable timetable) {
+			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary) {
+		this.commentary = commentary;
 		this.timetable = timetable;
 		this.competitions = competitions;
 		this.entryImport = entryImport;
@@ -65,14 +68,14 @@ class DemoCompetition implements PanelPlan {
 		return this.competitions.all().stream().anyMatch((competition) -> competition.name().equals(NAME));
 	}
 
+	/** The competition, once it is there. */
+	CompetitionView view() {
+		return this.competitions.all().stream().filter((each) -> each.name().equals(NAME)).findFirst().orElseThrow();
+	}
+
 	/** Which one it is, once it is there. */
 	CompetitionId id() {
-		return this.competitions.all()
-			.stream()
-			.filter((each) -> each.name().equals(NAME))
-			.findFirst()
-			.orElseThrow()
-			.id();
+		return view().id();
 	}
 
 	/** The segments that are open at the start, one after the other. */
@@ -103,6 +106,7 @@ class DemoCompetition implements PanelPlan {
 		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), EntryImport.Answers.NONE, SECRETARY);
+		List.of(junior, senior).forEach(this.commentary::tell);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		this.seating.register();

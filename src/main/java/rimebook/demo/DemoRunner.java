@@ -31,11 +31,15 @@ class DemoRunner implements SmartLifecycle {
 
 	private final DemoCompetition competition;
 
+	private final DemoCommentary commentary;
+
 	private final PanelRunner panel;
 
 	private volatile boolean running;
 
-	DemoRunner(DemoCrew crew, DemoCompetition competition, SimulatedPanel panel, DemoSettings settings) {
+	DemoRunner(DemoCrew crew, DemoCompetition competition, DemoCommentary commentary, SimulatedPanel panel,
+			DemoSettings settings) {
+		this.commentary = commentary;
 		this.crew = crew;
 		this.competition = competition;
 		this.panel = new PanelRunner(panel, settings.pace(), settings.paused());
@@ -48,6 +52,7 @@ class DemoRunner implements SmartLifecycle {
 			this.competition.build();
 		}
 		this.crew.readSlips(this.competition.id());
+		this.commentary.arrive(this.competition.view());
 		this.running = true;
 	}
 

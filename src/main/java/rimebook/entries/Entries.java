@@ -135,6 +135,11 @@ public class Entries {
 		return this.entries.findByEventIdIn(Set.of(event.value())).stream().map(Entry::view).sorted(BY_TEAM).toList();
 	}
 
+	/** All entries of a team, in every competition, withdrawn ones among them. */
+	public List<EntryView> ofTeam(TeamView.Id team) {
+		return this.entries.findByTeamId(team.value()).stream().map(Entry::view).toList();
+	}
+
 	/**
 	 * A number that goes up with every change of the entries of these events, the names
 	 * of their teams and clubs included; 0 where nobody is entered.

@@ -13,6 +13,9 @@ interface EntryRepository extends JpaRepository<Entry, UUID> {
 	@Query("select e from Entry e join fetch e.team t join fetch t.club where e.eventId in :eventIds")
 	List<Entry> findByEventIdIn(Collection<UUID> eventIds);
 
+	@Query("select e from Entry e join fetch e.team t join fetch t.club where t.id = :team order by e.enteredAt")
+	List<Entry> findByTeamId(UUID team);
+
 	Optional<Entry> findByEventIdAndTeam(UUID eventId, Team team);
 
 	@Query("""

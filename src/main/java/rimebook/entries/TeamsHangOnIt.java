@@ -21,14 +21,17 @@ class TeamsHangOnIt implements CancellationGuard {
 
 	private final PlannedProgrammeRepository plans;
 
-	TeamsHangOnIt(EntryRepository entries, PlannedProgrammeRepository plans) {
+	private final AnnouncedProgrammeRepository announced;
+
+	TeamsHangOnIt(EntryRepository entries, PlannedProgrammeRepository plans, AnnouncedProgrammeRepository announced) {
 		this.entries = entries;
 		this.plans = plans;
+		this.announced = announced;
 	}
 
 	@Override
 	public Optional<Sentence> againstRemoving(EventView event, List<SegmentView> segments) {
-		return entered(event, segments).or(() -> planned(segments));
+		return entered(event, segments).or(() -> planned(segments)).or(() -> announced(segments));
 	}
 
 	private Optional<Sentence> entered(EventView event, List<SegmentView> segments) {
@@ -42,6 +45,13 @@ class TeamsHangOnIt implements CancellationGuard {
 			.filter((segment) -> this.plans.existsBySegment(segment.id().value()))
 			.findFirst()
 			.map((segment) -> Sentence.of("entries.elements-planned", segment.name()));
+	}
+
+	private Optional<Sentence> announced(List<SegmentView> segments) {
+		return segments.stream()
+			.filter((segment) -> this.announced.existsBySegment(segment.id().value()))
+			.findFirst()
+			.map((segment) -> Sentence.of("entries.announcer-facts-given", segment.name()));
 	}
 
 }

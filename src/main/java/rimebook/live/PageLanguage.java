@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param locale English, French or Finnish
  * @param chosen whether the visitor chose it on a page, with {@code ?lang=}
  */
-record PageLanguage(Locale locale, boolean chosen) {
+public record PageLanguage(Locale locale, boolean chosen) {
 
-	static final List<Locale> SPOKEN = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
+	public static final List<Locale> SPOKEN = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
 
 	/** Data for programs is the same in every language. */
 	static final PageLanguage OF_PROGRAMS = new PageLanguage(Locale.ENGLISH, false);
@@ -27,7 +27,7 @@ record PageLanguage(Locale locale, boolean chosen) {
 	private static final Cache<String, Locale> ACCEPTED = Caffeine.newBuilder().maximumSize(500).build();
 
 	/** The language chosen, else the first one the browser asks for, else English. */
-	static PageLanguage of(HttpServletRequest request) {
+	public static PageLanguage of(HttpServletRequest request) {
 		Locale chosen = spoken(request.getParameter("lang"));
 		return of(chosen, request.getHeader("Accept-Language"));
 	}
@@ -64,7 +64,7 @@ record PageLanguage(Locale locale, boolean chosen) {
 	}
 
 	/** What a link of the page carries on: {@code "?lang=fr"} or nothing. */
-	String query() {
+	public String query() {
 		return this.chosen ? "?lang=" + this.locale.getLanguage() : "";
 	}
 

@@ -60,6 +60,14 @@ public record HouseAddress(String base) {
 		return at(URI.create(other.base).getHost()).equals(other);
 	}
 
+	/**
+	 * A commentator's personal link. The token stands behind the hash sign, which no
+	 * browser sends: so it gets into no log and no referrer on its way.
+	 */
+	public String commentary(String token) {
+		return this.base + "/commentary#" + token;
+	}
+
 	/** The page that a tablet opens to take a seat. */
 	public String join(String code) {
 		return this.base + "/judge?code=" + code;

@@ -41,10 +41,13 @@ public class Rulings {
 
 	private final StillOpen stillOpen;
 
+	private final QuestionReleases releases;
+
 	private final Acts acts;
 
 	Rulings(QuestionRepository questions, RulingRepository rulings, Entries entries, Competitions competitions,
-			Acts acts, StillOpen stillOpen) {
+			Acts acts, StillOpen stillOpen, QuestionReleases releases) {
+		this.releases = releases;
 		this.acts = acts;
 		this.stillOpen = stillOpen;
 		this.questions = questions;
@@ -146,6 +149,20 @@ public class Rulings {
 	@Transactional(readOnly = true)
 	public List<QuestionView> openOf(EntryId entry, SegmentId segment) {
 		return allOf(entry).stream().filter((question) -> question.isOpen() && question.isAbout(segment)).toList();
+	}
+
+	/**
+	 * List what the referee released about a team in a segment, oldest first: questions
+	 * whose current ruling may be told to anybody, and open ones that may be spoken of.
+	 */
+	@Transactional(readOnly = true)
+	public List<QuestionView> releasedOf(EntryId entry, SegmentId segment) {
+		return allOf(entry).stream().filter((question) -> question.isAbout(segment)).filter(this::isReleased).toList();
+	}
+
+	private boolean isReleased(QuestionView question) {
+		RulingView ruling = question.current();
+		return (ruling != null) ? ruling.answer().shown() : this.releases.isReleased(question.id());
 	}
 
 	private List<QuestionView> allOf(EntryId entry) {

@@ -2,9 +2,9 @@
  * The referee’s look at a segment, and what the desks share of it: order, ice, panel, the
  * segments that run now.
  */
-@ApplicationModule(allowedDependencies = { "timetable", "timetable :: plan", "clock", "points", "paper", "performances",
-		"remarks", "panels", "draw", "rulings", "entries", "competition", "tabulation", "tabulation :: points", "pages",
-		"shared", "wording" })
+@ApplicationModule(allowedDependencies = { "commentary", "live", "timetable", "timetable :: plan", "clock", "points",
+		"paper", "performances", "remarks", "panels", "draw", "rulings", "entries", "competition", "tabulation",
+		"tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.stand;
 

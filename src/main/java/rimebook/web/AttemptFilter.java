@@ -24,12 +24,17 @@ import rimebook.pages.Network;
 import rimebook.web.AttemptLimits.Attempt;
 import rimebook.wording.Sentence;
 
-/** Slows down whoever guesses at passwords, seat codes or the set-up link. */
+/**
+ * Slows down whoever guesses at passwords, seat codes, the set-up link or a commentator's
+ * link.
+ */
 class AttemptFilter extends OncePerRequestFilter {
 
 	private static final Set<String> SEAT_PATHS = Set.of("/judge", "/api/seat-pairings");
 
 	private static final String SIGN_IN = "/sign-in";
+
+	private static final String COMMENTARY = "/commentary";
 
 	private static final int NAME_PER_MINUTE = 10;
 
@@ -67,7 +72,14 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	@Override
 	protected boolean shouldNotFilter(HttpServletRequest request) {
-		return !"POST".equals(request.getMethod());
+		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request));
+	}
+
+	/**
+	 * There a token comes with a cookie, too, so it can be guessed at with any request.
+	 */
+	private static boolean isCommentary(String path) {
+		return path.equals(COMMENTARY) || path.startsWith(COMMENTARY + "/");
 	}
 
 	@Override
@@ -125,6 +137,9 @@ class AttemptFilter extends OncePerRequestFilter {
 		String network = Network.of(request);
 		if (path.startsWith("/set-up/")) {
 			return List.of(Attempt.perMinute("set-up " + network, NAME_PER_MINUTE));
+		}
+		if (isCommentary(path)) {
+			return List.of(Attempt.perMinute("commentary " + network, SEAT_PER_MINUTE));
 		}
 		if (SEAT_PATHS.contains(path)) {
 			return List.of(Attempt.perMinute("seat " + network + " " + turn, SEAT_PER_MINUTE));

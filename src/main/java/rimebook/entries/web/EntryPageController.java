@@ -17,6 +17,7 @@ import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.entries.ForTheAnnouncer;
 import rimebook.entries.PlannedElements;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
@@ -36,7 +37,11 @@ class EntryPageController {
 
 	private final RuleSets ruleSets;
 
-	EntryPageController(Entries entries, PlannedElements plans, Competitions competitions, RuleSets ruleSets) {
+	private final ForTheAnnouncer announced;
+
+	EntryPageController(Entries entries, PlannedElements plans, Competitions competitions, RuleSets ruleSets,
+			ForTheAnnouncer announced) {
+		this.announced = announced;
 		this.entries = entries;
 		this.plans = plans;
 		this.competitions = competitions;
@@ -89,7 +94,7 @@ class EntryPageController {
 					.stream()
 					.map((code) -> new PlanRow.Element(code, this.ruleSets.nameOf(event, code)))
 					.toList(),
-				this.plans.refusal(segment.id()).orElse(Sentence.NONE));
+				this.plans.refusal(segment.id()).orElse(Sentence.NONE), this.announced.of(view.id(), segment.id()));
 	}
 
 }

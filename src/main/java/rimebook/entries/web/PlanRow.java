@@ -3,6 +3,7 @@ package rimebook.entries.web;
 import java.util.List;
 
 import rimebook.competition.SegmentView;
+import rimebook.entries.ForTheAnnouncer;
 import rimebook.wording.Sentence;
 
 /**
@@ -10,8 +11,9 @@ import rimebook.wording.Sentence;
  *
  * @param elements in order
  * @param refusal why it can no longer change, empty if it can
+ * @param announced what the announcer may tell of it
  */
-record PlanRow(SegmentView segment, List<Element> elements, Sentence refusal) {
+record PlanRow(SegmentView segment, List<Element> elements, Sentence refusal, ForTheAnnouncer.Announced announced) {
 
 	/** A planned element and its code in words. */
 	record Element(String code, String name) {

@@ -10,10 +10,12 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.rulings.QuestionReleases;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
 import rimebook.shared.Actor;
@@ -27,9 +29,12 @@ class RulingController {
 
 	private final Rulings rulings;
 
+	private final QuestionReleases releases;
+
 	private final RulingsPages pages;
 
-	RulingController(Rulings rulings, RulingsPages pages) {
+	RulingController(Rulings rulings, QuestionReleases releases, RulingsPages pages) {
+		this.releases = releases;
 		this.rulings = rulings;
 		this.pages = pages;
 	}
@@ -57,6 +62,15 @@ class RulingController {
 			return RULE;
 		}
 		Notice.give(redirect, (form.getSeen() == 0) ? "rulings.rule.given" : "rulings.rule.superseded");
+		return "redirect:/desk/rulings/" + question;
+	}
+
+	/** Let commentators speak of an open question, or no longer. */
+	@PostMapping("/release")
+	String release(@PathVariable QuestionView.QuestionId question, @RequestParam boolean released, Actor actor,
+			RedirectAttributes redirect) {
+		this.releases.release(question, released, actor);
+		Notice.give(redirect, released ? "rulings.release.released" : "rulings.release.withheld");
 		return "redirect:/desk/rulings/" + question;
 	}
 

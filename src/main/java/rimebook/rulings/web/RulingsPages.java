@@ -17,6 +17,7 @@ import rimebook.competition.EventView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.pages.Choice;
+import rimebook.rulings.QuestionReleases;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.RulingView;
 import rimebook.rulings.Rulings;
@@ -31,7 +32,10 @@ class RulingsPages {
 
 	private final Entries entries;
 
-	RulingsPages(Rulings rulings, Competitions competitions, Entries entries) {
+	private final QuestionReleases releases;
+
+	RulingsPages(Rulings rulings, Competitions competitions, Entries entries, QuestionReleases releases) {
+		this.releases = releases;
 		this.rulings = rulings;
 		this.competitions = competitions;
 		this.entries = entries;
@@ -82,6 +86,7 @@ class RulingsPages {
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
 		model.addAttribute("question", question);
+		model.addAttribute("released", this.releases.isReleased(question.id()));
 		model.addAttribute("verdicts", List.of(RulingView.Verdict.values()));
 	}
 

@@ -1,12 +1,18 @@
 package rimebook.stand.web;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.clock.ClockView;
 import rimebook.clock.PerformanceClock;
+import rimebook.commentary.Announcement;
+import rimebook.commentary.Commentary;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
@@ -16,16 +22,20 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
+import rimebook.live.PageLanguage;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
 import rimebook.performances.SegmentRun;
 import rimebook.rulings.QuestionView;
 import rimebook.rulings.Rulings;
+import rimebook.wording.Figures;
+import rimebook.wording.Sentence;
 
 /**
- * The running order as the announcer needs it. It is made from names, states and rulings
- * alone: marks are never read for it, so none can be on it.
+ * The running order as the announcer needs it, and what is read aloud. The order is made
+ * from names, states and rulings alone; what is read aloud comes from what the public is
+ * told. Cards are never read for it, so no mark can be on it before it is published.
  */
 @Component
 class RunningSheet {
@@ -42,8 +52,11 @@ class RunningSheet {
 
 	private final Rulings rulings;
 
+	private final Commentary commentary;
+
 	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run,
-			PerformanceClock clock, Rulings rulings) {
+			PerformanceClock clock, Rulings rulings, Commentary commentary) {
+		this.commentary = commentary;
 		this.competitions = competitions;
 		this.draw = draw;
 		this.entries = entries;
@@ -52,16 +65,47 @@ class RunningSheet {
 		this.rulings = rulings;
 	}
 
-	void into(SegmentId segment, Model model) {
+	/**
+	 * Put it on the page.
+	 * @param language in which the announcer speaks
+	 */
+	void into(SegmentId segment, PageLanguage language, Model model) {
 		EventView event = this.competitions.eventOf(segment);
 		model.addAttribute("event", event);
 		model.addAttribute("segment", event.segment(segment));
-		model.addAttribute("competition", this.competitions.competition(event.competition()));
+		CompetitionView competition = this.competitions.competition(event.competition());
+		model.addAttribute("competition", competition);
 		List<SheetRow> rows = rows(segment);
 		model.addAttribute("rows", rows);
 		String ice = ice(segment);
 		model.addAttribute("ice", ice);
-		model.addAttribute("print", Integer.toHexString((rows + ice).hashCode()));
+		Spoken spoken = spoken(competition, segment);
+		model.addAttribute("aloud", spoken.now());
+		model.addAttribute("introductions", spoken.introductions());
+		model.addAttribute("figures", new Figures(language.locale()));
+		model.addAttribute("language", language);
+		model.addAttribute("languages", PageLanguage.SPOKEN);
+		model.addAttribute("print", Integer.toHexString((rows + ice + spoken + language.locale()).hashCode()));
+	}
+
+	/** Of a competition that is only planned the public is told nothing yet. */
+	private Spoken spoken(CompetitionView competition, SegmentId segment) {
+		if (competition.state() == CompetitionState.PLANNED) {
+			return new Spoken(List.of(), Map.of());
+		}
+		return new Spoken(Announcement.of(this.commentary.of(competition, segment, false)).parts(),
+				this.commentary.introductions(competition, segment)
+					.stream()
+					.collect(Collectors.toMap((card) -> card.start().number(), Announcement::introduction)));
+	}
+
+	/**
+	 * What is read aloud.
+	 *
+	 * @param now at this moment, in the order of speaking
+	 * @param introductions of every team, by its starting number
+	 */
+	private record Spoken(List<Announcement.Part> now, Map<Integer, List<Sentence>> introductions) {
 	}
 
 	/**

@@ -19,6 +19,11 @@ final class CodeWords {
 		return element.flatMap((first) -> feature.map((second) -> first + second + DOWNGRADES.get(code.downgrades())));
 	}
 
+	/** The name of an element; its sign where it has none. */
+	static String ofElement(List<PointsRules.ElementName> names, String sign) {
+		return name(names, sign, false).orElse(sign);
+	}
+
 	private static Optional<String> name(List<PointsRules.ElementName> names, String sign, boolean feature) {
 		return names.stream()
 			.filter((name) -> name.sign().equals(sign) && name.feature() == feature)

@@ -112,6 +112,17 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	}
 
 	/**
+	 * Name in words the element that a code is about, without what the technical panel
+	 * may still find about it.
+	 * @param code as called
+	 * @return for example "move element" of {@code ME4<}; the element's sign where it has
+	 * no name
+	 */
+	public String elementNameOf(String code) {
+		return CodeWords.ofElement(this.elements, ElementCode.elementOf(code));
+	}
+
+	/**
 	 * List what somebody has to look up before relying on it.
 	 * @return one sentence for each item written down from memory, for the administrator
 	 */
