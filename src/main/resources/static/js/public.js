@@ -29,3 +29,9 @@ if (share && navigator.clipboard) {
 if (navigator.serviceWorker && window.location.pathname.startsWith("/follow/")) {
 	navigator.serviceWorker.register("/js/follow/worker.js", { scope: "/follow/" }).catch(() => undefined);
 }
+
+/* The page that says that there is no network tries again by itself, so that a screen that nobody sits at comes back. */
+if (document.getElementById("no-contact")) {
+	window.setTimeout(() => window.location.reload(), 15_000);
+	window.addEventListener("online", () => window.location.reload());
+}

@@ -17,7 +17,7 @@ self.addEventListener("fetch", (event) => {
 	if (request.method === "GET" && request.mode === "navigate") {
 		event.respondWith(fetch(request).catch(() => without(request)));
 	}
-	else if (origin === self.location.origin && /^\/(css|img)\//.test(pathname)) {
+	else if (origin === self.location.origin && /^\/(css|img|js)\//.test(pathname)) {
 		event.respondWith(fetch(request).catch(() => kept(pathname)));
 	}
 });
@@ -29,7 +29,7 @@ async function keep() {
 		const answer = await fetch(page(language));
 		const text = await answer.clone().text();
 		await shelf.put(page(language), answer);
-		const looks = [...text.matchAll(/(?:href|src)="(\/(?:css|img)\/[^"]+)"/g)].map(([, look]) => look);
+		const looks = [...text.matchAll(/(?:href|src)="(\/(?:css|img|js)\/[^"]+)"/g)].map(([, look]) => look);
 		await Promise.all([...new Set(looks)].map((look) => shelf.add(look).catch(() => undefined)));
 	}
 }
