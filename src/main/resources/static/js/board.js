@@ -2,6 +2,8 @@
  * A big screen that nobody sits at: shows its sheets in turn, counts towards the estimate, keeps the screen awake, and steps
  * through a ceremony with the keys of a presenter. Without this script the first sheet stays and links step on.
  */
+import { sayWithoutNetwork } from "./follow/offline.js";
+
 const TURN = 12_000;
 const MINUTE = 60_000;
 const relative = new Intl.RelativeTimeFormat(document.documentElement.lang, { numeric: "always" });
@@ -45,6 +47,4 @@ window.setInterval(turn, 1000);
 document.addEventListener("htmx:afterSwap", turn);
 document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && stayAwake());
 stayAwake();
-if (navigator.serviceWorker) {
-	navigator.serviceWorker.register("/js/follow/worker.js", { scope: "/follow/" }).catch(() => undefined);
-}
+sayWithoutNetwork();

@@ -5,6 +5,8 @@
  */
 const KEPT = "rimebook-offline";
 const SPOKEN = /^[a-z]{2,3}$/;
+/* What the page's scripts import, which its text does not say. */
+const IMPORTED = ["/js/follow/offline.js"];
 
 const page = (language) => "/offline?lang=" + language;
 const wanted = () => [...new Set(["en", ...navigator.languages.map((language) => language.slice(0, 2))])].slice(0, 4);
@@ -30,7 +32,7 @@ async function keep() {
 		const text = await answer.clone().text();
 		await shelf.put(page(language), answer);
 		const looks = [...text.matchAll(/(?:href|src)="(\/(?:css|img|js)\/[^"]+)"/g)].map(([, look]) => look);
-		await Promise.all([...new Set(looks)].map((look) => shelf.add(look).catch(() => undefined)));
+		await Promise.all([...new Set([...looks, ...IMPORTED])].map((look) => shelf.add(look).catch(() => undefined)));
 	}
 }
 
