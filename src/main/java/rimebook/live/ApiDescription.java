@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -173,7 +174,7 @@ class ApiDescription {
 			if (component.getAnnotatedType() instanceof AnnotatedParameterizedType list
 					&& Arrays.stream(list.getAnnotatedActualTypeArguments())
 						.anyMatch((part) -> part.isAnnotationPresent(Nullable.class))) {
-				Schema<?> member = (Schema<?>) schema.getProperties().get(name);
+				Schema<?> member = Objects.requireNonNull((Schema<?>) schema.getProperties().get(name));
 				member.setItems(orNull(member.getItems()));
 			}
 			inside(component).forEach((part) -> complete(part, description));

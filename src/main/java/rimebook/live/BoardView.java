@@ -24,6 +24,8 @@ record BoardView(EventView event, SegmentFacts facts, Tidings tidings, StandingT
 	/** More lines cannot be read from the stands. */
 	private static final int MOST_LINES = 8;
 
+	private static final int FEW_LINES = 4;
+
 	BoardView {
 		placed = List.copyOf(placed);
 		inEvent = List.copyOf(inEvent);
@@ -64,9 +66,14 @@ record BoardView(EventView event, SegmentFacts facts, Tidings tidings, StandingT
 		return at(this.placed, 1);
 	}
 
-	/** The best of the segment, as many as can be read. */
-	public List<StandingTable.Line> top() {
-		return this.placed.stream().limit(MOST_LINES).toList();
+	/** The segment's places, sheet by sheet. */
+	public List<Sheets.Sheet<StandingTable.Line>> sheets() {
+		return Sheets.of(this.placed, MOST_LINES);
+	}
+
+	/** The same in a quarter of the screen, for when nobody is on the ice. */
+	public List<Sheets.Sheet<StandingTable.Line>> smallSheets() {
+		return Sheets.of(this.placed, FEW_LINES);
 	}
 
 	private static StandingTable.@Nullable Line at(List<StandingTable.Line> lines, int index) {

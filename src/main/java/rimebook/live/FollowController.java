@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -16,18 +17,18 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
-import rimebook.timetable.TimetableVersions;
 import rimebook.wording.Sentence;
 
 /** The list of competitions, and a competition's and an event's own page. */
 @Controller
 class FollowController {
 
+	/** So many lines of the day's plan answer what comes now. */
+	private static final int PLANNED = 5;
+
 	private final PageRenderer pages;
 
 	private final Published published;
-
-	private final Board board;
 
 	private final RuleSets ruleSets;
 
@@ -35,17 +36,13 @@ class FollowController {
 
 	private final VersionAnchors anchors;
 
-	private final TimetableVersions timetables;
+	private final DayAhead ahead;
 
-	private final ExpectedTimes expected;
-
-	FollowController(PageRenderer pages, Published published, Board board, EventReader events, RuleSets ruleSets,
-			VersionAnchors anchors, TimetableVersions timetables, ExpectedTimes expected) {
-		this.expected = expected;
-		this.timetables = timetables;
+	FollowController(PageRenderer pages, Published published, EventReader events, RuleSets ruleSets,
+			VersionAnchors anchors, DayAhead ahead) {
+		this.ahead = ahead;
 		this.pages = pages;
 		this.published = published;
-		this.board = board;
 		this.ruleSets = ruleSets;
 		this.events = events;
 		this.anchors = anchors;
@@ -92,9 +89,12 @@ class FollowController {
 			CompetitionView view = this.published.competition(competition);
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
 			Watched watched = Watched.of(events).orElse(null);
+			Optional<TimetablePage> day = this.ahead.of(view);
 			return page.follows(view, segments(events))
 				.with("events", events)
-				.with("timetable", this.timetables.published(view.id()) > 0)
+				.with("timetable", day.isPresent())
+				.with("day", day.map(TimetablePage::day).orElse(null))
+				.with("plan", day.map(BoardTimetable::rows).stream().flatMap(List::stream).limit(PLANNED).toList())
 				.with("watched", watched)
 				.with("news", (watched != null) ? this.events.tidings(watched) : Tidings.NONE)
 				.tells(view, view.name(), Tidings.ofCompetition(events));
@@ -114,21 +114,6 @@ class FollowController {
 				.with("facts", facts)
 				.with("anchor", this.anchors.of((facts.table() != null) ? facts.table().version() : null))
 				.with("fromMemory", this.ruleSets.fromMemory(facts.event()).size());
-		});
-	}
-
-	@GetMapping("/follow/{competition}/board")
-	void board(@PathVariable String competition, HttpServletRequest request, HttpServletResponse response)
-			throws IOException {
-		this.pages.answer(request, response, competition, "live/board", (page) -> {
-			CompetitionView view = this.published.competition(competition);
-			List<EventView> all = this.published.events(view);
-			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
-			BoardView board = this.board.of(all).orElse(null);
-			return page.with("board", board)
-				.with("when", (board != null) ? this.expected.of(view, board.facts().segment()) : Map.of())
-				.tells(view, view.name(), (board != null) ? board.tidings() : Tidings.NONE)
-				.with("anchor", this.anchors.of((board != null) ? board.facts().version() : null));
 		});
 	}
 

@@ -26,6 +26,26 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition) + "/board");
 	}
 
+	/** The standing on the big screen. */
+	public String boardStanding(CompetitionView competition) {
+		return at(path(competition) + "/board/standing");
+	}
+
+	/** The timetable on the big screen. */
+	public String boardTimetable(CompetitionView competition) {
+		return at(path(competition) + "/board/timetable");
+	}
+
+	/** The first places of an event on the big screen, before anybody is called up. */
+	public String ceremony(CompetitionView competition, EventView event) {
+		return at(path(competition, event) + "/ceremony");
+	}
+
+	/** The same once so many places were called up. */
+	public String ceremony(CompetitionView competition, EventView event, int step) {
+		return at(path(competition, event) + "/ceremony/" + step);
+	}
+
 	/** The published timetable on the day that is next. */
 	public String timetable(CompetitionView competition) {
 		return at(path(competition) + "/timetable");

@@ -17,9 +17,11 @@ import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.protests.Protests;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
 import rimebook.results.Standings;
+import rimebook.rulings.Rulings;
 import rimebook.timetable.TimetableVersions;
 
 /** Reads where a competition stands, with a few small queries. */
@@ -39,10 +41,16 @@ class MomentReader {
 
 	private final TimetableVersions timetables;
 
+	private final Protests protests;
+
+	private final Rulings rulings;
+
 	private final ObjectProvider<WentBack> wentBack;
 
 	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
-			TimetableVersions timetables, ObjectProvider<WentBack> wentBack) {
+			TimetableVersions timetables, Protests protests, Rulings rulings, ObjectProvider<WentBack> wentBack) {
+		this.protests = protests;
+		this.rulings = rulings;
 		this.timetables = timetables;
 		this.wentBack = wentBack;
 		this.published = published;
@@ -83,7 +91,8 @@ class MomentReader {
 		int entries = this.entries.changes(events.stream().map(EventView::id).toList());
 		int life = LIFE * this.wentBack.stream().mapToInt(WentBack::times).sum();
 		return life + competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments)
-				+ this.timetables.published(competition.id());
+				+ this.timetables.published(competition.id()) + this.protests.changes(segments)
+				+ this.rulings.given(competition.id());
 	}
 
 	private Moment.SegmentMoment read(SegmentId segment, int plan, Moment.@Nullable SegmentMoment before) {

@@ -8,17 +8,19 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import jakarta.servlet.http.HttpServletRequest;
 import org.jspecify.annotations.Nullable;
 
+import rimebook.wording.Languages;
+
 /**
  * The language a public page is written in. A language that was chosen stays chosen,
  * since every link of the page carries it on; there is no cookie that would keep a page
  * out of shared caches.
  *
- * @param locale English, French or Finnish
+ * @param locale one of {@link Languages#SPOKEN}
  * @param chosen whether the visitor chose it on a page, with {@code ?lang=}
  */
 public record PageLanguage(Locale locale, boolean chosen) {
 
-	public static final List<Locale> SPOKEN = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
+	public static final List<Locale> SPOKEN = Languages.SPOKEN;
 
 	/** Data for programs is the same in every language. */
 	static final PageLanguage OF_PROGRAMS = new PageLanguage(Locale.ENGLISH, false);

@@ -28,6 +28,16 @@ class PageWords extends Figures {
 		return TradeWords.of(standing);
 	}
 
+	/** All of them. */
+	public List<String> allTerms() {
+		return TradeWords.all();
+	}
+
+	/** The word that a figure of a standing is; empty where it is none. */
+	public String termOf(String code) {
+		return TradeWords.ofFigure(code);
+	}
+
 	/** Draws the places that teams can still get. */
 	public Bands bands(Standing.Outlook outlook) {
 		return Bands.of(outlook);

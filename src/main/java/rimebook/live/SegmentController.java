@@ -18,6 +18,7 @@ import rimebook.competition.RuleSets;
 import rimebook.competition.SegmentView;
 import rimebook.live.pictures.Grid;
 import rimebook.live.pictures.Strips;
+import rimebook.protests.Protests;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
 import rimebook.shared.NotFoundException;
@@ -41,8 +42,11 @@ class SegmentController {
 
 	private final ExpectedTimes expected;
 
+	private final Protests protests;
+
 	SegmentController(PageRenderer pages, Published published, SegmentReader reader, Standings standings,
-			RuleSets ruleSets, VersionAnchors anchors, ExpectedTimes expected) {
+			RuleSets ruleSets, VersionAnchors anchors, ExpectedTimes expected, Protests protests) {
+		this.protests = protests;
 		this.expected = expected;
 		this.pages = pages;
 		this.published = published;
@@ -133,6 +137,7 @@ class SegmentController {
 			page.follows(competition, List.of(segment))
 				.with("event", event)
 				.with("facts", facts)
+				.with("protests", this.protests.pending(segment.id()))
 				.with("fromMemory", this.ruleSets.fromMemory(event).size());
 			page.with("anchor", this.anchors.of(facts.version()));
 			page.with("why", page.links().why(competition, event, segment));

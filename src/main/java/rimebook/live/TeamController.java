@@ -21,6 +21,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
+import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
 
 /** The teams of a competition: to be found by typing, and each with a page of its own. */
@@ -36,7 +37,10 @@ class TeamController {
 
 	private final Entries entries;
 
-	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries) {
+	private final Rulings rulings;
+
+	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries, Rulings rulings) {
+		this.rulings = rulings;
 		this.pages = pages;
 		this.published = published;
 		this.events = events;
@@ -104,6 +108,7 @@ class TeamController {
 				.orElseThrow(() -> NotFoundException.of("entry", entry));
 			List<SegmentView> segments = found.event().segments();
 			return page.follows(view, segments)
+				.with("rulings", this.rulings.shownOf(found.entry().id()))
 				.with("team", TeamFacts.of(this.events.read(found.event()), found.entry()));
 		});
 	}

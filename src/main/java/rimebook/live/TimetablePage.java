@@ -129,6 +129,11 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 			return this.state == Skated.State.OVER;
 		}
 
+		/** Tell whether it is a team that skates for marks and is not done. */
+		boolean isToCome() {
+			return this.state == Skated.State.WAITING || this.state == Skated.State.ON_ICE;
+		}
+
 		public boolean isGone() {
 			return this.state == Skated.State.GONE;
 		}

@@ -33,6 +33,15 @@ final class TradeWords {
 				combined ? List.of(List.of(method, "factored"), ALWAYS) : List.of(PLACES, List.of(method), ALWAYS));
 	}
 
+	/** The word that a figure of a standing is; empty where it is none. */
+	static String ofFigure(String code) {
+		return switch (code) {
+			case "majority-place", "size-of-majority" -> "majority";
+			case "wins", "judges-in-favour" -> "one-by-one";
+			default -> "";
+		};
+	}
+
 	private static List<String> joined(List<List<String>> parts) {
 		return parts.stream().flatMap(List::stream).toList();
 	}

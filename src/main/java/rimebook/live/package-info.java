@@ -3,8 +3,8 @@
  * Reads published versions only and never writes. What a visitor is sent is rendered once
  * and kept as bytes until something changes.
  */
-@ApplicationModule(allowedDependencies = { "audit", "published", "results", "timetable", "timetable :: plan", "draw",
-		"entries", "competition", "tabulation", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "audit", "published", "results", "protests", "rulings", "timetable",
+		"timetable :: plan", "draw", "entries", "competition", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.live;
 

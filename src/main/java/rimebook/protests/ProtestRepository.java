@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 interface ProtestRepository extends Repository<Protest, UUID> {
@@ -16,5 +17,10 @@ interface ProtestRepository extends Repository<Protest, UUID> {
 	List<Protest> findBySegmentOrderByFiledAt(UUID segment);
 
 	boolean existsBySegmentAndStateIn(UUID segment, Collection<ProtestView.State> states);
+
+	int countBySegmentAndStateIn(UUID segment, Collection<ProtestView.State> states);
+
+	@Query("select count(p) + coalesce(sum(p.version), 0) from Protest p where p.segment in :segments")
+	long changes(Collection<UUID> segments);
 
 }

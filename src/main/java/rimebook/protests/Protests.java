@@ -1,6 +1,7 @@
 package rimebook.protests;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -121,6 +122,21 @@ public class Protests {
 	@Transactional(readOnly = true)
 	public List<ProtestView> ofSegment(SegmentId segment) {
 		return this.protests.findBySegmentOrderByFiledAt(segment.value()).stream().map(Protest::view).toList();
+	}
+
+	/** How many protests of a segment somebody still has to decide. */
+	@Transactional(readOnly = true)
+	public int pending(SegmentId segment) {
+		return this.protests.countBySegmentAndStateIn(segment.value(), ProtestView.State.open());
+	}
+
+	/**
+	 * A number that goes up with every change of the protests of these segments; 0 where
+	 * there are none.
+	 */
+	@Transactional(readOnly = true)
+	public int changes(Collection<SegmentId> segments) {
+		return Math.toIntExact(this.protests.changes(segments.stream().map(SegmentId::value).toList()));
 	}
 
 	private Protest found(ProtestView.ProtestId id, int version) {

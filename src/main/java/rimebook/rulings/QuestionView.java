@@ -37,6 +37,12 @@ public record QuestionView(QuestionId id, Scope about, Party party, Asked asked,
 		return this.rulings.isEmpty();
 	}
 
+	/** Tell whether the ruling that counts may be seen by everybody. */
+	boolean isShown() {
+		RulingView current = current();
+		return current != null && current.answer().shown();
+	}
+
 	boolean isAbout(SegmentId segment) {
 		return this.about.segment() == null || this.about.segment().equals(segment);
 	}

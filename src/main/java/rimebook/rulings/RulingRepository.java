@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 interface RulingRepository extends Repository<Ruling, UUID> {
@@ -12,5 +13,8 @@ interface RulingRepository extends Repository<Ruling, UUID> {
 
 	/** The rulings on these questions, the newest first. */
 	List<Ruling> findByQuestionInOrderByNumberDesc(Collection<UUID> questions);
+
+	@Query("select count(r) from Ruling r where r.question in (select q.id from Question q where q.competition = :competition)")
+	int countOf(UUID competition);
 
 }

@@ -130,6 +130,21 @@ public class Rulings {
 		return views(this.questions.findByCompetitionOrderByAskedAtDesc(competition.value()));
 	}
 
+	/** How many rulings were given at a competition; it only grows. */
+	@Transactional(readOnly = true)
+	public int given(CompetitionId competition) {
+		return this.rulings.countOf(competition.value());
+	}
+
+	/**
+	 * List the questions of a team that the referee has ruled on and lets everybody see,
+	 * oldest first.
+	 */
+	@Transactional(readOnly = true)
+	public List<QuestionView> shownOf(EntryId entry) {
+		return ofEntry(entry).stream().filter(QuestionView::isShown).toList();
+	}
+
 	/**
 	 * List the questions of a team that the referee has ruled on, oldest first; their
 	 * current ruling is the one that counts.

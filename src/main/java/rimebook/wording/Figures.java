@@ -89,6 +89,16 @@ public class Figures {
 		return sentence.isSpokenIn(this.locale) ? null : Locale.ENGLISH.getLanguage();
 	}
 
+	/** What a rule set calls an element, a component or a deduction: "move element". */
+	public String trade(String name) {
+		return TradeName.in(name, this.locale);
+	}
+
+	/** The language that comes out in where it is another one, else {@code null}. */
+	public @Nullable String foreignTrade(String name) {
+		return TradeName.isSpokenIn(name, this.locale) ? null : Locale.ENGLISH.getLanguage();
+	}
+
 	/** The time of the day at the rink, with its zone: "14:32 EET". */
 	public String time(Instant instant, ZoneId zone) {
 		return DateTimeFormatter.ofPattern(pattern("HH:mm z"), this.locale).format(instant.atZone(zone));
@@ -127,13 +137,15 @@ public class Figures {
 	}
 
 	private String day(String pattern, LocalDate day) {
-		String written = this.locale.getLanguage().equals("fi") ? pattern.replaceFirst("d", "d.") : pattern;
-		return DateTimeFormatter.ofPattern(written, this.locale).format(day);
+		return DateTimeFormatter.ofPattern(pattern(pattern), this.locale).format(day);
 	}
 
+	/**
+	 * How a language writes the number of a day and the time of day is said in its files.
+	 */
 	private String pattern(String english) {
-		return this.locale.getLanguage().equals("fi") ? english.replace("d M", "d. M").replace("HH:mm", "H.mm")
-				: english;
+		return english.replaceFirst("d", say(Sentence.of("figure.day-number")))
+			.replace("HH:mm", say(Sentence.of("figure.clock")));
 	}
 
 }

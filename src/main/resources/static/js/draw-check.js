@@ -1,6 +1,9 @@
-/* Repeats a draw from the seed and the texts on the page and says whether every position agrees. */
-const table = document.querySelector("table.draw");
-const result = document.getElementById("repeat-result");
+/*
+ * Repeats a draw from the seed and the texts on the page and says whether every position agrees. What it looks at is looked
+ * up each time, since a page that follows exchanges it.
+ */
+const drawn = () => document.querySelector("table.draw");
+const said = () => document.getElementById("repeat-result");
 
 function ticket(row) {
 	return sha256(row.dataset.digested);
@@ -8,18 +11,18 @@ function ticket(row) {
 
 /* A text of another draw would agree with its own ticket. */
 function isOfThisDraw(row) {
-	const beginning = [table.dataset.seed, table.dataset.segment, ""].join("|").normalize("NFC");
-	return row.dataset.digested.startsWith(beginning);
+	const { seed, segment } = drawn().dataset;
+	return row.dataset.digested.startsWith([seed, segment, ""].join("|").normalize("NFC"));
 }
 
 /* The lists inside which tickets must ascend: the whole field, or each group of it. */
 function draws() {
-	const groups = Array.from(table.tBodies, (body) => Array.from(body.querySelectorAll("tr[data-ticket]")));
-	return (table.dataset.method === "WHOLE_FIELD") ? [groups.flat()] : groups;
+	const groups = Array.from(drawn().tBodies, (body) => Array.from(body.querySelectorAll("tr[data-ticket]")));
+	return (drawn().dataset.method === "WHOLE_FIELD") ? [groups.flat()] : groups;
 }
 
 function positionAgrees(rows, at) {
-	if (table.dataset.method === "REVERSE_STANDING") {
+	if (drawn().dataset.method === "REVERSE_STANDING") {
 		return true;
 	}
 	const lower = rows.filter((row) => ticket(row) < ticket(rows[at])).length;
@@ -28,7 +31,7 @@ function positionAgrees(rows, at) {
 
 function verdict(row, agrees) {
 	const place = row.querySelector(".verdict");
-	place.textContent = agrees ? result.dataset.same : result.dataset.other;
+	place.textContent = agrees ? said().dataset.same : said().dataset.other;
 	place.className = "verdict state " + (agrees ? "signed" : "stop");
 }
 
@@ -39,12 +42,15 @@ function repeat() {
 		verdict(row, agrees);
 		wrong += agrees ? 0 : 1;
 	}));
+	const result = said();
 	const { differs, differsOne } = result.dataset;
-	const whole = table.dataset.method === "WHOLE_FIELD";
+	const whole = drawn().dataset.method === "WHOLE_FIELD";
 	const sentence = whole ? result.dataset.agrees : result.dataset.agreesStanding;
 	result.className = "state wraps " + (wrong === 0 ? "signed" : "stop");
 	result.textContent = wrong === 0 ? sentence : (wrong === 1 ? differsOne : differs).replace("#", String(wrong));
 }
 
-document.querySelector(".check").hidden = false;
-document.getElementById("repeat-draw").addEventListener("click", repeat);
+const offer = () => document.querySelectorAll(".check").forEach((check) => (check.hidden = false));
+offer();
+document.addEventListener("htmx:afterSwap", offer);
+document.addEventListener("click", (event) => event.target.closest("#repeat-draw") && repeat());

@@ -56,6 +56,7 @@ document.addEventListener("htmx:beforeSwap", (event) => {
 		read: rowInView(),
 		open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
 		focus: focusPath(document.activeElement),
+		word: live().querySelector("[popover]:popover-open")?.id,
 		tops: new Map([...live().querySelectorAll("tbody[id]")].map((row) => [row.id, row.getBoundingClientRect().top])),
 		heard: live().dataset.heard,
 		title: live().dataset.title,
@@ -68,6 +69,9 @@ document.addEventListener("htmx:afterSwap", () => {
 		return;
 	}
 	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
+	if (before.word) {
+		document.getElementById(before.word)?.showPopover();
+	}
 	before.focus?.()?.focus({ preventScroll: true });
 	keepInView(before.read);
 	move(before.tops);

@@ -1,7 +1,9 @@
 /*
  * What a public page can do beyond showing: pass its address on, with what the device has for that and without anybody
- * else; and say so where there is no network (follow/worker.js). Without this script neither is offered.
+ * else; and say so where there is no network. Without this script neither is offered.
  */
+import { sayWithoutNetwork } from "./follow/offline.js";
+
 const share = document.getElementById("share");
 const done = document.getElementById("share-done");
 
@@ -25,7 +27,10 @@ if (share && navigator.clipboard) {
 	});
 }
 
-/* Browsers allow it over TLS only; a certificate that the device does not trust is as none. */
-if (navigator.serviceWorker && window.location.pathname.startsWith("/follow/")) {
-	navigator.serviceWorker.register("/js/follow/worker.js", { scope: "/follow/" }).catch(() => undefined);
+sayWithoutNetwork();
+
+/* The page that says that there is no network tries again by itself, so that a screen that nobody sits at comes back. */
+if (document.getElementById("no-contact")) {
+	window.setTimeout(() => window.location.reload(), 15_000);
+	window.addEventListener("online", () => window.location.reload());
 }

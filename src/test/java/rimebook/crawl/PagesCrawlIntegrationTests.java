@@ -111,9 +111,12 @@ class PagesCrawlIntegrationTests {
 		return places.stream().filter((place) -> seen.add(place.event())).toList();
 	}
 
-	/** Documents on paper are slow, and data shows what the public pages show. */
+	/**
+	 * Documents on paper and pictures are slow, and data shows what the public pages
+	 * show.
+	 */
 	private static boolean isSlow(String pattern) {
-		return pattern.endsWith(".pdf") || pattern.startsWith("/api/public/");
+		return pattern.endsWith(".pdf") || pattern.endsWith(".png") || pattern.startsWith("/api/public/");
 	}
 
 	/**

@@ -198,6 +198,46 @@ class PublicPagesIntegrationTests {
 	}
 
 	@Test
+	void ceremonyCallsUpNobodyBeforeTheResultIsPublished() {
+		String ceremony = "/follow/fjord-days/junior/ceremony";
+		for (String step : List.of("", "/1", "/3")) {
+			assertThat(this.visitor.get(ceremony + step).body()).as(step)
+				.contains("The result is not published yet.")
+				.doesNotContain("class=\"called\"", "Alder");
+		}
+		IntStream.range(0, 3).forEach((i) -> this.stage.free().skate());
+		this.stage.free().sign();
+		this.visitor.watch(this.stage);
+		List<Standing.Row> rows = this.stage.eventVersions.get(this.stage.eventVersions.size() - 1).standing().rows();
+		String winner = rows.get(0).team().replace("&", "&amp;");
+		assertThat(this.visitor.get(ceremony).body()).doesNotContain("class=\"called\"").contains("/ceremony/1");
+		assertThat(this.visitor.get(ceremony + "/1").body()).contains("3rd").doesNotContain(winner);
+		assertThat(this.visitor.get(ceremony + "/3").body()).contains("3rd", "2nd", "1st", winner)
+			.doesNotContain("rel=\"next\"");
+	}
+
+	@Test
+	void screenBetweenTwoTeamsShowsWhoComesAndTheStanding() {
+		this.stage.free().skate();
+		this.visitor.watch(this.stage);
+		String board = this.visitor.get("/follow/fjord-days/board").body();
+		assertThat(board.split("class=\"turn\"", -1)).hasSizeGreaterThan(3);
+		assertThat(board).contains("The next team is called soon.", "No. 11");
+		assertThat(this.visitor.get("/follow/fjord-days/board/standing").body()).contains("1.", "Alder");
+		assertThat(this.visitor.get("/follow/fjord-days/board/timetable").body())
+			.contains("No timetable is published yet.");
+	}
+
+	@Test
+	void wordsOfTheTradeOpenWhereTheyStand() {
+		String page = this.visitor.get(FREE).body();
+		assertThat(page).contains("popovertarget=\"word-majority\"", "popovertarget=\"word-provisional\"");
+		for (String word : List.of("majority", "ordinal", "two-marks", "provisional", "version")) {
+			assertThat(page.split("id=\"word-" + word + "\"", -1)).as(word).hasSize(2);
+		}
+	}
+
+	@Test
 	void lastTeamIsNewsUntilTheNext() {
 		ResultVersion version = this.stage.free().versions.get(8);
 		String last = this.stage.free().lastSkated().orElseThrow();

@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Locale;
 
 import rimebook.documents.PaperSize;
+import rimebook.wording.Languages;
 
 /**
  * For which sheet and reader a document is laid out.
  */
 record PaperChoice(PaperSize paper, Locale locale) {
 
-	static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.FRENCH, Locale.forLanguageTag("fi"));
+	static final List<Locale> LANGUAGES = Languages.SPOKEN;
 
 	/** As chosen; A4 in English where nothing known was. */
 	static PaperChoice of(String paper, String language) {

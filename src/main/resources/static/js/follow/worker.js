@@ -5,6 +5,8 @@
  */
 const KEPT = "rimebook-offline";
 const SPOKEN = /^[a-z]{2,3}$/;
+/* What the page's scripts import, which its text does not say. */
+const IMPORTED = ["/js/follow/offline.js"];
 
 const page = (language) => "/offline?lang=" + language;
 const wanted = () => [...new Set(["en", ...navigator.languages.map((language) => language.slice(0, 2))])].slice(0, 4);
@@ -17,7 +19,7 @@ self.addEventListener("fetch", (event) => {
 	if (request.method === "GET" && request.mode === "navigate") {
 		event.respondWith(fetch(request).catch(() => without(request)));
 	}
-	else if (origin === self.location.origin && /^\/(css|img)\//.test(pathname)) {
+	else if (origin === self.location.origin && /^\/(css|img|js)\//.test(pathname)) {
 		event.respondWith(fetch(request).catch(() => kept(pathname)));
 	}
 });
@@ -29,8 +31,8 @@ async function keep() {
 		const answer = await fetch(page(language));
 		const text = await answer.clone().text();
 		await shelf.put(page(language), answer);
-		const looks = [...text.matchAll(/(?:href|src)="(\/(?:css|img)\/[^"]+)"/g)].map(([, look]) => look);
-		await Promise.all([...new Set(looks)].map((look) => shelf.add(look).catch(() => undefined)));
+		const looks = [...text.matchAll(/(?:href|src)="(\/(?:css|img|js)\/[^"]+)"/g)].map(([, look]) => look);
+		await Promise.all([...new Set([...looks, ...IMPORTED])].map((look) => shelf.add(look).catch(() => undefined)));
 	}
 }
 
