@@ -84,7 +84,8 @@ class NodeEar implements SmartLifecycle {
 			}
 			catch (SQLException ex) {
 				if (isRunning() && !broken) {
-					log.warn("Other nodes are not heard; what they publish is found within a second: " + ex.getMessage());
+					log.warn("Other nodes are not heard; what they publish is found within a second: "
+							+ ex.getMessage());
 				}
 				broken = true;
 			}

@@ -89,7 +89,9 @@ class AnnouncementsIntegrationTests {
 		assertThat(own).hasValue(1);
 	}
 
-	/** It looks at everything once it hears again, so what was said meanwhile is found. */
+	/**
+	 * It looks at everything once it hears again, so what was said meanwhile is found.
+	 */
 	@Test
 	void aListenerThatWasCutOffComesBackAndMissesNothing() {
 		for (int i = 0; i < 3; i++) {
@@ -144,8 +146,8 @@ class AnnouncementsIntegrationTests {
 	}
 
 	private Announcer announcer(JdbcConnectionDetails at) {
-		return new Announcer(this.database, new StaticListableBeanFactory(Map.of("details", at))
-			.getBeanProvider(JdbcConnectionDetails.class));
+		return new Announcer(this.database,
+				new StaticListableBeanFactory(Map.of("details", at)).getBeanProvider(JdbcConnectionDetails.class));
 	}
 
 	private static JdbcConnectionDetails details(String url, String username, String password) {
