@@ -8,6 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Queue;
 import java.util.Random;
@@ -59,6 +60,8 @@ public final class Crowd {
 
 	private static final Pattern TAG = Pattern.compile("ETag: (\\S+)");
 
+	private static final Pattern VERSION = Pattern.compile("\"version\":(\\d+)");
+
 	private static final Pattern WITHIN = Pattern.compile("\"within\":(\\d+)");
 
 	private final ServiceProcess service;
@@ -68,6 +71,18 @@ public final class Crowd {
 	private final Queue<Long> acknowledged = new ConcurrentLinkedQueue<>();
 
 	private final Queue<Long> closed = new ConcurrentLinkedQueue<>();
+
+	private final List<Long> onStreams = new ArrayList<>();
+
+	private final List<Long> onPolls = new ArrayList<>();
+
+	/** Everybody who follows, with the newest standing on its screen. */
+	private final List<int[]> screens = new ArrayList<>();
+
+	/** The newest standing, and when its close began. */
+	private volatile int version;
+
+	private volatile long closeBegan;
 
 	private String referee = "";
 
@@ -116,9 +131,9 @@ public final class Crowd {
 		crew.start();
 		stepBack();
 		try {
-			measure("nobody follows, cold", 0, 0, 60);
+			measure("nobody follows, cold", 0, 0, Math.min(60, seconds / 5));
 			this.pace = PACE;
-			measure("nobody follows", 0, 0, 60);
+			measure("nobody follows", 0, 0, Math.min(60, seconds / 5));
 			weigh(streams);
 			measure(pollers + " pages poll, " + streams + " have a stream", pollers, streams, seconds);
 		}
@@ -165,6 +180,7 @@ public final class Crowd {
 	}
 
 	private void measure(String what, int pollers, int streams, int seconds) throws Exception {
+		this.screens.clear();
 		Loopback crowd = new Loopback(this.service.port());
 		gather(crowd, pollers, streams);
 		crowd.runUntil(System.nanoTime() + ((pollers > 0) ? 60 : 1) * 1_000_000_000L);
@@ -176,6 +192,15 @@ public final class Crowd {
 				what, seconds, this.polls, this.fetched, this.refused, this.signals, this.open, crowd.failures());
 		print("card to acknowledged", this.acknowledged);
 		print("close to answered", this.closed);
+		print("close to screen, stream", this.onStreams);
+		print("close to screen, polling", this.onPolls);
+		if (!this.screens.isEmpty()) {
+			// What is closed in the last seconds is on its way.
+			int atLeast = this.version - 1;
+			System.out.printf("  %d followers, %d of them without a standing that the others have%n", this.screens.size(),
+					this.screens.stream().filter((screen) -> screen[0] < atLeast).count());
+		}
+		System.out.printf("  heap in use %d MiB after a full collection%n", this.service.heapInUse() / 1024 / 1024);
 		crowd.close();
 	}
 
@@ -186,12 +211,14 @@ public final class Crowd {
 		this.signals = 0;
 		this.acknowledged.clear();
 		this.closed.clear();
+		this.onStreams.clear();
+		this.onPolls.clear();
 	}
 
-	private static void print(String what, Queue<Long> nanos) {
+	private static void print(String what, Collection<Long> nanos) {
 		List<Long> sorted = nanos.stream().sorted().toList();
 		if (!sorted.isEmpty()) {
-			System.out.printf("  %-22s n %5d   p50 %7.1f ms   p99 %7.1f ms   most %7.1f ms%n", what, sorted.size(),
+			System.out.printf("  %-26s n %7d   p50 %7.1f ms   p99 %7.1f ms   most %7.1f ms%n", what, sorted.size(),
 					sorted.get(sorted.size() / 2) / 1e6, sorted.get(sorted.size() * 99 / 100) / 1e6,
 					sorted.get(sorted.size() - 1) / 1e6);
 		}
@@ -210,22 +237,46 @@ public final class Crowd {
 	private void follow(Loopback crowd) {
 		this.open++;
 		int[] within = { 0 };
+		int[] screen = { 0 };
+		this.screens.add(screen);
 		boolean[] begun = { false };
 		crowd.get(this.competition + "/signals", "", (heard) -> {
 			Matcher spread = WITHIN.matcher(heard);
 			within[0] = spread.find() ? Integer.parseInt(spread.group(1)) : within[0];
-			if (heard.contains("event: moved") && begun[0]) {
-				this.signals++;
-				crowd.after(this.random.nextInt(within[0] + 1), () -> fetch(crowd));
+			if (heard.contains("event: moved")) {
+				int told = newest(heard);
+				if (begun[0]) {
+					this.signals++;
+					crowd.after(this.random.nextInt(within[0] + 1), () -> fetch(crowd, told, screen, this.onStreams));
+				}
+				else {
+					screen[0] = told;
+				}
+				begun[0] = true;
 			}
-			begun[0] |= heard.contains("event: moved");
-		}, (answer) -> this.open--);
+		}, (answer) -> {
+			this.open--;
+			this.screens.remove(screen);
+			if (answer.startsWith("HTTP/1.1 503")) {
+				new Poller(crowd).look();
+			}
+		});
 	}
 
-	private void fetch(Loopback crowd) {
+	private static int newest(String told) {
+		return VERSION.matcher(told).results().mapToInt((each) -> Integer.parseInt(each.group(1))).max().orElse(0);
+	}
+
+	private void fetch(Loopback crowd, int told, int[] screen, List<Long> times) {
 		crowd.get(this.page + "?part=live&moment=" + this.random.nextInt(100),
 				"Accept-Encoding: gzip\r\nConnection: close\r\n", (heard) -> {
-				}, (answer) -> count(answer, " 200", () -> this.fetched++));
+				}, (answer) -> count(answer, " 200", () -> {
+					this.fetched++;
+					if (told > screen[0] && told == this.version) {
+						times.add(System.nanoTime() - this.closeBegan);
+					}
+					screen[0] = Math.max(screen[0], told);
+				}));
 	}
 
 	private void count(String answer, String status, Runnable good) {
@@ -242,10 +293,13 @@ public final class Crowd {
 
 		private final Loopback crowd;
 
+		private final int[] screen = { 0 };
+
 		private String tag = "";
 
 		private Poller(Loopback crowd) {
 			this.crowd = crowd;
+			Crowd.this.screens.add(this.screen);
 		}
 
 		void look() {
@@ -265,8 +319,11 @@ public final class Crowd {
 				boolean first = this.tag.isEmpty();
 				Matcher named = TAG.matcher(answer);
 				this.tag = named.find() ? named.group(1) : "";
-				if (!first) {
-					fetch(this.crowd);
+				if (first) {
+					this.screen[0] = newest(answer);
+				}
+				else {
+					fetch(this.crowd, newest(answer), this.screen, Crowd.this.onPolls);
 				}
 			}
 			Matcher told = WAIT.matcher(answer);
@@ -318,6 +375,8 @@ public final class Crowd {
 		}
 		Visitor.Page ready = stand.open(path);
 		long start = System.nanoTime();
+		this.closeBegan = start;
+		this.version++;
 		ready.press("form[action$='/close']");
 		this.closed.add(System.nanoTime() - start);
 	}

@@ -28,7 +28,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 record LiveSettings(@DefaultValue("1s") Duration look, @DefaultValue("5s") Duration keep,
 		@DefaultValue("15s") Duration heartbeat, @DefaultValue("30s") Duration patience,
 		@DefaultValue("30m") Duration stay, @DefaultValue("0") int streams, @DefaultValue("0") int streamsPerAddress,
-		@DefaultValue("5s") Duration poll, @DefaultValue("2000") int pollsASecond,
+		@DefaultValue("3s") Duration poll, @DefaultValue("3000") int pollsASecond,
 		@DefaultValue("35s") Duration quiet) {
 
 	/** What one open connection takes, with room to spare; measured by a benchmark. */

@@ -12,14 +12,29 @@ import rimebook.results.IceChanged;
 import rimebook.results.ResultVersion;
 import rimebook.timetable.TimetableVersions;
 
-/** Hears what became public, once it is committed. */
+/**
+ * Hears what became public, once it is committed; other nodes are told with the commit
+ * itself.
+ */
 @Component
 class PublicationListener {
 
 	private final Pulse pulse;
 
-	PublicationListener(Pulse pulse) {
+	private final Announcer announcer;
+
+	PublicationListener(Pulse pulse, Announcer announcer) {
 		this.pulse = pulse;
+		this.announcer = announcer;
+	}
+
+	/** For each of those below. */
+	@TransactionalEventListener(phase = TransactionPhase.BEFORE_COMMIT,
+			classes = { ResultVersion.VersionPublished.class, IceChanged.class, Cancellations.Changed.class,
+					StartingOrderDraw.Drawn.class, EntryEvent.Withdrawn.class, EntryEvent.Reinstated.class,
+					Renaming.ClubChanged.class, Renaming.TeamChanged.class, TimetableVersions.Published.class })
+	void announce() {
+		this.announcer.announce();
 	}
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)

@@ -14,7 +14,7 @@ public interface DoorAnswers {
 	@Nullable Told answer(Asked asked);
 
 	/**
-	 * A plain GET or HEAD, without a word of a proxy.
+	 * A plain GET or HEAD, not by TLS.
 	 *
 	 * @param headOnly whether only the head of the answer is asked for
 	 * @param path letters, digits and {@code /-_.~} only

@@ -138,6 +138,10 @@ final class DoorHead {
 			case "accept-language" -> this.acceptLanguage = once(this.acceptLanguage, value);
 			case "if-none-match" -> this.ifNoneMatch = once(this.ifNoneMatch, value);
 			case "connection" -> connection(value);
+			case "x-forwarded-for" -> {
+				// What is kept is the same for everybody.
+			}
+			case "x-forwarded-proto" -> this.plain = value.equals("http");
 			default ->
 				this.plain = !NOT_PLAIN.contains(name) && !name.startsWith("x-forwarded") && !name.startsWith("if-");
 		}

@@ -28,8 +28,8 @@ class KeptAtTheDoorIntegrationTests {
 
 	private static final String FREE = "/follow/fjord-days/junior/free-skating";
 
-	/** Goes the usual way through the server, to what is kept, since a proxy speaks. */
-	private static final String USUAL = "X-Forwarded-Proto: http\r\n";
+	/** Sends a request the usual way through the server, to what is kept. */
+	private static final String USUAL = "TE: trailers\r\n";
 
 	@Autowired
 	private Visitor visitor;

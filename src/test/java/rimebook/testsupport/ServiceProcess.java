@@ -104,6 +104,14 @@ public final class ServiceProcess implements AutoCloseable {
 		}
 	}
 
+	/** Ask it to end, as an operating system does, and wait until it has. */
+	public void stop() throws InterruptedException {
+		if (this.process != null) {
+			this.process.destroy();
+			this.process.waitFor();
+		}
+	}
+
 	/** Bytes of its heap that are in use after a full collection. */
 	public long heapInUse() throws IOException {
 		if (this.process == null) {

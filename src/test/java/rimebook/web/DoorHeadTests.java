@@ -37,6 +37,12 @@ class DoorHeadTests {
 	}
 
 	@Test
+	void aProxyMaySayWhoAsks() {
+		assertThat(asked("GET / HTTP/1.1\r\nX-Forwarded-For: 10.0.0.7\r\nX-Forwarded-Proto: http\r\n" + REST).path())
+			.isEqualTo("/");
+	}
+
+	@Test
 	void knowsWhoWantsToHangUp() {
 		DoorHead head = read("GET / HTTP/1.1\r\nConnection: Close\r\n" + REST);
 		assertThat(head).isNotNull();

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.WebServer;
+import org.springframework.context.event.ContextClosedEvent;
+import org.springframework.context.support.StaticApplicationContext;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
@@ -44,9 +46,11 @@ class DoorTests {
 
 	private final int crewPort = freePort();
 
+	private final Drain drain = new Drain(Duration.ofMillis(300));
+
 	private final DoorConfiguration.Door door = new DoorConfiguration.Door(
 			new DoorSettings(this.crewPort, 400, 8, 8, 8, 16, 4, Duration.ofSeconds(2), List.of(), Duration.ZERO),
-			(request) -> SEAT.equals(request.getHeader("Authorization")), () -> null, new Drain(Duration.ZERO));
+			(request) -> SEAT.equals(request.getHeader("Authorization")), () -> null, this.drain);
 
 	private WebServer server;
 
@@ -78,6 +82,35 @@ class DoorTests {
 		for (int i = 0; i < 5; i++) {
 			assertThat(sendCard(this.server.getPort())).isEqualTo("5.6 and 4.8");
 		}
+	}
+
+	/** What a proxy may repeat is sent to the other node, a form is still taken. */
+	@Test
+	void aNodeThatDrainsSendsOthersElsewhereAndLosesNoForm() throws Exception {
+		this.drain.start();
+		assertThat(get("/follow/cup").statusCode()).isEqualTo(200);
+		this.drain.onApplicationEvent(new ContextClosedEvent(new StaticApplicationContext()));
+		HttpResponse<String> page = get("/follow/cup");
+		assertThat(page.statusCode()).isEqualTo(502);
+		assertThat(page.headers().firstValue("Connection")).hasValue("close");
+		assertThat(get("/actuator/health/readiness").statusCode()).isEqualTo(200);
+		Socket card = say("PUT /api/cards/1 HTTP/1.1\r\nHost: h\r\nContent-Length: 4\r\n\r\nwhole");
+		assertThat(firstLine(card)).startsWith("HTTP/1.1 502");
+		Socket form = say("POST /desk/stand HTTP/1.1\r\nHost: h\r\nContent-Length: 5\r\n\r\nwhole");
+		assertThat(upTo(form, "whole")).contains("HTTP/1.1 200", "Connection: close");
+		long start = System.nanoTime();
+		this.drain.stop();
+		assertThat(System.nanoTime() - start).isGreaterThan(250_000_000L);
+	}
+
+	@Test
+	void aNodeThatIsAloneEndsAtOnce() {
+		Drain alone = new Drain(Duration.ZERO);
+		alone.start();
+		alone.onApplicationEvent(new ContextClosedEvent(new StaticApplicationContext()));
+		assertThat(alone.isOn()).isFalse();
+		alone.stop();
+		assertThat(alone.isRunning()).isFalse();
 	}
 
 	@Test
