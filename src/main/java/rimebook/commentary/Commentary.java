@@ -48,7 +48,7 @@ public class Commentary {
 	public CommentaryView of(CompetitionView competition, SegmentId segment, boolean withCalls) {
 		ToldSegment told = this.telling.of(competition, segment);
 		ToldSegment.ToldStart onIce = told.ice().now();
-		ResultVersion whole = told.event().held().segments().size() > 1 ? told.whole() : null;
+		ResultVersion whole = told.event().previousSegments(segment).isEmpty() ? null : told.whole();
 		return new CommentaryView(competition, told, (onIce != null) ? now(told, onIce, withCalls) : null,
 				told.ice()
 					.next()

@@ -16,7 +16,7 @@ import rimebook.wording.Sentence;
  * @param next the teams that come next, at most three
  * @param last the team that was marked last, {@code null} where that is no news
  * @param table how the segment stands
- * @param whole how the event stands, empty where that is the same
+ * @param whole how the event stands, empty in its first segment
  * @param outlook what can still happen
  */
 public record CommentaryView(CompetitionView competition, ToldSegment told, @Nullable TeamCard now, List<TeamCard> next,

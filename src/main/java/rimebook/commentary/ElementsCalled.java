@@ -21,7 +21,7 @@ public interface ElementsCalled {
 	/**
 	 * What was called so far.
 	 *
-	 * @param elements one code each in the order skated, without level
+	 * @param elements the sign of each in the order skated, without level
 	 * @param ofPlan the numbers of the planned elements that were among them, from 1
 	 */
 	record CalledSoFar(List<String> elements, Set<Integer> ofPlan) {

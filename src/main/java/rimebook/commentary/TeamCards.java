@@ -52,7 +52,7 @@ class TeamCards {
 		SegmentId segment = told.segment().id();
 		return new TeamCard(start, entry.team(), this.announced.of(entry.id(), segment),
 				planned(told.event(), this.plans.of(entry.id(), segment).codes(), called),
-				called.elements().stream().map((code) -> this.ruleSets.elementNameOf(told.event(), code)).toList(),
+				called.elements().stream().map((sign) -> this.ruleSets.elementNameOf(told.event(), sign)).toList(),
 				this.rulings.releasedOf(entry.id(), segment).stream().map(TeamCard.Released::of).toList(),
 				this.history.before(told, entry.id()), this.history.earlier(entry));
 	}

@@ -87,11 +87,11 @@ public class RuleSets {
 	}
 
 	/**
-	 * Name in words the element that a code is about, whatever its level.
-	 * @return the code itself where the event is not judged by points
+	 * Name in words an element by its sign, whatever its level.
+	 * @return the sign itself where the event is not judged by points
 	 */
-	public String elementNameOf(EventView event, String code) {
-		return (event.judging().points() != null) ? of(event).elementNameOf(code) : code;
+	public String elementNameOf(EventView event, String sign) {
+		return (event.judging().points() != null) ? of(event).elementNameOf(sign) : sign;
 	}
 
 	/**

@@ -54,10 +54,10 @@ class KindsOfTamperingIntegrationTests {
 	/** Whatever refers to another table before it. */
 	private static final List<String> EVERYTHING = List.of("timetable_version", "timetable_plan", "past_cancellation",
 			"result_signature", "result_posting", "result_version", "segment_result", "correction", "protest", "ruling",
-			"ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation", "card_keying",
+			"ruling_release", "ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation", "card_keying",
 			"clock_tap", "panel_change", "card_submission", "points_card", "called_list", "deduction_list",
-			"performance", "start_position", "starting_order", "planned_programme", "seat_code", "seat",
-			"official_interest", "official", "entry", "team", "club", "segment", "event", "competition",
+			"performance", "start_position", "starting_order", "planned_programme", "announced_programme", "seat_code", "seat",
+			"official_interest", "official", "entry", "team", "club", "segment", "event", "commentary_link", "competition",
 			"former_password", "person_role", "person", "record_line");
 
 	@Autowired
@@ -96,7 +96,7 @@ class KindsOfTamperingIntegrationTests {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
 					"called_list", "deduction_list", "starting_order", "start_position", "result_posting",
 					"result_signature", "list_authorisation", "clock_tap", "panel_change", "card_keying",
-					"deductions_seen", "remark_seen", "ruling", "ruling_question", "past_cancellation",
+					"deductions_seen", "remark_seen", "ruling", "ruling_release", "ruling_question", "past_cancellation",
 					"timetable_version", "timetable_plan")) {
 				statement.execute(dropGuard(table));
 			}
@@ -331,6 +331,9 @@ class KindsOfTamperingIntegrationTests {
 				kind("elements planned after the fact", Finder.STORED,
 						PUT.formatted("planned_programme", "version, entry_id, segment_id, codes",
 								"0, p.entry_id, p.segment_id, 'I4'", this.cards)),
+				kind("music told after the fact", Finder.STORED,
+						PUT.formatted("announced_programme", "version, entry_id, segment_id, music",
+								"0, p.entry_id, p.segment_id, 'Other'", this.cards)),
 				kind("a touch of the clock put in", Finder.STORED,
 						PUT.formatted("clock_tap", "performance_id, sequence, act, words, noted_by, noted_at",
 								"p.id, 99, 'START', '', 'Somebody', p.called_at", this.cards)),

@@ -44,7 +44,8 @@ class BeforeAndAfterIntegrationTests {
 			"clock.stop", "clock.interrupt", "clock.resume", "clock.reskate", "clock.take-back", "card.settled",
 			"card.corrected", "cards.closed", "cards.closed-without", "cards.reopened", "elements.authorised",
 			"elements.opened-again", "elements.corrected", "deductions.seen", "deductions.corrected",
-			"ruling.superseded", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
+			"ruling.superseded", "ruling.question-released", "ruling.question-withheld", "entry.announcer-facts",
+			"competition.commentator-link-renewed", "competition.commentator-shut-out", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
 			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
 			"timetable.rules-changed", "timetable.taken-back", "service.started-from-copy", "service.lost-act-settled");
@@ -53,7 +54,7 @@ class BeforeAndAfterIntegrationTests {
 	 * Something begins to be there, or is said for the first time; where it is said again
 	 * or comes back, what was before is told.
 	 */
-	private static final Set<String> BEGINNINGS = Set.of("competition.created", "event.added", "club.added",
+	private static final Set<String> BEGINNINGS = Set.of("competition.created", "competition.commentator-let-in", "event.added", "club.added",
 			"team.added", "entry.entered", "official.registered", "official.interest-declared", "person.added",
 			"seat.taken", "seat.code-issued", "seat.paired", "seat.asked-for", "starting-order.drawn", "card.received",
 			"card.returned", "card.keyed", "elements.called", "elements.planned", "deductions.noted",

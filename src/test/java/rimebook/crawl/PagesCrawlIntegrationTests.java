@@ -1,6 +1,7 @@
 package rimebook.crawl;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -10,10 +11,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.stream.Stream;
 
+import jakarta.servlet.http.Cookie;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,10 +39,12 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 
+import rimebook.accounts.CommentaryLinks;
 import rimebook.accounts.Role;
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -82,6 +87,8 @@ class PagesCrawlIntegrationTests {
 	private final Set<String> faults = new ConcurrentSkipListSet<>();
 
 	private final Map<String, Set<Integer>> answers = new ConcurrentSkipListMap<>();
+
+	private final Map<UUID, String> tokens = new ConcurrentHashMap<>();
 
 	@Test
 	void noPageFailsForAnybodyInAnyState() {
@@ -133,8 +140,8 @@ class PagesCrawlIntegrationTests {
 					boolean everybody = isSlow(pattern) ? doors.readers.isEmpty() : doors.isFirst(place);
 					List<String> asked = (WHOLE || everybody) ? List.copyOf(askers.keySet())
 							: isSlow(pattern) ? doors.reader() : doors.openOrOneShut(askers.keySet());
-					asked.forEach((who) -> doors.note(who,
-							look(pattern, address, who, Objects.requireNonNull(askers.get(who)), place.name())));
+					asked.forEach((who) -> doors.note(who, look(pattern, address, who,
+							withLink(pattern, place, Objects.requireNonNull(askers.get(who))), place.name())));
 				}
 			}
 		}
@@ -192,6 +199,22 @@ class PagesCrawlIntegrationTests {
 			}
 		}
 		return people;
+	}
+
+	/** Whoever looks at a commentator's page has the link of that competition. */
+	private RequestPostProcessor withLink(String pattern, CrawledPlace place, RequestPostProcessor identity) {
+		if (!pattern.startsWith("/commentary/")) {
+			return identity;
+		}
+		UUID competition = UUID.fromString(place.ids().get("competition").get(0));
+		String token = this.tokens.computeIfAbsent(competition,
+				(absent) -> this.context.getBean(CommentaryLinks.class)
+					.issue(new CommentaryLinks.IssueLink(absent, "Aino Lumi", true, Instant.now().plusSeconds(3600)),
+							SmallCompetition.REFEREE));
+		return (request) -> {
+			request.setCookies(new Cookie("rimebook-commentary", token));
+			return identity.postProcessRequest(request);
+		};
 	}
 
 	/** Everybody, and the tablet of a seat of that place. */

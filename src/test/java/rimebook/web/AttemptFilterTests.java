@@ -72,6 +72,31 @@ class AttemptFilterTests {
 		assertThat(at("192.168.4.8", "x".repeat(4_000_000), WRONG)).isEqualTo(429);
 	}
 
+	@Test
+	void whoGuessesAtCommentatorsLinksIsStoppedWithAnyRequest() throws Exception {
+		for (int i = 0; i < 20; i++) {
+			assertThat(commentary((i % 2 == 0) ? "GET" : "POST", "/commentary", 404)).isEqualTo(404);
+		}
+		assertThat(commentary("GET", "/commentary", 404)).isEqualTo(429);
+		assertThat(commentary("GET", "/commentary/some-segment", 404)).isEqualTo(429);
+		assertThat(commentary("GET", "/follow/cup", 404)).isEqualTo(404);
+	}
+
+	@Test
+	void whoHasAGoodLinkMayLookAsOftenAsTheyLike() throws Exception {
+		for (int i = 0; i < 100; i++) {
+			assertThat(commentary("GET", "/commentary", 200)).isEqualTo(200);
+		}
+	}
+
+	private int commentary(String method, String path, int status) throws ServletException, IOException {
+		MockHttpServletRequest request = new MockHttpServletRequest(method, path);
+		request.setRemoteAddr("192.168.4.9");
+		MockHttpServletResponse response = new MockHttpServletResponse();
+		this.filter.doFilter(request, response, (asked, answer) -> ((HttpServletResponse) answer).setStatus(status));
+		return response.getStatus();
+	}
+
 	private int stranger(int number, FilterChain door) throws ServletException, IOException {
 		return at("10.0." + (number / 200) + "." + (number % 200 + 1), "Results.Desk ", door);
 	}

@@ -96,6 +96,8 @@ class RoutesIntegrationTests {
 			new Line("/desk/documents/panel-review/**", "administrator referee", ""),
 			new Line("/desk/documents/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
+			new Line("/commentary/**", PUBLIC, PUBLIC),
+			new Line("/desk/commentary/**", "administrator referee", "administrator referee"),
 			new Line("/desk/sheet/**", PERSON, PERSON),
 			new Line("/desk/timetable/**", PERSON, "administrator referee secretary"),
 			new Line("/desk/record/**", "administrator referee accountant secretary",

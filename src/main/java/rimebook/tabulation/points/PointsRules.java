@@ -112,14 +112,12 @@ public record PointsRules(String id, String title, ValueTable values, int trimFr
 	}
 
 	/**
-	 * Name in words the element that a code is about, without what the technical panel
-	 * may still find about it.
-	 * @param code as called
-	 * @return for example "move element" of {@code ME4<}; the element's sign where it has
-	 * no name
+	 * Name in words an element, without what the technical panel may still find about it.
+	 * @param sign the element's sign, as {@link ElementCode#elementOf} gives it
+	 * @return for example "move element" of {@code ME}; the sign where it has no name
 	 */
-	public String elementNameOf(String code) {
-		return CodeWords.ofElement(this.elements, ElementCode.elementOf(code));
+	public String elementNameOf(String sign) {
+		return CodeWords.ofElement(this.elements, sign);
 	}
 
 	/**

@@ -288,7 +288,8 @@ class StandIntegrationTests {
 		Visitor.Page page = announcer.open(sheet);
 		assertThat(page.document().select(".announcer .state").eachText()).containsExactly("done", "on the ice",
 				"next");
-		assertThat(page.text()).doesNotContainPattern("\\d\\.\\d");
+		assertThat(page.document().select(".announcer").text()).doesNotContainPattern("\\d\\.\\d");
+		assertThat(page.document().select(".aloud").text()).contains("The marks of ", "is the first with a place in the segment");
 		assertThat(announcer.open("/desk/sheet").text()).contains("No. 2 on the ice");
 	}
 
