@@ -116,7 +116,7 @@ class FollowController {
 		this.pages.answer(request, response, competition, "live/board", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventView> all = this.published.events(view);
-			page.follows(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
+			page.followsTimes(view, all.stream().flatMap((event) -> event.segments().stream()).toList());
 			BoardView board = this.board.of(all).orElse(null);
 			return page.with("board", board)
 				.with("when", (board != null) ? this.expected.of(view, board.facts().segment()) : Map.of())

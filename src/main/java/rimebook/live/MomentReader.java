@@ -39,11 +39,14 @@ class MomentReader {
 
 	private final TimetableVersions timetables;
 
+	private final TimesWatch times;
+
 	private final ObjectProvider<WentBack> wentBack;
 
 	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
-			TimetableVersions timetables, ObjectProvider<WentBack> wentBack) {
+			TimetableVersions timetables, TimesWatch times, ObjectProvider<WentBack> wentBack) {
 		this.timetables = timetables;
+		this.times = times;
 		this.wentBack = wentBack;
 		this.published = published;
 		this.entries = entries;
@@ -70,7 +73,7 @@ class MomentReader {
 			String segment = id.toString();
 			segments.put(segment, read(id, plan, (before != null) ? before.segments().get(segment) : null));
 		}
-		return new Moment(plan, segments);
+		return new Moment(plan, segments, this.times.of(competition));
 	}
 
 	/**

@@ -1,7 +1,9 @@
 package rimebook.live;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -19,7 +21,9 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
+import rimebook.competition.SegmentView;
 import rimebook.results.Standings;
+import rimebook.timetable.plan.Estimate;
 import rimebook.results.TwoTeams;
 import rimebook.shared.NotFoundException;
 
@@ -49,8 +53,11 @@ class PublicApiController {
 
 	private final VersionAnchors anchors;
 
+	private final ExpectedTimes expected;
+
 	PublicApiController(RenditionCache renditions, Published published, EventReader events, SegmentReader segments,
-			Standings standings, TwoTeams twoTeams, VersionAnchors anchors) {
+			Standings standings, TwoTeams twoTeams, VersionAnchors anchors, ExpectedTimes expected) {
+		this.expected = expected;
 		this.renditions = renditions;
 		this.published = published;
 		this.events = events;
@@ -118,8 +125,22 @@ class PublicApiController {
 			StartingOrderView order = place.facts().order();
 			return new Feed.OrderBody(Feed.CompetitionItem.of(place.competition()), event, segment,
 					(order != null) ? Feed.DrawBody.of(order) : null,
-					place.facts().starts().stream().map(Feed.StartItem::of).toList());
+					place.facts().starts().stream().map(Feed.StartItem::of).toList(), times(place));
 		});
+	}
+
+	/** In starting order; whoever has no time is left out. */
+	private List<Feed.TimeItem> times(Place place) {
+		SegmentView segment = place.facts().segment();
+		Map<String, Instant> planned = this.expected.planned(place.competition(), segment);
+		Map<String, Estimate.Expected> when = this.expected.of(place.competition(), segment);
+		return place.facts()
+			.starts()
+			.stream()
+			.map(Start::entry)
+			.filter(planned::containsKey)
+			.map((entry) -> Feed.TimeItem.of(entry, Objects.requireNonNull(planned.get(entry)), when.get(entry)))
+			.toList();
 	}
 
 	/** The places of all teams after each team. */

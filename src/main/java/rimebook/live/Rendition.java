@@ -31,7 +31,15 @@ final class Rendition {
 	}
 
 	static Rendition of(String contentType, String text) {
-		return new Rendition(contentType, text.getBytes(StandardCharsets.UTF_8));
+		return of(contentType, text.getBytes(StandardCharsets.UTF_8));
+	}
+
+	/**
+	 * Bytes as they are.
+	 * @param bytes no longer changed by the caller
+	 */
+	static Rendition of(String contentType, byte[] bytes) {
+		return new Rendition(contentType, bytes);
 	}
 
 	/** This one if the other says the same, so that equal bytes are kept once. */

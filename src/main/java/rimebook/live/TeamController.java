@@ -36,7 +36,11 @@ class TeamController {
 
 	private final Entries entries;
 
-	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries) {
+	private final ExpectedTimes expected;
+
+	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries,
+			ExpectedTimes expected) {
+		this.expected = expected;
 		this.pages = pages;
 		this.published = published;
 		this.events = events;
@@ -103,7 +107,8 @@ class TeamController {
 				.findFirst()
 				.orElseThrow(() -> NotFoundException.of("entry", entry));
 			List<SegmentView> segments = found.event().segments();
-			return page.follows(view, segments)
+			return page.followsTimes(view, segments)
+				.with("times", this.expected.ofTeam(view, entry))
 				.with("team", TeamFacts.of(this.events.read(found.event()), found.entry()));
 		});
 	}

@@ -233,8 +233,9 @@ final class CrawledPlaces {
 	/** The first and the newest version stand for all. */
 	private Map<String, List<String>> slugs(SmallCompetition small, SegmentView segment) {
 		int versions = the(Standings.class).versions(segment.id()).size();
-		return Map.of("competition", List.of(small.competition().slug()), "event", List.of(small.event().slug()),
-				"segment", List.of(segment.slug()), "sheet", List.of(sheet(small, segment)), "number",
+		Map<String, List<String>> slugs = new HashMap<>(Map.of("competition", List.of(small.competition().slug()),
+				"event", List.of(small.event().slug()), "segment", List.of(segment.slug()), "sheet",
+				List.of(sheet(small, segment)), "number",
 				words(IntStream.of(1, versions).filter((number) -> number <= versions).distinct().boxed(),
 						(number) -> number),
 				"day",
@@ -244,7 +245,9 @@ final class CrawledPlaces {
 					.limit(1), Programmed.Day::day),
 				"entry", words(small.entries().stream().limit(1), EntryView::id), "name", List.of("a"), "one",
 				words(small.entries().stream().limit(1), EntryView::id), "other",
-				words(small.entries().stream().skip(1).limit(1), EntryView::id));
+				words(small.entries().stream().skip(1).limit(1), EntryView::id)));
+		slugs.put("surface", List.of("1"));
+		return slugs;
 	}
 
 	private static <T> List<String> words(Stream<T> things, Function<T, Object> word) {
