@@ -43,6 +43,9 @@ public enum DocumentKind {
 	/** Who stands on which step. */
 	MEDALS(About.EVENT),
 
+	/** Who is called forward when, and who hands over. */
+	CEREMONY(About.EVENT),
+
 	/** A sheet for each team that has a place. */
 	CERTIFICATES(About.EVENT),
 

@@ -11,6 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import rimebook.timetable.TimetableVersion;
+import rimebook.timetable.TimetableVersions;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -82,9 +84,13 @@ final class FieldSheets {
 
 		private final Entries entries;
 
+		private final TimetableVersions timetables;
+
 		private final AsOfNow now;
 
-		StartingOrderList(Subjects subjects, StartingOrderDraw draw, Entries entries, AsOfNow now) {
+		StartingOrderList(Subjects subjects, StartingOrderDraw draw, Entries entries, TimetableVersions timetables,
+				AsOfNow now) {
+			this.timetables = timetables;
 			this.subjects = subjects;
 			this.draw = draw;
 			this.entries = entries;
@@ -114,14 +120,17 @@ final class FieldSheets {
 			Map<EntryId, EntryView> entries = this.entries.ofEvent(at.event().id())
 				.stream()
 				.collect(Collectors.toMap(EntryView::id, Function.identity()));
+			Optional<TimetableVersion> timetable = this.timetables.latest(at.event().competition());
+			Map<UUID, Instant> times = timetable.map((version) -> version.timetable().teamTimes(ref.subject()))
+				.orElseGet(Map::of);
 			return this.now.of(at,
-					new Order(order.act().drawnAt(), order.seed(),
-							order.starts()
-								.stream()
-								.map((start) -> new Start(start.number(), start.group(),
-										Optional.ofNullable(entries.get(start.entry())).map(Team::of).orElse(null)))
-								.toList()),
-					Team.things(entries.values()));
+					new Order(order.act().drawnAt(), order.seed(), order.starts()
+						.stream()
+						.map((start) -> new Start(start.number(), start.group(), times.get(start.entry().value()),
+								Optional.ofNullable(entries.get(start.entry())).map(Team::of).orElse(null)))
+						.toList(), timetable.map(TimetableVersion::number).orElse(0)),
+					Stream.concat(Team.things(entries.values()),
+							timetable.map((version) -> version.competition().value()).stream()));
 		}
 
 	}
@@ -189,8 +198,10 @@ final class FieldSheets {
 
 	/**
 	 * @param seed the text that decided the draw
+	 * @param timetable the version of the timetable that its times are from, 0 before one
+	 * is published
 	 */
-	record Order(Instant drawnAt, String seed, List<Start> starts) {
+	record Order(Instant drawnAt, String seed, List<Start> starts, int timetable) {
 
 		/** The numbers of the warm-up groups, in their order. */
 		public List<Integer> groups() {
@@ -205,9 +216,11 @@ final class FieldSheets {
 	}
 
 	/**
+	 * @param at when the published timetable has it on the ice, {@code null} where it has
+	 * not
 	 * @param team {@code null} where its entry is no longer there
 	 */
-	record Start(int number, int group, @Nullable Team team) {
+	record Start(int number, int group, @Nullable Instant at, @Nullable Team team) {
 	}
 
 	record Panel(List<Official> officials) {

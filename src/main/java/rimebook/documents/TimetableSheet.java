@@ -50,7 +50,7 @@ class TimetableSheet implements DocumentSource {
 		DocumentContent.Subject at = this.subjects.of(ref.event());
 		TimetableVersion version = this.versions.latest(at.event().competition())
 			.orElseThrow(() -> NotFoundException.of("timetable", ref.subject()));
-		return this.now.of(at, Days.of(version, ref.subject()), Stream.empty());
+		return this.now.of(at, Days.of(version, ref.subject()), Stream.of(at.event().competition().value()));
 	}
 
 	/**

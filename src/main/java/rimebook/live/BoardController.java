@@ -122,7 +122,7 @@ class BoardController {
 	}
 
 	private static void follows(PageModel page, CompetitionView view, List<EventView> events) {
-		page.follows(view, events.stream().flatMap((event) -> event.segments().stream()).toList());
+		page.followsTimes(view, events.stream().flatMap((event) -> event.segments().stream()).toList());
 	}
 
 }

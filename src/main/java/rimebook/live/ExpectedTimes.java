@@ -1,6 +1,9 @@
 package rimebook.live;
 
+import java.time.Instant;
+import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Component;
@@ -22,6 +25,26 @@ class ExpectedTimes {
 	ExpectedTimes(TimetableVersions versions, TimetableDay today) {
 		this.versions = versions;
 		this.today = today;
+	}
+
+	/**
+	 * When the published timetable has the teams of a segment, by the identity of the
+	 * entry; empty where none is published.
+	 */
+	Map<String, Instant> planned(CompetitionView competition, SegmentView segment) {
+		return this.versions.latest(competition.id())
+			.map((version) -> version.timetable().teamTimes(segment.id().value()))
+			.orElseGet(Map::of)
+			.entrySet()
+			.stream()
+			.collect(Collectors.toMap((one) -> one.getKey().toString(), Map.Entry::getValue));
+	}
+
+	/** Every time that a team has in it, with what is expected now. */
+	List<TimetablePage.TeamTime> ofTeam(CompetitionView competition, UUID entry) {
+		return this.versions.latest(competition.id())
+			.map((version) -> TimetablePage.timesOf(this.today.now(version), entry))
+			.orElseGet(List::of);
 	}
 
 	/**

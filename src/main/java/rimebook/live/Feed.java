@@ -18,6 +18,7 @@ import rimebook.draw.StartingOrderView;
 import rimebook.entries.EntryView;
 import rimebook.live.pictures.Course;
 import rimebook.published.Standing;
+import rimebook.timetable.plan.Estimate;
 import rimebook.results.ResultVersion;
 import rimebook.wording.Sentence;
 
@@ -331,9 +332,32 @@ final class Feed {
 
 	}
 
-	/** A starting order, {@code null} members before the draw. */
+	/**
+	 * A starting order, {@code null} members before the draw.
+	 *
+	 * @param times when its teams skate; empty where no timetable is published
+	 */
 	record OrderBody(CompetitionItem competition, String event, String segment, @Nullable DrawBody draw,
-			List<StartItem> starts) {
+			List<StartItem> starts, List<TimeItem> times) {
+	}
+
+	/**
+	 * When a team skates, UTC.
+	 *
+	 * @param planned when the published timetable has it on the ice
+	 * @param expected when it is expected, {@code null} on other days and once it was
+	 * called
+	 * @param soonest where the band begins
+	 * @param latest where it ends
+	 */
+	record TimeItem(String entry, Instant planned, @Nullable Instant expected, @Nullable Instant soonest,
+			@Nullable Instant latest) {
+
+		static TimeItem of(String entry, Instant planned, Estimate.@Nullable Expected expected) {
+			return (expected == null) ? new TimeItem(entry, planned, null, null, null)
+					: new TimeItem(entry, planned, expected.at(), expected.soonest(), expected.latest());
+		}
+
 	}
 
 	/** How an order was drawn. */

@@ -90,7 +90,7 @@ class FollowController {
 			List<EventFacts> events = this.published.events(view).stream().map(this.events::read).toList();
 			Watched watched = Watched.of(events).orElse(null);
 			Optional<TimetablePage> day = this.ahead.of(view);
-			return page.follows(view, segments(events))
+			return page.followsTimes(view, segments(events))
 				.with("events", events)
 				.with("timetable", day.isPresent())
 				.with("day", day.map(TimetablePage::day).orElse(null))

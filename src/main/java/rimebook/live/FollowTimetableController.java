@@ -68,7 +68,7 @@ class FollowTimetableController {
 		this.pages.answer(request, response, competition, "live/timetable", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			List<EventView> events = this.published.events(view);
-			page.follows(view, events.stream().flatMap((event) -> event.segments().stream()).toList());
+			page.followsTimes(view, events.stream().flatMap((event) -> event.segments().stream()).toList());
 			TimetableVersion version = this.versions.latest(view.id()).orElse(null);
 			if (version == null) {
 				requireNoDay(day);
@@ -100,7 +100,7 @@ class FollowTimetableController {
 		this.pages.answer(request, response, competition, "live/team-times", (page) -> {
 			CompetitionView view = this.published.competition(competition);
 			EventView event = eventOf(view, entry);
-			page.follows(view, event.segments());
+			page.followsTimes(view, event.segments());
 			TimetableDay.Day now = this.today.now(inForce(view));
 			return page.with("event", event)
 				.with("entry", this.entries.entry(entry))

@@ -56,6 +56,25 @@ record Links(String base, PageLanguage pageLanguage) {
 		return at(path(competition) + "/timetable/" + day);
 	}
 
+	/** The same on paper, all surfaces. */
+	public String dayOnPaper(CompetitionView competition, LocalDate day) {
+		return paper(competition, day + ".pdf");
+	}
+
+	/**
+	 * A sheet for the door of a surface on a day.
+	 * @param surface counted from 1 among those of that day
+	 */
+	public String doorSheet(CompetitionView competition, LocalDate day, int surface) {
+		return paper(competition, day + "/door-" + surface + ".pdf");
+	}
+
+	/** Paper always says its language, since nobody can change it there. */
+	private String paper(CompetitionView competition, String rest) {
+		return this.base + path(competition) + "/timetable/" + rest + "?lang="
+				+ this.pageLanguage.locale().getLanguage();
+	}
+
 	/** All times of a team. */
 	public String times(CompetitionView competition, Object entry) {
 		return at(path(competition) + "/timetable/team/" + entry);

@@ -45,13 +45,17 @@ class MomentReader {
 
 	private final Rulings rulings;
 
+	private final TimesWatch times;
+
 	private final ObjectProvider<WentBack> wentBack;
 
 	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
-			TimetableVersions timetables, Protests protests, Rulings rulings, ObjectProvider<WentBack> wentBack) {
+			TimetableVersions timetables, TimesWatch times, Protests protests, Rulings rulings,
+			ObjectProvider<WentBack> wentBack) {
 		this.protests = protests;
 		this.rulings = rulings;
 		this.timetables = timetables;
+		this.times = times;
 		this.wentBack = wentBack;
 		this.published = published;
 		this.entries = entries;
@@ -78,7 +82,7 @@ class MomentReader {
 			String segment = id.toString();
 			segments.put(segment, read(id, plan, (before != null) ? before.segments().get(segment) : null));
 		}
-		return new Moment(plan, segments);
+		return new Moment(plan, segments, this.times.of(competition));
 	}
 
 	/**

@@ -44,6 +44,12 @@ record PageModel(RenditionKey key, @Nullable Moment moment, String base, Map<Str
 		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
 	}
 
+	/** The same, and it moves when teams are expected at other times. */
+	PageModel followsTimes(CompetitionView competition, Collection<SegmentView> segments) {
+		Map<String, Integer> seen = (this.moment != null) ? this.moment.seenWithTimes(segments) : Map.of();
+		return with("competition", competition).with("frame", frame(links().signals(competition), seen));
+	}
+
 	/**
 	 * The page tells how things stand, in its title, too.
 	 * @param name what it is about

@@ -1,7 +1,10 @@
 package rimebook.live;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -18,7 +21,9 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.EventView;
 import rimebook.draw.StartingOrderView;
 import rimebook.results.ResultVersion;
+import rimebook.competition.SegmentView;
 import rimebook.results.Standings;
+import rimebook.timetable.plan.Estimate;
 import rimebook.shared.NotFoundException;
 
 /** The public side as data, kept as bytes like the pages. */
@@ -47,8 +52,11 @@ class PublicApiController {
 
 	private final VersionAnchors anchors;
 
+	private final ExpectedTimes expected;
+
 	PublicApiController(RenditionCache renditions, Published published, EventReader events, Standings standings,
-			PublicPlaces places, PublicLists lists, VersionAnchors anchors) {
+			PublicPlaces places, PublicLists lists, VersionAnchors anchors, ExpectedTimes expected) {
+		this.expected = expected;
 		this.renditions = renditions;
 		this.published = published;
 		this.events = events;
@@ -138,8 +146,22 @@ class PublicApiController {
 			StartingOrderView order = place.facts().order();
 			return new Feed.OrderBody(Feed.CompetitionItem.of(place.competition()), event, segment,
 					(order != null) ? Feed.DrawBody.of(order) : null,
-					place.facts().starts().stream().map(Feed.StartItem::of).toList());
+					place.facts().starts().stream().map(Feed.StartItem::of).toList(), times(place));
 		});
+	}
+
+	/** In starting order; whoever has no time is left out. */
+	private List<Feed.TimeItem> times(PublicPlaces.Place place) {
+		SegmentView segment = place.facts().segment();
+		Map<String, Instant> planned = this.expected.planned(place.competition(), segment);
+		Map<String, Estimate.Expected> when = this.expected.of(place.competition(), segment);
+		return place.facts()
+			.starts()
+			.stream()
+			.map(Start::entry)
+			.filter(planned::containsKey)
+			.map((entry) -> Feed.TimeItem.of(entry, Objects.requireNonNull(planned.get(entry)), when.get(entry)))
+			.toList();
 	}
 
 	/** The places of all teams after each team. */

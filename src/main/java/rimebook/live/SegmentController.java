@@ -71,8 +71,10 @@ class SegmentController {
 	@GetMapping("/order")
 	void order(@PathVariable String competition, @PathVariable String event, @PathVariable String segment,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		answer(request, response, new Address(competition, event, segment), "live/order", (page) -> page.with("when",
-				this.expected.of(this.published.competition(competition), facts(page).segment())));
+		answer(request, response, new Address(competition, event, segment), "live/order",
+				(page) -> page.followsTimes(competition(page), List.of(facts(page).segment()))
+					.with("planned", this.expected.planned(competition(page), facts(page).segment()))
+					.with("when", this.expected.of(competition(page), facts(page).segment())));
 	}
 
 	/** What people rather look at than read. */

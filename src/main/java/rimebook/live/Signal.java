@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
  * again. A signal repeats where the thing stands, so a lost one costs nothing and one
  * that comes twice does no harm.
  *
- * @param scope always {@code segment}
- * @param id the segment's identity
- * @param moment changes with everything the pages of the segment show
+ * @param scope {@code segment}, or {@code times} for when teams are expected
+ * @param id the segment's identity; the competition's for {@code times}
+ * @param moment changes with everything the pages of the segment show, or with any
+ * expected time
  * @param version the number of its newest standing, {@code null} for none
  * @param onIce the entry on the ice, {@code null} for none
  */

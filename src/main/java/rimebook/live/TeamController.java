@@ -39,8 +39,12 @@ class TeamController {
 
 	private final Rulings rulings;
 
-	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries, Rulings rulings) {
+	private final ExpectedTimes expected;
+
+	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries, Rulings rulings,
+			ExpectedTimes expected) {
 		this.rulings = rulings;
+		this.expected = expected;
 		this.pages = pages;
 		this.published = published;
 		this.events = events;
@@ -107,8 +111,9 @@ class TeamController {
 				.findFirst()
 				.orElseThrow(() -> NotFoundException.of("entry", entry));
 			List<SegmentView> segments = found.event().segments();
-			return page.follows(view, segments)
+			return page.followsTimes(view, segments)
 				.with("rulings", this.rulings.shownOf(found.entry().id()))
+				.with("times", this.expected.ofTeam(view, entry))
 				.with("team", TeamFacts.of(this.events.read(found.event()), found.entry()));
 		});
 	}

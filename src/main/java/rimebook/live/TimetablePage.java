@@ -82,11 +82,13 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 	 *
 	 * @param expected when it is expected as a whole, {@code null} where nothing more is
 	 * to be said
+	 * @param cancelled whether it is for a segment that does not take place any more
 	 */
-	record ItemRow(Programmed.Item item, Estimate.@Nullable Expected expected, List<TeamRow> lines) {
+	record ItemRow(Programmed.Item item, Estimate.@Nullable Expected expected, boolean cancelled, List<TeamRow> lines) {
 
 		static ItemRow of(Programmed.Item item, TimetableDay.Day now) {
 			return new ItemRow(item, now.estimate().of(item.id()).orElse(null),
+					item.of() != null && now.cancelled().contains(item.of().segment()),
 					item.lines().stream().map((line) -> TeamRow.of(item, line, now)).toList());
 		}
 
@@ -136,6 +138,11 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 
 		public boolean isGone() {
 			return this.state == Skated.State.GONE;
+		}
+
+		/** Tell whether there is anything to say beside its time. */
+		public boolean isTold() {
+			return isOnIce() || isOver() || isGone() || this.expected != null;
 		}
 
 		/** The class of its mark in the style sheet. */

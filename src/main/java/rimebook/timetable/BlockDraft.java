@@ -18,10 +18,11 @@ import rimebook.wording.Sentence;
  * dropped for a segment
  * @param gap up to twelve hours
  * @param part the segment it is for; a segment block has one
+ * @param hands who hands over what, up to 500 characters; dropped where it is no ceremony
  * @throws RuleViolationException naming the field that does not fit
  */
 public record BlockDraft(Plan.Place place, Block.Kind kind, String title, int seconds, Block.Timing timing,
-		Block.@Nullable Part part) {
+		Block.@Nullable Part part, String hands) {
 
 	private static final int LONGEST = 12 * 3600;
 
@@ -33,6 +34,13 @@ public record BlockDraft(Plan.Place place, Block.Kind kind, String title, int se
 		seconds = (kind == Block.Kind.SEGMENT) ? 0 : Required.number("minutes", seconds / 60, 0, LONGEST / 60) * 60;
 		Required.number("gap", timing.gap() / 60, 0, LONGEST / 60);
 		checkPart(part);
+		hands = (kind == Block.Kind.CEREMONY) ? Required.optional("hands", hands, 500) : "";
+	}
+
+	/** A block at which nobody hands over anything. */
+	public BlockDraft(Plan.Place place, Block.Kind kind, String title, int seconds, Block.Timing timing,
+			Block.@Nullable Part part) {
+		this(place, kind, title, seconds, timing, part, "");
 	}
 
 	private static void checkPart(Block.@Nullable Part part) {
@@ -53,7 +61,7 @@ public record BlockDraft(Plan.Place place, Block.Kind kind, String title, int se
 			throw RuleViolationException.ofField("timetable-no-segment", "segment",
 					Sentence.of("timetable.no-segment"));
 		}
-		return new Block(id, this.place, this.kind, this.title, this.seconds, this.timing, this.part);
+		return new Block(id, this.place, this.kind, this.title, this.seconds, this.timing, this.part, this.hands);
 	}
 
 }

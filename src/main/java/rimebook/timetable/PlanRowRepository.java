@@ -1,5 +1,6 @@
 package rimebook.timetable;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -10,5 +11,7 @@ interface PlanRowRepository extends JpaRepository<PlanRow, UUID> {
 	Optional<PlanRow> findFirstByCompetitionOrderByNumberDesc(UUID competition);
 
 	Optional<PlanRow> findByCompetitionAndNumber(UUID competition, int number);
+
+	List<PlanRow> findByCompetitionAndNumberGreaterThanOrderByNumber(UUID competition, int number);
 
 }

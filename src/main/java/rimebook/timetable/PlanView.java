@@ -1,6 +1,7 @@
 package rimebook.timetable;
 
 import java.time.Instant;
+import java.util.List;
 
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +33,23 @@ public record PlanView(CompetitionId competition, int number, @Nullable Act last
 	 * @param at when, UTC
 	 */
 	public record Act(String action, String by, Instant at) {
+	}
+
+	/**
+	 * An act with what it did.
+	 *
+	 * @param changes in the words of the record
+	 */
+	public record Step(Act act, List<Change> changes) {
+	}
+
+	/**
+	 * A piece of a plan that became another.
+	 *
+	 * @param before empty where it is new
+	 * @param after empty where it is gone
+	 */
+	public record Change(String before, String after) {
 	}
 
 }

@@ -27,9 +27,11 @@ final class PlanWords {
 		String anchor = (block.timing().anchor() != null) ? ", anchored at " + block.timing().anchor() : "";
 		String gap = (block.timing().gap() > 0) ? ", %d s after a gap".formatted(block.timing().gap()) : "";
 		String aside = block.timing().aside() ? ", beside the ice" : "";
-		return "%s%s: %s, %s, %d min%s%s%s".formatted(BlockName.of(block, programme.byId()).english(), teams,
+		String hands = block.hands().isEmpty() ? ""
+				: ", handed over by " + block.hands().strip().replaceAll("\\R", "; ");
+		return "%s%s: %s, %s, %d min%s%s%s%s".formatted(BlockName.of(block, programme.byId()).english(), teams,
 				TIME.format(laid.begins().atZone(programme.zone())), plan.surface(block.place().surface()),
-				laid.minutes(), anchor, gap, aside);
+				laid.minutes(), anchor, gap, aside, hands);
 	}
 
 	static String sheet(Plan plan, Sheet sheet) {

@@ -2,9 +2,7 @@ package rimebook.timetable;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
@@ -15,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
@@ -23,7 +22,6 @@ import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
 import rimebook.timetable.plan.Estimate;
-import rimebook.timetable.plan.Pace;
 import rimebook.timetable.plan.Programmed;
 import rimebook.timetable.plan.Skated;
 
@@ -36,9 +34,12 @@ public class TimetableDay {
 
 	private final Entries entries;
 
+	private final Competitions competitions;
+
 	private final Clock clock;
 
-	TimetableDay(PerformanceRegister performances, Entries entries, Clock clock) {
+	TimetableDay(PerformanceRegister performances, Entries entries, Competitions competitions, Clock clock) {
+		this.competitions = competitions;
 		this.performances = performances;
 		this.entries = entries;
 		this.clock = clock;
@@ -46,9 +47,32 @@ public class TimetableDay {
 
 	/** What is expected now. */
 	public Day now(TimetableVersion version) {
-		List<Skated> skated = skated(version.timetable());
-		return new Day(version, Estimate.of(version.timetable(), skated, this.clock.instant()), skated,
+		Set<UUID> cancelled = cancelled(version);
+		List<Skated> skated = skated(version.timetable()).stream()
+			.map((one) -> cancelled.contains(one.segment()) ? one.withoutTurn() : one)
+			.toList();
+		return new Day(version, Estimate.of(version.timetable(), skated, this.clock.instant()), skated, cancelled,
 				this.clock.instant());
+	}
+
+	/**
+	 * The segments that were promised and do not take place any more: they, or their
+	 * events, were cancelled or removed since.
+	 */
+	private Set<UUID> cancelled(TimetableVersion version) {
+		Set<UUID> held = this.competitions.events(version.competition())
+			.stream()
+			.filter((event) -> !event.isCancelled())
+			.flatMap((event) -> event.held().segments().stream())
+			.map((segment) -> segment.id().value())
+			.collect(Collectors.toSet());
+		return version.timetable()
+			.items()
+			.stream()
+			.flatMap((item) -> Stream.ofNullable(item.of()))
+			.map(Programmed.Of::segment)
+			.filter((segment) -> !held.contains(segment))
+			.collect(Collectors.toUnmodifiableSet());
 	}
 
 	private List<Skated> skated(Programmed timetable) {
@@ -109,21 +133,11 @@ public class TimetableDay {
 	 * A published timetable and what is expected of it.
 	 *
 	 * @param skated how far the teams are
+	 * @param cancelled the segments that do not take place any more
 	 * @param at when it was expected
 	 */
-	public record Day(TimetableVersion version, Estimate estimate, List<Skated> skated, Instant at) {
-
-		/** What was measured today, by the name of the surface, where it counts. */
-		public Map<String, Pace> measured() {
-			List<Programmed.Ice> surfaces = this.version.timetable().surfaces().toList();
-			Map<String, Pace> measured = new LinkedHashMap<>();
-			this.estimate.paces().forEach((at, pace) -> {
-				if (pace.isMeasured()) {
-					measured.put(surfaces.get(at).surface(), pace);
-				}
-			});
-			return measured;
-		}
+	public record Day(TimetableVersion version, Estimate estimate, List<Skated> skated, Set<UUID> cancelled,
+			Instant at) {
 
 		/**
 		 * What is expected of the teams of a segment that are still to come, in order.

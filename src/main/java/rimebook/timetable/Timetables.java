@@ -1,9 +1,13 @@
 package rimebook.timetable;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -13,6 +17,7 @@ import org.springframework.transaction.annotation.Transactional;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -87,6 +92,44 @@ public class Timetables {
 	 */
 	public Block block(CompetitionId id, UUID block) {
 		return found(plan(id), block);
+	}
+
+	/**
+	 * Who hands over what at the ceremonies of an event, line by line; empty where nobody
+	 * wrote it.
+	 */
+	public List<String> hands(EventView event) {
+		Set<UUID> segments = event.segments()
+			.stream()
+			.map((segment) -> segment.id().value())
+			.collect(Collectors.toSet());
+		return this.rows.findFirstByCompetitionOrderByNumberDesc(event.competition().value())
+			.map((row) -> this.text.plan(row.body()).blocks())
+			.orElseGet(List::of)
+			.stream()
+			.filter((block) -> block.segment() != null && segments.contains(block.segment()))
+			.flatMap((block) -> block.hands().lines())
+			.map(String::strip)
+			.filter((line) -> !line.isEmpty())
+			.toList();
+	}
+
+	/**
+	 * What was done since somebody looked at a plan, oldest first.
+	 * @param seen the number of the plan that they have before them
+	 */
+	public List<PlanView.Step> since(CompetitionId id, int seen) {
+		CompetitionView competition = this.competitions.competition(id);
+		Programme programme = this.programmes.read(competition);
+		List<PlanView.Step> steps = new ArrayList<>();
+		Plan before = state(id, Math.max(0, seen));
+		for (PlanRow row : this.rows.findByCompetitionAndNumberGreaterThanOrderByNumber(id.value(),
+				Math.max(0, seen))) {
+			Plan after = this.text.plan(row.body());
+			steps.add(new PlanView.Step(row.act(), PlanSteps.between(before, after, programme)));
+			before = after;
+		}
+		return steps;
 	}
 
 	/**
@@ -191,6 +234,22 @@ public class Timetables {
 				(line) -> line.from(PlanWords.rules(before.plan().rules()), PlanWords.rules(rules)));
 	}
 
+	/** Make all times with what was measured of one way of judging. */
+	@Transactional
+	PlanView measured(CompetitionId id, int seen, MeasuredMarking.Measure measure, Actor actor) {
+		PlanView before = hold(id, seen);
+		PlanRules was = before.plan().rules();
+		PlanRules rules = new PlanRules(was.team().marking(measure.points(), measure.seconds()), was.ice(), was.care());
+		return keep(before, before.plan().by(rules), "timetable.rules-changed", actor,
+				(line) -> line.from(PlanWords.rules(was), PlanWords.rules(rules))
+					.because("Measured today with %d teams".formatted(measure.teams())));
+	}
+
+	/** By which rules a state of the plan had its times. */
+	PlanRules rules(CompetitionId id, int number) {
+		return state(id, number).rules();
+	}
+
 	/**
 	 * Take the last act back: the plan is as it was before it. Twice takes back two acts,
 	 * not the taking back.
@@ -216,16 +275,18 @@ public class Timetables {
 				skip++;
 			}
 			else if (--skip == 0) {
-				return (number > 1) ? state(id, number - 1)
-						: FirstPlan.empty(this.competitions.competition(id).facts(), SURFACE);
+				return state(id, number - 1);
 			}
 			number--;
 		}
 		throw new ConflictException("timetable-nothing-before", Sentence.of("timetable.nothing-before"));
 	}
 
+	/** A state of the plan; its days with nothing on them where there is none. */
 	private Plan state(CompetitionId id, int number) {
-		return this.text.plan(this.rows.findByCompetitionAndNumber(id.value(), number).orElseThrow().body());
+		return this.rows.findByCompetitionAndNumber(id.value(), number)
+			.map((row) -> this.text.plan(row.body()))
+			.orElseGet(() -> FirstPlan.empty(this.competitions.competition(id).facts(), SURFACE));
 	}
 
 	/** Hold the competition, so that two people at it come one after the other. */

@@ -59,7 +59,8 @@ class BeforeAndAfterIntegrationTests {
 			"seat.taken", "seat.code-issued", "seat.paired", "seat.asked-for", "starting-order.drawn", "card.received",
 			"card.returned", "card.keyed", "elements.called", "elements.planned", "deductions.noted",
 			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed",
-			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published");
+			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published",
+			"timetable.letters-printed");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",

@@ -247,6 +247,7 @@ final class CrawledPlaces {
 				words(small.entries().stream().limit(1), EntryView::id), "other",
 				words(small.entries().stream().skip(1).limit(1), EntryView::id)));
 		slugs.put("step", List.of("1"));
+		slugs.put("surface", List.of("1"));
 		return slugs;
 	}
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +40,7 @@ import rimebook.published.Standing;
 import rimebook.published.StandingText;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
+import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
@@ -195,6 +197,43 @@ class DocumentsIntegrationTests {
 	}
 
 	@Test
+	void theCeremonyGoesFromTheThirdToTheFirstAndSaysWhatIsNotSure() {
+		PaperDay day = PaperDay.placement(this.context);
+		String provisional = text(day.ref(DocumentKind.CEREMONY), Locale.ENGLISH);
+		assertThat(provisional).contains(words("PROVISIONAL. Referee and accountant have not signed"),
+				words("Nobody is entered yet"));
+		day.sign();
+		day.handOver("Medals: Ada Birch, president\nFlowers: Ole Fir");
+		List<Standing.Row> rows = day.event().standing().rows();
+		assertThat(rows).extracting(Standing.Row::place).containsExactly(1, 1, 3, 4, null);
+		for (Locale language : LANGUAGES) {
+			String sheet = text(day.ref(DocumentKind.CEREMONY), language);
+			assertThat(sheet).contains(words("Medals: Ada Birch, president"), words("Flowers: Ole Fir"))
+				.doesNotContain(words(rows.get(3).team() + rows.get(3).club()));
+			assertThat(List.of(2, 0, 1)).isSortedAccordingTo(
+					Comparator.comparingInt((at) -> sheet.indexOf(words(rows.get(at).team() + rows.get(at).club()))));
+		}
+		String sheet = text(day.ref(DocumentKind.CEREMONY), Locale.ENGLISH);
+		assertThat(sheet)
+			.contains(words("There is no second place: 2 teams share the first."),
+					words("“And 2 teams share first place, each with the gold medals:”"), "Mainice")
+			.doesNotContain("PROVISIONAL", words("Nobody is entered yet"));
+		day.reopen();
+		assertThat(text(day.ref(DocumentKind.CEREMONY), Locale.ENGLISH)).contains(words("OPEN AGAIN."))
+			.doesNotContain("PROVISIONAL.");
+		assertThat(this.documents.fingerprint(day.ref(DocumentKind.CEREMONY))).isPresent();
+	}
+
+	@Test
+	void thereIsNoCeremonyBeforeAnybodyHasAPlace() {
+		SmallCompetition day = SmallCompetition.running(this.context, 2, 3);
+		assertThat(this.documents.offered(day.event())).extracting(DocumentRef::kind)
+			.doesNotContain(DocumentKind.CEREMONY);
+		assertThatExceptionOfType(NotFoundException.class)
+			.isThrownBy(() -> text(DocumentRef.of(DocumentKind.CEREMONY, day.event().id(), 0), Locale.ENGLISH));
+	}
+
+	@Test
 	void finalResultShowsTheWayFromThePlacesOfTheSegmentsToTheTotal() {
 		SmallCompetition day = SmallCompetition.running(this.context, 4, 3);
 		day.open(1);
@@ -264,7 +303,7 @@ class DocumentsIntegrationTests {
 		PaperDay day = PaperDay.points(this.context);
 		day.sign();
 		Map<DocumentRef, byte[]> before = ofVersions(day);
-		assertThat(before).hasSize(5);
+		assertThat(before).hasSize(6);
 		CompetitionView competition = day.small.competition();
 		DraftCompetition facts = competition.facts();
 		this.context.getBean(Competitions.class)

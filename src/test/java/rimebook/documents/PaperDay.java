@@ -31,8 +31,11 @@ import rimebook.rulings.Rulings;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.CalledElements;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.timetable.BlockDraft;
+import rimebook.timetable.PlanView;
 import rimebook.timetable.TimetableVersions;
 import rimebook.timetable.Timetables;
+import rimebook.timetable.plan.Block;
 
 /** A day of one segment on which everything happens that a sheet can tell of. */
 final class PaperDay {
@@ -104,6 +107,21 @@ final class PaperDay {
 	void plan() {
 		the(Timetables.class).fill(this.small.competition().id(), 0, SmallCompetition.REFEREE);
 		the(TimetableVersions.class).publish(this.small.competition().id(), 1, "", SmallCompetition.REFEREE);
+	}
+
+	/** Plan the days and write who hands over at the event's ceremony; publish that. */
+	void handOver(String hands) {
+		PlanView plan = the(Timetables.class).fill(this.small.competition().id(), 0, SmallCompetition.REFEREE);
+		Block ceremony = plan.plan()
+			.blocks()
+			.stream()
+			.filter((block) -> block.kind() == Block.Kind.CEREMONY)
+			.findFirst()
+			.orElseThrow();
+		the(Timetables.class).change(this.small.competition().id(), 1, ceremony.id(),
+				new BlockDraft(ceremony.place(), ceremony.kind(), "", 900, ceremony.timing(), ceremony.part(), hands),
+				SmallCompetition.SECRETARY);
+		the(TimetableVersions.class).publish(this.small.competition().id(), 2, "", SmallCompetition.REFEREE);
 	}
 
 	/** Post the result. */

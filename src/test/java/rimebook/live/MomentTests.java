@@ -29,6 +29,18 @@ class MomentTests {
 	}
 
 	@Test
+	void tellsThatTeamsAreExpectedAtOtherTimes() {
+		Moment then = new Moment(0, this.before.segments(), new Moment.Times("c", 7));
+		Moment later = new Moment(0, this.before.segments(), new Moment.Times("c", 8));
+		assertThat(later.since(then)).extracting(Signal::json)
+			.containsExactly("{\"scope\":\"times\",\"id\":\"c\",\"moment\":8,\"version\":null,\"onIce\":null}");
+		assertThat(later).isNotEqualTo(then);
+		assertThat(later.all()).hasSize(3);
+		assertThat(later.seenWithTimes(List.of())).containsEntry("c", 8);
+		assertThat(later.seen(List.of())).isEmpty();
+	}
+
+	@Test
 	void knowsNothingOfASegmentThatIsNotThere() {
 		Stage stage = new Stage();
 		assertThat(this.before.seen(List.of(stage.freeSkating))).containsEntry(stage.freeSkating.id().toString(), 0);

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 
@@ -19,8 +20,11 @@ import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import rimebook.accounts.Role;
+import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionId;
 import rimebook.entries.EntryView;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
@@ -33,6 +37,7 @@ import rimebook.timetable.plan.Differences;
 import rimebook.timetable.plan.Estimate;
 import rimebook.timetable.plan.Laid;
 import rimebook.timetable.plan.Plan;
+import rimebook.timetable.plan.PlanRules;
 import rimebook.timetable.plan.Programmed;
 import rimebook.timetable.plan.Skated;
 
@@ -55,6 +60,12 @@ class TimetablesIntegrationTests {
 
 	@Autowired
 	private TimetableDay today;
+
+	@Autowired
+	private MeasuredMarking marking;
+
+	@Autowired
+	private TimetableLetters letters;
 
 	@Autowired
 	private JdbcClient database;
@@ -115,6 +126,52 @@ class TimetablesIntegrationTests {
 		assertThatExceptionOfType(ConflictException.class)
 			.isThrownBy(() -> this.timetables.add(this.id, 1, lunch(place), 0, REFEREE))
 			.satisfies((refused) -> assertThat(refused.code()).isEqualTo("stale-version"));
+		PlanView.Step step = this.timetables.since(this.id, 1).get(0);
+		assertThat(step.act().by()).isEqualTo(SmallCompetition.SECRETARY.name());
+		assertThat(step.changes()).singleElement()
+			.satisfies((change) -> assertThat(change.before() + "|" + change.after()).startsWith("|Lunch: "));
+		assertThat(this.timetables.since(this.id, 2)).isEmpty();
+	}
+
+	@Test
+	void whoComesLaterSeesWhatChangedAndDecides() {
+		PlanView filled = this.timetables.fill(this.id, 0, REFEREE);
+		Plan.Place place = filled.plan().sheets().get(0).place();
+		PlanView lunch = this.timetables.add(this.id, 1, lunch(place), 0, REFEREE);
+		UUID block = lunch.plan().blocks().get(0).id();
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		Visitor.Page form = referee.open("/desk/timetable/" + this.id + "/blocks/" + block);
+		this.timetables.move(this.id, 2, block, 1, SmallCompetition.SECRETARY);
+		Visitor.Page refused = form.submit("form.sheet", Map.of("minutes", "40"));
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.text()).contains("Somebody else changed the plan meanwhile", "a block was moved, by ",
+				"Lunch: ");
+		assertThat(refused.document().select("#minutes").val()).isEqualTo("40");
+		Visitor.Page saved = refused.submit("form.sheet", Map.of());
+		assertThat(saved.text()).contains("The block is changed").doesNotContain("changed the plan meanwhile");
+		Visitor.Page again = referee.open("/desk/timetable/" + this.id + "/blocks/" + block);
+		this.timetables.remove(this.id, 4, block, SmallCompetition.SECRETARY);
+		Visitor.Page gone = again.submit("form.sheet", Map.of("minutes", "50"));
+		assertThat(gone.text()).contains("a block was removed, by ");
+		assertThat(gone.submit("form.sheet", Map.of()).text()).contains("The block is in the plan");
+		assertThat(this.timetables.plan(this.id).plan().blocks()).anyMatch((one) -> one.seconds() == 3000);
+	}
+
+	@Test
+	void thePlanTakesWhatWasMeasuredAndGivesItBack() {
+		this.timetables.fill(this.id, 0, REFEREE);
+		this.versions.publish(this.id, 1, "", REFEREE);
+		assertThat(this.marking.of(this.id)).singleElement().satisfies((one) -> {
+			assertThat(one.counts()).isFalse();
+			assertThat(one.seconds()).isEqualTo(60).isEqualTo(one.planned());
+		});
+		assertThatExceptionOfType(RuleViolationException.class)
+			.isThrownBy(() -> this.marking.take(this.id, 1, false, REFEREE));
+		PlanView taken = this.timetables.measured(this.id, 1, new MeasuredMarking.Measure(false, 4, 95, 60), REFEREE);
+		assertThat(taken.plan().rules().team().markingPlacement()).isEqualTo(95);
+		assertThat(taken.plan().rules().team().markingPoints()).isEqualTo(120);
+		assertThat(line("timetable.rules-changed")).contains("marks 60 s").contains("marks 95 s");
+		assertThat(this.timetables.takeBack(this.id, 2, REFEREE).plan().rules()).isEqualTo(PlanRules.USUAL);
 	}
 
 	@Test
@@ -196,6 +253,55 @@ class TimetablesIntegrationTests {
 	}
 
 	@Test
+	void whatWasCancelledSinceIsExpectedByNobody() {
+		this.timetables.fill(this.id, 0, REFEREE);
+		TimetableVersion version = heldToday(this.versions.publish(this.id, 1, "", REFEREE));
+		UUID segment = this.day.segment(1).value();
+		assertThat(this.today.now(version).of(segment)).hasSize(3);
+		Cancellations cancellations = this.context.getBean(Cancellations.class);
+		cancellations.cancel(this.day.segment(1), "The ice is soft", REFEREE);
+		TimetableDay.Day now = this.today.now(version);
+		assertThat(now.cancelled()).containsExactly(segment);
+		assertThat(now.of(segment)).isEmpty();
+		assertThat(now.state(segment, this.day.entries().get(0).id().value())).isEqualTo(Skated.State.GONE);
+		assertThat(new Visitor(port()).open("/follow/" + this.day.competition().slug() + "/timetable").text())
+			.contains("Cancelled", "does not skate");
+		cancellations.bringBack(this.day.segment(1), REFEREE);
+		assertThat(this.today.now(version).of(segment)).hasSize(3);
+	}
+
+	@Test
+	void whoWasPassedOverComesAfterTheOthersWhereverTheDayIsTold() {
+		this.timetables.fill(this.id, 0, REFEREE);
+		this.day.open(1);
+		TimetableVersion version = heldToday(this.versions.publish(this.id, 1, "", REFEREE));
+		List<PerformanceView> order = this.day.performances(1);
+		this.context.getBean(SegmentRun.class)
+			.call(order.get(1).id(), order.get(1).version(), "A skate broke", REFEREE);
+		List<UUID> teams = order.stream().map((one) -> one.entry().value()).toList();
+		assertThat(this.today.now(version).of(this.day.segment(1).value())).extracting(Estimate.Expected::entry)
+			.containsExactly(teams.get(2), teams.get(0));
+		String slug = this.day.competition().slug();
+		List<String> next = new Visitor(port()).open("/follow/" + slug + "/board")
+			.document()
+			.select("ol.next li")
+			.eachText();
+		assertThat(next).hasSize(2);
+		assertThat(next.get(0)).contains(name(teams.get(2)));
+		assertThat(next.get(1)).contains(name(teams.get(0)));
+		assertThat(line("performance.called-out-of-order", order.get(1).id().value())).isNotBlank();
+	}
+
+	private String name(UUID entry) {
+		return this.day.entries()
+			.stream()
+			.filter((one) -> one.id().value().equals(entry))
+			.map((one) -> one.team().name())
+			.findFirst()
+			.orElseThrow();
+	}
+
+	@Test
 	void theRefereePlansWithFormsAndEverybodyReadsWhatIsPublished() {
 		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
 		String desk = "/desk/timetable/" + this.id;
@@ -226,6 +332,74 @@ class TimetablesIntegrationTests {
 		assertThat(Crew.visitor(this.context, Role.ANNOUNCER).open(desk).document().select("form[action*=timetable]"))
 			.isEmpty();
 		assertThat(Crew.visitor(this.context, Role.ACCOUNTANT).open(desk).status()).isEqualTo(200);
+	}
+
+	@Test
+	void clubsHearOfTheirTimesByLetterAndThatIsOnTheRecord() {
+		PlanView filled = this.timetables.fill(this.id, 0, REFEREE);
+		this.versions.publish(this.id, 1, "", REFEREE);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String letters = "/desk/timetable/" + this.id + "/letters";
+		assertThat(referee.open(letters).text()).contains("The timetable was not published twice yet");
+		this.timetables.add(this.id, 1, lunch(filled.plan().sheets().get(0).place()), 0, REFEREE);
+		this.versions.publish(this.id, 2, "The bus is late.", REFEREE);
+		EntryView team = this.day.entries().get(0);
+		Visitor.Page page = referee.open(letters);
+		assertThat(page.text()).contains(team.team().club().name(), team.team().name() + ": ");
+		assertThat(page.submit("form.sheet", Map.of("club", "Nobody")).text())
+			.contains("No team has other times between these versions.");
+		HttpResponse<byte[]> sheets = referee.bytes(letters + "/sheets.pdf?from=1&to=2&languages=en,fi");
+		assertThat(sheets.headers().firstValue("Content-Type")).hasValue("application/pdf");
+		assertThat(referee.bytes(letters + "/sheets.pdf?from=1&to=9").statusCode()).isEqualTo(404);
+		assertThat(referee.bytes(letters + "/sheets.pdf?from=1&to=2&languages=xx").statusCode()).isEqualTo(422);
+		this.letters.note(new TimetableLetters.Between(this.id, 1, 2), List.of(Locale.ENGLISH), "", REFEREE);
+		long clubs = this.day.entries().stream().map((entry) -> entry.team().club().name()).distinct().count();
+		assertThat(line("timetable.letters-printed"))
+			.isEqualTo("|from version 1 to 2, to " + clubs + " clubs, in English");
+	}
+
+	@Test
+	void aDayIsOnPaperForEverybodyInTheirLanguage() {
+		this.timetables.fill(this.id, 0, REFEREE);
+		String open = "/follow/" + this.day.competition().slug() + "/timetable/"
+				+ this.day.competition().facts().firstDay();
+		Visitor anybody = new Visitor(port());
+		assertThat(anybody.bytes(open + ".pdf").statusCode()).isEqualTo(404);
+		TimetableVersion version = this.versions.publish(this.id, 1, "", REFEREE);
+		byte[] finnish = anybody.bytes(open + ".pdf?lang=fi").body();
+		assertThat(finnish).startsWith("%PDF".getBytes(StandardCharsets.UTF_8))
+			.isNotEqualTo(anybody.bytes(open + ".pdf?lang=fr").body());
+		assertThat(anybody.bytes(open + "/door-1.pdf").statusCode()).isEqualTo(200);
+		assertThat(anybody.bytes(open + "/door-2.pdf").statusCode()).isEqualTo(404);
+		String page = anybody.open(open + "?lang=fi").document().html();
+		assertThat(page).contains(version.timetable().days().get(0).day() + ".pdf?lang=fi", "door-1.pdf?lang=fi");
+	}
+
+	@Test
+	void aTeamsPageAndItsOrderSayWhenItSkates() {
+		this.timetables.fill(this.id, 0, REFEREE);
+		this.day.draw(1);
+		this.versions.publish(this.id, 1, "", REFEREE);
+		EntryView team = this.day.entries().get(0);
+		String follow = "/follow/" + this.day.competition().slug();
+		Visitor anybody = new Visitor(port());
+		Visitor.Page page = anybody.open(follow + "/team/" + team.id());
+		assertThat(page.document().select("a[href$=/timetable/team/" + team.id() + "]")).isNotEmpty();
+		assertThat(page.document().select("a[href$=/timetable/team/" + team.id() + ".ics]")).isNotEmpty();
+		Instant at = this.versions.latest(this.id)
+			.orElseThrow()
+			.timetable()
+			.teamTimes(this.day.segment(1).value())
+			.get(team.id().value());
+		String clock = at.atZone(this.day.competition().zone()).toLocalTime().toString().substring(0, 5);
+		assertThat(page.document().select("ol.times time").eachText()).contains(clock);
+		String path = this.day.event().slug() + "/" + this.day.event().segments().get(0).slug() + "/order";
+		assertThat(anybody.open(follow + "/" + path).text()).contains("planned " + clock);
+		String data = new String(anybody
+			.bytes("/api/public/competitions/" + this.day.competition().slug() + "/events/"
+					+ path.replace("/", "/segments/").replace("/segments/order", "/order"))
+			.body(), StandardCharsets.UTF_8);
+		assertThat(data).contains("\"entry\":\"" + team.id() + "\",\"planned\":\"" + at + "\"");
 	}
 
 	@Test
@@ -316,11 +490,15 @@ class TimetablesIntegrationTests {
 
 	/** What was before and what is after, in the newest line of a kind about this day. */
 	private String line(String action) {
+		return line(action, this.id);
+	}
+
+	private String line(String action, Object subject) {
 		Map<String, Object> line = this.database
 			.sql("select before_text, after_text from record_line where action = ? and subject_id = ? "
 					+ "order by number desc fetch first 1 row only")
 			.param(action)
-			.param(this.id.toString())
+			.param(subject.toString())
 			.query()
 			.singleRow();
 		return line.get("before_text") + "|" + line.get("after_text");

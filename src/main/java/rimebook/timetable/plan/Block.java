@@ -1,6 +1,7 @@
 package rimebook.timetable.plan;
 
 import java.time.LocalTime;
+import java.util.Objects;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
@@ -13,9 +14,20 @@ import org.jspecify.annotations.Nullable;
  * each of them has. A segment takes as long as its teams, and has 0 here
  * @param timing when it begins, beyond following what is before it
  * @param part whose teams it is for, {@code null} for nobody's in particular
+ * @param hands who hands over what at a ceremony, as somebody wrote it, line by line; may
+ * be empty, and is in plans from before it was asked for
  */
-public record Block(UUID id, Plan.Place place, Kind kind, String title, int seconds, Timing timing,
-		@Nullable Part part) {
+public record Block(UUID id, Plan.Place place, Kind kind, String title, int seconds, Timing timing, @Nullable Part part,
+		String hands) {
+
+	public Block {
+		hands = Objects.requireNonNullElse(hands, "");
+	}
+
+	/** A block at which nobody hands over anything. */
+	public Block(UUID id, Plan.Place place, Kind kind, String title, int seconds, Timing timing, @Nullable Part part) {
+		this(id, place, kind, title, seconds, timing, part, "");
+	}
 
 	/** Tell whether each of its teams has a time of its own. */
 	public boolean hasTeams() {
@@ -29,7 +41,7 @@ public record Block(UUID id, Plan.Place place, Kind kind, String title, int seco
 
 	/** The same block at another place. */
 	public Block at(Plan.Place other) {
-		return new Block(this.id, other, this.kind, this.title, this.seconds, this.timing, this.part);
+		return new Block(this.id, other, this.kind, this.title, this.seconds, this.timing, this.part, this.hands);
 	}
 
 	/** What happens. */

@@ -1,6 +1,7 @@
 package rimebook.timetable.plan;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,6 +114,12 @@ public final class Differences {
 	 */
 	public record Difference(What what, Programmed.Item item, @Nullable Instant was, @Nullable Instant now,
 			String surface) {
+
+		/** Tell whether it was and is on the same day, at the rink. */
+		public boolean isOnOneDay(ZoneId zone) {
+			return this.was != null && this.now != null
+					&& this.was.atZone(zone).toLocalDate().equals(this.now.atZone(zone).toLocalDate());
+		}
 
 		/** Tell whether it concerns that event. */
 		public boolean isAbout(UUID event) {

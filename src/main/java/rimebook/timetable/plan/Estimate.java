@@ -2,7 +2,6 @@ package rimebook.timetable.plan;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -34,22 +33,17 @@ import org.jspecify.annotations.Nullable;
  */
 public record Estimate(List<Expected> expected, Map<Integer, Pace> paces) {
 
-	/** So long after midnight a day may still go on. */
-	private static final Duration LATE = Duration.ofHours(30);
-
 	/**
 	 * Estimate the day that it is; of other days there is nothing to expect but what was
 	 * published. What was called on another day, as in a rehearsal, moves nothing.
 	 */
 	public static Estimate of(Programmed timetable, List<Skated> skated, Instant now) {
-		ZoneId zone = ZoneId.of(timetable.zone());
 		List<Expected> all = new ArrayList<>();
 		Map<Integer, Pace> paces = new HashMap<>();
 		int surface = 0;
 		for (Programmed.Day day : timetable.days()) {
-			Instant begins = day.day().atStartOfDay(zone).toInstant();
-			boolean today = isWithin(now, begins);
-			List<Skated> called = skated.stream().map((one) -> one.calledWithin(begins, begins.plus(LATE))).toList();
+			boolean today = day.isOn(now, timetable.zone());
+			List<Skated> called = day.called(skated, timetable.zone());
 			for (Programmed.Ice ice : day.ice()) {
 				Pace pace = Pace.measured(ice, called);
 				paces.put(surface, pace);
@@ -60,10 +54,6 @@ public record Estimate(List<Expected> expected, Map<Integer, Pace> paces) {
 			}
 		}
 		return new Estimate(List.copyOf(all), Map.copyOf(paces));
-	}
-
-	private static boolean isWithin(Instant now, Instant begins) {
-		return !now.isBefore(begins) && now.isBefore(begins.plus(LATE));
 	}
 
 	/** What is expected of a team in an item; empty where nothing more is to be said. */

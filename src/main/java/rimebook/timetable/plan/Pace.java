@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -59,6 +60,23 @@ public record Pace(int measured, long quick, long usual, long slow) {
 	static Pace measured(Programmed.Ice ice, List<Skated> skated) {
 		List<Long> differences = new ArrayList<>();
 		ice.items().stream().filter(Programmed.Item::isSkated).forEach((item) -> measure(item, skated, differences));
+		return of(differences);
+	}
+
+	/**
+	 * Measure what was skated of some segments on all surfaces on the day that it is.
+	 * @param segments by their identities
+	 */
+	public static Pace onDay(Programmed timetable, List<Skated> skated, Instant now, Set<UUID> segments) {
+		List<Long> differences = new ArrayList<>();
+		timetable.days().stream().filter((day) -> day.isOn(now, timetable.zone())).forEach((day) -> {
+			List<Skated> called = day.called(skated, timetable.zone());
+			day.ice()
+				.stream()
+				.flatMap((ice) -> ice.items().stream())
+				.filter((item) -> item.isSkated() && item.of() != null && segments.contains(item.of().segment()))
+				.forEach((item) -> measure(item, called, differences));
+		});
 		return of(differences);
 	}
 

@@ -45,10 +45,21 @@ public record PlanRules(TeamTime team, IceCare ice, Distances care) {
 	public record TeamTime(WarmUp warmUp, int warmUpSeconds, int entering, int leaving, int markingPlacement,
 			int markingPoints) {
 
+		/** Until all cards are closed, in one way of judging. */
+		public int marking(boolean points) {
+			return points ? this.markingPoints : this.markingPlacement;
+		}
+
+		/** The same with another time until all cards are closed. */
+		public TeamTime marking(boolean points, int seconds) {
+			return new TeamTime(this.warmUp, this.warmUpSeconds, this.entering, this.leaving,
+					points ? this.markingPlacement : seconds, points ? seconds : this.markingPoints);
+		}
+
 		/** From one team's call to the next one's. */
 		public int rotation(int programme, boolean points) {
 			return ((this.warmUp == WarmUp.TEAM) ? this.warmUpSeconds : 0) + this.entering + programme + this.leaving
-					+ (points ? this.markingPoints : this.markingPlacement);
+					+ marking(points);
 		}
 
 	}

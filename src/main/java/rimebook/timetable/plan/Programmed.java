@@ -3,6 +3,8 @@ package rimebook.timetable.plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -46,6 +48,16 @@ public record Programmed(String zone, List<Day> days) {
 		return surfaces().flatMap((ice) -> ice.items().stream()).toList();
 	}
 
+	/** When each team of a segment skates, by its entry, in the order of the days. */
+	public Map<UUID, Instant> teamTimes(UUID segment) {
+		Map<UUID, Instant> times = new LinkedHashMap<>();
+		items().stream()
+			.filter((item) -> item.isSkated() && item.of() != null && item.of().segment().equals(segment))
+			.flatMap((item) -> item.teams().stream())
+			.forEach((line) -> times.putIfAbsent(Objects.requireNonNull(line.team()).entry(), line.begins()));
+		return times;
+	}
+
 	/** All surfaces of all days. */
 	public Stream<Ice> surfaces() {
 		return this.days.stream().flatMap((day) -> day.ice().stream());
@@ -63,8 +75,26 @@ public record Programmed(String zone, List<Day> days) {
 	 */
 	public record Day(LocalDate day, List<Ice> ice) {
 
+		/** So long after midnight a day may still go on. */
+		private static final Duration LATE = Duration.ofHours(30);
+
 		public Day {
 			ice = List.copyOf(ice);
+		}
+
+		/** Tell whether it is the day that it is then, or that night. */
+		boolean isOn(Instant now, String zone) {
+			return !now.isBefore(begins(zone)) && now.isBefore(begins(zone).plus(LATE));
+		}
+
+		/** What was called on it; what was called on another day was not called. */
+		List<Skated> called(List<Skated> skated, String zone) {
+			Instant begins = begins(zone);
+			return skated.stream().map((one) -> one.calledWithin(begins, begins.plus(LATE))).toList();
+		}
+
+		private Instant begins(String zone) {
+			return this.day.atStartOfDay(ZoneId.of(zone)).toInstant();
 		}
 
 	}

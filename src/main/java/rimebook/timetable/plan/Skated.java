@@ -26,6 +26,12 @@ public record Skated(UUID segment, UUID entry, int number, @Nullable Instant cal
 				: new Skated(this.segment, this.entry, this.number, null, null, this.state, this.later, this.again);
 	}
 
+	/** The same where the segment does not take place any more: nobody is to come. */
+	public Skated withoutTurn() {
+		return (this.state != State.WAITING) ? this : new Skated(this.segment, this.entry, this.number, this.called,
+				this.over, State.GONE, false, this.again);
+	}
+
 	/** How far a team is. */
 	public enum State {
 

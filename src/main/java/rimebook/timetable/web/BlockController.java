@@ -47,6 +47,7 @@ class BlockController {
 			Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(errors,
 				() -> this.timetables.add(competition, form.seen(), form.draft(), form.where(), actor))) {
+			this.pages.since(competition, form.seen(), model);
 			return page(competition, model, "new");
 		}
 		Notice.give(redirect, "timetable.plan.added");
@@ -60,13 +61,15 @@ class BlockController {
 		return page(competition, model, block.toString());
 	}
 
+	/** One that somebody removed meanwhile is shown again as a new one. */
 	@PostMapping("/{block}")
 	String change(@PathVariable CompetitionId competition, @PathVariable UUID block,
 			@ModelAttribute("form") BlockForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
 		if (Submission.refused(errors,
 				() -> this.timetables.change(competition, form.seen(), block, form.draft(), actor))) {
-			return page(competition, model, block.toString());
+			this.pages.since(competition, form.seen(), model);
+			return page(competition, model, this.pages.has(competition, block) ? block.toString() : "new");
 		}
 		Notice.give(redirect, "timetable.plan.changed");
 		return "redirect:/desk/timetable/" + competition;

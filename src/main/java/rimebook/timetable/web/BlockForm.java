@@ -21,17 +21,19 @@ import rimebook.wording.Sentence;
  * @param segment empty for none
  * @param from the first team, 1 where nothing is typed
  * @param to the last team, all where nothing is typed
+ * @param hands who hands over what at a ceremony
  * @param position where a new one goes on its sheet
  */
 record BlockForm(int seen, @Nullable String sheet, Block.@Nullable Kind kind, @Nullable String title,
 		@Nullable Integer minutes, @Nullable String anchor, @Nullable Integer gap, boolean aside,
-		@Nullable String segment, @Nullable Integer from, @Nullable Integer to, @Nullable Integer position) {
+		@Nullable String segment, @Nullable Integer from, @Nullable Integer to, @Nullable String hands,
+		@Nullable Integer position) {
 
 	static BlockForm empty(PlanView view, String sheet, int position) {
 		String key = sheet.isEmpty()
 				? view.plan().sheets().stream().findFirst().map((first) -> SheetKey.of(first.place())).orElse("")
 				: sheet;
-		return new BlockForm(view.number(), key, Block.Kind.SEGMENT, "", null, "", null, false, "", null, null,
+		return new BlockForm(view.number(), key, Block.Kind.SEGMENT, "", null, "", null, false, "", null, null, "",
 				position);
 	}
 
@@ -43,14 +45,14 @@ record BlockForm(int seen, @Nullable String sheet, Block.@Nullable Kind kind, @N
 				(anchor != null) ? anchor.toString() : "",
 				(block.timing().gap() > 0) ? block.timing().gap() / 60 : null, block.timing().aside(),
 				(part != null) ? part.segment().toString() : "", (part != null && part.from() > 1) ? part.from() : null,
-				(part != null) ? part.to() : null, null);
+				(part != null) ? part.to() : null, block.hands(), null);
 	}
 
 	BlockDraft draft() {
 		Block.Kind what = Given.read("kind", (this.kind != null) ? this.kind.name() : "", Block.Kind::valueOf,
 				Sentence.of("timetable.kind-missing"));
-		return new BlockDraft(SheetKey.place(this.sheet), what, Given.text(this.title), seconds(what), timing(),
-				part());
+		return new BlockDraft(SheetKey.place(this.sheet), what, Given.text(this.title), seconds(what), timing(), part(),
+				Given.text(this.hands));
 	}
 
 	int where() {

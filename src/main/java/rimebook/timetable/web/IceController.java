@@ -48,6 +48,7 @@ class IceController {
 			Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.timetables.set(competition, form.seen(), form.draft(), actor))) {
 			this.pages.ice(competition, model);
+			this.pages.since(competition, form.seen(), model);
 			return ICE;
 		}
 		Notice.give(redirect, "timetable.plan.ice-set");
@@ -66,6 +67,7 @@ class IceController {
 			Actor actor, Model model, RedirectAttributes redirect) {
 		if (Submission.refused(errors, () -> this.timetables.rule(competition, form.seen(), form.rules(), actor))) {
 			this.pages.rules(competition, model);
+			this.pages.since(competition, form.seen(), model);
 			return RULES;
 		}
 		Notice.give(redirect, "timetable.plan.ruled");

@@ -20,6 +20,7 @@ import rimebook.pages.DeskEntry;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.timetable.MeasuredMarking;
 import rimebook.timetable.TimetableVersions;
 import rimebook.timetable.Timetables;
 
@@ -36,10 +37,13 @@ class TimetableController {
 
 	private final Competitions competitions;
 
+	private final MeasuredMarking marking;
+
 	private final TimetablePages pages;
 
 	TimetableController(Timetables timetables, TimetableVersions versions, Competitions competitions,
-			TimetablePages pages) {
+			MeasuredMarking marking, TimetablePages pages) {
+		this.marking = marking;
 		this.timetables = timetables;
 		this.versions = versions;
 		this.competitions = competitions;
@@ -62,29 +66,39 @@ class TimetableController {
 	@PostMapping("/{competition}/fill")
 	String fill(@PathVariable CompetitionId competition, @ModelAttribute("form") ActForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		return done(competition, errors, () -> this.timetables.fill(competition, form.seen(), actor), model, redirect,
-				"timetable.plan.filled");
+		return done(competition, form, errors, () -> this.timetables.fill(competition, form.seen(), actor), model,
+				redirect, "timetable.plan.filled");
+	}
+
+	/** What was measured today becomes a value of the plan. */
+	@PostMapping("/{competition}/rules/measured")
+	String takeMeasured(@PathVariable CompetitionId competition, @RequestParam boolean points,
+			@ModelAttribute("form") ActForm form, BindingResult errors, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		return done(competition, form, errors, () -> this.marking.take(competition, form.seen(), points, actor), model,
+				redirect, "timetable.rules.measured.taken");
 	}
 
 	@PostMapping("/{competition}/take-back")
 	String takeBack(@PathVariable CompetitionId competition, @ModelAttribute("form") ActForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		return done(competition, errors, () -> this.timetables.takeBack(competition, form.seen(), actor), model,
+		return done(competition, form, errors, () -> this.timetables.takeBack(competition, form.seen(), actor), model,
 				redirect, "timetable.plan.taken-back");
 	}
 
 	@PostMapping("/{competition}/publish")
 	String publish(@PathVariable CompetitionId competition, @ModelAttribute("form") ActForm form, BindingResult errors,
 			Actor actor, Model model, RedirectAttributes redirect) {
-		return done(competition, errors, () -> this.versions.publish(competition, form.seen(), form.noted(), actor),
-				model, redirect, "timetable.plan.published");
+		return done(competition, form, errors,
+				() -> this.versions.publish(competition, form.seen(), form.noted(), actor), model, redirect,
+				"timetable.plan.published");
 	}
 
 	@PostMapping("/{competition}/blocks/{block}/move")
 	String move(@PathVariable CompetitionId competition, @PathVariable UUID block, @RequestParam int places,
 			@ModelAttribute("form") ActForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		return done(competition, errors,
+		return done(competition, form, errors,
 				() -> this.timetables.move(competition, form.seen(), block, Integer.signum(places), actor), model,
 				redirect, "timetable.plan.moved");
 	}
@@ -93,23 +107,24 @@ class TimetableController {
 	String remove(@PathVariable CompetitionId competition, @PathVariable UUID block,
 			@ModelAttribute("form") ActForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		return done(competition, errors, () -> this.timetables.remove(competition, form.seen(), block, actor), model,
-				redirect, "timetable.plan.removed");
+		return done(competition, form, errors, () -> this.timetables.remove(competition, form.seen(), block, actor),
+				model, redirect, "timetable.plan.removed");
 	}
 
 	@PostMapping("/{competition}/ice/remove")
 	String removeIce(@PathVariable CompetitionId competition, @RequestParam String sheet,
 			@ModelAttribute("form") ActForm form, BindingResult errors, Actor actor, Model model,
 			RedirectAttributes redirect) {
-		return done(competition, errors,
+		return done(competition, form, errors,
 				() -> this.timetables.remove(competition, form.seen(), SheetKey.place(sheet), actor), model, redirect,
 				"timetable.plan.ice-removed");
 	}
 
-	private String done(CompetitionId competition, BindingResult errors, Runnable act, Model model,
+	private String done(CompetitionId competition, ActForm form, BindingResult errors, Runnable act, Model model,
 			RedirectAttributes redirect, String notice) {
 		if (Submission.refused(errors, act)) {
 			this.pages.plan(competition, model);
+			this.pages.since(competition, form.seen(), model);
 			return PAGE;
 		}
 		Notice.give(redirect, notice);

@@ -2,7 +2,6 @@ package rimebook.timetable.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -13,8 +12,8 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.pages.Choice;
+import rimebook.timetable.MeasuredMarking;
 import rimebook.timetable.PlanView;
-import rimebook.timetable.TimetableDay;
 import rimebook.timetable.TimetableVersion;
 import rimebook.timetable.TimetableVersions;
 import rimebook.timetable.Timetables;
@@ -28,12 +27,13 @@ class TimetablePages {
 
 	private final TimetableVersions versions;
 
-	private final TimetableDay today;
+	private final MeasuredMarking marking;
 
 	private final Competitions competitions;
 
-	TimetablePages(Timetables timetables, TimetableVersions versions, TimetableDay today, Competitions competitions) {
-		this.today = today;
+	TimetablePages(Timetables timetables, TimetableVersions versions, MeasuredMarking marking,
+			Competitions competitions) {
+		this.marking = marking;
 		this.timetables = timetables;
 		this.versions = versions;
 		this.competitions = competitions;
@@ -76,9 +76,23 @@ class TimetablePages {
 
 	/** The form of the rules. */
 	void rules(CompetitionId id, Model model) {
-		competition(id, model);
-		model.addAttribute("measured",
-				this.versions.latest(id).map((version) -> this.today.now(version).measured()).orElseGet(Map::of));
+		CompetitionView competition = competition(id, model);
+		model.addAttribute("plan", this.timetables.plan(id));
+		model.addAttribute("measured", this.marking.of(id));
+		model.addAttribute("mayChange", competition.state().isOpenToChange());
+	}
+
+	/**
+	 * What others did since the plan was read that somebody changes. What they send next
+	 * is decided on what they see then.
+	 */
+	void since(CompetitionId id, int seen, Model model) {
+		model.addAttribute("since", this.timetables.since(id, seen));
+	}
+
+	/** Tell whether a block is still in the plan. */
+	boolean has(CompetitionId id, UUID block) {
+		return this.timetables.plan(id).plan().block(block).isPresent();
 	}
 
 	/** The plan, for what a form begins with. */

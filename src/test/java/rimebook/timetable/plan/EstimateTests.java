@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
@@ -113,6 +115,56 @@ class EstimateTests {
 		onIce(2, "09:06:20");
 		waiting(3, 10);
 		assertThat(times(Estimate.of(TIMETABLE, this.skated, at("09:25:00")))).startsWith("3 09:25:00", "4 09:31:20");
+	}
+
+	@Test
+	void nothingIsExpectedInThePastHoweverLongNobodyIsCalled() {
+		called(1, "09:00:00");
+		waiting(2, 10);
+		Instant now = at("09:00:00");
+		for (int minute = 0; minute < 240; minute++) {
+			Instant then = now.plusSeconds(60L * minute);
+			List<Estimate.Expected> expected = Estimate.of(TIMETABLE, this.skated, then).expected();
+			assertThat(expected).allMatch((one) -> one.entry() == null || !one.latest().isBefore(then));
+			assertThat(expected).filteredOn((one) -> one.entry() != null).hasSize(9);
+			assertThat(expected).allMatch((one) -> one.entry() != null || !one.at().isBefore(one.published()));
+		}
+	}
+
+	@Test
+	void whoIsEarlierThanPublishedIsSaidToBe() {
+		Random random = new Random(11);
+		for (int day = 0; day < 500; day++) {
+			this.skated.clear();
+			int calls = 1 + random.nextInt(9);
+			Instant time = at("08:50:00").plusSeconds(random.nextInt(1800));
+			for (int number = 1; number <= calls; number++) {
+				this.skated.add(skated(number, time, time.plusSeconds(200), Skated.State.OVER, false));
+				time = time.plusSeconds(100 + random.nextInt(700));
+			}
+			waiting(calls + 1, 10);
+			Instant now = time;
+			assertThat(Estimate.of(TIMETABLE, this.skated, now).expected()).allSatisfy((one) -> {
+				boolean promisedLater = one.published().getEpochSecond() - one.at().getEpochSecond() > 30;
+				assertThat(one.minutesLate() < 0).isEqualTo(promisedLater);
+				assertThat(one.entry() != null || !promisedLater).as("only within a segment").isTrue();
+				assertThat(one.soonest()).isBeforeOrEqualTo(one.at());
+				assertThat(one.latest()).isAfterOrEqualTo(one.at());
+			});
+		}
+	}
+
+	@Test
+	void whatWasMeasuredIsToldByTheWayOfJudging() {
+		called(1, "09:00:00");
+		called(2, "09:06:40");
+		called(3, "09:13:40");
+		called(4, "09:21:00");
+		assertThat(Pace.onDay(TIMETABLE, this.skated, at("09:30:00"), Set.of(Days.id("Short"))))
+			.isEqualTo(new Pace(3, 20, 40, 60));
+		assertThat(Pace.onDay(TIMETABLE, this.skated, at("09:30:00"), Set.of()).isMeasured()).isFalse();
+		assertThat(Pace.onDay(TIMETABLE, this.skated, at("09:30:00").plusSeconds(86400 * 3), Set.of(Days.id("Short")))
+			.isMeasured()).isFalse();
 	}
 
 	@Test

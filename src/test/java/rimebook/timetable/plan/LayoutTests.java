@@ -63,6 +63,68 @@ class LayoutTests {
 	}
 
 	@Test
+	void aGapIsKeptFreeFromTheEndOfWhatIsBefore() {
+		Block medals = Days.block("Medals", Block.Kind.CEREMONY, 20);
+		Block later = new Block(medals.id(), Days.MAIN, medals.kind(), "Medals", 1200,
+				new Block.Timing(null, 600, false), null);
+		Laid laid = Layout.of(Days.plan(Days.block("Lunch", Block.Kind.BREAK, 30), later), Days.programme());
+		assertThat(Days.begins(laid)).containsExactly("09:00", "09:40");
+		Block anchored = new Block(medals.id(), Days.MAIN, medals.kind(), "Medals", 1200,
+				new Block.Timing(LocalTime.of(9, 35), 600, false), null);
+		Laid overrun = Layout.of(Days.plan(Days.block("Lunch", Block.Kind.BREAK, 30), anchored), Days.programme());
+		assertThat(Days.begins(overrun)).containsExactly("09:00", "09:40");
+		assertThat(Days.why(overrun, Warning.Kind.OVERRUN)).hasSize(1);
+	}
+
+	@Test
+	void daysDoNotDisturbEachOther() {
+		Plan.Place sunday = new Plan.Place(Days.DAY.plusDays(1), 0);
+		Programme both = Days.programme(Days.segment("Short", "Junior", 170, 2),
+				Days.segment("Free", "Junior", 240, 2));
+		Plan plan = new Plan(List.of("Main"), List.of(Days.sheet(sunday), Days.sheet(Days.MAIN)), List
+			.of(Days.skated("Free").at(sunday), Days.block("Doors", Block.Kind.DOORS, 30), Days.skated("Short")),
+				PlanRules.USUAL);
+		Laid laid = Layout.of(plan, both);
+		assertThat(Days.begins(laid)).containsExactly("09:00", "09:30", "09:00");
+		assertThat(laid.warnings()).isEmpty();
+	}
+
+	@Test
+	void aJudgeAtTheMeetingAndACoachOnPracticeIceAreThere() {
+		Programme two = Days.with(
+				Days.with(
+						Days.programme(Days.segment("Short", "Junior", 170, 2), Days.segment("Free", "Senior", 240, 2)),
+						"Ada Birch", Set.of(Days.id("Junior"), Days.id("Senior")), Set.of()),
+				"Ole Fir", Set.of(Days.id("Junior")), Set.of(Days.id("Senior 1")));
+		Block meeting = new Block(Days.id("meeting"), Days.SIDE, Block.Kind.MEETING, "", 900, Block.Timing.NEXT,
+				Block.Part.all(Days.id("Free")));
+		Block practice = new Block(Days.id("practice"), Days.SIDE, Block.Kind.PRACTICE, "", 480, Block.Timing.NEXT,
+				Block.Part.all(Days.id("Free")));
+		Laid laid = Layout.of(Days.plan(Days.skated("Short"), meeting), two);
+		assertThat(Days.why(laid, Warning.Kind.PERSON)).singleElement()
+			.asString()
+			.startsWith("Ada Birch is wanted in two places at once: ")
+			.contains("Judges’ meeting, Senior, Free");
+		assertThat(Days.why(Layout.of(Days.plan(Days.skated("Short"), practice), two), Warning.Kind.PERSON))
+			.singleElement()
+			.asString()
+			.startsWith("Ole Fir is wanted in two places at once: ");
+	}
+
+	@Test
+	void everyKindOfWarningHasASentence() {
+		Programme none = Days.programme();
+		assertThat(Warning.Kind.values()).hasSize(10);
+		Laid laid = Layout.of(
+				Days.plan(Days.skated("Short"), Days.anchored(Days.block("Gala", Block.Kind.PRACTICE, 700), "09:00")),
+				none);
+		assertThat(laid.warnings()).extracting(Warning::kind)
+			.contains(Warning.Kind.GONE, Warning.Kind.CLOSING, Warning.Kind.ICE);
+		assertThat(laid.warnings()).allSatisfy(
+				(warning) -> assertThat(warning.why().english()).isNotBlank().doesNotContain("timetable.warning"));
+	}
+
+	@Test
 	void theIceIsResurfacedBetweenTwoTeamsBeforeItIsWornTooMuch() {
 		Programme seniors = Days.programme(Days.segment("Free", "Senior", 240, 20));
 		Laid laid = Layout.of(Days.plan(Days.skated("Free")), seniors);
