@@ -34,7 +34,7 @@ class CrowdConnectionsTests {
 		this.pool.setMaximumPoolSize(6);
 		this.pool.setConnectionTimeout(1000);
 		this.shared = new CrowdConnections(this.pool,
-				new DoorSettings(0, 400, 8, 8, 8, 16, 4, Duration.ofMillis(200), List.of()));
+				new DoorSettings(0, 400, 8, 8, 8, 16, 4, Duration.ofMillis(200), List.of(), Duration.ZERO));
 	}
 
 	@AfterEach
