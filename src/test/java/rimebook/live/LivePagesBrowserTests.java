@@ -365,7 +365,8 @@ class LivePagesBrowserTests {
 		try (Page page = open("/follow/fjord-days/board", 1440, new Browser.NewContextOptions())) {
 			page.setViewportSize(1440, 810);
 			shoot(page, "/follow/fjord-days/board", 1440, "-over");
-			assertThat(page.locator(".result li").count()).isEqualTo(8);
+			assertThat(page.locator(".result li").count()).as("on two sheets").isEqualTo(11);
+			assertThat(page.locator(".result .turn:not([hidden])").count()).as("shown in turn").isEqualTo(1);
 			assertThat(page.locator(".result li").first().textContent()).contains("1.");
 			assertThat(page.locator(".screen").textContent()).doesNotContain("–");
 		}

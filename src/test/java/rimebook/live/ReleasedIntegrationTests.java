@@ -20,6 +20,7 @@ import rimebook.timetable.TimetableVersions;
 import rimebook.timetable.Timetables;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 /** What officials do that everybody may know, and how much of it. */
 @WholeApplication
@@ -94,7 +95,8 @@ class ReleasedIntegrationTests {
 						"Somebody of the club", null),
 				SmallCompetition.REFEREE);
 		assertThat(this.moments.read(this.slug, before).plan()).isGreaterThan(before.plan());
-		assertThat(read(address)).contains("A protest is waiting for a decision.").doesNotContain("The music stopped");
+		await().untilAsserted(() -> assertThat(read(address)).contains("A protest is waiting for a decision.")
+			.doesNotContain("The music stopped"));
 	}
 
 	@Test
