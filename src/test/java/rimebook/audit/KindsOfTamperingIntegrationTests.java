@@ -54,11 +54,12 @@ class KindsOfTamperingIntegrationTests {
 	/** Whatever refers to another table before it. */
 	private static final List<String> EVERYTHING = List.of("timetable_version", "timetable_plan", "past_cancellation",
 			"result_signature", "result_posting", "result_version", "segment_result", "correction", "protest", "ruling",
-			"ruling_release", "ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation", "card_keying",
-			"clock_tap", "panel_change", "card_submission", "points_card", "called_list", "deduction_list",
-			"performance", "start_position", "starting_order", "planned_programme", "announced_programme", "seat_code", "seat",
-			"official_interest", "official", "entry", "team", "club", "segment", "event", "commentary_link", "competition",
-			"former_password", "person_role", "person", "record_line");
+			"ruling_release", "ruling_question", "remark_seen", "remark", "deductions_seen", "list_authorisation",
+			"card_keying", "clock_tap", "panel_change", "card_submission", "points_card", "called_list",
+			"deduction_list", "performance", "start_position", "starting_order", "planned_programme",
+			"announced_programme", "seat_code", "seat", "official_interest", "official", "entry", "team", "club",
+			"segment", "event", "commentary_link", "competition", "former_password", "person_role", "person",
+			"record_line");
 
 	@Autowired
 	private ApplicationContext context;
@@ -96,8 +97,8 @@ class KindsOfTamperingIntegrationTests {
 			for (String table : List.of("record_line", "result_version", "card_submission", "points_card",
 					"called_list", "deduction_list", "starting_order", "start_position", "result_posting",
 					"result_signature", "list_authorisation", "clock_tap", "panel_change", "card_keying",
-					"deductions_seen", "remark_seen", "ruling", "ruling_release", "ruling_question", "past_cancellation",
-					"timetable_version", "timetable_plan")) {
+					"deductions_seen", "remark_seen", "ruling", "ruling_release", "ruling_question",
+					"past_cancellation", "timetable_version", "timetable_plan")) {
 				statement.execute(dropGuard(table));
 			}
 			this.anchors = new TamperedRecord(connection, List.of()).lines()

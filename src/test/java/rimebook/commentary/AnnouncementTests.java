@@ -79,8 +79,9 @@ class AnnouncementTests {
 
 	@Test
 	void bothRowsOfMarksAreReadOut() {
-		GivenMarks marks = GivenMarks.of(row(List.of(new Standing.Card(510, 520, "1"), new Standing.Card(490, 560, "2"))),
-				standing(2), SegmentKind.FREE);
+		GivenMarks marks = GivenMarks.of(
+				row(List.of(new Standing.Card(510, 520, "1"), new Standing.Card(490, 560, "2"))), standing(2),
+				SegmentKind.FREE);
 		Announcement said = Announcement.of(result("", marks, Sentence.of("headline.in.alone.segment", "Pine")));
 		assertThat(in(said.result(), Locale.ENGLISH)).containsExactly("The marks of PAIN.",
 				"For technical merit: 5.1, 4.9.", "For presentation: 5.2, 5.6.",
@@ -88,8 +89,7 @@ class AnnouncementTests {
 		assertThat(in(said.result(), Locale.FRENCH)).contains("Pour le mérite technique : 5,1, 4,9.");
 		assertThat(in(said.result(), FINNISH)).contains("Teknisestä ansiosta: 5,1, 4,9.");
 		assertThat(marks.lines()).extracting(GivenMarks.Line::high, GivenMarks.Line::low, GivenMarks.Line::spread)
-			.containsExactly(tuple(510, 490, 20),
-					tuple(560, 520, 40));
+			.containsExactly(tuple(510, 490, 20), tuple(560, 520, 40));
 	}
 
 	@Test
@@ -131,7 +131,8 @@ class AnnouncementTests {
 
 	@Test
 	void nothingIsAnnouncedOfWhatIsCancelledButThat() {
-		Announcement said = Announcement.of(view(told("cancelled", start(PINE), false, "No ice"), PINE, List.of(ALDER), null));
+		Announcement said = Announcement
+			.of(view(told("cancelled", start(PINE), false, "No ice"), PINE, List.of(ALDER), null));
 		assertThat(said.introduction()).isEmpty();
 		assertThat(said.next()).isEmpty();
 		assertThat(in(said.standing(), Locale.ENGLISH)).containsExactly("The starting order is not drawn yet.");
@@ -140,7 +141,8 @@ class AnnouncementTests {
 	@Test
 	void everyPartHasWordsInEveryLanguage() {
 		Announcement said = Announcement.of(onIce(PINE, false));
-		assertThat(said.parts()).extracting(Announcement.Part::name).containsExactly("introduction", "standing", "next");
+		assertThat(said.parts()).extracting(Announcement.Part::name)
+			.containsExactly("introduction", "standing", "next");
 		said.parts()
 			.forEach((part) -> part.sentences()
 				.forEach((one) -> assertThat(List.of(Locale.FRENCH, FINNISH)).as(one.key()).allMatch(one::isSpokenIn)));
@@ -151,8 +153,7 @@ class AnnouncementTests {
 	}
 
 	private static TeamCard card(int number, String name, String said, @Nullable Integer skaters, String music) {
-		return new TeamCard(
-				new ToldSegment.ToldStart(number, 1, new UUID(2, number).toString(), name, "to-come", null),
+		return new TeamCard(new ToldSegment.ToldStart(number, 1, new UUID(2, number).toString(), name, "to-come", null),
 				new TeamView(new TeamView.Id(new UUID(3, number)), name,
 						new ClubView(new ClubView.Id(new UUID(4, 1)), "Ice Club", "Fjellby"), said),
 				new ForTheAnnouncer.Announced(skaters, music, 0), List.of(), List.of(), List.of(),
@@ -168,8 +169,7 @@ class AnnouncementTests {
 		List<ToldSegment.ToldStart> order = IntStream.of(1)
 			.mapToObj((one) -> new ToldSegment.ToldStart(one, 1, new UUID(2, one).toString(), "Oak", "skated", null))
 			.toList();
-		return new ToldSegment(EVENT, SEGMENT, phase, 1, 4,
-				new ToldSegment.ToldIce(now, interrupted, List.of(), order),
+		return new ToldSegment(EVENT, SEGMENT, phase, 1, 4, new ToldSegment.ToldIce(now, interrupted, List.of(), order),
 				new ToldSegment.ToldNews(Sentence.of("headline.not-drawn"), "", null, Sentence.NONE, cancelled), null,
 				null);
 	}
@@ -178,7 +178,8 @@ class AnnouncementTests {
 			CommentaryView.@Nullable LastMarked last) {
 		CompetitionView competition = new CompetitionView(EVENT.competition(), "cup",
 				CompetitionFixtures.aCompetition("Cup"), CompetitionState.RUNNING, 0);
-		return new CommentaryView(competition, told, now, next, last, List.of(), List.of(), CommentaryView.Outlook.NONE);
+		return new CommentaryView(competition, told, now, next, last, List.of(), List.of(),
+				CommentaryView.Outlook.NONE);
 	}
 
 	private static CommentaryView onIce(TeamCard card, boolean interrupted) {
@@ -200,8 +201,8 @@ class AnnouncementTests {
 	}
 
 	private static Standing standing(int judges) {
-		return new Standing("Cup", "Junior", "Free skating", "Book", Sentence.said("Majority"), "MAJORITY", judges, 1, 4,
-				"technical merit", "presentation", List.of(), List.of());
+		return new Standing("Cup", "Junior", "Free skating", "Book", Sentence.said("Majority"), "MAJORITY", judges, 1,
+				4, "technical merit", "presentation", List.of(), List.of());
 	}
 
 }

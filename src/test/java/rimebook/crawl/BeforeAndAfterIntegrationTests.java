@@ -45,22 +45,23 @@ class BeforeAndAfterIntegrationTests {
 			"card.corrected", "cards.closed", "cards.closed-without", "cards.reopened", "elements.authorised",
 			"elements.opened-again", "elements.corrected", "deductions.seen", "deductions.corrected",
 			"ruling.superseded", "ruling.question-released", "ruling.question-withheld", "entry.announcer-facts",
-			"competition.commentator-link-renewed", "competition.commentator-shut-out", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
-			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
-			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
-			"timetable.rules-changed", "timetable.taken-back", "service.started-from-copy", "service.lost-act-settled");
+			"competition.commentator-link-renewed", "competition.commentator-shut-out", "result.posted",
+			"result.signed", "result.reopened", "protest.confirmed", "protest.not-confirmed", "protest.decided",
+			"correction.proposed", "correction.approved", "correction.rejected", "timetable.block-changed",
+			"timetable.block-moved", "timetable.sheet-changed", "timetable.rules-changed", "timetable.taken-back",
+			"service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
 	 * or comes back, what was before is told.
 	 */
-	private static final Set<String> BEGINNINGS = Set.of("competition.created", "competition.commentator-let-in", "event.added", "club.added",
-			"team.added", "entry.entered", "official.registered", "official.interest-declared", "person.added",
-			"seat.taken", "seat.code-issued", "seat.paired", "seat.asked-for", "starting-order.drawn", "card.received",
-			"card.returned", "card.keyed", "elements.called", "elements.planned", "deductions.noted",
-			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed",
-			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published",
-			"timetable.letters-printed");
+	private static final Set<String> BEGINNINGS = Set.of("competition.created", "competition.commentator-let-in",
+			"event.added", "club.added", "team.added", "entry.entered", "official.registered",
+			"official.interest-declared", "person.added", "seat.taken", "seat.code-issued", "seat.paired",
+			"seat.asked-for", "starting-order.drawn", "card.received", "card.returned", "card.keyed", "elements.called",
+			"elements.planned", "deductions.noted", "performance.remark", "remark.seen", "ruling.asked", "ruling.given",
+			"result.published", "protest.filed", "timetable.filled", "timetable.block-added", "timetable.sheet-added",
+			"timetable.published", "timetable.letters-printed");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",

@@ -71,7 +71,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/competitions/*/taking-back", "administrator", "administrator"),
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
-			new Line("/desk/rulings/*/ruling", "referee", "referee"),
+			new Line("/desk/rulings/*/ruling/**", "referee", "referee"),
 			new Line("/desk/rulings/**", PERSON, "administrator secretary referee"),
 			new Line("/desk/draw/**", "administrator referee secretary accountant", "administrator referee"),
 			new Line("/desk/panel/*/slips", "administrator referee secretary", "administrator referee secretary"),

@@ -85,19 +85,30 @@ function pathTo(element) {
 	return element.getAttribute("href") ? 'a[href="' + CSS.escape(element.getAttribute("href")) + '"]' : null;
 }
 
-/* The first thing in sight that will still be there, once the page was scrolled. */
+/*
+ * What is in sight, the likeliest to be read first: what has the focus, then what is nearest to the middle. At the
+ * top of the page, with nothing opened, the page itself is what is looked at.
+ */
 function beingRead() {
-	const inSight = (element) => element.getBoundingClientRect().bottom > 0 && element.getBoundingClientRect().top < window.innerHeight;
+	const inSight = [...live().querySelectorAll("[id]")].filter((element) => element.getBoundingClientRect().bottom > 0 && element.getBoundingClientRect().top < window.innerHeight);
 	const focused = document.activeElement?.closest("#live [id]");
-	const opened = [...live().querySelectorAll("details[open][id]")].find(inSight);
-	const first = window.scrollY > 0 ? [...live().querySelectorAll("[id]")].find((element) => element.getBoundingClientRect().top >= 0 && inSight(element)) ?? pieces(live()).find(inSight) : null;
-	const read = (focused && inSight(focused) ? focused : null) ?? first ?? opened;
-	return read && { id: read.id, top: read.getBoundingClientRect().top };
+	if (window.scrollY === 0 && !focused && !inSight.some((element) => element.matches("details[open]"))) {
+		return [];
+	}
+	return inSight
+		.map((element) => ({ id: element.id, top: element.getBoundingClientRect().top, away: element === focused ? -1 : away(element) }))
+		.sort((one, other) => one.away - other.away);
 }
 
+function away(element) {
+	const box = element.getBoundingClientRect();
+	return Math.abs((box.top + box.bottom) / 2 - window.innerHeight / 2);
+}
+
+/* Teams come and go with their places, so the first that is still there is held fast. */
 function keepInView(read) {
-	const element = read && document.getElementById(read.id);
-	if (element) {
-		window.scrollBy({ top: element.getBoundingClientRect().top - read.top, behavior: "instant" });
+	const still = read.find(({ id }) => document.getElementById(id));
+	if (still) {
+		window.scrollBy({ top: document.getElementById(still.id).getBoundingClientRect().top - still.top, behavior: "instant" });
 	}
 }

@@ -119,7 +119,8 @@ class CommentaryIntegrationTests {
 		HttpResponse<byte[]> part = commentator.bytes("/commentary?part=live");
 		assertThat(part.headers().firstValue("Referrer-Policy")).hasValue("no-referrer");
 		assertThat(part.headers().firstValue("Cache-Control")).hasValue("no-store");
-		assertThat(new String(part.body(), StandardCharsets.UTF_8)).startsWith("<div id=\"live\"").doesNotContain(token);
+		assertThat(new String(part.body(), StandardCharsets.UTF_8)).startsWith("<div id=\"live\"")
+			.doesNotContain(token);
 	}
 
 	@Test
@@ -137,9 +138,8 @@ class CommentaryIntegrationTests {
 		assertThat(wrong.status()).isEqualTo(404);
 		assertThat(wrong.text()).contains("Tämä linkki ei avaa mitään.", "ylituomarilta");
 		assertThat(wrong.document().select("html").attr("lang")).isEqualTo("fi");
-		assertThat(new Visitor(this.port).open("/commentary?lang=fr")
-			.submit("#open", Map.of("token", ""))
-			.text()).contains("Ce lien n’ouvre rien.", "juge-arbitre");
+		assertThat(new Visitor(this.port).open("/commentary?lang=fr").submit("#open", Map.of("token", "")).text())
+			.contains("Ce lien n’ouvre rien.", "juge-arbitre");
 	}
 
 	@Test
@@ -205,8 +205,8 @@ class CommentaryIntegrationTests {
 			.contains("please type a number from 1 to 32");
 		assertThat(secretary.open(form).submit("form.sheet", Map.of("skaters", "14", "music", "Salt Road")).text())
 			.contains("14 skaters on the ice", "Music: Salt Road");
-		assertThat(this.database
-			.sql("select before_text || '>' || after_text from record_line where subject_id = ? and action = 'entry.announcer-facts'")
+		assertThat(this.database.sql(
+				"select before_text || '>' || after_text from record_line where subject_id = ? and action = 'entry.announcer-facts'")
 			.param(day.entries().get(0).id().toString())
 			.query(String.class)
 			.list()).containsExactly(

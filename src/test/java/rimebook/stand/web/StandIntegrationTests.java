@@ -289,7 +289,8 @@ class StandIntegrationTests {
 		assertThat(page.document().select(".announcer .state").eachText()).containsExactly("done", "on the ice",
 				"next");
 		assertThat(page.document().select(".announcer").text()).doesNotContainPattern("\\d\\.\\d");
-		assertThat(page.document().select(".aloud").text()).contains("The marks of ", "is the first with a place in the segment");
+		assertThat(page.document().select(".aloud").text()).contains("The marks of ",
+				"is the first with a place in the segment");
 		assertThat(announcer.open("/desk/sheet").text()).contains("No. 2 on the ice");
 	}
 
