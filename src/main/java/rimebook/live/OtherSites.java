@@ -11,8 +11,8 @@ import jakarta.servlet.http.HttpServletResponse;
 
 /**
  * Lets pages of other sites read the public data: reading only, and never as somebody,
- * since no credentials are allowed. Stands before everything else, so that refusals say it,
- * too; what is kept is answered before that, and says it itself.
+ * since no credentials are allowed. Stands before everything else, so that refusals say
+ * it, too; what is kept is answered before that, and says it itself.
  */
 class OtherSites extends HttpFilter {
 
