@@ -42,7 +42,8 @@ class DoorConfiguration {
 	Door door(DoorSettings settings, CrewCookie crew, ObjectProvider<DoorAnswers> answers, Drain drain,
 			Environment environment) {
 		refuseStrangersWord(environment.getProperty(FORWARDED, "none"));
-		return new Door(settings, crew::comesWith, SingletonSupplier.ofNullable(answers::getIfAvailable), drain);
+		SingletonSupplier<DoorAnswers> known = SingletonSupplier.ofNullable(answers::getIfAvailable);
+		return new Door(settings, crew::comesWith, known::get, drain);
 	}
 
 	@Bean
