@@ -2,7 +2,6 @@ package rimebook.commentary;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 
 import rimebook.live.ToldSegment;
@@ -104,11 +103,12 @@ public record Announcement(List<Sentence> introduction, List<Sentence> result, L
 
 	/** One after the other with commas, as marks are read out. */
 	private static Sentence marks(GivenMarks.Line line) {
-		List<Sentence> marks = line.given()
-			.stream()
-			.filter(Objects::nonNull)
-			.map((mark) -> Sentence.of("figure.decimal", mark))
-			.toList();
+		List<Sentence> marks = new ArrayList<>();
+		for (Integer mark : line.given()) {
+			if (mark != null) {
+				marks.add(Sentence.of("figure.decimal", mark));
+			}
+		}
 		return Sentence.of("commentary.say.row." + line.key().replaceFirst("^live\\.marks\\.", ""),
 				Series.withCommas(marks));
 	}

@@ -2,10 +2,10 @@ package rimebook.commentary;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -54,14 +54,20 @@ public record GivenMarks(List<Integer> judges, List<Line> lines, List<Line> elem
 	private static List<Line> pairs(List<Standing.Card> cards, SegmentKind kind) {
 		String first = (kind == SegmentKind.SHORT) ? "live.marks.elements" : "live.marks.merit";
 		return Stream
-			.of(Line.of(first, "", cards.stream().map(Standing.Card::first).toList()),
-					Line.of("live.marks.presentation", "", cards.stream().map(Standing.Card::second).toList()))
+			.of(Line.of(first, "", each(cards, Standing.Card::first)),
+					Line.of("live.marks.presentation", "", each(cards, Standing.Card::second)))
 			.flatMap(Optional::stream)
 			.toList();
 	}
 
 	private static List<@Nullable Integer> given(List<Standing.Score.Mark> marks) {
-		return marks.stream().map(Standing.Score.Mark::given).collect(Collectors.toList());
+		return each(marks, Standing.Score.Mark::given);
+	}
+
+	private static <T> List<@Nullable Integer> each(List<T> of, Function<T, @Nullable Integer> mark) {
+		List<@Nullable Integer> marks = new ArrayList<>();
+		of.forEach((one) -> marks.add(mark.apply(one)));
+		return marks;
 	}
 
 	/** Tell whether the panel gave nothing. */
@@ -82,7 +88,13 @@ public record GivenMarks(List<Integer> judges, List<Line> lines, List<Line> elem
 	public record Line(String key, String name, List<@Nullable Integer> given, int high, int low) {
 
 		private static Optional<Line> of(String key, String name, Collection<@Nullable Integer> given) {
-			List<Integer> there = given.stream().filter(Objects::nonNull).sorted().toList();
+			List<Integer> there = new ArrayList<>();
+			for (Integer mark : given) {
+				if (mark != null) {
+					there.add(mark);
+				}
+			}
+			there.sort(Comparator.naturalOrder());
 			return there.isEmpty() ? Optional.empty() : Optional
 				.of(new Line(key, name, new ArrayList<>(given), there.get(there.size() - 1), there.get(0)));
 		}

@@ -60,7 +60,7 @@ class TimesWatch {
 
 	/** What a page tells of it. */
 	private static Object shown(Estimate.Expected one) {
-		return List.of(one.item(), String.valueOf(one.entry()), one.at().getEpochSecond() / 60,
+		return List.<Object>of(one.item(), String.valueOf(one.entry()), one.at().getEpochSecond() / 60,
 				one.soonest().getEpochSecond() / 60, one.latest().getEpochSecond() / 60);
 	}
 
