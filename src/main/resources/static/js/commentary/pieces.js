@@ -11,7 +11,7 @@ const pieces = (root) => [...root.querySelectorAll("[data-piece]")];
 const said = new Map();
 
 export function remember() {
-	pieces(live()).forEach((piece) => said.set(piece.id, piece.outerHTML));
+	pieces(live()).forEach((piece) => said.set(piece.id, piece.cloneNode(true)));
 }
 
 /*
@@ -38,13 +38,13 @@ export function exchange(html, prepare) {
 /* Tells whether it has to wait. */
 function place(fresh, prepare) {
 	const shown = document.getElementById(fresh.id);
-	if (shown && said.get(fresh.id) === fresh.outerHTML) {
+	if (shown && said.get(fresh.id)?.isEqualNode(fresh)) {
 		return false;
 	}
 	if (shown && isBusy(shown)) {
 		return true;
 	}
-	said.set(fresh.id, fresh.outerHTML);
+	said.set(fresh.id, fresh.cloneNode(true));
 	const piece = document.importNode(fresh, true);
 	if (!shown) {
 		prepare(piece);
