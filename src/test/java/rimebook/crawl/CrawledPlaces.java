@@ -17,6 +17,7 @@ import org.springframework.context.ApplicationContext;
 
 import rimebook.accounts.People;
 import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.DraftEvent;
 import rimebook.competition.JudgingMethod;
@@ -130,12 +131,16 @@ final class CrawledPlaces {
 		add(name, small);
 	}
 
-	/** What everybody reads, and a plan that says otherwise. */
+	/** What everybody reads, changed once, and a plan that says otherwise. */
 	private void plan(SmallCompetition small) {
 		Timetables timetables = the(Timetables.class);
-		PlanView plan = timetables.fill(small.competition().id(), 0, SmallCompetition.SECRETARY);
-		the(TimetableVersions.class).publish(small.competition().id(), 1, "", SmallCompetition.SECRETARY);
-		timetables.move(small.competition().id(), 1, plan.plan().blocks().get(0).id(), 1, SmallCompetition.REFEREE);
+		TimetableVersions versions = the(TimetableVersions.class);
+		CompetitionId id = small.competition().id();
+		PlanView plan = timetables.fill(id, 0, SmallCompetition.SECRETARY);
+		versions.publish(id, 1, "", SmallCompetition.SECRETARY);
+		timetables.move(id, 1, plan.plan().blocks().get(0).id(), 1, SmallCompetition.REFEREE);
+		versions.publish(id, 2, "The ice is late.", SmallCompetition.SECRETARY);
+		timetables.move(id, 2, plan.plan().blocks().get(0).id(), -1, SmallCompetition.REFEREE);
 	}
 
 	private void protest(CrawledDay day) {

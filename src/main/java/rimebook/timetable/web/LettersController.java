@@ -79,12 +79,15 @@ class LettersController {
 	ResponseEntity<byte[]> sheets(@PathVariable CompetitionId competition, @RequestParam(defaultValue = "0") int from,
 			@RequestParam(defaultValue = "0") int to, @RequestParam(defaultValue = "en") List<String> languages,
 			@RequestParam(defaultValue = "") String club) {
-		LettersForm form = new LettersForm(from, to, languages, club);
+		LettersForm form = LettersForm.of(from, to, this.versions.published(competition), languages, club);
 		return ResponseEntity.ok()
 			.contentType(MediaType.APPLICATION_PDF)
 			.cacheControl(CacheControl.noStore())
 			.header(HttpHeaders.CONTENT_DISPOSITION,
-					ContentDisposition.inline().filename("letters-" + from + "-" + to + ".pdf").build().toString())
+					ContentDisposition.inline()
+						.filename("letters-" + form.from() + "-" + form.to() + ".pdf")
+						.build()
+						.toString())
 			.body(this.letters.print(form.between(competition), form.locales(), form.whose()));
 	}
 

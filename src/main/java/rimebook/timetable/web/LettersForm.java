@@ -32,6 +32,12 @@ record LettersForm(@Nullable Integer from, @Nullable Integer to, @Nullable List<
 		return new LettersForm(known, newest, List.of("en"), "");
 	}
 
+	/** With the versions that 0 stands for. */
+	static LettersForm of(int from, int to, int newest, List<String> languages, String club) {
+		int told = (to < 1) ? newest : to;
+		return new LettersForm((from < 1) ? told - 1 : from, told, languages, club);
+	}
+
 	TimetableLetters.Between between(CompetitionId competition) {
 		return new TimetableLetters.Between(competition, (this.from != null) ? this.from : 0,
 				(this.to != null) ? this.to : 0);
