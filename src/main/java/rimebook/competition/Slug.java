@@ -17,7 +17,7 @@ final class Slug {
 	 * name would never be found.
 	 */
 	static final Set<String> TAKEN = Set.of("ask", "board", "ceremony", "find", "moments", "order", "paper", "pictures",
-			"signals", "standing", "team", "teams", "timetable", "versions", "why", "words");
+			"share", "signals", "standing", "team", "teams", "timetable", "versions", "why", "words");
 
 	private Slug() {
 	}
