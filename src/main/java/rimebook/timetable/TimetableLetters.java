@@ -75,10 +75,13 @@ public class TimetableLetters {
 	 * Lay the letters out, a sheet or more for each club, language after language.
 	 * @param languages in which, one at least
 	 * @param club the club's name, empty for all of them
-	 * @throws RuleViolationException {@code no-letters} if there is nothing to tell
+	 * @throws NotFoundException if there is nothing to tell
 	 */
 	public byte[] print(Between between, List<Locale> languages, String club) {
-		List<TeamChanges.OfClub> letters = letters(between, club);
+		List<TeamChanges.OfClub> letters = toldTo(between, club);
+		if (letters.isEmpty()) {
+			throw NotFoundException.of("letter", between.to());
+		}
 		CompetitionView competition = this.competitions.competition(between.competition());
 		TimetableVersion before = version(between, between.from());
 		TimetableVersion now = version(between, between.to());
@@ -99,13 +102,15 @@ public class TimetableLetters {
 	}
 
 	private List<TeamChanges.OfClub> letters(Between between, String club) {
-		List<TeamChanges.OfClub> letters = changes(between).stream()
-			.filter((one) -> club.isEmpty() || one.club().equals(club))
-			.toList();
+		List<TeamChanges.OfClub> letters = toldTo(between, club);
 		if (letters.isEmpty()) {
 			throw new RuleViolationException("no-letters", Sentence.of("timetable.no-letters"));
 		}
 		return letters;
+	}
+
+	private List<TeamChanges.OfClub> toldTo(Between between, String club) {
+		return changes(between).stream().filter((one) -> club.isEmpty() || one.club().equals(club)).toList();
 	}
 
 	private TimetableVersion version(Between between, int number) {

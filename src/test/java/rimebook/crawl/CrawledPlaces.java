@@ -138,9 +138,9 @@ final class CrawledPlaces {
 		CompetitionId id = small.competition().id();
 		PlanView plan = timetables.fill(id, 0, SmallCompetition.SECRETARY);
 		versions.publish(id, 1, "", SmallCompetition.SECRETARY);
-		timetables.move(id, 1, plan.plan().blocks().get(0).id(), 1, SmallCompetition.REFEREE);
-		versions.publish(id, 2, "The ice is late.", SmallCompetition.SECRETARY);
-		timetables.move(id, 2, plan.plan().blocks().get(0).id(), -1, SmallCompetition.REFEREE);
+		timetables.move(id, 1, plan.plan().blocks().get(0).id(), 2, SmallCompetition.REFEREE);
+		versions.publish(id, 2, "The doors open later.", SmallCompetition.SECRETARY);
+		timetables.move(id, 2, plan.plan().blocks().get(0).id(), -2, SmallCompetition.REFEREE);
 	}
 
 	private void protest(CrawledDay day) {
