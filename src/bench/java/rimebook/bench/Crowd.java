@@ -23,13 +23,11 @@ import rimebook.accounts.Role;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.PostgresDatabase;
-import rimebook.testsupport.ServiceProcess;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 
 /**
- * Whether the crew waits behind a crowd. The service has 512 MiB of heap; pages with a
+ * Whether the crew waits behind a crowd. Each node of the service has 512 MiB of heap; pages with a
  * stream and pages that poll follow one segment from this process, on the same machine
  * and its cores, and fetch what moved as the script of a page does. Meanwhile a referee
  * calls and closes a team every twenty seconds, which all of them then fetch, and nine judges
@@ -37,8 +35,9 @@ import rimebook.testsupport.Visitor;
  * addresses and ends after the time given.
  *
  * <p>
- * Arguments: {@code h2} or {@code postgres}, then the numbers of polling pages (20000),
- * of streams (2000) and of seconds (180). Each page needs an open file here and in the
+ * Arguments: {@code h2}, {@code postgres} or {@code nodes}, which are two on
+ * PostgreSQL behind nginx; then the numbers of polling pages (20000), of streams (2000)
+ * and of seconds (180). Each page needs an open file here and in the
  * service: {@code ulimit -n}.
  */
 public final class Crowd {
@@ -64,7 +63,7 @@ public final class Crowd {
 
 	private static final Pattern WITHIN = Pattern.compile("\"within\":(\\d+)");
 
-	private final ServiceProcess service;
+	private final Cluster service;
 
 	private final Random random = new Random(20270213);
 
@@ -108,17 +107,15 @@ public final class Crowd {
 
 	private volatile boolean over;
 
-	private Crowd(List<String> database) {
-		this.service = new ServiceProcess(database, Path.of("target", "crowd.log"), "-Xmx512m",
-				"-XX:MaxGCPauseMillis=30", "-XX:+ExitOnOutOfMemoryError");
+	private Crowd(Cluster service) {
+		this.service = service;
 	}
 
 	public static void main(String[] arguments) throws Exception {
-		boolean postgres = arguments.length > 0 && arguments[0].equals("postgres");
 		int pollers = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 20_000;
 		int streams = (arguments.length > 2) ? Integer.parseInt(arguments[2]) : 2000;
 		int seconds = (arguments.length > 3) ? Integer.parseInt(arguments[3]) : 180;
-		new Crowd(postgres ? PostgresDatabase.create().asProperties() : ServiceProcess.onH2()).run(pollers, streams,
+		new Crowd(Cluster.named((arguments.length > 0) ? arguments[0] : "h2", "crowd")).run(pollers, streams,
 				Math.min(seconds, 600));
 		System.exit(0);
 	}
@@ -139,7 +136,7 @@ public final class Crowd {
 		}
 		finally {
 			this.over = true;
-			this.service.kill();
+			this.service.close();
 		}
 	}
 

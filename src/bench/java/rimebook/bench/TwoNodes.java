@@ -6,9 +6,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -31,7 +29,6 @@ import rimebook.accounts.Role;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.testsupport.Crew;
-import rimebook.testsupport.PostgresDatabase;
 import rimebook.testsupport.ServiceProcess;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
@@ -61,7 +58,10 @@ public final class TwoNodes {
 
 	private static final Pattern STATUS = Pattern.compile("HTTP/1.1 (\\d+)");
 
-	private final List<ServiceProcess> nodes = new ArrayList<>();
+	/** Whoever follows is to hear something each second, so that silence can be measured. */
+	private final Cluster cluster = Cluster.two("two-nodes", "rimebook.live.heartbeat=1s");
+
+	private final List<ServiceProcess> nodes = this.cluster.nodes();
 
 	private final List<Follower> followers = new ArrayList<>();
 
@@ -76,10 +76,6 @@ public final class TwoNodes {
 	private final AtomicInteger desk = new AtomicInteger();
 
 	private final AtomicInteger repeated = new AtomicInteger();
-
-	private PostgresDatabase database;
-
-	private Nginx nginx;
 
 	private String referee = "";
 
@@ -100,10 +96,6 @@ public final class TwoNodes {
 	}
 
 	public static void main(String[] arguments) throws Exception {
-		if (!Nginx.isHere()) {
-			System.out.println("There is no nginx on this machine.");
-			System.exit(1);
-		}
 		int streams = (arguments.length > 0 && !arguments[0].startsWith(".")) ? Integer.parseInt(arguments[0]) : 300;
 		int pollers = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 300;
 		int seconds = (arguments.length > 2) ? Integer.parseInt(arguments[2]) : 20;
@@ -113,9 +105,9 @@ public final class TwoNodes {
 
 	private void run(int streams, int pollers, int seconds) throws Exception {
 		prepare();
-		try (Nginx proxy = Nginx.before(this.nodes.get(0).port(), this.nodes.get(1).port())) {
-			this.nginx = proxy;
-			Loopback crowd = new Loopback(proxy.port());
+		try (this.cluster) {
+			this.cluster.start();
+			Loopback crowd = new Loopback(this.cluster.port());
 			gather(crowd, streams, pollers);
 			Thread crew = new Thread(this::judge, "crew");
 			crew.setDaemon(true);
@@ -140,31 +132,16 @@ public final class TwoNodes {
 			verify();
 			crowd.close();
 		}
-		finally {
-			this.nodes.forEach(ServiceProcess::close);
-		}
 	}
 
 	private void prepare() throws Exception {
-		this.database = PostgresDatabase.create();
-		for (int i = 1; i <= 2; i++) {
-			List<String> settings = new ArrayList<>(this.database.asProperties());
-			settings.addAll(List.of("rimebook.door.proxies=127.0.0.1", "rimebook.door.drain=3s",
-					"rimebook.live.heartbeat=1s", "rimebook.copy.elsewhere=true",
-					"spring.datasource.hikari.maximum-pool-size=20"));
-			this.nodes.add(new ServiceProcess(settings, Path.of("target", "two-nodes-" + i + ".log"), "-Xmx512m",
-					"-XX:MaxGCPauseMillis=30", "-XX:+ExitOnOutOfMemoryError"));
-		}
-		try (ConfigurableApplicationContext context = this.nodes.get(0).within()) {
+		try (ConfigurableApplicationContext context = this.cluster.within()) {
 			this.referee = Crew.add(context, Role.REFEREE);
 			SmallCompetition made = SmallCompetition.running(context, TEAMS, JUDGES);
 			this.segment = made.open(1).toString();
 			context.getBean(Panels.class).issueCodes(made.event().id(), SmallCompetition.REFEREE);
 			this.competition = "/follow/" + made.competition().slug();
 			this.codes = made.seats().stream().map(SeatView::code).toList();
-		}
-		for (ServiceProcess node : this.nodes) {
-			node.start();
 		}
 	}
 
@@ -225,8 +202,7 @@ public final class TwoNodes {
 
 	private void verify() throws SQLException {
 		Set<String> present = new HashSet<>();
-		try (Connection connection = DriverManager.getConnection(this.database.url(), this.database.username(),
-				this.database.password());
+		try (Connection connection = this.cluster.connect();
 				ResultSet rows = connection.createStatement().executeQuery("select id from card_submission")) {
 			while (rows.next()) {
 				present.add(rows.getString(1));
@@ -351,7 +327,7 @@ public final class TwoNodes {
 				tokens.add(send(http, "POST", "/api/seat-pairings", "{\"code\":\"" + code + "\"}", "")
 					.replaceAll("(?s).*\"token\":\"([^\"]+)\".*", "$1"));
 			}
-			Visitor stand = Visitor.signedIn(this.nginx.port(), this.referee, Crew.PASSWORD);
+			Visitor stand = Visitor.signedIn(this.cluster.port(), this.referee, Crew.PASSWORD);
 			for (int team = 1; team <= TEAMS && !this.over; team++) {
 				skate(http, stand, tokens);
 			}
@@ -411,7 +387,7 @@ public final class TwoNodes {
 	/** As a tablet does: again until it is answered. */
 	private String send(HttpClient http, String method, String path, String body, String token)
 			throws InterruptedException {
-		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + this.nginx.port() + path))
+		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + this.cluster.port() + path))
 			.timeout(Duration.ofSeconds(10))
 			.header("Content-Type", "application/json")
 			.method(method, HttpRequest.BodyPublishers.ofString(body));
