@@ -6,6 +6,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.entries.EntryView;
 import rimebook.protests.ProtestView;
@@ -25,6 +27,8 @@ import static org.awaitility.Awaitility.await;
 /** What officials do that everybody may know, and how much of it. */
 @WholeApplication
 class ReleasedIntegrationTests {
+
+	private static final JsonMapper JSON = JsonMapper.builder().build();
 
 	@Autowired
 	private ApplicationContext context;
@@ -109,6 +113,18 @@ class ReleasedIntegrationTests {
 		assertThat(read(address)).contains("\"version\":1", "\"kind\":\"SEGMENT\"", "\"teams\":[{\"entry\":");
 		assertThat(read(address + ".csv").lines().toList()).hasSizeGreaterThan(6)
 			.allMatch((line) -> line.startsWith("day,") || line.startsWith("20"));
+		JsonNode description = JSON.readTree(read("/api/openapi"));
+		JsonNode operation = description
+			.at("/paths/~1api~1public~1competitions~1{competition}~1timetable/get/responses/200/content/application~1json");
+		JsonNode answer = JSON.readTree(read(address));
+		DescribedBody described = new DescribedBody(description);
+		assertThat(described.faults(operation.get("schema"), answer, "timetable")).isEmpty();
+		assertThat(described.faults(operation.get("schema"), operation.get("example"), "example")).isEmpty();
+		assertThat(description
+			.at("/paths/~1api~1public~1competitions~1{competition}~1timetable.csv/get/responses/200/content/text~1csv/example")
+			.asString()
+			.lines()
+			.findFirst()).isEqualTo(read(address + ".csv").lines().findFirst());
 		assertThat(read("/follow/" + this.slug + "/board/timetable")).contains("class=\"screen whole\"")
 			.doesNotContain("No timetable is published yet.");
 	}
