@@ -11,8 +11,10 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
 import java.util.Random;
 import java.util.Set;
@@ -68,6 +70,9 @@ public final class TwoNodes {
 	private final Random random = new Random(20270213);
 
 	private final Set<String> acknowledged = new HashSet<>();
+
+	/** When the first and the last stream heard of each version. */
+	private final Map<Integer, long[]> heard = new HashMap<>();
 
 	private final Queue<Long> cards = new ConcurrentLinkedQueue<>();
 
@@ -156,6 +161,7 @@ public final class TwoNodes {
 	/** Do something and look for a while at what the followers have of it. */
 	private void part(String what, Loopback crowd, int seconds, Act act) throws Exception {
 		this.cards.clear();
+		this.heard.clear();
 		this.inVain.clear();
 		this.repeated.set(0);
 		int before = this.desk.get();
@@ -184,6 +190,7 @@ public final class TwoNodes {
 		print("a stream silent, at most", this.followers.stream().filter((each) -> each.streams).map(Follower::silence).toList());
 		print("a polling page silent", this.followers.stream().filter((each) -> !each.streams).map(Follower::silence).toList());
 		print("close to heard, stream", this.followers.stream().filter((each) -> each.streams).flatMap((each) -> each.delays.stream()).toList());
+		print("from stream to stream", this.heard.values().stream().map((times) -> times[1] - times[0]).toList());
 		print("close to heard, polling", this.followers.stream().filter((each) -> !each.streams).flatMap((each) -> each.delays.stream()).toList());
 		print("card to acknowledged", List.copyOf(this.cards));
 		long behind = this.followers.stream().filter((each) -> each.known < this.version - 1).count();
@@ -311,6 +318,9 @@ public final class TwoNodes {
 					this.known = said;
 					if (said == TwoNodes.this.version) {
 						this.delays.add(now - TwoNodes.this.closedAt);
+						if (this.streams) {
+							TwoNodes.this.heard.computeIfAbsent(said, (version) -> new long[] { now, now })[1] = now;
+						}
 					}
 				}
 			}
