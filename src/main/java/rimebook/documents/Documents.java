@@ -50,8 +50,8 @@ public class Documents {
 	/**
 	 * Lay out a document. One that shows a version is the same bytes each time, on the
 	 * same paper and in the same language, whatever was changed since and wherever it is
-	 * restored; but for who hands over on the sheet of a medal ceremony, which is arranged
-	 * apart from any version.
+	 * restored; but for who hands over on the sheet of a medal ceremony, which is
+	 * arranged apart from any version.
 	 * @throws NotFoundException if there is none
 	 * @throws RuleViolationException if it cannot be printed yet
 	 */

@@ -2,10 +2,7 @@ package rimebook.entries;
 
 import java.util.UUID;
 
-import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
-import jakarta.persistence.Id;
-import jakarta.persistence.Version;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.SegmentId;
@@ -13,46 +10,25 @@ import rimebook.shared.ConflictException;
 
 /** What is told of a team in one segment by whoever announces it. */
 @Entity
-class AnnouncedProgramme {
-
-	@Id
-	private UUID id;
-
-	@Version
-	private Integer version;
-
-	@Column(name = "entry_id")
-	private UUID entry;
-
-	@Column(name = "segment_id")
-	private UUID segment;
+class AnnouncedProgramme extends EntryProgramme {
 
 	private @Nullable Integer skaters;
 
 	private String music = "";
 
-	// Hibernate fills the fields.
-	@SuppressWarnings("NullAway.Init")
+	// For Hibernate.
 	protected AnnouncedProgramme() {
 	}
 
-	// Hibernate counts the versions.
-	@SuppressWarnings("NullAway.Init")
 	AnnouncedProgramme(UUID id, EntryId entry, SegmentId segment) {
-		this.id = id;
-		this.entry = entry.value();
-		this.segment = segment.value();
+		super(id, entry, segment);
 	}
 
 	/** Put this in place of what was seen. */
 	void write(ForTheAnnouncer.WriteDown order) {
-		ConflictException.requireSeen("announcer-facts", order.version(), seen());
+		ConflictException.requireSeen("announcer-facts", order.version(), seen(ForTheAnnouncer.Announced.NONE));
 		this.skaters = order.skaters();
 		this.music = order.music();
-	}
-
-	private int seen() {
-		return (this.version != null) ? this.version : ForTheAnnouncer.Announced.NONE;
 	}
 
 	/** As on the record; empty where nothing is known. */
@@ -63,7 +39,7 @@ class AnnouncedProgramme {
 	}
 
 	ForTheAnnouncer.Announced view() {
-		return new ForTheAnnouncer.Announced(this.skaters, this.music, seen());
+		return new ForTheAnnouncer.Announced(this.skaters, this.music, seen(ForTheAnnouncer.Announced.NONE));
 	}
 
 }
