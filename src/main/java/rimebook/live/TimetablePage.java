@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -52,7 +53,7 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 		return rows;
 	}
 
-	/** Every time that a team has, on all days. */
+	/** Every time that a team has, on all days and surfaces, by the clock. */
 	static List<TeamTime> timesOf(TimetableDay.Day now, UUID entry) {
 		return now.version()
 			.timetable()
@@ -63,6 +64,7 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 				.stream()
 				.filter((row) -> row.line().isOf(entry))
 				.map((row) -> new TeamTime(item, row)))
+			.sorted(Comparator.comparing((TeamTime time) -> time.row().line().begins()))
 			.toList();
 	}
 
