@@ -108,7 +108,7 @@ final class TimetableCalendar {
 		event.setDateStart(at((line != null) ? line.begins() : item.begins()), true);
 		event.setDateEnd(at((line != null) ? line.ends() : item.ends()), true);
 		event.setStatus(Status.confirmed());
-		event.setSummary((line != null && line.team() != null) ? line.team().name() + ": " + name(item) : name(item));
+		event.setSummary((line != null && line.team() != null) ? of(line.team().name(), name(item)) : name(item));
 		event.setLocation(this.competition.facts().place() + ", " + ice.surface());
 		event.setDescription(this.messages.getMessage("live.timetable.version",
 				new Object[] { this.version.number(), this.competition.name() }, this.locale));
@@ -125,9 +125,13 @@ final class TimetableCalendar {
 		}
 		return switch (item.kind()) {
 			case SEGMENT -> item.of().where();
-			case CEREMONY -> kind + ": " + item.of().event().name();
-			default -> kind + ": " + item.of().where();
+			case CEREMONY -> of(kind, item.of().event().name());
+			default -> of(kind, item.of().where());
 		};
+	}
+
+	private String of(String what, String whose) {
+		return this.messages.getMessage("live.of", new Object[] { what, whose }, this.locale);
 	}
 
 	private static Date at(Instant instant) {

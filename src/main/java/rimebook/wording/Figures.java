@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoField;
+import java.time.temporal.Temporal;
 import java.util.Locale;
 
 import org.jspecify.annotations.Nullable;
@@ -89,7 +91,10 @@ public class Figures {
 		return sentence.isSpokenIn(this.locale) ? null : Locale.ENGLISH.getLanguage();
 	}
 
-	/** What a rule set calls an element, a component or a deduction: "move element". */
+	/**
+	 * What a rule set calls an element, a component, a deduction or itself: "move
+	 * element".
+	 */
 	public String trade(String name) {
 		return TradeName.in(name, this.locale);
 	}
@@ -99,53 +104,59 @@ public class Figures {
 		return TradeName.isSpokenIn(name, this.locale) ? null : Locale.ENGLISH.getLanguage();
 	}
 
+	/**
+	 * By which rules a standing was made. It keeps the title of the rule set and the
+	 * level in English.
+	 */
+	public String ruleSet(Sentence stored) {
+		return say(stored.renaming(this::trade));
+	}
+
 	/** The time of the day at the rink, with its zone: "14:32 EET". */
 	public String time(Instant instant, ZoneId zone) {
-		return DateTimeFormatter.ofPattern(pattern("HH:mm z"), this.locale).format(instant.atZone(zone));
+		return written("HH:mm z", instant.atZone(zone));
 	}
 
 	/**
 	 * The time of the day at the rink alone, for lists whose head says the zone: "14:32".
 	 */
 	public String clock(Instant instant, ZoneId zone) {
-		return DateTimeFormatter.ofPattern(pattern("HH:mm"), this.locale).format(instant.atZone(zone));
+		return written("HH:mm", instant.atZone(zone));
 	}
 
 	/** A day with its name: "Saturday 13 February". */
 	public String weekday(LocalDate day) {
-		return DateTimeFormatter.ofPattern(pattern("cccc d MMMM"), this.locale).format(day);
+		return written("cccc d MMMM", day);
 	}
 
 	/** The same with its day, for what may be read later. */
 	public String dayAndTime(Instant instant, ZoneId zone) {
-		return DateTimeFormatter.ofPattern(pattern("d MMMM, HH:mm z"), this.locale).format(instant.atZone(zone));
+		return written("d MMMM, HH:mm z", instant.atZone(zone));
 	}
 
 	/** The same with day and year, for what is read years later. */
 	public String dayOfYearAndTime(Instant instant, ZoneId zone) {
-		return DateTimeFormatter.ofPattern(pattern("d MMMM yyyy, HH:mm z"), this.locale).format(instant.atZone(zone));
+		return written("d MMMM yyyy, HH:mm z", instant.atZone(zone));
 	}
 
 	/** Days in words: "14–15 February 2026". */
 	public String days(LocalDate first, LocalDate last) {
 		if (first.equals(last)) {
-			return day("d MMMM yyyy", last);
+			return written("d MMMM yyyy", last);
 		}
 		boolean sameMonth = YearMonth.from(first).equals(YearMonth.from(last));
-		return sameMonth ? day("d", first) + "–" + day("d MMMM yyyy", last)
-				: day("d MMMM yyyy", first) + " – " + day("d MMMM yyyy", last);
-	}
-
-	private String day(String pattern, LocalDate day) {
-		return DateTimeFormatter.ofPattern(pattern(pattern), this.locale).format(day);
+		return sameMonth ? written("d", first) + "–" + written("d MMMM yyyy", last)
+				: written("d MMMM yyyy", first) + " – " + written("d MMMM yyyy", last);
 	}
 
 	/**
-	 * How a language writes the number of a day and the time of day is said in its files.
+	 * How a language writes the number of a day and the time of day is said in its files:
+	 * the first of a month may have another form than the other days.
 	 */
-	private String pattern(String english) {
-		return english.replaceFirst("d", say(Sentence.of("figure.day-number")))
-			.replace("HH:mm", say(Sentence.of("figure.clock")));
+	private String written(String english, Temporal when) {
+		String day = say(Sentence.of("figure.day-number", when.get(ChronoField.DAY_OF_MONTH)));
+		String pattern = english.replaceFirst("d", day).replace("HH:mm", say(Sentence.of("figure.clock")));
+		return DateTimeFormatter.ofPattern(pattern, this.locale).format(when);
 	}
 
 }

@@ -128,6 +128,24 @@ public final class Sentence implements Serializable {
 		return (argument instanceof Sentence part) ? words.apply(part).replacing(words) : argument;
 	}
 
+	/**
+	 * The same sentence with other words for the names in it.
+	 * @param words what a text that is said as it stands becomes
+	 */
+	Sentence renaming(UnaryOperator<String> words) {
+		return new Sentence(this.key, this.arguments.stream().map((argument) -> renamed(argument, words)).toList());
+	}
+
+	private static Object renamed(Object argument, UnaryOperator<String> words) {
+		if (argument instanceof Collection<?> several) {
+			return several.stream().map((one) -> renamed(one, words)).toList();
+		}
+		if (argument instanceof String name) {
+			return words.apply(name);
+		}
+		return (argument instanceof Sentence part) ? part.renaming(words) : argument;
+	}
+
 	/** The name of its words. */
 	public String key() {
 		return this.key;

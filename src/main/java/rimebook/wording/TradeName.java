@@ -7,14 +7,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What a rule set calls an element, a component or a deduction, in other languages. A
- * standing keeps the English name; each of its parts ("move element", "level 4", "with
- * step sequence") has words of its own. A name of which a part has none stays English as
- * a whole.
+ * What a rule set calls an element, a component, a deduction and itself, in other
+ * languages. A standing keeps the English name; each of its parts ("move element", "level
+ * 4", "with step sequence") has words of its own. A name of which a part has none stays
+ * English as a whole.
  */
 final class TradeName {
 
 	private static final Pattern LEVEL = Pattern.compile("level (\\d+)");
+
+	private static final Pattern SEASON = Pattern.compile("season (\\d{4}-\\d{2})");
 
 	private static final String WITH = "with ";
 
@@ -49,6 +51,10 @@ final class TradeName {
 		Matcher level = LEVEL.matcher(part);
 		if (level.matches()) {
 			return Sentence.of("trade.level", Integer.parseInt(level.group(1)));
+		}
+		Matcher season = SEASON.matcher(part);
+		if (season.matches()) {
+			return Sentence.of("trade.season", season.group(1));
 		}
 		return part.startsWith(WITH) ? Sentence.of("trade.with", word(part.substring(WITH.length()))) : word(part);
 	}

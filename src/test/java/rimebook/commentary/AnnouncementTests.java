@@ -56,8 +56,8 @@ class AnnouncementTests {
 				"On the ice now, number 4: PAIN, from Ice Club, Fjellby.", "There are sixteen skaters on the ice.",
 				"The music: Winter Harbour.", "Short programme: 2nd of 9.");
 		assertThat(in(said.introduction(), Locale.FRENCH)).containsExactly(
-				"Sur la glace, numéro 4 : PAIN, de Ice Club, Fjellby.", "Sur la glace : seize patineuses et patineurs.",
-				"La musique : Winter Harbour.", "Short programme : 2e sur 9.");
+				"Sur la glace, numéro 4 : PAIN, de Ice Club, Fjellby.", "Sur la glace : seize patineuses et patineurs.",
+				"La musique : Winter Harbour.", "Short programme : 2e sur 9.");
 		assertThat(in(said.introduction(), FINNISH)).containsExactly(
 				"Nyt jäällä numero 4: PAIN, seura Ice Club, Fjellby.", "Jäällä on kuusitoista luistelijaa.",
 				"Musiikki: Winter Harbour.", "Short programme: 2. sija, joukkueita 9.");
@@ -86,7 +86,7 @@ class AnnouncementTests {
 		assertThat(in(said.result(), Locale.ENGLISH)).containsExactly("The marks of PAIN.",
 				"For technical merit: 5.1, 4.9.", "For presentation: 5.2, 5.6.",
 				"Pine is the first with a place in the segment.");
-		assertThat(in(said.result(), Locale.FRENCH)).contains("Pour le mérite technique : 5,1, 4,9.");
+		assertThat(in(said.result(), Locale.FRENCH)).contains("Pour le mérite technique : 5,1, 4,9.");
 		assertThat(in(said.result(), FINNISH)).contains("Teknisestä ansiosta: 5,1, 4,9.");
 		assertThat(marks.lines()).extracting(GivenMarks.Line::high, GivenMarks.Line::low, GivenMarks.Line::spread)
 			.containsExactly(tuple(510, 490, 20), tuple(560, 520, 40));
@@ -100,7 +100,7 @@ class AnnouncementTests {
 		assertThat(in(said.result(), Locale.ENGLISH)).containsExactly(
 				"The score of PAIN: 65.13 points, 36.86 for the elements and 29.27 for the components, less 1.00 in deductions.");
 		assertThat(in(said.result(), Locale.FRENCH)).containsExactly(
-				"Les points de PAIN : 65,13, dont 36,86 pour les éléments et 29,27 pour les composantes, moins 1,00 de déductions.");
+				"Les points de PAIN : 65,13, dont 36,86 pour les éléments et 29,27 pour les composantes, moins 1,00 de déductions.");
 	}
 
 	@Test
@@ -119,7 +119,7 @@ class AnnouncementTests {
 		assertThat(said.introduction()).isEmpty();
 		assertThat(in(said.next(), Locale.ENGLISH)).containsExactly("Next on the ice: Alder, from Ice Club, Fjellby.",
 				"After that: Birch and PAIN.");
-		assertThat(in(said.next(), Locale.FRENCH)).contains("Ensuite : Birch et PAIN.");
+		assertThat(in(said.next(), Locale.FRENCH)).contains("Ensuite : Birch et PAIN.");
 		assertThat(in(said.next(), FINNISH)).contains("Sen jälkeen: Birch ja PAIN.");
 	}
 

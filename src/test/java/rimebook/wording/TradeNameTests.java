@@ -2,6 +2,9 @@ package rimebook.wording;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -23,6 +26,41 @@ class TradeNameTests {
 			.isEqualTo("élément sans prise, niveau 3, avec suite de pas, niveau 4");
 		assertThat(TradeName.in(name, FINNISH)).isEqualTo("otteeton elementti, taso 3, ja askelsarja, taso 4");
 		assertThat(TradeName.in(name, Locale.ENGLISH)).isEqualTo(name);
+	}
+
+	@Test
+	void saysHowAnElementCame() {
+		for (Locale language : List.of(Locale.FRENCH, FINNISH)) {
+			assertThat(
+					List.of("group lift, level 4, downgraded once", "twizzle element, basic level, downgraded twice"))
+				.allMatch((name) -> TradeName.isSpokenIn(name, language));
+		}
+	}
+
+	@Test
+	void ruleSetKeepsItsTitleInEnglishAndIsNamedInTheLanguage() throws IOException {
+		for (Resource table : new PathMatchingResourcePatternResolver()
+			.getResources("classpath*:rules/*/settings.csv")) {
+			String title = table.getContentAsString(StandardCharsets.UTF_8)
+				.lines()
+				.filter((line) -> line.startsWith("title,"))
+				.map((line) -> line.split("\"")[1])
+				.findFirst()
+				.orElseThrow();
+			Sentence kept = Sentence.of("rules.points.event", Sentence.of("rules.points.trimmed", 7, title, "senior"));
+			assertThat(new Figures(Locale.ENGLISH).ruleSet(kept)).contains(title + ", senior");
+			for (Locale language : List.of(Locale.FRENCH, FINNISH)) {
+				assertThat(new Figures(language).ruleSet(kept)).contains("2025-26").doesNotContain(title, "season");
+			}
+		}
+	}
+
+	@Test
+	void firstOfAMonthHasAFormOfItsOwnInFrench() {
+		Instant first = Instant.parse("2026-12-01T11:53:00Z");
+		assertThat(new Figures(Locale.FRENCH).dayAndTime(first, ZoneOffset.UTC)).startsWith("1er décembre");
+		assertThat(new Figures(Locale.FRENCH).weekday(LocalDate.of(2026, 12, 2))).isEqualTo("mercredi 2 décembre");
+		assertThat(new Figures(FINNISH).dayAndTime(first, ZoneOffset.UTC)).startsWith("1. joulukuuta");
 	}
 
 	@Test
