@@ -20,6 +20,7 @@ import rimebook.testsupport.WholeApplication;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 @WholeApplication
 @BrowserTest
@@ -130,10 +131,19 @@ class RefereeStandBrowserTests {
 		sheet.setViewportSize(390, 844);
 		sheet.navigate("/desk/sheet/" + segment);
 		assertThat(sheet.locator("li.now")).hasCount(0);
+		sheet.evaluate("document.getElementById('intro-2').open = true");
+		sheet.evaluate("document.getElementById('intro-2').scrollIntoView({ block: 'center', behavior: 'instant' })");
+		double top = top(sheet, "#intro-2");
 		this.day.callNext(1);
 		assertThat(sheet.locator("li.now .number")).hasText("1");
+		assertThat(sheet.locator("#intro-2")).hasAttribute("open", "");
+		assertThat(top(sheet, "#intro-2")).isCloseTo(top, within(1.5));
 		assertThat((Integer) sheet.evaluate("document.documentElement.scrollWidth")).isLessThanOrEqualTo(390);
 		Looks.expectAccessible(sheet);
+	}
+
+	private static double top(Page page, String selector) {
+		return page.locator(selector).boundingBox().y;
 	}
 
 	private Page stand(SegmentId segment) {

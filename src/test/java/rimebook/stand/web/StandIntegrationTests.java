@@ -298,12 +298,13 @@ class StandIntegrationTests {
 	void runningSheetIsSentAgainOnlyWhenItMoved() {
 		this.day.open(1);
 		Visitor announcer = Crew.visitor(this.context, Role.ANNOUNCER);
-		String live = announcer.open("/desk/sheet/" + segment()).document().select("#running").attr("hx-get");
+		String live = announcer.open("/desk/sheet/" + segment()).document().select("#live").attr("data-part");
+		live += "&seen=" + announcer.open("/desk/sheet/" + segment()).document().select("#live").attr("data-seen");
 		assertThat(announcer.json("GET", live, "").statusCode()).isEqualTo(204);
 		this.day.callNext(1);
 		HttpResponse<String> moved = announcer.json("GET", live, "");
 		assertThat(moved.statusCode()).isEqualTo(200);
-		assertThat(Jsoup.parse(moved.body()).select("body > *").eachAttr("id")).containsExactly("running");
+		assertThat(Jsoup.parse(moved.body()).select("body > *").eachAttr("id")).containsExactly("live");
 		assertThat(moved.body()).contains("on the ice");
 	}
 
