@@ -222,7 +222,8 @@ class PublicPagesIntegrationTests {
 		this.visitor.watch(this.stage);
 		String board = this.visitor.get("/follow/fjord-days/board").body();
 		assertThat(board.split("class=\"turn\"", -1)).hasSizeGreaterThan(3);
-		assertThat(board).contains("The next team is called soon.", "No. 11");
+		assertThat(board).contains("The next team is called soon.", "No. 11", "Next<", "After that<")
+			.doesNotContain("On the ice now");
 		assertThat(this.visitor.get("/follow/fjord-days/board/standing").body()).contains("1.", "Alder");
 		assertThat(this.visitor.get("/follow/fjord-days/board/timetable").body())
 			.contains("No timetable is published yet.");
