@@ -130,9 +130,19 @@ class CommentaryController {
 			show(pass, competition, asked, request, response);
 		}
 		catch (CommentaryLinks.LinkRefused ex) {
-			LinkCookie.take(request, response);
+			if (!isPart(request)) {
+				LinkCookie.take(request, response);
+			}
 			refuse(ex.standing(), request, response);
 		}
+	}
+
+	/**
+	 * An open page asks for its moving part and, where that is refused, for itself: only
+	 * then the device forgets the link, so that the page can say why it opens nothing.
+	 */
+	private static boolean isPart(HttpServletRequest request) {
+		return "live".equals(request.getParameter("part"));
 	}
 
 	/** The competition of a link, {@code null} while it is only planned. */
@@ -147,7 +157,7 @@ class CommentaryController {
 
 	private void show(CommentaryLinks.Pass pass, CompetitionView competition, @Nullable SegmentId asked,
 			HttpServletRequest request, HttpServletResponse response) throws IOException {
-		if ("live".equals(request.getParameter("part"))) {
+		if (isPart(request)) {
 			PageLanguage language = PageLanguage.of(request);
 			this.pages.part(request, response,
 					new CommentaryPages.PartKey(competition.slug(), (asked != null) ? asked.toString() : "",

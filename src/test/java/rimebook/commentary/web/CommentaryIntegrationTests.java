@@ -88,6 +88,7 @@ class CommentaryIntegrationTests {
 		assertThat(referee.open(desk).text()).contains("first opened");
 
 		referee.open(desk).submit("form[action$=/revocation]", Map.of());
+		assertThat(commentator.bytes("/commentary?part=live").statusCode()).as("the open page").isEqualTo(410);
 		Visitor.Page shut = commentator.open("/commentary");
 		assertThat(shut.status()).isEqualTo(410);
 		assertThat(shut.text()).contains("This link was shut.", "Ask the referee of the competition");
