@@ -5,8 +5,6 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -126,7 +124,7 @@ public final class Crowd {
 		Thread crew = new Thread(this::judge, "crew");
 		crew.setDaemon(true);
 		crew.start();
-		stepBack();
+		Loopback.stepBack();
 		try {
 			measure("nobody follows, cold", 0, 0, Math.min(60, seconds / 5));
 			this.pace = PACE;
@@ -138,17 +136,6 @@ public final class Crowd {
 			this.over = true;
 			this.service.close();
 		}
-	}
-
-	/**
-	 * The followers' own devices are no part of the service's machine: this thread, which
-	 * plays all of them, takes what the service leaves. The crew keeps its turn, its
-	 * thread is there already.
-	 */
-	private static void stepBack() throws Exception {
-		String thread = Files.readSymbolicLink(Path.of("/proc/thread-self")).getFileName().toString();
-		int code = new ProcessBuilder("renice", "-n", "19", "-p", thread).start().waitFor();
-		System.out.println((code == 0) ? "The crowd waits behind the service." : "The crowd takes its share of the cores.");
 	}
 
 	/** What a stream holds of the heap. */

@@ -91,7 +91,7 @@ public final class SmallCompetition {
 		SmallCompetition competition = new SmallCompetition(context, event.id());
 		if (last != CompetitionState.PLANNED) {
 			competition.move(CompetitionState.ENTRIES_OPEN);
-			competition.enter(teams);
+			competition.enter(1, teams);
 		}
 		List.of(CompetitionState.ENTRIES_CLOSED, CompetitionState.RUNNING)
 			.stream()
@@ -101,8 +101,29 @@ public final class SmallCompetition {
 		return competition;
 	}
 
-	private void enter(int teams) {
-		for (int i = 1; i <= teams; i++) {
+	/**
+	 * Build a running competition with these events, each of so many teams that have
+	 * their names to themselves, and with one referee and one accountant for all.
+	 */
+	public static List<SmallCompetition> running(ApplicationContext context, int teams, List<DraftEvent> drafts) {
+		Competitions competitions = context.getBean(Competitions.class);
+		CompetitionView made = competitions.create(CompetitionFixtures.aCompetition("Frost Days " + UUID.randomUUID()),
+				SECRETARY);
+		List<SmallCompetition> events = drafts.stream()
+			.map((draft) -> new SmallCompetition(context, competitions.addEvent(made.id(), draft, SECRETARY).id()))
+			.toList();
+		events.get(0).move(CompetitionState.ENTRIES_OPEN);
+		for (int i = 0; i < events.size(); i++) {
+			events.get(i).enter(1 + i * teams, (i + 1) * teams);
+			events.get(i).seatPanel(drafts.get(i).judging().judges());
+		}
+		events.get(0).move(CompetitionState.ENTRIES_CLOSED);
+		events.get(0).move(CompetitionState.RUNNING);
+		return events;
+	}
+
+	private void enter(int first, int last) {
+		for (int i = first; i <= last; i++) {
 			this.context.getBean(Entries.class)
 				.enter(new EnterTeam(this.event, "Club " + i, "Town " + i, "Team " + i, "", ""), SECRETARY);
 		}
