@@ -10,6 +10,8 @@ import org.springframework.core.annotation.Order;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.XXssConfig;
 import org.springframework.security.config.annotation.web.configurers.SessionManagementConfigurer.SessionFixationConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.config.observation.SecurityObservationSettings;
@@ -40,6 +42,26 @@ import rimebook.pages.ContentPolicy;
  */
 @Configuration(proxyBeanMethods = false)
 public class SecurityConfiguration {
+
+	/**
+	 * Files of pages. What is said of documents alone is left out: at a dozen files it
+	 * would be a twentieth of all that a first look at a page brings over the line.
+	 */
+	@Bean
+	@Order(0)
+	SecurityFilterChain fileDoor(HttpSecurity http) {
+		return http.securityMatcher(
+				DoorValve.FILES.stream().map((path) -> path.endsWith("/") ? path + "**" : path).toArray(String[]::new))
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache(AbstractHttpConfigurer::disable)
+			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.authorizeHttpRequests(PathRules::into)
+			.headers((headers) -> headers
+				.contentSecurityPolicy((policy) -> policy.policyDirectives(ContentPolicy.DIRECTIVES))
+				.frameOptions(FrameOptionsConfig::disable)
+				.xssProtection(XXssConfig::disable))
+			.build();
+	}
 
 	/**
 	 * Programs: no session and so no CSRF token. The seat's cookie is SameSite=Strict,

@@ -44,7 +44,7 @@ async function stayAwake() {
 
 turn();
 window.setInterval(turn, 1000);
-document.addEventListener("htmx:afterSwap", turn);
+document.addEventListener("exchanged", turn);
 document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && stayAwake());
 stayAwake();
 sayWithoutNetwork();

@@ -52,5 +52,5 @@ function repeat() {
 
 const offer = () => document.querySelectorAll(".check").forEach((check) => (check.hidden = false));
 offer();
-document.addEventListener("htmx:afterSwap", offer);
+document.addEventListener("exchanged", offer);
 document.addEventListener("click", (event) => event.target.closest("#repeat-draw") && repeat());

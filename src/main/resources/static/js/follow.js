@@ -11,13 +11,19 @@ const known = {};
 let tries = 0;
 let within = 0;
 let anew = "";
+let asking = false;
+let wanted = false;
 
+const PATIENCE = 15000; // Of one fetch; what does not come is asked for again.
+
+const following = document.getElementById("following");
 const live = () => document.getElementById("live");
+const own = live().dataset.part;
 const seen = () => JSON.parse(live().dataset.seen);
 const isBehind = () => Object.entries(seen()).some(([id, moment]) => known[id] !== undefined && known[id] !== moment);
 
 function fetchAgain(delay) {
-	window.setTimeout(() => isBehind() && htmx.trigger(live(), "refetch"), delay);
+	window.setTimeout(() => isBehind() && refetch(), delay);
 }
 
 function moved(signal) {
@@ -28,31 +34,59 @@ function moved(signal) {
 	}
 }
 
-document.addEventListener("htmx:configRequest", (event) => {
+function address() {
 	const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
-	event.detail.parameters.moment = moments + (tries ? "-" + tries : "") + anew;
-});
+	return own + "&moment=" + encodeURIComponent(moments + (tries ? "-" + tries : "") + anew);
+}
 
-/*
- * What the reader opened stays open, focus stays where it was, what is being read stays where it is on the
- * screen, and a row that moved is seen to move. While something is selected nothing is exchanged at all.
- */
-let before = null;
+/* Only one at a time: what moves meanwhile is asked for when that has come. */
+async function refetch() {
+	if (asking) {
+		wanted = true;
+		return;
+	}
+	asking = true;
+	const part = await ask();
+	asking = false;
+	if (part) {
+		exchange(part);
+	}
+	else {
+		fetchAgain(3000 + 2000 * Math.random());
+	}
+	if (wanted) {
+		wanted = false;
+		refetch();
+	}
+}
+
+/* The part as it is now; null where it did not come. Nothing in a template runs, whatever came. */
+async function ask() {
+	try {
+		const answer = await fetch(address(), { signal: AbortSignal.timeout(Number(following.dataset.patience ?? PATIENCE)) });
+		const box = document.createElement("template");
+		box.innerHTML = answer.ok ? await answer.text() : "";
+		return box.content.getElementById("live");
+	}
+	catch {
+		return null;
+	}
+}
 
 /* What the page shows of the record is kept in this browser, as a witness. */
 const witness = () => live().querySelectorAll("[data-anchor]").forEach((line) => keep(line.dataset.anchor));
 witness();
 
-document.addEventListener("htmx:beforeSwap", (event) => {
-	if (event.detail.target !== live()) {
-		return;
-	}
+/*
+ * What the reader opened stays open, focus stays where it was, what is being read stays where it is on the
+ * screen, and a row that moved is seen to move. While something is selected nothing is exchanged at all.
+ */
+function exchange(part) {
 	if (isSelecting()) {
-		event.detail.shouldSwap = false;
 		held(true);
 		return;
 	}
-	before = {
+	const before = {
 		read: rowInView(),
 		open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
 		focus: focusPath(document.activeElement),
@@ -61,13 +95,8 @@ document.addEventListener("htmx:beforeSwap", (event) => {
 		heard: live().dataset.heard,
 		title: live().dataset.title,
 	};
-});
-
-document.addEventListener("htmx:afterSwap", () => {
+	live().replaceWith(part);
 	witness();
-	if (!before) {
-		return;
-	}
 	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
 	if (before.word) {
 		document.getElementById(before.word)?.showPopover();
@@ -81,12 +110,12 @@ document.addEventListener("htmx:afterSwap", () => {
 	if (before.title && live().dataset.title) {
 		document.title = document.title.replace(before.title, () => live().dataset.title);
 	}
-	before = null;
+	document.dispatchEvent(new Event("exchanged"));
 	if (isBehind() && tries < 20) {
 		tries++;
 		fetchAgain(1000);
 	}
-});
+}
 
 const held = (isHeld) => document.getElementById("held").toggleAttribute("hidden", !isHeld);
 
@@ -146,10 +175,6 @@ function move(tops) {
 
 /* Say so when the connection is gone, and no longer than it is. */
 const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
-const failures = ["htmx:sendError", "htmx:responseError", "htmx:timeout"];
-failures.forEach((failure) => document.addEventListener(failure, () => fetchAgain(3000 + 2000 * Math.random())));
-
-const following = document.getElementById("following");
 keepContact({
 	signals: following.dataset.signals,
 	moments: following.dataset.signals.replace(/signals$/, "moments"),
@@ -159,6 +184,6 @@ keepContact({
 	alive: (milliseconds) => (within = milliseconds),
 	silent: () => {
 		anew = "~" + Date.now();
-		htmx.trigger(live(), "refetch");
+		refetch();
 	},
 });

@@ -48,7 +48,7 @@ async function lay() {
 
 if (field) {
 	field.addEventListener("input", narrow);
-	document.addEventListener("htmx:afterSwap", narrow);
+	document.addEventListener("exchanged", narrow);
 }
 if (button) {
 	const { competition, entry } = button.dataset;
@@ -58,5 +58,5 @@ if (button) {
 }
 if (shelf) {
 	lay();
-	document.addEventListener("htmx:afterSwap", lay);
+	document.addEventListener("exchanged", lay);
 }

@@ -400,7 +400,7 @@ class LivePagesBrowserTests {
 		Page page = this.screens.screen(width, 500);
 		page.clock().install();
 		page.navigate("http://localhost:" + proxy.port() + path);
-		page.evaluate("htmx.config.timeout = 1000");
+		page.evaluate("document.getElementById('following').dataset.patience = 1000");
 		return page;
 	}
 
