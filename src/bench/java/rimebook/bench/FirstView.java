@@ -153,13 +153,15 @@ public final class FirstView {
 			note(what + "largest part drawn after, ms", number(page, "window.largest"));
 			note(what + "moved", number(page, "window.moved"));
 			if (inFull) {
-				System.out.println(what + "bytes of each answer:");
-				line.answers.forEach((answer) -> System.out.printf("  %7d %s%n", answer.bytes(), answer.path()));
+				line.print(what + "first view");
 			}
 			line.answers.clear();
-			page.reload();
+			page.navigate(address(event));
 			page.waitForTimeout(LOOK);
 			note(what + "opened again, KiB", line.bytes() / 1024.0);
+			if (inFull) {
+				line.print(what + "opened again");
+			}
 		}
 	}
 
@@ -236,6 +238,11 @@ public final class FirstView {
 
 		private static String id(JsonObject event) {
 			return event.get("requestId").getAsString();
+		}
+
+		void print(String what) {
+			System.out.println(what + ", bytes of each answer:");
+			this.answers.forEach((answer) -> System.out.printf("  %7d %s%n", answer.bytes(), answer.path()));
 		}
 
 		long bytes() {

@@ -75,7 +75,25 @@ class PageRenderer {
 	}
 
 	private Rendition render(String template, Set<String> part, IContext context) {
-		return Rendition.of("text/html;charset=UTF-8", this.engine.process(template, part, context));
+		return Rendition.of("text/html;charset=UTF-8", withoutMargins(this.engine.process(template, part, context)));
+	}
+
+	/**
+	 * Leave out what begins a line and lines with nothing on them: of the many that a
+	 * template repeats for each mark a twentieth of the compressed bytes is made.
+	 */
+	static String withoutMargins(String page) {
+		StringBuilder lines = new StringBuilder(page.length());
+		boolean begun = false;
+		for (int i = 0; i < page.length(); i++) {
+			char letter = page.charAt(i);
+			boolean margin = letter == ' ' || letter == '\t' || letter == '\n';
+			if (begun || !margin) {
+				lines.append(letter);
+			}
+			begun = letter != '\n' && (begun || !margin);
+		}
+		return lines.toString();
 	}
 
 }
