@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 
 import org.jsoup.nodes.Element;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -277,8 +278,8 @@ public final class WholeDay {
 		for (Role role : List.of(Role.REFEREE, Role.ACCOUNTANT)) {
 			this.desk.act(role, results + "/signature?signatory=" + role, "form[action$=/signature]", Map.of("password", Crew.PASSWORD));
 		}
-		JsonNode signed = DayDesk.read(this.desk.send("GET", event.data(segment), "", "")).get("standing");
-		expect(signed.get("state").asString().equalsIgnoreCase("official"), event.title(segment) + " is not official");
+		JsonNode signed = published(event.data(segment), (standing) -> standing.path("state").asString("").equalsIgnoreCase("official"));
+		expect(signed.path("state").asString("").equalsIgnoreCase("official"), event.title(segment) + " is not official");
 		count("results signed");
 	}
 
@@ -310,30 +311,39 @@ public final class WholeDay {
 	}
 
 	/**
-	 * Compare what is published with what it should be: at once at a node, and after a
-	 * moment where the other one has to hear of it first.
+	 * Compare what is published with what it should be.
 	 * @return the number of the version that was published
 	 */
 	private int compare(String what, String path, Map<String, Integer> expected) throws InterruptedException {
-		Map<String, Integer> places = new HashMap<>();
-		int version = 0;
-		for (int look = 0; look < 25 && !places.equals(expected); look++) {
-			TimeUnit.MILLISECONDS.sleep((look > 0) ? 200 : 0);
-			places.clear();
-			JsonNode standing = DayDesk.read(this.desk.send("GET", path, "", "")).get("standing");
-			if (standing != null && !standing.isNull()) {
-				version = standing.get("version").asInt();
-				standing.get("rows").forEach((row) -> {
-					if (!row.get("place").isNull()) {
-						places.put(row.get("team").asString(), row.get("place").asInt());
-					}
-				});
-			}
-		}
+		JsonNode standing = published(path, (newest) -> places(newest).equals(expected));
 		this.compared += expected.size();
-		expect(places.equals(expected), what + ", version " + version + ": published " + new TreeMap<>(places) + " instead of "
-				+ new TreeMap<>(expected));
+		int version = standing.path("version").asInt(0);
+		expect(places(standing).equals(expected), what + ", version " + version + ": published " + new TreeMap<>(places(standing))
+				+ " instead of " + new TreeMap<>(expected));
 		return version;
+	}
+
+	private static Map<String, Integer> places(JsonNode standing) {
+		Map<String, Integer> places = new HashMap<>();
+		standing.path("rows").forEach((row) -> {
+			if (!row.get("place").isNull()) {
+				places.put(row.get("team").asString(), row.get("place").asInt());
+			}
+		});
+		return places;
+	}
+
+	/**
+	 * Look at a standing until it is as wanted, for five seconds at most: a proxy may keep the
+	 * one before for a second, and the other node has to hear of the new one.
+	 */
+	private JsonNode published(String path, Predicate<JsonNode> wanted) throws InterruptedException {
+		JsonNode standing = DayDesk.read(this.desk.send("GET", path, "", "")).path("standing");
+		for (int look = 0; look < 25 && !wanted.test(standing); look++) {
+			TimeUnit.MILLISECONDS.sleep(200);
+			standing = DayDesk.read(this.desk.send("GET", path, "", "")).path("standing");
+		}
+		return standing;
 	}
 
 	private void expect(boolean holds, String otherwise) {
