@@ -105,6 +105,12 @@ class DoorConfiguration {
 
 		private static final int CREW_CONNECTIONS = 1000;
 
+		/**
+		 * How many may wait to be let in: as many as Linux lets (net.core.somaxconn). Who
+		 * is turned away there knocks again after a whole second.
+		 */
+		private static final int KNOCKING = 4096;
+
 		private static final long SWEEP = 250;
 
 		private final DoorSettings settings;
