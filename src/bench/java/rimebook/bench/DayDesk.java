@@ -87,7 +87,7 @@ final class DayDesk {
 		return this.cards;
 	}
 
-	/** How many requests had to be sent again. */
+	/** How many requests of the crew had to be sent again. */
 	int turnedAway() {
 		return this.turnedAway.get();
 	}
@@ -186,7 +186,13 @@ final class DayDesk {
 			catch (IOException ex) {
 				System.out.println(path + ": " + ex);
 			}
-			rest();
+			if (token.isEmpty() && method.equals("GET")) {
+				// Asked as anybody, of whom there is a crowd.
+				TimeUnit.MILLISECONDS.sleep(300);
+			}
+			else {
+				rest();
+			}
 		}
 	}
 

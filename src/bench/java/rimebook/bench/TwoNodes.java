@@ -269,7 +269,7 @@ public final class TwoNodes {
 				Matcher told = RETRY.matcher(heard);
 				this.retry = told.find() ? Integer.parseInt(told.group(1)) : this.retry;
 				if (heard.contains("event-stream")) {
-					hear(heard);
+					hear(heard, true);
 				}
 			}, (answer) -> {
 				if (answer.isEmpty() || answer.contains("event-stream")) {
@@ -286,7 +286,7 @@ public final class TwoNodes {
 			this.crowd.get(TwoNodes.this.competition + "/moments", "Connection: close\r\n", (heard) -> {
 			}, (answer) -> {
 				if (answer.startsWith("HTTP/1.1 200")) {
-					hear(answer);
+					hear(answer, false);
 				}
 				else {
 					note(answer, "moments");
@@ -307,18 +307,21 @@ public final class TwoNodes {
 			TwoNodes.this.inVain.add(what + " " + (status.find() ? status.group(1) : "broken"));
 		}
 
-		private void hear(String text) {
+		/**
+		 * @param told whether it came by a stream: whoever found no place for one polls
+		 */
+		private void hear(String text, boolean told) {
 			long now = System.nanoTime();
 			this.silence = Math.max(this.silence, now - this.heardAt);
 			this.heardAt = now;
-			Matcher told = VERSION.matcher(text);
-			while (told.find()) {
-				int said = Integer.parseInt(told.group(1));
+			Matcher versions = VERSION.matcher(text);
+			while (versions.find()) {
+				int said = Integer.parseInt(versions.group(1));
 				if (said > this.known) {
 					this.known = said;
 					if (said == TwoNodes.this.version) {
 						this.delays.add(now - TwoNodes.this.closedAt);
-						if (this.streams) {
+						if (told) {
 							TwoNodes.this.heard.computeIfAbsent(said, (version) -> new long[] { now, now })[1] = now;
 						}
 					}
