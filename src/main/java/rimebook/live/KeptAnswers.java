@@ -25,6 +25,10 @@ class KeptAnswers {
 			"Permissions-Policy", ContentPolicy.FORBIDDEN_DEVICES, "X-Content-Type-Options", "nosniff",
 			"X-Frame-Options", "DENY", "X-XSS-Protection", "0", "Referrer-Policy", "same-origin");
 
+	/** A part is exchanged in a page and is no document of its own. */
+	private static final Map<String, String> OF_A_PART = Map.of("Content-Security-Policy", ContentPolicy.DIRECTIVES,
+			"X-Content-Type-Options", "nosniff");
+
 	private final RenditionCache renditions;
 
 	private final PollPace pace;
@@ -59,11 +63,18 @@ class KeptAnswers {
 	}
 
 	private static void protect(HttpServletRequest request, HttpServletResponse response) {
-		PROTECTION.forEach(response::setHeader);
+		boolean part = RenditionKey.of(request).part();
+		protection(part).forEach(response::setHeader);
 		if (request.isSecure()) {
 			response.setHeader("Strict-Transport-Security", "max-age=31536000 ; includeSubDomains");
-			response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
+			if (!part) {
+				response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
+			}
 		}
+	}
+
+	private static Map<String, String> protection(boolean part) {
+		return part ? OF_A_PART : PROTECTION;
 	}
 
 	/** The same for what asks at the door, as far as it is at hand. */
@@ -73,7 +84,7 @@ class KeptAnswers {
 		if (key == null || kept == null) {
 			return null;
 		}
-		return Answer.with(kept, asked, PROTECTION, key.isPoll() ? this.pace.lines() : "", key.isPoll());
+		return Answer.with(kept, asked, protection(key.part()), key.isPoll() ? this.pace.lines() : "", key.isPoll());
 	}
 
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 import rimebook.competition.CompetitionView;
+import rimebook.competition.EventView;
 import rimebook.live.pictures.Bands;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
@@ -26,6 +27,11 @@ class PageWords extends Figures {
 	/** The words of the trade that a standing uses. */
 	public List<String> terms(Standing standing) {
 		return TradeWords.of(standing);
+	}
+
+	/** Those that a standing of an event can use, there may be none yet. */
+	public List<String> termsOf(EventView event, boolean combined) {
+		return TradeWords.of(event.judging().method(), combined);
 	}
 
 	/** All of them. */

@@ -24,13 +24,17 @@ final class TradeWords {
 
 	/** Those that a standing uses. */
 	static List<String> of(Standing standing) {
-		boolean combined = !standing.segments().isEmpty();
-		if (standing.isByPoints()) {
+		return of(standing.judgedBy(), !standing.segments().isEmpty());
+	}
+
+	/** Those that standings of such an event use. */
+	static List<String> of(JudgingMethod method, boolean combined) {
+		if (method.isPoints()) {
 			return joined(List.of(combined ? List.of() : POINTS, ALWAYS));
 		}
-		String method = standing.judgedBy().equals(JudgingMethod.MAJORITY) ? "majority" : "one-by-one";
+		String places = method.equals(JudgingMethod.MAJORITY) ? "majority" : "one-by-one";
 		return joined(
-				combined ? List.of(List.of(method, "factored"), ALWAYS) : List.of(PLACES, List.of(method), ALWAYS));
+				combined ? List.of(List.of(places, "factored"), ALWAYS) : List.of(PLACES, List.of(places), ALWAYS));
 	}
 
 	/** The word that a figure of a standing is; empty where it is none. */

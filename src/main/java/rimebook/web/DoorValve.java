@@ -156,7 +156,8 @@ class DoorValve extends ValveBase {
 		return this.crew.test(request) ? null : this.newcomers;
 	}
 
-	private static boolean fits(String path, List<String> beginnings) {
+	/** Tell whether a path begins with one of these. */
+	static boolean fits(String path, List<String> beginnings) {
 		return beginnings.stream().anyMatch(path::startsWith);
 	}
 

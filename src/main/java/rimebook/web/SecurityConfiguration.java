@@ -44,14 +44,14 @@ import rimebook.pages.ContentPolicy;
 public class SecurityConfiguration {
 
 	/**
-	 * Files of pages. What is said of documents alone is left out: at a dozen files it
-	 * would be a twentieth of all that a first look at a page brings over the line.
+	 * Files of pages, and parts that are exchanged in a page. What is said of documents
+	 * alone is left out: at a dozen files it would be a twentieth of all that a first
+	 * look at a page brings over the line.
 	 */
 	@Bean
 	@Order(0)
 	SecurityFilterChain fileDoor(HttpSecurity http) {
-		return http.securityMatcher(
-				DoorValve.FILES.stream().map((path) -> path.endsWith("/") ? path + "**" : path).toArray(String[]::new))
+		return http.securityMatcher(SecurityConfiguration::isPiece)
 			.csrf(AbstractHttpConfigurer::disable)
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
@@ -61,6 +61,12 @@ public class SecurityConfiguration {
 				.frameOptions(FrameOptionsConfig::disable)
 				.xssProtection(XXssConfig::disable))
 			.build();
+	}
+
+	private static boolean isPiece(HttpServletRequest request) {
+		String path = request.getRequestURI().substring(request.getContextPath().length());
+		return DoorValve.fits(path, DoorValve.FILES)
+				|| path.startsWith("/follow/") && "live".equals(request.getParameter("part"));
 	}
 
 	/**

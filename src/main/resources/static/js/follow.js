@@ -60,13 +60,11 @@ async function refetch() {
 	}
 }
 
-/* The part as it is now; null where it did not come. Nothing in a template runs, whatever came. */
+/* The part as it is now; null where it did not come. Nothing runs in a document that is only parsed. */
 async function ask() {
 	try {
 		const answer = await fetch(address(), { signal: AbortSignal.timeout(Number(following.dataset.patience ?? PATIENCE)) });
-		const box = document.createElement("template");
-		box.innerHTML = answer.ok ? await answer.text() : "";
-		return box.content.getElementById("live");
+		return answer.ok ? new DOMParser().parseFromString(await answer.text(), "text/html").getElementById("live") : null;
 	}
 	catch {
 		return null;
@@ -95,7 +93,7 @@ function exchange(part) {
 		heard: live().dataset.heard,
 		title: live().dataset.title,
 	};
-	live().replaceWith(part);
+	live().replaceWith(document.importNode(part, true));
 	witness();
 	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
 	if (before.word) {
