@@ -278,7 +278,7 @@ class FrontDoorIntegrationTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "/", "/sign-in", "/judge", "/desk", "/api/nowhere", "/css/rimebook.css" })
+	@ValueSource(strings = { "/", "/sign-in", "/judge", "/desk", "/api/nowhere" })
 	void everyAnswerForbidsDevicesAndForeignWindows(String path) throws Exception {
 		HttpHeaders headers = send(overHttps(path)).headers();
 		assertThat(headers.firstValue("permissions-policy").orElseThrow()).contains("camera=()", "microphone=()",
@@ -287,6 +287,18 @@ class FrontDoorIntegrationTests {
 		assertThat(get(path).headers().firstValue("cross-origin-opener-policy")).as("without TLS it is not heeded")
 			.isEmpty();
 		assertThat(headers.firstValue("content-security-policy").orElseThrow()).contains("frame-ancestors 'none'");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/css/rimebook.css", "/js/follow.js", "/img/rimebook.svg", "/css/none.css",
+			"/follow/nowhere?part=live" })
+	void filesAndPartsSayWhatConcernsNoDocumentAlone(String path) throws Exception {
+		HttpHeaders headers = send(overHttps(path)).headers();
+		assertThat(headers.firstValue("content-security-policy").orElseThrow()).contains("frame-ancestors 'none'");
+		assertThat(headers.firstValue("x-content-type-options")).hasValue("nosniff");
+		assertThat(headers.firstValue("strict-transport-security")).isPresent();
+		assertThat(headers.firstValue("permissions-policy")).isEmpty();
+		assertThat(headers.allValues("set-cookie")).isEmpty();
 	}
 
 	private void age(Duration time) {
