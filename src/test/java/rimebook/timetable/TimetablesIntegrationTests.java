@@ -22,6 +22,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import rimebook.accounts.Role;
 import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionId;
+import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -66,6 +67,9 @@ class TimetablesIntegrationTests {
 
 	@Autowired
 	private TimetableLetters letters;
+
+	@Autowired
+	private Entries entries;
 
 	@Autowired
 	private JdbcClient database;
@@ -400,6 +404,12 @@ class TimetablesIntegrationTests {
 					+ path.replace("/", "/segments/").replace("/segments/order", "/order"))
 			.body(), StandardCharsets.UTF_8);
 		assertThat(data).contains("\"entry\":\"" + team.id() + "\",\"planned\":\"" + at + "\"");
+		assertThat(anybody.open(follow + "/" + path).document().select(".starts .start-time"))
+			.hasSameSizeAs(this.day.entries());
+		this.entries.withdraw(team.id(), team.version(), "Injury", REFEREE);
+		assertThat(anybody.open(follow + "/" + path).document().select(".starts li:has(.start-time) .name").eachText())
+			.hasSize(this.day.entries().size() - 1)
+			.doesNotContain(team.team().name());
 	}
 
 	@Test
