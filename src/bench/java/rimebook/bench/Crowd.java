@@ -288,7 +288,8 @@ public final class Crowd {
 
 		void look() {
 			String known = this.tag.isEmpty() ? "" : "If-None-Match: " + this.tag + "\r\n";
-			this.crowd.get(Crowd.this.competition + "/moments", known, (heard) -> {
+			// The service ends it by itself, what stands before two nodes does not.
+			this.crowd.get(Crowd.this.competition + "/moments", known + "Connection: close\r\n", (heard) -> {
 			}, this::seen);
 		}
 

@@ -117,14 +117,20 @@ public final class ServiceProcess implements AutoCloseable {
 		if (this.process == null) {
 			throw new IllegalStateException("The service is not up");
 		}
-		Process asked = new ProcessBuilder("jcmd", Long.toString(this.process.pid()), "GC.class_histogram").start();
+		Process asks = this.process;
+		Process asked = new ProcessBuilder("jcmd", Long.toString(asks.pid()), "GC.class_histogram")
+			.redirectErrorStream(true)
+			.start();
 		try (BufferedReader lines = asked.inputReader()) {
-			return lines.lines()
+			List<String> said = lines.lines().toList();
+			return said.stream()
 				.filter((line) -> line.startsWith("Total"))
 				.map((line) -> line.trim().split("\\s+"))
 				.mapToLong((words) -> Long.parseLong(words[2]))
 				.findFirst()
-				.orElseThrow();
+				.orElseThrow(() -> new IOException(
+						"jcmd said of " + (asks.isAlive() ? "a service that is up: " : "one that has ended: ")
+								+ said.stream().limit(5).toList()));
 		}
 	}
 
