@@ -47,6 +47,7 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -457,7 +458,7 @@ class PointsSegmentIntegrationTests {
 		this.context.getBean(Amendments.class)
 			.apply(StatusCorrection.StatusAmendment.on(this.day.performances(1).get(0).id(),
 					PerformanceStatus.DISQUALIFIED), new StatusCorrection.StatusAmendment(PerformanceStatus.CLOSED),
-					new Amending.Approval("As the rule says.", "by two", SmallCompetition.REFEREE));
+					new Amending.Approval("As the rule says.", Sentence.said("by two"), SmallCompetition.REFEREE));
 		JsonNode rows = api(segments(1)).get("standing").get("rows");
 		assertThat(rows.get(0).get("team").asString()).isEqualTo(second.entry());
 		assertThat(rows.get(0).get("place").asInt()).isEqualTo(1);

@@ -133,8 +133,8 @@ final class Feed {
 
 		static VersionItem of(ResultVersion version) {
 			return new VersionItem(version.number(), version.state().name(), version.cause().name(),
-					PublicNote.of(version), version.publishedAt(), version.fingerprint(), version.standing().skated(),
-					version.standing().starters());
+					PublicNote.of(version).english(), version.publishedAt(), version.fingerprint(),
+					version.standing().skated(), version.standing().starters());
 		}
 
 	}
@@ -181,7 +181,7 @@ final class Feed {
 		static StandingBody of(ResultVersion version, @Nullable Anchor anchor) {
 			Standing standing = version.standing();
 			return new StandingBody(version.number(), version.state().name(), version.cause().name(),
-					PublicNote.of(version), version.publishedAt(), version.fingerprint(), standing.rulebook(),
+					PublicNote.of(version).english(), version.publishedAt(), version.fingerprint(), standing.rulebook(),
 					standing.ruleSet().english(), standing.method(), standing.judges(), standing.skated(),
 					standing.starters(), standing.firstMark(), standing.secondMark(),
 					standing.segments().stream().map(ColumnBody::of).toList(),

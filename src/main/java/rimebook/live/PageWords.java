@@ -11,6 +11,7 @@ import rimebook.live.pictures.Bands;
 import rimebook.published.Standing;
 import rimebook.results.ResultVersion;
 import rimebook.wording.Figures;
+import rimebook.wording.Sentence;
 
 /** Writes what a public page says beside figures, places and times. */
 class PageWords extends Figures {
@@ -58,7 +59,7 @@ class PageWords extends Figures {
 	 * What a version says about itself to everybody. Why a team withdrew is not
 	 * everybody's business; what was corrected is.
 	 */
-	public String note(ResultVersion version) {
+	public Sentence note(ResultVersion version) {
 		return PublicNote.of(version);
 	}
 

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Set;
 
 import rimebook.results.ResultVersion;
+import rimebook.wording.Sentence;
 
 /**
  * What of a version's note is for everybody: corrections, but nothing about a team's
@@ -17,8 +18,8 @@ final class PublicNote {
 	private PublicNote() {
 	}
 
-	static String of(ResultVersion version) {
-		return FOR_EVERYBODY.contains(version.cause()) ? version.note() : "";
+	static Sentence of(ResultVersion version) {
+		return FOR_EVERYBODY.contains(version.cause()) ? version.said() : Sentence.NONE;
 	}
 
 }

@@ -146,7 +146,7 @@ final class PublicTable {
 		PublicTable table = of("version", "state", "cause", "note", "published_at", "skated", "starters",
 				"fingerprint");
 		versions.forEach((version) -> table.add(text(version.number()), word(version.state().name()),
-				word(version.cause().name()), PublicNote.of(version), version.publishedAt().toString(),
+				word(version.cause().name()), PublicNote.of(version).english(), version.publishedAt().toString(),
 				text(version.standing().skated()), text(version.standing().starters()), version.fingerprint()));
 		return table;
 	}

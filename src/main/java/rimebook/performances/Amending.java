@@ -52,14 +52,14 @@ public interface Amending<A extends Amendment> {
 	 * That two officials want it so.
 	 *
 	 * @param reason why
-	 * @param names who proposed and who approved it, in words
+	 * @param names who proposed and who approved it
 	 * @param actor who approved it
 	 */
-	record Approval(String reason, String names, Actor actor) {
+	record Approval(String reason, Sentence names, Actor actor) {
 
 		/** The reason with both names, as it stands on the new version of the result. */
-		public String reasonWithNames() {
-			return this.reason + " (" + this.names + ")";
+		public Sentence reasonWithNames() {
+			return Sentence.of("note.named", this.reason, this.names);
 		}
 
 	}

@@ -3,6 +3,7 @@ package rimebook.performances;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.panels.SeatId;
+import rimebook.wording.Sentence;
 
 /**
  * What stands in one place of a card, of a list, or of how a team came through, when two
@@ -13,11 +14,24 @@ import rimebook.panels.SeatId;
  */
 public interface Amendment {
 
-	/** The place in words: "element 3", "Composition"; empty for a card as a whole. */
-	String place();
+	/**
+	 * The place in words: "element 3", "Composition"; {@link Sentence#NONE} for a card as
+	 * a whole.
+	 */
+	Sentence spokenPlace();
 
 	/** What stands there, in words. */
-	String words();
+	Sentence spoken();
+
+	/** The place in English, as on the record; empty for a card as a whole. */
+	default String place() {
+		return spokenPlace().english();
+	}
+
+	/** What stands there, in English, as on the record. */
+	default String words() {
+		return spoken().english();
+	}
 
 	/**
 	 * The list that the place is on, in words; empty for a card, or where there is none.

@@ -4,6 +4,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.AuditedEvent;
+import rimebook.wording.Sentence;
 
 /**
  * Something that happened to a performance or its segment, published within the
@@ -23,9 +24,10 @@ public sealed interface PerformanceEvent extends AuditedEvent {
 	 * Two officials corrected a closed card: a new standing is due.
 	 *
 	 * @param entry whose performance it is
-	 * @param words which judge's marks became which, for the new standing's note
+	 * @param said which judge's marks became which, for the new standing's note
+	 * @param because why, and by whom
 	 */
-	record CardCorrected(PerformanceId performance, SegmentId segment, EntryId entry, String words,
+	record CardCorrected(PerformanceId performance, SegmentId segment, EntryId entry, Sentence said, Sentence because,
 			AuditedChange change) implements PerformanceEvent {
 
 		/**
@@ -34,20 +36,26 @@ public sealed interface PerformanceEvent extends AuditedEvent {
 		 */
 		public static CardCorrected of(PerformanceView performance, String action, Words words,
 				Amending.Approval approval) {
+			Sentence because = approval.reasonWithNames();
 			return new CardCorrected(performance.id(), performance.segment(), performance.entry(),
-					words.place() + words.before() + " became " + words.after(),
+					Sentence.of("note.corrected", words.place(), words.before(), words.after()), because,
 					AuditedChange.of(approval.actor(), "performance", performance.id(), action)
-						.from(words.place() + words.before(), words.place() + words.after())
-						.because(approval.reasonWithNames()));
+						.from(words.there(words.before()), words.there(words.after()))
+						.because(because.english()));
 		}
 
 		/**
 		 * What became what.
 		 *
-		 * @param place whose card and which line of it, up to the colon and the blank
-		 * after it
+		 * @param place whose card, and which line of it; or which line of what the
+		 * technical panel sent
 		 */
-		public record Words(String place, String before, String after) {
+		public record Words(Sentence place, Sentence before, Sentence after) {
+
+			private String there(Sentence value) {
+				return this.place.english() + ": " + value.english();
+			}
+
 		}
 
 	}
@@ -112,21 +120,21 @@ public sealed interface PerformanceEvent extends AuditedEvent {
 	 * reason, which may be somebody's health
 	 */
 	record StatusCorrected(PerformanceId performance, SegmentId segment, EntryId entry, PerformanceStatus status,
-			String words, AuditedChange change) implements PerformanceEvent {
+			Sentence said, AuditedChange change) implements PerformanceEvent {
 
 		/** Set the status of a performance and say so. */
 		static StatusCorrected of(Performance performance, PerformanceStatus next, AuditedChange change) {
-			String before = performance.status().inWords();
-			String after = next.inWords();
+			Sentence before = performance.status().spoken();
+			Sentence after = next.spoken();
 			performance.correct(next, change.reason());
 			return new StatusCorrected(performance.id(), performance.segment(), performance.entry(), next,
-					before + " became " + after, change.from(before, after));
+					Sentence.of("note.became", before, after), change.from(before.english(), after.english()));
 		}
 
 		/** The same, with those named who decided it. */
-		StatusCorrected by(String names) {
+		StatusCorrected by(Sentence names) {
 			return new StatusCorrected(this.performance, this.segment, this.entry, this.status,
-					this.words + " (" + names + ")", this.change);
+					Sentence.of("note.named", this.said, names), this.change);
 		}
 
 		/** The same where it follows from another change, which tells why and who. */

@@ -1,5 +1,9 @@
 package rimebook.performances;
 
+import java.util.Locale;
+
+import rimebook.wording.Sentence;
+
 /** Where a performance stands, and the moves that are legal from there. */
 public enum PerformanceStatus {
 
@@ -61,17 +65,8 @@ public enum PerformanceStatus {
 	}
 
 	/** How the team came through, in words: "marks count", "not finished". */
-	public String inWords() {
-		return switch (this) {
-			case CLOSED -> "marks count";
-			case WAITING -> "still to skate";
-			case ON_ICE -> "on the ice";
-			case REOPENED -> "cards open again";
-			case WITHDRAWN -> "withdrawn";
-			case NOT_FINISHED -> "not finished";
-			case DISQUALIFIED -> "disqualified";
-			case SET_ASIDE -> "set aside";
-		};
+	public Sentence spoken() {
+		return Sentence.of("note.status." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
 	}
 
 	/** Tell whether the team has no marks that count, and will have none. */

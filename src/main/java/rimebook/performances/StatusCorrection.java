@@ -171,13 +171,13 @@ public class StatusCorrection implements Amending<StatusCorrection.StatusAmendme
 		}
 
 		@Override
-		public String place() {
-			return "how the team came through";
+		public Sentence spokenPlace() {
+			return Sentence.of("note.place.status");
 		}
 
 		@Override
-		public String words() {
-			return this.status.inWords();
+		public Sentence spoken() {
+			return this.status.spoken();
 		}
 
 		@Override

@@ -75,9 +75,9 @@ class CardCorrection implements Amending<MarksAmendment> {
 		this.cards.requireMarksTaken(this.cards.eventOf(performance.segment()), corrected);
 		this.submissions.save(new CardSubmission(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,
 				corrected, new CardSubmission.Receipt(CardOrigin.CORRECTION, this.acts.now())));
-		String label = this.panels.seat(seat).label() + ": ";
 		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
-				new PerformanceEvent.CardCorrected.Words(label, expected.words(), change.amendment().words()),
+				new PerformanceEvent.CardCorrected.Words(this.panels.seat(seat).spoken(), expected.spoken(),
+						change.amendment().spoken()),
 				approval));
 	}
 

@@ -4,6 +4,7 @@ import rimebook.panels.SeatId;
 import rimebook.performances.Amendment;
 import rimebook.performances.PerformanceId;
 import rimebook.tabulation.CardMarks;
+import rimebook.wording.Sentence;
 
 /**
  * The two marks of a judge's card.
@@ -18,13 +19,14 @@ public record MarksAmendment(CardMarks marks) implements Amendment {
 	}
 
 	@Override
-	public String place() {
-		return "";
+	public Sentence spokenPlace() {
+		return Sentence.NONE;
 	}
 
 	@Override
-	public String words() {
-		return MarkWords.of(this.marks);
+	public Sentence spoken() {
+		return Sentence.of("note.two-marks", Sentence.of("figure.decimal", this.marks.first()),
+				Sentence.of("figure.decimal", this.marks.second()));
 	}
 
 }

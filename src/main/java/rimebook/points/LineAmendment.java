@@ -1,6 +1,7 @@
 package rimebook.points;
 
 import rimebook.performances.Amendment;
+import rimebook.wording.Sentence;
 
 /**
  * A grade or a mark on one judge's card.
@@ -21,13 +22,13 @@ public record LineAmendment(int element, String component, int value) implements
 	}
 
 	@Override
-	public String place() {
-		return line().words();
+	public Sentence spokenPlace() {
+		return line().spoken();
 	}
 
 	@Override
-	public String words() {
-		return line().words(this.value);
+	public Sentence spoken() {
+		return line().spoken(this.value);
 	}
 
 }

@@ -92,9 +92,9 @@ class PointsCorrection implements Amending<LineAmendment> {
 		this.cards.save(new PointsCard(this.acts.nextId(), performance.id(), seat, old.sequence() + 1,
 				new PointsCard.Given(list.sequence(), marks),
 				new PointsCard.Receipt(CardOrigin.CORRECTION, this.acts.now())));
-		String place = this.panels.seat(seat).label() + ", " + amendment.place() + ": ";
+		Sentence place = Sentence.of("note.place.on-card", this.panels.seat(seat).spoken(), amendment.spokenPlace());
 		this.acts.publish(PerformanceEvent.CardCorrected.of(performance, "card.corrected",
-				new PerformanceEvent.CardCorrected.Words(place, expected.words(), amendment.words()), approval));
+				new PerformanceEvent.CardCorrected.Words(place, expected.spoken(), amendment.spoken()), approval));
 	}
 
 	/** The card of a seat as it would be with that value. */

@@ -60,12 +60,22 @@ public record PointsLine(int element, String component) {
 
 	/** Write a value of this line: "+2", "7.25". */
 	public String words(int value) {
-		return isElement() ? PointsWords.grade(value) : PointsWords.of(value);
+		return spoken(value).english();
 	}
 
 	/** The line in words: "element 3", "Composition". */
 	public String words() {
-		return isElement() ? "element " + this.element : this.component;
+		return spoken().english();
+	}
+
+	/** Say a value of this line, in French and Finnish with a decimal comma. */
+	Sentence spoken(int value) {
+		return isElement() ? Sentence.said(PointsWords.grade(value)) : Sentence.of("figure.points", value);
+	}
+
+	/** Say the line. */
+	Sentence spoken() {
+		return isElement() ? Sentence.of("note.place.element", this.element) : Sentence.ofTrade(this.component);
 	}
 
 	/** Write so that {@link #parse} reads it. */

@@ -13,22 +13,6 @@ public sealed interface SheetAmendment extends Amendment {
 	/** Which one, from 1; for a further one the place that it takes. */
 	int number();
 
-	/** The place in a sentence: "element 3". */
-	Sentence spokenPlace();
-
-	/** What stands there, in a sentence. */
-	Sentence spoken();
-
-	@Override
-	default String place() {
-		return spokenPlace().english();
-	}
-
-	@Override
-	default String words() {
-		return spoken().english();
-	}
-
 	/** Whether it is put in beside what is there. */
 	boolean further();
 
@@ -73,16 +57,16 @@ public sealed interface SheetAmendment extends Amendment {
 
 		@Override
 		public Sentence spokenPlace() {
-			return Sentence.of(this.further ? "points.place.further-element" : "points.place.element", this.number);
+			return Sentence.of(this.further ? "note.place.further-element" : "note.place.element", this.number);
 		}
 
 		@Override
 		public Sentence spoken() {
 			if (this.code == null) {
-				return Sentence.of("points.nothing");
+				return Sentence.of("note.nothing");
 			}
 			return (this.worth == JudgedElement.ElementWorth.COUNTS) ? Sentence.said(this.code)
-					: Sentence.of("points.code-and-worth", this.code, this.worth.spoken());
+					: Sentence.of("note.code-and-worth", this.code, this.worth.spoken());
 		}
 
 	}
@@ -115,14 +99,14 @@ public sealed interface SheetAmendment extends Amendment {
 
 		@Override
 		public Sentence spokenPlace() {
-			return this.further ? Sentence.of("points.place.further-deduction")
-					: Sentence.of("points.place.deduction", this.number);
+			return this.further ? Sentence.of("note.place.further-deduction")
+					: Sentence.of("note.place.deduction", this.number);
 		}
 
 		@Override
 		public Sentence spoken() {
-			return (this.item == null) ? Sentence.of("points.nothing")
-					: Sentence.of("points.item-and-count", this.item, this.count);
+			return (this.item == null) ? Sentence.of("note.nothing")
+					: Sentence.of("note.item-and-count", this.item, this.count);
 		}
 
 	}

@@ -88,8 +88,8 @@ class SheetCorrection implements Amending<SheetAmendment> {
 		check(performance, amendment);
 		put(performance, amendment, approval.actor());
 		this.acts.publish(PerformanceEvent.CardCorrected.of(performance,
-				element ? "elements.corrected" : "deductions.corrected",
-				new PerformanceEvent.CardCorrected.Words(amendment.place() + ": ", expected.words(), amendment.words()),
+				element ? "elements.corrected" : "deductions.corrected", new PerformanceEvent.CardCorrected.Words(
+						amendment.spokenPlace(), expected.spoken(), amendment.spoken()),
 				approval));
 	}
 

@@ -162,8 +162,8 @@ public class Corrections {
 		return AuditedChange.of(actor, "correction", correction.id(), action);
 	}
 
-	private static String names(CorrectionView view) {
-		return "proposed by " + view.proposal().by() + ", approved by " + view.decision().by();
+	private static Sentence names(CorrectionView view) {
+		return Sentence.of("note.by-two", view.proposal().by(), view.decision().by());
 	}
 
 	/**

@@ -16,6 +16,7 @@ import rimebook.competition.SegmentId;
 import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
+import rimebook.shared.SentenceJson;
 import rimebook.wording.Sentence;
 
 /** A protest from its filing to its decision. */

@@ -9,6 +9,7 @@ import rimebook.entries.EntryEvent;
 import rimebook.entries.EntryId;
 import rimebook.published.Standing;
 import rimebook.tabulation.EntryStatus;
+import rimebook.wording.Sentence;
 
 /**
  * Publishes an event anew when a team leaves it or comes back between two segments, in
@@ -28,14 +29,14 @@ class EntryListener {
 	void on(EntryEvent.Withdrawn withdrawn) {
 		this.update.publishEvent(withdrawn.event(),
 				rows(withdrawn.entry(), (row) -> !row.has(EntryStatus.SKATED) && !row.waits()),
-				new VersionWriter.Publication(ResultVersion.Cause.STATUS, withdrawn.change().reason(),
+				new VersionWriter.Publication(ResultVersion.Cause.STATUS, Sentence.said(withdrawn.change().reason()),
 						withdrawn.change().actor()));
 	}
 
 	@EventListener
 	void on(EntryEvent.Reinstated back) {
 		this.update.publishEvent(back.event(), rows(back.entry(), (row) -> !row.has(EntryStatus.WITHDRAWN)),
-				new VersionWriter.Publication(ResultVersion.Cause.STATUS, back.change().reason(),
+				new VersionWriter.Publication(ResultVersion.Cause.STATUS, Sentence.said(back.change().reason()),
 						back.change().actor()));
 	}
 

@@ -54,7 +54,7 @@ public class ResultPublication {
 		requireComplete(segment);
 		result.post();
 		this.acts.publish(line(actor, segment, "result.posted").from("running", "posted"));
-		this.update.publish(held, ResultVersion.Cause.POSTED, "", actor);
+		this.update.publish(held, ResultVersion.Cause.POSTED, Sentence.NONE, actor);
 	}
 
 	private void requireComplete(SegmentId segment) {
@@ -95,7 +95,7 @@ public class ResultPublication {
 		this.acts.publish(line(actor, segment, "result.signed").from("not signed as " + signatory.code(),
 				"signed as " + signatory.code()));
 		if (result.isOfficial()) {
-			this.update.publish(held, ResultVersion.Cause.SIGNED, "", actor);
+			this.update.publish(held, ResultVersion.Cause.SIGNED, Sentence.NONE, actor);
 		}
 	}
 
@@ -111,7 +111,7 @@ public class ResultPublication {
 		String why = Required.text("reason", reason, 500);
 		result.reopen();
 		this.acts.publish(line(actor, segment, "result.reopened").from("official", "provisional").because(why));
-		this.update.publish(held, ResultVersion.Cause.REOPENED, why, actor);
+		this.update.publish(held, ResultVersion.Cause.REOPENED, Sentence.said(why), actor);
 	}
 
 	private static AuditedChange line(Actor actor, SegmentId segment, String action) {

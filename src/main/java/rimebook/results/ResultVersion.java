@@ -6,6 +6,7 @@ import java.util.UUID;
 import rimebook.published.Standing;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.AuditedEvent;
+import rimebook.wording.Sentence;
 
 /**
  * A published version of a standing; never changed.
@@ -37,8 +38,13 @@ public record ResultVersion(Key key, ResultState state, Reason reason, Instant p
 	}
 
 	/** What it says about itself beside its cause; may be empty. */
+	public Sentence said() {
+		return this.reason.said();
+	}
+
+	/** The same in English, as on the record. */
 	public String note() {
-		return this.reason.note();
+		return said().english();
 	}
 
 	/**
@@ -52,10 +58,10 @@ public record ResultVersion(Key key, ResultState state, Reason reason, Instant p
 	/**
 	 * Why a version was published.
 	 *
-	 * @param note what it says about itself beside its cause, such as what was corrected;
+	 * @param said what it says about itself beside its cause, such as what was corrected;
 	 * may be empty
 	 */
-	public record Reason(Cause cause, String note) {
+	public record Reason(Cause cause, Sentence said) {
 	}
 
 	/** How far a published version can be trusted to stay. */

@@ -3,14 +3,18 @@ package rimebook.results;
 import java.time.Instant;
 import java.util.UUID;
 
+import jakarta.persistence.Convert;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 import rimebook.published.Standing;
 import rimebook.shared.AppendedRow;
+import rimebook.shared.SentenceJson;
+import rimebook.wording.Sentence;
 
 /** A published version as stored: written once; the database refuses to change it. */
 @Entity
@@ -33,6 +37,10 @@ class ResultVersionRow extends AppendedRow {
 
 	private String note;
 
+	/** What the note says, for other languages; {@code null} where it is words alone. */
+	@Convert(converter = SentenceJson.class)
+	private @Nullable Sentence said;
+
 	private Instant publishedAt;
 
 	private String fingerprint;
@@ -52,15 +60,19 @@ class ResultVersionRow extends AppendedRow {
 		this.state = version.state();
 		this.cause = version.cause();
 		this.note = version.cause().lead() + version.note();
+		this.said = version.said().isAsItStands() ? null : version.said();
 		this.publishedAt = version.publishedAt();
 		this.fingerprint = version.fingerprint();
 		this.body = body;
 	}
 
 	/** What is stored is what the record says, which names the cause first. */
-	private String noteBesideCause() {
+	private Sentence saidBesideCause() {
+		if (this.said != null) {
+			return this.said;
+		}
 		String lead = this.cause.lead();
-		return this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note;
+		return Sentence.said(this.note.startsWith(lead) ? this.note.substring(lead.length()) : this.note);
 	}
 
 	String body() {
@@ -69,7 +81,7 @@ class ResultVersionRow extends AppendedRow {
 
 	ResultVersion with(Standing standing) {
 		return new ResultVersion(new ResultVersion.Key(this.scope, this.scopeId, this.number), this.state,
-				new ResultVersion.Reason(this.cause, noteBesideCause()), this.publishedAt, this.fingerprint, standing);
+				new ResultVersion.Reason(this.cause, saidBesideCause()), this.publishedAt, this.fingerprint, standing);
 	}
 
 }

@@ -15,6 +15,7 @@ import rimebook.performances.PerformanceStatus;
 import rimebook.performances.SegmentRun;
 import rimebook.performances.SkatingClock;
 import rimebook.shared.Actor;
+import rimebook.wording.Sentence;
 
 /**
  * Hears the run of a segment in the transaction of each act, so that a closed card
@@ -72,7 +73,7 @@ class SegmentRunListener {
 		HeldResult held = this.results.of(closed.segment());
 		held.result().leavesTheIce(entry(closed.performance()));
 		this.update.publish(held, closed.panel(), new VersionWriter.Publication(ResultVersion.Cause.CARDS_CLOSED,
-				closed.words(), closed.change().actor()));
+				Sentence.said(closed.words()), closed.change().actor()));
 	}
 
 	/** Nothing is published: the last version stays until the cards are closed again. */
@@ -87,7 +88,8 @@ class SegmentRunListener {
 		SegmentResult result = held.result();
 		result.change();
 		result.leavesTheIce(entry(ended.performance()));
-		this.update.publish(held, ResultVersion.Cause.STATUS, ended.change().reason(), ended.change().actor());
+		this.update.publish(held, ResultVersion.Cause.STATUS, Sentence.said(ended.change().reason()),
+				ended.change().actor());
 	}
 
 	@EventListener
@@ -95,7 +97,8 @@ class SegmentRunListener {
 		HeldResult held = this.results.of(changed.segment());
 		held.result().change();
 		if (this.update.hasStanding(changed.segment())) {
-			this.update.publish(held, ResultVersion.Cause.PANEL, changed.words(), changed.change().actor());
+			this.update.publish(held, ResultVersion.Cause.PANEL, Sentence.said(changed.words()),
+					changed.change().actor());
 		}
 	}
 
@@ -105,8 +108,8 @@ class SegmentRunListener {
 		EventView event = changed.event();
 		SegmentView segment = changed.segment();
 		if (segment != null) {
-			String note = changed.reason().isEmpty() ? segment.name() + " takes place after all."
-					: segment.name() + " is cancelled: " + changed.reason();
+			Sentence note = changed.reason().isEmpty() ? Sentence.of("note.takes-place", segment.name())
+					: Sentence.of("note.cancelled", segment.name(), changed.reason());
 			this.update.publishEvent(event, note, changed.change().actor());
 		}
 		event.segments().forEach((each) -> this.events.publishEvent(new IceChanged(each.id())));
@@ -121,7 +124,7 @@ class SegmentRunListener {
 			result.takesTheIce(corrected.entry());
 		}
 		String team = this.entries.entry(corrected.entry()).team().name();
-		this.update.publish(held, ResultVersion.Cause.CORRECTED, team + ", " + corrected.words() + ".",
+		this.update.publish(held, ResultVersion.Cause.CORRECTED, Sentence.of("note.status", team, corrected.said()),
 				corrected.change().actor());
 		this.events.publishEvent(new IceChanged(corrected.segment()));
 	}
@@ -137,7 +140,7 @@ class SegmentRunListener {
 		Actor actor = corrected.change().actor();
 		String team = this.entries.entry(corrected.entry()).team().name();
 		this.update.publish(held, ResultVersion.Cause.CORRECTED,
-				team + ", " + corrected.words() + ". " + corrected.change().reason(), actor);
+				Sentence.of("note.card", team, corrected.said(), corrected.because()), actor);
 	}
 
 }

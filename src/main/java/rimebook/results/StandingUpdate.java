@@ -60,7 +60,7 @@ class StandingUpdate {
 	 * @throws ConflictException {@code cards-reopened} while cards of the segment are
 	 * open again: what is public stays until they are closed
 	 */
-	void publish(HeldResult held, ResultVersion.Cause cause, String note, Actor actor) {
+	void publish(HeldResult held, ResultVersion.Cause cause, Sentence note, Actor actor) {
 		SegmentId segment = held.result().segment();
 		publish(held, this.drafts.now(segment, whole(segment)), new VersionWriter.Publication(cause, note, actor));
 	}
@@ -88,8 +88,8 @@ class StandingUpdate {
 			this.signatures.keep(result, number);
 		}
 		if (result.isPosted()) {
-			this.postings.keep(result, number, changed(publication.reason().cause(), publication.reason().note()),
-					publication.actor());
+			this.postings.keep(result, number,
+					changed(publication.reason().cause(), publication.reason().said().english()), publication.actor());
 		}
 	}
 
@@ -111,7 +111,7 @@ class StandingUpdate {
 	 * Put the event's standing together anew from the segments that take place; nothing
 	 * where none of them has a standing yet.
 	 */
-	void publishEvent(EventView event, String note, Actor actor) {
+	void publishEvent(EventView event, Sentence note, Actor actor) {
 		List<SegmentResult> all = this.results.ofEvent(event);
 		this.drafts.whole(event.held())
 			.ifPresent((draft) -> writeEvent(draft, all,

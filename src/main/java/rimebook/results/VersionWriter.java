@@ -10,6 +10,7 @@ import rimebook.published.StandingText;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
+import rimebook.wording.Sentence;
 
 /** Writes the next version of a standing and says so. */
 @Component
@@ -67,7 +68,7 @@ class VersionWriter {
 	 */
 	record Publication(ResultVersion.Reason reason, Actor actor) {
 
-		Publication(ResultVersion.Cause cause, String note, Actor actor) {
+		Publication(ResultVersion.Cause cause, Sentence note, Actor actor) {
 			this(new ResultVersion.Reason(cause, note), actor);
 		}
 

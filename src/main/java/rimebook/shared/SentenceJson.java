@@ -1,4 +1,4 @@
-package rimebook.protests;
+package rimebook.shared;
 
 import jakarta.persistence.AttributeConverter;
 import jakarta.persistence.Converter;
@@ -11,7 +11,7 @@ import rimebook.wording.Sentence;
  * Keeps a sentence by its key and arguments, so that it is said in any language later.
  */
 @Converter
-class SentenceJson implements AttributeConverter<@Nullable Sentence, @Nullable String> {
+public class SentenceJson implements AttributeConverter<@Nullable Sentence, @Nullable String> {
 
 	private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -71,6 +71,15 @@ public final class Sentence implements Serializable {
 	}
 
 	/**
+	 * Name something as a rule set does, which keeps its names in English.
+	 * @param english the name, such as "Composition"; said as it stands where the trade
+	 * has no word for it here
+	 */
+	public static Sentence ofTrade(String english) {
+		return TradeName.of(english);
+	}
+
+	/**
 	 * Read what {@link #written()} wrote.
 	 * @throws IllegalArgumentException where it is nothing of the kind
 	 */
@@ -109,7 +118,8 @@ public final class Sentence implements Serializable {
 		return written;
 	}
 
-	boolean isAsItStands() {
+	/** Tell whether it is words alone, without a key. */
+	public boolean isAsItStands() {
 		return this.key.equals(AS_IT_STANDS);
 	}
 

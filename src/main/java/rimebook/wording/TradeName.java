@@ -23,6 +23,12 @@ final class TradeName {
 	private TradeName() {
 	}
 
+	/** The word for a name of one part, or the name as it stands. */
+	static Sentence of(String name) {
+		Sentence word = word(name);
+		return isSpokenIn(name, Locale.ENGLISH) && word.english().equals(name) ? word : Sentence.said(name);
+	}
+
 	/** Tell whether a language has words for all of a name. */
 	static boolean isSpokenIn(String name, Locale language) {
 		return parts(name).stream().allMatch((part) -> part.isSpokenIn(language) && known(part, language));

@@ -79,7 +79,7 @@ class FeedTests {
 		return this.json.writeValueAsString(Feed.StandingBody
 			.of(new ResultVersion(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, Stage.id(1), 4),
 					ResultVersion.ResultState.PROVISIONAL,
-					new ResultVersion.Reason(ResultVersion.Cause.CORRECTED, "Corrected."),
+					new ResultVersion.Reason(ResultVersion.Cause.CORRECTED, Sentence.said("Corrected.")),
 					Instant.parse("2026-02-14T10:00:00Z"), "ff", standing), null));
 	}
 

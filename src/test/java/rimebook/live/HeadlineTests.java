@@ -348,7 +348,7 @@ class HeadlineTests {
 				7, skated, starters, "", "", List.of(), Arrays.asList(rows), outlook, null, null, null);
 		return new ResultVersion(
 				new ResultVersion.Key(ResultVersion.Scope.SEGMENT, this.stage.freeSkating.id().value(), skated), state,
-				new ResultVersion.Reason(cause, ""), Instant.EPOCH, "0".repeat(64), standing);
+				new ResultVersion.Reason(cause, Sentence.NONE), Instant.EPOCH, "0".repeat(64), standing);
 	}
 
 }

@@ -289,8 +289,8 @@ class Stage {
 			ResultVersion version = new ResultVersion(
 					new ResultVersion.Key(ResultVersion.Scope.SEGMENT, this.segment.id().value(),
 							this.versions.size() + 1),
-					state, new ResultVersion.Reason(cause, note), NOON.plusSeconds(480L * (this.versions.size() + 1)),
-					"0".repeat(64), standing);
+					state, new ResultVersion.Reason(cause, Sentence.said(note)),
+					NOON.plusSeconds(480L * (this.versions.size() + 1)), "0".repeat(64), standing);
 			this.versions.add(version);
 			combine(version);
 			return version;

@@ -30,6 +30,7 @@ import rimebook.testsupport.AskedByThisThread;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -169,7 +170,7 @@ class MarkSubmissionIntegrationTests {
 		assertZeroRefused("first",
 				() -> amendments.apply(MarksAmendment.on(performance.id(), seat.id(), new CardMarks(0, 10)),
 						new MarksAmendment(new CardMarks(10, 10)),
-						new Amending.Approval("misread", "by two", SmallCompetition.REFEREE)));
+						new Amending.Approval("misread", Sentence.said("by two"), SmallCompetition.REFEREE)));
 	}
 
 	private SmallCompetition whereZeroMeansNotSkated() {

@@ -2,6 +2,7 @@ package rimebook.protests;
 
 import java.util.List;
 
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -248,6 +249,12 @@ class StatusCorrectionsIntegrationTests {
 				.contains(team + ", marks count became disqualified", "moved: " + team + " 1 → – ", "3 of 3")
 				.doesNotContain("said so");
 		}
+		Elements finnish = spectator.open(follow + "?lang=fi")
+			.document()
+			.select(".corrections li > span:has(.note) > span:eq(0)");
+		assertThat(finnish.text()).startsWith(team + ": hylätty, aiemmin arvosanat lasketaan (ehdotti ")
+			.contains(", hyväksyi ");
+		assertThat(finnish.hasAttr("lang")).isFalse();
 		assertThat(spectator.open(follow + "/versions/3").document().select(".corrections")).isEmpty();
 		assertThat(Crew.visitor(this.context, Role.REFEREE)
 			.open("/desk/results/" + segment)

@@ -40,6 +40,7 @@ import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -346,7 +347,7 @@ class ResultsIntegrationTests {
 		this.context.getBean(Amendments.class)
 			.apply(StatusCorrection.StatusAmendment.on(performance.id(), PerformanceStatus.DISQUALIFIED),
 					new StatusCorrection.StatusAmendment(PerformanceStatus.CLOSED),
-					new Amending.Approval("Prop on the ice", "by two", REFEREE));
+					new Amending.Approval("Prop on the ice", Sentence.said("by two"), REFEREE));
 	}
 
 	private SegmentId official(SmallCompetition day) {

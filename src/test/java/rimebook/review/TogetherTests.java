@@ -67,7 +67,8 @@ class TogetherTests {
 		return new MeasuredSegment(event, new SegmentView(id, event.id(), 1, "free", CompetitionFixtures.aFree(), null),
 				new ResultVersion(new ResultVersion.Key(ResultVersion.Scope.SEGMENT, id.value(), 1),
 						ResultVersion.ResultState.PROVISIONAL,
-						new ResultVersion.Reason(ResultVersion.Cause.CARDS_CLOSED, ""), Instant.EPOCH, "", standing),
+						new ResultVersion.Reason(ResultVersion.Cause.CARDS_CLOSED, Sentence.NONE), Instant.EPOCH, "",
+						standing),
 				IntStream.range(0, names.size())
 					.mapToObj((i) -> new ReviewedJudge(i + 1, names.get(i), false))
 					.toList(),

@@ -32,6 +32,7 @@ import rimebook.testsupport.JudgeCard;
 import rimebook.testsupport.Looks;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -203,7 +204,8 @@ class JudgeCardBrowserTests {
 		Page card = this.tablets.joined(this.code);
 		expectMarking(card);
 		this.amendments.apply(MarksAmendment.on(this.closed.id(), this.day.seats().get(0).id(), corrected),
-				new MarksAmendment(given), new Amending.Approval("misread", "by two", SmallCompetition.REFEREE));
+				new MarksAmendment(given),
+				new Amending.Approval("misread", Sentence.said("by two"), SmallCompetition.REFEREE));
 		assertThat(card.locator("#refusals li span")).hasText(
 				"No. 1, Short programme: after closing two officials corrected your card from %s / %s to %s / %s. Ask the referee if you want to know why."
 					.formatted(figure(given.first()), figure(given.second()), figure(corrected.first()),

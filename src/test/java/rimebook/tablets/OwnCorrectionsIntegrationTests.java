@@ -19,6 +19,7 @@ import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.PointsCompetition;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.WholeApplication;
+import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -26,7 +27,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 @WholeApplication
 class OwnCorrectionsIntegrationTests {
 
-	private static final Amending.Approval APPROVED = new Amending.Approval("misread", "by two",
+	private static final Amending.Approval APPROVED = new Amending.Approval("misread", Sentence.said("by two"),
 			SmallCompetition.REFEREE);
 
 	@Autowired

@@ -91,7 +91,7 @@ public record JudgedElement(int number, String code, ElementWorth worth, @Nullab
 		 * @return for example {@code no value}
 		 */
 		public Sentence spoken() {
-			return Sentence.of("tabulation.worth." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+			return Sentence.of("worth." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
 		}
 
 		/**
