@@ -36,7 +36,7 @@ final class BoardTimetable {
 	}
 
 	private static boolean isToCome(TimetablePage.ItemRow row, Instant now) {
-		return row.item().ends().isAfter(now);
+		return !row.cancelled() && row.item().ends().isAfter(now);
 	}
 
 	/**

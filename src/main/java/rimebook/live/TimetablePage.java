@@ -84,13 +84,12 @@ record TimetablePage(TimetableDay.Day now, List<LocalDate> days, @Nullable Local
 	 *
 	 * @param expected when it is expected as a whole, {@code null} where nothing more is
 	 * to be said
-	 * @param cancelled whether it is for a segment that does not take place any more
+	 * @param cancelled whether it is for what does not take place any more
 	 */
 	record ItemRow(Programmed.Item item, Estimate.@Nullable Expected expected, boolean cancelled, List<TeamRow> lines) {
 
 		static ItemRow of(Programmed.Item item, TimetableDay.Day now) {
-			return new ItemRow(item, now.estimate().of(item.id()).orElse(null),
-					item.of() != null && now.cancelled().contains(item.of().segment()),
+			return new ItemRow(item, now.estimate().of(item.id()).orElse(null), now.isCancelled(item),
 					item.lines().stream().map((line) -> TeamRow.of(item, line, now)).toList());
 		}
 

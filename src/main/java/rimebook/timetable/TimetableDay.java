@@ -21,6 +21,7 @@ import rimebook.entries.EntryView;
 import rimebook.performances.PerformanceRegister;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
+import rimebook.timetable.plan.Block;
 import rimebook.timetable.plan.Estimate;
 import rimebook.timetable.plan.Programmed;
 import rimebook.timetable.plan.Skated;
@@ -153,6 +154,24 @@ public class TimetableDay {
 				.stream()
 				.filter((one) -> one.entry() != null && items.contains(one.item()))
 				.toList();
+		}
+
+		/**
+		 * Tell whether something is for what does not take place any more: a segment, or
+		 * for a ceremony all segments of its event.
+		 */
+		public boolean isCancelled(Programmed.Item item) {
+			Programmed.Of of = item.of();
+			if (of == null) {
+				return false;
+			}
+			return this.cancelled.contains(of.segment())
+					&& (item.kind() != Block.Kind.CEREMONY || this.version.timetable()
+						.items()
+						.stream()
+						.filter((other) -> other.isSkated() && other.isOf(of.event().id()))
+						.flatMap((other) -> Stream.ofNullable(other.of()))
+						.allMatch((other) -> this.cancelled.contains(other.segment())));
 		}
 
 		/** How far a team is in a segment; {@code WAITING} where nobody knows of it. */

@@ -270,8 +270,21 @@ class TimetablesIntegrationTests {
 		assertThat(now.state(segment, this.day.entries().get(0).id().value())).isEqualTo(Skated.State.GONE);
 		assertThat(new Visitor(port()).open("/follow/" + this.day.competition().slug() + "/timetable").text())
 			.contains("Cancelled", "does not skate");
+		assertThat(cancelled(version)).containsExactly(Block.Kind.SEGMENT);
+		String board = "/follow/" + this.day.competition().slug() + "/board/timetable";
+		assertThat(new Visitor(port()).open(board).text()).contains("Ceremony: ");
+		cancellations.cancel(this.day.event().id(), "The ice is soft", REFEREE);
+		assertThat(cancelled(version)).contains(Block.Kind.CEREMONY);
+		assertThat(new Visitor(port()).open(board).text()).doesNotContain("Ceremony: ");
+		cancellations.bringBack(this.day.event().id(), REFEREE);
 		cancellations.bringBack(this.day.segment(1), REFEREE);
 		assertThat(this.today.now(version).of(segment)).hasSize(3);
+		assertThat(cancelled(version)).isEmpty();
+	}
+
+	private List<Block.Kind> cancelled(TimetableVersion version) {
+		TimetableDay.Day now = this.today.now(version);
+		return version.timetable().items().stream().filter(now::isCancelled).map(Programmed.Item::kind).toList();
 	}
 
 	@Test
