@@ -50,6 +50,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.tabulation.CardMarks;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -291,6 +292,12 @@ class EndOfCompetitionIntegrationTests {
 		CorrectionView proposed = propose(day);
 		this.corrections.approve(proposed.id(), proposed.version(), REFEREE);
 		sign(day, 1);
+		String page = "/follow/" + day.competition().slug() + "/" + day.event().slug() + "/"
+				+ day.event().segments().get(0).slug();
+		Visitor anybody = new Visitor(
+				Integer.parseInt(this.context.getEnvironment().getRequiredProperty("local.server.port")));
+		assertThat(anybody.open(page).document().select(".posted").text()).startsWith("Posted ")
+			.doesNotContain("Cards were", "state of a team");
 		this.publication.reopen(day.segment(1), version(day, 1), "Ineligible skater.", REFEREE);
 		List<SegmentResultView.Posting> postings = this.standings.postings(day.segment(1));
 		assertThat(postings).extracting(SegmentResultView.Posting::changed)
