@@ -27,7 +27,7 @@ import java.util.Locale;
 public final class StoredCheck {
 
 	private static final String VERSIONS = """
-			select v.scope_id, v.number, v.fingerprint, v.body, v.note,
+			select v.scope_id, v.number, v.fingerprint, v.body, v.note, v.said,
 			(select count(*) from record_line l where l.subject = 'result' and l.action = 'result.published'
 			 and l.subject_id = cast(v.scope_id as varchar(36)) and l.reason = v.note
 			 and l.after_text like concat('%, version ', cast(v.number as varchar(10)), ', ', lower(v.state), ', %')
@@ -153,14 +153,15 @@ public final class StoredCheck {
 	 */
 	public static boolean isPossible(Connection connection) throws SQLException {
 		return RecordLineReader.haveIdentities(connection) && CarriedCorrections.areThere(connection)
-				&& hasTheNewestTable(connection);
+				&& hasTheNewestColumn(connection);
 	}
 
-	/** A table that came after all others that are compared. */
-	private static boolean hasTheNewestTable(Connection connection) throws SQLException {
-		try (ResultSet tables = connection.getMetaData().getTables(null, null, "%", null)) {
-			while (tables.next()) {
-				if (tables.getString("TABLE_NAME").equalsIgnoreCase("timetable_version")) {
+	/** A column that came after all others that are compared. */
+	private static boolean hasTheNewestColumn(Connection connection) throws SQLException {
+		try (ResultSet columns = connection.getMetaData().getColumns(null, null, "%", "%")) {
+			while (columns.next()) {
+				if (columns.getString("TABLE_NAME").equalsIgnoreCase("result_version")
+						&& columns.getString("COLUMN_NAME").equalsIgnoreCase("said")) {
 					return true;
 				}
 			}
@@ -217,6 +218,9 @@ public final class StoredCheck {
 		}
 		if (row.getLong("lines") == 0) {
 			this.faults.add(which + ": no line of the record tells of it as it is stored.");
+		}
+		if (!SaidNote.fits(row.getString("said"), row.getString("note"))) {
+			this.faults.add(which + ": what it says in other languages is not what its line tells.");
 		}
 	}
 

@@ -28,8 +28,8 @@ class ComparedTablesIntegrationTests {
 
 	/** Compared by a question of {@link StoredCheck}, beside what lines attest. */
 	private static final Map<String, Set<String>> ASKED = Map.of("result_version",
-			Set.of("scope_id", "number", "state", "published_at", "fingerprint", "body", "note"), "result_signature",
-			Set.of("segment_id", "number", "signatory", "name", "signed_at"), "segment_result",
+			Set.of("scope_id", "number", "state", "published_at", "fingerprint", "body", "note", "said"),
+			"result_signature", Set.of("segment_id", "number", "signatory", "name", "signed_at"), "segment_result",
 			Set.of("referee_signature", "referee_signature_id", "referee_signed_at", "accountant_signature",
 					"accountant_signature_id", "accountant_signed_at"),
 			"segment", Set.of("cancelled", "cancelled_at"), "past_cancellation",

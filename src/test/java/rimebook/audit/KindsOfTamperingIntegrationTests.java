@@ -263,6 +263,8 @@ class KindsOfTamperingIntegrationTests {
 								+ "(select max(fingerprint) from result_version where body = "
 								+ "(select max(body) from result_version))" + version),
 				kind("a version's note", Finder.STORED, "update result_version set note = 'other'" + version),
+				kind("a version's note in other languages", Finder.STORED,
+						"update result_version set said = '{\"key\":\"note.takes-place\"}'" + version),
 				kind("a version's state", Finder.STORED, "update result_version set state = 'OFFICIAL'" + version),
 				kind("a version's time", Finder.STORED,
 						"update result_version set published_at = published_at - interval '3' hour" + version),

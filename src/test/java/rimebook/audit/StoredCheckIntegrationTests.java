@@ -81,6 +81,8 @@ class StoredCheckIntegrationTests {
 				Map.entry("update result_version set body = concat(body, ' ')" + result,
 						"Version 1 of result " + day.segment(1) + ": its body was changed after it was published."),
 				Map.entry("update result_version set note = 'other'" + result, "no line of the record tells of it"),
+				Map.entry("update result_version set said = '{\"key\":\"note.takes-place\",\"arguments\":[\"Free\"]}'"
+						+ result, "what it says in other languages is not what its line tells"),
 				Map.entry("update result_version set state = 'OFFICIAL'" + result, "no line of the record tells of it"),
 				Map.entry("delete from result_version" + result, "a published version that is not stored as it was"),
 				Map.entry("update card_submission set first_mark = 600" + card, "another set of cards and lists"),
