@@ -60,7 +60,7 @@ class RecordOfAnUnopenedDatabaseTests {
 		assertThat(StoredCheck.isPossible(this.database)).isFalse();
 		execute("create table correction (amendment varchar(4000))");
 		assertThat(StoredCheck.isPossible(this.database)).isFalse();
-		execute("create table timetable_version (id uuid)");
+		execute("create table result_version (said varchar(20000))");
 		assertThat(StoredCheck.isPossible(this.database)).isTrue();
 		assertThat(ChainCheck.check(this.database).sentence()).isEqualTo(before);
 		assertThat(RecordLineReader.after(this.database, 0)).extracting((record) -> record.link().form())
