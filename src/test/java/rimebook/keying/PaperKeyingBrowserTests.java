@@ -59,9 +59,9 @@ class PaperKeyingBrowserTests {
 		assertThat(stand.locator("#close-missing")).containsText("Judge 2 (keyed once, by The accountant");
 		assertThat(stand.locator("#paper")).containsText("second keying missing");
 		second.navigate(this.keying);
-		Assertions.assertThat(second.content()).doesNotContain("4.9", "5.3");
+		Assertions.assertThat(withoutTimes(second)).doesNotContain("4.9", "5.3");
 		second.navigate(this.keying + "/cards/1");
-		Assertions.assertThat(second.content()).doesNotContain("4.9");
+		Assertions.assertThat(withoutTimes(second)).doesNotContain("4.9");
 		type(second, "4.9", "5.1");
 		second.waitForURL((url) -> url.endsWith("/cards/2"));
 		assertThat(second.locator(".notice")).hasText("The card of Judge 1 is received.");
@@ -123,6 +123,11 @@ class PaperKeyingBrowserTests {
 	}
 
 	/** Enter goes on from field to field, then to the button, which sends. */
+	/** Seconds and their parts may look like any mark. */
+	private static String withoutTimes(Page page) {
+		return page.content().replaceAll("datetime=\"[^\"]*\"", "");
+	}
+
 	private static void type(Page page, String... typed) {
 		page.locator("[name='lines[0].typed']").focus();
 		for (String each : typed) {
