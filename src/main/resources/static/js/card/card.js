@@ -20,6 +20,7 @@ export class Card {
 		this.typed = this.nothing();
 		this.refusal = undefined;
 		this.contact = "starting";
+		outbox.onCards = () => this.follow();
 	}
 
 	/*
@@ -70,6 +71,7 @@ export class Card {
 		if (!this.isOpen(this.turned)) {
 			this.turnHome(isFirst);
 		}
+		this.follow();
 	}
 
 	/* To the card that was left by a reload, else to the team on the ice. */
@@ -111,6 +113,16 @@ export class Card {
 		const typed = performance && this.shelf.read("typed/" + performance, null);
 		const newest = performance && this.newestOf(performance);
 		return typed || (newest ? this.asTyped(newest) : this.nothing());
+	}
+
+	/*
+	 * What nobody typed on this tablet goes with the card that counts: with a later version from elsewhere, and away
+	 * with a kept card that the service refuses or has set aside.
+	 */
+	follow() {
+		if (this.at() && this.isAnything(this.typed) && !this.shelf.read("typed/" + this.turned, null)) {
+			this.typed = this.kept(this.turned);
+		}
 	}
 
 	type(typed, refusal) {

@@ -21,6 +21,8 @@ export class Outbox {
 		this.shelf = shelf;
 		this.deliver = deliver;
 		this.onChange = onChange;
+		/* Called before the page is drawn, when what is kept here has changed. */
+		this.onCards = () => {};
 		this.wait = FIRST_WAIT;
 		this.sending = false;
 		this.timer = undefined;
@@ -196,6 +198,7 @@ export class Outbox {
 
 	keep(things) {
 		this.shelf.write("cards", things);
+		attempt("cards", this.onCards);
 		attempt("drawing", this.onChange);
 	}
 

@@ -20,14 +20,14 @@ export class PointsCard extends Card {
 		return (this.isAtReopened() ? this.table.reopened.points : this.table?.points) ?? NO_TASK;
 	}
 
-	take(table) {
-		super.take(table);
-		this.fit();
-	}
-
 	turnTo(performance) {
 		super.turnTo(performance);
 		this.said = "";
+		this.fit();
+	}
+
+	follow() {
+		super.follow();
 		this.fit();
 	}
 
