@@ -118,12 +118,20 @@ record ArchivedTable(String name, Belonging belongs, List<String> key, List<Stri
 
 		}
 
-		/** Rows that a row of that table names. */
-		record UsedBy(String user, String column) implements Belonging {
+		/** Rows that a row of one of these tables names, each given as TABLE.COLUMN. */
+		record UsedBy(List<String> users) implements Belonging {
+
+			public UsedBy {
+				users = List.copyOf(users);
+			}
 
 			@Override
 			public String condition(String key, ArchivedTables tables, UUID competition) {
-				return key + " in (" + tables.select(this.column, tables.table(this.user), competition) + ")";
+				return this.users.stream()
+					.map((user) -> user.split("\\."))
+					.map((user) -> tables.select(user[1], tables.table(user[0]), competition))
+					.map((select) -> key + " in (" + select + ")")
+					.collect(Collectors.joining(" or ", "(", ")"));
 			}
 
 		}

@@ -24,9 +24,9 @@ import rimebook.archive.ArchivedTable.Belonging;
 final class ArchivedTables {
 
 	/** The modules that keep something, in that order. */
-	private static final List<String> MODULES = List.of("accounts", "competition", "entries", "draw", "panels",
-			"performances", "clock", "remarks", "placement", "paper", "points", "results", "protests", "rulings",
-			"timetable", "documents", "audit", "standby", "web");
+	private static final List<String> MODULES = List.of("accounts", "competition", "entries", "rosters", "draw",
+			"panels", "performances", "clock", "remarks", "placement", "paper", "points", "results", "protests",
+			"rulings", "timetable", "documents", "audit", "standby", "web");
 
 	private static final ArchivedTables DECLARED = new ArchivedTables();
 
@@ -140,7 +140,8 @@ final class ArchivedTables {
 			return switch (words.get(0)) {
 				case "root" -> new Belonging.Root();
 				case "all" -> new Belonging.All();
-				case "used" -> new Belonging.UsedBy(words.get(2).split("\\.")[0], words.get(2).split("\\.")[1]);
+				case "used" ->
+					new Belonging.UsedBy(words.stream().skip(2).map((user) -> user.replace(",", "")).toList());
 				default -> new Belonging.Of(words.get(0),
 						words.stream().skip(2).map((table) -> table.replace(",", "")).toList());
 			};

@@ -83,6 +83,20 @@ final class Evidence {
 							"event_id team_id state late_reason entered_at withdrawn_at withdrawn_reason"),
 							StoredRows.of("planned_programme", "entry_id", "id segment_id codes"),
 							StoredRows.of("announced_programme", "entry_id", "id segment_id skaters music"))),
+			Map.entry("skater",
+					List.of(StoredRows.of("skater", "id",
+							"club_id given_name family_name birth_date membership_number consent? consent_guardian "
+									+ "consent_on salt erased_at"))),
+			Map.entry("roster-place",
+					List.of(StoredRows.of("roster_place", "id",
+							"entry_id number skater_id role instead_of changed_at"))),
+			Map.entry("roster", List.of(StoredRows.of("team_contact", "entry_id", "id kind name phone mail salt"))),
+			Map.entry("eligibility", List.of(StoredRows.of("event_rules", "event_id",
+					"copied_from least_on_ice most_on_ice most_alternates roster_limit youngest oldest others_youngest "
+							+ "others_oldest cut_off age_share alternates_count? one_team? other_skaters "
+							+ "membership_number? deadline@"))),
+			Map.entry("waiver", List.of(StoredRows.of("waiver", "id",
+					"entry_id rule place_id reason given_by given_at taken_back_reason taken_back_by taken_back_at"))),
 			Map.entry("official",
 					List.of(StoredRows.of("official", "id", "name club qualification"),
 							StoredRows.of("official_interest", "official_id", "id kind team last_day"))),

@@ -89,6 +89,11 @@ public final class StoredCheck {
 			 union all select 'event', cast(id as varchar(36)) from event
 			 union all select 'entry', cast(id as varchar(36)) from entry
 			 union all select 'official', cast(id as varchar(36)) from official
+			 union all select 'skater', cast(id as varchar(36)) from skater
+			 union all select 'roster-place', cast(id as varchar(36)) from roster_place
+			 union all select 'waiver', cast(id as varchar(36)) from waiver
+			 union all select distinct 'roster', cast(entry_id as varchar(36)) from team_contact
+			 union all select 'eligibility', cast(event_id as varchar(36)) from event_rules
 			 union all select 'ruling', cast(id as varchar(36)) from ruling_question
 			 union all select 'protest', cast(id as varchar(36)) from protest
 			 union all select 'correction', cast(id as varchar(36)) from correction

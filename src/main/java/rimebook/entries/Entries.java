@@ -135,6 +135,18 @@ public class Entries {
 		return this.entries.findByEventIdIn(Set.of(event.value())).stream().map(Entry::view).sorted(BY_TEAM).toList();
 	}
 
+	/**
+	 * All entries of these events with one question, withdrawn ones among them, by team
+	 * name.
+	 */
+	public List<EntryView> ofEvents(Collection<EventId> events) {
+		return this.entries.findByEventIdIn(events.stream().map(EventId::value).toList())
+			.stream()
+			.map(Entry::view)
+			.sorted(BY_TEAM)
+			.toList();
+	}
+
 	/** All entries of a team, in every competition, withdrawn ones among them. */
 	public List<EntryView> ofTeam(TeamView.Id team) {
 		return this.entries.findByTeamId(team.value()).stream().map(Entry::view).toList();

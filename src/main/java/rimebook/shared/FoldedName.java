@@ -68,6 +68,11 @@ public final class FoldedName {
 		return one.equals(other) || of(one).isSameAs(of(other));
 	}
 
+	/** The same for every form of a name; empty for the empty name. */
+	public String key() {
+		return this.folded;
+	}
+
 	/** Tell whether both are one name, however it was written. */
 	public boolean isSameAs(FoldedName other) {
 		return !this.folded.isEmpty() && this.folded.equals(other.folded);

@@ -1,0 +1,18 @@
+package rimebook.rosters;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface RosterPlaceRepository extends JpaRepository<RosterPlace, UUID> {
+
+	@Query("select p from RosterPlace p join fetch p.skater where p.entry in :entries order by p.number")
+	List<RosterPlace> findByEntryIn(Collection<UUID> entries);
+
+	@Query("select p from RosterPlace p join fetch p.skater s where s.id = :skater order by p.changedAt")
+	List<RosterPlace> findBySkater(UUID skater);
+
+}

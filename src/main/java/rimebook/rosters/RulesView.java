@@ -1,0 +1,69 @@
+package rimebook.rosters;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.jspecify.annotations.Nullable;
+
+import rimebook.competition.EventId;
+import rimebook.rosters.eligibility.EligibilityRules;
+
+/**
+ * What an event asks of its rosters.
+ *
+ * @param copiedFrom the set that the figures were copied from; empty for none
+ * @param deadline until when rosters change freely, {@code null} for until the
+ * competition runs
+ * @param version give it back with a change, so that nobody overwrites another's
+ */
+public record RulesView(EventId event, String copiedFrom, EligibilityRules rules, @Nullable Instant deadline,
+		int version) {
+
+	/** The version of what was never written down. */
+	static final int NONE = -1;
+
+	static RulesView none(EventId event) {
+		return new RulesView(event, "", EligibilityRules.NONE, null, NONE);
+	}
+
+	/** Tell whether anybody wrote down what the event asks. */
+	public boolean isGiven() {
+		return this.version != NONE;
+	}
+
+	/** As on the record. */
+	String inWords() {
+		List<String> words = new ArrayList<>();
+		EligibilityRules.Size size = this.rules.size();
+		add(words, "at least %s on the ice", size.leastOnIce());
+		add(words, "at most %s on the ice", size.mostOnIce());
+		add(words, "at most %s alternates", size.mostAlternates());
+		add(words, "at most %s on the roster", size.rosterLimit());
+		EligibilityRules.Ages ages = this.rules.ages();
+		if (ages.areAsked()) {
+			words.add("ages %s on %s, %d%% of the team%s".formatted(inWords(ages.window()), ages.cutOff(), ages.share(),
+					ages.alternatesCount() ? " with alternates" : ""));
+			words.add(ages.others().isOpen() ? "" : "others " + inWords(ages.others()));
+		}
+		add(words, "one team of the event%s", this.rules.sharing().oneTeam() ? "" : null);
+		add(words, "%s%% others in a further team of a club", this.rules.sharing().otherSkaters());
+		add(words, "membership number%s", this.rules.membershipNumber() ? "" : null);
+		add(words, "rosters until %s", this.deadline);
+		words.removeIf(String::isEmpty);
+		return words.isEmpty() ? "nothing is asked" : String.join("; ", words);
+	}
+
+	private static void add(List<String> words, String form, @Nullable Object figure) {
+		if (figure != null) {
+			words.add(form.formatted(figure));
+		}
+	}
+
+	private static String inWords(EligibilityRules.Window window) {
+		return ((window.youngest() != null) ? "from " + window.youngest() : "")
+				+ ((window.youngest() != null && window.oldest() != null) ? " " : "")
+				+ ((window.oldest() != null) ? "to " + window.oldest() : "");
+	}
+
+}

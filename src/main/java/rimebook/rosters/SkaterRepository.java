@@ -1,0 +1,12 @@
+package rimebook.rosters;
+
+import java.util.List;
+import java.util.UUID;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface SkaterRepository extends JpaRepository<Skater, UUID> {
+
+	List<Skater> findByErasedAtIsNull();
+
+}
