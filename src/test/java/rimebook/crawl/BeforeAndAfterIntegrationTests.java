@@ -49,7 +49,8 @@ class BeforeAndAfterIntegrationTests {
 			"result.signed", "result.reopened", "protest.confirmed", "protest.not-confirmed", "protest.decided",
 			"correction.proposed", "correction.approved", "correction.rejected", "timetable.block-changed",
 			"timetable.block-moved", "timetable.sheet-changed", "timetable.rules-changed", "timetable.taken-back",
-			"service.started-from-copy", "service.lost-act-settled");
+			"skater.changed", "skater.agreed", "skater.disagreed", "skater.deleted", "roster-place.changed",
+			"roster-place.stepped-in", "waiver.taken-back", "service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
@@ -61,7 +62,8 @@ class BeforeAndAfterIntegrationTests {
 			"seat.asked-for", "starting-order.drawn", "card.received", "card.returned", "card.keyed", "elements.called",
 			"elements.planned", "deductions.noted", "performance.remark", "remark.seen", "ruling.asked", "ruling.given",
 			"result.published", "protest.filed", "timetable.filled", "timetable.block-added", "timetable.sheet-added",
-			"timetable.published", "timetable.letters-printed");
+			"timetable.published", "timetable.letters-printed", "skater.added", "roster-place.taken",
+			"roster.contact-added", "eligibility.set", "waiver.given");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -74,12 +76,12 @@ class BeforeAndAfterIntegrationTests {
 
 	/** Nothing is there any more. */
 	private static final Set<String> ENDS = Set.of("event.removed", "seat.vacated", "official.interest-removed",
-			"timetable.block-removed", "timetable.sheet-removed");
+			"timetable.block-removed", "timetable.sheet-removed", "roster.contact-removed");
 
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
-			+ "person|service|timetable)\\.[a-z-]+)\"");
+			+ "person|service|timetable|skater|roster|roster-place|waiver|eligibility)\\.[a-z-]+)\"");
 
 	@Autowired
 	private ApplicationContext context;

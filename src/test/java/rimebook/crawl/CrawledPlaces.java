@@ -182,6 +182,7 @@ final class CrawledPlaces {
 	}
 
 	private void add(String name, SmallCompetition small) {
+		small.entries().stream().limit(1).forEach((entry) -> CrawledRoster.write(this.context, small, entry));
 		small.event()
 			.segments()
 			.forEach((segment) -> this.places
@@ -218,6 +219,7 @@ final class CrawledPlaces {
 		ids.put("person", words(the(People.class).all().stream().limit(1), (person) -> person.id().value()));
 		ids.put("block", words(the(Timetables.class).plan(small.competition().id()).plan().blocks().stream().limit(1),
 				Block::id));
+		ids.putAll(CrawledRoster.ids(this.context, small.entries()));
 		ids.put("address", List.of("1"));
 		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
