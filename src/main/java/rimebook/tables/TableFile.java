@@ -26,6 +26,7 @@ import rimebook.wording.Series;
  */
 public final class TableFile {
 
+	/** The most rows that are looked at where nobody says otherwise. */
 	private static final int MOST_ROWS = 500;
 
 	private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -36,7 +37,7 @@ public final class TableFile {
 
 	private final List<Row> rows = new ArrayList<>();
 
-	private TableFile(TableColumns columns, CSVParser parser, String separator) {
+	private TableFile(TableColumns columns, CSVParser parser, String separator, int mostRows) {
 		this.columns = columns;
 		TableLines lines = new TableLines(parser);
 		CSVRecord first = lines.next();
@@ -51,15 +52,24 @@ public final class TableFile {
 		for (CSVRecord record = lines.next(); record != null; record = lines.next()) {
 			this.rows.add(row(lines.lineOfRecord(), record));
 		}
-		checkNumber();
+		checkNumber(mostRows);
 	}
 
 	/**
-	 * Read a table.
+	 * Read a table of at most 500 rows.
 	 * @throws RuleViolationException with a code {@code import-…} if it cannot be read as
 	 * a whole
 	 */
 	public static TableFile read(String text, TableColumns columns) {
+		return read(text, columns, MOST_ROWS);
+	}
+
+	/**
+	 * Read a table of at most so many rows.
+	 * @throws RuleViolationException with a code {@code import-…} if it cannot be read as
+	 * a whole
+	 */
+	public static TableFile read(String text, TableColumns columns, int mostRows) {
 		TableText.checkSize(text.length());
 		String plain = (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) ? text.substring(1) : text;
 		CSVFormat format = CSVFormat.DEFAULT.builder()
@@ -67,7 +77,7 @@ public final class TableFile {
 			.setIgnoreEmptyLines(false)
 			.get();
 		try (CSVParser parser = CSVParser.parse(new StringReader(plain), format)) {
-			return new TableFile(columns, parser, format.getDelimiterString());
+			return new TableFile(columns, parser, format.getDelimiterString(), mostRows);
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
@@ -109,12 +119,12 @@ public final class TableFile {
 		return new Row(line, record.size(), record.size() == this.header.size(), values);
 	}
 
-	private void checkNumber() {
+	private void checkNumber(int mostRows) {
 		if (this.rows.isEmpty()) {
 			throw refusal("import-empty", Sentence.of("tables.no-row"));
 		}
-		if (this.rows.size() > MOST_ROWS) {
-			throw refusal("import-too-long", Sentence.of("tables.too-long", this.rows.size(), MOST_ROWS));
+		if (this.rows.size() > mostRows) {
+			throw refusal("import-too-long", Sentence.of("tables.too-long", this.rows.size(), mostRows));
 		}
 	}
 

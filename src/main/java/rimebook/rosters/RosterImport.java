@@ -1,0 +1,351 @@
+package rimebook.rosters;
+
+import java.security.SecureRandom;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
+
+import jakarta.persistence.EntityManager;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import rimebook.competition.CompetitionId;
+import rimebook.competition.CompetitionState;
+import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
+import rimebook.competition.EventView;
+import rimebook.competition.StillOpen;
+import rimebook.entries.ClubView;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
+import rimebook.shared.Acts;
+import rimebook.shared.Actor;
+import rimebook.shared.AuditedChange;
+import rimebook.shared.RuleViolationException;
+import rimebook.tables.TableFile;
+import rimebook.tables.TableText;
+import rimebook.wording.Sentence;
+import rimebook.wording.Series;
+
+/**
+ * Rosters of a whole competition from and to a file of comma-separated values. Who is
+ * known is known again and shown before anything is written; what {@link #export} writes,
+ * an import reads back unchanged.
+ */
+@Service
+@Transactional(readOnly = true)
+public class RosterImport {
+
+	private final Competitions competitions;
+
+	private final Entries entries;
+
+	private final EventEligibility rules;
+
+	private final RosterWindow window;
+
+	private final StillOpen stillOpen;
+
+	private final Rosters rosters;
+
+	private final Skaters people;
+
+	private final SkaterRepository skaters;
+
+	private final RosterPlaceRepository places;
+
+	private final EntityManager database;
+
+	private final Acts acts;
+
+	private final SecureRandom random = new SecureRandom();
+
+	RosterImport(Competitions competitions, Entries entries, EventEligibility rules, RosterWindow window,
+			StillOpen stillOpen, Rosters rosters, Skaters people, SkaterRepository skaters,
+			RosterPlaceRepository places, EntityManager database, Acts acts) {
+		this.competitions = competitions;
+		this.entries = entries;
+		this.rules = rules;
+		this.window = window;
+		this.stillOpen = stillOpen;
+		this.rosters = rosters;
+		this.people = people;
+		this.skaters = skaters;
+		this.places = places;
+		this.database = database;
+		this.acts = acts;
+	}
+
+	/**
+	 * Read an uploaded file as text.
+	 * @throws RuleViolationException {@code import-too-large}, {@code import-not-utf8}
+	 */
+	public String textOf(byte[] upload) {
+		return TableText.of(upload);
+	}
+
+	/**
+	 * Look a file over without writing anything.
+	 * @param others the lines of rows of which the person says that it is nobody who is
+	 * known
+	 * @throws RuleViolationException with a code {@code import-…} if the file cannot be
+	 * read as a whole; what is wrong with single rows stands in the preview
+	 */
+	public Preview preview(CompetitionId id, String csv, Set<Integer> others) {
+		TableFile file = RosterFile.read(csv);
+		RosterRowCheck check = check(this.competitions.competition(id), file);
+		return new Preview(file.rows().stream().map((row) -> check.check(row, others.contains(row.line()))).toList(),
+				file.columnsLeftOut());
+	}
+
+	/**
+	 * Put every row of the file on its roster but those set aside, all or none. The rows
+	 * are looked over again, since the lists may have changed after the preview.
+	 * @param progress is told how many rows are done
+	 * @throws RuleViolationException {@code import-rows-bad} if a row that is not set
+	 * aside is bad; {@code import-nothing} if no row is left; else as for
+	 * {@link #preview}
+	 */
+	@Transactional
+	public Outcome apply(CompetitionId id, String csv, Answers answers, IntConsumer progress, Actor actor) {
+		CompetitionView competition = this.competitions.holding(id);
+		TableFile file = RosterFile.read(csv);
+		RosterRowCheck check = check(competition, file);
+		List<RosterRow> rows = file.rows()
+			.stream()
+			.filter((row) -> !answers.setAside().contains(row.line()))
+			.map((row) -> check.check(row, answers.others().contains(row.line())))
+			.toList();
+		checkRows(rows);
+		Writing writing = new Writing(rows, actor);
+		for (int row = 0; row < rows.size(); row++) {
+			writing.write(Objects.requireNonNull(rows.get(row).order()));
+			progress.accept(row + 1);
+		}
+		this.database.flush();
+		// Each line of the record looks once more for what is to be written: let it find
+		// nothing, or thousands of lines would go through thousands of rows.
+		this.database.clear();
+		return new Outcome(writing.people, writing.placesTaken, writing.changed, file.rows().size() - rows.size());
+	}
+
+	/** Write the rosters of all teams that take part, whoever left them left out. */
+	public String export(CompetitionId id) {
+		RosterFile file = new RosterFile();
+		List<EventView> events = this.competitions.events(this.competitions.competition(id).id());
+		Map<ClubView.Id, String> clubs = this.entries.clubs()
+			.stream()
+			.collect(Collectors.toMap(ClubView::id, ClubView::name));
+		for (EventView event : events) {
+			List<EntryView> entered = this.entries.ofEvent(event.id()).stream().filter(EntryView::isEntered).toList();
+			Map<EntryId, RosterView> all = this.rosters.of(entered.stream().map(EntryView::id).toList());
+			entered.forEach((entry) -> Objects.requireNonNull(all.get(entry.id()))
+				.present()
+				.stream()
+				.filter((place) -> !place.skater().isErased())
+				.forEach((place) -> file.add(event.name(), entry, place,
+						String.valueOf(clubs.get(place.skater().club())))));
+		}
+		return file.toString();
+	}
+
+	private RosterRowCheck check(CompetitionView competition, TableFile file) {
+		List<EventView> events = this.competitions.events(competition.id());
+		Map<EventId, RulesView> rules = this.rules.of(events.stream().map(EventView::id).toList());
+		Map<EventView, Sentence> shut = new HashMap<>();
+		events.forEach((event) -> shut(competition, event, Objects.requireNonNull(rules.get(event.id())))
+			.ifPresent((why) -> shut.put(event, why)));
+		List<EntryView> entries = this.entries.ofEvents(events.stream().map(EventView::id).toList())
+			.stream()
+			.filter(EntryView::isEntered)
+			.toList();
+		return new RosterRowCheck(new RosterRowCheck.Known(events, entries, this.entries.clubs(), shut),
+				new PeopleIndex(this.people.all()), LocalDate.ofInstant(this.acts.now(), ZoneOffset.UTC), file.width());
+	}
+
+	/** A file has no reason, so it is taken only while none is needed. */
+	private Optional<Sentence> shut(CompetitionView competition, EventView event, RulesView rules) {
+		if (competition.state() == CompetitionState.RUNNING) {
+			return Optional.of(Sentence.of("rosters.reason-on-the-day"));
+		}
+		return this.stillOpen.refusal(event.id())
+			.map((refusal) -> refusal.sentence())
+			.or(() -> this.window.needsReason(competition, rules.deadline()));
+	}
+
+	private static void checkRows(List<RosterRow> rows) {
+		List<Integer> bad = rows.stream().filter((row) -> !row.isGood()).map(RosterRow::line).toList();
+		if (!bad.isEmpty()) {
+			throw TableFile.refusal("import-rows-bad", Sentence.of("rosters.import.rows-bad", bad.size(),
+					Series.withCommas(bad.stream().limit(20).toList())));
+		}
+		if (rows.isEmpty()) {
+			throw TableFile.refusal("import-nothing", Sentence.of("rosters.import.nothing"));
+		}
+	}
+
+	/** Writes row after row; everything goes to the database at the end. */
+	private final class Writing {
+
+		private final Actor actor;
+
+		private final Map<String, Skater> fresh = new HashMap<>();
+
+		private final Map<UUID, Skater> known;
+
+		private final Map<EntryId, List<RosterPlace>> there = new HashMap<>();
+
+		private int people;
+
+		private int placesTaken;
+
+		private int changed;
+
+		Writing(List<RosterRow> rows, Actor actor) {
+			this.actor = actor;
+			this.known = RosterImport.this.skaters
+				.findAllById(rows.stream()
+					.map((row) -> Objects.requireNonNull(row.order()).known())
+					.filter(Objects::nonNull)
+					.map((known) -> Objects.requireNonNull(known).id().value())
+					.distinct()
+					.toList())
+				.stream()
+				.collect(Collectors.toMap((skater) -> skater.view().id().value(), Function.identity()));
+			RosterImport.this.places
+				.findByEntryIn(rows.stream()
+					.map((row) -> Objects.requireNonNull(row.order()).entry().id().value())
+					.distinct()
+					.toList())
+				.forEach((place) -> places(place.entry()).add(place));
+		}
+
+		void write(RosterRow.Order order) {
+			Skater skater = (order.known() != null) ? mended(order, order.known())
+					: this.fresh.computeIfAbsent(RosterRowCheck.key(order.skater()), (key) -> added(order.skater()));
+			List<RosterPlace> places = places(order.entry().id());
+			Optional<RosterPlace> place = places.stream()
+				.filter((one) -> one.view().skater().id().equals(skater.view().id()))
+				.findFirst();
+			if (place.isEmpty()) {
+				take(order, skater, places);
+			}
+			else if (place.get().view().role() != order.part()) {
+				become(order, place.get());
+			}
+		}
+
+		private Skater added(DraftSkater draft) {
+			Skater skater = new Skater(RosterImport.this.acts.nextId(), draft, RosterImport.this.random);
+			RosterImport.this.database.persist(skater);
+			this.people++;
+			say(AuditedChange.of(this.actor, "skater", skater.view().id(), "skater.added").to(skater.attested()));
+			return skater;
+		}
+
+		private Skater mended(RosterRow.Order order, SkaterView seen) {
+			Skater skater = Objects.requireNonNull(this.known.get(seen.id().value()));
+			DraftSkater merged = RosterRowCheck.merged(skater.view(), order.skater());
+			SkaterView.Facts before = skater.view().facts();
+			if (!merged.facts().equals(before)) {
+				String attested = skater.attested();
+				skater.change(skater.view().version(), merged, RosterImport.this.random);
+				this.changed++;
+				say(AuditedChange.of(this.actor, "skater", seen.id(), "skater.changed")
+					.from(attested, skater.differences(before) + "; " + skater.attested()));
+			}
+			return skater;
+		}
+
+		private void take(RosterRow.Order order, Skater skater, List<RosterPlace> places) {
+			RosterPlace place = new RosterPlace(RosterImport.this.acts.nextId(), order.entry().id(), places.size() + 1,
+					skater, order.part(), RosterImport.this.acts.now());
+			RosterImport.this.database.persist(place);
+			places.add(place);
+			this.placesTaken++;
+			say(AuditedChange.of(this.actor, "roster-place", place.id(), "roster-place.taken").to(place.inWords()));
+		}
+
+		private void become(RosterRow.Order order, RosterPlace place) {
+			String before = place.inWords();
+			place.become(place.view().version(), order.part(), null, RosterImport.this.acts.now());
+			this.placesTaken++;
+			say(AuditedChange.of(this.actor, "roster-place", place.id(), "roster-place.changed")
+				.from(before, place.inWords()));
+		}
+
+		private List<RosterPlace> places(EntryId entry) {
+			return this.there.computeIfAbsent(entry, (one) -> new ArrayList<>());
+		}
+
+		private void say(AuditedChange change) {
+			RosterImport.this.acts.publish(change);
+		}
+
+	}
+
+	/**
+	 * What an import would do if it were accepted now. Nothing has been written.
+	 *
+	 * @param columnsLeftOut names of columns in the file that have no meaning here
+	 */
+	public record Preview(List<RosterRow> rows, List<String> columnsLeftOut) {
+
+		public Preview {
+			rows = List.copyOf(rows);
+			columnsLeftOut = List.copyOf(columnsLeftOut);
+		}
+
+		/** The rows that can be taken. */
+		public List<RosterRow> good() {
+			return this.rows.stream().filter(RosterRow::isGood).toList();
+		}
+
+		/** The rows that have to be mended or set aside. */
+		public List<RosterRow> bad() {
+			return this.rows.stream().filter((row) -> !row.isGood()).toList();
+		}
+
+	}
+
+	/**
+	 * What an import has done.
+	 *
+	 * @param people how many were new
+	 * @param places how many places were taken or changed
+	 * @param changed of how many people something else is known now
+	 * @param setAside how many rows were left out on purpose
+	 */
+	public record Outcome(int people, int places, int changed, int setAside) {
+	}
+
+	/**
+	 * What the person says about rows, by their lines.
+	 *
+	 * @param setAside rows that are left out
+	 * @param others rows whose person is nobody who is known
+	 */
+	public record Answers(Set<Integer> setAside, Set<Integer> others) {
+
+		public static final Answers NONE = new Answers(Set.of(), Set.of());
+
+		public Answers {
+			setAside = Set.copyOf(setAside);
+			others = Set.copyOf(others);
+		}
+
+	}
+
+}
