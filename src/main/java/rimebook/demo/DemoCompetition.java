@@ -49,10 +49,14 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoCommentary commentary;
 
+	private final DemoRosters rosters;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
-			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary) {
+			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary,
+			DemoRosters rosters) {
+		this.rosters = rosters;
 		this.commentary = commentary;
 		this.timetable = timetable;
 		this.competitions = competitions;
@@ -107,6 +111,8 @@ class DemoCompetition implements PanelPlan {
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), EntryImport.Answers.NONE, SECRETARY);
 		List.of(junior, senior).forEach(this.commentary::tell);
+		this.rosters.fill(made, junior, "international-junior", 13, 18);
+		this.rosters.fill(made, adult, "adult", 18, 60);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		this.seating.register();

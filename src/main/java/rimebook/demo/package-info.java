@@ -3,8 +3,8 @@
  * lets the simulated panel of a rehearsal mark it.
  */
 @ApplicationModule(allowedDependencies = { "rehearsal", "timetable", "timetable :: plan", "protests", "results",
-		"stand", "performances", "placement", "points", "panels", "draw", "rulings", "entries", "competition",
-		"accounts", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
+		"stand", "performances", "placement", "points", "panels", "draw", "rulings", "rosters", "entries",
+		"competition", "accounts", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.demo;
 
