@@ -11,12 +11,14 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionView;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.entries.PrintedNames;
 import rimebook.protests.Protests;
 import rimebook.results.ResultVersion;
 import rimebook.results.SegmentResultView;
@@ -49,9 +51,12 @@ class MomentReader {
 
 	private final ObjectProvider<WentBack> wentBack;
 
+	private final ObjectProvider<PrintedNames> names;
+
 	MomentReader(Published published, Entries entries, StartingOrderDraw draw, Standings standings,
 			TimetableVersions timetables, TimesWatch times, Protests protests, Rulings rulings,
-			ObjectProvider<WentBack> wentBack) {
+			ObjectProvider<WentBack> wentBack, ObjectProvider<PrintedNames> names) {
+		this.names = names;
 		this.protests = protests;
 		this.rulings = rulings;
 		this.timetables = timetables;
@@ -92,7 +97,8 @@ class MomentReader {
 	 */
 	private int plan(CompetitionView competition, List<EventView> events, Collection<SegmentId> segments) {
 		int versions = events.stream().mapToInt(EventView::version).sum();
-		int entries = this.entries.changes(events.stream().map(EventView::id).toList());
+		List<EventId> ids = events.stream().map(EventView::id).toList();
+		int entries = this.entries.changes(ids) + this.names.stream().mapToInt((names) -> names.changes(ids)).sum();
 		int life = LIFE * this.wentBack.stream().mapToInt(WentBack::times).sum();
 		return life + competition.version() + versions + segments.size() + entries + this.draw.timesDrawn(segments)
 				+ this.timetables.published(competition.id()) + this.protests.changes(segments)

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -21,6 +22,7 @@ import rimebook.competition.EventView;
 import rimebook.competition.SegmentView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
+import rimebook.entries.PrintedNames;
 import rimebook.rulings.Rulings;
 import rimebook.shared.NotFoundException;
 
@@ -41,8 +43,11 @@ class TeamController {
 
 	private final ExpectedTimes expected;
 
+	private final ObjectProvider<PrintedNames> names;
+
 	TeamController(PageRenderer pages, Published published, EventReader events, Entries entries, Rulings rulings,
-			ExpectedTimes expected) {
+			ExpectedTimes expected, ObjectProvider<PrintedNames> names) {
+		this.names = names;
 		this.rulings = rulings;
 		this.expected = expected;
 		this.pages = pages;
@@ -112,6 +117,7 @@ class TeamController {
 				.orElseThrow(() -> NotFoundException.of("entry", entry));
 			List<SegmentView> segments = found.event().segments();
 			return page.followsTimes(view, segments)
+				.with("skaters", this.names.stream().flatMap((names) -> names.of(found.entry().id()).stream()).toList())
 				.with("rulings", this.rulings.shownOf(found.entry().id()))
 				.with("times", this.expected.ofTeam(view, entry))
 				.with("team", TeamFacts.of(this.events.read(found.event()), found.entry()));

@@ -15,4 +15,9 @@ interface RosterPlaceRepository extends JpaRepository<RosterPlace, UUID> {
 	@Query("select p from RosterPlace p join fetch p.skater s where s.id = :skater order by p.changedAt")
 	List<RosterPlace> findBySkater(UUID skater);
 
+	@Query("""
+			select coalesce(sum(p.version + s.version + 2), 0) from RosterPlace p join p.skater s
+			where p.entry in (select e.id from Entry e where e.eventId in :events)""")
+	long changes(Collection<UUID> events);
+
 }

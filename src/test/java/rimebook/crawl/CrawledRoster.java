@@ -68,17 +68,21 @@ final class CrawledRoster {
 			.addNew(entry.id(), draft, role, false, "Told by the manager.", SmallCompetition.REFEREE);
 	}
 
-	/** What stands on the roster of the first of these entries. */
+	/**
+	 * What stands on the roster of the first of these entries; files are written too
+	 * seldom for one to be there.
+	 */
 	static Map<String, List<String>> ids(ApplicationContext context, List<EntryView> entries) {
 		if (entries.isEmpty()) {
-			return Map.of("place", List.of(), "skater", List.of(), "contact", List.of(), "waiver", List.of());
+			return Map.of("place", List.of(), "skater", List.of(), "contact", List.of(), "waiver", List.of(), "job",
+					List.of());
 		}
 		EntryView entry = entries.get(0);
 		List<RosterView.Place> places = context.getBean(Rosters.class).of(entry.id()).places();
 		return Map.of("place", words(places.stream().map(RosterView.Place::id)), "skater",
 				words(places.stream().map((place) -> place.skater().id())), "contact",
 				words(context.getBean(Contacts.class).of(entry.id()).stream().map(ContactView::id)), "waiver",
-				words(context.getBean(Waivers.class).of(entry.id()).stream().map(WaiverView::id)));
+				words(context.getBean(Waivers.class).of(entry.id()).stream().map(WaiverView::id)), "job", List.of());
 	}
 
 	private static List<String> words(Stream<?> ids) {

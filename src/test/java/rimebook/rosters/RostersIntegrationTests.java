@@ -1,5 +1,6 @@
 package rimebook.rosters;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,17 +10,21 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.web.client.RestClient;
 
 import rimebook.audit.RecordVerification;
 import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.entries.ClubView;
 import rimebook.entries.EntryId;
+import rimebook.entries.PrintedNames;
 import rimebook.rosters.eligibility.EligibilityRules;
 import rimebook.rosters.eligibility.Rule;
 import rimebook.shared.Actor;
@@ -31,6 +36,7 @@ import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.awaitility.Awaitility.await;
 
 /** Rosters through their facades, and what the record says of them. */
 @WholeApplication
@@ -67,7 +73,13 @@ class RostersIntegrationTests {
 	private RecordVerification record;
 
 	@Autowired
+	private PrintedNames printed;
+
+	@Autowired
 	private JdbcClient database;
+
+	@LocalServerPort
+	private int port;
 
 	private SmallCompetition small;
 
@@ -233,6 +245,37 @@ class RostersIntegrationTests {
 		assertThat(asked(large)).isEqualTo(few);
 		assertThat(this.check.of(large.competition().id())).hasSize(9)
 			.allSatisfy((team) -> assertThat(team.roster().onIce()).hasSize(3));
+	}
+
+	/**
+	 * Whatever else is known of somebody, only the name goes out, and only while agreed.
+	 */
+	@Test
+	void everybodySeesTheNamesOfThoseWhoAgreed() {
+		RosterView.Place alder = add("Alder", PlaceRole.SKATES);
+		add("Birch", PlaceRole.SKATES);
+		List<EventId> events = List.of(this.small.event().id());
+		int before = this.printed.changes(events);
+		assertThat(this.printed.of(this.entry)).isEmpty();
+		SkaterView agreed = this.skaters.agree(alder.skater().id(), alder.skater().version(), "Ottoline Guardwell",
+				LocalDate.of(2027, 1, 4), SECRETARY);
+		assertThat(this.printed.of(this.entry)).containsExactly(alder.skater().name());
+		String page = team();
+		assertThat(page).contains(alder.skater().name()).doesNotContain("Birch", "Ottoline", "2011");
+		int given = this.printed.changes(events);
+		assertThat(given).isGreaterThan(before);
+		this.skaters.disagree(agreed.id(), agreed.version(), SECRETARY);
+		assertThat(this.printed.changes(events)).isGreaterThan(given);
+		await().atMost(Duration.ofSeconds(20))
+			.untilAsserted(() -> assertThat(team()).doesNotContain(alder.skater().name()));
+	}
+
+	private String team() {
+		return RestClient.create("http://localhost:" + this.port)
+			.get()
+			.uri("/follow/{competition}/team/{entry}", this.small.competition().slug(), this.entry)
+			.retrieve()
+			.body(String.class);
 	}
 
 	private int asked(SmallCompetition of) {

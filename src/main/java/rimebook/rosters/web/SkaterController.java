@@ -1,6 +1,12 @@
 package rimebook.rosters.web;
 
+import java.time.LocalDate;
+import java.util.List;
+
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -13,15 +19,19 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
+import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.rosters.PlaceRole;
 import rimebook.rosters.RosterView;
 import rimebook.rosters.Rosters;
 import rimebook.rosters.SkaterView;
 import rimebook.rosters.Skaters;
+import rimebook.rosters.WaiverView;
+import rimebook.rosters.Waivers;
 import rimebook.shared.Actor;
 
 /**
@@ -42,7 +52,11 @@ class SkaterController {
 
 	private final RosterPages pages;
 
-	SkaterController(Skaters skaters, Rosters rosters, Entries entries, Competitions competitions, RosterPages pages) {
+	private final Waivers waivers;
+
+	SkaterController(Skaters skaters, Rosters rosters, Entries entries, Competitions competitions, RosterPages pages,
+			Waivers waivers) {
+		this.waivers = waivers;
 		this.skaters = skaters;
 		this.rosters = rosters;
 		this.entries = entries;
@@ -53,6 +67,40 @@ class SkaterController {
 	@GetMapping
 	String show(@PathVariable SkaterView.Id skater, Model model) {
 		return page(skater, model);
+	}
+
+	/** Everything that is known, to be handed to whom it is about. */
+	@GetMapping("/known.json")
+	ResponseEntity<Known> known(@PathVariable SkaterView.Id skater) {
+		SkaterView view = this.skaters.skater(skater);
+		String club = this.entries.clubs()
+			.stream()
+			.filter((one) -> one.id().equals(view.club()))
+			.map(ClubView::name)
+			.findFirst()
+			.orElse("");
+		List<KnownPlace> places = this.rosters.of(skater)
+			.entrySet()
+			.stream()
+			.map((place) -> known(place.getKey(), place.getValue()))
+			.toList();
+		return ResponseEntity.ok()
+			.header(HttpHeaders.CONTENT_DISPOSITION,
+					ContentDisposition.attachment().filename("known-of-" + skater + ".json").build().toString())
+			.header(HttpHeaders.CACHE_CONTROL, "no-store")
+			.body(new Known(skater.toString(), view.facts().givenName(), view.facts().familyName(),
+					view.facts().birthDate(), view.facts().membershipNumber(), club, view.consent(), view.isErased(),
+					places));
+	}
+
+	private KnownPlace known(RosterView.Place place, EntryId entry) {
+		On on = on(place, entry);
+		List<WaiverView> waivers = this.waivers.of(entry)
+			.stream()
+			.filter((waiver) -> place.id().equals(waiver.place()))
+			.toList();
+		return new KnownPlace(on.entry().team().name(), on.where(), place.number(), place.role(), place.insteadOf(),
+				waivers.stream().map((waiver) -> waiver.rule().word() + ": " + waiver.given().reason()).toList());
 	}
 
 	@PostMapping
@@ -110,6 +158,17 @@ class SkaterController {
 		if (!model.containsAttribute(name)) {
 			model.addAttribute(name, form);
 		}
+	}
+
+	/** Everything that is known of somebody, as a file. */
+	record Known(String identity, String givenName, String familyName, @Nullable LocalDate birthDate,
+			String membershipNumber, String club, SkaterView.Consent consent, boolean deleted,
+			List<KnownPlace> rosters) {
+	}
+
+	/** A place on a roster in that file, with the rules that were waived for them. */
+	record KnownPlace(String team, String event, int place, PlaceRole part, @Nullable Integer insteadOfPlace,
+			List<String> waived) {
 	}
 
 	/** A place on a roster, and where that is. */
