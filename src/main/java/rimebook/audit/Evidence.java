@@ -95,6 +95,9 @@ final class Evidence {
 					"copied_from least_on_ice most_on_ice most_alternates roster_limit youngest oldest others_youngest "
 							+ "others_oldest cut_off age_share alternates_count? one_team? other_skaters "
 							+ "membership_number? deadline@"))),
+			Map.entry("retention",
+					List.of(StoredRows.of("roster_retention", "competition_id",
+							"delete_on set_by deleted_at contacts forgotten erased"))),
 			Map.entry("waiver", List.of(StoredRows.of("waiver", "id",
 					"entry_id rule place_id reason given_by given_at taken_back_reason taken_back_by taken_back_at"))),
 			Map.entry("official",

@@ -93,6 +93,7 @@ public final class StoredCheck {
 			 union all select 'roster-place', cast(id as varchar(36)) from roster_place
 			 union all select 'waiver', cast(id as varchar(36)) from waiver
 			 union all select distinct 'roster', cast(entry_id as varchar(36)) from team_contact
+			 union all select 'retention', cast(competition_id as varchar(36)) from roster_retention
 			 union all select 'eligibility', cast(event_id as varchar(36)) from event_rules
 			 union all select 'ruling', cast(id as varchar(36)) from ruling_question
 			 union all select 'protest', cast(id as varchar(36)) from protest

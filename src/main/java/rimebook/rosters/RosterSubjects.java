@@ -6,6 +6,8 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 
+import rimebook.competition.CompetitionId;
+import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.Whereabouts;
 import rimebook.entries.Entries;
@@ -31,7 +33,11 @@ class RosterSubjects implements SubjectNames {
 
 	private final Whereabouts whereabouts;
 
-	RosterSubjects(Skaters skaters, Rosters rosters, Waivers waivers, Entries entries, Whereabouts whereabouts) {
+	private final Competitions competitions;
+
+	RosterSubjects(Skaters skaters, Rosters rosters, Waivers waivers, Entries entries, Whereabouts whereabouts,
+			Competitions competitions) {
+		this.competitions = competitions;
 		this.skaters = skaters;
 		this.rosters = rosters;
 		this.waivers = waivers;
@@ -47,6 +53,8 @@ class RosterSubjects implements SubjectNames {
 			case "roster" -> Optional.of(roster(new EntryId(id), ""));
 			case "waiver" -> Optional.of(roster(this.waivers.waiver(id).entry(), ""));
 			case "eligibility" -> Optional.of(this.whereabouts.of(new EventId(id), ""));
+			case "retention" ->
+				Optional.of(SubjectNames.Named.of(this.competitions.competition(new CompetitionId(id)).name()));
 			default -> Optional.empty();
 		};
 	}

@@ -90,6 +90,21 @@ class Skater {
 		this.erasedAt = now;
 	}
 
+	/**
+	 * Delete birth date, number and guardian; and all of it where nobody agreed that the
+	 * name is kept.
+	 */
+	void forget(RandomGenerator random, Instant now) {
+		if (!this.consent) {
+			erase((this.version != null) ? this.version : 0, now);
+			return;
+		}
+		this.birthDate = null;
+		this.membershipNumber = "";
+		this.consentGuardian = "";
+		this.salt = Commitment.salt(random);
+	}
+
 	private void require(int seen) {
 		ConflictException.requireSeen("skater", seen, this.version);
 		if (this.erasedAt != null) {

@@ -65,6 +65,7 @@ final class PathRules {
 			people("/desk/entries/**", SECRETARY).read(REFEREE),
 			people("/desk/rosters/eligibility/**", SECRETARY).read(REFEREE),
 			people("/desk/rosters/files/**", SECRETARY),
+			people("/desk/rosters/retention/**", SECRETARY).read(REFEREE),
 			people("/desk/rosters/**", SECRETARY, REFEREE),
 			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/timetable/**", REFEREE, SECRETARY).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),

@@ -14,6 +14,7 @@ import rimebook.rosters.ContactView;
 import rimebook.rosters.Contacts;
 import rimebook.rosters.DraftSkater;
 import rimebook.rosters.PlaceRole;
+import rimebook.rosters.Retention;
 import rimebook.rosters.RosterView;
 import rimebook.rosters.Rosters;
 import rimebook.rosters.SkaterView;
@@ -58,6 +59,8 @@ final class CrawledRoster {
 		SkaterView agreed = skaters.agree(second.skater().id(), second.skater().version(), "Guardian Hoar",
 				LocalDate.of(2027, 1, 4), SmallCompetition.REFEREE);
 		skaters.disagree(agreed.id(), agreed.version(), SmallCompetition.REFEREE);
+		context.getBean(Retention.class)
+			.set(small.competition().id(), LocalDate.of(2031, 1, 1), Retention.View.NONE, SmallCompetition.SECRETARY);
 		skaters.erase(first.skater().id(), first.skater().version(), "On request.", SmallCompetition.REFEREE);
 	}
 

@@ -18,6 +18,7 @@ import org.springframework.web.client.RestClient;
 import rimebook.audit.RecordVerification;
 import rimebook.competition.Cancellations;
 import rimebook.competition.CompetitionFixtures;
+import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
@@ -74,6 +75,12 @@ class RostersIntegrationTests {
 
 	@Autowired
 	private PrintedNames printed;
+
+	@Autowired
+	private Retention retention;
+
+	@Autowired
+	private RetentionWatch watch;
 
 	@Autowired
 	private JdbcClient database;
@@ -268,6 +275,46 @@ class RostersIntegrationTests {
 		assertThat(this.printed.changes(events)).isGreaterThan(given);
 		await().atMost(Duration.ofSeconds(20))
 			.untilAsserted(() -> assertThat(team()).doesNotContain(alder.skater().name()));
+	}
+
+	@Test
+	void whatIsKnownOfPeopleIsDeletedOnItsDay() {
+		CompetitionId id = this.small.competition().id();
+		SkaterView agreed = add("Alder", PlaceRole.SKATES).skater();
+		this.skaters.agree(agreed.id(), agreed.version(), "Ottoline Guardwell", LocalDate.of(2027, 1, 4), SECRETARY);
+		SkaterView silent = add("Birch", PlaceRole.SKATES).skater();
+		SkaterView elsewhere = add("Cedar", PlaceRole.SKATES).skater();
+		SmallCompetition other = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 1,
+				CompetitionFixtures.anEvent("Junior", 3));
+		this.rosters.add(other.entries().get(0).id(), elsewhere.id(), PlaceRole.SKATES, "", SECRETARY);
+		this.contacts.add(
+				new Contacts.AddContact(this.entry, ContactView.Kind.COACH, "Peregrine Callme", "040 7654321", ""),
+				SECRETARY);
+		LocalDate last = this.small.competition().facts().lastDay();
+		refused("retention-too-early", () -> this.retention.set(id, last, Retention.View.NONE, SECRETARY));
+		Retention.View set = this.retention.set(id, last.plusDays(1), Retention.View.NONE, SECRETARY);
+		this.retention.delete(id);
+		assertThat(this.contacts.of(this.entry)).hasSize(1);
+
+		this.database.sql("update roster_retention set delete_on = ? where competition_id = ?")
+			.params(LocalDate.of(2020, 1, 1), id.value())
+			.update();
+		assertThat(this.retention.due()).contains(id);
+		this.watch.look();
+
+		assertThat(this.retention.due()).doesNotContain(id);
+		assertThat(this.retention.of(id).orElseThrow().deleted()).isEqualTo(new Retention.Deleted(1, 1, 1));
+		assertThat(this.contacts.of(this.entry)).isEmpty();
+		SkaterView kept = this.skaters.skater(agreed.id());
+		assertThat(kept.name()).isEqualTo(agreed.name());
+		assertThat(kept.facts().birthDate()).isNull();
+		assertThat(kept.consent().guardian()).isEmpty();
+		assertThat(this.skaters.skater(silent.id()).isErased()).isTrue();
+		assertThat(this.skaters.skater(elsewhere.id()).facts().birthDate()).isEqualTo(BORN);
+		assertThat(this.rosters.of(this.entry).onIce()).hasSize(3);
+		refused("retention-over", () -> this.retention.set(id, last.plusDays(2), set.version() + 1, SECRETARY));
+		assertThat(this.record.verify().isWhole()).isTrue();
+		assertThat(this.record.compareStored().shown()).isEmpty();
 	}
 
 	private String team() {

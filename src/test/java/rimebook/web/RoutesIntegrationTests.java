@@ -72,6 +72,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/competitions/**", PERSON, "administrator secretary"),
 			new Line("/desk/entries/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/rosters/eligibility/**", "administrator secretary referee", "administrator secretary"),
+			new Line("/desk/rosters/retention/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/rosters/files/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/rosters/**", "administrator secretary referee", "administrator secretary referee"),
 			new Line("/desk/rulings/*/ruling/**", "referee", "referee"),
