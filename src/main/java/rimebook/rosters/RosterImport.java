@@ -11,13 +11,15 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 
 import jakarta.persistence.EntityManager;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionState;
@@ -33,6 +35,7 @@ import rimebook.entries.EntryView;
 import rimebook.shared.Acts;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableFile;
 import rimebook.tables.TableText;
@@ -47,6 +50,9 @@ import rimebook.wording.Series;
 @Service
 @Transactional(readOnly = true)
 public class RosterImport {
+
+	/** So many rows hold the record for some tenths of a second. */
+	private static final int AT_ONCE = 100;
 
 	private final Competitions competitions;
 
@@ -70,11 +76,14 @@ public class RosterImport {
 
 	private final Acts acts;
 
+	private final TransactionTemplate transaction;
+
 	private final SecureRandom random = new SecureRandom();
 
 	RosterImport(Competitions competitions, Entries entries, EventEligibility rules, RosterWindow window,
 			StillOpen stillOpen, Rosters rosters, Skaters people, SkaterRepository skaters,
-			RosterPlaceRepository places, EntityManager database, Acts acts) {
+			RosterPlaceRepository places, EntityManager database, Acts acts, PlatformTransactionManager transactions) {
+		this.transaction = new TransactionTemplate(transactions);
 		this.competitions = competitions;
 		this.entries = entries;
 		this.rules = rules;
@@ -111,34 +120,56 @@ public class RosterImport {
 	}
 
 	/**
-	 * Put every row of the file on its roster but those set aside, all or none. The rows
-	 * are looked over again, since the lists may have changed after the preview.
+	 * Put every row of the file on its roster but those set aside. All are looked over
+	 * again first, since the lists may have changed after the preview, and nothing is
+	 * written if one is bad. Then a portion is written after the other, so that nobody
+	 * who acts meanwhile waits for the record. Should something come between, the
+	 * portions before it stay, and the same file goes on from there: who is known is
+	 * known again.
 	 * @param progress is told how many rows are done
 	 * @throws RuleViolationException {@code import-rows-bad} if a row that is not set
 	 * aside is bad; {@code import-nothing} if no row is left; else as for
 	 * {@link #preview}
+	 * @throws ConflictException {@code rosters-shut} if files are not taken any more
 	 */
-	@Transactional
+	@Transactional(propagation = Propagation.NOT_SUPPORTED)
 	public Outcome apply(CompetitionId id, String csv, Answers answers, IntConsumer progress, Actor actor) {
-		CompetitionView competition = this.competitions.holding(id);
 		TableFile file = RosterFile.read(csv);
-		RosterRowCheck check = check(competition, file);
-		List<RosterRow> rows = file.rows()
+		List<RosterRow> rows = Objects.requireNonNull(this.transaction.execute((status) -> rows(id, file, answers)));
+		checkRows(rows);
+		Writing writing = new Writing(actor);
+		for (int from = 0; from < rows.size(); from += AT_ONCE) {
+			List<RosterRow> some = rows.subList(from, Math.min(from + AT_ONCE, rows.size()));
+			this.transaction.executeWithoutResult((status) -> write(id, some, writing));
+			progress.accept(from + some.size());
+		}
+		return new Outcome(writing.people, writing.placesTaken, writing.changed, file.rows().size() - rows.size());
+	}
+
+	private List<RosterRow> rows(CompetitionId id, TableFile file, Answers answers) {
+		RosterRowCheck check = check(this.competitions.competition(id), file);
+		return file.rows()
 			.stream()
 			.filter((row) -> !answers.setAside().contains(row.line()))
 			.map((row) -> check.check(row, answers.others().contains(row.line())))
 			.toList();
-		checkRows(rows);
-		Writing writing = new Writing(rows, actor);
-		for (int row = 0; row < rows.size(); row++) {
-			writing.write(Objects.requireNonNull(rows.get(row).order()));
-			progress.accept(row + 1);
-		}
+	}
+
+	private void write(CompetitionId id, List<RosterRow> some, Writing writing) {
+		CompetitionView competition = this.competitions.holding(id);
+		some.stream()
+			.map((row) -> Objects.requireNonNull(row.order()).entry().event())
+			.distinct()
+			.forEach((event) -> shut(competition, this.competitions.event(event), this.rules.of(event))
+				.ifPresent((why) -> {
+					throw new ConflictException("rosters-shut", why);
+				}));
+		writing.begin(some);
+		some.forEach((row) -> writing.write(Objects.requireNonNull(row.order())));
 		this.database.flush();
 		// Each line of the record looks once more for what is to be written: let it find
-		// nothing, or thousands of lines would go through thousands of rows.
+		// nothing.
 		this.database.clear();
-		return new Outcome(writing.people, writing.placesTaken, writing.changed, file.rows().size() - rows.size());
 	}
 
 	/** Write the rosters of all teams that take part, whoever left them left out. */
@@ -196,14 +227,15 @@ public class RosterImport {
 		}
 	}
 
-	/** Writes row after row; everything goes to the database at the end. */
+	/** Writes row after row; what it wrote goes to the database with its portion. */
 	private final class Writing {
 
 		private final Actor actor;
 
-		private final Map<String, Skater> fresh = new HashMap<>();
+		/** Who was written down by this file, whatever portion. */
+		private final Map<String, UUID> fresh = new HashMap<>();
 
-		private final Map<UUID, Skater> known;
+		private final Map<UUID, Skater> known = new HashMap<>();
 
 		private final Map<EntryId, List<RosterPlace>> there = new HashMap<>();
 
@@ -213,17 +245,22 @@ public class RosterImport {
 
 		private int changed;
 
-		Writing(List<RosterRow> rows, Actor actor) {
+		Writing(Actor actor) {
 			this.actor = actor;
-			this.known = RosterImport.this.skaters
+		}
+
+		/** Look at what is there for the next rows. */
+		void begin(List<RosterRow> rows) {
+			this.known.clear();
+			this.there.clear();
+			RosterImport.this.skaters
 				.findAllById(rows.stream()
 					.map((row) -> Objects.requireNonNull(row.order()).known())
 					.filter(Objects::nonNull)
 					.map((known) -> Objects.requireNonNull(known).id().value())
 					.distinct()
 					.toList())
-				.stream()
-				.collect(Collectors.toMap((skater) -> skater.view().id().value(), Function.identity()));
+				.forEach((skater) -> this.known.put(skater.view().id().value(), skater));
 			RosterImport.this.places
 				.findByEntryIn(rows.stream()
 					.map((row) -> Objects.requireNonNull(row.order()).entry().id().value())
@@ -233,8 +270,7 @@ public class RosterImport {
 		}
 
 		void write(RosterRow.Order order) {
-			Skater skater = (order.known() != null) ? mended(order, order.known())
-					: this.fresh.computeIfAbsent(RosterRowCheck.key(order.skater()), (key) -> added(order.skater()));
+			Skater skater = (order.known() != null) ? mended(order, order.known()) : fresh(order.skater());
 			List<RosterPlace> places = places(order.entry().id());
 			Optional<RosterPlace> place = places.stream()
 				.filter((one) -> one.view().skater().id().equals(skater.view().id()))
@@ -247,9 +283,16 @@ public class RosterImport {
 			}
 		}
 
+		private Skater fresh(DraftSkater draft) {
+			UUID before = this.fresh.get(RosterRowCheck.key(draft));
+			Skater skater = (before != null) ? RosterImport.this.database.find(Skater.class, before) : null;
+			return (skater != null) ? skater : added(draft);
+		}
+
 		private Skater added(DraftSkater draft) {
 			Skater skater = new Skater(RosterImport.this.acts.nextId(), draft, RosterImport.this.random);
 			RosterImport.this.database.persist(skater);
+			this.fresh.put(RosterRowCheck.key(draft), skater.view().id().value());
 			this.people++;
 			say(AuditedChange.of(this.actor, "skater", skater.view().id(), "skater.added").to(skater.attested()));
 			return skater;
