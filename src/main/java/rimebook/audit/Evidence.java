@@ -125,6 +125,14 @@ final class Evidence {
 					List.of(StoredRows.of("segment_result", "segment_id", "state standing_number posted_at posted_by"),
 							StoredRows.of("result_posting", "segment_id",
 									"id number posted_at posted_by changed conduct_until@ calculation_until@"))),
+			Map.entry("music", List.of(
+					StoredRows.of("music_version", "entry_id",
+							"id segment_id number kind file_name bytes milliseconds sha256 late_reason "
+									+ "handed_in_by handed_in_at"),
+					StoredRows.of("music_on_site", "entry_id", "id segment_id number on_site? noted_by noted_at"),
+					StoredRows.of("music_play", "entry_id", "id segment_id version_id started_at played_by noted_at"),
+					StoredRows.of("music_deadline", "competition_id", "id number closes_at set_by set_at"),
+					StoredRows.of("music_deletion", "competition_id", "id files bytes deleted_by deleted_at"))),
 			Map.entry("timetable",
 					List.of(StoredRows.of("timetable_plan", "competition_id", "id number act body made_by made_at"),
 							StoredRows.of("timetable_version", "competition_id",

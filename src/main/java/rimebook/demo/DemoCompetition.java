@@ -51,12 +51,15 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoRosters rosters;
 
+	private final DemoMusic music;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
 			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary,
-			DemoRosters rosters) {
+			DemoRosters rosters, DemoMusic music) {
 		this.rosters = rosters;
+		this.music = music;
 		this.commentary = commentary;
 		this.timetable = timetable;
 		this.competitions = competitions;
@@ -113,6 +116,7 @@ class DemoCompetition implements PanelPlan {
 		List.of(junior, senior).forEach(this.commentary::tell);
 		this.rosters.fill(made, junior, "international-junior", 13, 18);
 		this.rosters.fill(made, adult, "adult", 18, 60);
+		List.of(junior, senior).forEach(this.music::handIn);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		this.seating.register();

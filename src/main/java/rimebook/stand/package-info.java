@@ -3,8 +3,8 @@
  * segments that run now.
  */
 @ApplicationModule(allowedDependencies = { "commentary", "live", "timetable", "timetable :: plan", "clock", "points",
-		"paper", "performances", "remarks", "panels", "draw", "rulings", "entries", "competition", "tabulation",
-		"tabulation :: points", "pages", "shared", "wording" })
+		"paper", "performances", "remarks", "music", "panels", "draw", "rulings", "entries", "competition",
+		"tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.stand;
 

@@ -16,6 +16,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import tools.jackson.databind.json.JsonMapper;
 
 import rimebook.audit.RecordAnchors;
+import rimebook.shared.KeptFolder;
 
 /**
  * Keeps the second place up to date, one look after another, always by the same thread: a
@@ -80,6 +81,9 @@ final class CopyMaker {
 		boolean failed = this.owed;
 		this.owed = true;
 		boolean sameDisk = this.place.require();
+		for (KeptFolder kept : this.source.folders()) {
+			kept.copyTo(this.folder.path().resolve(kept.name()));
+		}
 		Instant now = this.clock.instant();
 		CopyState.Place place = new CopyState.Place(sameDisk, isShared(now));
 		RecordHead head = this.source.tail().head();
@@ -166,8 +170,17 @@ final class CopyMaker {
 		this.anchors.kept(next.head(), now);
 	}
 
-	/** What is copied. */
-	record Source(JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives, DatabaseFile file) {
+	/**
+	 * What is copied.
+	 *
+	 * @param folders what lies beside the database, of which only what is new
+	 */
+	record Source(JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives, DatabaseFile file,
+			List<KeptFolder> folders) {
+
+		Source {
+			folders = List.copyOf(folders);
+		}
 
 		void backup(Path into, Pace pace) throws IOException {
 			Objects.requireNonNull(this.jdbc.execute((ConnectionCallback<OnlineBackup>) OnlineBackup::of))

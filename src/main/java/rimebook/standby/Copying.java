@@ -3,6 +3,7 @@ package rimebook.standby;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -11,12 +12,14 @@ import java.util.concurrent.TimeUnit;
 import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 
 import rimebook.audit.RecordAnchors;
+import rimebook.shared.KeptFolder;
 import rimebook.wording.Sentence;
 
 /**
@@ -39,14 +42,19 @@ class Copying implements SmartLifecycle {
 	private @Nullable ScheduledExecutorService thread;
 
 	Copying(CopySettings settings, JdbcTemplate jdbc, RecordTail tail, RecordAnchors anchors, ServiceLives lives,
-			Environment environment, Clock clock) {
+			ObjectProvider<KeptFolder.Source> beside, Environment environment, Clock clock) {
 		this.settings = settings;
 		this.clock = clock;
 		Optional<DatabaseFile> file = DatabaseFile.of(environment);
 		this.maker = settings.place()
 			.flatMap((place) -> file.map((database) -> new CopyMaker(new CopyFolder(place),
-					new CopyMaker.Source(jdbc, tail, anchors, lives, database), settings.every(), clock)));
+					new CopyMaker.Source(jdbc, tail, anchors, lives, database, folders(beside)), settings.every(),
+					clock)));
 		this.state = new CopyState(kind(settings, file), clock.instant(), null, why(settings, file));
+	}
+
+	private static List<KeptFolder> folders(ObjectProvider<KeptFolder.Source> beside) {
+		return beside.orderedStream().flatMap((source) -> source.folder().stream()).toList();
 	}
 
 	private static CopyState.Kind kind(CopySettings settings, Optional<DatabaseFile> file) {

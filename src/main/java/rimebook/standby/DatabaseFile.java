@@ -7,6 +7,8 @@ import java.util.regex.Pattern;
 
 import org.springframework.core.env.Environment;
 
+import rimebook.shared.KeptFolder;
+
 /**
  * The H2 file that the settings name.
  *
@@ -34,6 +36,12 @@ record DatabaseFile(Path path, CopyCheck access) {
 		String name = this.path.getFileName().toString();
 		return this.path
 			.resolveSibling(name.substring(0, name.length() - CopyCheck.FILE.length()) + "." + word + CopyCheck.FILE);
+	}
+
+	/** Where music lies beside it. */
+	KeptFolder music() {
+		String name = this.path.getFileName().toString();
+		return KeptFolder.ofMusic(this.path.resolveSibling(name.substring(0, name.length() - CopyCheck.FILE.length())));
 	}
 
 	Path folder() {

@@ -16,6 +16,8 @@ import java.util.UUID;
 import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 
+import rimebook.shared.KeptFolder;
+
 /**
  * Lays the newest whole copy of a folder where the service looks for its database, and
  * begins a new life in it. It is done under another name and gets its own at once, so
@@ -99,6 +101,8 @@ record StartFromCopy(CopyFolder folder, DatabaseFile database, boolean inPlace, 
 			started = StartedFromCopy.of(origin, since.lines(), connection);
 			LifeRows.begin(connection, UUID.randomUUID(), now(), origin, since.lines());
 		}
+		KeptFolder music = this.database.music();
+		new KeptFolder(music.name(), this.folder.path().resolve(music.name())).copyTo(music.path());
 		putAside();
 		WholeFile.keep(restoring, this.database.path());
 		return started.passing(found.broken());

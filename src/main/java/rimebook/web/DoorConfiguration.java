@@ -28,6 +28,8 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
 import org.springframework.session.web.http.SessionRepositoryFilter;
 import org.springframework.util.function.SingletonSupplier;
+import org.springframework.web.multipart.MultipartResolver;
+import org.springframework.web.multipart.support.StandardServletMultipartResolver;
 
 import rimebook.pages.DoorAnswers;
 
@@ -90,6 +92,17 @@ class DoorConfiguration {
 		filter.addUrlPatterns("/*");
 		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 2);
 		return filter;
+	}
+
+	/** What was refused unread is not read for its error page either. */
+	@Bean
+	MultipartResolver multipartResolver() {
+		return new StandardServletMultipartResolver() {
+			@Override
+			public boolean isMultipart(HttpServletRequest request) {
+				return request.getAttribute(DoorValve.UNREAD) == null && super.isMultipart(request);
+			}
+		};
 	}
 
 	/**

@@ -1,8 +1,11 @@
 package rimebook.web;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
@@ -53,12 +56,14 @@ final class FormDigest {
 
 	private void addFiles(String field, List<MultipartFile> files) {
 		add(field);
-		files.forEach((file) -> add(bytes(file)));
+		files.forEach(this::add);
 	}
 
-	private static byte[] bytes(MultipartFile file) {
-		try {
-			return file.getBytes();
+	/** A file may be larger than anybody wants to have in memory. */
+	private void add(MultipartFile file) {
+		length(file.getSize());
+		try (InputStream bytes = new DigestInputStream(file.getInputStream(), this.sha256)) {
+			bytes.transferTo(OutputStream.nullOutputStream());
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
@@ -70,8 +75,12 @@ final class FormDigest {
 	}
 
 	private void add(byte[] bytes) {
-		this.sha256.update((bytes.length + ":").getBytes(StandardCharsets.US_ASCII));
+		length(bytes.length);
 		this.sha256.update(bytes);
+	}
+
+	private void length(long length) {
+		this.sha256.update((length + ":").getBytes(StandardCharsets.US_ASCII));
 	}
 
 }

@@ -1,6 +1,7 @@
 package rimebook.web;
 
 import java.io.IOException;
+import java.util.Locale;
 
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
@@ -11,17 +12,26 @@ import jakarta.servlet.http.HttpSession;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 
 /**
- * Refuses large bodies of whoever is not signed in, before a byte of them is read.
- * Programs have a limit of their own ({@link BodyLimitFilter}).
+ * Refuses large bodies of whoever is not signed in, and files that are larger than any
+ * taken where they are sent, before a byte of them is read. Programs have a limit of
+ * their own ({@link BodyLimitFilter}).
  */
 class LargeBodyFilter extends HttpFilter {
 
 	private static final long serialVersionUID = 1L;
 
+	/** The largest form with a file, in bytes. */
+	static final long MOST = 9L << 20;
+
+	/** The same for music; as large as the server takes any. */
+	static final long MOST_OF_MUSIC = 32L << 20;
+
+	private static final String MUSIC = "/desk/music/entry/";
+
 	@Override
 	protected void doFilter(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws IOException, ServletException {
-		if (isLarge(request) && !isSignedIn(request)) {
+		if (isTooLarge(request) || isLarge(request) && !isSignedIn(request)) {
 			request.setAttribute(DoorValve.UNREAD, true);
 			response.sendError(HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
 			return;
@@ -29,10 +39,21 @@ class LargeBodyFilter extends HttpFilter {
 		chain.doFilter(request, response);
 	}
 
+	/** No browser sends a file without saying how large it is. */
+	private static boolean isTooLarge(HttpServletRequest request) {
+		long most = RoutedPath.of(request).startsWith(MUSIC) ? MOST_OF_MUSIC : MOST;
+		long length = request.getContentLengthLong();
+		return isFile(request) && (length > most || length < 0);
+	}
+
+	private static boolean isFile(HttpServletRequest request) {
+		String type = request.getContentType();
+		return type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/");
+	}
+
 	private static boolean isLarge(HttpServletRequest request) {
 		boolean form = !RoutedPath.isOfPrograms(RoutedPath.of(request));
-		boolean file = request.getContentType() != null && request.getContentType().startsWith("multipart/");
-		return form && (file || request.getContentLengthLong() > DoorValve.SMALL
+		return form && (isFile(request) || request.getContentLengthLong() > DoorValve.SMALL
 				|| request.getHeader("Transfer-Encoding") != null);
 	}
 

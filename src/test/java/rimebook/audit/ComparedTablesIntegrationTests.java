@@ -45,6 +45,7 @@ class ComparedTablesIntegrationTests {
 			Map.entry("spring_session", "who is signed in"), Map.entry("spring_session_attributes", "who is signed in"),
 			Map.entry("form_answer", "kept for ten minutes"), Map.entry("paper_bundle", "can be made again"),
 			Map.entry("paper_bundle_document", "can be made again"),
+			Map.entry("music_chunk", "is known by its digest, which a line attests"),
 			Map.entry("paper_address", "where a sheet leads changes no result"),
 			Map.entry("earlier_venue", "what sheets of versions say that do not tell it themselves"),
 			Map.entry("service_life", "which copy the service began from"),

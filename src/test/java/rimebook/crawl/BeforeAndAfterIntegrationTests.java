@@ -50,7 +50,8 @@ class BeforeAndAfterIntegrationTests {
 			"correction.proposed", "correction.approved", "correction.rejected", "timetable.block-changed",
 			"timetable.block-moved", "timetable.sheet-changed", "timetable.rules-changed", "timetable.taken-back",
 			"skater.changed", "skater.agreed", "skater.disagreed", "skater.deleted", "roster-place.changed",
-			"roster-place.stepped-in", "waiver.taken-back", "retention.deleted", "service.started-from-copy",
+			"roster-place.stepped-in", "waiver.taken-back", "retention.deleted", "music.noted-on-site",
+			"music.noted-not-on-site", "music.deadline-set", "music.deleted", "service.started-from-copy",
 			"service.lost-act-settled");
 
 	/**
@@ -64,7 +65,8 @@ class BeforeAndAfterIntegrationTests {
 			"elements.planned", "deductions.noted", "performance.remark", "remark.seen", "ruling.asked", "ruling.given",
 			"result.published", "protest.filed", "timetable.filled", "timetable.block-added", "timetable.sheet-added",
 			"timetable.published", "timetable.letters-printed", "skater.added", "roster-place.taken",
-			"roster.contact-added", "eligibility.set", "waiver.given", "retention.set");
+			"roster.contact-added", "eligibility.set", "waiver.given", "retention.set", "music.handed-in",
+			"music.played");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -82,7 +84,7 @@ class BeforeAndAfterIntegrationTests {
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
-			+ "person|service|timetable|skater|roster|roster-place|waiver|eligibility|retention)\\.[a-z-]+)\"");
+			+ "person|service|timetable|music|skater|roster|roster-place|waiver|eligibility|retention)\\.[a-z-]+)\"");
 
 	@Autowired
 	private ApplicationContext context;

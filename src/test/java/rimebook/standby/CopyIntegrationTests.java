@@ -293,7 +293,8 @@ class CopyIntegrationTests {
 	private CopyMaker maker(JdbcTemplate jdbc) {
 		return new CopyMaker(folder(),
 				new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
-						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow()),
+						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow(),
+						List.of()),
 				Duration.ofSeconds(30), this.wall);
 	}
 

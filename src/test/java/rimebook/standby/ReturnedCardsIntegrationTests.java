@@ -38,7 +38,7 @@ class ReturnedCardsIntegrationTests extends ReturnedCards {
 		this.maker = new CopyMaker(this.stick,
 				new CopyMaker.Source(service.getBean(JdbcTemplate.class), service.getBean(RecordTail.class),
 						service.getBean(RecordAnchors.class), service.getBean(ServiceLives.class),
-						DatabaseFile.of(service.getEnvironment()).orElseThrow()),
+						DatabaseFile.of(service.getEnvironment()).orElseThrow(), List.of()),
 				Duration.ofSeconds(30), service.getBean(Clock.class));
 		this.maker.look();
 	}

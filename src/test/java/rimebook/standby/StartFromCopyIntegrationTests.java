@@ -7,6 +7,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.AfterAll;
@@ -218,7 +219,7 @@ class StartFromCopyIntegrationTests {
 		return new CopyMaker(folder(),
 				new CopyMaker.Source(this.laptop.getBean(JdbcTemplate.class), this.laptop.getBean(RecordTail.class),
 						this.laptop.getBean(RecordAnchors.class), this.laptop.getBean(ServiceLives.class),
-						file(this.laptop)),
+						file(this.laptop), List.of()),
 				Duration.ofSeconds(30), clock);
 	}
 

@@ -13,6 +13,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
 import java.util.stream.Collectors;
 
 import org.jsoup.Connection;
@@ -50,6 +52,16 @@ public final class Visitor {
 
 	private HttpClient client(HttpClient.Redirect redirect) {
 		return HttpClient.newBuilder().cookieHandler(this.cookies).followRedirects(redirect).build();
+	}
+
+	/** What a browser would say in {@code Cookie}. */
+	public String cookies() {
+		try {
+			return String.join("; ", this.cookies.get(this.service, Map.of()).getOrDefault("Cookie", List.of()));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
 	}
 
 	/** Open a page. */
@@ -177,6 +189,34 @@ public final class Visitor {
 			form.select("input[type=file]").eachAttr("name").forEach(fields::remove);
 			fields.putAll(typed);
 			return posting(form.absUrl("action"), fields);
+		}
+
+		/**
+		 * Send a form of this page with a file, and with everything it held already.
+		 * @param selector the form, with one field for a file
+		 * @param typed values by field name
+		 * @param fileName what the browser says that it is called
+		 */
+		public Page upload(String selector, Map<String, String> typed, String fileName, byte[] file) {
+			FormElement form = (FormElement) Objects.requireNonNull(this.document.selectFirst(selector), selector);
+			Map<String, String> fields = new LinkedHashMap<>();
+			form.formData().forEach((field) -> fields.put(field.key(), field.value()));
+			String name = Objects.requireNonNull(form.selectFirst("input[type=file]")).attr("name");
+			fields.remove(name);
+			fields.putAll(typed);
+			String line = "----" + UUID.randomUUID();
+			StringBuilder head = new StringBuilder();
+			fields.forEach((field, value) -> head.append("--" + line + "\r\nContent-Disposition: form-data; name=\"")
+				.append(field + "\"\r\n\r\n" + value + "\r\n"));
+			head.append("--" + line + "\r\nContent-Disposition: form-data; name=\"" + name + "\"; filename=\""
+					+ fileName + "\"\r\nContent-Type: application/octet-stream\r\n\r\n");
+			List<byte[]> parts = List.of(head.toString().getBytes(StandardCharsets.UTF_8), file,
+					("\r\n--" + line + "--\r\n").getBytes(StandardCharsets.UTF_8));
+			int length = parts.stream().mapToInt((part) -> part.length).sum();
+			return page(send(HttpRequest.newBuilder(URI.create(form.absUrl("action")))
+				.header("Content-Type", "multipart/form-data; boundary=" + line)
+				.POST(HttpRequest.BodyPublishers.fromPublisher(HttpRequest.BodyPublishers.ofByteArrays(parts),
+						length))));
 		}
 
 		/** Press the only button of a form. */

@@ -34,16 +34,16 @@ class EventRoad {
 	}
 
 	private static String[] doors(EventView event) {
-		return event.hasTechnicalPanel() ? new String[] { "draw", "stand", "keying", "results", "protests" }
-				: new String[] { "draw", "stand", "results", "protests" };
+		return event.hasTechnicalPanel()
+				? new String[] { "draw", "music/desk", "stand", "keying", "results", "protests" }
+				: new String[] { "draw", "music/desk", "stand", "results", "protests" };
 	}
 
 	private RoadStretch stretch(String segment, Object id, Authentication viewer, String... doors) {
-		return new RoadStretch(segment,
-				Stream.of(doors)
-					.map((door) -> new RoadStop("competition.road." + door, "/desk/" + door + "/" + id))
-					.filter((stop) -> this.doors.isAllowed("", stop.path(), "GET", viewer))
-					.toList());
+		return new RoadStretch(segment, Stream.of(doors)
+			.map((door) -> new RoadStop("competition.road." + door.replace('/', '-'), "/desk/" + door + "/" + id))
+			.filter((stop) -> this.doors.isAllowed("", stop.path(), "GET", viewer))
+			.toList());
 	}
 
 }

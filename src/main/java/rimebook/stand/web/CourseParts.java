@@ -1,10 +1,13 @@
 package rimebook.stand.web;
 
 import java.time.Instant;
+import java.util.function.Predicate;
 
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
+import rimebook.entries.EntryId;
+import rimebook.music.Music;
 import rimebook.pages.RinkClock;
 import rimebook.paper.PaperKeying;
 import rimebook.performances.StandingAfterCards;
@@ -22,7 +25,11 @@ class CourseParts {
 
 	private final Punctuality punctuality;
 
-	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings, Punctuality punctuality) {
+	private final Music music;
+
+	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings, Punctuality punctuality,
+			Music music) {
+		this.music = music;
 		this.punctuality = punctuality;
 		this.skatingAgain = skatingAgain;
 		this.keying = keying;
@@ -31,9 +38,16 @@ class CourseParts {
 
 	/** The parts as they are at that moment. */
 	StandParts.Course of(StandView view, RinkClock rink, Instant now) {
-		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view)), ReopenedPart.of(view, rink, now),
-				this.skatingAgain.part(view, rink), new PaperPart(this.keying.unsettled(view.segment().id())),
+		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view), lacksMusic(view)),
+				ReopenedPart.of(view, rink, now), this.skatingAgain.part(view, rink),
+				new PaperPart(this.keying.unsettled(view.segment().id())),
 				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));
+	}
+
+	private Predicate<EntryId> lacksMusic(StandView view) {
+		return this.music.withMusic(view.segment().id())
+			.<Predicate<EntryId>>map((have) -> (entry) -> !have.contains(entry))
+			.orElse((entry) -> false);
 	}
 
 	/** Put the forms into the page; one that was refused stays as it was typed. */

@@ -1,7 +1,9 @@
 package rimebook.stand.web;
 
 import java.util.List;
+import java.util.function.Predicate;
 
+import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.stand.StandView;
@@ -17,11 +19,17 @@ import rimebook.wording.Sentence;
 record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) implements LivePart {
 
 	static OrderPart of(StandView stand) {
-		return of(stand, Sentence.NONE);
+		return of(stand, Sentence.NONE, (entry) -> false);
 	}
 
-	static OrderPart of(StandView stand, Sentence punctuality) {
-		List<OrderRow> rows = stand.order().stream().map((row) -> OrderRow.of(row, stand)).toList();
+	/**
+	 * @param lacksMusic whether the music desk has nothing to play for a team
+	 */
+	static OrderPart of(StandView stand, Sentence punctuality, Predicate<EntryId> lacksMusic) {
+		List<OrderRow> rows = stand.order()
+			.stream()
+			.map((row) -> OrderRow.of(row, stand, lacksMusic.test(row.performance().entry())))
+			.toList();
 		List<PerformanceStatus> started = rows.stream()
 			.map(OrderRow::status)
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
@@ -38,13 +46,18 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 	 */
 	record OrderRow(PerformanceId id, Turn turn, Team team, Course course, String mark) {
 
-		static OrderRow of(StandView.Row row, StandView stand) {
+		static OrderRow of(StandView.Row row, StandView stand, boolean lacksMusic) {
 			return new OrderRow(row.performance().id(), new Turn(row.performance().startNumber(),
 					row.performance().start().group(), row.performance().turn().callReason()),
 					new Team(row.team(), row.club(), row.spokenAs()),
 					new Course(row.performance().status(), row.performance().course().statusReason(),
-							row.performance().isAgain(), stand.reopened() == null && row.equals(stand.lastClosed())),
+							row.performance().isAgain(), stand.reopened() == null && row.equals(stand.lastClosed()),
+							lacksMusic && isToSkate(row.performance().status())),
 					mark(row, stand));
+		}
+
+		private static boolean isToSkate(PerformanceStatus status) {
+			return status == PerformanceStatus.WAITING || status == PerformanceStatus.ON_ICE;
 		}
 
 		private static String mark(StandView.Row row, StandView stand) {
@@ -103,8 +116,10 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 		 * empty
 		 * @param skatesAgain whether the whole programme is skated again
 		 * @param canReopen whether its closed cards can be opened again
+		 * @param lacksMusic whether it is still to skate and there is no music for it
 		 */
-		record Course(PerformanceStatus status, String reason, boolean skatesAgain, boolean canReopen) {
+		record Course(PerformanceStatus status, String reason, boolean skatesAgain, boolean canReopen,
+				boolean lacksMusic) {
 		}
 
 	}

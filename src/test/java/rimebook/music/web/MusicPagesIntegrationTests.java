@@ -1,0 +1,200 @@
+package rimebook.music.web;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+
+import rimebook.accounts.Role;
+import rimebook.competition.SegmentId;
+import rimebook.entries.Entries;
+import rimebook.entries.EntryView;
+import rimebook.music.Music;
+import rimebook.music.MusicPlays;
+import rimebook.music.Tones;
+import rimebook.testsupport.Crew;
+import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
+import rimebook.testsupport.WholeApplication;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rimebook.testsupport.SmallCompetition.SECRETARY;
+
+@WholeApplication
+class MusicPagesIntegrationTests {
+
+	@Autowired
+	private ApplicationContext context;
+
+	@Autowired
+	private Music music;
+
+	@LocalServerPort
+	private int port;
+
+	private SmallCompetition day;
+
+	private List<EntryView> teams;
+
+	private SegmentId segment;
+
+	private Visitor secretary;
+
+	@BeforeEach
+	void aDay() {
+		this.day = SmallCompetition.running(this.context, 3, 3);
+		this.teams = this.day.entries();
+		this.segment = this.day.segment(1);
+		this.secretary = Crew.visitor(this.context, Role.SECRETARY);
+	}
+
+	@Test
+	void aFileIsHandedInPlayedInPartsAndReplaced() {
+		byte[] file = Tones.wav(161_000, 440);
+		Visitor.Page page = handIn(0, "C:\\music\\Free \"final\" (2).mp3", file);
+		assertThat(page.text()).contains("The music of", "2:41", "WAV");
+		String address = page.document().selectFirst("audio").attr("src");
+		HttpResponse<byte[]> whole = this.secretary.bytes(address);
+		assertThat(whole.body()).isEqualTo(file);
+		assertThat(whole.headers().firstValue("Content-Type")).contains("audio/wav");
+		assertThat(whole.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+		assertThat(whole.headers().firstValue("Content-Disposition").orElseThrow()).startsWith("attachment;");
+		assertThat(whole.headers().firstValue("Content-Security-Policy").orElseThrow())
+			.startsWith("default-src 'none'");
+		HttpResponse<String> part = this.secretary.json("GET", address, "", "Range", "bytes=4-7");
+		assertThat(part.statusCode()).isEqualTo(206);
+		assertThat(part.headers().firstValue("Content-Range")).contains("bytes 4-7/" + file.length);
+		assertThat(handIn(0, "other.wav", Tones.wav(100_000, 441)).text()).contains("1:40; 0:50 shorter");
+		assertThat(this.secretary.bytes(address).statusCode()).as("versions stay").isEqualTo(200);
+	}
+
+	@Test
+	void whatIsRefusedIsSaidBesideTheField() {
+		Visitor.Page empty = handIn(0, "empty.mp3", new byte[0]);
+		assertThat(empty.status()).isEqualTo(422);
+		assertThat(empty.text()).contains("Choose a file.");
+		assertThat(handIn(0, "song.mp3", "no sound".repeat(1000).getBytes(StandardCharsets.UTF_8)).text())
+			.contains("This is no music that browsers play");
+		assertThat(handIn(0, "x".repeat(300) + "\u0007.mp3", Tones.wav(1000, 442)).text()).contains("xxxx…");
+	}
+
+	@Test
+	void aTooLargeFileIsStoppedAtTheDoorAndOthersDoorsStayAsNarrow() throws IOException {
+		String form = "/desk/music/entry/" + this.teams.get(0).id() + "/" + this.segment;
+		assertThat(said(form, 100 << 20)).startsWith("HTTP/1.1 413");
+		assertThat(said("/desk/officials/import", 10 << 20)).startsWith("HTTP/1.1 413");
+		assertThat(said("/desk/music/desk/../../officials/import", 10 << 20)).startsWith("HTTP/1.1 413");
+	}
+
+	/** The head alone: the answer comes before a byte of the body is sent. */
+	private String said(String path, int length) throws IOException {
+		try (Socket socket = new Socket("localhost", this.port)) {
+			socket.setSoTimeout(5000);
+			socket.getOutputStream()
+				.write(("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nCookie: " + this.secretary.cookies()
+						+ "\r\nContent-Type: multipart/form-data; boundary=a\r\n" + "Content-Length: " + length
+						+ "\r\n\r\n")
+					.getBytes(StandardCharsets.US_ASCII));
+			return new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
+		}
+	}
+
+	@Test
+	void whoeverHangsUpInTheMiddleLeavesNothing() throws IOException {
+		String path = "/desk/music/entry/" + this.teams.get(0).id() + "/" + this.segment;
+		try (Socket socket = new Socket("localhost", this.port)) {
+			OutputStream out = socket.getOutputStream();
+			out.write(("POST " + path + " HTTP/1.1\r\nHost: localhost\r\nCookie: " + this.secretary.cookies()
+					+ "\r\nContent-Type: multipart/form-data; boundary=a\r\nContent-Length: 2000000\r\n\r\n--a\r\n"
+					+ "Content-Disposition: form-data; name=\"file\"; filename=\"a.wav\"\r\n\r\n")
+				.getBytes(StandardCharsets.US_ASCII));
+			out.write(Tones.wav(100_000, 443));
+			out.flush();
+		}
+		assertThat(this.music.of(this.teams.get(0).id()).get(0).versions()).isEmpty();
+	}
+
+	@Test
+	void theDeskHasEveryStateAndTheZipIsInStartingOrder() throws IOException {
+		byte[] first = Tones.wav(160_000, 444);
+		byte[] second = Tones.wav(161_000, 445);
+		handIn(0, "a.wav", first);
+		handIn(1, "b.wav", second);
+		this.day.draw(1);
+		Visitor announcer = Crew.visitor(this.context, Role.ANNOUNCER);
+		Visitor.Page desk = announcer.open("/desk/music/desk/" + this.segment);
+		assertThat(desk.text()).contains("No music of 1 team:").doesNotContain("withdrawn");
+		assertThat(desk.document().select("tr[data-version]")).hasSize(2);
+		assertThat(desk.document().select("tbody td:first-child").eachText()).containsExactly("1", "2", "3");
+		List<String> names = new ArrayList<>();
+		try (ZipInputStream zip = new ZipInputStream(
+				new ByteArrayInputStream(announcer.bytes("/desk/music/desk/" + this.segment + "/all.zip").body()))) {
+			for (ZipEntry file = zip.getNextEntry(); file != null; file = zip.getNextEntry()) {
+				names.add(file.getName());
+				assertThat(zip.readAllBytes()).isIn(first, second);
+			}
+		}
+		List<String> order = desk.document()
+			.select("tr[data-version]")
+			.stream()
+			.map((row) -> "0" + row.attr("data-number") + " " + row.attr("data-team") + ".wav")
+			.toList();
+		assertThat(names).isEqualTo(order);
+		this.context.getBean(Entries.class)
+			.withdraw(this.teams.get(0).id(), this.teams.get(0).version(), "Ill.", SECRETARY);
+		Visitor.Page after = announcer.open("/desk/music/desk/" + this.segment);
+		assertThat(after.text()).contains("withdrawn");
+		assertThat(after.document().select("tr[data-version]")).hasSize(1);
+	}
+
+	@Test
+	void thePageTellsWhatItPlayedAndOnSiteIsTickedThere() {
+		handIn(0, "a.wav", Tones.wav(160_000, 446));
+		Visitor announcer = Crew.visitor(this.context, Role.ANNOUNCER);
+		Visitor.Page desk = announcer.open("/desk/music/desk/" + this.segment);
+		Map<String, String> play = Map.of("play", UUID.randomUUID().toString(), "version",
+				desk.document().selectFirst("tr[data-version]").attr("data-version"), "startedAt",
+				Instant.now().toString());
+		assertThat(desk.submit("form#played", play).status()).isEqualTo(204);
+		assertThat(announcer.open("/desk/music/desk/" + this.segment).submit("form#played", play).status())
+			.isEqualTo(204);
+		assertThat(this.context.getBean(MusicPlays.class).ofSegment(this.segment).get(this.teams.get(0).id()))
+			.hasSize(1);
+		Element missing = desk.document().selectFirst("form[action$='/on-site']");
+		Visitor.Page noted = desk.press("form[action$='/on-site']:has(input[value='"
+				+ missing.selectFirst("input[name=entry]").attr("value") + "'])");
+		assertThat(noted.text()).contains("Noted that the music is on site.", "on site");
+	}
+
+	@Test
+	void theStandShowsWhoLacksMusicOnceMusicIsKept() {
+		this.day.open(1);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		assertThat(referee.open("/desk/stand/" + this.segment).text()).doesNotContain("no music");
+		handIn(0, "a.wav", Tones.wav(160_000, 447));
+		assertThat(referee.open("/desk/stand/" + this.segment).document().select("a.state.stop").eachText())
+			.containsExactly("no music", "no music");
+	}
+
+	private Visitor.Page handIn(int team, String name, byte[] file) {
+		return this.secretary.open("/desk/music/entry/" + this.teams.get(team).id() + "/" + this.segment)
+			.upload("form[enctype]", Map.of(), name.replace("\"", "%22"), file);
+	}
+
+}
