@@ -225,6 +225,7 @@ final class CrawledPlaces {
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
 		ids.put("bundle", List.of());
 		ids.put("bound", List.of());
+		ids.put("version", List.of());
 		ids.put("sheet", List.of(sheet(small, segment)));
 		ids.put("what", List.of("element", "deduction"));
 		return ids;
