@@ -1,11 +1,9 @@
 package rimebook.accounts;
 
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -31,16 +29,13 @@ public class CommentaryLinks {
 
 	private final CommentaryLinkRepository links;
 
-	private final SecretTokens tokens;
-
-	private final ShownCodes shown;
+	private final LinkDoor door;
 
 	private final Acts acts;
 
-	CommentaryLinks(CommentaryLinkRepository links, SecretTokens tokens, ShownCodes shown, Acts acts) {
+	CommentaryLinks(CommentaryLinkRepository links, LinkDoor door, Acts acts) {
 		this.links = links;
-		this.tokens = tokens;
-		this.shown = shown;
+		this.door = door;
 		this.acts = acts;
 	}
 
@@ -54,10 +49,11 @@ public class CommentaryLinks {
 		if (this.links.countByCompetition(order.competition()) >= MOST) {
 			throw new ConflictException("too-many-links", "person", Sentence.of("accounts.too-many-links", MOST));
 		}
-		String token = this.tokens.token();
-		CommentaryLink link = new CommentaryLink(this.acts.nextId(), order, SecretTokens.digest(token), actor, now());
+		String token = this.door.token();
+		CommentaryLink link = new CommentaryLink(this.acts.nextId(), order,
+				this.door.given(token, order.expiresAt(), actor));
 		this.links.save(link);
-		this.shown.show(link.id(), token, link.issuedAt());
+		this.door.show(link, token);
 		this.acts.publish(AuditedChange.of(actor, "competition", link.competition(), "competition.commentator-let-in")
 			.to(link.inWords()));
 		return token;
@@ -72,10 +68,10 @@ public class CommentaryLinks {
 	 */
 	@Transactional
 	public String renew(UUID competition, UUID id, Instant expiresAt, Actor actor) {
-		CommentaryLink link = found(competition, id);
-		String token = this.tokens.token();
-		link.renew(SecretTokens.digest(token), expiresAt, actor, now());
-		this.shown.show(link.id(), token, link.issuedAt());
+		CommentaryLink link = this.door.found(this.links, competition, id);
+		String token = this.door.token();
+		link.renew(this.door.given(token, expiresAt, actor));
+		this.door.show(link, token);
 		this.acts.publish(AuditedChange.of(actor, "competition", competition, "competition.commentator-link-renewed")
 			.from("an earlier link for " + link.person(), link.inWords()));
 		return token;
@@ -88,12 +84,12 @@ public class CommentaryLinks {
 	 */
 	@Transactional
 	public void revoke(UUID competition, UUID id, Actor actor) {
-		CommentaryLink link = found(competition, id);
+		CommentaryLink link = this.door.found(this.links, competition, id);
 		if (link.isRevoked()) {
 			return;
 		}
-		link.revoke(actor, now());
-		this.shown.hide(id);
+		link.revoke(actor, this.door.now());
+		this.door.hide(link);
 		this.acts.publish(AuditedChange.of(actor, "competition", competition, "competition.commentator-shut-out")
 			.from(link.inWords(), "no link for " + link.person()));
 	}
@@ -106,10 +102,11 @@ public class CommentaryLinks {
 	/** The links of a competition, oldest first. */
 	@Transactional(readOnly = true)
 	public List<LinkView> of(UUID competition) {
-		return this.links.findByCompetitionOrderByIssuedAt(competition)
-			.stream()
-			.map((link) -> link.view(this.shown.find(link.id(), link.issuedAt()).orElse(null), this.acts.now()))
-			.toList();
+		return this.links.findByCompetitionOrderByIssuedAt(competition).stream().map(this::view).toList();
+	}
+
+	private LinkView view(CommentaryLink link) {
+		return new LinkView(link.pass(), LinkState.of(link, this.door.shown(link), this.acts.now()));
 	}
 
 	/**
@@ -118,8 +115,8 @@ public class CommentaryLinks {
 	 */
 	@Transactional
 	public Pass open(String token) throws LinkRefused {
-		CommentaryLink link = good(token);
-		link.open(now());
+		CommentaryLink link = this.door.good(this.links, token);
+		link.open(this.door.now());
 		return link.pass();
 	}
 
@@ -129,61 +126,7 @@ public class CommentaryLinks {
 	 */
 	@Transactional(readOnly = true)
 	public Pass pass(String token) throws LinkRefused {
-		return good(token).pass();
-	}
-
-	private CommentaryLink good(String token) throws LinkRefused {
-		CommentaryLink link = this.links.findByTokenDigest(SecretTokens.digest(token))
-			.orElseThrow(() -> new LinkRefused(Standing.UNKNOWN));
-		Standing standing = link.standing(this.acts.now());
-		if (standing != Standing.GOOD) {
-			throw new LinkRefused(standing);
-		}
-		return link;
-	}
-
-	private CommentaryLink found(UUID competition, UUID id) {
-		return this.links.lock(id, competition).orElseThrow(() -> NotFoundException.of("commentary-link", id));
-	}
-
-	private Instant now() {
-		return this.acts.now().truncatedTo(ChronoUnit.MILLIS);
-	}
-
-	/** How a link stands. */
-	public enum Standing {
-
-		/** It opens the page. */
-		GOOD,
-
-		/** Nobody was ever given it, or a newer one took its place. */
-		UNKNOWN,
-
-		/** Somebody at the desk shut it. */
-		REVOKED,
-
-		/** The competition is over. */
-		EXPIRED
-
-	}
-
-	/** A token opens nothing. Expected every day, so it is checked and has no trace. */
-	public static final class LinkRefused extends Exception {
-
-		private static final long serialVersionUID = 1L;
-
-		private final Standing standing;
-
-		LinkRefused(Standing standing) {
-			super(standing.name(), null, false, false);
-			this.standing = standing;
-		}
-
-		/** Why. */
-		public Standing standing() {
-			return this.standing;
-		}
-
+		return this.door.good(this.links, token).pass();
 	}
 
 	/**
@@ -213,13 +156,8 @@ public class CommentaryLinks {
 
 	/**
 	 * A link as the desk sees it.
-	 *
-	 * @param token what it holds, {@code null} where it is shown no longer
-	 * @param revokedBy who shut it, empty where nobody did
-	 * @param openedAt when it was opened first, {@code null} where it was not
 	 */
-	public record LinkView(Pass pass, Standing standing, @Nullable String token, String issuedBy, Instant issuedAt,
-			String revokedBy, @Nullable Instant openedAt) {
+	public record LinkView(Pass pass, LinkState state) {
 	}
 
 }

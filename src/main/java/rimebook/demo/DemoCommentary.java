@@ -10,6 +10,7 @@ import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
 import rimebook.accounts.CommentaryLinks;
+import rimebook.accounts.LinkStanding;
 import rimebook.accounts.OpenHouse;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
@@ -67,7 +68,7 @@ class DemoCommentary implements OpenHouse {
 			this.links.issue(new CommentaryLinks.IssueLink(competition.id().value(), PERSON, true, end),
 					DemoCrew.REFEREE);
 		}
-		else if (known.get().token() == null) {
+		else if (known.get().state().token() == null) {
 			this.links.renew(competition.id().value(), known.get().pass().id(), end, DemoCrew.REFEREE);
 		}
 	}
@@ -84,8 +85,8 @@ class DemoCommentary implements OpenHouse {
 		return this.competitions.all()
 			.stream()
 			.flatMap((competition) -> known(competition).stream())
-			.filter((link) -> link.standing() == CommentaryLinks.Standing.GOOD)
-			.flatMap((link) -> Optional.ofNullable(link.token()).stream())
+			.filter((link) -> link.state().standing() == LinkStanding.GOOD)
+			.flatMap((link) -> Optional.ofNullable(link.state().token()).stream())
 			.map((token) -> new Offer("Commentator", "", "", "/commentary#" + token))
 			.toList();
 	}

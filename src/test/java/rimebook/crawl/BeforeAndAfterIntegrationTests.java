@@ -45,21 +45,21 @@ class BeforeAndAfterIntegrationTests {
 			"card.corrected", "cards.closed", "cards.closed-without", "cards.reopened", "elements.authorised",
 			"elements.opened-again", "elements.corrected", "deductions.seen", "deductions.corrected",
 			"ruling.superseded", "ruling.question-released", "ruling.question-withheld", "entry.announcer-facts",
-			"competition.commentator-link-renewed", "competition.commentator-shut-out", "result.posted",
-			"result.signed", "result.reopened", "protest.confirmed", "protest.not-confirmed", "protest.decided",
-			"correction.proposed", "correction.approved", "correction.rejected", "timetable.block-changed",
-			"timetable.block-moved", "timetable.sheet-changed", "timetable.rules-changed", "timetable.taken-back",
-			"skater.changed", "skater.agreed", "skater.disagreed", "skater.deleted", "roster-place.changed",
-			"roster-place.stepped-in", "waiver.taken-back", "retention.deleted", "music.noted-on-site",
-			"music.noted-not-on-site", "music.deadline-set", "music.deleted", "service.started-from-copy",
-			"service.lost-act-settled");
+			"competition.commentator-link-renewed", "competition.commentator-shut-out", "entry.manager-link-renewed",
+			"entry.manager-shut-out", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
+			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
+			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
+			"timetable.rules-changed", "timetable.taken-back", "skater.changed", "skater.agreed", "skater.disagreed",
+			"skater.deleted", "roster-place.changed", "roster-place.stepped-in", "waiver.taken-back",
+			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
+			"music.deleted", "service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
 	 * or comes back, what was before is told.
 	 */
 	private static final Set<String> BEGINNINGS = Set.of("competition.created", "competition.commentator-let-in",
-			"event.added", "club.added", "team.added", "entry.entered", "official.registered",
+			"entry.manager-let-in", "event.added", "club.added", "team.added", "entry.entered", "official.registered",
 			"official.interest-declared", "person.added", "seat.taken", "seat.code-issued", "seat.paired",
 			"seat.asked-for", "starting-order.drawn", "card.received", "card.returned", "card.keyed", "elements.called",
 			"elements.planned", "deductions.noted", "performance.remark", "remark.seen", "ruling.asked", "ruling.given",

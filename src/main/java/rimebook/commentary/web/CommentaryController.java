@@ -21,6 +21,8 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
 import rimebook.accounts.CommentaryLinks;
+import rimebook.accounts.LinkRefused;
+import rimebook.accounts.LinkStanding;
 import rimebook.commentary.Announcement;
 import rimebook.commentary.Commentary;
 import rimebook.commentary.CommentaryView;
@@ -29,6 +31,7 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.SegmentId;
 import rimebook.live.PageLanguage;
 import rimebook.live.PublicTelling;
+import rimebook.pages.LinkCookie;
 import rimebook.shared.NotFoundException;
 
 /**
@@ -42,8 +45,7 @@ class CommentaryController {
 
 	static final String PATH = "/commentary";
 
-	/** A token has 43 characters; more is no slip of the finger. */
-	private static final int LONGEST = 500;
+	private static final LinkCookie COOKIE = new LinkCookie("rimebook-commentary", PATH);
 
 	private final CommentaryLinks links;
 
@@ -83,13 +85,13 @@ class CommentaryController {
 	@PostMapping
 	void open(@RequestParam(defaultValue = "") String token, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
-		String typed = bare(token);
+		String typed = LinkCookie.bare(token);
 		try {
 			CommentaryLinks.Pass pass = this.links.open(typed);
-			LinkCookie.give(request, response, typed, this.clock.instant(), pass.expiresAt());
+			COOKIE.give(request, response, typed, this.clock.instant(), pass.expiresAt());
 			onward(request, response);
 		}
-		catch (CommentaryLinks.LinkRefused ex) {
+		catch (LinkRefused ex) {
 			refuse(ex.standing(), request, response);
 		}
 	}
@@ -97,14 +99,8 @@ class CommentaryController {
 	/** This device forgets the link; whoever has it can open it again. */
 	@PostMapping("/leave")
 	void leave(HttpServletRequest request, HttpServletResponse response) {
-		LinkCookie.take(request, response);
+		COOKIE.take(request, response);
 		onward(request, response);
-	}
-
-	/** What is typed may be the whole link. */
-	private static String bare(String typed) {
-		String text = typed.strip();
-		return (text.length() > LONGEST) ? "" : text.substring(text.lastIndexOf('#') + 1);
 	}
 
 	private static void onward(HttpServletRequest request, HttpServletResponse response) {
@@ -115,7 +111,7 @@ class CommentaryController {
 
 	private void show(@Nullable SegmentId asked, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
-		Optional<String> token = LinkCookie.read(request);
+		Optional<String> token = COOKIE.read(request);
 		if (token.isEmpty()) {
 			this.pages.page(request, response, HttpStatus.OK, "commentary/open", Map.of("standing", ""));
 			return;
@@ -129,9 +125,9 @@ class CommentaryController {
 			}
 			show(pass, competition, asked, request, response);
 		}
-		catch (CommentaryLinks.LinkRefused ex) {
+		catch (LinkRefused ex) {
 			if (!isPart(request)) {
-				LinkCookie.take(request, response);
+				COOKIE.take(request, response);
 			}
 			refuse(ex.standing(), request, response);
 		}
@@ -185,9 +181,9 @@ class CommentaryController {
 		return model;
 	}
 
-	private void refuse(CommentaryLinks.Standing standing, HttpServletRequest request, HttpServletResponse response)
+	private void refuse(LinkStanding standing, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
-		HttpStatus status = (standing == CommentaryLinks.Standing.UNKNOWN) ? HttpStatus.NOT_FOUND : HttpStatus.GONE;
+		HttpStatus status = (standing == LinkStanding.UNKNOWN) ? HttpStatus.NOT_FOUND : HttpStatus.GONE;
 		this.pages.page(request, response, status, "commentary/open",
 				Map.of("standing", standing.name().toLowerCase(Locale.ROOT)));
 	}

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.accounts.CommentaryLinks;
+import rimebook.accounts.LinkStanding;
 import rimebook.pages.HouseAddress;
 import rimebook.pages.QrCode;
 
@@ -18,20 +19,20 @@ import rimebook.pages.QrCode;
 record LinkRow(CommentaryLinks.LinkView link, @Nullable String address, @Nullable QrCode drawing) {
 
 	static LinkRow of(CommentaryLinks.LinkView link, HouseAddress house) {
-		String token = link.token();
-		boolean shown = token != null && link.standing() == CommentaryLinks.Standing.GOOD;
+		String token = link.state().token();
+		boolean shown = token != null && link.state().standing() == LinkStanding.GOOD;
 		String address = shown ? house.commentary(Objects.requireNonNull(token)) : null;
 		return new LinkRow(link, address, (address != null) ? QrCode.of(address) : null);
 	}
 
 	/** The last part of the keys {@code commentary.links.state.…}. */
 	public String state() {
-		return this.link.standing().name().toLowerCase(Locale.ROOT);
+		return this.link.state().standing().name().toLowerCase(Locale.ROOT);
 	}
 
 	/** Tell whether it opens the page. */
 	public boolean isGood() {
-		return this.link.standing() == CommentaryLinks.Standing.GOOD;
+		return this.link.state().standing() == LinkStanding.GOOD;
 	}
 
 }
