@@ -71,6 +71,23 @@ class ArchitectureTests {
 	}
 
 	@Test
+	void eligibilityIsComparedWithoutDatabaseOrClock() {
+		noClasses().that()
+			.resideInAPackage("rimebook.rosters.eligibility")
+			.and()
+			.doNotHaveSimpleName("package-info")
+			.should()
+			.dependOnClassesThat()
+			.resideOutsideOfPackages("rimebook.rosters.eligibility", "rimebook.wording", "java..",
+					"org.jspecify.annotations..")
+			.orShould()
+			.dependOnClassesThat()
+			.areAssignableTo(Clock.class)
+			.because("findings follow from rules, a team and its neighbours, on the day that the rules name")
+			.check(PRODUCTION);
+	}
+
+	@Test
 	void tabulationAsksForNoFilesTimeOrChance() {
 		noClasses().that()
 			.resideInAPackage("rimebook.tabulation..")
