@@ -201,11 +201,16 @@ public class Competitions {
 		return event.view();
 	}
 
-	/** Add an event like that one under another name; errors as for {@link #addEvent}. */
+	/**
+	 * Add an event like that one under another name; errors as for {@link #addEvent}.
+	 * Others who know something of the event hear of it and copy that.
+	 */
 	@Transactional
 	public EventView copyEvent(EventId id, String name, Actor actor) {
 		EventView original = event(id);
-		return addEvent(original.competition(), original.draft().named(name), actor);
+		EventView copy = addEvent(original.competition(), original.draft().named(name), actor);
+		this.acts.publish(new EventCopied(id, copy.id(), actor));
+		return copy;
 	}
 
 	/**

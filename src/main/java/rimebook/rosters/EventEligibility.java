@@ -8,10 +8,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventCopied;
 import rimebook.competition.EventId;
 import rimebook.competition.StillOpen;
 import rimebook.rosters.eligibility.EligibilityRules;
@@ -66,6 +68,17 @@ public class EventEligibility {
 		this.acts.publish(AuditedChange.of(actor, "eligibility", order.event(), "eligibility.set")
 			.from(before.isGiven() ? before.inWords() : "", kept.inWords()));
 		return kept;
+	}
+
+	/** An event that is made like another asks the same, until the same deadline. */
+	@EventListener
+	@Transactional
+	public void copy(EventCopied copied) {
+		RulesView original = of(copied.original());
+		if (original.isGiven()) {
+			set(new SetRules(copied.copy(), original.copiedFrom(), original.rules(), original.deadline(),
+					RulesView.NONE), copied.actor());
+		}
 	}
 
 	/** What an event asks; nothing where nobody wrote it down. */

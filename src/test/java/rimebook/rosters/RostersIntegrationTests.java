@@ -236,6 +236,8 @@ class RostersIntegrationTests {
 		EventView further = competitions.addEvent(this.small.competition().id(),
 				CompetitionFixtures.anEvent("Adult", 3), SECRETARY);
 		this.eligibility.set(new EventEligibility.SetRules(further.id(), "", thirteen(), null, -1), SECRETARY);
+		EventView copy = competitions.copyEvent(further.id(), "Adult B", SECRETARY);
+		assertThat(this.eligibility.of(copy.id()).rules()).isEqualTo(thirteen());
 		assertThatExceptionOfType(ConflictException.class)
 			.isThrownBy(() -> this.context.getBean(Cancellations.class).remove(further.id(), SECRETARY));
 	}
@@ -292,7 +294,7 @@ class RostersIntegrationTests {
 				SECRETARY);
 		LocalDate last = this.small.competition().facts().lastDay();
 		refused("retention-too-early", () -> this.retention.set(id, last, Retention.View.NONE, SECRETARY));
-		Retention.View set = this.retention.set(id, last.plusDays(1), Retention.View.NONE, SECRETARY);
+		this.retention.set(id, last.plusDays(1), Retention.View.NONE, SECRETARY);
 		this.retention.delete(id);
 		assertThat(this.contacts.of(this.entry)).hasSize(1);
 
@@ -312,7 +314,8 @@ class RostersIntegrationTests {
 		assertThat(this.skaters.skater(silent.id()).isErased()).isTrue();
 		assertThat(this.skaters.skater(elsewhere.id()).facts().birthDate()).isEqualTo(BORN);
 		assertThat(this.rosters.of(this.entry).onIce()).hasSize(3);
-		refused("retention-over", () -> this.retention.set(id, last.plusDays(2), set.version() + 1, SECRETARY));
+		refused("retention-over", () -> this.retention.set(id, last.plusDays(2),
+				this.retention.of(id).orElseThrow().version(), SECRETARY));
 		assertThat(this.record.verify().isWhole()).isTrue();
 		assertThat(this.record.compareStored().shown()).isEmpty();
 	}
