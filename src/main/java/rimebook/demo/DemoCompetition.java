@@ -109,13 +109,15 @@ class DemoCompetition implements PanelPlan {
 		EventView junior = add(made, "Junior", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 7),
 				List.of(shortProgramme(), free(210)));
 		EventView adult = add(made, "Adult", DraftEvent.Judging.by(JudgingMethod.ONE_BY_ONE, 5), List.of(free(180)));
-		add(made, "Novice", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 5), List.of(free(180)));
+		EventView novice = add(made, "Novice", DraftEvent.Judging.by(JudgingMethod.MAJORITY, 5), List.of(free(180)));
 		EventView senior = addSenior(made);
 		move(made, CompetitionState.ENTRIES_OPEN);
 		this.entryImport.apply(made.id(), DemoFiles.entries(), EntryImport.Answers.NONE, SECRETARY);
 		List.of(junior, senior).forEach(this.commentary::tell);
 		this.rosters.fill(made, junior, "international-junior", 13, 18);
 		this.rosters.fill(made, adult, "adult", 18, 60);
+		this.rosters.fill(made, novice, "international-novice", 10, 14);
+		this.rosters.fill(made, senior, "international-senior", 17, 29);
 		List.of(junior, senior).forEach(this.music::handIn);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
