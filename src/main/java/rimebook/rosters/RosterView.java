@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 import rimebook.entries.EntryId;
 
 /**
- * Who is on the roster of an entry, as it is at one moment. It never changes, so others
- * may keep it with what rests on it.
+ * Who is on the roster of an entry, as it is at one moment, with what is known of them
+ * then. Whoever keeps it with what rests on it keeps {@link #kept()}.
  *
  * @param places by their numbers, those that were left among them
  */
@@ -38,6 +38,11 @@ public record RosterView(EntryId entry, List<Place> places) {
 	/** Everybody who is on the roster now. */
 	public List<Place> present() {
 		return this.places.stream().filter((place) -> place.role() != PlaceRole.LEFT).toList();
+	}
+
+	/** The same without anything that is known of a person, to be kept for ever. */
+	public KeptRoster kept() {
+		return KeptRoster.of(this);
 	}
 
 	private List<Place> of(PlaceRole role) {
