@@ -86,10 +86,10 @@ final class Evidence {
 			Map.entry("skater",
 					List.of(StoredRows.of("skater", "id",
 							"club_id given_name family_name birth_date membership_number consent? consent_guardian "
-									+ "consent_on salt erased_at"))),
+									+ "consent_on salt erased_at merged_into"))),
 			Map.entry("roster-place",
 					List.of(StoredRows.of("roster_place", "id",
-							"entry_id number skater_id role instead_of changed_at"))),
+							"entry_id number skater_id role instead_of changed_at merged_from"))),
 			Map.entry("roster", List.of(StoredRows.of("team_contact", "entry_id", "id kind name phone mail salt"))),
 			Map.entry("eligibility", List.of(StoredRows.of("event_rules", "event_id",
 					"copied_from least_on_ice most_on_ice most_alternates roster_limit youngest oldest others_youngest "

@@ -42,6 +42,9 @@ class RosterPlace {
 
 	private Instant changedAt;
 
+	/** Whose place it was before two people turned out to be one. */
+	private @Nullable UUID mergedFrom;
+
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected RosterPlace() {
@@ -64,6 +67,18 @@ class RosterPlace {
 		this.changedAt = now;
 	}
 
+	/** Give it to whom its skater turned out to be. */
+	void giveTo(Skater other) {
+		this.mergedFrom = this.skater.view().id().value();
+		this.skater = other;
+	}
+
+	/** Give it back to whom it was before. */
+	void giveBackTo(Skater before) {
+		this.mergedFrom = null;
+		this.skater = before;
+	}
+
 	UUID id() {
 		return this.id;
 	}
@@ -76,6 +91,11 @@ class RosterPlace {
 	String inWords() {
 		return "place " + this.number + ", " + this.role.inWords()
 				+ ((this.insteadOf != null) ? " instead of place " + this.insteadOf : "");
+	}
+
+	/** The same with whose it is, by the identity alone. */
+	String inWordsWithWhose() {
+		return inWords() + ", of " + this.skater.view().id();
 	}
 
 	RosterView.Place view() {

@@ -65,7 +65,8 @@ public class Rosters {
 	 * Put somebody on a roster who is known, or who was on it and left.
 	 * @param reason why, where the window asks for one; else may be empty
 	 * @throws ConflictException {@code on-the-roster}; {@code skater-deleted};
-	 * {@code roster-referees}; what {@link rimebook.competition.StillOpen} refuses
+	 * {@code skater-merged}; {@code roster-referees}; what
+	 * {@link rimebook.competition.StillOpen} refuses
 	 * @throws RuleViolationException {@code roster-reason-missing};
 	 * {@code reason-personal}
 	 * @throws NotFoundException if there is no such entry or person
@@ -75,9 +76,7 @@ public class Rosters {
 			Actor actor) {
 		String why = admit(entry, reason, actor);
 		Skater person = this.skaters.findById(skater.value()).orElseThrow(() -> NotFoundException.of("skater", skater));
-		if (person.view().isErased()) {
-			throw new ConflictException("skater-deleted", Sentence.of("rosters.skater-deleted"));
-		}
+		person.require(person.view().version());
 		List<RosterPlace> there = this.places.findByEntryIn(List.of(entry.value()));
 		Optional<RosterPlace> former = there.stream()
 			.filter((place) -> place.view().skater().id().equals(skater))

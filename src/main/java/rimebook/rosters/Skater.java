@@ -48,6 +48,9 @@ class Skater {
 
 	private @Nullable Instant erasedAt;
 
+	/** Who they turned out to be; what is written here stays beside it. */
+	private @Nullable UUID mergedInto;
+
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
 	protected Skater() {
@@ -82,6 +85,11 @@ class Skater {
 	 */
 	void erase(int seen, Instant now) {
 		require(seen);
+		erase(now);
+	}
+
+	/** As {@link #erase(int, Instant)}, with the person whom they turned out to be. */
+	void erase(Instant now) {
 		write(new SkaterView.Facts("", "", null, "", new ClubView.Id(this.clubId)));
 		this.consent = false;
 		this.consentGuardian = "";
@@ -96,7 +104,7 @@ class Skater {
 	 */
 	void forget(RandomGenerator random, Instant now) {
 		if (!this.consent) {
-			erase((this.version != null) ? this.version : 0, now);
+			erase(now);
 			return;
 		}
 		this.birthDate = null;
@@ -105,10 +113,28 @@ class Skater {
 		this.salt = Commitment.salt(random);
 	}
 
-	private void require(int seen) {
+	/** Say that this is somebody who is written down a second time. */
+	void mergeInto(int seen, SkaterView.Id other, RandomGenerator random) {
+		require(seen);
+		this.mergedInto = other.value();
+		this.salt = Commitment.salt(random);
+	}
+
+	/** Say that this is somebody of their own after all. */
+	void separate(int seen, RandomGenerator random) {
+		ConflictException.requireSeen("skater", seen, this.version);
+		this.mergedInto = null;
+		this.salt = Commitment.salt(random);
+	}
+
+	/** Refuse unless that was seen, and they are known and somebody of their own. */
+	void require(int seen) {
 		ConflictException.requireSeen("skater", seen, this.version);
 		if (this.erasedAt != null) {
 			throw new ConflictException("skater-deleted", Sentence.of("rosters.skater-deleted"));
+		}
+		if (this.mergedInto != null) {
+			throw new ConflictException("skater-merged", Sentence.of("rosters.skater-merged"));
 		}
 	}
 
@@ -151,7 +177,7 @@ class Skater {
 
 	/** Tell whether they have that name, however it was written. */
 	boolean isCalled(String name) {
-		return this.erasedAt == null && FoldedName.of(view().name()).isSameAs(FoldedName.of(name));
+		return FoldedName.of(view().name()).isSameAs(FoldedName.of(name));
 	}
 
 	SkaterView view() {
@@ -159,6 +185,7 @@ class Skater {
 				new SkaterView.Facts(this.givenName, this.familyName, this.birthDate, this.membershipNumber,
 						new ClubView.Id(this.clubId)),
 				new SkaterView.Consent(this.consent, this.consentGuardian, this.consentOn), this.erasedAt != null,
+				(this.mergedInto != null) ? new SkaterView.Id(this.mergedInto) : null,
 				(this.version != null) ? this.version : 0);
 	}
 

@@ -7,6 +7,10 @@ import org.springframework.data.jpa.repository.JpaRepository;
 
 interface SkaterRepository extends JpaRepository<Skater, UUID> {
 
-	List<Skater> findByErasedAtIsNull();
+	List<Skater> findByErasedAtIsNullAndMergedIntoIsNull();
+
+	List<Skater> findByMergedInto(UUID other);
+
+	List<Skater> findByMergedIntoIn(List<UUID> others);
 
 }

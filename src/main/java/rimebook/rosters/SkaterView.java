@@ -14,9 +14,16 @@ import rimebook.entries.ClubView;
  * @param facts what is known, all of it empty once it was deleted
  * @param consent whether the name may be printed
  * @param isErased whether what was known was deleted
+ * @param mergedInto who they turned out to be, {@code null} as long as they are somebody
+ * of their own
  * @param version give it back with a change, so that nobody overwrites another's
  */
-public record SkaterView(Id id, Facts facts, Consent consent, boolean isErased, int version) {
+public record SkaterView(Id id, Facts facts, Consent consent, boolean isErased, @Nullable Id mergedInto, int version) {
+
+	/** Tell whether they can be put on rosters: known, and somebody of their own. */
+	public boolean isThere() {
+		return !this.isErased && this.mergedInto == null;
+	}
 
 	/** Given and family name; empty once deleted. */
 	public String name() {

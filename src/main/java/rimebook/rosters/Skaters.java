@@ -3,8 +3,12 @@ package rimebook.rosters;
 import java.security.SecureRandom;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
@@ -62,7 +66,8 @@ public class Skaters {
 	/**
 	 * Mend what is known of somebody, on every roster they are on; nothing happens where
 	 * all is as before.
-	 * @throws ConflictException {@code stale-version}; {@code skater-deleted}
+	 * @throws ConflictException {@code stale-version}; {@code skater-deleted};
+	 * {@code skater-merged}
 	 * @throws RuleViolationException naming the field that does not fit
 	 */
 	@Transactional
@@ -121,8 +126,8 @@ public class Skaters {
 
 	/**
 	 * Delete everything that is known of somebody: name, birth date, number, consent and
-	 * the random bytes that the record's lines rest on. Their places stay, without a
-	 * name.
+	 * the random bytes that the record's lines rest on; also what was written down of
+	 * them a second time. Their places stay, without a name.
 	 * @param reason up to 500 characters, without anything of the person
 	 * @throws ConflictException {@code stale-version}; {@code skater-deleted}
 	 */
@@ -135,6 +140,13 @@ public class Skaters {
 		skater.erase(version, this.acts.now());
 		this.skaters.flush();
 		this.acts.publish(line(skater, "skater.deleted", actor).from(before, skater.attested()).because(why));
+		this.skaters.findByMergedInto(id.value()).stream().filter((too) -> !too.view().isErased()).forEach((too) -> {
+			checkTellsNothing(why, too.view());
+			String attested = too.attested();
+			too.erase(this.acts.now());
+			this.skaters.flush();
+			this.acts.publish(line(too, "skater.deleted", actor).from(attested, too.attested()).because(why));
+		});
 	}
 
 	/**
@@ -160,9 +172,33 @@ public class Skaters {
 		return found(id).view();
 	}
 
+	/**
+	 * Who these are today, by the identities asked for: whoever turned out to be somebody
+	 * else is that person, and an identity that is unknown here is left out.
+	 */
+	public Map<SkaterView.Id, SkaterView> today(Collection<SkaterView.Id> ids) {
+		Map<SkaterView.Id, SkaterView> there = views(ids);
+		Map<SkaterView.Id, SkaterView> others = views(
+				there.values().stream().map(SkaterView::mergedInto).filter(Objects::nonNull).toList());
+		there.replaceAll((id, skater) -> (skater.mergedInto() != null)
+				? others.getOrDefault(skater.mergedInto(), skater) : skater);
+		return there;
+	}
+
+	private Map<SkaterView.Id, SkaterView> views(Collection<SkaterView.@Nullable Id> ids) {
+		Map<SkaterView.Id, SkaterView> views = new LinkedHashMap<>();
+		this.skaters.findAllById(ids.stream().map((id) -> Objects.requireNonNull(id).value()).distinct().toList())
+			.forEach((skater) -> views.put(skater.view().id(), skater.view()));
+		return views;
+	}
+
 	/** Everybody of whom something is known, by family name. */
 	public List<SkaterView> all() {
-		return this.skaters.findByErasedAtIsNull().stream().map(Skater::view).sorted(BY_NAME).toList();
+		return this.skaters.findByErasedAtIsNullAndMergedIntoIsNull()
+			.stream()
+			.map(Skater::view)
+			.sorted(BY_NAME)
+			.toList();
 	}
 
 	/**
@@ -170,7 +206,7 @@ public class Skaters {
 	 * those of the same club before others.
 	 */
 	List<SkaterView> known(String name, ClubView.Id club) {
-		return this.skaters.findByErasedAtIsNull()
+		return this.skaters.findByErasedAtIsNullAndMergedIntoIsNull()
 			.stream()
 			.filter((skater) -> skater.isCalled(name))
 			.map(Skater::view)

@@ -50,7 +50,8 @@ class BeforeAndAfterIntegrationTests {
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
 			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
 			"timetable.rules-changed", "timetable.taken-back", "skater.changed", "skater.agreed", "skater.disagreed",
-			"skater.deleted", "roster-place.changed", "roster-place.stepped-in", "waiver.taken-back",
+			"skater.deleted", "skater.merged", "skater.separated", "roster-place.changed", "roster-place.stepped-in",
+			"roster-place.merged", "roster-place.given-back", "waiver.taken-back", "retention.deleted-in-part",
 			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
 			"music.deleted", "service.started-from-copy", "service.lost-act-settled");
 

@@ -17,6 +17,7 @@ import rimebook.rosters.PlaceRole;
 import rimebook.rosters.Retention;
 import rimebook.rosters.RosterView;
 import rimebook.rosters.Rosters;
+import rimebook.rosters.SamePerson;
 import rimebook.rosters.SkaterView;
 import rimebook.rosters.Skaters;
 import rimebook.rosters.WaiverView;
@@ -26,6 +27,8 @@ import rimebook.testsupport.SmallCompetition;
 
 /** Gives a team a roster on which everything happened that can. */
 final class CrawledRoster {
+
+	private static final String NO_JOB = "6f0d9a5e-1f0e-4c53-9d0b-6a3f0d2b7c11";
 
 	private CrawledRoster() {
 	}
@@ -61,6 +64,12 @@ final class CrawledRoster {
 		skaters.disagree(agreed.id(), agreed.version(), SmallCompetition.REFEREE);
 		context.getBean(Retention.class)
 			.set(small.competition().id(), LocalDate.of(2031, 1, 1), Retention.View.NONE, SmallCompetition.SECRETARY);
+		SkaterView twin = skaters.add(
+				new DraftSkater("Aila", agreed.facts().familyName(), null, "", entry.team().club().id()),
+				SmallCompetition.REFEREE);
+		context.getBean(SamePerson.class)
+			.merge(new SamePerson.Merge(twin.id(), twin.version(), agreed.id(), skaters.skater(agreed.id()).version(),
+					"Written down twice."), SmallCompetition.REFEREE);
 		skaters.erase(first.skater().id(), first.skater().version(), "On request.", SmallCompetition.REFEREE);
 	}
 
@@ -72,20 +81,27 @@ final class CrawledRoster {
 	}
 
 	/**
-	 * What stands on the roster of the first of these entries; files are written too
-	 * seldom for one to be there.
+	 * What stands on the roster of the first of these entries. Files are written too
+	 * seldom for one to be there, so the page of one is asked for that nobody knows of.
 	 */
 	static Map<String, List<String>> ids(ApplicationContext context, List<EntryView> entries) {
 		if (entries.isEmpty()) {
 			return Map.of("place", List.of(), "skater", List.of(), "contact", List.of(), "waiver", List.of(), "job",
-					List.of());
+					List.of(NO_JOB));
 		}
 		EntryView entry = entries.get(0);
 		List<RosterView.Place> places = context.getBean(Rosters.class).of(entry.id()).places();
 		return Map.of("place", words(places.stream().map(RosterView.Place::id)), "skater",
-				words(places.stream().map((place) -> place.skater().id())), "contact",
+				words(places.stream().flatMap((place) -> people(context, place.skater()))), "contact",
 				words(context.getBean(Contacts.class).of(entry.id()).stream().map(ContactView::id)), "waiver",
-				words(context.getBean(Waivers.class).of(entry.id()).stream().map(WaiverView::id)), "job", List.of());
+				words(context.getBean(Waivers.class).of(entry.id()).stream().map(WaiverView::id)), "job",
+				List.of(NO_JOB));
+	}
+
+	/** With who turned out to be that person. */
+	private static Stream<SkaterView.Id> people(ApplicationContext context, SkaterView skater) {
+		return Stream.concat(Stream.of(skater), context.getBean(SamePerson.class).alsoWrittenDown(skater.id()).stream())
+			.map(SkaterView::id);
 	}
 
 	private static List<String> words(Stream<?> ids) {
