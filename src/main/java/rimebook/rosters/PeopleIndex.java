@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import rimebook.shared.FoldedName;
 
@@ -17,14 +18,8 @@ final class PeopleIndex {
 		people.forEach(this::add);
 	}
 
-	void add(SkaterView skater) {
+	private void add(SkaterView skater) {
 		this.people.computeIfAbsent(key(skater.name()), (name) -> new ArrayList<>()).add(skater);
-	}
-
-	/** Put what is known now in place of what was known of somebody. */
-	void replace(SkaterView skater) {
-		this.people.values().forEach((those) -> those.removeIf((one) -> one.id().equals(skater.id())));
-		add(skater);
 	}
 
 	/** Whoever has that name. */
@@ -33,16 +28,24 @@ final class PeopleIndex {
 	}
 
 	/**
-	 * Who that is: the same name and the same birth date or number, else the only one of
-	 * that name in that club, unless birth date or number speak against it.
+	 * Who that is: the same name and the same birth date or number; else the only one of
+	 * that name on the roster, so that a file sent again finds whom it put there; else
+	 * the only one of that name, in that club. Never somebody against whom birth date or
+	 * number speak.
+	 * @param there who is on the roster
 	 */
-	Optional<SkaterView> same(DraftSkater draft) {
+	Optional<SkaterView> same(DraftSkater draft, Set<SkaterView.Id> there) {
 		List<SkaterView> called = called(draft.name());
+		List<SkaterView> onIt = called.stream().filter((one) -> there.contains(one.id())).toList();
 		return called.stream()
 			.filter((one) -> isSame(one.facts(), draft))
 			.findFirst()
-			.or(() -> (called.size() == 1) ? called.stream().filter((one) -> mayBe(one.facts(), draft)).findFirst()
-					: Optional.empty());
+			.or(() -> only(onIt).filter((one) -> mayBe(one.facts(), draft)))
+			.or(() -> only(called).filter((one) -> mayBe(one.facts(), draft) && one.club().equals(draft.club())));
+	}
+
+	private static Optional<SkaterView> only(List<SkaterView> people) {
+		return (people.size() == 1) ? Optional.of(people.get(0)) : Optional.empty();
 	}
 
 	static boolean isSame(SkaterView.Facts facts, DraftSkater draft) {
@@ -55,7 +58,7 @@ final class PeopleIndex {
 	private static boolean mayBe(SkaterView.Facts facts, DraftSkater draft) {
 		boolean dates = draft.birthDate() == null || facts.birthDate() == null;
 		boolean numbers = draft.membershipNumber().isEmpty() || facts.membershipNumber().isEmpty();
-		return dates && numbers && facts.club().equals(draft.club());
+		return dates && numbers;
 	}
 
 	private static String key(String name) {

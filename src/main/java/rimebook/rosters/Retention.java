@@ -15,7 +15,10 @@ import java.util.stream.Stream;
 import jakarta.persistence.EntityManager;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
@@ -40,6 +43,11 @@ import rimebook.wording.Sentence;
 @Transactional(readOnly = true)
 public class Retention {
 
+	/**
+	 * So many contacts or people at once hold the record for some tenths of a second.
+	 */
+	private static final int AT_ONCE = 100;
+
 	private final RetentionDateRepository dates;
 
 	private final TeamContactRepository contacts;
@@ -56,10 +64,14 @@ public class Retention {
 
 	private final Acts acts;
 
+	private final TransactionTemplate transaction;
+
 	private final SecureRandom random = new SecureRandom();
 
 	Retention(RetentionDateRepository dates, TeamContactRepository contacts, RosterPlaceRepository places,
-			SkaterRepository skaters, Competitions competitions, Entries entries, EntityManager database, Acts acts) {
+			SkaterRepository skaters, Competitions competitions, Entries entries, EntityManager database, Acts acts,
+			PlatformTransactionManager transactions) {
+		this.transaction = new TransactionTemplate(transactions);
 		this.dates = dates;
 		this.contacts = contacts;
 		this.places = places;
@@ -117,39 +129,69 @@ public class Retention {
 
 	/**
 	 * Delete what is to be deleted of a competition whose day has come; nothing happens
-	 * where it has not, or where it was done already.
+	 * where it has not, or where it was done already. It is done in portions, so that
+	 * nobody who acts meanwhile waits for the record. Should something come between, what
+	 * was deleted is counted and told, and the next time goes on.
 	 */
-	@Transactional
+	@Transactional(propagation = Propagation.NOT_SUPPORTED)
 	public void delete(CompetitionId id) {
+		boolean more = true;
+		while (more) {
+			more = Boolean.TRUE.equals(this.transaction.execute((status) -> deletePortion(id)));
+		}
+	}
+
+	/** Returns whether there may be more to delete. */
+	@Transactional
+	boolean deletePortion(CompetitionId id) {
 		this.competitions.holding(id);
 		RetentionDate date = this.dates.findById(id.value()).orElse(null);
 		if (date == null || date.isDone() || date.view().deleteOn().isAfter(today())) {
-			return;
+			return false;
 		}
-		int contacts = deleteContacts(id);
-		List<Skater> people = this.skaters.findAllById(peopleOf(id)).stream().filter((one) -> !isErased(one)).toList();
-		int erased = 0;
-		for (Skater skater : people) {
-			erased += forget(skater) ? 1 : 0;
+		Deleted before = date.view().deleted();
+		String waited = before.isNothing() ? inWords(date.view().deleteOn()) : "so far " + before.inWords();
+		List<UUID> entries = entriesOf(List.of(id));
+		Deleted now = deleteContacts(entries);
+		if (now.isNothing()) {
+			now = forgetPeople(id, entries);
 		}
-		Deleted what = new Deleted(contacts, people.size() - erased, erased);
-		String waited = inWords(date.view().deleteOn());
-		date.done(what, this.acts.now());
-		this.acts.publish(
-				AuditedChange.of(Actor.system(), "retention", id, "retention.deleted").from(waited, what.inWords()));
+		Deleted all = before.and(now);
+		boolean more = !now.isNothing();
+		date.deleted(all, more ? null : this.acts.now());
+		this.acts.publish(AuditedChange
+			.of(Actor.system(), "retention", id, more ? "retention.deleted-in-part" : "retention.deleted")
+			.from(waited, (more ? "so far " : "") + all.inWords()));
 		// See RosterImport: lines of the record find nothing to write any more.
 		this.database.flush();
 		this.database.clear();
+		return more;
 	}
 
-	private int deleteContacts(CompetitionId id) {
-		List<UUID> entries = entriesOf(List.of(id));
-		List<TeamContact> contacts = this.contacts.findByEntryInOrderByKindAscNameAsc(entries);
+	private Deleted deleteContacts(List<UUID> entries) {
+		List<TeamContact> contacts = this.contacts.findByEntryInOrderByKindAscNameAsc(entries)
+			.stream()
+			.limit(AT_ONCE)
+			.toList();
 		contacts.forEach((contact) -> this.acts
 			.publish(AuditedChange.of(Actor.system(), "roster", contact.entry(), "roster.contact-removed")
 				.from(contact.attested(), "")));
 		this.contacts.deleteAll(contacts);
-		return contacts.size();
+		return new Deleted(contacts.size(), 0, 0);
+	}
+
+	/** With whoever turned out to be one of them. */
+	private Deleted forgetPeople(CompetitionId id, List<UUID> entries) {
+		if (entries.isEmpty()) {
+			return Deleted.NOTHING;
+		}
+		List<UUID> people = this.places.toForget(entries, overWith(id)).stream().sorted().limit(AT_ONCE).toList();
+		this.skaters.findByMergedIntoIn(people).stream().filter((one) -> !isErased(one)).forEach(this::forget);
+		int erased = 0;
+		for (Skater skater : this.skaters.findAllById(people)) {
+			erased += forget(skater) ? 1 : 0;
+		}
+		return new Deleted(0, people.size() - erased, erased);
 	}
 
 	/** Returns whether nothing is known of them any more. */
@@ -167,22 +209,12 @@ public class Retention {
 		return skater.view().isErased();
 	}
 
-	/** Those on its rosters who are on none whose day has still to come. */
-	private Set<UUID> peopleOf(CompetitionId id) {
-		Set<UUID> here = new HashSet<>(this.places.skatersOf(entriesOf(List.of(id))));
-		if (here.isEmpty()) {
-			return here;
-		}
+	/** The entries of that competition and of all whose day has come. */
+	private Set<UUID> overWith(CompetitionId id) {
 		List<CompetitionId> over = new ArrayList<>(
 				this.dates.findByDeletedAtIsNotNull().stream().map(RetentionDate::competition).toList());
 		over.add(id);
-		Set<UUID> done = new HashSet<>(entriesOf(over));
-		this.places.placesOf(here).forEach((place) -> {
-			if (!done.contains(place.entry().value())) {
-				here.remove(place.view().skater().id().value());
-			}
-		});
-		return here;
+		return new HashSet<>(entriesOf(over));
 	}
 
 	private List<UUID> entriesOf(List<CompetitionId> competitions) {
@@ -202,6 +234,7 @@ public class Retention {
 	 * The day of a competition.
 	 *
 	 * @param deletedAt when it was done, {@code null} while it waits
+	 * @param deleted what was deleted, also when not all of it is done yet
 	 * @param version give it back with a change, so that nobody overwrites another's
 	 */
 	public record View(LocalDate deleteOn, @Nullable Instant deletedAt, Deleted deleted, int version) {
@@ -219,6 +252,18 @@ public class Retention {
 	 * @param erased of how many people everything
 	 */
 	public record Deleted(int contacts, int forgotten, int erased) {
+
+		static final Deleted NOTHING = new Deleted(0, 0, 0);
+
+		/** Tell whether nothing was. */
+		public boolean isNothing() {
+			return this.contacts == 0 && this.forgotten == 0 && this.erased == 0;
+		}
+
+		Deleted and(Deleted more) {
+			return new Deleted(this.contacts + more.contacts, this.forgotten + more.forgotten,
+					this.erased + more.erased);
+		}
 
 		String inWords() {
 			return "deleted: %d contacts, birth date and number of %d people, everything of %d people"

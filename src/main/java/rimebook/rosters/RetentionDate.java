@@ -60,9 +60,12 @@ class RetentionDate {
 		this.setBy = setBy;
 	}
 
-	/** Note what was deleted. */
-	void done(Retention.Deleted what, Instant now) {
-		this.deletedAt = now;
+	/**
+	 * Note what was deleted until now.
+	 * @param done when it was all of it, {@code null} if there is more
+	 */
+	void deleted(Retention.Deleted what, @Nullable Instant done) {
+		this.deletedAt = done;
 		this.contacts = what.contacts();
 		this.forgotten = what.forgotten();
 		this.erased = what.erased();

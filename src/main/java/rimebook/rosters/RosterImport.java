@@ -1,16 +1,13 @@
 package rimebook.rosters;
 
-import java.security.SecureRandom;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 
@@ -34,7 +31,6 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.shared.Acts;
 import rimebook.shared.Actor;
-import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tables.TableFile;
@@ -51,8 +47,8 @@ import rimebook.wording.Series;
 @Transactional(readOnly = true)
 public class RosterImport {
 
-	/** So many rows hold the record for some tenths of a second. */
-	private static final int AT_ONCE = 100;
+	/** So many rows at once hold the record for some tenths of a second. */
+	public static final int AT_ONCE = 100;
 
 	private final Competitions competitions;
 
@@ -77,8 +73,6 @@ public class RosterImport {
 	private final Acts acts;
 
 	private final TransactionTemplate transaction;
-
-	private final SecureRandom random = new SecureRandom();
 
 	RosterImport(Competitions competitions, Entries entries, EventEligibility rules, RosterWindow window,
 			StillOpen stillOpen, Rosters rosters, Skaters people, SkaterRepository skaters,
@@ -124,26 +118,28 @@ public class RosterImport {
 	 * again first, since the lists may have changed after the preview, and nothing is
 	 * written if one is bad. Then a portion is written after the other, so that nobody
 	 * who acts meanwhile waits for the record. Should something come between, the
-	 * portions before it stay, and the same file goes on from there: who is known is
-	 * known again.
-	 * @param progress is told how many rows are done
+	 * portions before it stay, and the same file goes on from there: who is on the roster
+	 * is known again and nothing is written twice.
+	 * @param progress is told how many rows are done, after the commit of each portion
 	 * @throws RuleViolationException {@code import-rows-bad} if a row that is not set
 	 * aside is bad; {@code import-nothing} if no row is left; else as for
 	 * {@link #preview}
-	 * @throws ConflictException {@code rosters-shut} if files are not taken any more
+	 * @throws ConflictException {@code rosters-shut} if files are not taken any more;
+	 * {@code rosters-changed} if a team withdrew, or what was known of somebody was
+	 * deleted, while rows before were written
 	 */
 	@Transactional(propagation = Propagation.NOT_SUPPORTED)
 	public Outcome apply(CompetitionId id, String csv, Answers answers, IntConsumer progress, Actor actor) {
 		TableFile file = RosterFile.read(csv);
 		List<RosterRow> rows = Objects.requireNonNull(this.transaction.execute((status) -> rows(id, file, answers)));
 		checkRows(rows);
-		Writing writing = new Writing(actor);
+		RosterWriting writing = new RosterWriting(this.skaters, this.places, this.database, this.acts, actor);
 		for (int from = 0; from < rows.size(); from += AT_ONCE) {
 			List<RosterRow> some = rows.subList(from, Math.min(from + AT_ONCE, rows.size()));
 			this.transaction.executeWithoutResult((status) -> write(id, some, writing));
 			progress.accept(from + some.size());
 		}
-		return new Outcome(writing.people, writing.placesTaken, writing.changed, file.rows().size() - rows.size());
+		return writing.outcome(file.rows().size() - rows.size());
 	}
 
 	private List<RosterRow> rows(CompetitionId id, TableFile file, Answers answers) {
@@ -155,21 +151,33 @@ public class RosterImport {
 			.toList();
 	}
 
-	private void write(CompetitionId id, List<RosterRow> some, Writing writing) {
+	private void write(CompetitionId id, List<RosterRow> some, RosterWriting writing) {
 		CompetitionView competition = this.competitions.holding(id);
-		some.stream()
-			.map((row) -> Objects.requireNonNull(row.order()).entry().event())
-			.distinct()
-			.forEach((event) -> shut(competition, this.competitions.event(event), this.rules.of(event))
-				.ifPresent((why) -> {
-					throw new ConflictException("rosters-shut", why);
-				}));
+		checkStillSo(competition, some);
 		writing.begin(some);
-		some.forEach((row) -> writing.write(Objects.requireNonNull(row.order())));
+		some.forEach(writing::write);
 		this.database.flush();
 		// Each line of the record looks once more for what is to be written: let it find
 		// nothing.
 		this.database.clear();
+	}
+
+	/** Others may have acted since all rows were looked over. */
+	private void checkStillSo(CompetitionView competition, List<RosterRow> some) {
+		Set<EventId> events = some.stream().map((row) -> row.asked().entry().event()).collect(Collectors.toSet());
+		events.forEach(
+				(event) -> shut(competition, this.competitions.event(event), this.rules.of(event)).ifPresent((why) -> {
+					throw new ConflictException("rosters-shut", why);
+				}));
+		Set<EntryId> entered = this.entries.ofEvents(events)
+			.stream()
+			.filter(EntryView::isEntered)
+			.map(EntryView::id)
+			.collect(Collectors.toSet());
+		some.stream().filter((row) -> !entered.contains(row.asked().entry().id())).findFirst().ifPresent((row) -> {
+			throw new ConflictException("rosters-changed",
+					Sentence.of("rosters.import.withdrawn-meanwhile", row.line(), row.asked().entry().team().name()));
+		});
 	}
 
 	/** Write the rosters of all teams that take part, whoever left them left out. */
@@ -202,7 +210,11 @@ public class RosterImport {
 			.stream()
 			.filter(EntryView::isEntered)
 			.toList();
-		return new RosterRowCheck(new RosterRowCheck.Known(events, entries, this.entries.clubs(), shut),
+		Map<EntryId, Set<SkaterView.Id>> there = new HashMap<>();
+		this.rosters.of(entries.stream().map(EntryView::id).toList())
+			.forEach((entry, roster) -> there.put(entry,
+					roster.present().stream().map((place) -> place.skater().id()).collect(Collectors.toSet())));
+		return new RosterRowCheck(new RosterRowCheck.Known(events, entries, this.entries.clubs(), shut, there),
 				new PeopleIndex(this.people.all()), LocalDate.ofInstant(this.acts.now(), ZoneOffset.UTC), file.width());
 	}
 
@@ -225,118 +237,6 @@ public class RosterImport {
 		if (rows.isEmpty()) {
 			throw TableFile.refusal("import-nothing", Sentence.of("rosters.import.nothing"));
 		}
-	}
-
-	/** Writes row after row; what it wrote goes to the database with its portion. */
-	private final class Writing {
-
-		private final Actor actor;
-
-		/** Who was written down by this file, whatever portion. */
-		private final Map<String, UUID> fresh = new HashMap<>();
-
-		private final Map<UUID, Skater> known = new HashMap<>();
-
-		private final Map<EntryId, List<RosterPlace>> there = new HashMap<>();
-
-		private int people;
-
-		private int placesTaken;
-
-		private int changed;
-
-		Writing(Actor actor) {
-			this.actor = actor;
-		}
-
-		/** Look at what is there for the next rows. */
-		void begin(List<RosterRow> rows) {
-			this.known.clear();
-			this.there.clear();
-			RosterImport.this.skaters
-				.findAllById(rows.stream()
-					.map((row) -> Objects.requireNonNull(row.order()).known())
-					.filter(Objects::nonNull)
-					.map((known) -> Objects.requireNonNull(known).id().value())
-					.distinct()
-					.toList())
-				.forEach((skater) -> this.known.put(skater.view().id().value(), skater));
-			RosterImport.this.places
-				.findByEntryIn(rows.stream()
-					.map((row) -> Objects.requireNonNull(row.order()).entry().id().value())
-					.distinct()
-					.toList())
-				.forEach((place) -> places(place.entry()).add(place));
-		}
-
-		void write(RosterRow.Order order) {
-			Skater skater = (order.known() != null) ? mended(order, order.known()) : fresh(order.skater());
-			List<RosterPlace> places = places(order.entry().id());
-			Optional<RosterPlace> place = places.stream()
-				.filter((one) -> one.view().skater().id().equals(skater.view().id()))
-				.findFirst();
-			if (place.isEmpty()) {
-				take(order, skater, places);
-			}
-			else if (place.get().view().role() != order.part()) {
-				become(order, place.get());
-			}
-		}
-
-		private Skater fresh(DraftSkater draft) {
-			UUID before = this.fresh.get(RosterRowCheck.key(draft));
-			Skater skater = (before != null) ? RosterImport.this.database.find(Skater.class, before) : null;
-			return (skater != null) ? skater : added(draft);
-		}
-
-		private Skater added(DraftSkater draft) {
-			Skater skater = new Skater(RosterImport.this.acts.nextId(), draft, RosterImport.this.random);
-			RosterImport.this.database.persist(skater);
-			this.fresh.put(RosterRowCheck.key(draft), skater.view().id().value());
-			this.people++;
-			say(AuditedChange.of(this.actor, "skater", skater.view().id(), "skater.added").to(skater.attested()));
-			return skater;
-		}
-
-		private Skater mended(RosterRow.Order order, SkaterView seen) {
-			Skater skater = Objects.requireNonNull(this.known.get(seen.id().value()));
-			DraftSkater merged = RosterRowCheck.merged(skater.view(), order.skater());
-			SkaterView.Facts before = skater.view().facts();
-			if (!merged.facts().equals(before)) {
-				String attested = skater.attested();
-				skater.change(skater.view().version(), merged, RosterImport.this.random);
-				this.changed++;
-				say(AuditedChange.of(this.actor, "skater", seen.id(), "skater.changed")
-					.from(attested, skater.differences(before) + "; " + skater.attested()));
-			}
-			return skater;
-		}
-
-		private void take(RosterRow.Order order, Skater skater, List<RosterPlace> places) {
-			RosterPlace place = new RosterPlace(RosterImport.this.acts.nextId(), order.entry().id(), places.size() + 1,
-					skater, order.part(), RosterImport.this.acts.now());
-			RosterImport.this.database.persist(place);
-			places.add(place);
-			this.placesTaken++;
-			say(AuditedChange.of(this.actor, "roster-place", place.id(), "roster-place.taken").to(place.inWords()));
-		}
-
-		private void become(RosterRow.Order order, RosterPlace place) {
-			String before = place.inWords();
-			place.become(place.view().version(), order.part(), null, RosterImport.this.acts.now());
-			this.placesTaken++;
-			say(AuditedChange.of(this.actor, "roster-place", place.id(), "roster-place.changed")
-				.from(before, place.inWords()));
-		}
-
-		private List<RosterPlace> places(EntryId entry) {
-			return this.there.computeIfAbsent(entry, (one) -> new ArrayList<>());
-		}
-
-		private void say(AuditedChange change) {
-			RosterImport.this.acts.publish(change);
-		}
-
 	}
 
 	/**

@@ -1,6 +1,7 @@
 package rimebook.rosters;
 
 import java.util.List;
+import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,11 @@ public record RosterRow(int line, Written written, @Nullable Order order, List<P
 	/** Tell whether the row can be taken as it is. */
 	public boolean isGood() {
 		return this.order != null && this.problems.isEmpty();
+	}
+
+	/** What a good row means. */
+	Order asked() {
+		return Objects.requireNonNull(this.order, "A bad row asks for nothing");
 	}
 
 	/** Tell whether only the person's word is missing for it to be taken. */

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 import rimebook.competition.EventView;
 import rimebook.entries.ClubView;
+import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
@@ -78,7 +79,9 @@ final class RosterRowCheck {
 
 	private RosterRow meaning(TableFile.Row row, RosterRow.Written written, RosterRow.Order order, boolean another) {
 		List<RosterRow.Problem> problems = new ArrayList<>();
-		SkaterView same = this.people.same(order.skater()).orElse(null);
+		SkaterView same = this.people
+			.same(order.skater(), this.known.there().getOrDefault(order.entry().id(), Set.of()))
+			.orElse(null);
 		String person = key(order.skater());
 		if (!this.seen.add(order.entry().id() + " " + ((same != null) ? same.id().toString() : person))) {
 			problems
@@ -232,8 +235,10 @@ final class RosterRowCheck {
 	 * What a file is compared with.
 	 *
 	 * @param shut events whose rosters cannot be taken from a file now, and why
+	 * @param there who is on the roster of each entry
 	 */
-	record Known(List<EventView> events, List<EntryView> entries, List<ClubView> clubs, Map<EventView, Sentence> shut) {
+	record Known(List<EventView> events, List<EntryView> entries, List<ClubView> clubs, Map<EventView, Sentence> shut,
+			Map<EntryId, Set<SkaterView.Id>> there) {
 	}
 
 }

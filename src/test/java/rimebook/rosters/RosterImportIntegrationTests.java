@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 
+import rimebook.accounts.Role;
 import rimebook.audit.RecordVerification;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionId;
@@ -21,7 +22,9 @@ import rimebook.entries.EntryView;
 import rimebook.rosters.eligibility.EligibilityRules;
 import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
+import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -172,6 +175,19 @@ class RosterImportIntegrationTests {
 		long quickest = IntStream.range(0, 5).mapToLong((i) -> checked(large.competition().id())).min().orElseThrow();
 		System.out.println("60 teams of 50 looked at in " + quickest + " ms");
 		assertThat(quickest).isLessThan(3000);
+		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
+		long page = IntStream.range(0, 5)
+			.mapToLong((i) -> opened(secretary, "/desk/rosters/" + large.competition().id()))
+			.min()
+			.orElseThrow();
+		System.out.println("their page answered in " + page + " ms");
+		assertThat(page).isLessThan(3000);
+	}
+
+	private static long opened(Visitor visitor, String path) {
+		long began = System.nanoTime();
+		assertThat(visitor.bytes(path).statusCode()).isEqualTo(200);
+		return (System.nanoTime() - began) / 1_000_000;
 	}
 
 	private long checked(CompetitionId competition) {

@@ -83,20 +83,26 @@ class RosterImportController {
 		return "redirect:/desk/rosters/files/" + competition + "/writing/" + job.get().id();
 	}
 
-	/** Asks to be loaded again until all is written, so it needs no script. */
+	/**
+	 * Asks to be loaded again until all is written, so it needs no script. One that
+	 * stopped shows the file again with what is there by now, so that it can go on.
+	 */
 	@GetMapping("/writing/{job}")
 	String progress(@PathVariable CompetitionId competition, @PathVariable UUID job, Model model,
 			HttpServletResponse response) {
-		RosterImportJob known = this.jobs.job(competition, job);
+		RosterImportJob known = this.jobs.job(competition, job).orElse(null);
+		model.addAttribute("job", known);
+		model.addAttribute("portion", RosterImport.AT_ONCE);
+		if (known == null) {
+			return "rosters/writing-lost";
+		}
 		RosterImportForm form = known.form();
 		if (known.getRefusal() != null && form != null) {
-			model.addAttribute("refused", known.getRefusal());
 			return showOrRefuse(competition, form, model);
 		}
 		if (known.isOpen()) {
 			response.setHeader("Refresh", "1");
 		}
-		model.addAttribute("job", known);
 		return "rosters/writing";
 	}
 

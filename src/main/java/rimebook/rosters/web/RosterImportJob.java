@@ -26,7 +26,7 @@ final class RosterImportJob {
 
 	private volatile @Nullable Sentence refusal;
 
-	/** Dropped as soon as it was written: it holds birth dates. */
+	/** Dropped as soon as all of it was written: it holds birth dates. */
 	private volatile @Nullable RosterImportForm form;
 
 	RosterImportJob(UUID id, CompetitionId competition, Instant askedAt, int rows, RosterImportForm form) {

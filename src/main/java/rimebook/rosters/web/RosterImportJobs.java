@@ -2,6 +2,7 @@ package rimebook.rosters.web;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -17,14 +18,13 @@ import rimebook.competition.CompetitionId;
 import rimebook.rosters.RosterImport;
 import rimebook.shared.Acts;
 import rimebook.shared.Actor;
-import rimebook.shared.NotFoundException;
 import rimebook.shared.RimebookException;
 import rimebook.wording.Sentence;
 
 /**
  * Writes files of rosters one after the other beside everything else. Each is known to
- * the service that writes it, for an hour; after a restart nothing of a file that was not
- * written to its end is there, and it is sent again.
+ * the service that writes it, for an hour. After a restart the portions that were written
+ * are there and nobody knows of the rest, so the file is sent again and goes on.
  */
 @Component
 class RosterImportJobs implements DisposableBean {
@@ -63,15 +63,9 @@ class RosterImportJobs implements DisposableBean {
 		return job;
 	}
 
-	/**
-	 * The one of that identity.
-	 * @throws NotFoundException if there is none, or no longer
-	 */
-	RosterImportJob job(CompetitionId competition, UUID id) {
-		return this.jobs.stream()
-			.filter((job) -> job.id().equals(id) && job.isOf(competition))
-			.findFirst()
-			.orElseThrow(() -> NotFoundException.of("page", id));
+	/** The one of that identity; empty if this service knows of none, or no longer. */
+	Optional<RosterImportJob> job(CompetitionId competition, UUID id) {
+		return this.jobs.stream().filter((job) -> job.id().equals(id) && job.isOf(competition)).findFirst();
 	}
 
 	private void write(RosterImportJob job, CompetitionId competition, RosterImportForm form, Actor actor) {
