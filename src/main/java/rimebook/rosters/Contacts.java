@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -16,6 +18,7 @@ import rimebook.entries.EntryId;
 import rimebook.shared.Acts;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.FoldedName;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
@@ -70,6 +73,65 @@ public class Contacts {
 		this.contacts.flush();
 		this.acts.publish(AuditedChange.of(actor, "roster", contact.entry(), "roster.contact-removed")
 			.from(contact.attested(), ""));
+	}
+
+	/**
+	 * Take somebody off these lists on their request; nothing of them is kept. Only lists
+	 * on which somebody of the same name stands are gone through.
+	 * @param contacts which of those of that name
+	 * @param reason up to 500 characters, without anything of the person
+	 * @return off how many lists
+	 * @throws RuleViolationException {@code contacts-none} if none is chosen;
+	 * {@code reason-personal}; naming the field that does not fit
+	 * @throws NotFoundException if there is no such person
+	 */
+	@Transactional
+	public int remove(UUID id, Collection<UUID> contacts, @Nullable String reason, Actor actor) {
+		String why = Required.text("reason", reason, 500);
+		List<UUID> called = called(id).stream().map(ContactView::id).filter(contacts::contains).sorted().toList();
+		if (called.isEmpty()) {
+			throw RuleViolationException.ofField("contacts-none", "contacts", Sentence.of("rosters.contacts-none"));
+		}
+		List<TeamContact> gone = this.contacts.findAllById(called);
+		gone.forEach((contact) -> checkTellsNothing(why, contact.view()));
+		this.contacts.deleteAll(gone);
+		this.contacts.flush();
+		gone.forEach((contact) -> this.acts
+			.publish(AuditedChange.of(actor, "roster", contact.entry(), "roster.contact-removed")
+				.from(contact.attested(), "")
+				.because(why)));
+		return gone.size();
+	}
+
+	private static void checkTellsNothing(String text, ContactView contact) {
+		String plain = Name.compared(text);
+		String name = Name.compared(contact.name());
+		boolean tells = plain.contains(name.substring(name.lastIndexOf(' ') + 1))
+				|| Stream.of(contact.phone(), contact.mail())
+					.anyMatch((one) -> !one.isEmpty() && plain.contains(Name.compared(one)));
+		if (tells) {
+			throw RuleViolationException.ofField("reason-personal", "reason", Sentence.of("rosters.reason-personal"));
+		}
+	}
+
+	/**
+	 * Everybody who has the name of that one, on whatever list; that may be one person or
+	 * several.
+	 * @throws NotFoundException if there is no such person
+	 */
+	public List<ContactView> called(UUID id) {
+		return called(this.contacts.findById(id).orElseThrow(() -> NotFoundException.of("contact", id)).view().name());
+	}
+
+	/** Everybody who has that name, however it was written, on whatever list. */
+	public List<ContactView> called(String name) {
+		FoldedName folded = FoldedName.of(name);
+		return all().stream().filter((one) -> FoldedName.of(one.name()).isSameAs(folded)).toList();
+	}
+
+	/** Everybody on all lists, by name. */
+	public List<ContactView> all() {
+		return this.contacts.findAll(Sort.by("name", "id")).stream().map(TeamContact::view).toList();
 	}
 
 	/** Everybody on the list of an entry, coaches first. */

@@ -63,7 +63,7 @@ class TeamContact {
 	}
 
 	ContactView view() {
-		return new ContactView(this.id, this.kind, this.name, this.phone, this.mail);
+		return new ContactView(this.id, entry(), this.kind, this.name, this.phone, this.mail);
 	}
 
 }

@@ -13,9 +13,11 @@ import org.springframework.ui.Model;
 
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.EventView;
 import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.entries.EntryView;
 import rimebook.pages.Choice;
 import rimebook.rosters.ContactView;
 import rimebook.rosters.PlaceRole;
@@ -71,10 +73,7 @@ class RosterPages {
 					.stream()
 					.collect(Collectors.toMap(RosterView.Place::number, (place) -> place.skater().name())));
 		model.addAttribute("waivers", this.waivers.of(entry));
-		model.addAttribute("clubNames",
-				this.entries.clubs()
-					.stream()
-					.collect(Collectors.toMap((club) -> club.id().toString(), ClubView::name)));
+		model.addAttribute("clubNames", clubNames());
 		model.addAttribute("clubs", clubs());
 		model.addAttribute("kinds", ContactView.Kind.values());
 		model.addAttribute("parts", List.of(PlaceRole.SKATES, PlaceRole.ALTERNATE));
@@ -83,6 +82,26 @@ class RosterPages {
 		addIfMissing(model, "contactForm", ContactForm.empty());
 		model.addAttribute("known", known(team, (SkaterForm) Objects.requireNonNull(model.getAttribute("skaterForm"))));
 		return "rosters/roster";
+	}
+
+	/** Where an entry is: its event and competition. */
+	String where(EntryView entry) {
+		EventView event = this.competitions.event(entry.event());
+		return event.name() + ", " + this.competitions.competition(event.competition()).name();
+	}
+
+	/** On the lists of which teams these stand. */
+	List<Listed> lists(List<ContactView> contacts) {
+		return contacts.stream().map((contact) -> listed(contact, this.entries.entry(contact.entry()))).toList();
+	}
+
+	private Listed listed(ContactView contact, EntryView entry) {
+		return new Listed(contact, entry, where(entry));
+	}
+
+	/** What each club is called, by its identity. */
+	Map<String, String> clubNames() {
+		return this.entries.clubs().stream().collect(Collectors.toMap((club) -> club.id().toString(), ClubView::name));
 	}
 
 	List<Choice> clubs() {
@@ -115,6 +134,10 @@ class RosterPages {
 		if (!model.containsAttribute(name)) {
 			model.addAttribute(name, form);
 		}
+	}
+
+	/** Somebody on the list of a team, and where that is. */
+	record Listed(ContactView contact, EntryView entry, String where) {
 	}
 
 }

@@ -1,6 +1,5 @@
 package rimebook.rosters.web;
 
-import java.time.LocalDate;
 import java.util.List;
 
 import org.jspecify.annotations.Nullable;
@@ -17,21 +16,17 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-import rimebook.competition.Competitions;
-import rimebook.competition.EventView;
-import rimebook.entries.ClubView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
-import rimebook.rosters.PlaceRole;
+import rimebook.rosters.Contacts;
 import rimebook.rosters.RosterView;
 import rimebook.rosters.Rosters;
+import rimebook.rosters.SamePerson;
 import rimebook.rosters.SkaterView;
 import rimebook.rosters.Skaters;
-import rimebook.rosters.WaiverView;
-import rimebook.rosters.Waivers;
 import rimebook.shared.Actor;
 
 /**
@@ -48,20 +43,23 @@ class SkaterController {
 
 	private final Entries entries;
 
-	private final Competitions competitions;
-
 	private final RosterPages pages;
 
-	private final Waivers waivers;
+	private final KnownFile file;
 
-	SkaterController(Skaters skaters, Rosters rosters, Entries entries, Competitions competitions, RosterPages pages,
-			Waivers waivers) {
-		this.waivers = waivers;
+	private final SamePerson same;
+
+	private final Contacts contacts;
+
+	SkaterController(Skaters skaters, Rosters rosters, Entries entries, RosterPages pages, KnownFile file,
+			SamePerson same, Contacts contacts) {
 		this.skaters = skaters;
 		this.rosters = rosters;
 		this.entries = entries;
-		this.competitions = competitions;
 		this.pages = pages;
+		this.file = file;
+		this.same = same;
+		this.contacts = contacts;
 	}
 
 	@GetMapping
@@ -71,36 +69,12 @@ class SkaterController {
 
 	/** Everything that is known, to be handed to whom it is about. */
 	@GetMapping("/known.json")
-	ResponseEntity<Known> known(@PathVariable SkaterView.Id skater) {
-		SkaterView view = this.skaters.skater(skater);
-		String club = this.entries.clubs()
-			.stream()
-			.filter((one) -> one.id().equals(view.club()))
-			.map(ClubView::name)
-			.findFirst()
-			.orElse("");
-		List<KnownPlace> places = this.rosters.of(skater)
-			.entrySet()
-			.stream()
-			.map((place) -> known(place.getKey(), place.getValue()))
-			.toList();
+	ResponseEntity<KnownFile.Known> known(@PathVariable SkaterView.Id skater) {
 		return ResponseEntity.ok()
 			.header(HttpHeaders.CONTENT_DISPOSITION,
 					ContentDisposition.attachment().filename("known-of-" + skater + ".json").build().toString())
 			.header(HttpHeaders.CACHE_CONTROL, "no-store")
-			.body(new Known(skater.toString(), view.facts().givenName(), view.facts().familyName(),
-					view.facts().birthDate(), view.facts().membershipNumber(), club, view.consent(), view.isErased(),
-					places));
-	}
-
-	private KnownPlace known(RosterView.Place place, EntryId entry) {
-		On on = on(place, entry);
-		List<WaiverView> waivers = this.waivers.of(entry)
-			.stream()
-			.filter((waiver) -> place.id().equals(waiver.place()))
-			.toList();
-		return new KnownPlace(on.entry().team().name(), on.where(), place.number(), place.role(), place.insteadOf(),
-				waivers.stream().map((waiver) -> waiver.rule().word() + ": " + waiver.given().reason()).toList());
+			.body(this.file.of(skater));
 	}
 
 	@PostMapping
@@ -140,6 +114,10 @@ class SkaterController {
 		SkaterView skater = this.skaters.skater(id);
 		model.addAttribute("skater", skater);
 		model.addAttribute("clubs", this.pages.clubs());
+		SkaterView.Id other = skater.mergedInto();
+		model.addAttribute("other", (other != null) ? this.skaters.skater(other) : null);
+		model.addAttribute("also", this.same.alsoWrittenDown(id));
+		model.addAttribute("called", skater.isErased() ? List.of() : this.contacts.called(skater.name()));
 		model.addAttribute("on",
 				this.rosters.of(id).entrySet().stream().map((place) -> on(place.getKey(), place.getValue())).toList());
 		addIfMissing(model, "skaterForm", SkaterForm.of(skater));
@@ -150,25 +128,13 @@ class SkaterController {
 
 	private On on(RosterView.Place place, EntryId id) {
 		EntryView entry = this.entries.entry(id);
-		EventView event = this.competitions.event(entry.event());
-		return new On(place, entry, event.name() + ", " + this.competitions.competition(event.competition()).name());
+		return new On(place, entry, this.pages.where(entry));
 	}
 
 	private static void addIfMissing(Model model, String name, Object form) {
 		if (!model.containsAttribute(name)) {
 			model.addAttribute(name, form);
 		}
-	}
-
-	/** Everything that is known of somebody, as a file. */
-	record Known(String identity, String givenName, String familyName, @Nullable LocalDate birthDate,
-			String membershipNumber, String club, SkaterView.Consent consent, boolean deleted,
-			List<KnownPlace> rosters) {
-	}
-
-	/** A place on a roster in that file, with the rules that were waived for them. */
-	record KnownPlace(String team, String event, int place, PlaceRole part, @Nullable Integer insteadOfPlace,
-			List<String> waived) {
 	}
 
 	/** A place on a roster, and where that is. */
