@@ -88,6 +88,12 @@ final class ChunkStore implements MusicStore {
 		this.database.sql("delete from music_chunk where sha256 = ?").param(digest).update();
 	}
 
+	/** Nothing is left behind: it went with the transaction. */
+	@Override
+	public int tidy(Set<String> known) {
+		return 0;
+	}
+
 	/** What is stored under a digest, a row at a time. */
 	private static final class Chunks extends AbstractResource {
 

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.springframework.core.io.FileSystemResource;
 import org.springframework.core.io.Resource;
@@ -64,8 +66,8 @@ final class FolderStore implements MusicStore {
 
 	@Override
 	public void keep(Arrived arrived) throws IOException {
-		Files.move(this.folder.resolve(arrived.part()), file(arrived.sha256()), StandardCopyOption.ATOMIC_MOVE);
 		Files.deleteIfExists(gone(arrived.sha256()));
+		Files.move(this.folder.resolve(arrived.part()), file(arrived.sha256()), StandardCopyOption.ATOMIC_MOVE);
 	}
 
 	@Override
@@ -88,15 +90,47 @@ final class FolderStore implements MusicStore {
 		return false;
 	}
 
+	/**
+	 * The note comes first: whatever happens in between, the file goes, here and there.
+	 */
 	@Override
 	public void delete(String digest) {
 		try {
-			if (Files.deleteIfExists(file(digest))) {
+			if (Files.exists(file(digest))) {
 				Files.write(gone(digest), new byte[0]);
+				Files.deleteIfExists(file(digest));
 			}
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
+		}
+	}
+
+	/**
+	 * Where no file at all is known the database is new, or is not the one of this
+	 * folder, so only what never became whole goes.
+	 */
+	@Override
+	public int tidy(Set<String> known) throws IOException {
+		if (!Files.isDirectory(this.folder)) {
+			return 0;
+		}
+		Set<String> names = names();
+		List<String> left = names.stream()
+			.filter((name) -> DIGEST.matcher(name).matches())
+			.filter((name) -> names.contains(name + KeptFolder.GONE) || !known.isEmpty() && !known.contains(name))
+			.toList();
+		left.forEach(this::delete);
+		List<String> parts = names.stream().filter((name) -> name.endsWith(KeptFolder.PART)).toList();
+		for (String part : parts) {
+			Files.deleteIfExists(this.folder.resolve(part));
+		}
+		return left.size() + parts.size();
+	}
+
+	private Set<String> names() throws IOException {
+		try (Stream<Path> files = Files.list(this.folder)) {
+			return files.map((file) -> file.getFileName().toString()).collect(Collectors.toSet());
 		}
 	}
 

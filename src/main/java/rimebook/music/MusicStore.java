@@ -41,6 +41,14 @@ interface MusicStore {
 	void delete(String digest);
 
 	/**
+	 * Take away what acts that were never finished left behind. To be done before anybody
+	 * writes, since what is written has no row yet.
+	 * @param known the digests of all files that there are rows of
+	 * @return how many files were deleted
+	 */
+	int tidy(Set<String> known) throws IOException;
+
+	/**
 	 * What was written.
 	 *
 	 * @param part what it is called until it has its name

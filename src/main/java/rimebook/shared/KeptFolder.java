@@ -1,12 +1,17 @@
 package rimebook.shared;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,46 +39,77 @@ public record KeptFolder(String name, Path path) {
 	}
 
 	/**
-	 * Bring another folder to what this one has: files that it lacks, and without those
-	 * that were deleted here.
-	 * @return how many files were copied
+	 * Bring another folder nearer to what this one has: without those that were deleted
+	 * here, and with files that it lacks, one after the other until so many bytes were
+	 * copied. What was deleted there stays deleted.
+	 * @param most after how many bytes no further file is begun
+	 * @return how many files it lacks still
 	 */
-	public int copyTo(Path other) throws IOException {
+	public int copyTo(Path other, long most) throws IOException {
 		if (!Files.isDirectory(this.path)) {
 			return 0;
 		}
-		Files.createDirectories(other);
-		int copied = 0;
-		for (Path file : files(this.path)) {
-			String name = file.getFileName().toString();
-			if (name.endsWith(GONE)) {
-				Files.deleteIfExists(other.resolve(name.substring(0, name.length() - GONE.length())));
-			}
-			else if (!name.endsWith(PART) && Files.notExists(other.resolve(name))) {
-				copied += copy(file, other.resolve(name)) ? 1 : 0;
-			}
+		if (!Files.isDirectory(other)) {
+			// Not those above it: a stick that is gone must not be there again.
+			Files.createDirectory(other);
 		}
-		return copied;
+		Set<String> here = names(this.path);
+		deleteWhatIsGone(here, other);
+		Set<String> there = names(other);
+		List<String> lacking = here.stream()
+			.filter((name) -> !name.endsWith(PART) && !name.endsWith(GONE))
+			.filter((name) -> !here.contains(name + GONE))
+			.filter((name) -> !there.contains(name) && !there.contains(name + GONE))
+			.toList();
+		int copied = 0;
+		for (long bytes = 0; copied < lacking.size() && bytes < most; copied++) {
+			bytes += copy(this.path.resolve(lacking.get(copied)), other.resolve(lacking.get(copied)));
+		}
+		return lacking.size() - copied;
 	}
 
-	private static boolean copy(Path file, Path to) throws IOException {
+	private static void deleteWhatIsGone(Set<String> here, Path other) throws IOException {
+		for (String name : here) {
+			if (name.endsWith(GONE)) {
+				String gone = name.substring(0, name.length() - GONE.length());
+				Files.deleteIfExists(other.resolve(gone));
+				Files.deleteIfExists(other.resolve(gone + PART));
+			}
+		}
+	}
+
+	/** Named once the disk has it; one that was deleted meanwhile is passed over. */
+	private static long copy(Path file, Path to) throws IOException {
 		Path part = to.resolveSibling(to.getFileName() + PART);
 		try {
 			Files.copy(file, part, StandardCopyOption.REPLACE_EXISTING);
+			long bytes = force(part);
 			Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
-			return true;
+			return bytes;
 		}
-		catch (FileAlreadyExistsException ex) {
-			return false;
+		catch (NoSuchFileException ex) {
+			if (Files.exists(file)) {
+				throw ex;
+			}
+			return 0;
 		}
 		finally {
 			Files.deleteIfExists(part);
 		}
 	}
 
-	private static List<Path> files(Path folder) throws IOException {
+	private static long force(Path part) throws IOException {
+		try (FileChannel written = FileChannel.open(part, StandardOpenOption.WRITE)) {
+			written.force(true);
+			return written.size();
+		}
+	}
+
+	private static Set<String> names(Path folder) throws IOException {
 		try (Stream<Path> files = Files.list(folder)) {
-			return files.filter(Files::isRegularFile).sorted().toList();
+			return files.filter(Files::isRegularFile)
+				.map((file) -> file.getFileName().toString())
+				.collect(Collectors.toCollection(TreeSet::new));
 		}
 	}
 

@@ -27,7 +27,10 @@ class CopyController {
 
 	private final LostActs lost;
 
-	CopyController(Copying copying, ServiceLives lives, LostActs lost) {
+	private final FilesBack back;
+
+	CopyController(Copying copying, ServiceLives lives, LostActs lost, FilesBack back) {
+		this.back = back;
 		this.copying = copying;
 		this.lives = lives;
 		this.lost = lost;
@@ -42,6 +45,7 @@ class CopyController {
 		ServiceLife life = this.lives.current();
 		model.addAttribute("life", life);
 		model.addAttribute("from", life.from());
+		model.addAttribute("coming", this.back.coming());
 		model.addAttribute("lost", Lost.of(this.lost.named(), this.lost.returned()));
 		return "standby/copy";
 	}

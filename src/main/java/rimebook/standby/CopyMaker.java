@@ -21,7 +21,7 @@ import rimebook.shared.KeptFolder;
 /**
  * Keeps the second place up to date, one look after another, always by the same thread: a
  * whole copy if anything was done since the last and it is old enough, else the new lines
- * of the record, else a sign of life.
+ * of the record, else a sign of life; then what lies beside the database.
  */
 final class CopyMaker {
 
@@ -35,6 +35,9 @@ final class CopyMaker {
 
 	/** A copy that takes longer than a minute is behind, so it does not rest for long. */
 	private static final Duration MOST_REST = Duration.ofSeconds(15);
+
+	/** As much music as is copied with a look, in bytes. */
+	static final long PORTION = 32L << 20;
 
 	private static final JsonMapper JSON = JsonMapper.shared();
 
@@ -81,9 +84,6 @@ final class CopyMaker {
 		boolean failed = this.owed;
 		this.owed = true;
 		boolean sameDisk = this.place.require();
-		for (KeptFolder kept : this.source.folders()) {
-			kept.copyTo(this.folder.path().resolve(kept.name()));
-		}
 		Instant now = this.clock.instant();
 		CopyState.Place place = new CopyState.Place(sameDisk, isShared(now));
 		RecordHead head = this.source.tail().head();
@@ -104,8 +104,22 @@ final class CopyMaker {
 		if (due) {
 			sign(next, now);
 		}
+		CopyState.Kept all = next.lacking(copyBeside());
+		this.kept = all;
 		this.owed = false;
-		return next;
+		return all;
+	}
+
+	/**
+	 * Cards do not wait for music: it follows the database, a portion with each look, and
+	 * so a copy never tells of a file that was there later than itself.
+	 */
+	private int copyBeside() throws IOException {
+		int lacking = 0;
+		for (KeptFolder kept : this.source.folders()) {
+			lacking += kept.copyTo(this.folder.path().resolve(kept.name()), PORTION);
+		}
+		return lacking;
 	}
 
 	/** Whether somebody waits for this thread, so that it does not rest. */

@@ -89,8 +89,19 @@ record CopyState(Kind kind, Instant since, @Nullable Kept kept, Sentence why) {
 	 * @param until the moment before which everything is there, UTC
 	 * @param head how far the record is there
 	 * @param at what kind of place it is
+	 * @param lacking how many files of music are not there yet
 	 */
-	record Kept(CopyNote copy, Instant until, RecordHead head, Place at) {
+	record Kept(CopyNote copy, Instant until, RecordHead head, Place at, int lacking) {
+
+		Kept(CopyNote copy, Instant until, RecordHead head, Place at) {
+			this(copy, until, head, at, 0);
+		}
+
+		/** The same where so many files are not there yet. */
+		Kept lacking(int files) {
+			return new Kept(this.copy, this.until, this.head, this.at, files);
+		}
+
 	}
 
 	/**

@@ -38,6 +38,11 @@ record DatabaseFile(Path path, CopyCheck access) {
 			.resolveSibling(name.substring(0, name.length() - CopyCheck.FILE.length()) + "." + word + CopyCheck.FILE);
 	}
 
+	/** The same under another name. */
+	DatabaseFile called(String word) {
+		return new DatabaseFile(beside(word), this.access);
+	}
+
 	/** Where music lies beside it. */
 	KeptFolder music() {
 		String name = this.path.getFileName().toString();

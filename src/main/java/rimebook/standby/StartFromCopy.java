@@ -16,12 +16,11 @@ import java.util.UUID;
 import org.apache.commons.logging.Log;
 import org.apache.commons.logging.LogFactory;
 
-import rimebook.shared.KeptFolder;
-
 /**
  * Lays the newest whole copy of a folder where the service looks for its database, and
  * begins a new life in it. It is done under another name and gets its own at once, so
- * that a start that is cut short leaves nothing behind that looks like a database.
+ * that a start that is cut short leaves nothing behind that looks like a database. Music
+ * comes once the service answers ({@link FilesBack}).
  *
  * @param folder the second place
  * @param database where the service looks
@@ -101,19 +100,23 @@ record StartFromCopy(CopyFolder folder, DatabaseFile database, boolean inPlace, 
 			started = StartedFromCopy.of(origin, since.lines(), connection);
 			LifeRows.begin(connection, UUID.randomUUID(), now(), origin, since.lines());
 		}
-		KeptFolder music = this.database.music();
-		new KeptFolder(music.name(), this.folder.path().resolve(music.name())).copyTo(music.path());
 		putAside();
 		WholeFile.keep(restoring, this.database.path());
 		return started.passing(found.broken());
 	}
 
-	/** Nothing is ever deleted: it may hold what no copy has. */
+	/**
+	 * Nothing is ever deleted: it may hold what no copy has. Its music goes first, so
+	 * that none is left beside a database that knows nothing of it.
+	 */
 	private void putAside() throws IOException {
 		if (Files.exists(this.database.path())) {
-			Path aside = this.database.beside("before-" + CopyFolder.nameOf(now()));
-			Files.move(this.database.path(), aside);
-			log.warn("The database that was there lies now in " + aside);
+			DatabaseFile aside = this.database.called("before-" + CopyFolder.nameOf(now()));
+			if (Files.exists(this.database.music().path())) {
+				Files.move(this.database.music().path(), aside.music().path());
+			}
+			Files.move(this.database.path(), aside.path());
+			log.warn("The database that was there lies now in " + aside.path());
 		}
 	}
 

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,8 @@ class FolderStoreTests {
 
 	/** SHA-256 of "sound": sha256sum of coreutils. */
 	private static final String SOUND = "dd29442deca69f52c50006b831cb216edf78a7da33748f0a80ff19f2ebe57ecd";
+
+	private static final long ALL = Long.MAX_VALUE;
 
 	@TempDir
 	private Path disk;
@@ -69,19 +72,54 @@ class FolderStoreTests {
 		FolderStore store = store();
 		KeptFolder kept = new KeptFolder("music", folder());
 		Path stick = this.disk.resolve("stick");
-		assertThat(kept.copyTo(stick)).isZero();
+		assertThat(kept.copyTo(stick, ALL)).isZero();
+		assertThat(stick).doesNotExist();
 		String first = keep(store, "first");
 		String second = keep(store, "second");
 		store.write(bytes("not whole yet"));
-		assertThat(kept.copyTo(stick)).isEqualTo(2);
+		assertThat(kept.copyTo(stick, 1)).as("a portion at a time").isEqualTo(1);
+		assertThat(names(stick)).hasSize(1);
+		assertThat(kept.copyTo(stick, 1)).isZero();
 		assertThat(names(stick)).containsExactlyInAnyOrder(first, second);
-		assertThat(kept.copyTo(stick)).isZero();
+		assertThat(Files.readString(stick.resolve(first))).isEqualTo("first");
 		store.delete(first);
-		kept.copyTo(stick);
+		assertThat(kept.copyTo(stick, ALL)).isZero();
 		assertThat(names(stick)).containsExactly(second);
 		keep(store, "first");
-		assertThat(kept.copyTo(stick)).isEqualTo(1);
+		assertThat(kept.copyTo(stick, ALL)).isZero();
 		assertThat(Files.readString(stick.resolve(first))).isEqualTo("first");
+	}
+
+	@Test
+	void whatWasDeletedDoesNotComeBackFromACopy() throws IOException {
+		FolderStore store = store();
+		KeptFolder kept = new KeptFolder("music", folder());
+		KeptFolder stick = new KeptFolder("music", this.disk.resolve("stick"));
+		String gone = keep(store, "gone");
+		String lost = keep(store, "lost");
+		kept.copyTo(stick.path(), ALL);
+		store.delete(gone);
+		Files.delete(folder().resolve(lost));
+		assertThat(stick.copyTo(folder(), ALL)).isZero();
+		assertThat(store.here(List.of(gone, lost))).containsExactly(lost);
+	}
+
+	@Test
+	void whatNobodyHandedInToTheEndGoesBeforeAnybodyWrites() throws IOException {
+		FolderStore store = store();
+		assertThat(store.tidy(Set.of())).as("no folder yet").isZero();
+		String known = keep(store, "known");
+		String takenBack = keep(store, "taken back");
+		String halfDeleted = keep(store, "half deleted");
+		Files.createFile(folder().resolve(halfDeleted + KeptFolder.GONE));
+		store.write(bytes("half of it"));
+		Files.createFile(folder().resolve("README"));
+		assertThat(store.tidy(Set.of(known, halfDeleted))).isEqualTo(3);
+		assertThat(names(folder())).containsExactlyInAnyOrder(known, takenBack + KeptFolder.GONE,
+				halfDeleted + KeptFolder.GONE, "README");
+		assertThat(store.tidy(Set.of(known, halfDeleted))).isZero();
+		assertThat(store.tidy(Set.of())).as("another database").isZero();
+		assertThat(store.here(List.of(known))).containsExactly(known);
 	}
 
 	private String keep(FolderStore store, String sound) throws IOException {

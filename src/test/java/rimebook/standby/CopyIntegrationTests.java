@@ -1,6 +1,7 @@
 package rimebook.standby;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,7 @@ import rimebook.pages.Alarm;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.KeptFolder;
 import rimebook.wording.Sentence;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -268,6 +270,26 @@ class CopyIntegrationTests {
 	}
 
 	@Test
+	void musicFollowsTheDatabaseAPortionAtATimeAndNeverHoldsItUp() throws IOException {
+		KeptFolder music = new KeptFolder("music", Files.createTempDirectory(place, "music"));
+		for (String name : List.of("a", "b", "c")) {
+			try (RandomAccessFile file = new RandomAccessFile(music.path().resolve(name).toFile(), "rw")) {
+				file.setLength(name.equals("a") ? CopyMaker.PORTION : 5);
+			}
+		}
+		CopyMaker both = maker(service.getBean(JdbcTemplate.class), List.of(music));
+		Files.createFile(this.stick.resolve("music"));
+		assertThatThrownBy(both::look).as("no room for music").isInstanceOf(IOException.class);
+		assertThat(folder().notes()).as("but for the database").hasSize(1);
+		assertThat(SignOfLife.read(folder().alive())).isPresent();
+		Files.delete(this.stick.resolve("music"));
+		assertThat(both.look().lacking()).isEqualTo(2);
+		assertThat(both.look().lacking()).isZero();
+		assertThat(this.stick.resolve("music")).isDirectoryContaining("glob:**/a").isDirectoryContaining("glob:**/c");
+		assertThat(folder().notes()).as("and the copies are still told apart").hasSize(1);
+	}
+
+	@Test
 	void whereNoPlaceWasSetUpItIsSaidAsLoudly() {
 		CopyState state = service.getBean(Copying.class).state();
 		assertThat(state.kind()).isEqualTo(CopyState.Kind.NEVER_SET_UP);
@@ -291,10 +313,12 @@ class CopyIntegrationTests {
 	}
 
 	private CopyMaker maker(JdbcTemplate jdbc) {
-		return new CopyMaker(folder(),
-				new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
-						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow(),
-						List.of()),
+		return maker(jdbc, List.of());
+	}
+
+	private CopyMaker maker(JdbcTemplate jdbc, List<KeptFolder> beside) {
+		return new CopyMaker(folder(), new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
+				service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow(), beside),
 				Duration.ofSeconds(30), this.wall);
 	}
 

@@ -18,18 +18,26 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.io.ByteArrayResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 
 import rimebook.RimebookApplication;
 import rimebook.audit.RecordAnchors;
+import rimebook.music.Music;
+import rimebook.music.MusicRetention;
+import rimebook.music.MusicView;
+import rimebook.music.Tones;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
+import rimebook.shared.KeptFolder;
+import rimebook.testsupport.SmallCompetition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
 
 /** A laptop dies, another one goes on from the stick. */
 class StartFromCopyIntegrationTests {
@@ -124,6 +132,47 @@ class StartFromCopyIntegrationTests {
 				(one) -> assertThat(one).contains(broken.name(), "SHA-256"));
 	}
 
+	/** What was handed in after the copy is lost with it; what was deleted stays so. */
+	@Test
+	void theNextLaptopHasTheMusicThatItsDatabaseKnows() throws IOException {
+		SmallCompetition day = SmallCompetition.running(this.laptop, 1, 3);
+		byte[] sound = Tones.wav(1000, 440);
+		MusicView.Version kept = handIn(day, sound);
+		CopyMaker maker = maker();
+		maker.look();
+		String lost = handIn(day, Tones.wav(1000, 441)).file().sha256();
+		assertThat(maker.look().lacking()).isZero();
+		assertThat(this.stick.resolve("music")).isDirectoryContaining("glob:**/" + lost);
+
+		this.laptop = second();
+		awaitFiles();
+		assertThat(versions(day)).extracting(MusicView.Version::id).containsExactly(kept.id());
+		assertThat(this.laptop.getBean(Music.class).content(kept.id()).bytes().getContentAsByteArray())
+			.isEqualTo(sound);
+		this.laptop.getBean(MusicRetention.class).delete(day.competition().id(), SmallCompetition.SECRETARY);
+		this.laptop.close();
+
+		this.laptop = second();
+		awaitFiles();
+		assertThat(versions(day)).extracting(MusicView.Version::here).containsExactly(false);
+		assertThat(file(this.laptop).music().path().resolve(lost)).as("nobody knows it").doesNotExist();
+	}
+
+	private MusicView.Version handIn(SmallCompetition day, byte[] sound) {
+		return this.laptop.getBean(Music.class)
+			.handIn(new Music.HandIn(day.entries().get(0).id(), day.segment(1), new ByteArrayResource(sound),
+					sound.length, "a.wav", ""), SmallCompetition.SECRETARY);
+	}
+
+	private List<MusicView.Version> versions(SmallCompetition day) {
+		return this.laptop.getBean(Music.class).of(day.entries().get(0).id()).get(0).versions();
+	}
+
+	private void awaitFiles() {
+		FilesBack back = this.laptop.getBean(FilesBack.class);
+		await("files").until(() -> back.coming() == 0);
+	}
+
 	/** The clock of the second laptop is an hour behind that of the first. */
 	@Test
 	void aThirdLaptopGoesOnFromTheSecondWhateverTheClocksSay() throws IOException {
@@ -150,6 +199,8 @@ class StartFromCopyIntegrationTests {
 			.getConnection("jdbc:h2:file:" + this.place.resolve("second/rimebook"), there.access().user(),
 					there.access().password())
 			.close();
+		Path music = Files.createDirectory(this.place.resolve("second/rimebook.music"));
+		Files.createFile(music.resolve("of the one that was there"));
 		StartFromCopy silent = new StartFromCopy(folder(), there, false, Clock.systemUTC());
 		assertThatThrownBy(silent::run).isInstanceOf(CopyRefusedException.class)
 			.hasMessageContaining("There is a database already")
@@ -159,7 +210,9 @@ class StartFromCopyIntegrationTests {
 		assertThat(started.sentences()).anySatisfy((line) -> assertThat(line).contains("It holds 0 competitions"));
 		try (Stream<Path> files = Files.list(there.folder())) {
 			assertThat(files.map((file) -> file.getFileName().toString()))
-				.anyMatch((name) -> name.startsWith("rimebook.before-rimebook-2"));
+				.anyMatch((name) -> name.matches("rimebook.before-rimebook-2.*\\.mv\\.db"))
+				.anyMatch((name) -> name.matches("rimebook.before-rimebook-2.*\\.music"))
+				.doesNotContain("rimebook.music");
 		}
 	}
 
@@ -219,8 +272,16 @@ class StartFromCopyIntegrationTests {
 		return new CopyMaker(folder(),
 				new CopyMaker.Source(this.laptop.getBean(JdbcTemplate.class), this.laptop.getBean(RecordTail.class),
 						this.laptop.getBean(RecordAnchors.class), this.laptop.getBean(ServiceLives.class),
-						file(this.laptop), List.of()),
+						file(this.laptop), beside()),
 				Duration.ofSeconds(30), clock);
+	}
+
+	private List<KeptFolder> beside() {
+		return this.laptop.getBeansOfType(KeptFolder.Source.class)
+			.values()
+			.stream()
+			.flatMap((source) -> source.folder().stream())
+			.toList();
 	}
 
 	private static DatabaseFile file(ConfigurableApplicationContext laptop) {
