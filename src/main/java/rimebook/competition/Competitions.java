@@ -1,7 +1,10 @@
 package rimebook.competition;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import jakarta.persistence.EntityGraph;
 import jakarta.persistence.EntityManager;
@@ -224,6 +227,16 @@ public class Competitions {
 	/** The events of a competition, in order. */
 	public List<EventView> events(CompetitionId id) {
 		return this.events.findByCompetitionIdOrderByPosition(id.value()).stream().map(Event::view).toList();
+	}
+
+	/**
+	 * The events of these competitions with one question, each competition's in order.
+	 */
+	public Map<CompetitionId, List<EventView>> events(Collection<CompetitionId> ids) {
+		return this.events.findByCompetitionIdInOrderByPosition(ids.stream().map(CompetitionId::value).toList())
+			.stream()
+			.map(Event::view)
+			.collect(Collectors.groupingBy(EventView::competition));
 	}
 
 	/**

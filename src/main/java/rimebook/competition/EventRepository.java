@@ -1,5 +1,6 @@
 package rimebook.competition;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,6 +14,11 @@ interface EventRepository extends JpaRepository<Event, UUID> {
 			select e from Event e left join fetch e.segments
 			where e.competitionId = :competitionId order by e.position""")
 	List<Event> findByCompetitionIdOrderByPosition(UUID competitionId);
+
+	@Query("""
+			select e from Event e left join fetch e.segments
+			where e.competitionId in :competitionIds order by e.position""")
+	List<Event> findByCompetitionIdInOrderByPosition(Collection<UUID> competitionIds);
 
 	Optional<Event> findByCompetitionIdAndSlug(UUID competitionId, String slug);
 

@@ -1,5 +1,7 @@
 package rimebook.music;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -9,5 +11,7 @@ interface MusicDeadlineRepository extends JpaRepository<MusicDeadline, UUID> {
 
 	/** The one that counts. */
 	Optional<MusicDeadline> findFirstByCompetitionOrderByNumberDesc(UUID competition);
+
+	List<MusicDeadline> findByCompetitionInOrderByNumberDesc(Collection<UUID> competitions);
 
 }

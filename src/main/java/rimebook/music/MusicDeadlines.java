@@ -2,8 +2,11 @@ package rimebook.music;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -69,8 +72,17 @@ public class MusicDeadlines {
 	/** The deadline of a competition. */
 	public Deadline of(CompetitionId competition) {
 		return this.deadlines.findFirstByCompetitionOrderByNumberDesc(competition.value())
-			.map((row) -> new Deadline(row.number(), row.closesAt()))
+			.map(Deadline::of)
 			.orElse(Deadline.NONE);
+	}
+
+	/** The deadlines of those of the competitions for which one was ever set. */
+	public Map<CompetitionId, Deadline> of(Collection<CompetitionId> competitions) {
+		return this.deadlines
+			.findByCompetitionInOrderByNumberDesc(competitions.stream().map(CompetitionId::value).toList())
+			.stream()
+			.collect(Collectors.toMap((row) -> new CompetitionId(row.competition()), Deadline::of,
+					(newest, older) -> newest));
 	}
 
 	/** Tell whether music is taken with a reason only. */
@@ -96,7 +108,11 @@ public class MusicDeadlines {
 	 */
 	public record Deadline(int number, @Nullable Instant closesAt) {
 
-		static final Deadline NONE = new Deadline(0, null);
+		public static final Deadline NONE = new Deadline(0, null);
+
+		private static Deadline of(MusicDeadline row) {
+			return new Deadline(row.number(), row.closesAt());
+		}
 
 		/** As on the record. */
 		String inWords() {

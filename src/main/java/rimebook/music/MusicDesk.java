@@ -1,11 +1,14 @@
 package rimebook.music;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -14,6 +17,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
@@ -75,15 +79,36 @@ public class MusicDesk {
 	}
 
 	/**
-	 * Those in the order first; whoever is in none, such as one entered late, follows.
+	 * How far the music of each segment of these events is; as many questions, however
+	 * many there are.
+	 */
+	public Map<SegmentId, Count> counts(Collection<EventView> events) {
+		Map<EventId, List<EntryView>> teams = this.entries.ofEvents(events.stream().map(EventView::id).toList())
+			.stream()
+			.filter(EntryView::isEntered)
+			.collect(Collectors.groupingBy(EntryView::event));
+		Map<SegmentId, List<MusicView>> known = this.music
+			.ofSegments(events.stream().flatMap((event) -> event.segments().stream()).map(SegmentView::id).toList())
+			.stream()
+			.collect(Collectors.groupingBy(MusicView::segment));
+		Map<SegmentId, Count> counts = new HashMap<>();
+		events.forEach((event) -> event.segments()
+			.forEach((segment) -> counts.put(segment.id(),
+					Count.of(teams.getOrDefault(event.id(), List.of()), known.getOrDefault(segment.id(), List.of())))));
+		return counts;
+	}
+
+	/**
+	 * Those in the order first; whoever is in none, such as one entered late, follows. A
+	 * number whose team is in another event by now is a gap.
 	 */
 	private static Stream<Numbered> starts(@Nullable StartingOrderView order, Map<EntryId, EntryView> teams) {
 		Map<EntryId, EntryView> left = new HashMap<>(teams);
 		List<Numbered> starts = new ArrayList<>();
 		if (order != null) {
 			order.starts()
-				.forEach((start) -> starts
-					.add(new Numbered(start.number(), Objects.requireNonNull(left.remove(start.entry())))));
+				.forEach((start) -> Optional.ofNullable(left.remove(start.entry()))
+					.ifPresent((team) -> starts.add(new Numbered(start.number(), team))));
 		}
 		left.values()
 			.stream()
@@ -143,6 +168,32 @@ public class MusicDesk {
 	}
 
 	/**
+	 * The music of a segment in figures, of the teams that take part.
+	 *
+	 * @param files how many files can be played
+	 * @param onSite how many teams have none but bring it to the rink
+	 * @param missing how many teams have neither
+	 */
+	public record Count(int files, int onSite, int missing) {
+
+		public static final Count NONE = new Count(0, 0, 0);
+
+		private static Count of(List<EntryView> teams, List<MusicView> known) {
+			Set<EntryId> entered = teams.stream().map(EntryView::id).collect(Collectors.toSet());
+			List<MusicView> theirs = known.stream().filter((music) -> entered.contains(music.entry())).toList();
+			int files = (int) theirs.stream().filter(MusicView::isPlayable).count();
+			int there = (int) theirs.stream().filter((music) -> !music.isMissing()).count();
+			return new Count(files, there - files, entered.size() - there);
+		}
+
+		/** Tell whether music is kept here at all: somebody has some. */
+		public boolean isKept() {
+			return this.files + this.onSite > 0;
+		}
+
+	}
+
+	/**
 	 * One line.
 	 *
 	 * @param number the starting number, 0 for none
@@ -154,8 +205,7 @@ public class MusicDesk {
 
 		/** Tell whether there is a file to be loaded, for a team that takes part. */
 		public boolean isPlayable() {
-			MusicView.Version current = this.music.current();
-			return this.team.isEntered() && current != null && current.here();
+			return this.team.isEntered() && this.music.isPlayable();
 		}
 
 		/** Tell whether a team that takes part has no music. */

@@ -30,8 +30,13 @@ public record MusicView(EntryId entry, SegmentId segment, List<Version> versions
 
 	/** Tell whether there is neither a file that can be played nor one on site. */
 	public boolean isMissing() {
+		return this.onSite == null && !isPlayable();
+	}
+
+	/** Tell whether there is a file that can be played. */
+	public boolean isPlayable() {
 		Version current = current();
-		return this.onSite == null && (current == null || !current.here());
+		return current != null && current.here();
 	}
 
 	/**

@@ -134,7 +134,7 @@ class Stage {
 			Standings standings) {
 		will((call) -> List.of(now.get().planned, now.get().competition)).given(competitions).all();
 		will((call) -> now.get().bySlug(call.getArgument(0))).given(competitions).bySlug(anyString());
-		will((call) -> now.get().events(call.getArgument(0))).given(competitions).events(any());
+		will((call) -> now.get().events(call.getArgument(0))).given(competitions).events(any(CompetitionId.class));
 		will((call) -> now.get().event(call.getArgument(1))).given(competitions).eventBySlug(any(), anyString());
 		will((call) -> now.get().entries).given(entries).ofEvent(any());
 		will((call) -> now.get().run(call.getArgument(0)).map(Run::order)).given(draw).ofSegment(any());

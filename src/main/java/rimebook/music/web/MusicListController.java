@@ -3,7 +3,7 @@ package rimebook.music.web;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -37,32 +37,43 @@ class MusicListController {
 
 	@GetMapping("/desk/music")
 	String list(Model model) {
-		model.addAttribute("competitions", this.competitions.all().stream().map(this::competition).toList());
+		List<CompetitionView> all = this.competitions.all();
+		List<CompetitionId> ids = all.stream().map(CompetitionView::id).toList();
+		Map<CompetitionId, List<EventView>> events = this.competitions.events(ids);
+		Map<CompetitionId, MusicDeadlines.Deadline> deadlines = this.deadlines.of(ids);
+		Map<SegmentId, MusicDesk.Count> counts = this.desk
+			.counts(events.values().stream().flatMap(List::stream).toList());
+		model.addAttribute("competitions",
+				all.stream()
+					.map((competition) -> new CompetitionMusic(competition.id(), competition.name(),
+							competition.state().isOpenToChange(), closes(competition, deadlines),
+							segments(events.getOrDefault(competition.id(), List.of()), counts)))
+					.toList());
 		return "music/list";
 	}
 
-	private CompetitionMusic competition(CompetitionView competition) {
-		Instant closes = this.deadlines.of(competition.id()).closesAt();
-		return new CompetitionMusic(competition.id(), competition.name(),
-				Optional.ofNullable(closes).map((at) -> at.atZone(competition.zone())).orElse(null),
-				this.competitions.events(competition.id())
-					.stream()
-					.flatMap((event) -> event.segments().stream().map((segment) -> segment(event, segment)))
-					.toList());
+	private static @Nullable ZonedDateTime closes(CompetitionView competition,
+			Map<CompetitionId, MusicDeadlines.Deadline> deadlines) {
+		Instant closes = deadlines.getOrDefault(competition.id(), MusicDeadlines.Deadline.NONE).closesAt();
+		return (closes != null) ? closes.atZone(competition.zone()) : null;
 	}
 
-	private SegmentMusic segment(EventView event, SegmentView segment) {
-		MusicDesk.View view = this.desk.of(segment.id());
-		return new SegmentMusic(segment.id(), event.name() + ", " + segment.name(), view.files(), view.missing().size(),
-				event.isCancelled(segment.id()));
+	private static List<SegmentMusic> segments(List<EventView> events, Map<SegmentId, MusicDesk.Count> counts) {
+		return events.stream()
+			.flatMap((event) -> event.segments()
+				.stream()
+				.map((segment) -> SegmentMusic.of(event, segment,
+						counts.getOrDefault(segment.id(), MusicDesk.Count.NONE))))
+			.toList();
 	}
 
 	/**
 	 * The music of one competition.
 	 *
+	 * @param open whether music is taken; once everything is final nobody waits for any
 	 * @param closes until when it is taken, {@code null} for ever
 	 */
-	record CompetitionMusic(CompetitionId id, String name, @Nullable ZonedDateTime closes,
+	record CompetitionMusic(CompetitionId id, String name, boolean open, @Nullable ZonedDateTime closes,
 			List<SegmentMusic> segments) {
 	}
 
@@ -73,6 +84,12 @@ class MusicListController {
 	 * @param missing how many teams have none
 	 */
 	record SegmentMusic(SegmentId id, String name, int files, int missing, boolean cancelled) {
+
+		private static SegmentMusic of(EventView event, SegmentView segment, MusicDesk.Count count) {
+			return new SegmentMusic(segment.id(), event.name() + ", " + segment.name(), count.files(), count.missing(),
+					event.isCancelled(segment.id()));
+		}
+
 	}
 
 }
