@@ -1,8 +1,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { Loaded } from "../../main/resources/static/js/music/loaded.js";
-import { after, before, time } from "../../main/resources/static/js/music/order.js";
-import { Played } from "../../main/resources/static/js/music/played.js";
+import { after, before, first, time } from "../../main/resources/static/js/music/order.js";
+import { others, Played } from "../../main/resources/static/js/music/played.js";
 
 function disk(full = false) {
 	const kept = new Map();
@@ -41,6 +41,12 @@ test("what was played waits until the service has it, and is told in order, each
 	await Promise.all([again.flush(), again.flush()]);
 	assert.deepEqual(told, ["1", "2"]);
 	assert.deepEqual(new Played(where, "segment", tell, nothing).waiting(), []);
+});
+
+test("what was left by the desk of another segment is found", () => {
+	const where = { "rimebook.music.played.1": "[]", "rimebook.music.played.2": "[]", "rimebook.card": "1" };
+	assert.deepEqual(others(where, "1"), ["2"]);
+	assert.deepEqual(others({}, "1"), []);
 });
 
 test("what the service does not take is shown and holds nothing up", async () => {
@@ -93,6 +99,13 @@ test("the next line is the next with a file", () => {
 	assert.equal(after(lines, undefined).entry, "1");
 	assert.equal(before(lines, "3").entry, "1");
 	assert.equal(before(lines, "1"), undefined);
+});
+
+test("a desk that is opened goes on with the first that was not played", () => {
+	const lines = [{ entry: "1" }, { entry: "2", version: "b", played: "2" }, { entry: "3", version: "c", played: "0" }];
+	assert.equal(first(lines).entry, "3");
+	assert.equal(first(lines.slice(0, 2)).entry, "2");
+	assert.equal(first(lines.slice(0, 1)), undefined);
 });
 
 test("a time is minutes and seconds", () => {

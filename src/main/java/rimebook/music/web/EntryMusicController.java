@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
+import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
@@ -111,7 +112,9 @@ class EntryMusicController {
 		EventView event = this.competitions.event(view.event());
 		model.addAttribute("entry", view);
 		model.addAttribute("event", event);
-		model.addAttribute("zone", this.competitions.competition(event.competition()).zone());
+		CompetitionView competition = this.competitions.competition(event.competition());
+		model.addAttribute("zone", competition.zone());
+		model.addAttribute("open", competition.state().isOpenToChange());
 		return event;
 	}
 

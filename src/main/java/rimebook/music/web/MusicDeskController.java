@@ -81,6 +81,7 @@ class MusicDeskController {
 		model.addAttribute("desk", view);
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
+		model.addAttribute("open", competition.state().isOpenToChange() && !view.event().isCancelled(segment));
 	}
 
 	/** Told by the page as often as it takes. */

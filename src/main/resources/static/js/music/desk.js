@@ -4,8 +4,8 @@
  */
 import { newId } from "../card/ids.js";
 import { Loaded } from "./loaded.js";
-import { after, before, time } from "./order.js";
-import { Played } from "./played.js";
+import { after, before, first, time } from "./order.js";
+import { others, Played } from "./played.js";
 
 const LOOK = 10000;
 
@@ -16,6 +16,7 @@ export function openDesk(main) {
 	let chosen;
 	let address;
 	let failed = false;
+	let byHand = false;
 	let seen = part("lines").innerHTML;
 
 	const rows = () => Array.from(part("lines").querySelectorAll("tbody tr"));
@@ -32,7 +33,7 @@ export function openDesk(main) {
 	}, draw);
 
 	/* The token against foreign sites is that of the newest list, so that it fits after a new sign-in. */
-	const played = new Played(localStorage, main.dataset.key, async (play) => {
+	async function tell(play) {
 		const form = part("played");
 		const body = new URLSearchParams(new FormData(form));
 		body.delete("formToken");
@@ -41,7 +42,12 @@ export function openDesk(main) {
 		body.set("startedAt", play.startedAt);
 		const answer = await fetch(form.action, { method: "POST", body, redirect: "manual" });
 		return answer.status === 204 ? "noted" : ([400, 404, 409, 422].includes(answer.status) ? "refused" : "not now");
-	}, draw);
+	}
+
+	const played = new Played(localStorage, main.dataset.key, tell, draw);
+	/* A desk that was left before the network was back; the file says whose it is. */
+	const left = others(localStorage, main.dataset.key).map((key) => new Played(localStorage, key, tell, draw));
+	const outboxes = [played, ...left];
 
 	function name({ number, team }) {
 		return Number(number) > 0 ? deck.dataset.of.replace("{0}", number).replace("{1}", team) : team;
@@ -92,7 +98,7 @@ export function openDesk(main) {
 		classList.toggle("signed", all > 0 && count === all);
 		classList.toggle("waiting", count < all);
 		const { waiting, refused } = part("untold").dataset;
-		say("untold", [[played.waiting(), waiting], [played.refused(), refused]].filter(([plays]) => plays.length > 0)
+		say("untold", [[outboxes.flatMap((one) => one.waiting()), waiting], [played.refused(), refused]].filter(([plays]) => plays.length > 0)
 			.map(([plays, sentence]) => sentence.replace("#", plays.length)).join(" "));
 	}
 
@@ -127,6 +133,7 @@ export function openDesk(main) {
 		address = URL.createObjectURL(loaded.blob(now.version));
 		audio.src = address;
 		const startedAt = new Date().toISOString();
+		byHand = true;
 		try {
 			await audio.play();
 			failed = false;
@@ -152,12 +159,18 @@ export function openDesk(main) {
 	audio.addEventListener("timeupdate", drawDeck);
 	audio.addEventListener("pause", draw);
 
+	/* Until somebody chose or played one here, the next that nobody has played is ready, whatever is drawn anew. */
 	function keepList() {
 		loaded.want(lines().filter(({ version }) => version));
-		if (!isPlaying() && !line()?.version) {
-			choose(loaded.wanted[0]?.entry);
+		if (!isPlaying() && (!byHand || !line()?.version)) {
+			choose(first(lines())?.entry);
 		}
 		draw();
+	}
+
+	function chooseByHand(entry) {
+		byHand = true;
+		choose(entry);
 	}
 
 	async function look() {
@@ -172,7 +185,7 @@ export function openDesk(main) {
 			say("network", part("network").dataset.gone);
 			return;
 		}
-		played.flush();
+		outboxes.forEach((one) => one.flush());
 		loaded.load();
 	}
 
@@ -195,7 +208,7 @@ export function openDesk(main) {
 
 	document.addEventListener("click", (event) => {
 		if (event.target.closest(".choose")) {
-			choose(event.target.closest("tr").dataset.entry);
+			chooseByHand(event.target.closest("tr").dataset.entry);
 			part("play").focus();
 		}
 	});
@@ -204,8 +217,8 @@ export function openDesk(main) {
 	document.addEventListener("keydown", (event) => {
 		// The blank bar already presses a button that has the focus.
 		const own = event.target.closest?.(event.key === " " ? "input, select, textarea, audio, button, a" : "input, select, textarea, audio");
-		const act = { Escape: stop, " ": play, ArrowDown: () => choose(after(lines(), chosen)?.entry),
-			ArrowUp: () => choose(before(lines(), chosen)?.entry) }[event.key];
+		const act = { Escape: stop, " ": play, ArrowDown: () => chooseByHand(after(lines(), chosen)?.entry),
+			ArrowUp: () => chooseByHand(before(lines(), chosen)?.entry) }[event.key];
 		if (act && !own && !event.ctrlKey && !event.altKey && !event.metaKey) {
 			event.preventDefault();
 			act();

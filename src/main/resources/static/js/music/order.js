@@ -4,6 +4,12 @@ export function after(lines, entry) {
 	return lines.slice(at + 1).find((line) => line.version);
 }
 
+/* The first line whose file nobody has played; the first with a file where all were. */
+export function first(lines) {
+	const playable = lines.filter((line) => line.version);
+	return playable.find((line) => Number(line.played) === 0) ?? playable[0];
+}
+
 /* The line before it that has a file. */
 export function before(lines, entry) {
 	const at = lines.findIndex((line) => line.entry === entry);

@@ -1,3 +1,12 @@
+const PREFIX = "rimebook.music.played.";
+
+/* Under which keys desks of other segments left something on this device. */
+export function others(disk, key) {
+	return Object.keys(disk)
+		.filter((name) => name.startsWith(PREFIX) && name !== PREFIX + key)
+		.map((name) => name.slice(PREFIX.length));
+}
+
 /*
  * What was played and the service does not know yet. It lies on this device until the service says that it has it; it is
  * told one after the other, each under its own identity, so telling twice counts once.
@@ -8,7 +17,7 @@ export class Played {
 
 	constructor(disk, key, tell, changed) {
 		this.disk = disk;
-		this.key = `rimebook.music.played.${key}`;
+		this.key = PREFIX + key;
 		this.tell = tell;
 		this.changed = changed;
 		this.telling = false;
