@@ -12,6 +12,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
+import rimebook.competition.KeptUntilTheDay;
 import rimebook.pages.DeskEntry;
 import rimebook.shared.KeptFolder;
 
@@ -43,6 +44,11 @@ class MusicConfiguration {
 			.of(KeptFolder.ofMusic(Path.of(file.group(1).replaceFirst("^~", System.getProperty("user.home")))
 				.toAbsolutePath()
 				.normalize())) : Optional.empty();
+	}
+
+	@Bean
+	KeptUntilTheDay musicUntilTheDay(MusicRetention retention) {
+		return retention::delete;
 	}
 
 	@Bean

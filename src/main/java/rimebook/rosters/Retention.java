@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 
 import jakarta.persistence.EntityManager;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.annotation.Propagation;
@@ -24,6 +25,7 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
+import rimebook.competition.KeptUntilTheDay;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.shared.Acts;
@@ -37,7 +39,8 @@ import rimebook.wording.Sentence;
  * Deletes what is known of the people of a competition once its day has come: contacts,
  * birth dates and membership numbers of everybody, and all that is known of those who did
  * not agree that their name is kept and shown. Who is on a roster of a competition whose
- * day has not come is left as they are.
+ * day has not come is left as they are. What other modules keep until that day
+ * ({@link KeptUntilTheDay}) goes, too.
  */
 @Service
 @Transactional(readOnly = true)
@@ -66,12 +69,15 @@ public class Retention {
 
 	private final TransactionTemplate transaction;
 
+	private final ObjectProvider<KeptUntilTheDay> further;
+
 	private final SecureRandom random = new SecureRandom();
 
 	Retention(RetentionDateRepository dates, TeamContactRepository contacts, RosterPlaceRepository places,
 			SkaterRepository skaters, Competitions competitions, Entries entries, EntityManager database, Acts acts,
-			PlatformTransactionManager transactions) {
+			PlatformTransactionManager transactions, ObjectProvider<KeptUntilTheDay> further) {
 		this.transaction = new TransactionTemplate(transactions);
+		this.further = further;
 		this.dates = dates;
 		this.contacts = contacts;
 		this.places = places;
@@ -153,6 +159,9 @@ public class Retention {
 		String waited = before.isNothing() ? inWords(date.view().deleteOn()) : "so far " + before.inWords();
 		List<UUID> entries = entriesOf(List.of(id));
 		Deleted now = deleteContacts(entries);
+		if (before.isNothing()) {
+			this.further.orderedStream().forEach((kept) -> kept.delete(id, Actor.system()));
+		}
 		if (now.isNothing()) {
 			now = forgetPeople(id, entries);
 		}

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
@@ -24,6 +25,8 @@ import rimebook.competition.CompetitionId;
 import rimebook.competition.SegmentId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.rosters.Retention;
+import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
@@ -307,6 +310,26 @@ class MusicIntegrationTests {
 			.param(competition.toString())
 			.query(String.class)
 			.list()).containsExactly("deleted");
+	}
+
+	@Test
+	void onTheDayOnWhichPersonalDataGoMusicGoesToo() {
+		MusicView.Version gone = handIn(Tones.wav(1000, 452));
+		CompetitionId competition = this.day.competition().id();
+		Retention personal = this.context.getBean(Retention.class);
+		personal.set(competition, LocalDate.of(2030, 1, 1), Retention.View.NONE, SECRETARY);
+		personal.delete(competition);
+		assertThat(this.music.content(gone.id()).version().here()).as("its day has not come").isTrue();
+		this.database.sql("update roster_retention set delete_on = ? where competition_id = ?")
+			.params(LocalDate.of(2020, 1, 1), competition.value())
+			.update();
+		personal.delete(competition);
+		assertThat(this.music.of(this.team).get(0).versions()).singleElement()
+			.satisfies((version) -> assertThat(version.here()).isFalse());
+		assertThat(this.database.sql("select actor from record_line where subject_id = ? and action = 'music.deleted'")
+			.param(competition.toString())
+			.query(String.class)
+			.list()).containsExactly(Actor.system().name());
 	}
 
 	private MusicView.Version handIn(byte[] file) {
