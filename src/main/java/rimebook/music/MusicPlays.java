@@ -3,9 +3,11 @@ package rimebook.music;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -101,6 +103,15 @@ public class MusicPlays {
 			.stream()
 			.collect(Collectors.groupingBy((play) -> new EntryId(play.entry()),
 					Collectors.mapping(MusicPlay::view, Collectors.toList())));
+	}
+
+	/** Those of the segments in which something was played. */
+	@Transactional(readOnly = true)
+	public Set<SegmentId> begun(Collection<SegmentId> segments) {
+		return this.plays.played(segments.stream().map(SegmentId::value).toList())
+			.stream()
+			.map(SegmentId::new)
+			.collect(Collectors.toSet());
 	}
 
 	/**

@@ -1,39 +1,51 @@
 package rimebook.music.web;
 
 import java.io.ByteArrayInputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
+import jakarta.servlet.ServletContext;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
+import org.springframework.web.context.WebApplicationContext;
 
 import rimebook.accounts.Role;
+import rimebook.competition.Cancellations;
 import rimebook.competition.SegmentId;
+import rimebook.draw.DrawMethod;
+import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.music.Music;
 import rimebook.music.MusicPlays;
+import rimebook.music.MusicView;
 import rimebook.music.Tones;
+import rimebook.pages.Waiting;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static rimebook.testsupport.SmallCompetition.SECRETARY;
 
 @WholeApplication
@@ -126,8 +138,19 @@ class MusicPagesIntegrationTests {
 				.getBytes(StandardCharsets.US_ASCII));
 			out.write(Tones.wav(100_000, 443));
 			out.flush();
+			await("the server receives it").untilAsserted(() -> assertThat(received()).isNotEmpty());
 		}
+		await("it is gone").untilAsserted(() -> assertThat(received()).isEmpty());
 		assertThat(this.music.of(this.teams.get(0).id()).get(0).versions()).isEmpty();
+	}
+
+	/** What the server puts aside until a form is whole. */
+	private List<String> received() throws IOException {
+		File folder = (File) ((WebApplicationContext) this.context).getServletContext()
+			.getAttribute(ServletContext.TEMPDIR);
+		try (Stream<Path> files = Files.list(folder.toPath())) {
+			return files.map((file) -> file.getFileName().toString()).filter((name) -> name.endsWith(".tmp")).toList();
+		}
 	}
 
 	@Test
@@ -161,6 +184,68 @@ class MusicPagesIntegrationTests {
 		Visitor.Page after = announcer.open("/desk/music/desk/" + this.segment);
 		assertThat(after.text()).contains("withdrawn");
 		assertThat(after.document().select("tr[data-version]")).hasSize(1);
+	}
+
+	@Test
+	void whereNothingIsTakenNothingIsOfferedNorMissing() {
+		String desk = "/desk/music/desk/" + this.segment;
+		String entry = "/desk/music/entry/" + this.teams.get(0).id();
+		String offered = "form[action*='" + this.segment + "/on-site'], a.button[href$='" + this.segment + "']";
+		handIn(1, "a.wav", Tones.wav(160_000, 448));
+		assertThat(this.secretary.open(desk).document().select(offered)).hasSize(2);
+		assertThat(this.secretary.open(entry).document().select(offered)).hasSize(2);
+		Cancellations cancellations = this.context.getBean(Cancellations.class);
+		cancellations.cancel(this.segment, "The ice broke.", SECRETARY);
+		Visitor.Page cancelled = this.secretary.open(desk + "/lines");
+		assertThat(cancelled.text()).contains("The ice broke.").doesNotContain("No music of");
+		assertThat(cancelled.document().select(offered)).isEmpty();
+		assertThat(cancelled.document().select("tr[data-version]")).as("its music is still there").hasSize(1);
+		assertThat(this.secretary.open(entry).document().select(offered)).isEmpty();
+		assertThat(handIn(0, "a.wav", Tones.wav(1000, 449)).text()).contains("cancelled");
+		cancellations.bringBack(this.segment, SECRETARY);
+		assertThat(this.secretary.open(desk).document().select(offered)).hasSize(2);
+	}
+
+	/** Where nobody has music nobody waits for any. */
+	@Test
+	void whatIsMissingWaitsAtTheDeskUntilTheSegmentBegins() {
+		assertThat(waiting()).isEmpty();
+		handIn(0, "a.wav", Tones.wav(160_000, 450));
+		assertThat(waiting()).containsExactly(2);
+		assertThat(this.secretary.open("/desk").text()).contains("Music for 2 programmes is missing");
+		this.day.draw(1);
+		MusicView.VersionId played = this.music.of(this.teams.get(0).id()).get(0).versions().get(0).id();
+		this.context.getBean(MusicPlays.class)
+			.note(new MusicPlays.NotePlay(UUID.randomUUID(), played, Instant.now()), SECRETARY);
+		assertThat(waiting()).isEmpty();
+	}
+
+	private List<Integer> waiting() {
+		return this.context.getBean(MusicWaiting.class)
+			.waiting(SECRETARY)
+			.filter((line) -> line.place().where().equals(this.day.competition().name()))
+			.map(Waiting::count)
+			.toList();
+	}
+
+	@Test
+	void anOpenDeskHasTheOrderThatIsDrawnAnew() {
+		this.day.draw(1);
+		StartingOrderDraw draw = this.context.getBean(StartingOrderDraw.class);
+		for (String seed : List.of("a", "b", "c")) {
+			draw.draw(new StartingOrderDraw.Order(this.segment, DrawMethod.WHOLE_FIELD, seed, 4, "Read out wrongly."),
+					SmallCompetition.REFEREE);
+			assertThat(this.secretary.open("/desk/music/desk/" + this.segment + "/lines")
+				.document()
+				.select("tr[data-entry]")
+				.eachAttr("data-entry"))
+				.isEqualTo(draw.ofSegment(this.segment)
+					.orElseThrow()
+					.starts()
+					.stream()
+					.map((start) -> start.entry().toString())
+					.toList());
+		}
 	}
 
 	@Test
