@@ -88,6 +88,24 @@ class ArchitectureTests {
 	}
 
 	@Test
+	void feesAreReckonedWithoutDatabaseOrClock() {
+		noClasses().that()
+			.resideInAPackage("rimebook.fees.reckoning")
+			.and()
+			.doNotHaveSimpleName("package-info")
+			.should()
+			.dependOnClassesThat()
+			.resideOutsideOfPackages("rimebook.fees.reckoning", "rimebook.wording", "java..",
+					"org.jspecify.annotations..")
+			.orShould()
+			.dependOnClassesThat()
+			.areAssignableTo(Clock.class)
+			.because("what is owed follows from what was set and from what became of an entry")
+			.check(PRODUCTION);
+		noClasses().that().resideInAPackage("rimebook.fees..").should().callCodeUnitWhere(FLOATING).check(PRODUCTION);
+	}
+
+	@Test
 	void tabulationAsksForNoFilesTimeOrChance() {
 		noClasses().that()
 			.resideInAPackage("rimebook.tabulation..")

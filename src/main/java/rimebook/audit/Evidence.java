@@ -133,6 +133,14 @@ final class Evidence {
 					StoredRows.of("music_play", "entry_id", "id segment_id version_id started_at played_by noted_at"),
 					StoredRows.of("music_deadline", "competition_id", "id number closes_at set_by set_at"),
 					StoredRows.of("music_deletion", "competition_id", "id files bytes deleted_by deleted_at"))),
+			Map.entry("fee",
+					List.of(StoredRows.of("fee_ledger", "id",
+							"competition_id club_id entry_id number kind amount currency why reverses written_by "
+									+ "written_at"))),
+			Map.entry("fee-rules",
+					List.of(StoredRows.of("fee_terms", "competition_id",
+							"id event_id number currency per_team per_skater late_surcharge late_after@ "
+									+ "all_back_until@ share_back share_until@ set_by set_at"))),
 			Map.entry("timetable",
 					List.of(StoredRows.of("timetable_plan", "competition_id", "id number act body made_by made_at"),
 							StoredRows.of("timetable_version", "competition_id",

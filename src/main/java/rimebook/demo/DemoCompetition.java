@@ -53,13 +53,16 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoMusic music;
 
+	private final DemoFees fees;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
 			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary,
-			DemoRosters rosters, DemoMusic music) {
+			DemoRosters rosters, DemoMusic music, DemoFees fees) {
 		this.rosters = rosters;
 		this.music = music;
+		this.fees = fees;
 		this.commentary = commentary;
 		this.timetable = timetable;
 		this.competitions = competitions;
@@ -119,6 +122,7 @@ class DemoCompetition implements PanelPlan {
 		this.rosters.fill(made, novice, "international-novice", 10, 14);
 		this.rosters.fill(made, senior, "international-senior", 17, 29);
 		List.of(junior, senior).forEach(this.music::handIn);
+		this.fees.charge(made, adult);
 		move(made, CompetitionState.ENTRIES_CLOSED);
 		move(made, CompetitionState.RUNNING);
 		this.seating.register();

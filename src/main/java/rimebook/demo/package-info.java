@@ -3,8 +3,9 @@
  * lets the simulated panel of a rehearsal mark it.
  */
 @ApplicationModule(allowedDependencies = { "rehearsal", "timetable", "timetable :: plan", "protests", "results",
-		"stand", "performances", "placement", "points", "panels", "music", "draw", "rulings", "rosters", "entries",
-		"competition", "accounts", "tabulation", "tabulation :: points", "pages", "shared", "wording" })
+		"stand", "performances", "placement", "points", "panels", "music", "draw", "rulings", "rosters", "fees",
+		"fees :: reckoning", "entries", "competition", "accounts", "tabulation", "tabulation :: points", "pages",
+		"shared", "wording" })
 @NullMarked
 package rimebook.demo;
 

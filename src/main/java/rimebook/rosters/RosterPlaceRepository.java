@@ -38,4 +38,18 @@ interface RosterPlaceRepository extends JpaRepository<RosterPlace, UUID> {
 			where p.entry in (select e.id from Entry e where e.eventId in :events)""")
 	long changes(Collection<UUID> events);
 
+	@Query("""
+			select p.entry as whose, count(p.id) as people from RosterPlace p
+			where p.entry in :entries and p.role = :role group by p.entry""")
+	List<Count> counted(Collection<UUID> entries, PlaceRole role);
+
+	/** How many have such a place on the roster of an entry. */
+	interface Count {
+
+		UUID getWhose();
+
+		long getPeople();
+
+	}
+
 }

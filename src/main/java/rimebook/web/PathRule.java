@@ -35,6 +35,15 @@ record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> reade
 		return new PathRule(pattern, false, people, people);
 	}
 
+	/**
+	 * The same for these alone to change something; whoever could before may read only.
+	 */
+	PathRule writtenBy(Role... roles) {
+		Set<Role> everyone = EnumSet.copyOf(this.readers);
+		everyone.addAll(Arrays.asList(roles));
+		return new PathRule(this.pattern, this.open, Set.of(roles), everyone);
+	}
+
 	/** The same rule, and these may read. */
 	PathRule read(Role... more) {
 		Set<Role> everyone = EnumSet.copyOf(this.readers);

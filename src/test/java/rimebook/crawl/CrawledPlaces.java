@@ -182,7 +182,10 @@ final class CrawledPlaces {
 	}
 
 	private void add(String name, SmallCompetition small) {
-		small.entries().stream().limit(1).forEach((entry) -> CrawledRoster.write(this.context, small, entry));
+		small.entries().stream().limit(1).forEach((entry) -> {
+			CrawledRoster.write(this.context, small, entry);
+			CrawledFees.write(this.context, small, entry);
+		});
 		small.event()
 			.segments()
 			.forEach((segment) -> this.places
@@ -220,6 +223,7 @@ final class CrawledPlaces {
 		ids.put("block", words(the(Timetables.class).plan(small.competition().id()).plan().blocks().stream().limit(1),
 				Block::id));
 		ids.putAll(CrawledRoster.ids(this.context, small.entries()));
+		ids.put("booking", CrawledFees.bookings(this.context, small));
 		ids.put("address", List.of("1"));
 		ids.put("act", List.of("CANCEL", "RETURN", "REMOVE"));
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));

@@ -1,0 +1,8 @@
+package rimebook.fees;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class FeesOnPostgresIntegrationTests extends FeesIntegrationTests {
+
+}
