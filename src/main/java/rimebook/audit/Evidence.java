@@ -133,6 +133,8 @@ final class Evidence {
 					StoredRows.of("music_play", "entry_id", "id segment_id version_id started_at played_by noted_at"),
 					StoredRows.of("music_deadline", "competition_id", "id number closes_at set_by set_at"),
 					StoredRows.of("music_deletion", "competition_id", "id files bytes deleted_by deleted_at"))),
+			Map.entry("arrival",
+					List.of(StoredRows.of("arrival_note", "entry_id", "id place_id number here? noted_by noted_at"))),
 			Map.entry("fee",
 					List.of(StoredRows.of("fee_ledger", "id",
 							"competition_id club_id entry_id number kind amount currency why reverses written_by "

@@ -1,7 +1,11 @@
 package rimebook.entries;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -86,6 +90,15 @@ public class PlannedElements {
 		return this.plans.findByEntryAndSegment(entry.value(), segment.value())
 			.map(PlannedProgramme::view)
 			.orElseGet(() -> PlanView.none(entry, segment));
+	}
+
+	/** The segments for which each of these teams has planned something, one question. */
+	public Map<EntryId, Set<SegmentId>> planned(Collection<EntryId> entries) {
+		return this.plans.findByEntryIn(entries.stream().map(EntryId::value).toList())
+			.stream()
+			.map(PlannedProgramme::view)
+			.filter((plan) -> !plan.codes().isEmpty())
+			.collect(Collectors.groupingBy(PlanView::entry, Collectors.mapping(PlanView::segment, Collectors.toSet())));
 	}
 
 	/** Why no plan for a segment can change any more; empty if one can. */

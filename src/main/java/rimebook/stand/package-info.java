@@ -3,7 +3,7 @@
  * segments that run now.
  */
 @ApplicationModule(allowedDependencies = { "commentary", "live", "timetable", "timetable :: plan", "clock", "points",
-		"paper", "performances", "remarks", "music", "panels", "draw", "rulings", "entries", "competition",
+		"paper", "performances", "remarks", "arrival", "music", "panels", "draw", "rulings", "entries", "competition",
 		"tabulation", "tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.stand;

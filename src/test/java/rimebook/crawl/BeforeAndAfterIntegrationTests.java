@@ -53,7 +53,8 @@ class BeforeAndAfterIntegrationTests {
 			"skater.deleted", "skater.merged", "skater.separated", "roster-place.changed", "roster-place.stepped-in",
 			"roster-place.merged", "roster-place.given-back", "waiver.taken-back", "retention.deleted-in-part",
 			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
-			"music.deleted", "fee.reversed", "service.started-from-copy", "service.lost-act-settled");
+			"music.deleted", "fee.reversed", "arrival.noted-here", "arrival.noted-not-here",
+			"service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
@@ -85,7 +86,8 @@ class BeforeAndAfterIntegrationTests {
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
-			+ "person|service|timetable|music|skater|roster|roster-place|waiver|eligibility|retention|fee|fee-rules)\\.[a-z-]+)\"");
+			+ "person|service|timetable|music|skater|roster|roster-place|waiver|eligibility|retention|fee|fee-rules|"
+			+ "arrival)\\.[a-z-]+)\"");
 
 	@Autowired
 	private ApplicationContext context;

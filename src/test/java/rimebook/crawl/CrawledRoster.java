@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import org.springframework.context.ApplicationContext;
 
+import rimebook.arrival.Arrivals;
 import rimebook.competition.CompetitionState;
 import rimebook.entries.EntryView;
 import rimebook.rosters.ContactView;
@@ -70,6 +71,11 @@ final class CrawledRoster {
 		context.getBean(SamePerson.class)
 			.merge(new SamePerson.Merge(twin.id(), twin.version(), agreed.id(), skaters.skater(agreed.id()).version(),
 					"Written down twice."), SmallCompetition.REFEREE);
+		Arrivals arrivals = context.getBean(Arrivals.class);
+		if (entry.isEntered()) {
+			arrivals.noteAll(entry.id(), SmallCompetition.SECRETARY);
+			arrivals.note(second.id(), false, SmallCompetition.REFEREE);
+		}
 		skaters.erase(first.skater().id(), first.skater().version(), "On request.", SmallCompetition.REFEREE);
 	}
 

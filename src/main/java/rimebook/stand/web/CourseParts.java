@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
+import rimebook.arrival.Arrivals;
 import rimebook.entries.EntryId;
 import rimebook.music.Music;
 import rimebook.pages.RinkClock;
@@ -27,9 +28,12 @@ class CourseParts {
 
 	private final Music music;
 
+	private final Arrivals arrivals;
+
 	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings, Punctuality punctuality,
-			Music music) {
+			Music music, Arrivals arrivals) {
 		this.music = music;
+		this.arrivals = arrivals;
 		this.punctuality = punctuality;
 		this.skatingAgain = skatingAgain;
 		this.keying = keying;
@@ -38,7 +42,7 @@ class CourseParts {
 
 	/** The parts as they are at that moment. */
 	StandParts.Course of(StandView view, RinkClock rink, Instant now) {
-		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view), lacksMusic(view)),
+		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view), lacksMusic(view), isNotDone(view)),
 				ReopenedPart.of(view, rink, now), this.skatingAgain.part(view, rink),
 				new PaperPart(this.keying.unsettled(view.segment().id())),
 				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));
@@ -47,6 +51,12 @@ class CourseParts {
 	private Predicate<EntryId> lacksMusic(StandView view) {
 		return this.music.withMusic(view.segment().id())
 			.<Predicate<EntryId>>map((have) -> (entry) -> !have.contains(entry))
+			.orElse((entry) -> false);
+	}
+
+	private Predicate<EntryId> isNotDone(StandView view) {
+		return this.arrivals.notDone(view.event().id())
+			.<Predicate<EntryId>>map((left) -> left::contains)
 			.orElse((entry) -> false);
 	}
 

@@ -3,6 +3,8 @@ package rimebook.stand.web;
 import java.util.List;
 import java.util.function.Predicate;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.entries.EntryId;
 import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
@@ -19,16 +21,19 @@ import rimebook.wording.Sentence;
 record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) implements LivePart {
 
 	static OrderPart of(StandView stand) {
-		return of(stand, Sentence.NONE, (entry) -> false);
+		return of(stand, Sentence.NONE, (entry) -> false, (entry) -> false);
 	}
 
 	/**
 	 * @param lacksMusic whether the music desk has nothing to play for a team
+	 * @param notDone whether something is left to do for a team at the door
 	 */
-	static OrderPart of(StandView stand, Sentence punctuality, Predicate<EntryId> lacksMusic) {
+	static OrderPart of(StandView stand, Sentence punctuality, Predicate<EntryId> lacksMusic,
+			Predicate<EntryId> notDone) {
 		List<OrderRow> rows = stand.order()
 			.stream()
-			.map((row) -> OrderRow.of(row, stand, lacksMusic.test(row.performance().entry())))
+			.map((row) -> OrderRow.of(row, stand, lacksMusic.test(row.performance().entry()),
+					notDone.test(row.performance().entry())))
 			.toList();
 		List<PerformanceStatus> started = rows.stream()
 			.map(OrderRow::status)
@@ -46,13 +51,14 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 	 */
 	record OrderRow(PerformanceId id, Turn turn, Team team, Course course, String mark) {
 
-		static OrderRow of(StandView.Row row, StandView stand, boolean lacksMusic) {
+		static OrderRow of(StandView.Row row, StandView stand, boolean lacksMusic, boolean notDone) {
 			return new OrderRow(row.performance().id(), new Turn(row.performance().startNumber(),
 					row.performance().start().group(), row.performance().turn().callReason()),
 					new Team(row.team(), row.club(), row.spokenAs()),
 					new Course(row.performance().status(), row.performance().course().statusReason(),
 							row.performance().isAgain(), stand.reopened() == null && row.equals(stand.lastClosed()),
-							lacksMusic && isToSkate(row.performance().status())),
+							lacksMusic && isToSkate(row.performance().status()),
+							(notDone && isToSkate(row.performance().status())) ? row.performance().entry() : null),
 					mark(row, stand));
 		}
 
@@ -117,9 +123,11 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 		 * @param skatesAgain whether the whole programme is skated again
 		 * @param canReopen whether its closed cards can be opened again
 		 * @param lacksMusic whether it is still to skate and there is no music for it
+		 * @param missed the entry, where it is still to skate and something is left to do
+		 * for it at the door, else {@code null}
 		 */
 		record Course(PerformanceStatus status, String reason, boolean skatesAgain, boolean canReopen,
-				boolean lacksMusic) {
+				boolean lacksMusic, @Nullable EntryId missed) {
 		}
 
 	}

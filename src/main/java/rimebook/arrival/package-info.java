@@ -1,0 +1,11 @@
+/**
+ * The door on the day: who of each team is here, and what is still missing of its music,
+ * contacts and planned elements. Puts together what others know and keeps only who was
+ * seen. Knows nothing of the ice.
+ */
+@ApplicationModule(allowedDependencies = { "rosters", "music", "entries", "competition", "pages", "shared", "wording" })
+@NullMarked
+package rimebook.arrival;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,8 @@
+package rimebook.arrival;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class ArrivalOnPostgresIntegrationTests extends ArrivalIntegrationTests {
+
+}
