@@ -26,7 +26,7 @@ final class ArchivedTables {
 	/** The modules that keep something, in that order. */
 	private static final List<String> MODULES = List.of("accounts", "competition", "entries", "rosters", "draw",
 			"panels", "performances", "clock", "remarks", "placement", "paper", "points", "results", "protests",
-			"rulings", "timetable", "music", "fees", "arrival", "documents", "audit", "standby", "web");
+			"rulings", "timetable", "music", "fees", "arrival", "letters", "documents", "audit", "standby", "web");
 
 	private static final ArchivedTables DECLARED = new ArchivedTables();
 

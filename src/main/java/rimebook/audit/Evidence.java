@@ -143,6 +143,8 @@ final class Evidence {
 					List.of(StoredRows.of("fee_terms", "competition_id",
 							"id event_id number currency per_team per_skater late_surcharge late_after@ "
 									+ "all_back_until@ share_back share_until@ set_by set_at"))),
+			Map.entry("letters",
+					List.of(StoredRows.of("letter_sending", "competition_id", "id kind way letters made_by made_at"))),
 			Map.entry("timetable",
 					List.of(StoredRows.of("timetable_plan", "competition_id", "id number act body made_by made_at"),
 							StoredRows.of("timetable_version", "competition_id",

@@ -55,11 +55,14 @@ class DemoCompetition implements PanelPlan {
 
 	private final DemoFees fees;
 
+	private final DemoLetters letters;
+
 	private final PointsScript free = new DemoPerformances("free");
 
 	DemoCompetition(Competitions competitions, EntryImport entryImport, DemoSeating seating, DemoSegments segments,
 			DemoResults results, DemoObjections objections, DemoTimetable timetable, DemoCommentary commentary,
-			DemoRosters rosters, DemoMusic music, DemoFees fees) {
+			DemoRosters rosters, DemoMusic music, DemoFees fees, DemoLetters letters) {
+		this.letters = letters;
 		this.rosters = rosters;
 		this.music = music;
 		this.fees = fees;
@@ -134,6 +137,7 @@ class DemoCompetition implements PanelPlan {
 		playSenior(senior);
 		this.objections.ask(junior, senior);
 		this.timetable.publish(made.id());
+		this.letters.write(made.id());
 	}
 
 	/** Signed at once, since the demonstration cannot wait for its own protests. */

@@ -4,7 +4,7 @@
  * and kept as bytes until something changes.
  */
 @ApplicationModule(allowedDependencies = { "audit", "published", "results", "protests", "rulings", "timetable",
-		"timetable :: plan", "draw", "entries", "competition", "tabulation", "pages", "shared", "wording" })
+		"timetable :: plan", "draw", "entries", "competition", "letters", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.live;
 

@@ -3,7 +3,7 @@
  * where their bytes lie, and the desk from which they are played. Knows who starts in
  * which order and nothing of the ice.
  */
-@ApplicationModule(allowedDependencies = { "draw", "entries", "competition", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "draw", "entries", "competition", "letters", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.music;
 

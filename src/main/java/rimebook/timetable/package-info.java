@@ -3,8 +3,8 @@
  * out from what the competition has, published in numbered versions, and, once teams are
  * called, when each team still to come is expected. Hears the ice and knows no marks.
  */
-@ApplicationModule(allowedDependencies = { "performances", "draw", "panels", "entries", "competition", "pages",
-		"shared", "wording" })
+@ApplicationModule(allowedDependencies = { "performances", "draw", "panels", "entries", "competition", "letters",
+		"pages", "shared", "wording" })
 @NullMarked
 package rimebook.timetable;
 

@@ -69,6 +69,7 @@ final class PathRules {
 			people("/desk/rosters/**", SECRETARY, REFEREE),
 			people("/desk/arrival/**", SECRETARY, REFEREE),
 			people("/desk/fees/**").writtenBy(SECRETARY).read(ACCOUNTANT),
+			people("/desk/letters/**", SECRETARY),
 			people("/desk/rulings/**", SECRETARY, REFEREE).read(ACCOUNTANT, ANNOUNCER, TECHNICAL),
 			people("/desk/music/desk/**", ANNOUNCER, REFEREE, SECRETARY),
 			people("/desk/music/deletion/**", SECRETARY),

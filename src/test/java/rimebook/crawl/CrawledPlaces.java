@@ -27,6 +27,7 @@ import rimebook.documents.PaperBundles;
 import rimebook.documents.PaperSize;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryView;
+import rimebook.letters.LetterKind;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.Amendment;
@@ -186,6 +187,7 @@ final class CrawledPlaces {
 			CrawledRoster.write(this.context, small, entry);
 			CrawledFees.write(this.context, small, entry);
 		});
+		CrawledLetters.write(this.context, small);
 		small.event()
 			.segments()
 			.forEach((segment) -> this.places
@@ -230,6 +232,8 @@ final class CrawledPlaces {
 		ids.put("bundle", List.of());
 		ids.put("bound", List.of());
 		ids.put("version", List.of());
+		ids.put("letterKind", words(Stream.of(LetterKind.values()), LetterKind::name));
+		ids.putAll(CrawledLetters.ids(this.context, small.competition().id()));
 		ids.put("sheet", List.of(sheet(small, segment)));
 		ids.put("what", List.of("element", "deduction"));
 		return ids;

@@ -105,6 +105,7 @@ class RoutesIntegrationTests {
 			new Line("/commentary/**", PUBLIC, PUBLIC),
 			new Line("/desk/commentary/**", "administrator referee", "administrator referee"),
 			new Line("/desk/sheet/**", PERSON, PERSON),
+			new Line("/desk/letters/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/music/desk/**", "administrator announcer referee secretary",
 					"administrator announcer referee secretary"),
 			new Line("/desk/music/deletion/**", "administrator secretary", "administrator secretary"),

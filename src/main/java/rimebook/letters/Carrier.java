@@ -1,0 +1,225 @@
+package rimebook.letters;
+
+import java.io.UnsupportedEncodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.UUID;
+
+import jakarta.mail.MessagingException;
+import jakarta.mail.internet.AddressException;
+import jakarta.mail.internet.InternetAddress;
+import jakarta.mail.internet.MimeMessage;
+import org.eclipse.angus.mail.smtp.SMTPAddressFailedException;
+import org.eclipse.angus.mail.smtp.SMTPSendFailedException;
+import org.eclipse.angus.mail.smtp.SMTPSenderFailedException;
+import org.jspecify.annotations.Nullable;
+import org.springframework.mail.MailAuthenticationException;
+import org.springframework.mail.MailException;
+import org.springframework.mail.MailSendException;
+import org.springframework.mail.javamail.JavaMailSender;
+import org.springframework.mail.javamail.MimeMessageHelper;
+
+/**
+ * Hands letters to the mail server, and says of each how that went. Holds no connection
+ * to the database meanwhile.
+ */
+class Carrier {
+
+	/** Answers from here on are for good. */
+	private static final int REFUSED_FOR_GOOD = 500;
+
+	/** The command after which a letter is the server's, if it was heard. */
+	private static final String END_OF_LETTER = ".";
+
+	private static final String PART = "[^\\s\\p{Cntrl}@<>,;:()\"]+";
+
+	private final @Nullable JavaMailSender server;
+
+	private final InternetAddress sender;
+
+	private final String replyTo;
+
+	/**
+	 * @param server {@code null} where none is set
+	 * @param sender an address of electronic mail
+	 * @param replyTo the same, or empty
+	 */
+	Carrier(@Nullable JavaMailSender server, String sender, String replyTo) {
+		this.server = server;
+		this.replyTo = replyTo;
+		this.sender = (server != null) ? address(sender) : new InternetAddress();
+	}
+
+	private static InternetAddress address(String sender) {
+		try {
+			return new InternetAddress(sender, true);
+		}
+		catch (MessagingException ex) {
+			throw new IllegalArgumentException(
+					"rimebook.letters.sender has to be an address of electronic mail, not '" + sender + "'", ex);
+		}
+	}
+
+	/** Tell whether there is a server at all. */
+	boolean isThere() {
+		return this.server != null;
+	}
+
+	/** From whom letters come. */
+	String from() {
+		return this.sender.getAddress();
+	}
+
+	/** Hand a letter over. */
+	Outcome carry(LetterQueue.Claimed letter) {
+		if (this.server == null) {
+			return new Outcome(Ending.UNREACHABLE, "There is no mail server.");
+		}
+		try {
+			this.server.send(message(this.server.createMimeMessage(), letter));
+			return new Outcome(Ending.SENT, "");
+		}
+		catch (MailSendException ex) {
+			return of(ex);
+		}
+		catch (MailAuthenticationException ex) {
+			return new Outcome(Ending.UNREACHABLE, words(ex));
+		}
+		catch (MailException ex) {
+			return new Outcome(Ending.FAILED, words(ex));
+		}
+		catch (MessagingException | UnsupportedEncodingException ex) {
+			return new Outcome(Ending.REFUSED, words(ex));
+		}
+	}
+
+	private MimeMessage message(MimeMessage message, LetterQueue.Claimed letter)
+			throws MessagingException, UnsupportedEncodingException {
+		MimeMessageHelper mail = new MimeMessageHelper(message, StandardCharsets.UTF_8.name());
+		InternetAddress to = recipient(letter.to().mail());
+		if (!letter.to().name().isEmpty()) {
+			to.setPersonal(oneLine(letter.to().name()), StandardCharsets.UTF_8.name());
+		}
+		mail.setFrom(this.sender);
+		mail.setTo(to);
+		if (!this.replyTo.isEmpty()) {
+			mail.setReplyTo(this.replyTo);
+		}
+		mail.setSubject(oneLine(letter.content().subject()));
+		mail.setText(letter.content().body());
+		mail.setSentDate(new Date());
+		message.setHeader("Message-ID", messageId(letter.id()));
+		message.setHeader("Content-Language", letter.language().getLanguage());
+		return message;
+	}
+
+	/** One address and nothing else: blanks, brackets or commas would make it several. */
+	private static InternetAddress recipient(String mail) throws AddressException {
+		if (!mail.matches(PART + "@" + PART)) {
+			throw new AddressException("This is no address of electronic mail");
+		}
+		return new InternetAddress(mail, true);
+	}
+
+	/** The same for every attempt, so that whoever gets it twice can know it again. */
+	private String messageId(UUID letter) {
+		return "<" + letter + ".letter@" + from().substring(from().lastIndexOf('@') + 1) + ">";
+	}
+
+	/** A line break would begin another header. */
+	private static String oneLine(String text) {
+		return text.replaceAll("\\p{Cntrl}+", " ").strip();
+	}
+
+	/**
+	 * What the server refused is told apart from a server that was not reached: only the
+	 * latter has a cause of its own. Where nothing failed but saying goodbye, it went.
+	 */
+	private static Outcome of(MailSendException ex) {
+		if (ex.getFailedMessages().isEmpty()) {
+			return new Outcome(Ending.SENT, "");
+		}
+		if (ex.getCause() != null) {
+			return new Outcome(Ending.UNREACHABLE, words(ex));
+		}
+		List<Exception> all = new ArrayList<>();
+		for (Exception one : ex.getMessageExceptions()) {
+			addAll(all, one);
+		}
+		Ending ending = all.stream().map(Carrier::ending).reduce(Ending.FAILED, Carrier::graver);
+		return new Outcome(ending, all.isEmpty() ? words(ex) : words(all.get(all.size() - 1)));
+	}
+
+	private static void addAll(List<Exception> all, @Nullable Exception first) {
+		Exception one = first;
+		while (one != null && !all.contains(one)) {
+			all.add(one);
+			one = (one instanceof MessagingException mail) ? mail.getNextException() : null;
+		}
+	}
+
+	private static Ending ending(Exception one) {
+		if (one instanceof SMTPSendFailedException failed) {
+			return (failed.getReturnCode() < 0 && END_OF_LETTER.equals(failed.getCommand())) ? Ending.DOUBTFUL
+					: ending(failed.getReturnCode());
+		}
+		if (one instanceof SMTPAddressFailedException failed) {
+			return ending(failed.getReturnCode());
+		}
+		if (one instanceof SMTPSenderFailedException failed) {
+			return ending(failed.getReturnCode());
+		}
+		// The server was silent for too long, perhaps after it had heard everything.
+		return String.valueOf(one.getMessage()).startsWith("Exception reading response") ? Ending.DOUBTFUL
+				: Ending.FAILED;
+	}
+
+	private static Ending ending(int code) {
+		return (code >= REFUSED_FOR_GOOD) ? Ending.REFUSED : Ending.FAILED;
+	}
+
+	private static Ending graver(Ending one, Ending other) {
+		return (one.compareTo(other) >= 0) ? one : other;
+	}
+
+	/** What the server said, on one line. */
+	private static String words(Throwable why) {
+		Throwable last = why;
+		while (last.getCause() != null && last.getCause() != last) {
+			last = last.getCause();
+		}
+		String words = oneLine(String.valueOf(last.getMessage()));
+		return words.isEmpty() ? last.getClass().getSimpleName() : words;
+	}
+
+	/** How it ended, graver things later. */
+	enum Ending {
+
+		/** The server took it. */
+		SENT,
+
+		/** It did not go and may go later. */
+		FAILED,
+
+		/** The server was not reached, so no other letter goes now. */
+		UNREACHABLE,
+
+		/** The server will never take it. */
+		REFUSED,
+
+		/** It was handed over and nothing was heard of it. */
+		DOUBTFUL
+
+	}
+
+	/**
+	 * How it went.
+	 *
+	 * @param words what the server said, empty where all went well
+	 */
+	record Outcome(Ending ending, String words) {
+	}
+
+}
