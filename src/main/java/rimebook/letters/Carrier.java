@@ -1,5 +1,7 @@
 package rimebook.letters;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UnsupportedEncodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.UUID;
 
 import jakarta.mail.MessagingException;
+import jakarta.mail.Session;
 import jakarta.mail.internet.AddressException;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
@@ -18,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.mail.MailAuthenticationException;
 import org.springframework.mail.MailException;
 import org.springframework.mail.MailSendException;
-import org.springframework.mail.javamail.JavaMailSender;
+import org.springframework.mail.javamail.JavaMailSenderImpl;
 import org.springframework.mail.javamail.MimeMessageHelper;
 
 /**
@@ -30,12 +33,9 @@ class Carrier {
 	/** Answers from here on are for good. */
 	private static final int REFUSED_FOR_GOOD = 500;
 
-	/** The command after which a letter is the server's, if it was heard. */
-	private static final String END_OF_LETTER = ".";
-
 	private static final String PART = "[^\\s\\p{Cntrl}@<>,;:()\"]+";
 
-	private final @Nullable JavaMailSender server;
+	private final @Nullable JavaMailSenderImpl server;
 
 	private final InternetAddress sender;
 
@@ -46,7 +46,7 @@ class Carrier {
 	 * @param sender an address of electronic mail
 	 * @param replyTo the same, or empty
 	 */
-	Carrier(@Nullable JavaMailSender server, String sender, String replyTo) {
+	Carrier(@Nullable JavaMailSenderImpl server, String sender, String replyTo) {
 		this.server = server;
 		this.replyTo = replyTo;
 		this.sender = (server != null) ? address(sender) : new InternetAddress();
@@ -77,12 +77,14 @@ class Carrier {
 		if (this.server == null) {
 			return new Outcome(Ending.UNREACHABLE, "There is no mail server.");
 		}
+		Spoken message = new Spoken(this.server.getSession());
 		try {
-			this.server.send(message(this.server.createMimeMessage(), letter));
+			fill(message, letter);
+			this.server.send(message);
 			return new Outcome(Ending.SENT, "");
 		}
 		catch (MailSendException ex) {
-			return of(ex);
+			return of(ex, message.wasSpoken());
 		}
 		catch (MailAuthenticationException ex) {
 			return new Outcome(Ending.UNREACHABLE, words(ex));
@@ -95,7 +97,7 @@ class Carrier {
 		}
 	}
 
-	private MimeMessage message(MimeMessage message, LetterQueue.Claimed letter)
+	private void fill(MimeMessage message, LetterQueue.Claimed letter)
 			throws MessagingException, UnsupportedEncodingException {
 		MimeMessageHelper mail = new MimeMessageHelper(message, StandardCharsets.UTF_8.name());
 		InternetAddress to = recipient(letter.to().mail());
@@ -112,7 +114,6 @@ class Carrier {
 		mail.setSentDate(new Date());
 		message.setHeader("Message-ID", messageId(letter.id()));
 		message.setHeader("Content-Language", letter.language().getLanguage());
-		return message;
 	}
 
 	/** One address and nothing else: blanks, brackets or commas would make it several. */
@@ -134,21 +135,21 @@ class Carrier {
 	}
 
 	/**
-	 * What the server refused is told apart from a server that was not reached: only the
-	 * latter has a cause of its own. Where nothing failed but saying goodbye, it went.
+	 * What the server refused is told apart from a server that was not reached, which
+	 * answers nothing at all. Where nothing failed but saying goodbye, it went.
 	 */
-	private static Outcome of(MailSendException ex) {
+	private static Outcome of(MailSendException ex, boolean wasSpoken) {
 		if (ex.getFailedMessages().isEmpty()) {
 			return new Outcome(Ending.SENT, "");
-		}
-		if (ex.getCause() != null) {
-			return new Outcome(Ending.UNREACHABLE, words(ex));
 		}
 		List<Exception> all = new ArrayList<>();
 		for (Exception one : ex.getMessageExceptions()) {
 			addAll(all, one);
 		}
-		Ending ending = all.stream().map(Carrier::ending).reduce(Ending.FAILED, Carrier::graver);
+		if (ex.getCause() != null && !wasSpoken && all.stream().allMatch((one) -> code(one) <= 0)) {
+			return new Outcome(Ending.UNREACHABLE, words(ex));
+		}
+		Ending ending = all.stream().map((one) -> ending(one, wasSpoken)).reduce(Ending.FAILED, Carrier::graver);
 		return new Outcome(ending, all.isEmpty() ? words(ex) : words(all.get(all.size() - 1)));
 	}
 
@@ -160,24 +161,27 @@ class Carrier {
 		}
 	}
 
-	private static Ending ending(Exception one) {
-		if (one instanceof SMTPSendFailedException failed) {
-			return (failed.getReturnCode() < 0 && END_OF_LETTER.equals(failed.getCommand())) ? Ending.DOUBTFUL
-					: ending(failed.getReturnCode());
+	/**
+	 * Where the server did not answer it has not taken the letter, unless all of it was
+	 * spoken: then nobody knows.
+	 */
+	private static Ending ending(Exception one, boolean wasSpoken) {
+		int code = code(one);
+		if (code <= 0) {
+			return wasSpoken ? Ending.DOUBTFUL : Ending.FAILED;
 		}
-		if (one instanceof SMTPAddressFailedException failed) {
-			return ending(failed.getReturnCode());
-		}
-		if (one instanceof SMTPSenderFailedException failed) {
-			return ending(failed.getReturnCode());
-		}
-		// The server was silent for too long, perhaps after it had heard everything.
-		return String.valueOf(one.getMessage()).startsWith("Exception reading response") ? Ending.DOUBTFUL
-				: Ending.FAILED;
+		return (code >= REFUSED_FOR_GOOD) ? Ending.REFUSED : Ending.FAILED;
 	}
 
-	private static Ending ending(int code) {
-		return (code >= REFUSED_FOR_GOOD) ? Ending.REFUSED : Ending.FAILED;
+	/** What the server answered, 0 or less for nothing. */
+	private static int code(Exception one) {
+		if (one instanceof SMTPSendFailedException failed) {
+			return failed.getReturnCode();
+		}
+		if (one instanceof SMTPAddressFailedException failed) {
+			return failed.getReturnCode();
+		}
+		return (one instanceof SMTPSenderFailedException failed) ? failed.getReturnCode() : 0;
 	}
 
 	private static Ending graver(Ending one, Ending other) {
@@ -192,6 +196,27 @@ class Carrier {
 		}
 		String words = oneLine(String.valueOf(last.getMessage()));
 		return words.isEmpty() ? last.getClass().getSimpleName() : words;
+	}
+
+	/** A letter that knows whether all of it was spoken to the server. */
+	private static final class Spoken extends MimeMessage {
+
+		private boolean spoken;
+
+		Spoken(Session session) {
+			super(session);
+		}
+
+		boolean wasSpoken() {
+			return this.spoken;
+		}
+
+		@Override
+		public void writeTo(OutputStream out, String[] ignoreList) throws IOException, MessagingException {
+			super.writeTo(out, ignoreList);
+			this.spoken = true;
+		}
+
 	}
 
 	/** How it ended, graver things later. */

@@ -5,7 +5,7 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
-import org.springframework.mail.javamail.JavaMailSender;
+import org.springframework.mail.javamail.JavaMailSenderImpl;
 
 import rimebook.pages.DeskEntry;
 
@@ -15,7 +15,7 @@ import rimebook.pages.DeskEntry;
 class LettersConfiguration {
 
 	@Bean
-	Carrier letterCarrier(ObjectProvider<JavaMailSender> server, LetterSettings settings, Environment environment) {
+	Carrier letterCarrier(ObjectProvider<JavaMailSenderImpl> server, LetterSettings settings, Environment environment) {
 		String sender = settings.sender().isBlank() ? environment.getProperty("spring.mail.username", "")
 				: settings.sender();
 		// Real people are never written to from a rehearsal, whatever is set.

@@ -60,7 +60,6 @@ class LetterMailIntegrationTests extends LettersDay {
 		Postman other = postman(carrier(this.mail.getSmtp().getPort()), Duration.ZERO);
 		List<Integer> tried = Races.both(one::round, other::round);
 		assertThat(tried.get(0) + tried.get(1)).isEqualTo(40);
-		assertThat(tried).allMatch((rounds) -> rounds > 0);
 		Set<String> ids = new HashSet<>();
 		for (MimeMessage message : received()) {
 			ids.add(message.getMessageID());

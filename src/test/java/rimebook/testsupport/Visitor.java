@@ -182,12 +182,12 @@ public final class Visitor {
 			if (!(element instanceof FormElement form)) {
 				throw new AssertionError("No form " + selector + " on " + this.uri + ": " + text());
 			}
-			Map<String, String> fields = new LinkedHashMap<>();
-			for (Connection.KeyVal field : form.formData()) {
-				fields.put(field.key(), field.value());
-			}
+			Map<String, List<String>> fields = form.formData()
+				.stream()
+				.collect(Collectors.groupingBy(Connection.KeyVal::key, LinkedHashMap::new,
+						Collectors.mapping(Connection.KeyVal::value, Collectors.toList())));
 			form.select("input[type=file]").eachAttr("name").forEach(fields::remove);
-			fields.putAll(typed);
+			typed.forEach((field, value) -> fields.put(field, List.of(value)));
 			return posting(form.absUrl("action"), fields);
 		}
 
@@ -229,10 +229,12 @@ public final class Visitor {
 			return Visitor.this.send(filledIn(selector, Map.of()), HttpResponse.BodyHandlers.ofByteArray());
 		}
 
-		private static HttpRequest.Builder posting(String action, Map<String, String> fields) {
+		private static HttpRequest.Builder posting(String action, Map<String, List<String>> fields) {
 			String body = fields.entrySet()
 				.stream()
-				.map((field) -> encode(field.getKey()) + "=" + encode(field.getValue()))
+				.flatMap((field) -> field.getValue()
+					.stream()
+					.map((value) -> encode(field.getKey()) + "=" + encode(value)))
 				.collect(Collectors.joining("&"));
 			return HttpRequest.newBuilder(URI.create(action.replaceAll("#.*", "")))
 				.header("Content-Type", "application/x-www-form-urlencoded")
