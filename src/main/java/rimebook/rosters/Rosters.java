@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.jspecify.annotations.Nullable;
@@ -187,7 +188,7 @@ public class Rosters {
 		Map<EntryId, List<RosterView.Place>> places = new LinkedHashMap<>();
 		entries.forEach((entry) -> places.put(entry, new ArrayList<>()));
 		this.places.findByEntryIn(entries.stream().map(EntryId::value).toList())
-			.forEach((place) -> places.get(place.entry()).add(place.view()));
+			.forEach((place) -> Objects.requireNonNull(places.get(place.entry())).add(place.view()));
 		Map<EntryId, RosterView> rosters = new LinkedHashMap<>();
 		places.forEach((entry, those) -> rosters.put(entry, new RosterView(entry, those)));
 		return rosters;

@@ -8,8 +8,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
@@ -179,15 +179,15 @@ public class Skaters {
 	public Map<SkaterView.Id, SkaterView> today(Collection<SkaterView.Id> ids) {
 		Map<SkaterView.Id, SkaterView> there = views(ids);
 		Map<SkaterView.Id, SkaterView> others = views(
-				there.values().stream().map(SkaterView::mergedInto).filter(Objects::nonNull).toList());
+				there.values().stream().flatMap((skater) -> Stream.ofNullable(skater.mergedInto())).toList());
 		there.replaceAll((id, skater) -> (skater.mergedInto() != null)
 				? others.getOrDefault(skater.mergedInto(), skater) : skater);
 		return there;
 	}
 
-	private Map<SkaterView.Id, SkaterView> views(Collection<SkaterView.@Nullable Id> ids) {
+	private Map<SkaterView.Id, SkaterView> views(Collection<SkaterView.Id> ids) {
 		Map<SkaterView.Id, SkaterView> views = new LinkedHashMap<>();
-		this.skaters.findAllById(ids.stream().map((id) -> Objects.requireNonNull(id).value()).distinct().toList())
+		this.skaters.findAllById(ids.stream().map(SkaterView.Id::value).distinct().toList())
 			.forEach((skater) -> views.put(skater.view().id(), skater.view()));
 		return views;
 	}

@@ -1,6 +1,7 @@
 package rimebook.web;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.Locale;
 
 import jakarta.servlet.FilterChain;
@@ -13,8 +14,9 @@ import org.springframework.security.web.context.HttpSessionSecurityContextReposi
 
 /**
  * Refuses large bodies of whoever is not signed in, and files that are larger than any
- * taken where they are sent, before a byte of them is read. Programs have a limit of
- * their own ({@link BodyLimitFilter}).
+ * taken where they are sent. Nothing of what a stranger sends is read; somebody of the
+ * crew is heard out, since browsers show no answer before they have sent everything.
+ * Programs have a limit of their own ({@link BodyLimitFilter}).
  */
 class LargeBodyFilter extends HttpFilter {
 
@@ -26,6 +28,9 @@ class LargeBodyFilter extends HttpFilter {
 	/** The same for music; as large as the server takes any. */
 	static final long MOST_OF_MUSIC = 32L << 20;
 
+	/** Whoever sends more is cut off, whoever it is. */
+	private static final long HEARD_OUT = 128L << 20;
+
 	private static final String MUSIC = "/desk/music/entry/";
 
 	@Override
@@ -33,6 +38,9 @@ class LargeBodyFilter extends HttpFilter {
 			throws IOException, ServletException {
 		if (isTooLarge(request) || isLarge(request) && !isSignedIn(request)) {
 			request.setAttribute(DoorValve.UNREAD, true);
+			if (request.getContentLengthLong() <= HEARD_OUT && isSignedIn(request)) {
+				request.getInputStream().transferTo(OutputStream.nullOutputStream());
+			}
 			response.sendError(HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
 			return;
 		}

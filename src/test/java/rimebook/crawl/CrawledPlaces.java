@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.springframework.context.ApplicationContext;
+import org.springframework.core.io.ByteArrayResource;
 
 import rimebook.accounts.People;
 import rimebook.competition.CompetitionFixtures;
@@ -26,8 +27,12 @@ import rimebook.documents.DocumentKind;
 import rimebook.documents.PaperBundles;
 import rimebook.documents.PaperSize;
 import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.letters.LetterKind;
+import rimebook.music.Music;
+import rimebook.music.MusicView;
+import rimebook.music.Tones;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
 import rimebook.performances.Amendment;
@@ -103,6 +108,12 @@ final class CrawledPlaces {
 
 	private void twoSegments() {
 		SmallCompetition small = SmallCompetition.running(this.context, 2, 3);
+		EntryId first = small.entries().get(0).id();
+		CrawledRoster.write(this.context, small, small.entries().get(0));
+		byte[] file = Tones.wav(1000, 440);
+		the(Music.class).handIn(
+				new Music.HandIn(first, small.segment(1), new ByteArrayResource(file), file.length, "tone.wav", ""),
+				SmallCompetition.SECRETARY);
 		small.open(1);
 		small.skateRest(1);
 		small.open(2);
@@ -231,7 +242,10 @@ final class CrawledPlaces {
 		ids.put("next", words(Stream.of(CompetitionState.values()), CompetitionState::name));
 		ids.put("bundle", List.of());
 		ids.put("bound", List.of());
-		ids.put("version", List.of());
+		ids.put("version",
+				words(the(Music.class).ofSegments(List.of(segment.id()))
+					.stream()
+					.flatMap((music) -> music.versions().stream()), MusicView.Version::id));
 		ids.put("letterKind", words(Stream.of(LetterKind.values()), LetterKind::name));
 		ids.putAll(CrawledLetters.ids(this.context, small.competition().id()));
 		ids.put("sheet", List.of(sheet(small, segment)));

@@ -424,7 +424,7 @@ class FrontDoorIntegrationTests {
 		HttpResponse<String> small = upload(token, 10);
 		assertThat(small.statusCode()).isEqualTo(200);
 		assertThat(small.body()).isEqualTo("10");
-		HttpResponse<String> large = upload(token, 9_000_000);
+		HttpResponse<String> large = upload(token, 10_000_000);
 		assertThat(large.statusCode()).isEqualTo(413);
 		assertThat(large.body()).contains("larger than Rimebook accepts");
 	}

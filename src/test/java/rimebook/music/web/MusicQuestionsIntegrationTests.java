@@ -85,7 +85,7 @@ class MusicQuestionsIntegrationTests {
 	}
 
 	private MusicView.VersionId handIn(EntryId team, SegmentId segment, int pitch) {
-		byte[] file = Tones.wav(200, pitch);
+		byte[] file = Tones.wav(1000, pitch);
 		return this.music
 			.handIn(new Music.HandIn(team, segment, new ByteArrayResource(file), file.length, "a.wav", ""), SECRETARY)
 			.id();
