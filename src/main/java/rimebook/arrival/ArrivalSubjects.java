@@ -28,7 +28,7 @@ class ArrivalSubjects implements SubjectNames {
 
 	@Override
 	public Optional<SubjectNames.Named> nameOf(String subject, UUID id) {
-		if (!subject.equals("arrival")) {
+		if (!subject.equals("arrival") && !subject.equals("lineup")) {
 			return Optional.empty();
 		}
 		EntryView entry = this.entries.entry(new EntryId(id));

@@ -180,6 +180,12 @@ public class Arrivals {
 			.collect(Collectors.toSet()));
 	}
 
+	/** The teams of an event that take part. */
+	List<CheckIn> taking(EventId event) {
+		return checkIns(List.of(this.competitions.event(event)),
+				this.entries.ofEvent(event).stream().filter(EntryView::isEntered).toList());
+	}
+
 	private List<CheckIn> checkIns(List<EventView> events, List<EntryView> entries) {
 		List<EntryId> ids = entries.stream().map(EntryView::id).toList();
 		Map<EventId, EventView> byId = events.stream().collect(Collectors.toMap(EventView::id, Function.identity()));
@@ -187,11 +193,13 @@ public class Arrivals {
 		Map<EntryId, List<ContactView>> contacts = this.contacts.of(ids);
 		Map<RosterView.PlaceId, ArrivalNote> seen = last(ids);
 		Map<EntryId, Set<SegmentId>> music = music(events);
+		Set<SegmentId> kept = music.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
 		Map<EntryId, Set<SegmentId>> plans = this.plans.planned(ids);
 		return entries.stream()
 			.map((entry) -> checkIn(entry, Objects.requireNonNull(byId.get(entry.event())),
 					Objects.requireNonNull(rosters.get(entry.id())), seen, contacts.getOrDefault(entry.id(), List.of()),
-					new Handed(music.getOrDefault(entry.id(), Set.of()), plans.getOrDefault(entry.id(), Set.of()))))
+					new Handed(music.getOrDefault(entry.id(), Set.of()), plans.getOrDefault(entry.id(), Set.of()),
+							kept)))
 			.sorted(Comparator.comparing((team) -> team.entry().team().name(), String.CASE_INSENSITIVE_ORDER))
 			.toList();
 	}
@@ -201,7 +209,9 @@ public class Arrivals {
 		List<SegmentView> held = event.held().segments();
 		return new CheckIn(entry, event,
 				roster.present().stream().map((place) -> person(place, seen.get(place.id()))).toList(),
-				held.stream().filter((segment) -> !handed.music().contains(segment.id())).toList(),
+				held.stream()
+					.filter((segment) -> handed.kept().contains(segment.id()) && !handed.music().contains(segment.id()))
+					.toList(),
 				held.stream()
 					.filter((segment) -> event.hasTechnicalPanel() && !handed.plans().contains(segment.id()))
 					.toList(),
@@ -234,8 +244,12 @@ public class Arrivals {
 		return music;
 	}
 
-	/** The segments for which a team has handed in music, and a plan. */
-	private record Handed(Set<SegmentId> music, Set<SegmentId> plans) {
+	/**
+	 * The segments for which a team has handed in music, and a plan.
+	 *
+	 * @param kept those for which any team has: where nobody has, music is not kept here
+	 */
+	private record Handed(Set<SegmentId> music, Set<SegmentId> plans, Set<SegmentId> kept) {
 	}
 
 }

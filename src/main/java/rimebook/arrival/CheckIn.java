@@ -15,7 +15,7 @@ import rimebook.rosters.RosterView;
  * What is known of a team at the door.
  *
  * @param people everybody on its roster now
- * @param withoutMusic the segments for which there is no music
+ * @param withoutMusic the segments for which there is no music, where music is kept here
  * @param withoutPlan the segments for which elements are called and none were planned
  * @param emergency whether somebody is known who is called in an emergency
  */

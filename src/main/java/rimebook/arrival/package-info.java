@@ -1,9 +1,10 @@
 /**
  * The door on the day: who of each team is here, and what is still missing of its music,
- * contacts and planned elements. Puts together what others know and keeps only who was
- * seen. Knows nothing of the ice.
+ * contacts and planned elements. Puts together what others know, and keeps who was seen
+ * and who was on the ice in each segment.
  */
-@ApplicationModule(allowedDependencies = { "rosters", "music", "entries", "competition", "pages", "shared", "wording" })
+@ApplicationModule(allowedDependencies = { "performances", "rosters", "music", "entries", "competition", "pages",
+		"shared", "wording" })
 @NullMarked
 package rimebook.arrival;
 

@@ -92,7 +92,7 @@ final class Evidence {
 							"entry_id number skater_id role instead_of changed_at merged_from"))),
 			Map.entry("roster", List.of(StoredRows.of("team_contact", "entry_id", "id kind name phone mail salt"))),
 			Map.entry("eligibility", List.of(StoredRows.of("event_rules", "event_id",
-					"copied_from least_on_ice most_on_ice most_alternates roster_limit youngest oldest others_youngest "
+					"copied_from least_on_ice most_on_ice when_fewer most_alternates roster_limit youngest oldest others_youngest "
 							+ "others_oldest cut_off age_share alternates_count? one_team? other_skaters "
 							+ "membership_number? deadline@"))),
 			Map.entry("retention",
@@ -133,6 +133,8 @@ final class Evidence {
 					StoredRows.of("music_play", "entry_id", "id segment_id version_id started_at played_by noted_at"),
 					StoredRows.of("music_deadline", "competition_id", "id number closes_at set_by set_at"),
 					StoredRows.of("music_deletion", "competition_id", "id files bytes deleted_by deleted_at"))),
+			Map.entry("lineup",
+					List.of(StoredRows.of("lineup", "entry_id", "id segment_id number roster reason kept_by kept_at"))),
 			Map.entry("arrival",
 					List.of(StoredRows.of("arrival_note", "entry_id", "id place_id number here? noted_by noted_at"))),
 			Map.entry("fee",

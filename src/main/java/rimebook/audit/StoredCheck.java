@@ -96,6 +96,7 @@ public final class StoredCheck {
 			 union all select 'retention', cast(competition_id as varchar(36)) from roster_retention
 			 union all select 'eligibility', cast(event_id as varchar(36)) from event_rules
 			 union all select distinct 'arrival', cast(entry_id as varchar(36)) from arrival_note
+			 union all select distinct 'lineup', cast(entry_id as varchar(36)) from lineup
 			 union all select 'fee', cast(id as varchar(36)) from fee_ledger
 			 union all select distinct 'fee-rules', cast(competition_id as varchar(36)) from fee_terms
 			 union all select 'ruling', cast(id as varchar(36)) from ruling_question

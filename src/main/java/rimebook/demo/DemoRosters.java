@@ -69,7 +69,7 @@ class DemoRosters {
 		EligibilitySet chosen = this.sets.set(set).orElseThrow();
 		LocalDate firstDay = competition.facts().firstDay();
 		this.eligibility.set(
-				new EventEligibility.SetRules(event.id(), set, chosen.rules(firstDay),
+				new EventEligibility.SetRules(event.id(), set, chosen.rules(firstDay), chosen.whenFewer(),
 						firstDay.minusDays(14).atTime(18, 0).atZone(competition.zone()).toInstant(), -1),
 				DemoCrew.SECRETARY);
 		List<EntryView> teams = this.entries.ofEvent(event.id());

@@ -17,9 +17,9 @@ import rimebook.rosters.eligibility.EligibilityRules;
 public final class EligibilitySet {
 
 	/** In the order in which they are told. */
-	static final List<String> FIGURES = List.of("least-on-ice", "most-on-ice", "most-alternates", "roster-limit",
-			"youngest", "oldest", "others-youngest", "others-oldest", "cut-off", "share", "alternates-count",
-			"one-team", "other-skaters", "membership-number");
+	static final List<String> FIGURES = List.of("least-on-ice", "when-fewer", "most-on-ice", "most-alternates",
+			"roster-limit", "youngest", "oldest", "others-youngest", "others-oldest", "cut-off", "share",
+			"alternates-count", "one-team", "other-skaters", "membership-number");
 
 	private final String id;
 
@@ -38,6 +38,11 @@ public final class EligibilitySet {
 	/** What people call it. */
 	public String title() {
 		return this.written.getProperty("title");
+	}
+
+	/** What follows where fewer are on the ice than it asks for; empty for nothing. */
+	public String whenFewer() {
+		return this.written.getProperty("when-fewer", "");
 	}
 
 	/** Where each figure was read, in order; "from memory" where nowhere. */

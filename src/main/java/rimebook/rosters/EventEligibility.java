@@ -76,8 +76,8 @@ public class EventEligibility {
 	public void copy(EventCopied copied) {
 		RulesView original = of(copied.original());
 		if (original.isGiven()) {
-			set(new SetRules(copied.copy(), original.copiedFrom(), original.rules(), original.deadline(),
-					RulesView.NONE), copied.actor());
+			set(new SetRules(copied.copy(), original.copiedFrom(), original.rules(), original.whenFewer(),
+					original.deadline(), RulesView.NONE), copied.actor());
 		}
 	}
 
@@ -103,10 +103,12 @@ public class EventEligibility {
 	 * The order to write down what an event asks.
 	 *
 	 * @param copiedFrom the set that the figures were copied from; empty for none
+	 * @param whenFewer what follows where fewer are on the ice than asked for, up to 300
+	 * characters; empty where that is not written down
 	 * @throws RuleViolationException naming the field that does not fit
 	 */
-	public record SetRules(EventId event, String copiedFrom, EligibilityRules rules, @Nullable Instant deadline,
-			int version) {
+	public record SetRules(EventId event, String copiedFrom, EligibilityRules rules, String whenFewer,
+			@Nullable Instant deadline, int version) {
 
 		/**
 		 * Half as many again as the largest roster that was read of: only a slip is
@@ -118,6 +120,7 @@ public class EventEligibility {
 
 		public SetRules {
 			copiedFrom = Required.optional("copiedFrom", copiedFrom, 60);
+			whenFewer = Required.optional("whenFewer", whenFewer, 300);
 			EligibilityRules.Size size = rules.size();
 			number("leastOnIce", size.leastOnIce(), 1, MOST);
 			number("mostOnIce", size.mostOnIce(), least(size.leastOnIce(), 1), MOST);

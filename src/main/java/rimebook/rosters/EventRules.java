@@ -56,6 +56,8 @@ class EventRules {
 
 	private boolean membershipNumber;
 
+	private String whenFewer = "";
+
 	private @Nullable Instant deadline;
 
 	// Hibernate fills the fields.
@@ -86,6 +88,7 @@ class EventRules {
 		this.oneTeam = rules.sharing().oneTeam();
 		this.otherSkaters = rules.sharing().otherSkaters();
 		this.membershipNumber = rules.membershipNumber();
+		this.whenFewer = order.whenFewer();
 		this.deadline = order.deadline();
 	}
 
@@ -103,7 +106,7 @@ class EventRules {
 	}
 
 	RulesView view() {
-		return new RulesView(new EventId(this.event), this.copiedFrom, rules(), this.deadline,
+		return new RulesView(new EventId(this.event), this.copiedFrom, rules(), this.whenFewer, this.deadline,
 				(this.version != null) ? this.version : RulesView.NONE);
 	}
 

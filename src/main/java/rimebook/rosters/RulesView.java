@@ -13,18 +13,25 @@ import rimebook.rosters.eligibility.EligibilityRules;
  * What an event asks of its rosters.
  *
  * @param copiedFrom the set that the figures were copied from; empty for none
+ * @param whenFewer what the rulebook in force lets follow where fewer are on the ice than
+ * asked for, as somebody wrote it down; empty where nobody did
  * @param deadline until when rosters change freely, {@code null} for until the
  * competition runs
  * @param version give it back with a change, so that nobody overwrites another's
  */
-public record RulesView(EventId event, String copiedFrom, EligibilityRules rules, @Nullable Instant deadline,
-		int version) {
+public record RulesView(EventId event, String copiedFrom, EligibilityRules rules, String whenFewer,
+		@Nullable Instant deadline, int version) {
 
 	/** The version of what was never written down. */
 	static final int NONE = -1;
 
 	static RulesView none(EventId event) {
-		return new RulesView(event, "", EligibilityRules.NONE, null, NONE);
+		return new RulesView(event, "", EligibilityRules.NONE, "", null, NONE);
+	}
+
+	/** Fewest who are to skate, {@code null} where nothing is asked. */
+	public @Nullable Integer leastOnIce() {
+		return this.rules.size().leastOnIce();
 	}
 
 	/** Tell whether anybody wrote down what the event asks. */
@@ -49,6 +56,7 @@ public record RulesView(EventId event, String copiedFrom, EligibilityRules rules
 		add(words, "one team of the event%s", this.rules.sharing().oneTeam() ? "" : null);
 		add(words, "%s%% others in a further team of a club", this.rules.sharing().otherSkaters());
 		add(words, "membership number%s", this.rules.membershipNumber() ? "" : null);
+		add(words, "where fewer skate: %s", this.whenFewer.isEmpty() ? null : this.whenFewer);
 		add(words, "rosters until %s", this.deadline);
 		words.removeIf(String::isEmpty);
 		return words.isEmpty() ? "nothing is asked" : String.join("; ", words);

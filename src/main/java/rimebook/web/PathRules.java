@@ -67,6 +67,7 @@ final class PathRules {
 			people("/desk/rosters/files/**", SECRETARY),
 			people("/desk/rosters/retention/**", SECRETARY).read(REFEREE),
 			people("/desk/rosters/**", SECRETARY, REFEREE),
+			people("/desk/arrival/lineup/**", REFEREE),
 			people("/desk/arrival/**", SECRETARY, REFEREE),
 			people("/desk/fees/**").writtenBy(SECRETARY).read(ACCOUNTANT),
 			people("/desk/letters/**", SECRETARY),

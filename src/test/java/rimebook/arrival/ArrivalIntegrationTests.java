@@ -3,9 +3,11 @@ package rimebook.arrival;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 
 import org.jsoup.nodes.Element;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -15,16 +17,23 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import rimebook.accounts.Role;
 import rimebook.audit.RecordVerification;
 import rimebook.competition.CompetitionId;
+import rimebook.competition.SegmentView;
 import rimebook.entries.EnterTeam;
 import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.music.Music;
+import rimebook.performances.PerformanceStatus;
+import rimebook.performances.PerformanceView;
+import rimebook.performances.SegmentRun;
 import rimebook.rosters.ContactView;
 import rimebook.rosters.Contacts;
 import rimebook.rosters.DraftSkater;
+import rimebook.rosters.EventEligibility;
 import rimebook.rosters.PlaceRole;
 import rimebook.rosters.RosterView;
 import rimebook.rosters.Rosters;
+import rimebook.rosters.eligibility.EligibilityRules;
 import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.testsupport.AskedByThisThread;
@@ -52,7 +61,12 @@ class ArrivalIntegrationTests {
 	@Autowired
 	private JdbcClient database;
 
+	@Autowired
+	private Lineups lineups;
+
 	private SmallCompetition small;
+
+	private @Nullable PerformanceView onIce;
 
 	private CompetitionId competition;
 
@@ -96,6 +110,10 @@ class ArrivalIntegrationTests {
 	void aTeamIsDoneOnceNothingIsMissing() {
 		this.arrivals.noteAll(this.entry.id(), SECRETARY);
 		Music music = this.context.getBean(Music.class);
+		music.onSite(this.small.entries().get(1).id(), this.small.segment(1), true, SECRETARY);
+		assertThat(team().withoutMusic()).as("of the other segment no team has handed in any")
+			.extracting(SegmentView::id)
+			.containsExactly(this.small.segment(1));
 		this.small.event()
 			.segments()
 			.forEach((segment) -> music.onSite(this.entry.id(), segment.id(), true, SECRETARY));
@@ -164,7 +182,8 @@ class ArrivalIntegrationTests {
 		assertThat(door.open("/desk/arrival/" + this.competition + "?q=lu").document().select("#found tbody tr"))
 			.hasSize(4);
 		Visitor.Page page = door.open("/desk/arrival/entry/" + this.entry.id());
-		assertThat(page.text()).contains("0 of 3 are here", "2 who skate are not here", "No music was handed in for");
+		assertThat(page.text()).contains("0 of 3 are here", "2 who skate are not here")
+			.doesNotContain("No music was handed in for");
 		String live = page.document().selectFirst("#live").attr("hx-get");
 		assertThat(door.open(live).status()).isEqualTo(204);
 		Visitor.Page ticked = page.submit("tbody form", Map.of());
@@ -187,6 +206,79 @@ class ArrivalIntegrationTests {
 		assertThat(referee.open(stand).document().select("a[href*='/desk/arrival/entry/']")).hasSize(3);
 		assertThat(Crew.visitor(this.context, Role.ANNOUNCER).open("/desk/arrival/entry/" + this.entry.id()).status())
 			.isEqualTo(403);
+	}
+
+	@Test
+	void theStandSaysWhereATeamIsTooFewAndWhatMayFollow() {
+		this.context.getBean(EventEligibility.class)
+			.set(new EventEligibility.SetRules(this.small.event().id(), "",
+					new EligibilityRules(new EligibilityRules.Size(2, null, null, null), EligibilityRules.NONE.ages(),
+							EligibilityRules.NONE.sharing(), false),
+					"Each element is lowered by one level.", null, -1), SECRETARY);
+		this.small.open(1);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String stand = "/desk/stand/" + this.small.segment(1);
+		assertThat(tooFew()).as("two skate; of teams without a roster nobody knows").isEmpty();
+		assertThat(referee.open(stand).text()).doesNotContain("too few people");
+		this.arrivals.note(this.places.get(1).id(), true, SECRETARY);
+		assertThat(tooFew()).containsOnlyKeys(this.entry.id());
+		assertThat(tooFew().get(this.entry.id()).skating()).as("one is missed at the door").isEqualTo(1);
+		assertThat(referee.open(stand).text()).contains("too few people");
+		while (!onIce().equals(this.entry.id())) {
+			close();
+		}
+		assertThat(referee.open(stand).document().selectFirst("#few").text()).contains("1 is to skate, at least 2",
+				"What may follow: Each element is lowered by one level.", "the rulebook in force");
+		this.arrivals.note(this.places.get(0).id(), true, SECRETARY);
+		assertThat(referee.open(stand).document().selectFirst("#few").text()).isEmpty();
+	}
+
+	@Test
+	void whoWasOnTheIceIsKeptWhateverBecomesOfTheRoster() {
+		this.small.open(1);
+		while (!onIce().equals(this.entry.id())) {
+			close();
+		}
+		LineupView first = this.lineups.of(this.entry.id()).get(0);
+		assertThat(first.people()).extracting((person) -> person.place().number()).containsExactly(1, 2);
+		assertThat(first.people().get(0).name()).startsWith("Åsa");
+		Rosters rosters = this.context.getBean(Rosters.class);
+		rosters.stepIn(this.places.get(2).id(), this.places.get(2).version(), this.places.get(0).id(),
+				this.places.get(0).version(), "Ill.", REFEREE);
+		assertThat(this.lineups.of(this.entry.id()).get(0)).isEqualTo(first);
+		Visitor referee = Crew.visitor(this.context, Role.REFEREE);
+		String otherwise = "/desk/arrival/lineup/" + this.entry.id() + "/" + this.small.segment(1);
+		assertThat(
+				referee.open("/desk/arrival/entry/" + this.entry.id()).document().select("a[href='" + otherwise + "']"))
+			.hasSize(1);
+		Visitor.Page form = referee.open(otherwise);
+		assertThat(form.submit("form.sheet", Map.of("reason", " ")).text()).contains("Say why it was otherwise.");
+		assertThat(form.submit("form.sheet", Map.of("reason", "It was so already.")).text())
+			.contains("Who was on the ice is kept.", "2 Bo", "3 Cleo", "It was so already.");
+		assertThat(form.submit("form.sheet", Map.of("reason", "Seen before.")).status()).isEqualTo(422);
+		assertThat(this.lineups.of(this.entry.id())).singleElement()
+			.satisfies((now) -> assertThat(now.people()).extracting((person) -> person.place().number())
+				.containsExactly(2, 3));
+		assertThat(Crew.visitor(this.context, Role.SECRETARY).open(otherwise).status()).isEqualTo(403);
+		assertThat(this.context.getBean(RecordVerification.class).compareStored().shown()).isEmpty();
+	}
+
+	private Map<EntryId, TooFew> tooFew() {
+		return this.context.getBean(Strength.class).tooFew(this.small.event().id());
+	}
+
+	/** Call the next team where nobody is on the ice. */
+	private EntryId onIce() {
+		this.onIce = (this.onIce != null) ? this.onIce : this.small.callNext(1);
+		return this.onIce.entry();
+	}
+
+	private void close() {
+		PerformanceView gone = Objects.requireNonNull(this.onIce);
+		this.context.getBean(SegmentRun.class)
+			.end(this.small.now(gone).id(), this.small.now(gone).version(), PerformanceStatus.NOT_FINISHED, "Ill.",
+					REFEREE);
+		this.onIce = null;
 	}
 
 	private boolean tick(RosterView.PlaceId place, Actor actor) {

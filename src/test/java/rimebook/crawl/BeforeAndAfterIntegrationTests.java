@@ -54,7 +54,8 @@ class BeforeAndAfterIntegrationTests {
 			"roster-place.merged", "roster-place.given-back", "waiver.taken-back", "retention.deleted-in-part",
 			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
 			"music.deleted", "letters.text-changed", "letters.cancelled", "letters.deleted", "fee.reversed",
-			"arrival.noted-here", "arrival.noted-not-here", "service.started-from-copy", "service.lost-act-settled");
+			"arrival.noted-here", "arrival.noted-not-here", "lineup.changed", "service.started-from-copy",
+			"service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
@@ -68,8 +69,8 @@ class BeforeAndAfterIntegrationTests {
 			"result.published", "protest.filed", "timetable.filled", "timetable.block-added", "timetable.sheet-added",
 			"timetable.published", "timetable.letters-printed", "skater.added", "roster-place.taken",
 			"roster.contact-added", "eligibility.set", "waiver.given", "retention.set", "music.handed-in",
-			"music.played", "letters.mailed", "letters.mailed-again", "letters.printed", "letters.languages-set",
-			"fee-rules.set", "fee.owed", "fee.paid", "fee.waived", "fee.refunded");
+			"music.played", "lineup.kept", "letters.mailed", "letters.mailed-again", "letters.printed",
+			"letters.languages-set", "fee-rules.set", "fee.owed", "fee.paid", "fee.waived", "fee.refunded");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -88,7 +89,7 @@ class BeforeAndAfterIntegrationTests {
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
 			+ "person|service|timetable|music|letters|skater|roster|roster-place|waiver|eligibility|"
-			+ "retention|fee|fee-rules|arrival)\\.[a-z-]+)\"");
+			+ "retention|fee|fee-rules|arrival|lineup)\\.[a-z-]+)\"");
 
 	@Autowired
 	private ApplicationContext context;

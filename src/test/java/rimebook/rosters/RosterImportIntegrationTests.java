@@ -171,7 +171,7 @@ class RosterImportIntegrationTests {
 			.orElseThrow()
 			.rules(large.competition().facts().firstDay());
 		this.context.getBean(EventEligibility.class)
-			.set(new EventEligibility.SetRules(large.event().id(), "", rules, null, -1), SECRETARY);
+			.set(new EventEligibility.SetRules(large.event().id(), "", rules, "", null, -1), SECRETARY);
 		long quickest = IntStream.range(0, 5).mapToLong((i) -> checked(large.competition().id())).min().orElseThrow();
 		System.out.println("60 teams of 50 looked at in " + quickest + " ms");
 		assertThat(quickest).isLessThan(3000);

@@ -231,11 +231,11 @@ class RostersIntegrationTests {
 				() -> new EventEligibility.SetRules(this.small.event().id(), "",
 						new EligibilityRules(new EligibilityRules.Size(16, 8, null, null), EligibilityRules.NONE.ages(),
 								EligibilityRules.NONE.sharing(), false),
-						null, 0));
+						"", null, 0));
 		Competitions competitions = this.context.getBean(Competitions.class);
 		EventView further = competitions.addEvent(this.small.competition().id(),
 				CompetitionFixtures.anEvent("Adult", 3), SECRETARY);
-		this.eligibility.set(new EventEligibility.SetRules(further.id(), "", thirteen(), null, -1), SECRETARY);
+		this.eligibility.set(new EventEligibility.SetRules(further.id(), "", thirteen(), "", null, -1), SECRETARY);
 		EventView copy = competitions.copyEvent(further.id(), "Adult B", SECRETARY);
 		assertThat(this.eligibility.of(copy.id()).rules()).isEqualTo(thirteen());
 		assertThatExceptionOfType(ConflictException.class)
@@ -339,7 +339,7 @@ class RostersIntegrationTests {
 
 	private RulesView set(EligibilityRules rules, Instant deadline, int version) {
 		return this.eligibility
-			.set(new EventEligibility.SetRules(this.small.event().id(), "", rules, deadline, version), SECRETARY);
+			.set(new EventEligibility.SetRules(this.small.event().id(), "", rules, "", deadline, version), SECRETARY);
 	}
 
 	private RosterView.Place add(String name, PlaceRole role) {

@@ -75,6 +75,7 @@ class RoutesIntegrationTests {
 			new Line("/desk/rosters/retention/**", "administrator secretary referee", "administrator secretary"),
 			new Line("/desk/rosters/files/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/rosters/**", "administrator secretary referee", "administrator secretary referee"),
+			new Line("/desk/arrival/lineup/**", "administrator referee", "administrator referee"),
 			new Line("/desk/arrival/**", "administrator secretary referee", "administrator secretary referee"),
 			new Line("/desk/fees/**", "administrator secretary accountant", "secretary"),
 			new Line("/desk/rulings/*/ruling/**", "referee", "referee"),

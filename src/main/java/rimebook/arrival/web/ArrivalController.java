@@ -1,6 +1,7 @@
 package rimebook.arrival.web;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import jakarta.servlet.http.HttpServletResponse;
@@ -17,9 +18,12 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.arrival.Arrivals;
 import rimebook.arrival.CheckIn;
+import rimebook.arrival.LineupView;
+import rimebook.arrival.Lineups;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.pages.Notice;
 import rimebook.rosters.RosterView;
@@ -37,9 +41,12 @@ class ArrivalController {
 
 	private final Rosters rosters;
 
+	private final Lineups lineups;
+
 	private final Competitions competitions;
 
-	ArrivalController(Arrivals arrivals, Rosters rosters, Competitions competitions) {
+	ArrivalController(Arrivals arrivals, Rosters rosters, Lineups lineups, Competitions competitions) {
+		this.lineups = lineups;
 		this.arrivals = arrivals;
 		this.rosters = rosters;
 		this.competitions = competitions;
@@ -116,7 +123,11 @@ class ArrivalController {
 		model.addAttribute("team", team);
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
-		model.addAttribute("print", print(team));
+		List<LineupView> lineups = this.lineups.of(entry);
+		model.addAttribute("lineups", lineups);
+		model.addAttribute("segments",
+				team.event().segments().stream().collect(Collectors.toMap(SegmentView::id, Function.identity())));
+		model.addAttribute("print", print(team) + lineups.stream().mapToInt(LineupView::number).sum());
 	}
 
 	/** What is shown, in short: who is here, and what is missing. */

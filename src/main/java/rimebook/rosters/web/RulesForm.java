@@ -22,12 +22,12 @@ import rimebook.wording.Sentence;
  * @param cutOff year-month-day
  * @param deadline day and time at the rink
  */
-record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Nullable String mostOnIce,
-		@Nullable String mostAlternates, @Nullable String rosterLimit, @Nullable String youngest,
-		@Nullable String oldest, @Nullable String othersYoungest, @Nullable String othersOldest,
-		@Nullable String cutOff, @Nullable String share, @Nullable Boolean alternatesCount, @Nullable Boolean oneTeam,
-		@Nullable String otherSkaters, @Nullable Boolean membershipNumber, @Nullable String deadline,
-		@Nullable Integer version) {
+record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Nullable String whenFewer,
+		@Nullable String mostOnIce, @Nullable String mostAlternates, @Nullable String rosterLimit,
+		@Nullable String youngest, @Nullable String oldest, @Nullable String othersYoungest,
+		@Nullable String othersOldest, @Nullable String cutOff, @Nullable String share,
+		@Nullable Boolean alternatesCount, @Nullable Boolean oneTeam, @Nullable String otherSkaters,
+		@Nullable Boolean membershipNumber, @Nullable String deadline, @Nullable Integer version) {
 
 	RulesForm {
 		alternatesCount = Boolean.TRUE.equals(alternatesCount);
@@ -36,21 +36,22 @@ record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Null
 	}
 
 	static RulesForm of(RulesView known, ZoneId zone) {
-		return of(known.copiedFrom(), known.rules(), known, zone);
+		return of(known.copiedFrom(), known.rules(), known.whenFewer(), known, zone);
 	}
 
 	/** The figures of a set, for an event of which that is known. */
 	static RulesForm of(EligibilitySet set, EligibilityRules rules, RulesView known, ZoneId zone) {
-		return of(set.id(), rules, known, zone);
+		return of(set.id(), rules, set.whenFewer(), known, zone);
 	}
 
-	private static RulesForm of(String copiedFrom, EligibilityRules rules, RulesView known, ZoneId zone) {
+	private static RulesForm of(String copiedFrom, EligibilityRules rules, String whenFewer, RulesView known,
+			ZoneId zone) {
 		EligibilityRules.Size size = rules.size();
 		EligibilityRules.Ages ages = rules.ages();
-		return new RulesForm(copiedFrom, text(size.leastOnIce()), text(size.mostOnIce()), text(size.mostAlternates()),
-				text(size.rosterLimit()), text(ages.window().youngest()), text(ages.window().oldest()),
-				text(ages.others().youngest()), text(ages.others().oldest()), text(ages.cutOff()),
-				String.valueOf(ages.share()), ages.alternatesCount(), rules.sharing().oneTeam(),
+		return new RulesForm(copiedFrom, text(size.leastOnIce()), whenFewer, text(size.mostOnIce()),
+				text(size.mostAlternates()), text(size.rosterLimit()), text(ages.window().youngest()),
+				text(ages.window().oldest()), text(ages.others().youngest()), text(ages.others().oldest()),
+				text(ages.cutOff()), String.valueOf(ages.share()), ages.alternatesCount(), rules.sharing().oneTeam(),
 				text(rules.sharing().otherSkaters()), rules.membershipNumber(), at(known.deadline(), zone),
 				known.version());
 	}
@@ -79,7 +80,8 @@ record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Null
 						number("otherSkaters", this.otherSkaters)),
 				Boolean.TRUE.equals(this.membershipNumber));
 		return new EventEligibility.SetRules(event, (this.copiedFrom != null) ? this.copiedFrom : "", rules,
-				moment(zone), (this.version != null) ? this.version : 0);
+				(this.whenFewer != null) ? this.whenFewer : "", moment(zone),
+				(this.version != null) ? this.version : 0);
 	}
 
 	private @Nullable Instant moment(ZoneId zone) {

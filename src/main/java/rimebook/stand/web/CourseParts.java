@@ -1,12 +1,15 @@
 package rimebook.stand.web;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.function.Predicate;
 
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
 import rimebook.arrival.Arrivals;
+import rimebook.arrival.Strength;
+import rimebook.arrival.TooFew;
 import rimebook.entries.EntryId;
 import rimebook.music.Music;
 import rimebook.pages.RinkClock;
@@ -30,10 +33,13 @@ class CourseParts {
 
 	private final Arrivals arrivals;
 
+	private final Strength strength;
+
 	CourseParts(SkatingAgain skatingAgain, PaperKeying keying, StandingAfterCards standings, Punctuality punctuality,
-			Music music, Arrivals arrivals) {
+			Music music, Arrivals arrivals, Strength strength) {
 		this.music = music;
 		this.arrivals = arrivals;
+		this.strength = strength;
 		this.punctuality = punctuality;
 		this.skatingAgain = skatingAgain;
 		this.keying = keying;
@@ -42,7 +48,9 @@ class CourseParts {
 
 	/** The parts as they are at that moment. */
 	StandParts.Course of(StandView view, RinkClock rink, Instant now) {
-		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view), lacksMusic(view), isNotDone(view)),
+		Map<EntryId, TooFew> few = this.strength.tooFew(view.event().id());
+		OrderPart.Lacks lacks = new OrderPart.Lacks(lacksMusic(view), isNotDone(view), few::containsKey);
+		return new StandParts.Course(OrderPart.of(view, this.punctuality.of(view), lacks), FewPart.of(view, few),
 				ReopenedPart.of(view, rink, now), this.skatingAgain.part(view, rink),
 				new PaperPart(this.keying.unsettled(view.segment().id())),
 				this.standings.newest(view.segment().id()).map(StandingPart::of).orElse(StandingPart.NONE));

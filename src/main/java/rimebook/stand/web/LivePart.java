@@ -6,7 +6,7 @@ package rimebook.stand.web;
  * touched, and nothing is lost that somebody has open or in focus.
  */
 sealed interface LivePart permits OrderPart, ClockPart, SeatsPart, ToldPart, DeductionsPart, DecisionPart, PaperPart,
-		RulingsPart, ReopenedPart, PanelPart, GuessesPart, SetAsidePart, BoundPart, StandingPart, AlarmsPart {
+		RulingsPart, FewPart, ReopenedPart, PanelPart, GuessesPart, SetAsidePart, BoundPart, StandingPart, AlarmsPart {
 
 	/** A short print of everything shown; the same on every node and after a restart. */
 	default String print() {

@@ -21,26 +21,30 @@ import rimebook.wording.Sentence;
 record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) implements LivePart {
 
 	static OrderPart of(StandView stand) {
-		return of(stand, Sentence.NONE, (entry) -> false, (entry) -> false);
+		return of(stand, Sentence.NONE, Lacks.NOTHING);
 	}
 
-	/**
-	 * @param lacksMusic whether the music desk has nothing to play for a team
-	 * @param notDone whether something is left to do for a team at the door
-	 */
-	static OrderPart of(StandView stand, Sentence punctuality, Predicate<EntryId> lacksMusic,
-			Predicate<EntryId> notDone) {
-		List<OrderRow> rows = stand.order()
-			.stream()
-			.map((row) -> OrderRow.of(row, stand, lacksMusic.test(row.performance().entry()),
-					notDone.test(row.performance().entry())))
-			.toList();
+	static OrderPart of(StandView stand, Sentence punctuality, Lacks lacks) {
+		List<OrderRow> rows = stand.order().stream().map((row) -> OrderRow.of(row, stand, lacks)).toList();
 		List<PerformanceStatus> started = rows.stream()
 			.map(OrderRow::status)
 			.filter((status) -> status != PerformanceStatus.WITHDRAWN)
 			.toList();
 		return new OrderPart(rows, (int) started.stream().filter(PerformanceStatus::isDone).count(), started.size(),
 				punctuality);
+	}
+
+	/**
+	 * What teams that are still to skate lack.
+	 *
+	 * @param music whether the music desk has nothing to play for a team
+	 * @param door whether something is left to do for a team at the door
+	 * @param people whether fewer are to be on the ice than the event asks for
+	 */
+	record Lacks(Predicate<EntryId> music, Predicate<EntryId> door, Predicate<EntryId> people) {
+
+		static final Lacks NOTHING = new Lacks((entry) -> false, (entry) -> false, (entry) -> false);
+
 	}
 
 	/**
@@ -51,14 +55,16 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 	 */
 	record OrderRow(PerformanceId id, Turn turn, Team team, Course course, String mark) {
 
-		static OrderRow of(StandView.Row row, StandView stand, boolean lacksMusic, boolean notDone) {
+		static OrderRow of(StandView.Row row, StandView stand, Lacks lacks) {
+			EntryId entry = row.performance().entry();
+			boolean isToSkate = isToSkate(row.performance().status());
 			return new OrderRow(row.performance().id(), new Turn(row.performance().startNumber(),
 					row.performance().start().group(), row.performance().turn().callReason()),
 					new Team(row.team(), row.club(), row.spokenAs()),
 					new Course(row.performance().status(), row.performance().course().statusReason(),
 							row.performance().isAgain(), stand.reopened() == null && row.equals(stand.lastClosed()),
-							lacksMusic && isToSkate(row.performance().status()),
-							(notDone && isToSkate(row.performance().status())) ? row.performance().entry() : null),
+							isToSkate && lacks.music().test(entry), isToSkate && lacks.people().test(entry),
+							(isToSkate && lacks.door().test(entry)) ? entry : null),
 					mark(row, stand));
 		}
 
@@ -123,11 +129,12 @@ record OrderPart(List<OrderRow> rows, int done, int of, Sentence punctuality) im
 		 * @param skatesAgain whether the whole programme is skated again
 		 * @param canReopen whether its closed cards can be opened again
 		 * @param lacksMusic whether it is still to skate and there is no music for it
+		 * @param tooFew whether it is still to skate and its people are too few
 		 * @param missed the entry, where it is still to skate and something is left to do
 		 * for it at the door, else {@code null}
 		 */
 		record Course(PerformanceStatus status, String reason, boolean skatesAgain, boolean canReopen,
-				boolean lacksMusic, @Nullable EntryId missed) {
+				boolean lacksMusic, boolean tooFew, @Nullable EntryId missed) {
 		}
 
 	}

@@ -12,6 +12,7 @@ record StandParts(Course course, Ice ice, People people) {
 
 	void into(Model model) {
 		model.addAttribute("order", this.course.order());
+		model.addAttribute("tooFew", this.course.few());
 		model.addAttribute("clock", this.ice.clock());
 		model.addAttribute("seats", this.ice.seats());
 		model.addAttribute("told", this.ice.told());
@@ -46,6 +47,7 @@ record StandParts(Course course, Ice ice, People people) {
 		Map<String, LivePart> all = new HashMap<>(Map.of("order", this.course.order(), "decision", this.ice.decision(),
 				"paper", this.course.paper(), "rulings", this.ice.rulings(), "reopened", this.course.reopened(),
 				"panel", this.people.panel(), "guesses", this.people.guesses()));
+		all.put("few", this.course.few());
 		all.put("setAside", this.course.setAside());
 		all.put("bound", this.people.bound());
 		all.put("alarms", this.people.alarms());
@@ -60,7 +62,7 @@ record StandParts(Course course, Ice ice, People people) {
 	}
 
 	/** What has become of the performances of the segment. */
-	record Course(OrderPart order, ReopenedPart reopened, SetAsidePart setAside, PaperPart paper,
+	record Course(OrderPart order, FewPart few, ReopenedPart reopened, SetAsidePart setAside, PaperPart paper,
 			StandingPart standing) {
 	}
 
