@@ -61,6 +61,8 @@ class WholeCompetitionIntegrationTests {
 
 	private final Map<String, List<CardMarks>> sent = new HashMap<>();
 
+	private BeforeTheIce before;
+
 	@Test
 	void everyPublishedPlaceIsThatOfThePureFunction() {
 		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
@@ -73,12 +75,15 @@ class WholeCompetitionIntegrationTests {
 		String eventId = lastOf(event.path());
 		seat(referee, eventId, Crew.displayName(refereeName), Crew.displayName(accountantName));
 		List<String> tablets = pair(referee, eventId);
+		this.before.letIn(TEAMS);
 		Map<String, Integer> first = skate(referee, tablets, segment(event, 0), SegmentKind.SHORT);
 		finish(segment(event, 0), referee, accountant);
 		Map<String, Integer> second = skate(referee, tablets, segment(event, 1), SegmentKind.FREE);
 		finish(segment(event, 1), referee, accountant);
 		compareEvent(first, second);
+		this.before.look();
 		assertThat(this.record.verify().isWhole()).isTrue();
+		assertThat(this.record.compareStored().shown()).isEmpty();
 	}
 
 	private Visitor.Page enter(Visitor secretary, String name) {
@@ -96,6 +101,9 @@ class WholeCompetitionIntegrationTests {
 						Map.of("team", "Team " + team, "club", "Club " + team + name, "town", "Town"));
 			assertThat(entered.text()).contains("Team " + team);
 		}
+		this.before = new BeforeTheIce(secretary, lastOf(competition.path()), lastOf(event.path()),
+				"Firn" + UUID.randomUUID().toString().replaceAll("[^a-f]", ""));
+		this.before.prepare(TEAMS);
 		move(secretary, competition.path(), "ENTRIES_CLOSED");
 		move(secretary, competition.path(), "RUNNING");
 		return secretary.open(event.path());
