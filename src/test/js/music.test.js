@@ -23,12 +23,12 @@ test("what was played waits until the service has it, and is told in order, each
 	const told = [];
 	let reachable = false;
 	const where = disk();
-	const tell = async ({ id }) => {
+	const tell = ({ id }) => {
 		if (!reachable) {
-			throw new TypeError("no network");
+			return Promise.reject(new TypeError("no network"));
 		}
 		told.push(id);
-		return "noted";
+		return Promise.resolve("noted");
 	};
 	const played = new Played(where, "segment", tell, nothing);
 	await played.put({ id: "1" });
@@ -50,7 +50,7 @@ test("what was left by the desk of another segment is found", () => {
 });
 
 test("what the service does not take is shown and holds nothing up", async () => {
-	const played = new Played(disk(), "segment", async ({ id }) => (id === "1" ? "refused" : "noted"), nothing);
+	const played = new Played(disk(), "segment", ({ id }) => Promise.resolve(id === "1" ? "refused" : "noted"), nothing);
 	await played.put({ id: "1" });
 	await played.put({ id: "2" });
 	assert.deepEqual(played.waiting(), []);
@@ -59,7 +59,7 @@ test("what the service does not take is shown and holds nothing up", async () =>
 
 test("a disk that is full or holds nonsense costs nothing while the page is open", async () => {
 	const told = [];
-	const played = new Played(disk(true), "segment", async ({ id }) => told.push(id) && "noted", nothing);
+	const played = new Played(disk(true), "segment", ({ id }) => Promise.resolve(told.push(id) && "noted"), nothing);
 	await played.put({ id: "1" });
 	assert.deepEqual(told, ["1"]);
 	const nonsense = { getItem: () => "{", setItem: nothing };
@@ -69,12 +69,12 @@ test("a disk that is full or holds nonsense costs nothing while the page is open
 test("files are loaded in order, again after a failure, and never short", async () => {
 	const asked = [];
 	let fault = "short";
-	const loaded = new Loaded(async ({ version, bytes }) => {
+	const loaded = new Loaded(({ version, bytes }) => {
 		asked.push(version);
 		if (fault === "gone") {
-			throw new TypeError("no network");
+			return Promise.reject(new TypeError("no network"));
 		}
-		return { size: fault === "short" && version === "b" ? 1 : bytes };
+		return Promise.resolve({ size: fault === "short" && version === "b" ? 1 : bytes });
 	}, nothing);
 	loaded.want([{ version: "a", bytes: 5 }, { version: "b", bytes: 6 }]);
 	assert.equal(await loaded.load(), false);

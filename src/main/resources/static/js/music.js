@@ -19,7 +19,9 @@ function guard(form) {
 			said.textContent = form.dataset.tooLarge.replace("#", (Math.ceil(10 * file.size / MEGABYTE) / 10).toFixed(1));
 		}
 	});
-	window.addEventListener("pageshow", () => { sending.textContent = ""; });
+	window.addEventListener("pageshow", () => {
+		sending.textContent = "";
+	});
 }
 
 document.querySelectorAll("form[data-hand-in]").forEach(guard);

@@ -9,6 +9,13 @@ import { others, Played } from "./played.js";
 
 const LOOK = 10000;
 
+/* The list as the service sent it, without what is another in each answer. */
+function plain(list) {
+	const copy = list.cloneNode(true);
+	copy.querySelectorAll("[name=_csrf], [name=formToken]").forEach((field) => field.removeAttribute("value"));
+	return copy;
+}
+
 export function openDesk(main) {
 	const deck = main.querySelector(".deck");
 	const part = (id) => document.getElementById(id);
@@ -17,7 +24,7 @@ export function openDesk(main) {
 	let address;
 	let failed = false;
 	let byHand = false;
-	let seen = part("lines").innerHTML;
+	let seen = plain(part("lines"));
 
 	const rows = () => Array.from(part("lines").querySelectorAll("tbody tr"));
 	const lines = () => rows().map(({ dataset }) => ({ ...dataset, bytes: Number(dataset.bytes) }));
@@ -33,13 +40,13 @@ export function openDesk(main) {
 	}, draw);
 
 	/* The token against foreign sites is that of the newest list, so that it fits after a new sign-in. */
-	async function tell(play) {
+	async function tell(one) {
 		const form = part("played");
 		const body = new URLSearchParams(new FormData(form));
 		body.delete("formToken");
-		body.set("play", play.id);
-		body.set("version", play.version);
-		body.set("startedAt", play.startedAt);
+		body.set("play", one.id);
+		body.set("version", one.version);
+		body.set("startedAt", one.startedAt);
 		const answer = await fetch(form.action, { method: "POST", body, redirect: "manual" });
 		return answer.status === 204 ? "noted" : ([400, 404, 409, 422].includes(answer.status) ? "refused" : "not now");
 	}
@@ -192,12 +199,11 @@ export function openDesk(main) {
 	/* Where somebody is in the middle of it, the focus stays on what has the same name. */
 	function exchange(text) {
 		const next = new DOMParser().parseFromString(text, "text/html").getElementById("lines");
-		const plain = (markup) => markup.replace(/(name="(?:_csrf|formToken)"[^>]*value=")[^"]*/g, "$1");
-		if (plain(next.innerHTML) === plain(seen)) {
+		if (plain(next).isEqualNode(seen)) {
 			part("played").replaceWith(next.querySelector("#played"));
 			return;
 		}
-		seen = next.innerHTML;
+		seen = plain(next);
 		const held = document.activeElement?.closest("#lines tr")?.dataset.entry;
 		part("lines").replaceWith(next);
 		keepList();
