@@ -26,6 +26,7 @@ import rimebook.competition.SegmentView;
 import rimebook.documents.DocumentKind;
 import rimebook.documents.PaperBundles;
 import rimebook.documents.PaperSize;
+import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
@@ -99,6 +100,7 @@ final class CrawledPlaces {
 				day.call();
 			});
 			add(method + ", one team, final", draft, 1, StatesOfADay::finish);
+			add(method + ", drawn again", draft, 2, this::drawAgain);
 			add(method + ", protest and correction", draft, 2, this::protest);
 			add(method + ", protest upheld and corrected", draft, 2, this::uphold);
 		});
@@ -153,6 +155,12 @@ final class CrawledPlaces {
 		timetables.move(id, 1, plan.plan().blocks().get(0).id(), 2, SmallCompetition.REFEREE);
 		versions.publish(id, 2, "The doors open later.", SmallCompetition.SECRETARY);
 		timetables.move(id, 2, plan.plan().blocks().get(0).id(), -2, SmallCompetition.REFEREE);
+	}
+
+	private void drawAgain(CrawledDay day) {
+		day.small.draw(1);
+		the(StartingOrderDraw.class).draw(new StartingOrderDraw.Order(day.small.segment(1), DrawMethod.WHOLE_FIELD,
+				"another seed", 4, "The wrong list was read out."), SmallCompetition.REFEREE);
 	}
 
 	private void protest(CrawledDay day) {
