@@ -21,6 +21,12 @@ import org.springframework.http.ResponseCookie;
  */
 public record LinkCookie(String name, String path) {
 
+	/** That of a team's managers. */
+	public static final LinkCookie OF_TEAM = new LinkCookie("rimebook-team", "/manager");
+
+	/** In which language these want their pages. */
+	public static final LinkCookie LANGUAGE_OF_TEAM = new LinkCookie("rimebook-team-language", "/manager");
+
 	/** A token has 43 characters; more is no slip of the finger. */
 	private static final int LONGEST = 500;
 

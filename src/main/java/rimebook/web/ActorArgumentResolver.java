@@ -20,13 +20,18 @@ import rimebook.accounts.Role;
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
 import rimebook.accounts.SignedIn;
+import rimebook.accounts.TeamLinks;
+import rimebook.accounts.TeamPrincipal;
 import rimebook.pages.Device;
 import rimebook.shared.Actor;
 
-/** Gives controller methods who acts, for which seat, and from which device. */
+/**
+ * Gives controller methods who acts, for which seat or team, and from which device.
+ */
 class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 
-	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatCodes.Grant.class, Device.class);
+	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatCodes.Grant.class,
+			TeamLinks.Pass.class, Device.class);
 
 	@Override
 	public boolean supportsParameter(MethodParameter parameter) {
@@ -42,6 +47,9 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 			return device;
 		}
 		Authentication signedIn = signedIn();
+		if (parameter.getParameterType() == TeamLinks.Pass.class) {
+			return team(signedIn).pass();
+		}
 		return (parameter.getParameterType() == SeatCodes.Grant.class) ? seat(signedIn)
 				: actor(signedIn, RoutedPath.of(request), device);
 	}
@@ -61,7 +69,17 @@ class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 		throw new AuthenticationCredentialsNotFoundException("No seat is paired with this device.");
 	}
 
+	private static TeamPrincipal team(Authentication signedIn) {
+		if (signedIn.getPrincipal() instanceof TeamPrincipal team) {
+			return team;
+		}
+		throw new AuthenticationCredentialsNotFoundException("No link of a team is shown.");
+	}
+
 	private static Actor actor(Authentication signedIn, String path, Device device) {
+		if (signedIn.getPrincipal() instanceof TeamPrincipal team) {
+			return new Actor(team.identity(), team.getName(), TeamPrincipal.ROLE, device.description());
+		}
 		String role = PathRules.actedIn(roles(signedIn), path).word();
 		Object who = signedIn.getPrincipal();
 		if (who instanceof SignedIn person) {

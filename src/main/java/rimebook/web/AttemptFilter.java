@@ -25,8 +25,8 @@ import rimebook.web.AttemptLimits.Attempt;
 import rimebook.wording.Sentence;
 
 /**
- * Slows down whoever guesses at passwords, seat codes, the set-up link or a commentator's
- * link.
+ * Slows down whoever guesses at passwords, seat codes, the set-up link, or the link of a
+ * commentator or a team.
  */
 class AttemptFilter extends OncePerRequestFilter {
 
@@ -35,6 +35,8 @@ class AttemptFilter extends OncePerRequestFilter {
 	private static final String SIGN_IN = "/sign-in";
 
 	private static final String COMMENTARY = "/commentary";
+
+	private static final String MANAGER = "/manager";
 
 	private static final int NAME_PER_MINUTE = 10;
 
@@ -72,14 +74,24 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	@Override
 	protected boolean shouldNotFilter(HttpServletRequest request) {
-		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request));
+		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request))
+				&& !isTeams(RoutedPath.of(request));
 	}
 
 	/**
 	 * There a token comes with a cookie, too, so it can be guessed at with any request.
 	 */
 	private static boolean isCommentary(String path) {
-		return path.equals(COMMENTARY) || path.startsWith(COMMENTARY + "/");
+		return isAt(COMMENTARY, path);
+	}
+
+	/** As there. */
+	private static boolean isTeams(String path) {
+		return isAt(MANAGER, path);
+	}
+
+	private static boolean isAt(String place, String path) {
+		return path.equals(place) || path.startsWith(place + "/");
 	}
 
 	@Override
@@ -100,10 +112,20 @@ class AttemptFilter extends OncePerRequestFilter {
 			}
 		}
 		chain.doFilter(request, response);
-		if (response.getStatus() < HttpStatus.BAD_REQUEST.value()) {
+		if (isNoGuess(request, response)) {
 			attempts.forEach(this.limits::giveBack);
 			remember(request);
 		}
+	}
+
+	/**
+	 * A team's link that is good makes no guess of a form that is refused, and one that
+	 * opens nothing stays a guess when it is led away.
+	 */
+	private static boolean isNoGuess(HttpServletRequest request, HttpServletResponse response) {
+		Object shown = request.getAttribute(TeamLinkFilter.SHOWN);
+		return (shown != null) ? Boolean.TRUE.equals(shown)
+				: response.getStatus() < HttpStatus.BAD_REQUEST.value();
 	}
 
 	private void remember(HttpServletRequest request) {
@@ -140,6 +162,9 @@ class AttemptFilter extends OncePerRequestFilter {
 		}
 		if (isCommentary(path)) {
 			return List.of(Attempt.perMinute("commentary " + network, SEAT_PER_MINUTE));
+		}
+		if (isTeams(path)) {
+			return List.of(Attempt.perMinute("team " + network, SEAT_PER_MINUTE));
 		}
 		if (SEAT_PATHS.contains(path)) {
 			return List.of(Attempt.perMinute("seat " + network + " " + turn, SEAT_PER_MINUTE));

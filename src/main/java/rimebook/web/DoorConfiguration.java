@@ -31,6 +31,7 @@ import org.springframework.util.function.SingletonSupplier;
 import org.springframework.web.multipart.MultipartResolver;
 import org.springframework.web.multipart.support.StandardServletMultipartResolver;
 
+import rimebook.accounts.TeamLinks;
 import rimebook.pages.DoorAnswers;
 
 /** Sets up the server so that a crowd never keeps the crew waiting. */
@@ -87,8 +88,9 @@ class DoorConfiguration {
 
 	/** Sessions are known by then, and nothing has asked for a parameter yet. */
 	@Bean
-	FilterRegistrationBean<LargeBodyFilter> largeBodyFilter() {
-		FilterRegistrationBean<LargeBodyFilter> filter = new FilterRegistrationBean<>(new LargeBodyFilter());
+	FilterRegistrationBean<LargeBodyFilter> largeBodyFilter(ObjectProvider<TeamLinks> links) {
+		FilterRegistrationBean<LargeBodyFilter> filter = new FilterRegistrationBean<>(
+				new LargeBodyFilter((request) -> TeamLinkFilter.isGood(links, request)));
 		filter.addUrlPatterns("/*");
 		filter.setOrder(SessionRepositoryFilter.DEFAULT_ORDER + 2);
 		return filter;

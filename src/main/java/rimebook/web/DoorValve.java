@@ -64,6 +64,12 @@ class DoorValve extends ValveBase {
 
 	private final Places largeOfStrangers = new Places(MOST_LARGE_OF_STRANGERS, Duration.ZERO);
 
+	/**
+	 * Where managers of teams hand music in. Strangers are turned away from there before a
+	 * byte of theirs is read, so they cannot hold a place.
+	 */
+	private final Places largeOfTeams = new Places(MOST_LARGE / 2, MOMENT);
+
 	private final Arrivals arrivals;
 
 	private final Arrivals arrivalsOfStrangers;
@@ -98,7 +104,7 @@ class DoorValve extends ValveBase {
 			}
 		}
 		if (isLarge(request)) {
-			letIn(this.crew.test(request) ? this.large : this.largeOfStrangers, request, response);
+			letIn(large(path, request), request, response);
 		}
 		else if (hasBody(request) && !isHere(path, request, response)) {
 			request.getCoyoteRequest().action(ActionCode.DISABLE_SWALLOW_INPUT, null);
@@ -106,6 +112,13 @@ class DoorValve extends ValveBase {
 		else {
 			letIn(places(path, request), request, response);
 		}
+	}
+
+	private Places large(String path, Request request) {
+		if (path.startsWith(LargeBodyFilter.MUSIC_OF_TEAM)) {
+			return this.largeOfTeams;
+		}
+		return this.crew.test(request) ? this.large : this.largeOfStrangers;
 	}
 
 	private static void goElsewhere(Request request, Response response) throws IOException {

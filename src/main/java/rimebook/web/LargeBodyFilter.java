@@ -3,6 +3,7 @@ package rimebook.web;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
@@ -33,10 +34,22 @@ class LargeBodyFilter extends HttpFilter {
 
 	private static final String MUSIC = "/desk/music/entry/";
 
+	/** Where the managers of a team hand music in; they have no session. */
+	static final String MUSIC_OF_TEAM = "/manager/music/";
+
+	private final transient Predicate<HttpServletRequest> team;
+
+	/**
+	 * @param team whether a request shows the link of a team that is good
+	 */
+	LargeBodyFilter(Predicate<HttpServletRequest> team) {
+		this.team = team;
+	}
+
 	@Override
 	protected void doFilter(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws IOException, ServletException {
-		if (isTooLarge(request) || isLarge(request) && !isSignedIn(request)) {
+		if (isTooLarge(request) || isLarge(request) && !isSignedIn(request) && !isOfTeam(request)) {
 			request.setAttribute(DoorValve.UNREAD, true);
 			if (request.getContentLengthLong() <= HEARD_OUT && isSignedIn(request)) {
 				request.getInputStream().transferTo(OutputStream.nullOutputStream());
@@ -49,7 +62,8 @@ class LargeBodyFilter extends HttpFilter {
 
 	/** No browser sends a file without saying how large it is. */
 	private static boolean isTooLarge(HttpServletRequest request) {
-		long most = RoutedPath.of(request).startsWith(MUSIC) ? MOST_OF_MUSIC : MOST;
+		String path = RoutedPath.of(request);
+		long most = (path.startsWith(MUSIC) || path.startsWith(MUSIC_OF_TEAM)) ? MOST_OF_MUSIC : MOST;
 		long length = request.getContentLengthLong();
 		return isFile(request) && (length > most || length < 0);
 	}
@@ -63,6 +77,10 @@ class LargeBodyFilter extends HttpFilter {
 		boolean form = !RoutedPath.isOfPrograms(RoutedPath.of(request));
 		return form && (isFile(request) || request.getContentLengthLong() > DoorValve.SMALL
 				|| request.getHeader("Transfer-Encoding") != null);
+	}
+
+	private boolean isOfTeam(HttpServletRequest request) {
+		return RoutedPath.of(request).startsWith(MUSIC_OF_TEAM) && this.team.test(request);
 	}
 
 	private static boolean isSignedIn(HttpServletRequest request) {

@@ -11,17 +11,29 @@ import rimebook.accounts.Role;
  *
  * @param pattern the path pattern
  * @param open whether everybody may, signed in or not
+ * @param linked whether a team's link opens them, and nothing else
  * @param writers who may read and change
  * @param readers who may read, the writers among them
  */
-record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> readers) {
+record PathRule(String pattern, boolean open, boolean linked, Set<Role> writers, Set<Role> readers) {
+
+	/** By people and seats. */
+	private PathRule(String pattern, Set<Role> writers, Set<Role> readers) {
+		this(pattern, false, false, writers, readers);
+	}
+
 
 	static PathRule everybody(String pattern) {
-		return new PathRule(pattern, true, Set.of(), Set.of());
+		return new PathRule(pattern, true, false, Set.of(), Set.of());
 	}
 
 	static PathRule seat(String pattern) {
-		return new PathRule(pattern, false, EnumSet.of(Role.JUDGE), EnumSet.of(Role.JUDGE));
+		return new PathRule(pattern, EnumSet.of(Role.JUDGE), EnumSet.of(Role.JUDGE));
+	}
+
+	/** Whoever shows the link of a team; its own pages, whatever their address says. */
+	static PathRule team(String pattern) {
+		return new PathRule(pattern, false, true, Set.of(), Set.of());
 	}
 
 	static PathRule anyPerson(String pattern) {
@@ -32,7 +44,7 @@ record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> reade
 	static PathRule people(String pattern, Role... roles) {
 		Set<Role> people = EnumSet.of(Role.ADMINISTRATOR, roles);
 		people.remove(Role.JUDGE);
-		return new PathRule(pattern, false, people, people);
+		return new PathRule(pattern, people, people);
 	}
 
 	/**
@@ -41,14 +53,14 @@ record PathRule(String pattern, boolean open, Set<Role> writers, Set<Role> reade
 	PathRule writtenBy(Role... roles) {
 		Set<Role> everyone = EnumSet.copyOf(this.readers);
 		everyone.addAll(Arrays.asList(roles));
-		return new PathRule(this.pattern, this.open, Set.of(roles), everyone);
+		return new PathRule(this.pattern, Set.of(roles), everyone);
 	}
 
 	/** The same rule, and these may read. */
 	PathRule read(Role... more) {
 		Set<Role> everyone = EnumSet.copyOf(this.readers);
 		everyone.addAll(Arrays.asList(more));
-		return new PathRule(this.pattern, this.open, this.writers, everyone);
+		return new PathRule(this.pattern, this.writers, everyone);
 	}
 
 	/** Tell whether somebody with these roles may read. */

@@ -9,6 +9,7 @@ import static rimebook.web.PathRule.anyPerson;
 import static rimebook.web.PathRule.everybody;
 import static rimebook.web.PathRule.people;
 import static rimebook.web.PathRule.seat;
+import static rimebook.web.PathRule.team;
 
 import java.util.List;
 import java.util.Set;
@@ -20,6 +21,7 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 import org.springframework.web.util.pattern.PathPatternParser;
 
 import rimebook.accounts.Role;
+import rimebook.accounts.TeamPrincipal;
 
 /**
  * The one table of who may open what. The first line that fits a path decides; a path
@@ -34,6 +36,9 @@ final class PathRules {
 			everybody("/record-seen"),
 			everybody("/offline"),
 			everybody("/commentary/**"),
+			everybody("/manager"),
+			everybody("/manager/leave"),
+			team("/manager/**"),
 			everybody("/api/public/**"),
 			everybody("/api/openapi/**"),
 			everybody("/problems/**"),
@@ -68,6 +73,7 @@ final class PathRules {
 			people("/desk/rosters/retention/**", SECRETARY).read(REFEREE),
 			people("/desk/rosters/**", SECRETARY, REFEREE),
 			people("/desk/arrival/lineup/**", REFEREE),
+			people("/desk/managers/**", SECRETARY),
 			people("/desk/arrival/**", SECRETARY, REFEREE),
 			people("/desk/fees/**").writtenBy(SECRETARY).read(ACCOUNTANT),
 			people("/desk/letters/**", SECRETARY),
@@ -116,6 +122,10 @@ final class PathRules {
 			AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
 		if (rule.open()) {
 			requests.requestMatchers(rule.pattern()).permitAll();
+			return;
+		}
+		if (rule.linked()) {
+			requests.requestMatchers(rule.pattern()).hasAuthority(TeamPrincipal.AUTHORITY);
 			return;
 		}
 		requests.requestMatchers(HttpMethod.GET, rule.pattern()).hasAnyRole(names(rule.readers()));

@@ -32,12 +32,14 @@ import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.CrewSigns;
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SeatCodes;
+import rimebook.accounts.TeamLinks;
 import rimebook.pages.ContentPolicy;
 
 /**
- * Three doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets
- * at {@code /judge}, people everywhere else. Tablets and programs never have a session;
- * they show the token of their seat with each request. Public, so that tests of single
+ * Four doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets at
+ * {@code /judge}, managers of teams at {@code /manager}, people everywhere else. Only
+ * these have a session; the others show the token of their seat or team with each
+ * request. Public, so that tests of single
  * controllers can import it.
  */
 @Configuration(proxyBeanMethods = false)
@@ -114,10 +116,34 @@ public class SecurityConfiguration {
 	}
 
 	/**
-	 * People: name and password once, then a session whose life is counted from there.
+	 * Managers of teams: whoever shows no good link is sent to the page that says why, and
+	 * opens one. Whoever is signed in as a person in the same browser stays so, and is
+	 * nobody here.
 	 */
 	@Bean
 	@Order(3)
+	SecurityFilterChain teamDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places,
+			ObjectProvider<TeamLinks> links, ObjectProvider<CodeGuessing> guesses, ObjectProvider<DoorRecord> record) {
+		LoginUrlAuthenticationEntryPoint open = new LoginUrlAuthenticationEntryPoint("/manager");
+		PageRefusal refusal = new PageRefusal(record);
+		return http.securityMatcher("/manager", "/manager/**")
+			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
+			.requestCache(AbstractHttpConfigurer::disable)
+			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.exceptionHandling((refused) -> refused.authenticationEntryPoint(open).accessDeniedHandler(refusal))
+			.addFilterBefore(new AttemptFilter(limits, places, guesses, record), AnonymousAuthenticationFilter.class)
+			.addFilterBefore(new TeamLinkFilter(links), AnonymousAuthenticationFilter.class)
+			.authorizeHttpRequests(PathRules::into)
+			.headers(SecurityConfiguration::headers)
+			.headers((headers) -> headers.referrerPolicy((policy) -> policy.policy(ReferrerPolicy.NO_REFERRER)))
+			.build();
+	}
+
+	/**
+	 * People: name and password once, then a session whose life is counted from there.
+	 */
+	@Bean
+	@Order(4)
 	SecurityFilterChain peopleDoor(HttpSecurity http, AttemptLimits limits, KnownPlaces places, CrewCookie crew,
 			ObjectProvider<CodeGuessing> guesses, ObjectProvider<DoorRecord> record) {
 		CookieRequestCache asked = new CookieRequestCache();
@@ -148,7 +174,7 @@ public class SecurityConfiguration {
 		return SecurityObservationSettings.noObservations();
 	}
 
-	/** Shared by the three doors. Tests of single controllers have no clock bean. */
+	/** Shared by the doors. Tests of single controllers have no clock bean. */
 	@Bean
 	AttemptLimits attemptLimits(ObjectProvider<Clock> clocks) {
 		return new AttemptLimits(clocks.getIfAvailable(Clock::systemUTC));

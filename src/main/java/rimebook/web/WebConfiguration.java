@@ -18,7 +18,6 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.ViewControllerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
-import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
 import org.springframework.web.servlet.resource.ResourceUrlEncodingFilter;
 
 import rimebook.wording.Sentence;
@@ -26,8 +25,6 @@ import rimebook.wording.Sentence;
 /** What controllers of all modules are given, and the languages the house speaks. */
 @Configuration(proxyBeanMethods = false)
 class WebConfiguration implements WebMvcConfigurer {
-
-	private static final List<Locale> SPOKEN = List.of(Locale.ENGLISH);
 
 	private final ObjectProvider<FormAnswers> answers;
 
@@ -57,7 +54,7 @@ class WebConfiguration implements WebMvcConfigurer {
 	@Override
 	public void addInterceptors(InterceptorRegistry registry) {
 		registry.addInterceptor(new OwnPasswordFirstInterceptor()).addPathPatterns("/desk/**", "/desk");
-		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**");
+		registry.addInterceptor(new DoubledFormInterceptor(this.answers)).addPathPatterns("/desk/**", "/manager/**");
 		registry.addInterceptor(new RefusedFormInterceptor());
 		registry.addInterceptor(new SignedInInterceptor(this.crew)).addPathPatterns("/desk/**");
 	}
@@ -87,13 +84,10 @@ class WebConfiguration implements WebMvcConfigurer {
 		return links;
 	}
 
-	/** The first language the browser asks for that we speak, else English. */
+	/** English at the desks; managers of teams choose. */
 	@Bean
 	LocaleResolver localeResolver() {
-		AcceptHeaderLocaleResolver locales = new AcceptHeaderLocaleResolver();
-		locales.setSupportedLocales(SPOKEN);
-		locales.setDefaultLocale(Locale.ENGLISH);
-		return locales;
+		return new HouseLanguages();
 	}
 
 	private static final class Spoken implements Printer<Sentence> {
