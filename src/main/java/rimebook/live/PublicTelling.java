@@ -4,9 +4,11 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -16,9 +18,11 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventView;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
+import rimebook.entries.EntryView;
 import rimebook.results.ResultVersion;
 import rimebook.results.Standings;
 import rimebook.shared.NotFoundException;
+import rimebook.timetable.plan.Programmed;
 
 /**
  * What the public is told, for rooms that tell it in their own way to people of their
@@ -39,8 +43,11 @@ public class PublicTelling {
 
 	private final MomentWatch watch;
 
+	private final EventReader events;
+
 	PublicTelling(Competitions competitions, Published published, SegmentReader segments, Standings standings,
-			ExpectedTimes expected, MomentWatch watch) {
+			ExpectedTimes expected, MomentWatch watch, EventReader events) {
+		this.events = events;
 		this.competitions = competitions;
 		this.published = published;
 		this.segments = segments;
@@ -121,11 +128,77 @@ public class PublicTelling {
 		return ToldSegment.of(event, facts, this.segments.tidings(event, facts), whole, times(competition, facts));
 	}
 
+	/**
+	 * What is told of a team: its times as published and expected, and how it stands.
+	 * @throws NotFoundException if the competition has not the event of that entry
+	 */
+	@Transactional(readOnly = true)
+	public ToldTeam team(CompetitionView competition, EntryView entry) {
+		EventView event = this.published.events(competition)
+			.stream()
+			.filter((one) -> one.id().equals(entry.event()))
+			.findFirst()
+			.orElseThrow(() -> NotFoundException.of("event", entry.event()));
+		TeamFacts facts = TeamFacts.of(this.events.read(event), entry);
+		List<ToldTeam.Time> times = this.expected.ofTeam(competition, entry.id().value())
+			.stream()
+			.map((time) -> new ToldTeam.Time(what(time.item()), time.row().line().begins(),
+					(time.row().expected() != null) ? time.row().expected().at() : time.row().line().begins()))
+			.toList();
+		List<ToldTeam.Place> places = facts.skates()
+			.stream()
+			.filter((skate) -> skate.line() != null)
+			.map((skate) -> new ToldTeam.Place(skate.facts().segment().name(),
+					Objects.requireNonNull(skate.line()).row().place()))
+			.toList();
+		StandingTable.Line whole = facts.whole();
+		return new ToldTeam("/follow/" + competition.slug() + "/team/" + entry.id(), times, places,
+				(whole != null) ? whole.row().place() : null);
+	}
+
+	private static String what(Programmed.Item item) {
+		return (item.of() != null) ? item.of().where() : item.title();
+	}
+
 	private Map<String, Instant> times(CompetitionView competition, SegmentFacts facts) {
 		return this.expected.of(competition, facts.segment())
 			.entrySet()
 			.stream()
 			.collect(Collectors.toMap(Map.Entry::getKey, (one) -> one.getValue().at()));
+	}
+
+	/**
+	 * What everybody is told of a team.
+	 *
+	 * @param page its public page, within the application
+	 * @param times the earliest first
+	 * @param places of the segments that have a standing with the team in it
+	 * @param whole its place in the event, {@code null} while it has none
+	 */
+	public record ToldTeam(String page, List<Time> times, List<Place> places, @Nullable Integer whole) {
+
+		public ToldTeam {
+			times = List.copyOf(times);
+			places = List.copyOf(places);
+		}
+
+		/**
+		 * A time of the team.
+		 *
+		 * @param what for which it is, as it was published
+		 * @param expected when it is expected now; as published where nothing else is known
+		 */
+		public record Time(String what, Instant at, Instant expected) {
+		}
+
+		/**
+		 * How it stands in a segment.
+		 *
+		 * @param place {@code null} where it has none
+		 */
+		public record Place(String segment, @Nullable Integer place) {
+		}
+
 	}
 
 }

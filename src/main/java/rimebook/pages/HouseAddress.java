@@ -68,6 +68,11 @@ public record HouseAddress(String base) {
 		return this.base + "/commentary#" + token;
 	}
 
+	/** The link of a team's managers; its token stands behind the hash sign, too. */
+	public String manager(String token) {
+		return this.base + LinkCookie.OF_TEAM.path() + "#" + token;
+	}
+
 	/** The page that a tablet opens to take a seat. */
 	public String join(String code) {
 		return this.base + "/judge?code=" + code;

@@ -18,11 +18,15 @@ import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
 /**
- * When a roster may change, and by whom: freely until the deadline of its event, with a
- * reason after it, and once the competition runs by the referee, with a reason.
+ * When a roster may change, and by whom: freely until the deadline of its event, also by
+ * those who manage the team; with a reason after it, by the secretary; and once the
+ * competition runs by the referee, with a reason.
  */
 @Component
 class RosterWindow {
+
+	/** The role of whoever acts by the link of a team. */
+	private static final String MANAGER = "manager";
 
 	private final StillOpen stillOpen;
 
@@ -44,11 +48,26 @@ class RosterWindow {
 		if (competition.state() == CompetitionState.RUNNING && actor.role().equals("secretary")) {
 			throw new ConflictException("roster-referees", Sentence.of("rosters.referees"));
 		}
+		if (actor.role().equals(MANAGER)) {
+			refusalOfManagers(competition, deadline).ifPresent((refusal) -> {
+				throw new ConflictException("roster-closed", refusal);
+			});
+		}
 		String given = Required.optional("reason", reason, 500);
 		why.filter((because) -> given.isEmpty()).ifPresent((because) -> {
 			throw new RuleViolationException("roster-reason-missing", "reason", because);
 		});
 		return given;
+	}
+
+	/**
+	 * Why those who manage a team change its roster themselves no longer, and who does;
+	 * empty while they do.
+	 */
+	Optional<Sentence> refusalOfManagers(CompetitionView competition, @Nullable Instant deadline) {
+		return needsReason(competition, deadline)
+			.map((late) -> (competition.state() == CompetitionState.RUNNING) ? Sentence.of("rosters.ask-the-referee")
+					: Sentence.of("rosters.ask-the-secretary"));
 	}
 
 	/** Why a change needs a reason now; empty where it needs none. */

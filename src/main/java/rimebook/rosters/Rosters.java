@@ -1,5 +1,6 @@
 package rimebook.rosters;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -17,10 +18,12 @@ import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
+import rimebook.entries.TeamView;
 import rimebook.shared.Acts;
 import rimebook.shared.Actor;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.shared.FoldedName;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
@@ -111,6 +114,85 @@ public class Rosters {
 		}
 		SkaterView skater = same.orElseGet(() -> this.people.add(draft, actor));
 		return add(entry, skater.id(), role, reason, actor);
+	}
+
+	/**
+	 * Put somebody on a roster as those who manage the team write them down. They learn
+	 * nothing of anybody who is known: nobody is looked for but on this very roster, and
+	 * who was written down twice is made one person by the secretary.
+	 * @throws ConflictException {@code on-the-roster} if somebody of that name is on it,
+	 * and as {@link #add}
+	 */
+	@Transactional
+	public RosterView.Place addApart(EntryId entry, DraftSkater draft, PlaceRole role, Actor actor) {
+		FoldedName name = FoldedName.of(draft.name());
+		admit(entry, "", actor);
+		of(entry).present()
+			.stream()
+			.filter((place) -> FoldedName.of(place.skater().name()).isSameAs(name))
+			.findFirst()
+			.ifPresent((place) -> {
+				throw new ConflictException("on-the-roster", "familyName",
+						Sentence.of("rosters.on-the-roster", place.skater().name()));
+			});
+		return add(entry, this.people.add(draft, actor).id(), role, "", actor);
+	}
+
+	/**
+	 * Mend what is known of somebody on a roster, as far as it is that team's to say.
+	 * @param version of the person as they were seen
+	 * @throws ConflictException {@code skater-shared} if they are on a roster of another
+	 * team, too; and as {@link #add} and {@link Skaters#change}
+	 */
+	@Transactional
+	public SkaterView mend(RosterView.PlaceId id, int version, DraftSkater draft, Actor actor) {
+		return this.people.change(ownTo(id, actor).id(), version, draft, actor);
+	}
+
+	/**
+	 * Note that somebody on a roster agrees that their name is printed, or no longer.
+	 * @param version of the person as they were seen
+	 * @param on the day they agreed, {@code null} where they do not
+	 * @throws ConflictException as {@link #mend}
+	 */
+	@Transactional
+	public SkaterView consent(RosterView.PlaceId id, int version, @Nullable String guardian, @Nullable LocalDate on,
+			Actor actor) {
+		SkaterView skater = ownTo(id, actor);
+		return (on != null) ? this.people.agree(skater.id(), version, guardian, on, actor)
+				: this.people.disagree(skater.id(), version, actor);
+	}
+
+	private SkaterView ownTo(RosterView.PlaceId id, Actor actor) {
+		RosterPlace place = found(id);
+		admit(place.entry(), "", actor);
+		if (!isOwnTo(id)) {
+			throw new ConflictException("skater-shared", Sentence.of("rosters.skater-shared"));
+		}
+		return place.view().skater();
+	}
+
+	/**
+	 * Tell whether what is known of somebody on a roster is that team's alone to say:
+	 * they are on no roster of another team.
+	 */
+	public boolean isOwnTo(RosterView.PlaceId id) {
+		RosterPlace place = found(id);
+		TeamView.Id team = this.entries.entry(place.entry()).team().id();
+		return this.places.entriesOf(place.view().skater().id().value())
+			.stream()
+			.allMatch((entry) -> this.entries.entry(new EntryId(entry)).team().id().equals(team));
+	}
+
+	/**
+	 * Why those who manage the team of an entry change its roster themselves no longer,
+	 * and whom they turn to; empty while they do.
+	 */
+	public Optional<Sentence> refusalOfManagers(EntryId entry) {
+		EventId event = this.entries.entry(entry).event();
+		return this.window.refusalOfManagers(
+				this.competitions.competition(this.competitions.event(event).competition()),
+				this.rules.findById(event.value()).map(EventRules::deadline).orElse(null));
 	}
 
 	private RosterView.Place again(RosterPlace former, PlaceRole role, String why, Actor actor) {

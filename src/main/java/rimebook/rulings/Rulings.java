@@ -180,6 +180,12 @@ public class Rulings {
 		return (ruling != null) ? ruling.answer().shown() : this.releases.isReleased(question.id());
 	}
 
+	/** List every question of a team, ruled on or not, oldest first. */
+	@Transactional(readOnly = true)
+	public List<QuestionView> askedFor(EntryId entry) {
+		return allOf(entry);
+	}
+
 	private List<QuestionView> allOf(EntryId entry) {
 		return views(this.questions.findByEntryOrderByAskedAt(entry.value()));
 	}
