@@ -140,10 +140,10 @@ class OwnRosterController {
 	/**
 	 * Whether the name may be printed, as typed.
 	 *
-	 * @param agreed "yes" where it may
+	 * @param printed "yes" where it may
 	 * @param on year-month-day
 	 */
-	record ConsentForm(@Nullable String agreed, @Nullable String guardian, @Nullable String on) {
+	record ConsentForm(@Nullable String printed, @Nullable String guardian, @Nullable String on) {
 
 		static ConsentForm of(OwnRoster.Person person) {
 			return new ConsentForm(person.consent().isGiven() ? "yes" : "no", person.consent().guardian(),
@@ -151,7 +151,7 @@ class OwnRosterController {
 		}
 
 		boolean isGiven() {
-			return "yes".equals(this.agreed);
+			return "yes".equals(this.printed);
 		}
 
 		void keep(TeamLinks.Pass pass, RosterView.PlaceId place, int version, OwnRoster roster, Actor actor) {
