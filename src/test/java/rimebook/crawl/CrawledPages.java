@@ -71,9 +71,9 @@ final class CrawledPages {
 			.toList();
 	}
 
-	/** The page of a tablet is about its own seat, whatever the address. */
+	/** Pages of a tablet or a team are about their own, whatever the address. */
 	static boolean isOfAPlace(String pattern) {
-		return CrawledPlace.hasVariable(pattern) || pattern.matches("(/api)?/judge/.*");
+		return CrawledPlace.hasVariable(pattern) || pattern.matches("(/api)?/judge/.*|/manager(/.*)?");
 	}
 
 }

@@ -43,6 +43,7 @@ import rimebook.accounts.CommentaryLinks;
 import rimebook.accounts.Role;
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
+import rimebook.accounts.TeamLinks;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 
@@ -110,7 +111,7 @@ class PagesCrawlIntegrationTests {
 		if (!CrawledPages.isOfAPlace(pattern)) {
 			return places.subList(0, 1);
 		}
-		boolean ofTheEvent = pattern.startsWith("/desk/") && !pattern.contains("{segment}");
+		boolean ofTheEvent = pattern.matches("/(desk|manager).*") && !pattern.contains("{segment}");
 		if (WHOLE || !(ofTheEvent || isSlow(pattern))) {
 			return places;
 		}
@@ -201,8 +202,21 @@ class PagesCrawlIntegrationTests {
 		return people;
 	}
 
-	/** Whoever looks at a commentator's page has the link of that competition. */
+	/**
+	 * Whoever looks at a commentator's page has the link of that competition, and whoever
+	 * looks at a team's that of the team.
+	 */
 	private RequestPostProcessor withLink(String pattern, CrawledPlace place, RequestPostProcessor identity) {
+		if (pattern.startsWith("/manager") && !place.ids().get("entry").isEmpty()) {
+			UUID entry = UUID.fromString(place.ids().get("entry").get(0));
+			String token = this.tokens.computeIfAbsent(entry, (absent) -> this.context.getBean(TeamLinks.class)
+				.give(new TeamLinks.GiveLink(UUID.fromString(place.ids().get("competition").get(0)), absent,
+						Instant.now().plusSeconds(3600)), SmallCompetition.SECRETARY));
+			return (request) -> {
+				request.setCookies(new Cookie("rimebook-team", token));
+				return identity.postProcessRequest(request);
+			};
+		}
 		if (!pattern.startsWith("/commentary/")) {
 			return identity;
 		}

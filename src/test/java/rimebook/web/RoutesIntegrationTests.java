@@ -1,5 +1,6 @@
 package rimebook.web;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,6 +31,8 @@ import org.springframework.web.util.pattern.PathPatternParser;
 import rimebook.accounts.Role;
 import rimebook.accounts.SeatCodes;
 import rimebook.accounts.SeatPrincipal;
+import rimebook.accounts.TeamLinks;
+import rimebook.accounts.TeamPrincipal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.anonymous;
@@ -38,7 +41,8 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 /**
- * Every mapped route is asked by everybody: nobody, a seat, and a person of each role.
+ * Every mapped route is asked by everybody: nobody, a seat, a team's link, and a person of
+ * each role.
  * What should happen is written down here a second time, on purpose apart from the table
  * that the doors use. A route that no line here fits fails the test, so that each new
  * page has to say who it is for.
@@ -103,7 +107,9 @@ class RoutesIntegrationTests {
 			new Line("/desk/documents/panel-review/**", "administrator referee", ""),
 			new Line("/desk/documents/**", "administrator referee accountant secretary",
 					"administrator referee accountant secretary"),
-			new Line("/commentary/**", PUBLIC, PUBLIC),
+			new Line("/commentary/**", PUBLIC, PUBLIC), new Line("/manager", PUBLIC, PUBLIC),
+			new Line("/manager/leave", PUBLIC, PUBLIC), new Line("/manager/**", "manager", "manager"),
+			new Line("/desk/managers/**", "administrator secretary", "administrator secretary"),
 			new Line("/desk/commentary/**", "administrator referee", "administrator referee"),
 			new Line("/desk/sheet/**", PERSON, PERSON),
 			new Line("/desk/letters/**", "administrator secretary", "administrator secretary"),
@@ -161,7 +167,8 @@ class RoutesIntegrationTests {
 
 	private static boolean isRefused(Route route, MvcTestResult answer) {
 		int status = answer.getResponse().getStatus();
-		String door = route.path().startsWith("/judge") ? "/judge" : "/sign-in";
+		String door = route.path().startsWith("/judge") ? "/judge"
+				: route.path().startsWith("/manager") ? "/manager" : "/sign-in";
 		return status == 401 || status == 403 || route.isClosed() && status == 404 || (status == 302
 				&& door.equals(answer.getResponse().getRedirectedUrl()) && !route.path().equals(door));
 	}
@@ -189,7 +196,9 @@ class RoutesIntegrationTests {
 	}
 
 	private static List<Asker> askers() {
-		return Stream.concat(Stream.of("nobody"), Stream.of(Role.values()).map(Role::word)).map(Asker::new).toList();
+		return Stream.concat(Stream.of("nobody", "manager"), Stream.of(Role.values()).map(Role::word))
+			.map(Asker::new)
+			.toList();
 	}
 
 	private record Line(String pattern, String readers, String writers) {
@@ -208,6 +217,9 @@ class RoutesIntegrationTests {
 				case "judge" -> authentication(UsernamePasswordAuthenticationToken.authenticated(
 						new SeatPrincipal(new SeatCodes.Grant(new UUID(7, 7), "Judge 3, Adult")), null,
 						List.of(new SimpleGrantedAuthority("ROLE_JUDGE"))));
+				case "manager" -> authentication(UsernamePasswordAuthenticationToken.authenticated(
+						new TeamPrincipal(new TeamLinks.Pass(new UUID(8, 8), new UUID(8, 9), new UUID(1, 2), Instant.MAX)),
+						null, List.of(new SimpleGrantedAuthority(TeamPrincipal.AUTHORITY))));
 				default -> user(this.name).roles(this.name.toUpperCase(Locale.ROOT));
 			};
 		}

@@ -1,0 +1,8 @@
+package rimebook.managers;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class ManagersOnPostgresIntegrationTests extends ManagersIntegrationTests {
+
+}
