@@ -33,12 +33,15 @@ class DemoRunner implements SmartLifecycle {
 
 	private final DemoCommentary commentary;
 
+	private final DemoManager manager;
+
 	private final PanelRunner panel;
 
 	private volatile boolean running;
 
-	DemoRunner(DemoCrew crew, DemoCompetition competition, DemoCommentary commentary, SimulatedPanel panel,
-			DemoSettings settings) {
+	DemoRunner(DemoCrew crew, DemoCompetition competition, DemoCommentary commentary, DemoManager manager,
+			SimulatedPanel panel, DemoSettings settings) {
+		this.manager = manager;
 		this.commentary = commentary;
 		this.crew = crew;
 		this.competition = competition;
@@ -53,6 +56,7 @@ class DemoRunner implements SmartLifecycle {
 		}
 		this.crew.readSlips(this.competition.id());
 		this.commentary.arrive(this.competition.view());
+		this.manager.arrive(this.competition.view());
 		this.running = true;
 	}
 

@@ -21,6 +21,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryView;
 import rimebook.music.MusicDeadlines;
 import rimebook.music.Tones;
+import rimebook.results.ResultPublication;
 import rimebook.rosters.DraftSkater;
 import rimebook.rosters.EventEligibility;
 import rimebook.rosters.PlaceRole;
@@ -253,6 +254,33 @@ class ManagersIntegrationTests {
 		assertThat(manager.open("/manager/name").submit("form.sheet", Map.of("spokenAs", "TEEM wun")).text())
 			.contains("It is kept how your name is said.");
 		assertThat(manager.open("/manager/name").text()).contains("TEEM wun");
+	}
+
+	@Test
+	void aProtestIsHeardWithinItsTimeAndTheTeamSeesWhatBecomesOfIt() {
+		this.day = SmallCompetition.running(this.context, 2, CompetitionFixtures.anEvent("Junior", 3));
+		this.team = this.day.entries().get(0);
+		Visitor manager = manager();
+		String path = "/manager/protests/" + this.day.segment(1);
+		assertThat(manager.open(path).text()).contains("The segment has not begun.");
+		this.day.open(1);
+		this.day.skateRest(1);
+		assertThat(manager.open(path).text()).contains("No result is posted yet");
+		ResultPublication publication = this.context.getBean(ResultPublication.class);
+		publication.post(this.day.segment(1), publication.hold(this.day.segment(1)).orElseThrow().version(), REFEREE);
+		Visitor.Page form = manager.open(path);
+		assertThat(form.document().select("[data-left]")).hasSize(2);
+		assertThat(form.text()).contains("min left");
+		Visitor.Page refused = form.submit("form.sheet", Map.of("category", "CONDUCT", "text", "The light went out."));
+		assertThat(refused.status()).isEqualTo(422);
+		assertThat(refused.document().selectFirst("#text").text()).isEqualTo("The light went out.");
+		assertThat(refused.submit("form.sheet", Map.of("filedBy", "Nell Thaw")).text())
+			.contains("The protest is handed in.", "The light went out.", "waits for the referee");
+		assertThat(form
+			.submit("form.sheet",
+					Map.of("category", "EVALUATION", "text", "Too low.", "filedBy", "Nell Thaw"))
+			.text()).contains("not heard");
+		assertThat(manager.open("/manager").text()).contains("Your times and results", "place");
 	}
 
 	@Test

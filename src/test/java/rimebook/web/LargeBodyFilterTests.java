@@ -22,7 +22,7 @@ class LargeBodyFilterTests {
 		request.setContent(new byte[DoorValve.SMALL + 1]);
 		MockHttpServletResponse response = new MockHttpServletResponse();
 		MockFilterChain chain = new MockFilterChain();
-		new LargeBodyFilter().doFilter(request, response, chain);
+		new LargeBodyFilter((shown) -> false).doFilter(request, response, chain);
 		assertThat(response.getStatus()).isEqualTo(status);
 		assertThat(chain.getRequest() != null).isEqualTo(status == 200);
 	}
