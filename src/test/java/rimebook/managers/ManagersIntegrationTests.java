@@ -22,6 +22,7 @@ import rimebook.entries.EntryView;
 import rimebook.music.MusicDeadlines;
 import rimebook.music.Tones;
 import rimebook.results.ResultPublication;
+import rimebook.results.Standings;
 import rimebook.rosters.DraftSkater;
 import rimebook.rosters.EventEligibility;
 import rimebook.rosters.PlaceRole;
@@ -267,7 +268,7 @@ class ManagersIntegrationTests {
 		this.day.skateRest(1);
 		assertThat(manager.open(path).text()).contains("No result is posted yet");
 		ResultPublication publication = this.context.getBean(ResultPublication.class);
-		publication.post(this.day.segment(1), publication.hold(this.day.segment(1)).orElseThrow().version(), REFEREE);
+		publication.post(this.day.segment(1), this.context.getBean(Standings.class).result(this.day.segment(1)).orElseThrow().version(), REFEREE);
 		Visitor.Page form = manager.open(path);
 		assertThat(form.document().select("[data-left]")).hasSize(2);
 		assertThat(form.text()).contains("min left");
