@@ -18,7 +18,7 @@ class DemoRunnerTests {
 
 	private final DemoCompetition competition = mock();
 
-	private final DemoRunner runner = new DemoRunner(this.crew, this.competition, mock(), mock(),
+	private final DemoRunner runner = new DemoRunner(this.crew, this.competition, mock(), mock(), mock(),
 			new DemoSettings(Duration.ofSeconds(20), true));
 
 	@Test
