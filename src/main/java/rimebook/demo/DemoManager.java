@@ -14,7 +14,9 @@ import rimebook.competition.Competitions;
 import rimebook.managers.TeamsLinks;
 import rimebook.shared.RuleViolationException;
 
-/** The link of an invented team that has something missing, offered at the sign-in page. */
+/**
+ * The link of an invented team that has something missing, offered at the sign-in page.
+ */
 @Component
 @Profile("demo")
 class DemoManager implements OpenHouse {
@@ -28,7 +30,10 @@ class DemoManager implements OpenHouse {
 		this.competitions = competitions;
 	}
 
-	/** Give the first team its link; anew where that of an earlier start is shown no longer. */
+	/**
+	 * Give the first team its link; anew where that of an earlier start is shown no
+	 * longer.
+	 */
 	void arrive(CompetitionView competition) {
 		first(competition.id()).filter((row) -> token(row).isEmpty()).ifPresent((row) -> {
 			try {

@@ -186,7 +186,8 @@ public class PublicTelling {
 		 * A time of the team.
 		 *
 		 * @param what for which it is, as it was published
-		 * @param expected when it is expected now; as published where nothing else is known
+		 * @param expected when it is expected now; as published where nothing else is
+		 * known
 		 */
 		public record Time(String what, Instant at, Instant expected) {
 		}

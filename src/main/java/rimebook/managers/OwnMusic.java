@@ -90,8 +90,8 @@ public class OwnMusic {
 
 	/**
 	 * Hand a file in.
-	 * @throws ConflictException {@code own-team-withdrawn};
-	 * {@code music-late} after the deadline; and as {@link Music#handIn}
+	 * @throws ConflictException {@code own-team-withdrawn}; {@code music-late} after the
+	 * deadline; and as {@link Music#handIn}
 	 */
 	public void handIn(TeamLinks.Pass pass, SegmentId segment, InputStreamSource file, long length, String name,
 			Actor actor) {

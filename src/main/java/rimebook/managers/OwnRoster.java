@@ -26,16 +26,15 @@ import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
 /**
- * The roster of the team of a link, and whom to call about it. Nobody sees a birth date or
- * a membership number here, only that it is known; of people who are known elsewhere
+ * The roster of the team of a link, and whom to call about it. Nobody sees a birth date
+ * or a membership number here, only that it is known; of people who are known elsewhere
  * nothing is told at all.
  */
 @Service
 @Transactional(readOnly = true)
 public class OwnRoster {
 
-	private static final Comparator<Person> BY_PART = Comparator.comparing(Person::role)
-		.thenComparing(Person::number);
+	private static final Comparator<Person> BY_PART = Comparator.comparing(Person::role).thenComparing(Person::number);
 
 	private final OwnTeam own;
 

@@ -116,13 +116,10 @@ public class OwnTeam {
 				add(missing, Sentence.of("managers.missing.consent", undecided), Part.ROSTER, null);
 			}
 		}
-		team.missing()
-			.stream()
-			.filter((one) -> one.key().startsWith("rosters.missing."))
-			.forEach((one) -> {
-				boolean roster = one.key().equals("rosters.missing.roster");
-				add(missing, one, roster ? Part.ROSTER : Part.CONTACTS, roster ? until : null);
-			});
+		team.missing().stream().filter((one) -> one.key().startsWith("rosters.missing.")).forEach((one) -> {
+			boolean roster = one.key().equals("rosters.missing.roster");
+			add(missing, one, roster ? Part.ROSTER : Part.CONTACTS, roster ? until : null);
+		});
 	}
 
 	/** What a rule says of other teams is not told: they are no business of this one. */

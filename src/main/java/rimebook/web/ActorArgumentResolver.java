@@ -30,8 +30,8 @@ import rimebook.shared.Actor;
  */
 class ActorArgumentResolver implements HandlerMethodArgumentResolver {
 
-	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatCodes.Grant.class,
-			TeamLinks.Pass.class, Device.class);
+	private static final List<Class<?>> GIVEN = List.of(Actor.class, SeatCodes.Grant.class, TeamLinks.Pass.class,
+			Device.class);
 
 	@Override
 	public boolean supportsParameter(MethodParameter parameter) {

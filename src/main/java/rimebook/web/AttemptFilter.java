@@ -124,8 +124,7 @@ class AttemptFilter extends OncePerRequestFilter {
 	 */
 	private static boolean isNoGuess(HttpServletRequest request, HttpServletResponse response) {
 		Object shown = request.getAttribute(TeamLinkFilter.SHOWN);
-		return (shown != null) ? Boolean.TRUE.equals(shown)
-				: response.getStatus() < HttpStatus.BAD_REQUEST.value();
+		return (shown != null) ? Boolean.TRUE.equals(shown) : response.getStatus() < HttpStatus.BAD_REQUEST.value();
 	}
 
 	private void remember(HttpServletRequest request) {

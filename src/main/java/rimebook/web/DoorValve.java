@@ -65,8 +65,8 @@ class DoorValve extends ValveBase {
 	private final Places largeOfStrangers = new Places(MOST_LARGE_OF_STRANGERS, Duration.ZERO);
 
 	/**
-	 * Where managers of teams hand music in. Strangers are turned away from there before a
-	 * byte of theirs is read, so they cannot hold a place.
+	 * Where managers of teams hand music in. Strangers are turned away from there before
+	 * a byte of theirs is read, so they cannot hold a place.
 	 */
 	private final Places largeOfTeams = new Places(MOST_LARGE / 2, MOMENT);
 

@@ -12,9 +12,10 @@ import rimebook.pages.LinkCookie;
 import rimebook.wording.Languages;
 
 /**
- * In which language a page is that is made for whoever asks: the desks' are English; those
- * of a team's managers are in the language that was chosen, which the browser keeps, else
- * in the first it asks for that is spoken here. Public pages choose by themselves.
+ * In which language a page is that is made for whoever asks: the desks' are English;
+ * those of a team's managers are in the language that was chosen, which the browser
+ * keeps, else in the first it asks for that is spoken here. Public pages choose by
+ * themselves.
  */
 class HouseLanguages implements LocaleResolver {
 

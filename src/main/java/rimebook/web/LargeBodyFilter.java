@@ -35,7 +35,7 @@ class LargeBodyFilter extends HttpFilter {
 	private static final String MUSIC = "/desk/music/entry/";
 
 	/** Where the managers of a team hand music in; they have no session. */
-	static final String MUSIC_OF_TEAM = "/manager/music/";
+	static final String MUSIC_OF_TEAM = "/manager/music";
 
 	private final transient Predicate<HttpServletRequest> team;
 

@@ -22,7 +22,6 @@ record PathRule(String pattern, boolean open, boolean linked, Set<Role> writers,
 		this(pattern, false, false, writers, readers);
 	}
 
-
 	static PathRule everybody(String pattern) {
 		return new PathRule(pattern, true, false, Set.of(), Set.of());
 	}

@@ -19,6 +19,7 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.authentication.session.NullAuthenticatedSessionStrategy;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.HeaderWriter;
@@ -39,8 +40,7 @@ import rimebook.pages.ContentPolicy;
  * Four doors, one table ({@link PathRules}): programs at {@code /api}, judges' tablets at
  * {@code /judge}, managers of teams at {@code /manager}, people everywhere else. Only
  * these have a session; the others show the token of their seat or team with each
- * request. Public, so that tests of single
- * controllers can import it.
+ * request. Public, so that tests of single controllers can import it.
  */
 @Configuration(proxyBeanMethods = false)
 public class SecurityConfiguration {
@@ -116,9 +116,9 @@ public class SecurityConfiguration {
 	}
 
 	/**
-	 * Managers of teams: whoever shows no good link is sent to the page that says why, and
-	 * opens one. Whoever is signed in as a person in the same browser stays so, and is
-	 * nobody here.
+	 * Managers of teams: whoever shows no good link is sent to the page that says why,
+	 * and opens one. Whoever is signed in as a person in the same browser stays so, and
+	 * is nobody here.
 	 */
 	@Bean
 	@Order(3)
@@ -127,7 +127,10 @@ public class SecurityConfiguration {
 		LoginUrlAuthenticationEntryPoint open = new LoginUrlAuthenticationEntryPoint("/manager");
 		PageRefusal refusal = new PageRefusal(record);
 		return http.securityMatcher("/manager", "/manager/**")
-			.csrf((csrf) -> csrf.csrfTokenRepository(tokens()))
+			.csrf((csrf) -> csrf.csrfTokenRepository(tokens())
+				// Each request brings its link anew, and no form that lies open may grow
+				// too old by that.
+				.sessionAuthenticationStrategy(new NullAuthenticatedSessionStrategy()))
 			.requestCache(AbstractHttpConfigurer::disable)
 			.sessionManagement((session) -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.exceptionHandling((refused) -> refused.authenticationEntryPoint(open).accessDeniedHandler(refusal))

@@ -260,9 +260,10 @@ class ForeignLinksIntegrationTests {
 					PlaceRole.SKATES, true, "", SECRETARY);
 			this.contact = the(Contacts.class)
 				.add(new Contacts.AddContact(entry.id(), ContactView.Kind.COACH, this.mark, "040 1234", ""), SECRETARY);
-			this.music = the(Music.class).handIn(new Music.HandIn(entry.id(), segment(), new ByteArrayResource(
-					Tones.wav(2000, 440 + word.length())), Tones.wav(2000, 440 + word.length()).length,
-					this.mark + ".wav", ""), SECRETARY);
+			this.music = the(Music.class).handIn(
+					new Music.HandIn(entry.id(), segment(), new ByteArrayResource(Tones.wav(2000, 440 + word.length())),
+							Tones.wav(2000, 440 + word.length()).length, this.mark + ".wav", ""),
+					SECRETARY);
 			the(Rulings.class).ask(new Rulings.AskQuestion(entry.id(), null, QuestionView.RulingTopic.PROP,
 					"May " + this.mark + " carry a lamp?", "Somebody"), SECRETARY);
 			the(PlannedElements.class).plan(new PlannedElements.PlanElements(entry.id(), segment(), "TwE2", -1),

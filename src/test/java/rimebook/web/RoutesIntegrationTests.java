@@ -41,11 +41,10 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
 
 /**
- * Every mapped route is asked by everybody: nobody, a seat, a team's link, and a person of
- * each role.
- * What should happen is written down here a second time, on purpose apart from the table
- * that the doors use. A route that no line here fits fails the test, so that each new
- * page has to say who it is for.
+ * Every mapped route is asked by everybody: nobody, a seat, a team's link, and a person
+ * of each role. What should happen is written down here a second time, on purpose apart
+ * from the table that the doors use. A route that no line here fits fails the test, so
+ * that each new page has to say who it is for.
  */
 @SpringBootTest(properties = "spring.datasource.url=jdbc:h2:mem:routes;DB_CLOSE_DELAY=-1")
 @AutoConfigureMockMvc(print = MockMvcPrint.NONE)
@@ -218,7 +217,8 @@ class RoutesIntegrationTests {
 						new SeatPrincipal(new SeatCodes.Grant(new UUID(7, 7), "Judge 3, Adult")), null,
 						List.of(new SimpleGrantedAuthority("ROLE_JUDGE"))));
 				case "manager" -> authentication(UsernamePasswordAuthenticationToken.authenticated(
-						new TeamPrincipal(new TeamLinks.Pass(new UUID(8, 8), new UUID(8, 9), new UUID(1, 2), Instant.MAX)),
+						new TeamPrincipal(
+								new TeamLinks.Pass(new UUID(8, 8), new UUID(8, 9), new UUID(1, 2), Instant.MAX)),
 						null, List.of(new SimpleGrantedAuthority(TeamPrincipal.AUTHORITY))));
 				default -> user(this.name).roles(this.name.toUpperCase(Locale.ROOT));
 			};

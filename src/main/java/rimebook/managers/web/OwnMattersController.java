@@ -94,9 +94,9 @@ class OwnMattersController {
 			@RequestParam(defaultValue = "0") int posting, Actor actor, HttpServletRequest request,
 			HttpServletResponse response, Locale language, Model model) {
 		boolean[] heard = { true };
-		if (Submission.refused(result, () -> heard[0] = this.matters
-			.protest(pass, segment, form.typed(), posting, actor)
-			.state() != ProtestView.State.REFUSED)) {
+		if (Submission.refused(result,
+				() -> heard[0] = this.matters.protest(pass, segment, form.typed(), posting, actor)
+					.state() != ProtestView.State.REFUSED)) {
 			return protestPage(pass, segment, request, response, language, model);
 		}
 		return "redirect:/manager/protests?done=" + (heard[0] ? "filed" : "refused");
@@ -121,8 +121,7 @@ class OwnMattersController {
 	String say(TeamLinks.Pass pass, @ModelAttribute("nameForm") NameForm form, BindingResult result,
 			@RequestParam(defaultValue = "0") int version, Actor actor, HttpServletRequest request,
 			HttpServletResponse response, Locale language, Model model) {
-		if (Submission.refused(result,
-				() -> this.matters.say(pass, version, Given.text(form.spokenAs()), actor))) {
+		if (Submission.refused(result, () -> this.matters.say(pass, version, Given.text(form.spokenAs()), actor))) {
 			return namePage(pass, request, response, language, model);
 		}
 		return "redirect:/manager?done=name";
@@ -141,13 +140,10 @@ class OwnMattersController {
 			@Nullable String askedBy) {
 
 		OwnMatters.Question typed() {
-			SegmentId about = Given.text(this.segment).isEmpty() ? null
-					: Given.read("segment", this.segment, (text) -> new SegmentId(UUID.fromString(text)),
-							Sentence.of("rulings.segment-missing"));
-			return new OwnMatters.Question(about,
-					Given.read("topic", this.topic, QuestionView.RulingTopic::valueOf,
-							Sentence.of("rulings.topic-missing")),
-					Given.text(this.question), Given.text(this.askedBy));
+			SegmentId about = Given.text(this.segment).isEmpty() ? null : Given.read("segment", this.segment,
+					(text) -> new SegmentId(UUID.fromString(text)), Sentence.of("rulings.segment-missing"));
+			return new OwnMatters.Question(about, Given.read("topic", this.topic, QuestionView.RulingTopic::valueOf,
+					Sentence.of("rulings.topic-missing")), Given.text(this.question), Given.text(this.askedBy));
 		}
 
 	}
@@ -156,10 +152,8 @@ class OwnMattersController {
 	record ProtestForm(@Nullable String category, @Nullable String text, @Nullable String filedBy) {
 
 		OwnMatters.Protest typed() {
-			return new OwnMatters.Protest(
-					Given.read("category", this.category, ProtestView.ProtestCategory::valueOf,
-							Sentence.of("protests.category-missing")),
-					Given.text(this.text), Given.text(this.filedBy));
+			return new OwnMatters.Protest(Given.read("category", this.category, ProtestView.ProtestCategory::valueOf,
+					Sentence.of("protests.category-missing")), Given.text(this.text), Given.text(this.filedBy));
 		}
 
 	}

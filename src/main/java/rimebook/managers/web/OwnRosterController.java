@@ -29,8 +29,8 @@ import rimebook.wording.Sentence;
 
 /**
  * The roster in the hands of those who manage the team. A form always carries the version
- * of what its page shows: whoever comes second is shown what is there now beside what they
- * typed, and decides by sending it again.
+ * of what its page shows: whoever comes second is shown what is there now beside what
+ * they typed, and decides by sending it again.
  */
 @Controller
 @RequestMapping("/manager/roster")
@@ -87,8 +87,7 @@ class OwnRosterController {
 				() -> this.roster.become(pass, place, version, PersonForm.part(form.role()), actor))) {
 			return personPage(pass, place, request, response, language, model);
 		}
-		return "redirect:/manager/roster?done="
-				+ (PlaceRole.LEFT.name().equals(form.role()) ? "removed" : "kept");
+		return "redirect:/manager/roster?done=" + (PlaceRole.LEFT.name().equals(form.role()) ? "removed" : "kept");
 	}
 
 	@PostMapping("/{place}/consent")

@@ -65,8 +65,8 @@ class OwnTeamController {
 	}
 
 	@PostMapping
-	String open(@RequestParam(defaultValue = "") String token, HttpServletRequest request,
-			HttpServletResponse response, Locale language, Model model) {
+	String open(@RequestParam(defaultValue = "") String token, HttpServletRequest request, HttpServletResponse response,
+			Locale language, Model model) {
 		String typed = LinkCookie.bare(token);
 		try {
 			TeamLinks.Pass pass = this.links.open(typed);

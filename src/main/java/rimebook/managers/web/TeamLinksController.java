@@ -51,15 +51,15 @@ class TeamLinksController {
 	}
 
 	@GetMapping("/{competition}")
-	String show(@PathVariable CompetitionId competition, @RequestParam(defaultValue = "") String address,
-			Model model) {
+	String show(@PathVariable CompetitionId competition, @RequestParam(defaultValue = "") String address, Model model) {
 		CompetitionView view = this.competitions.competition(competition);
 		HouseAddress house = this.addresses.chosen(address);
 		List<LinkRow> rows = this.links.of(competition).stream().map((row) -> LinkRow.of(row, house)).toList();
 		model.addAttribute("competition", view);
 		model.addAttribute("zone", view.zone());
 		model.addAttribute("rows", rows);
-		model.addAttribute("without", rows.stream().filter((row) -> row.row().entry().isEntered() && !row.isGood()).count());
+		model.addAttribute("without",
+				rows.stream().filter((row) -> row.row().entry().isEntered() && !row.isGood()).count());
 		model.addAttribute("shown", rows.stream().filter((row) -> row.address() != null).toList());
 		model.addAttribute("house", house);
 		model.addAttribute("local", house.isLocal());
@@ -71,8 +71,7 @@ class TeamLinksController {
 	/** A link for every team that has none. */
 	@PostMapping("/{competition}")
 	String giveRest(@PathVariable CompetitionId competition, Actor actor, RedirectAttributes redirect) {
-		Notice.give(redirect, "managers.links.given-rest",
-				Integer.toString(this.links.giveRest(competition, actor)));
+		Notice.give(redirect, "managers.links.given-rest", Integer.toString(this.links.giveRest(competition, actor)));
 		return to(competition);
 	}
 
