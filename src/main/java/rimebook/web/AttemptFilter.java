@@ -20,6 +20,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import rimebook.accounts.CodeGuessing;
 import rimebook.accounts.DoorRecord;
 import rimebook.accounts.SignInName;
+import rimebook.pages.LinkCookie;
 import rimebook.pages.Network;
 import rimebook.web.AttemptLimits.Attempt;
 import rimebook.wording.Sentence;
@@ -75,7 +76,7 @@ class AttemptFilter extends OncePerRequestFilter {
 	@Override
 	protected boolean shouldNotFilter(HttpServletRequest request) {
 		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request))
-				&& !isTeams(RoutedPath.of(request));
+				&& !isGuessAtTeams(request);
 	}
 
 	/**
@@ -85,9 +86,11 @@ class AttemptFilter extends OncePerRequestFilter {
 		return isAt(COMMENTARY, path);
 	}
 
-	/** As there. */
-	private static boolean isTeams(String path) {
-		return isAt(MANAGER, path);
+	/** There, too, where one is shown or sent. */
+	private static boolean isGuessAtTeams(HttpServletRequest request) {
+		String path = RoutedPath.of(request);
+		boolean sent = path.equals(MANAGER) && "POST".equals(request.getMethod());
+		return sent || isAt(MANAGER, path) && LinkCookie.OF_TEAM.read(request).isPresent();
 	}
 
 	private static boolean isAt(String place, String path) {
@@ -162,7 +165,7 @@ class AttemptFilter extends OncePerRequestFilter {
 		if (isCommentary(path)) {
 			return List.of(Attempt.perMinute("commentary " + network, SEAT_PER_MINUTE));
 		}
-		if (isTeams(path)) {
+		if (isGuessAtTeams(request)) {
 			return List.of(Attempt.perMinute("team " + network, SEAT_PER_MINUTE));
 		}
 		if (SEAT_PATHS.contains(path)) {

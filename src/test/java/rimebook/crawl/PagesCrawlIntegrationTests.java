@@ -142,7 +142,7 @@ class PagesCrawlIntegrationTests {
 					List<String> asked = (WHOLE || everybody) ? List.copyOf(askers.keySet())
 							: isSlow(pattern) ? doors.reader() : doors.openOrOneShut(askers.keySet());
 					asked.forEach((who) -> doors.note(who, look(pattern, address, who,
-							withLink(pattern, place, Objects.requireNonNull(askers.get(who))), place.name())));
+							withLink(pattern, place, who, Objects.requireNonNull(askers.get(who))), place.name())));
 				}
 			}
 		}
@@ -204,15 +204,15 @@ class PagesCrawlIntegrationTests {
 
 	/**
 	 * Whoever looks at a commentator's page has the link of that competition, and whoever
-	 * looks at a team's that of the team.
+	 * looks at a team's without being anybody else has that of the team.
 	 */
-	private RequestPostProcessor withLink(String pattern, CrawledPlace place, RequestPostProcessor identity) {
-		if (pattern.startsWith("/manager") && !place.ids().get("entry").isEmpty()) {
+	private RequestPostProcessor withLink(String pattern, CrawledPlace place, String who,
+			RequestPostProcessor identity) {
+		if (who.equals(NOBODY) && pattern.startsWith("/manager") && !place.ids().get("entry").isEmpty()) {
 			UUID entry = UUID.fromString(place.ids().get("entry").get(0));
-			String token = this.tokens.computeIfAbsent(entry,
-					(absent) -> this.context.getBean(TeamLinks.class)
-						.give(new TeamLinks.GiveLink(UUID.fromString(place.ids().get("competition").get(0)), absent,
-								Instant.now().plusSeconds(3600)), SmallCompetition.SECRETARY));
+			String token = this.tokens.computeIfAbsent(entry, (absent) -> this.context.getBean(TeamLinks.class)
+				.give(new TeamLinks.GiveLink(UUID.fromString(place.ids().get("competition").get(0)), absent,
+						Instant.now().plusSeconds(3600)), SmallCompetition.SECRETARY));
 			return (request) -> {
 				request.setCookies(new Cookie("rimebook-team", token));
 				return identity.postProcessRequest(request);
