@@ -64,6 +64,8 @@ class ForeignLinksIntegrationTests {
 
 	private static final List<String> OPEN = List.of("/manager", "/manager/leave");
 
+	private static final Route OPENING = new Route(RequestMethod.POST, "/manager");
+
 	@Autowired
 	private MockMvcTester mvc;
 
@@ -98,6 +100,9 @@ class ForeignLinksIntegrationTests {
 		String token = link(this.own);
 		String before = this.other.everything();
 		for (Route route : routes()) {
+			if (route.equals(OPENING)) {
+				continue;
+			}
 			MvcTestResult answer = ask(route, this.own.ids(), token, this.own);
 			assertThat(answer.getResponse().getStatus()).as(route.toString())
 				.matches((status) -> status < 400 || status == 422 || status == 409, "is answered");
@@ -214,7 +219,6 @@ class ForeignLinksIntegrationTests {
 					.getMethods()
 					.forEach((method) -> routes.add(new Route(method, path))))));
 		assertThat(routes).hasSizeGreaterThan(20);
-		// Whoever leaves comes last, and links are shown before.
 		return routes.stream().filter((route) -> !route.path().equals("/manager/leave")).toList();
 	}
 

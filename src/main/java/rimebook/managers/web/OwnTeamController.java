@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -80,9 +81,10 @@ class OwnTeamController {
 
 	/** This device forgets the link; whoever has it can open it again. */
 	@PostMapping("/leave")
-	String leave(HttpServletRequest request, HttpServletResponse response) {
+	void leave(HttpServletRequest request, HttpServletResponse response) {
 		LinkCookie.OF_TEAM.take(request, response);
-		return "redirect:/manager";
+		response.setStatus(HttpStatus.SEE_OTHER.value());
+		response.setHeader(HttpHeaders.LOCATION, request.getContextPath() + LinkCookie.OF_TEAM.path());
 	}
 
 	private String refuse(LinkStanding standing, HttpServletRequest request, HttpServletResponse response,
