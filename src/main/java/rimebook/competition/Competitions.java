@@ -229,7 +229,9 @@ public class Competitions {
 		return this.events.findByCompetitionIdOrderByPosition(id.value()).stream().map(Event::view).toList();
 	}
 
-	/** The events of these competitions with one question, each competition's in order. */
+	/**
+	 * The events of these competitions with one question, each competition's in order.
+	 */
 	public Map<CompetitionId, List<EventView>> events(Collection<CompetitionId> ids) {
 		return this.events.findByCompetitionIdInOrderByPosition(ids.stream().map(CompetitionId::value).toList())
 			.stream()

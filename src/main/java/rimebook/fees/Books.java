@@ -36,16 +36,17 @@ record Books(RulesView rules, Map<EventId, EventView> events, List<EntryView> en
 
 	private Facts facts(EntryView entry) {
 		EntryView.Withdrawal withdrawal = entry.withdrawal();
-		return new Facts(entry.acceptance().enteredAt(), entry.isLate(),
-				(withdrawal != null) ? withdrawal.at() : null, this.skaters.getOrDefault(entry.id(), 0),
-				event(entry).isCancelled());
+		return new Facts(entry.acceptance().enteredAt(), entry.isLate(), (withdrawal != null) ? withdrawal.at() : null,
+				this.skaters.getOrDefault(entry.id(), 0), event(entry).isCancelled());
 	}
 
 	EventView event(EntryView entry) {
 		return Objects.requireNonNull(this.events.get(entry.event()));
 	}
 
-	/** What the ledger says of a team: how much it owes, or how much of that is waived. */
+	/**
+	 * What the ledger says of a team: how much it owes, or how much of that is waived.
+	 */
 	Money sum(BookingKind kind, EntryId entry) {
 		return this.rows.stream()
 			.filter((row) -> row.is(kind, entry))

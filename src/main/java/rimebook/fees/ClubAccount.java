@@ -15,8 +15,7 @@ import rimebook.fees.reckoning.Reckoning;
  * @param rows of the ledger, in the order in which they were written
  * @param version give it back with a booking, so that nobody books what another did
  */
-public record ClubAccount(ClubView club, List<TeamFees> teams, List<LedgerRowView> rows, Balance balance,
-		int version) {
+public record ClubAccount(ClubView club, List<TeamFees> teams, List<LedgerRowView> rows, Balance balance, int version) {
 
 	public ClubAccount {
 		teams = List.copyOf(teams);

@@ -77,11 +77,8 @@ public class Fees {
 
 	private static ClubAccount account(Books books, ClubView club) {
 		Set<UUID> reversed = books.reversed();
-		return new ClubAccount(club,
-				books.entries(club.id()).stream().map((entry) -> team(books, entry)).toList(), books.rows(club.id())
-					.stream()
-					.map((row) -> row.view(reversed.contains(row.getId())))
-					.toList(),
+		return new ClubAccount(club, books.entries(club.id()).stream().map((entry) -> team(books, entry)).toList(),
+				books.rows(club.id()).stream().map((row) -> row.view(reversed.contains(row.getId()))).toList(),
 				books.balance(club.id()), books.last(club.id()));
 	}
 

@@ -103,7 +103,8 @@ class LedgerRow extends AppendedRow {
 	}
 
 	/**
-	 * @param reversed whether a further row takes it back */
+	 * @param reversed whether a further row takes it back
+	 */
 	LedgerRowView view(boolean reversed) {
 		return new LedgerRowView(new LedgerRowView.Id(getId()), whose().competition(), club(), whose().entry(),
 				this.number, this.kind, amount(), this.why,

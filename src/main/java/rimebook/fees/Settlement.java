@@ -56,8 +56,7 @@ class Settlement {
 	private void write(CompetitionId competition, EntryView entry, Reckoning reckoning, Money more, int number,
 			String event, Actor actor) {
 		LedgerRow.Whose whose = new LedgerRow.Whose(competition, entry.team().club().id(), entry.id());
-		this.books.write(
-				new LedgerRow.Draft(whose, BookingKind.OWED, more, reckoning.spoken().english(), null), number,
+		this.books.write(new LedgerRow.Draft(whose, BookingKind.OWED, more, reckoning.spoken().english(), null), number,
 				"%s, %s: %s more, %s in all".formatted(entry.team().name(), event, more, reckoning.due()), null, actor);
 	}
 

@@ -62,7 +62,8 @@ class LetterDrafts {
 		Map<EventId, EventView> events = events(id);
 		List<EntryView> teams = teams(kind, events);
 		Map<EntryId, Addressees.Addressee> to = to(teams);
-		Map<TeamView.Id, Locale> languages = this.languages.of(teams.stream().map((entry) -> entry.team().id()).toList());
+		Map<TeamView.Id, Locale> languages = this.languages
+			.of(teams.stream().map((entry) -> entry.team().id()).toList());
 		return teams.stream()
 			.map((entry) -> new Recipient(entry, event(events, entry),
 					to.getOrDefault(entry.id(), Addressees.Addressee.NOBODY),
@@ -122,22 +123,17 @@ class LetterDrafts {
 			Actor actor) {
 		Figures figures = new Figures(to.language());
 		String club = to.entry().team().club().name();
-		return Map.of("recipient", to.to().name().isEmpty() ? club : to.to().name(), "team",
-				to.entry().team().name(), "club", club, "event", to.event().name(), "competition", competition.name(),
-				"place", competition.facts().place(), "days",
+		return Map.of("recipient", to.to().name().isEmpty() ? club : to.to().name(), "team", to.entry().team().name(),
+				"club", club, "event", to.event().name(), "competition", competition.name(), "place",
+				competition.facts().place(), "days",
 				figures.days(competition.facts().firstDay(), competition.facts().lastDay()), "segments",
 				segments(to.event(), to.language()), "sender", actor.name(), Placeholders.FACTS,
 				lines.stream().map((line) -> "- " + line.in(to.language())).collect(Collectors.joining("\n")));
 	}
 
 	private static String segments(EventView event, Locale language) {
-		return Sentence
-			.of("letters.enumerated",
-					event.segments()
-						.stream()
-						.filter((segment) -> !segment.isCancelled())
-						.map(SegmentView::name)
-						.toList())
+		return Sentence.of("letters.enumerated",
+				event.segments().stream().filter((segment) -> !segment.isCancelled()).map(SegmentView::name).toList())
 			.in(language);
 	}
 

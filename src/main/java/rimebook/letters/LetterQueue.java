@@ -57,7 +57,9 @@ class LetterQueue {
 		return next;
 	}
 
-	/** Note that the server took it, also where it was given up for doubtful meanwhile. */
+	/**
+	 * Note that the server took it, also where it was given up for doubtful meanwhile.
+	 */
 	void sent(Claimed letter, Instant now) {
 		settle(letter, LetterState.SENT, "", now);
 	}

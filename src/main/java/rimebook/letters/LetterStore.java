@@ -105,8 +105,8 @@ class LetterStore {
 	private static SendingView sending(ResultSet row) throws SQLException {
 		String state = row.getString("state");
 		return new SendingView(row.getObject("id", UUID.class),
-				new CompetitionId(row.getObject("competition_id", UUID.class)), LetterKind.valueOf(row.getString("kind")),
-				SendingView.Way.valueOf(row.getString("way")),
+				new CompetitionId(row.getObject("competition_id", UUID.class)),
+				LetterKind.valueOf(row.getString("kind")), SendingView.Way.valueOf(row.getString("way")),
 				new SendingView.Made(row.getInt("letters"), row.getString("made_by"), instant(row, "made_at")),
 				(state != null) ? Map.of(LetterState.valueOf(state), row.getInt("so_many")) : Map.of());
 	}
@@ -128,8 +128,8 @@ class LetterStore {
 	 * @return whether it waited still
 	 */
 	boolean cancel(UUID id, Instant now) {
-		return this.database
-			.sql("update letter set state = 'CANCELLED', due_at = null, settled_at = ? where id = ? and state = 'WAITING'")
+		return this.database.sql(
+				"update letter set state = 'CANCELLED', due_at = null, settled_at = ? where id = ? and state = 'WAITING'")
 			.params(utc(now), id)
 			.update() == 1;
 	}
@@ -151,9 +151,12 @@ class LetterStore {
 
 	/** Delete names, addresses and texts; what waits does not go any more. */
 	int empty(CompetitionId competition, Instant now) {
-		this.database.sql("""
-				update letter set state = 'CANCELLED', due_at = null, settled_at = ? where state = 'WAITING' and\s"""
-				+ OF_COMPETITION).params(utc(now), competition.value()).update();
+		this.database
+			.sql("""
+					update letter set state = 'CANCELLED', due_at = null, settled_at = ? where state = 'WAITING' and\s"""
+					+ OF_COMPETITION)
+			.params(utc(now), competition.value())
+			.update();
 		return this.database.sql("""
 				update letter set recipient = '', address = '', subject = '', body = '', trouble = '', emptied_at = ?
 				where emptied_at is null and\s""" + OF_COMPETITION).params(utc(now), competition.value()).update();

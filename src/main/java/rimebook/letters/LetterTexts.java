@@ -133,8 +133,8 @@ public class LetterTexts {
 	private static void check(String field, String text) {
 		List<String> unknown = Placeholders.unknown(text);
 		if (!unknown.isEmpty()) {
-			throw RuleViolationException.ofField("letter-placeholder", field, Sentence
-				.of("letters.unknown-placeholder", unknown.get(0), String.join(", ", Placeholders.KNOWN)));
+			throw RuleViolationException.ofField("letter-placeholder", field,
+					Sentence.of("letters.unknown-placeholder", unknown.get(0), String.join(", ", Placeholders.KNOWN)));
 		}
 	}
 
@@ -163,10 +163,8 @@ public class LetterTexts {
 
 	private Version house(Key key) {
 		String name = "letters.text." + key.kind().key();
-		return new Version(0,
-				new Draft.Content(this.messages.getMessage(name + ".subject", null, key.language()),
-						this.messages.getMessage(name + ".body", null, key.language())),
-				true, "", null);
+		return new Version(0, new Draft.Content(this.messages.getMessage(name + ".subject", null, key.language()),
+				this.messages.getMessage(name + ".body", null, key.language())), true, "", null);
 	}
 
 	/** Which text. */

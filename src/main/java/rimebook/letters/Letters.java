@@ -131,8 +131,8 @@ public class Letters {
 		SendingView sending = new SendingView(this.acts.nextId(), order.competition(), order.kind(), way,
 				new SendingView.Made(letters.size(), actor.name(), this.acts.now()), Map.of());
 		this.store.add(sending);
-		letters.forEach((letter) -> this.store.add(this.acts.nextId(), sending, new LetterStore.Written(
-				letter.entry().id(), letter.to(), letter.language(), letter.content(), null)));
+		letters.forEach((letter) -> this.store.add(this.acts.nextId(), sending,
+				new LetterStore.Written(letter.entry().id(), letter.to(), letter.language(), letter.content(), null)));
 		this.acts.publish(AuditedChange
 			.of(actor, "letters", order.competition(),
 					(way == SendingView.Way.MAIL) ? "letters.mailed" : "letters.printed")

@@ -90,7 +90,9 @@ final class FolderStore implements MusicStore {
 		return false;
 	}
 
-	/** The note comes first: whatever happens in between, the file goes, here and there. */
+	/**
+	 * The note comes first: whatever happens in between, the file goes, here and there.
+	 */
 	@Override
 	public void delete(String digest) {
 		try {
@@ -105,8 +107,8 @@ final class FolderStore implements MusicStore {
 	}
 
 	/**
-	 * Where no file at all is known the database is new, or is not the one of this folder,
-	 * so only what never became whole goes.
+	 * Where no file at all is known the database is new, or is not the one of this
+	 * folder, so only what never became whole goes.
 	 */
 	@Override
 	public int tidy(Set<String> known) throws IOException {

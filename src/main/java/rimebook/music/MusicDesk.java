@@ -88,8 +88,7 @@ public class MusicDesk {
 			.filter(EntryView::isEntered)
 			.collect(Collectors.groupingBy(EntryView::event));
 		Map<SegmentId, List<MusicView>> known = this.music
-			.ofSegments(
-					events.stream().flatMap((event) -> event.segments().stream()).map(SegmentView::id).toList())
+			.ofSegments(events.stream().flatMap((event) -> event.segments().stream()).map(SegmentView::id).toList())
 			.stream()
 			.collect(Collectors.groupingBy(MusicView::segment));
 		Map<SegmentId, Count> counts = new HashMap<>();

@@ -42,8 +42,8 @@ public record KeptRoster(EntryId entry, List<Place> places) {
 
 	private static final Pattern ENTRY = Pattern.compile("entry ([0-9a-f-]{36})");
 
-	private static final Pattern PLACE = Pattern.compile(
-			"place ([1-9][0-9]{0,5}) (skates|alternate|left) ([0-9a-f-]{36})(?: instead-of ([1-9][0-9]{0,5}))?");
+	private static final Pattern PLACE = Pattern
+		.compile("place ([1-9][0-9]{0,5}) (skates|alternate|left) ([0-9a-f-]{36})(?: instead-of ([1-9][0-9]{0,5}))?");
 
 	public KeptRoster {
 		places = places.stream().sorted(Comparator.comparing(Place::number)).toList();
@@ -54,10 +54,11 @@ public record KeptRoster(EntryId entry, List<Place> places) {
 	}
 
 	static KeptRoster of(RosterView roster) {
-		return new KeptRoster(roster.entry(), roster.places()
-			.stream()
-			.map((place) -> new Place(place.number(), place.role(), place.skater().id(), place.insteadOf()))
-			.toList());
+		return new KeptRoster(roster.entry(),
+				roster.places()
+					.stream()
+					.map((place) -> new Place(place.number(), place.role(), place.skater().id(), place.insteadOf()))
+					.toList());
 	}
 
 	/**

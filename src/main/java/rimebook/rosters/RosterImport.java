@@ -165,18 +165,18 @@ public class RosterImport {
 	/** Others may have acted since all rows were looked over. */
 	private void checkStillSo(CompetitionView competition, List<RosterRow> some) {
 		Set<EventId> events = some.stream().map((row) -> row.asked().entry().event()).collect(Collectors.toSet());
-		events.forEach((event) -> shut(competition, this.competitions.event(event), this.rules.of(event))
-			.ifPresent((why) -> {
-				throw new ConflictException("rosters-shut", why);
-			}));
+		events.forEach(
+				(event) -> shut(competition, this.competitions.event(event), this.rules.of(event)).ifPresent((why) -> {
+					throw new ConflictException("rosters-shut", why);
+				}));
 		Set<EntryId> entered = this.entries.ofEvents(events)
 			.stream()
 			.filter(EntryView::isEntered)
 			.map(EntryView::id)
 			.collect(Collectors.toSet());
 		some.stream().filter((row) -> !entered.contains(row.asked().entry().id())).findFirst().ifPresent((row) -> {
-			throw new ConflictException("rosters-changed", Sentence.of("rosters.import.withdrawn-meanwhile", row.line(),
-					row.asked().entry().team().name()));
+			throw new ConflictException("rosters-changed",
+					Sentence.of("rosters.import.withdrawn-meanwhile", row.line(), row.asked().entry().team().name()));
 		});
 	}
 

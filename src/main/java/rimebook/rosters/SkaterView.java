@@ -25,7 +25,6 @@ public record SkaterView(Id id, Facts facts, Consent consent, boolean isErased, 
 		return !this.isErased && this.mergedInto == null;
 	}
 
-
 	/** Given and family name; empty once deleted. */
 	public String name() {
 		return (this.facts.givenName() + " " + this.facts.familyName()).strip();

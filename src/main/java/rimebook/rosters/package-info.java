@@ -7,8 +7,8 @@
  * Nothing here lets the record say what can be said of a person later: lines name people
  * by their identity and attest what is stored by {@link rimebook.rosters.Commitment}.
  */
-@ApplicationModule(
-		allowedDependencies = { "accounts", "entries", "competition", "letters", "pages", "shared", "tables", "wording" })
+@ApplicationModule(allowedDependencies = { "accounts", "entries", "competition", "letters", "pages", "shared", "tables",
+		"wording" })
 @NullMarked
 package rimebook.rosters;
 

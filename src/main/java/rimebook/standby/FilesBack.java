@@ -57,7 +57,9 @@ class FilesBack implements SmartLifecycle {
 		}
 	}
 
-	/** A place that cannot be read, such as a stick that was pulled out, may come back. */
+	/**
+	 * A place that cannot be read, such as a stick that was pulled out, may come back.
+	 */
 	private void look(Path place) {
 		boolean before = this.coming > 0;
 		try {

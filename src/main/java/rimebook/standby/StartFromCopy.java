@@ -106,8 +106,8 @@ record StartFromCopy(CopyFolder folder, DatabaseFile database, boolean inPlace, 
 	}
 
 	/**
-	 * Nothing is ever deleted: it may hold what no copy has. Its music goes first, so that
-	 * none is left beside a database that knows nothing of it.
+	 * Nothing is ever deleted: it may hold what no copy has. Its music goes first, so
+	 * that none is left beside a database that knows nothing of it.
 	 */
 	private void putAside() throws IOException {
 		if (Files.exists(this.database.path())) {

@@ -7,8 +7,8 @@
  * ({@code rimebook-TIME.zip}, H2's own online backup, and beside each a note
  * {@code rimebook-TIME.txt} without which it is not taken for whole), the lines of the
  * record since the newest ({@code rimebook-TIME.since.jsonl}), and the last sign of life
- * ({@code rimebook-alive.txt}), which is also the record's head kept elsewhere. The folder
- * {@code music} holds the files that lie beside the database.
+ * ({@code rimebook-alive.txt}), which is also the record's head kept elsewhere. The
+ * folder {@code music} holds the files that lie beside the database.
  */
 @ApplicationModule(allowedDependencies = { "audit", "live", "performances", "pages", "shared", "wording" })
 @NullMarked

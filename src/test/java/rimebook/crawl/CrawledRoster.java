@@ -106,8 +106,7 @@ final class CrawledRoster {
 
 	/** With who turned out to be that person. */
 	private static Stream<SkaterView.Id> people(ApplicationContext context, SkaterView skater) {
-		return Stream.concat(Stream.of(skater),
-				context.getBean(SamePerson.class).alsoWrittenDown(skater.id()).stream())
+		return Stream.concat(Stream.of(skater), context.getBean(SamePerson.class).alsoWrittenDown(skater.id()).stream())
 			.map(SkaterView::id);
 	}
 

@@ -184,22 +184,21 @@ class FeesIntegrationTests {
 
 	@Test
 	void whatCannotBeIsRefusedAndNothingIsWritten() {
-		refused("fees-not-set", () -> this.ledger.pay(new Ledger.Book(this.competition, this.club, 0, euro(1), "cash"),
-				SECRETARY));
+		refused("fees-not-set",
+				() -> this.ledger.pay(new Ledger.Book(this.competition, this.club, 0, euro(1), "cash"), SECRETARY));
 		set(null, 0, terms(200_00, null, null));
 		int rows = account().rows().size();
 		refused("field-out-of-range", () -> order(0, "cash"));
 		refused("field-missing", () -> order(1, " "));
 		refused("field-too-long", () -> order(1, "x".repeat(501)));
 		refused("refund-too-large", () -> this.ledger.refund(order(1, "Why not."), SECRETARY));
-		refused("waiver-too-large",
-				() -> this.ledger.waive(order(200_01, "Why not."), this.entry.id(), SECRETARY));
-		refused("entry-not-found", () -> this.ledger.waive(order(1, "Another club's."),
-				this.small.entries().get(1).id(), SECRETARY));
+		refused("waiver-too-large", () -> this.ledger.waive(order(200_01, "Why not."), this.entry.id(), SECRETARY));
+		refused("entry-not-found",
+				() -> this.ledger.waive(order(1, "Another club's."), this.small.entries().get(1).id(), SECRETARY));
 		refused("stale-version", () -> this.ledger
 			.pay(new Ledger.Book(this.competition, this.club, rows - 1, euro(1), "cash"), SECRETARY));
-		refused("club-not-found", () -> this.ledger.pay(
-				new Ledger.Book(this.competition, new ClubView.Id(UUID.randomUUID()), 0, euro(1), "cash"), SECRETARY));
+		refused("club-not-found", () -> this.ledger
+			.pay(new Ledger.Book(this.competition, new ClubView.Id(UUID.randomUUID()), 0, euro(1), "cash"), SECRETARY));
 		assertThat(account().rows()).hasSize(rows);
 		assertThat(this.small.competition().state()).isEqualTo(CompetitionState.ENTRIES_OPEN);
 	}
@@ -275,8 +274,7 @@ class FeesIntegrationTests {
 				new Terms.Charges(euro(team), (skater != null) ? euro(skater) : null,
 						(late != null) ? euro(late) : null),
 				null, new Terms.Withdrawal(
-						Until.at(LocalDate.of(2199, 1, 1).atStartOfDay(), ZoneId.of("Europe/Helsinki")), 0,
-						null));
+						Until.at(LocalDate.of(2199, 1, 1).atStartOfDay(), ZoneId.of("Europe/Helsinki")), 0, null));
 	}
 
 	private Ledger.Book order(long cents, String why) {

@@ -82,8 +82,7 @@ abstract class LettersDay {
 	void aDayAndAServer() {
 		this.mail.start();
 		this.database.sql("delete from letter_language").update();
-		this.database
-			.sql("update letter set state = 'CANCELLED', due_at = null where state in ('WAITING', 'SENDING')")
+		this.database.sql("update letter set state = 'CANCELLED', due_at = null where state in ('WAITING', 'SENDING')")
 			.update();
 		this.day = SmallCompetition.running(this.context, 3, 3);
 		this.competition = this.day.competition().id();
@@ -113,10 +112,8 @@ abstract class LettersDay {
 	}
 
 	Letters.Preview preview(SmallCompetition of, LetterKind kind) {
-		return this.letters.preview(
-				new Letters.Order(of.competition().id(), kind,
-						of.entries().stream().map(EntryView::id).collect(Collectors.toSet())),
-				SECRETARY);
+		return this.letters.preview(new Letters.Order(of.competition().id(), kind,
+				of.entries().stream().map(EntryView::id).collect(Collectors.toSet())), SECRETARY);
 	}
 
 	Letters.Order order(LetterKind kind) {

@@ -55,8 +55,7 @@ class LettersIntegrationTests extends LettersDay {
 		refused("letters-no-server", () -> this.letters.mail(order, seen, SECRETARY));
 		UUID sending = this.letters.print(order, seen, SECRETARY);
 		assertThat(this.sent.sending(sending).states()).isEqualTo(Map.of(LetterState.PRINTED, 3));
-		assertThat(new String(this.letters.sheets(sending), 0, 5, StandardCharsets.US_ASCII))
-			.isEqualTo("%PDF-");
+		assertThat(new String(this.letters.sheets(sending), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
 		assertThat(round(Duration.ZERO)).isZero();
 	}
 
@@ -64,7 +63,8 @@ class LettersIntegrationTests extends LettersDay {
 	void aTextIsChangedVersionByVersionAndTakenBack() {
 		LetterTexts.Key key = new LetterTexts.Key(this.competition, LetterKind.LINK, Locale.FRENCH);
 		Draft.Content house = this.texts.of(key).content();
-		refused("letter-placeholder", () -> this.texts.change(key, 0, new Draft.Content("[team]", "[tema]"), SECRETARY));
+		refused("letter-placeholder",
+				() -> this.texts.change(key, 0, new Draft.Content("[team]", "[tema]"), SECRETARY));
 		refused("letter-placeholder",
 				() -> this.texts.change(key, 0, new Draft.Content("[facts]", "[team]"), SECRETARY));
 		refused("field-not-text", () -> this.texts.change(key, 0, new Draft.Content("a\nb", "[team]"), SECRETARY));
@@ -145,8 +145,8 @@ class LettersIntegrationTests extends LettersDay {
 			assertThat(letter.to()).isEqualTo(Addressees.Addressee.NOBODY);
 			assertThat(letter.content()).isEqualTo(Draft.Content.EMPTY);
 		});
-		assertThat(this.texts
-			.versions(new LetterTexts.Key(this.competition, LetterKind.CONFIRMATION, Locale.ENGLISH))).hasSize(1);
+		assertThat(this.texts.versions(new LetterTexts.Key(this.competition, LetterKind.CONFIRMATION, Locale.ENGLISH)))
+			.hasSize(1);
 		assertThat(lines("letters.deleted")).hasSize(1);
 		assertThat(this.sent.empty(this.competition, SECRETARY).isSomething()).isFalse();
 	}

@@ -28,8 +28,7 @@ class PlaceholdersTests {
 
 	@Test
 	void paragraphsAreWhatLiesBetweenBlankLines() {
-		assertThat(new Draft.Content("", "Dear,\n\none\ntwo\n  \n\nthree\n").paragraphs())
-			.extracting(Object::toString)
+		assertThat(new Draft.Content("", "Dear,\n\none\ntwo\n  \n\nthree\n").paragraphs()).extracting(Object::toString)
 			.containsExactly("[Dear,]", "[one, two]", "[three]");
 	}
 

@@ -326,8 +326,7 @@ class MusicIntegrationTests {
 		personal.delete(competition);
 		assertThat(this.music.of(this.team).get(0).versions()).singleElement()
 			.satisfies((version) -> assertThat(version.here()).isFalse());
-		assertThat(this.database
-			.sql("select actor from record_line where subject_id = ? and action = 'music.deleted'")
+		assertThat(this.database.sql("select actor from record_line where subject_id = ? and action = 'music.deleted'")
 			.param(competition.toString())
 			.query(String.class)
 			.list()).containsExactly(Actor.system().name());

@@ -79,8 +79,9 @@ class RosterPagesIntegrationTests {
 		String births = "/desk/rosters/files/" + this.competition + "/with-birth-dates.pdf";
 		HttpResponse<byte[]> all = this.secretary.bytes(plain);
 		assertThat(PaperStandards.faults(all.body())).isEmpty();
-		assertThat(text(all)).contains("Aila " + this.family, "Bo " + this.family, "Cela " + this.family,
-				"instead of place 1", "left the roster")
+		assertThat(text(all))
+			.contains("Aila " + this.family, "Bo " + this.family, "Cela " + this.family, "instead of place 1",
+					"left the roster")
 			.doesNotContain("2012", "MN-77");
 		String one = text(this.secretary.bytes(births + "?entry=" + this.entry.id()));
 		assertThat(one).contains("Aila " + this.family, "2012-02-29", "MN-77").doesNotContain("Cela");
@@ -113,10 +114,10 @@ class RosterPagesIntegrationTests {
 	@Test
 	void whoCanBeCalledIsFoundShownAndDeleted() {
 		String name = "Nell " + this.family;
-		ContactView coach = this.contacts.add(
-				new Contacts.AddContact(this.entry.id(), ContactView.Kind.COACH, name, "040 7654321", ""), SECRETARY);
-		SkaterView skater = this.skaters.add(new DraftSkater("Nell", this.family, null, "", this.entry.team().club().id()),
-				SECRETARY);
+		ContactView coach = this.contacts
+			.add(new Contacts.AddContact(this.entry.id(), ContactView.Kind.COACH, name, "040 7654321", ""), SECRETARY);
+		SkaterView skater = this.skaters
+			.add(new DraftSkater("Nell", this.family, null, "", this.entry.team().club().id()), SECRETARY);
 		Visitor.Page found = this.secretary.open("/desk/rosters/people")
 			.submit("form[action$=/people]", Map.of("name", this.family));
 		assertThat(found.document().select("main a[href]").eachAttr("href"))
@@ -153,8 +154,8 @@ class RosterPagesIntegrationTests {
 		Visitor.Page preview = lookOver();
 		Visitor.Page writing = preview.press("form[action$=/acceptance]");
 		assertThat(writing.path()).contains("/writing/");
-		await().untilAsserted(
-				() -> assertThat(this.secretary.open(writing.path()).text()).contains("All is written: 1 person is new"));
+		await().untilAsserted(() -> assertThat(this.secretary.open(writing.path()).text())
+			.contains("All is written: 1 person is new"));
 		Visitor.Page lost = this.secretary
 			.open("/desk/rosters/files/" + this.competition + "/writing/" + UUID.randomUUID());
 		assertThat(lost.status()).isEqualTo(200);
@@ -162,9 +163,8 @@ class RosterPagesIntegrationTests {
 	}
 
 	private RosterView.Place add(EntryView entry, String given, PlaceRole role) {
-		return this.rosters.addNew(entry.id(),
-				new DraftSkater(given, this.family, LocalDate.of(2012, 2, 29), "MN-77" + given, this.entry.team().club().id()),
-				role, false, "", SECRETARY);
+		return this.rosters.addNew(entry.id(), new DraftSkater(given, this.family, LocalDate.of(2012, 2, 29),
+				"MN-77" + given, this.entry.team().club().id()), role, false, "", SECRETARY);
 	}
 
 	private static String text(HttpResponse<byte[]> answer) throws IOException {

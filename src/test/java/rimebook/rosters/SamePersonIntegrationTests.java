@@ -90,8 +90,7 @@ class SamePersonIntegrationTests {
 		SkaterView.Id named = kept.places().get(0).skater();
 		assertThat(this.skaters.today(List.of(named)).get(named).id()).isEqualTo(other.id());
 		SkaterView gone = this.skaters.skater(one.id());
-		refused("skater-merged",
-				() -> this.rosters.add(this.second, one.id(), PlaceRole.SKATES, "", SECRETARY),
+		refused("skater-merged", () -> this.rosters.add(this.second, one.id(), PlaceRole.SKATES, "", SECRETARY),
 				() -> this.skaters.agree(gone.id(), gone.version(), "", BORN, SECRETARY), () -> merge(gone, stays));
 		refused("skater-has-others", () -> merge(stays, add("Aila", BORN)));
 		assertThat(this.record.compareStored().shown()).isEmpty();
@@ -100,8 +99,7 @@ class SamePersonIntegrationTests {
 		this.same.separate(one.id(), gone.version(), "They are sisters.", SECRETARY);
 		assertThat(this.rosters.place(place.id()).skater().id()).isEqualTo(one.id());
 		assertThat(this.rosters.of(other.id())).hasSize(1);
-		refused("skater-apart",
-				() -> this.same.separate(one.id(), gone.version() + 1, "They are sisters.", SECRETARY));
+		refused("skater-apart", () -> this.same.separate(one.id(), gone.version() + 1, "They are sisters.", SECRETARY));
 		assertThat(this.record.compareStored().shown()).isEmpty();
 		assertThat(this.record.verify().isWhole()).isTrue();
 	}

@@ -285,8 +285,7 @@ class CopyIntegrationTests {
 		Files.delete(this.stick.resolve("music"));
 		assertThat(both.look().lacking()).isEqualTo(2);
 		assertThat(both.look().lacking()).isZero();
-		assertThat(this.stick.resolve("music")).isDirectoryContaining("glob:**/a")
-			.isDirectoryContaining("glob:**/c");
+		assertThat(this.stick.resolve("music")).isDirectoryContaining("glob:**/a").isDirectoryContaining("glob:**/c");
 		assertThat(folder().notes()).as("and the copies are still told apart").hasSize(1);
 	}
 
@@ -318,10 +317,8 @@ class CopyIntegrationTests {
 	}
 
 	private CopyMaker maker(JdbcTemplate jdbc, List<KeptFolder> beside) {
-		return new CopyMaker(folder(),
-				new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
-						service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow(),
-						beside),
+		return new CopyMaker(folder(), new CopyMaker.Source(jdbc, tail(), service.getBean(RecordAnchors.class),
+				service.getBean(ServiceLives.class), DatabaseFile.of(service.getEnvironment()).orElseThrow(), beside),
 				Duration.ofSeconds(30), this.wall);
 	}
 

@@ -122,7 +122,9 @@ class ReckoningTests {
 		assertThat(reckoning.spoken().english()).isEqualTo("nothing is charged");
 	}
 
-	/** In Finland clocks go from 4 back to 3 on 31 October, and from 3 to 4 on 28 March. */
+	/**
+	 * In Finland clocks go from 4 back to 3 on 31 October, and from 3 to 4 on 28 March.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "2027-10-31T03:30:00, 2027-10-31T01:30:00Z", "2027-10-31T02:59:59, 2027-10-30T23:59:59Z",
 			"2027-03-28T03:30:00, 2027-03-28T01:30:00Z", "2028-02-29T23:59:59, 2028-02-29T21:59:59Z" })
