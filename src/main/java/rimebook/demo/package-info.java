@@ -4,8 +4,8 @@
  */
 @ApplicationModule(allowedDependencies = { "rehearsal", "timetable", "timetable :: plan", "protests", "results",
 		"stand", "performances", "placement", "points", "panels", "music", "draw", "rulings", "rosters", "fees",
-		"fees :: reckoning", "letters", "managers", "entries", "competition", "accounts", "tabulation", "tabulation :: points", "pages",
-		"shared", "wording" })
+		"fees :: reckoning", "letters", "managers", "entries", "competition", "accounts", "tabulation",
+		"tabulation :: points", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.demo;
 

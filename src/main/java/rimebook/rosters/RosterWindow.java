@@ -65,9 +65,8 @@ class RosterWindow {
 	 * empty while they do.
 	 */
 	Optional<Sentence> refusalOfManagers(CompetitionView competition, @Nullable Instant deadline) {
-		return needsReason(competition, deadline)
-			.map((late) -> (competition.state() == CompetitionState.RUNNING) ? Sentence.of("rosters.ask-the-referee")
-					: Sentence.of("rosters.ask-the-secretary"));
+		return needsReason(competition, deadline).map((late) -> (competition.state() == CompetitionState.RUNNING)
+				? Sentence.of("rosters.ask-the-referee") : Sentence.of("rosters.ask-the-secretary"));
 	}
 
 	/** Why a change needs a reason now; empty where it needs none. */

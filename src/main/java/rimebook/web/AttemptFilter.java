@@ -75,8 +75,7 @@ class AttemptFilter extends OncePerRequestFilter {
 
 	@Override
 	protected boolean shouldNotFilter(HttpServletRequest request) {
-		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request))
-				&& !isGuessAtTeams(request);
+		return !"POST".equals(request.getMethod()) && !isCommentary(RoutedPath.of(request)) && !isGuessAtTeams(request);
 	}
 
 	/**

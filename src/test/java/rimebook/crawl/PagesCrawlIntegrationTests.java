@@ -210,9 +210,10 @@ class PagesCrawlIntegrationTests {
 			RequestPostProcessor identity) {
 		if (who.equals(NOBODY) && pattern.startsWith("/manager") && !place.ids().get("entry").isEmpty()) {
 			UUID entry = UUID.fromString(place.ids().get("entry").get(0));
-			String token = this.tokens.computeIfAbsent(entry, (absent) -> this.context.getBean(TeamLinks.class)
-				.give(new TeamLinks.GiveLink(UUID.fromString(place.ids().get("competition").get(0)), absent,
-						Instant.now().plusSeconds(3600)), SmallCompetition.SECRETARY));
+			String token = this.tokens.computeIfAbsent(entry,
+					(absent) -> this.context.getBean(TeamLinks.class)
+						.give(new TeamLinks.GiveLink(UUID.fromString(place.ids().get("competition").get(0)), absent,
+								Instant.now().plusSeconds(3600)), SmallCompetition.SECRETARY));
 			return (request) -> {
 				request.setCookies(new Cookie("rimebook-team", token));
 				return identity.postProcessRequest(request);

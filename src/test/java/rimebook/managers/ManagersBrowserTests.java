@@ -53,9 +53,8 @@ class ManagersBrowserTests {
 		EntryView team = day.entries().get(0);
 		Instant soon = Instant.now().plus(Duration.ofDays(3));
 		EventEligibility eligibility = this.context.getBean(EventEligibility.class);
-		eligibility.set(
-				new EventEligibility.SetRules(day.event().id(), "", eligibility.of(day.event().id()).rules(), "", soon, -1),
-				SmallCompetition.SECRETARY);
+		eligibility.set(new EventEligibility.SetRules(day.event().id(), "", eligibility.of(day.event().id()).rules(),
+				"", soon, -1), SmallCompetition.SECRETARY);
 		this.context.getBean(MusicDeadlines.class).set(day.competition().id(), 0, soon, SmallCompetition.SECRETARY);
 		String token = this.context.getBean(TeamsLinks.class)
 			.give(day.competition().id(), team.id(), SmallCompetition.SECRETARY);

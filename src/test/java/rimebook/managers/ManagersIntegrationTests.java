@@ -337,9 +337,8 @@ class ManagersIntegrationTests {
 	private void deadlines(Instant rosters, Instant music) {
 		EventEligibility eligibility = this.context.getBean(EventEligibility.class);
 		RulesView rules = eligibility.of(this.day.event().id());
-		eligibility.set(
-				new EventEligibility.SetRules(this.day.event().id(), "", rules.rules(), rules.whenFewer(), rosters, rules.version()),
-				SECRETARY);
+		eligibility.set(new EventEligibility.SetRules(this.day.event().id(), "", rules.rules(), rules.whenFewer(),
+				rosters, rules.version()), SECRETARY);
 		this.context.getBean(MusicDeadlines.class).set(this.day.competition().id(), 0, music, SECRETARY);
 	}
 
