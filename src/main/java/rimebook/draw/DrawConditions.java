@@ -2,6 +2,8 @@ package rimebook.draw;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.Set;
 
 import org.springframework.beans.factory.ObjectProvider;
@@ -50,17 +52,24 @@ class DrawConditions {
 	 * late.
 	 */
 	void checkTime(EventView event, SegmentId segment) {
+		check(event, segment, (guard) -> guard.refusal(segment));
+	}
+
+	/** The same for teams that follow those that were drawn. */
+	void checkTimeToAdd(EventView event, SegmentId segment) {
+		check(event, segment, (guard) -> guard.refusesAddition(segment));
+	}
+
+	private void check(EventView event, SegmentId segment,
+			Function<StartingOrderDraw.Guard, Optional<Sentence>> asked) {
 		this.stillOpen.require(segment);
 		CompetitionView competition = this.competitions.competition(event.competition());
 		if (!DRAWABLE.contains(competition.state())) {
 			throw new ConflictException("draw-not-now", Sentence.of("draw.not-now", competition.state().spoken()));
 		}
-		this.guards.orderedStream()
-			.flatMap((guard) -> guard.refusal(segment).stream())
-			.findFirst()
-			.ifPresent((refusal) -> {
-				throw new ConflictException("draw-too-late", refusal);
-			});
+		this.guards.orderedStream().flatMap((guard) -> asked.apply(guard).stream()).findFirst().ifPresent((refusal) -> {
+			throw new ConflictException("draw-too-late", refusal);
+		});
 	}
 
 	void checkMethod(EventView event, StartingOrderDraw.Order order) {

@@ -43,6 +43,26 @@ class OrderWriter {
 		return view;
 	}
 
+	/** Keep an order in which late teams follow those that were drawn. */
+	StartingOrderView add(StartingOrder before, SegmentView segment, List<Starter> late, String reason, Actor actor) {
+		List<Lot> lots = late.stream()
+			.map((starter) -> starter.lot(before.seed(), segment.name()))
+			.sorted(Lot.BY_TICKET)
+			.toList();
+		StartingOrder longer = new StartingOrder(this.acts.nextId(), before, lots, reason, this.acts.now(),
+				actor.name());
+		StartingOrderView view = store(longer).view();
+		AuditedChange change = AuditedChange.of(actor, "starting-order", view.segment(), "starting-order.added-to")
+			.from("%s, order %d, numbers 1 to %d".formatted(segment.name(), before.number(),
+					view.starts().size() - lots.size()),
+					"%s, order %d, added at the end: %s".formatted(segment.name(), view.number(),
+							inWords(view.starts().subList(view.starts().size() - lots.size(), view.starts().size()),
+									late)))
+			.because(reason);
+		this.acts.publish(new StartingOrderDraw.Drawn(view.segment(), view.number(), change));
+		return view;
+	}
+
 	/** Two draws at once would get the same number; the database lets one through. */
 	private StartingOrder store(StartingOrder drawn) {
 		try {
@@ -63,13 +83,16 @@ class OrderWriter {
 	}
 
 	private static String inWords(StartingOrderView order, SegmentView segment, List<Starter> field) {
+		return "%s, order %d, seed %s, groups of at most %d: ".formatted(segment.name(), order.number(), order.seed(),
+				order.how().groupMaximum()) + inWords(order.starts(), field);
+	}
+
+	private static String inWords(List<StartingOrderView.Start> starts, List<Starter> field) {
 		Map<EntryId, Starter> starters = field.stream()
 			.collect(Collectors.toMap((starter) -> starter.entry().id(), Function.identity()));
-		return order.starts()
-			.stream()
+		return starts.stream()
 			.map((start) -> start.number() + " " + Objects.requireNonNull(starters.get(start.entry())).inWords())
-			.collect(Collectors.joining("; ", "%s, order %d, seed %s, groups of at most %d: ".formatted(segment.name(),
-					order.number(), order.seed(), order.how().groupMaximum()), ""));
+			.collect(Collectors.joining("; "));
 	}
 
 }

@@ -43,14 +43,10 @@ class StartingField {
 		return field;
 	}
 
-	/** The names of those that start and are not in that order. */
-	List<String> leftOut(StartingOrderView order, EventView event, SegmentId segment) {
+	/** Those that start and are not in that order. */
+	List<Starter> leftOut(StartingOrderView order, EventView event, SegmentId segment) {
 		Set<EntryId> drawn = order.starts().stream().map(StartingOrderView.Start::entry).collect(Collectors.toSet());
-		return all(event, segment).stream()
-			.map(Starter::entry)
-			.filter((entry) -> !drawn.contains(entry.id()))
-			.map((entry) -> entry.team().name())
-			.toList();
+		return all(event, segment).stream().filter((starter) -> !drawn.contains(starter.entry().id())).toList();
 	}
 
 	private List<Starter> all(EventView event, SegmentId segment) {

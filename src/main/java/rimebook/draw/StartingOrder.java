@@ -42,6 +42,9 @@ class StartingOrder {
 
 	private String reason;
 
+	/** How many at the end came after the draw. */
+	private int added;
+
 	@ElementCollection
 	@CollectionTable(name = "start_position", joinColumns = @JoinColumn(name = "order_id"))
 	@OrderBy("number")
@@ -64,6 +67,29 @@ class StartingOrder {
 		this.reason = (number > 1) ? order.reason() : "";
 	}
 
+	/**
+	 * The order that goes on from another one: everybody keeps number and group, and
+	 * those who came after the draw follow in the last group.
+	 */
+	StartingOrder(UUID id, StartingOrder before, List<Lot> late, String reason, Instant at, String by) {
+		this.id = id;
+		this.segmentId = before.segmentId;
+		this.number = before.number + 1;
+		this.method = before.method;
+		this.seed = before.seed;
+		this.groupMaximum = before.groupMaximum;
+		this.drawnAt = at;
+		this.drawnBy = by;
+		this.reason = reason;
+		this.added = before.added + late.size();
+		this.starts.addAll(before.starts);
+		int group = before.starts.get(before.starts.size() - 1).group();
+		for (Lot lot : late) {
+			this.starts.add(new StartPosition(this.starts.size() + 1, group, lot.entry().value(), lot.ticket(),
+					lot.digested()));
+		}
+	}
+
 	/** Give out the starting numbers, group by group. */
 	StartingOrder with(List<List<Lot>> groups) {
 		for (int group = 0; group < groups.size(); group++) {
@@ -79,9 +105,13 @@ class StartingOrder {
 		return this.number;
 	}
 
+	String seed() {
+		return this.seed;
+	}
+
 	StartingOrderView view() {
 		return new StartingOrderView(new SegmentId(this.segmentId), this.number,
-				new StartingOrderView.Procedure(this.method, this.seed, this.groupMaximum),
+				new StartingOrderView.Procedure(this.method, this.seed, this.groupMaximum, this.added),
 				new StartingOrderView.Act(this.drawnAt, this.drawnBy, this.reason),
 				this.starts.stream().map(StartPosition::view).toList());
 	}

@@ -75,6 +75,33 @@ public class StartingOrderDraw {
 		return this.writer.write(order, number, this.competitions.segment(order.segment()), starters, actor);
 	}
 
+	/**
+	 * Give every team that came after the draw the next number at the end of the last
+	 * group; everybody else keeps number and group. It is done by a further order; who is
+	 * added by mistake withdraws and leaves a gap at the end.
+	 * @throws ConflictException {@code stale-version} if another order is in force;
+	 * {@code nobody-to-add}; {@code draw-not-now}; {@code draw-too-late} once the first
+	 * team of the segment is called
+	 */
+	@Transactional
+	public StartingOrderView add(Addition order, Actor actor) {
+		EventView event = this.competitions.eventOf(order.segment());
+		this.competitions.holding(event.id());
+		this.conditions.checkTimeToAdd(event, order.segment());
+		StartingOrder before = this.orders.findFirstBySegmentIdOrderByNumberDesc(order.segment().value())
+			.orElseThrow(() -> nobodyToAdd());
+		ConflictException.requireSeen("starting-order", order.seen(), before.number());
+		List<Starter> late = this.field.leftOut(before.view(), event, order.segment());
+		if (late.isEmpty()) {
+			throw nobodyToAdd();
+		}
+		return this.writer.add(before, event.segment(order.segment()), late, order.lateReason(), actor);
+	}
+
+	private static ConflictException nobodyToAdd() {
+		return new ConflictException("nobody-to-add", Sentence.of("draw.nobody-to-add"));
+	}
+
 	/** The starting order in force, if the segment is drawn. */
 	public Optional<StartingOrderView> ofSegment(SegmentId segment) {
 		return this.orders.findFirstBySegmentIdOrderByNumberDesc(segment.value()).map(StartingOrder::view);
@@ -96,7 +123,44 @@ public class StartingOrderDraw {
 	 */
 	public List<String> leftOut(SegmentId segment) {
 		return ofSegment(segment).map((order) -> this.field.leftOut(order, this.competitions.eventOf(segment), segment))
-			.orElseGet(List::of);
+			.orElseGet(List::of)
+			.stream()
+			.map((starter) -> starter.entry().team().name())
+			.sorted(String.CASE_INSENSITIVE_ORDER)
+			.toList();
+	}
+
+	/**
+	 * What may become of the teams that are not in the order in force; empty where there
+	 * are none, or the field is not known now.
+	 */
+	public Optional<LateTeams> late(SegmentId segment) {
+		StartingOrderView order = ofSegment(segment).orElse(null);
+		if (order == null) {
+			return Optional.empty();
+		}
+		try {
+			List<String> teams = leftOut(segment);
+			return teams.isEmpty() ? Optional.empty() : Optional.of(LateTeams.of(teams, order, whyNotAdded(segment)));
+		}
+		catch (RimebookException ex) {
+			return Optional.empty();
+		}
+	}
+
+	/** Tell whether teams may still follow those that were drawn. */
+	public boolean mayAdd(SegmentId segment) {
+		return whyNotAdded(segment) == null;
+	}
+
+	private @Nullable Sentence whyNotAdded(SegmentId segment) {
+		try {
+			this.conditions.checkTimeToAdd(this.competitions.eventOf(segment), segment);
+			return null;
+		}
+		catch (ConflictException ex) {
+			return ex.sentence();
+		}
 	}
 
 	/**
@@ -129,6 +193,47 @@ public class StartingOrderDraw {
 		 */
 		Optional<Sentence> refusal(SegmentId segment);
 
+		/**
+		 * Say why no team may follow those that were drawn any more, or nothing if one
+		 * may.
+		 * @return a whole sentence
+		 */
+		default Optional<Sentence> refusesAddition(SegmentId segment) {
+			return refusal(segment);
+		}
+
+	}
+
+	/**
+	 * Teams that came after the draw, and what the next numbers would mean.
+	 *
+	 * @param teams their names
+	 * @param order the number of the order in force, to be given back
+	 * @param first the first number they would get
+	 * @param group the last warm-up group, which they would be in
+	 * @param inGroup how many would be in it then, withdrawn teams counted
+	 * @param groupMaximum the most that an order was to have in a group
+	 * @param refusal why they cannot get them now, {@code null} if they can
+	 */
+	public record LateTeams(List<String> teams, int order, int first, int group, int inGroup, int groupMaximum,
+			@Nullable Sentence refusal) {
+
+		public LateTeams {
+			teams = List.copyOf(teams);
+		}
+
+		static LateTeams of(List<String> teams, StartingOrderView order, @Nullable Sentence refusal) {
+			int group = order.starts().get(order.starts().size() - 1).group();
+			long there = order.starts().stream().filter((start) -> start.group() == group).count();
+			return new LateTeams(teams, order.number(), order.starts().size() + 1, group, (int) there + teams.size(),
+					order.how().groupMaximum(), refusal);
+		}
+
+		/** Tell whether the last group would be larger than groups were to be. */
+		public boolean isLarge() {
+			return this.inGroup > this.groupMaximum;
+		}
+
 	}
 
 	/**
@@ -148,11 +253,26 @@ public class StartingOrderDraw {
 	}
 
 	/**
-	 * A starting order was drawn, for the first time or again.
+	 * A starting order was drawn, for the first time or again, or teams were added to it.
 	 *
 	 * @param number the number of the order that is in force now
 	 */
 	public record Drawn(SegmentId segment, int number, AuditedChange change) implements AuditedEvent {
+
+	}
+
+	/**
+	 * The referee's order to let teams follow those that were drawn.
+	 *
+	 * @param seen the number of the order that was looked at
+	 * @param lateReason why they come late, up to 500 characters
+	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
+	 */
+	public record Addition(SegmentId segment, int seen, String lateReason) {
+
+		public Addition {
+			lateReason = Required.text("lateReason", lateReason, 500);
+		}
 
 	}
 

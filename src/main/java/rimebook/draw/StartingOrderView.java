@@ -39,6 +39,14 @@ public record StartingOrderView(SegmentId segment, int number, Procedure how, Ac
 
 	}
 
+	/**
+	 * Tell whether that number was given after the draw, to a team that came later. The
+	 * ticket of such a team decided nothing.
+	 */
+	public boolean isAdded(int number) {
+		return number > this.starts.size() - this.how.added();
+	}
+
 	/** The text that decided. */
 	public String seed() {
 		return this.how.seed();
@@ -48,15 +56,23 @@ public record StartingOrderView(SegmentId segment, int number, Procedure how, Ac
 	 * By what a starting order was drawn, so that anybody can repeat it.
 	 *
 	 * @param seed the text that decided
+	 * @param added how many at the end of the order were not drawn but came after the
+	 * draw
 	 */
-	public record Procedure(DrawMethod method, String seed, int groupMaximum) {
+	public record Procedure(DrawMethod method, String seed, int groupMaximum, int added) {
+
+		/** An order in which everybody was drawn. */
+		public Procedure(DrawMethod method, String seed, int groupMaximum) {
+			this(method, seed, groupMaximum, 0);
+		}
+
 	}
 
 	/**
 	 * That a starting order was drawn.
 	 *
 	 * @param drawnBy the name of the person who drew
-	 * @param reason why it was drawn again, empty for the first draw
+	 * @param reason why it was drawn again, or a team was added; empty for the first draw
 	 */
 	public record Act(Instant drawnAt, String drawnBy, String reason) {
 	}

@@ -20,6 +20,24 @@ public interface EntryGuard {
 	}
 
 	/**
+	 * Say why no teams may be entered from a file any more, or nothing if they may; asked
+	 * beside {@link #refusesEntry}.
+	 * @return whole sentences
+	 */
+	default Optional<Sentence> refusesImport(EventId event) {
+		return Optional.empty();
+	}
+
+	/**
+	 * Say why the entry cannot go over into another event as it is, or nothing if it can.
+	 * Where somebody says so, the team withdraws and is entered there anew.
+	 * @return a whole sentence
+	 */
+	default Optional<Sentence> staysInEvent(EntryView entry) {
+		return Optional.empty();
+	}
+
+	/**
 	 * Say why the team cannot withdraw any more and what to do instead, or nothing if it
 	 * can.
 	 * @return whole sentences

@@ -126,7 +126,7 @@ public class EntryImport {
 
 	private Map<EventId, Sentence> shut(List<EventView> events) {
 		Map<EventId, Sentence> shut = new HashMap<>();
-		events.forEach((event) -> this.window.refusal(event.id()).ifPresent((why) -> shut.put(event.id(), why)));
+		events.forEach((event) -> this.window.importRefusal(event.id()).ifPresent((why) -> shut.put(event.id(), why)));
 		return shut;
 	}
 

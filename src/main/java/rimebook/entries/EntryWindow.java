@@ -85,6 +85,18 @@ class EntryWindow {
 		return this.stillOpen.refusal(event).map(RimebookException::sentence).or(() -> guarded(event));
 	}
 
+	/** The reason why nobody may be entered there from a file, if there is one. */
+	Optional<Sentence> importRefusal(EventId event) {
+		return refusal(event).or(() -> first((guard) -> guard.refusesImport(event)));
+	}
+
+	/**
+	 * Why the entry does not go over into another event as it is, if somebody says so.
+	 */
+	Optional<Sentence> staysInEvent(EntryView entry) {
+		return first((guard) -> guard.staysInEvent(entry));
+	}
+
 	private Optional<Sentence> guarded(EventId event) {
 		return first((guard) -> guard.refusesEntry(event));
 	}
@@ -98,7 +110,8 @@ class EntryWindow {
 		return (competition.state() != CompetitionState.PLANNED) ? refusal(event) : Optional.of(shut(competition));
 	}
 
-	private static String late(String reason) {
+	/** Refuse unless there is a reason. */
+	static String late(String reason) {
 		if (reason.isEmpty()) {
 			throw new RuleViolationException("late-reason-missing", "lateReason",
 					Sentence.of("entries.late-reason-missing"));

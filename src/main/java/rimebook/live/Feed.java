@@ -361,11 +361,12 @@ final class Feed {
 	}
 
 	/** How an order was drawn. */
-	record DrawBody(int number, String method, String seed, int groupMaximum, Instant drawnAt, String reason) {
+	record DrawBody(int number, String method, String seed, int groupMaximum, Instant drawnAt, String reason,
+			int added) {
 
 		static DrawBody of(StartingOrderView order) {
 			return new DrawBody(order.number(), order.how().method().name(), order.seed(), order.how().groupMaximum(),
-					order.act().drawnAt(), order.act().reason());
+					order.act().drawnAt(), order.act().reason(), order.how().added());
 		}
 
 	}

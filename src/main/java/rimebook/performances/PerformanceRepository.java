@@ -52,4 +52,7 @@ interface PerformanceRepository extends Repository<Performance, UUID> {
 
 	boolean existsBySegment(UUID segment);
 
+	/** Tell whether a team of the segment was called, set aside or not. */
+	boolean existsBySegmentAndCalledAtNotNull(UUID segment);
+
 }

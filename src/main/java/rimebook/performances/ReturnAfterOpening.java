@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
 import rimebook.entries.EntryGuard;
@@ -13,7 +14,7 @@ import rimebook.wording.Sentence;
 
 /**
  * Once a segment is open, a withdrawal that left a gap in it is taken back by two
- * officials, and nobody comes into an order that was drawn without them.
+ * officials; once its first team is called, nobody comes into the event any more.
  */
 @Component
 class ReturnAfterOpening implements EntryGuard {
@@ -36,10 +37,20 @@ class ReturnAfterOpening implements EntryGuard {
 			.findFirst();
 	}
 
+	@Override
+	public Optional<Sentence> refusesEntry(EventId event) {
+		return this.competitions.event(event)
+			.segments()
+			.stream()
+			.filter((segment) -> this.performances.existsBySegmentAndCalledAtNotNull(segment.id().value()))
+			.findFirst()
+			.map((segment) -> Sentence.of("performances.no-entry-after-call", segment.name()));
+	}
+
 	private Optional<Sentence> refusal(EntryView entry, SegmentView segment) {
 		List<Performance> all = this.performances.findBySegmentOrderByStartNumber(segment.id().value());
 		Optional<Performance> own = all.stream().filter((one) -> one.entry().equals(entry.id())).findFirst();
-		if (!all.isEmpty() && own.isEmpty()) {
+		if (own.isEmpty() && all.stream().anyMatch(Performance::wasCalled)) {
 			return Optional.of(Sentence.of("performances.drawn-without-team", segment.name(), entry.team().name()));
 		}
 		return own.filter((performance) -> performance.status() == PerformanceStatus.WITHDRAWN)

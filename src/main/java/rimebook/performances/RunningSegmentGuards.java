@@ -39,6 +39,14 @@ class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, Can
 				: Optional.empty();
 	}
 
+	/** Until the first team is called, others may follow those that were drawn. */
+	@Override
+	@Transactional(readOnly = true)
+	public Optional<Sentence> refusesAddition(SegmentId segment) {
+		return this.performances.existsBySegmentAndCalledAtNotNull(segment.value())
+				? Optional.of(Sentence.of("performances.nobody-added")) : Optional.empty();
+	}
+
 	@Override
 	@Transactional(readOnly = true)
 	public Optional<Sentence> refusal(EventId event) {

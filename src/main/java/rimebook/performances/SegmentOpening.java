@@ -1,7 +1,10 @@
 package rimebook.performances;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionState;
@@ -13,6 +16,7 @@ import rimebook.competition.StillOpen;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
+import rimebook.entries.EntryId;
 import rimebook.entries.EntryState;
 import rimebook.panels.PanelView;
 import rimebook.panels.Panels;
@@ -98,7 +102,34 @@ class SegmentOpening {
 		return !all.isEmpty() && all.stream().allMatch((performance) -> performance.status().isDone());
 	}
 
-	/** A withdrawal may have been taken back since the draw. */
+	/**
+	 * Refuse to call the first team while another one that takes part has no number. The
+	 * caller holds the competition.
+	 */
+	void requireWholeBeforeFirstCall(SegmentId segment) {
+		if (!this.performances.existsBySegmentAndCalledAtNotNull(segment.value())) {
+			requireNobodyLeftOut(segment);
+		}
+	}
+
+	/** Let those wait who are added to the order of an open segment. */
+	@EventListener
+	void on(StartingOrderDraw.Drawn drawn) {
+		SegmentId segment = drawn.segment();
+		Set<EntryId> there = this.performances.findBySegmentOrderByStartNumber(segment.value())
+			.stream()
+			.map(Performance::entry)
+			.collect(Collectors.toSet());
+		if (!there.isEmpty()) {
+			order(segment).starts()
+				.stream()
+				.filter((start) -> !there.contains(start.entry()))
+				.map((start) -> this.first.of(segment, start))
+				.forEach(this.performances::save);
+		}
+	}
+
+	/** A team may have come, or a withdrawal been taken back, since the draw. */
 	private void requireNobodyLeftOut(SegmentId segment) {
 		List<String> without = this.draw.leftOut(segment);
 		if (!without.isEmpty()) {

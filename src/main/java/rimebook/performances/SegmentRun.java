@@ -70,14 +70,17 @@ public class SegmentRun {
 	 * @param reason why it is called although another comes next, up to 500 characters;
 	 * empty for the one that comes next and for one that waited by the referee's word
 	 * @throws rimebook.shared.RuleViolationException {@code call-reason-missing} if
-	 * another team comes next
+	 * another team comes next; {@code order-incomplete} if it is the first and a team
+	 * that takes part has no number
 	 * @throws rimebook.shared.ConflictException if another one is still on the ice, or
 	 * this one has been called, closed or ended
 	 */
 	@Transactional
 	public void call(PerformanceId id, int version, String reason, Actor actor) {
-		HeldSegment held = this.segments.of(id, version);
 		String why = Required.optional("callReason", reason, 500);
+		this.entries.hold(id);
+		HeldSegment held = this.segments.of(id, version);
+		this.opening.requireWholeBeforeFirstCall(held.performance().segment());
 		held.requireIceFree();
 		held.requireInOrder(why);
 		Performance performance = held.performance();

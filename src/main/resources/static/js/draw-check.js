@@ -15,9 +15,12 @@ function isOfThisDraw(row) {
 	return row.dataset.digested.startsWith([seed, segment, ""].join("|").normalize("NFC"));
 }
 
-/* The lists inside which tickets must ascend: the whole field, or each group of it. */
+/*
+ * The lists inside which tickets must ascend: the whole field, or each group of it. Who came after the draw has a ticket that
+ * decided nothing.
+ */
 function draws() {
-	const groups = Array.from(drawn().tBodies, (body) => Array.from(body.querySelectorAll("tr[data-ticket]")));
+	const groups = Array.from(drawn().tBodies, (body) => Array.from(body.querySelectorAll("tr[data-ticket]:not([data-added])")));
 	return (drawn().dataset.method === "WHOLE_FIELD") ? [groups.flat()] : groups;
 }
 
@@ -37,6 +40,7 @@ function verdict(row, agrees) {
 
 function repeat() {
 	let wrong = 0;
+	drawn().querySelectorAll("tr[data-added]").forEach((row) => (row.querySelector(".verdict").textContent = said().dataset.added));
 	draws().forEach((rows) => rows.forEach((row, at) => {
 		const agrees = isOfThisDraw(row) && ticket(row) === row.dataset.ticket && positionAgrees(rows, at);
 		verdict(row, agrees);

@@ -60,7 +60,24 @@ class DrawController {
 		return "redirect:/desk/draw/" + segment;
 	}
 
+	/** Let teams that came after the draw follow those that were drawn. */
+	@PostMapping("/desk/draw/{segment}/late")
+	String add(@PathVariable SegmentId segment, @ModelAttribute("late") AdditionForm late, BindingResult errors,
+			Model model, Actor actor, RedirectAttributes redirect) {
+		if (Submission.refused(errors, () -> this.draw.add(late.order(segment), actor))) {
+			model.addAttribute("form", DrawForm.of(this.draw.offer(segment)));
+			return page(segment, model);
+		}
+		Notice.give(redirect, "draw.late.added");
+		return "redirect:/desk/draw/" + segment;
+	}
+
 	private String page(SegmentId segment, Model model) {
+		StartingOrderDraw.LateTeams teams = this.draw.late(segment).orElse(null);
+		model.addAttribute("lateTeams", teams);
+		if (teams != null && !model.containsAttribute("late")) {
+			model.addAttribute("late", AdditionForm.of(teams));
+		}
 		EventView event = this.competitions.eventOf(segment);
 		model.addAttribute("event", event);
 		model.addAttribute("segment", event.segment(segment));

@@ -28,8 +28,16 @@ class DrawsWaiting implements WaitingList {
 	@Override
 	public Stream<Waiting> waiting(Actor viewer) {
 		return this.underWay.segments(CompetitionState.ENTRIES_CLOSED, CompetitionState.RUNNING)
-			.filter((held) -> this.draw.ofSegment(held.segment().id()).isEmpty())
-			.flatMap(this::line);
+			.flatMap((held) -> this.draw.ofSegment(held.segment().id()).isEmpty() ? line(held) : late(held));
+	}
+
+	/** Teams that came after the draw wait for the referee to give them a number. */
+	private Stream<Waiting> late(DaySegment held) {
+		return Stream.of(held.segment().id())
+			.filter(this.draw::mayAdd)
+			.flatMap((segment) -> this.draw.late(segment).stream())
+			.map((late) -> new Waiting(30, "draw.waiting.late", late.teams().size(),
+					new Waiting.Place(held.where(), held.competition().name()), "/desk/draw/" + held.segment().id()));
 	}
 
 	private Stream<Waiting> line(DaySegment held) {

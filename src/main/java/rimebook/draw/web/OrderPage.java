@@ -20,10 +20,9 @@ record OrderPage(int number, StartingOrderView.Procedure how, Act act, List<Star
 		List<StartRow> rows = order.starts()
 			.stream()
 			.map((start) -> StartRow.of(start, Objects.requireNonNull(entries.get(start.entry())), order.seed(),
-					segment))
+					segment, order.isAdded(start.number())))
 			.toList();
-		return new OrderPage(order.number(),
-				new StartingOrderView.Procedure(order.how().method(), order.seed(), order.how().groupMaximum()),
+		return new OrderPage(order.number(), order.how(),
 				new Act(order.act().drawnAt().atZone(zone), order.act().drawnBy(), order.act().reason()), groups(rows),
 				order.starts().get(0).command());
 	}

@@ -9,15 +9,16 @@ import rimebook.entries.EntryView;
  * One line of a starting order as people read it.
  *
  * @param team the name as it is now
+ * @param added whether it came after the draw, so that its ticket decided nothing
  */
-record StartRow(int number, int group, String team, String club, Ticket ticket, boolean withdrawn) {
+record StartRow(int number, int group, String team, String club, Ticket ticket, boolean added, boolean withdrawn) {
 
-	static StartRow of(StartingOrderView.Start start, EntryView entry, String seed, String segment) {
+	static StartRow of(StartingOrderView.Start start, EntryView entry, String seed, String segment, boolean added) {
 		String team = entry.team().name();
 		String club = entry.team().club().name();
 		boolean renamed = !DrawTicket.textOf(seed, segment, team, club).equals(start.digested());
 		return new StartRow(start.number(), start.group(), team, club,
-				new Ticket(start.ticket(), start.digested(), renamed), entry.state() == EntryState.WITHDRAWN);
+				new Ticket(start.ticket(), start.digested(), renamed), added, entry.state() == EntryState.WITHDRAWN);
 	}
 
 	/**

@@ -17,6 +17,7 @@ import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
 import rimebook.wording.Sentence;
+import rimebook.wording.Series;
 
 /**
  * Lists everything that is needed before a segment can be opened, each with the page that
@@ -46,9 +47,15 @@ class OpeningSteps {
 		steps.add(running(this.competitions.competition(event.competition())));
 		steps.add(panel(event));
 		event.previousSegments(segment).forEach((earlier) -> steps.add(earlier(earlier)));
-		steps.add(new OpeningStep("draw", this.draw.ofSegment(segment).isPresent(), Sentence.NONE,
-				"/desk/draw/" + segment));
+		steps.add(draw(segment));
 		return List.copyOf(steps);
+	}
+
+	private OpeningStep draw(SegmentId segment) {
+		String path = "/desk/draw/" + segment;
+		return this.draw.late(segment)
+			.map((late) -> new OpeningStep("late", false, Series.withCommas(late.teams()), path))
+			.orElseGet(() -> new OpeningStep("draw", this.draw.ofSegment(segment).isPresent(), Sentence.NONE, path));
 	}
 
 	private static OpeningStep running(CompetitionView competition) {
@@ -70,7 +77,8 @@ class OpeningSteps {
 	/**
 	 * One thing that must be true before a segment can be opened.
 	 *
-	 * @param key the last part of its message keys: competition, panel, draw, earlier
+	 * @param key the last part of its message keys: competition, panel, draw, late,
+	 * earlier
 	 * @param done whether it is true
 	 * @param detail what is missing in particular, may be empty
 	 * @param path the page where it is put right
