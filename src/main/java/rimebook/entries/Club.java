@@ -6,6 +6,8 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.shared.ConflictException;
 import rimebook.shared.FoldedName;
 import rimebook.shared.RuleViolationException;
@@ -23,6 +25,12 @@ class Club {
 	private String name;
 
 	private String town;
+
+	/** Its country, or the section of its federation; may be empty. */
+	private String section = "";
+
+	/** Which club it turned out to be; what is written here stays beside it. */
+	private @Nullable UUID mergedInto;
 
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
@@ -62,6 +70,31 @@ class Club {
 		ConflictException.requireSeen("club", change.version(), this.version);
 		this.name = change.name();
 		this.town = change.town();
+		this.section = change.section();
+	}
+
+	/** Say that it is another club that was written down a second time. */
+	void mergeInto(Club other) {
+		this.mergedInto = other.id;
+	}
+
+	/** Say that it is a club of its own after all. */
+	void separate() {
+		this.mergedInto = null;
+	}
+
+	/** Which club it turned out to be, {@code null} while it is one of its own. */
+	@Nullable UUID mergedInto() {
+		return this.mergedInto;
+	}
+
+	/** Tell whether it turned out to be another one. */
+	boolean isMerged() {
+		return this.mergedInto != null;
+	}
+
+	String section() {
+		return this.section;
 	}
 
 	int version() {
@@ -70,7 +103,7 @@ class Club {
 
 	/** The club in a sentence and on the record. */
 	String inWords() {
-		return this.name + " (" + this.town + ")";
+		return this.name + " (" + this.town + (this.section.isEmpty() ? "" : ", " + this.section) + ")";
 	}
 
 	UUID id() {

@@ -169,6 +169,11 @@ public class Entries {
 		return this.window.refusal(this.competitions.competition(this.competitions.event(event).competition()), event);
 	}
 
+	/** Why no teams come from a file into an event, although single ones may. */
+	public Optional<Sentence> importRefusal(EventId event) {
+		return this.window.importRefusal(event);
+	}
+
 	/**
 	 * The entry of that identity.
 	 * @throws NotFoundException if there is none
@@ -177,9 +182,9 @@ public class Entries {
 		return found(id).view();
 	}
 
-	/** All clubs by name. */
+	/** All clubs by name, without those that turned out to be another one. */
 	public List<ClubView> clubs() {
-		return this.clubs.findAll()
+		return this.clubs.findByMergedIntoIsNull()
 			.stream()
 			.map(Club::view)
 			.sorted(Comparator.comparing(ClubView::name, String.CASE_INSENSITIVE_ORDER))

@@ -80,6 +80,12 @@ class Entry {
 		this.withdrawnReason = reason;
 	}
 
+	/** Let the team skate in another event; when it was entered stays. */
+	void move(int version, EventId event) {
+		ConflictException.requireSeen("entry", version, this.version);
+		this.eventId = event.value();
+	}
+
 	/** Take a withdrawal back: the team takes part as if it had never left. */
 	void reinstate(int version) {
 		ConflictException.requireSeen("entry", version, this.version);
@@ -97,6 +103,10 @@ class Entry {
 
 	EventId event() {
 		return new EventId(this.eventId);
+	}
+
+	Team team() {
+		return this.team;
 	}
 
 	EntryView view() {

@@ -6,6 +6,8 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Component;
 
 import rimebook.competition.CompetitionView;
+import rimebook.competition.Competitions;
+import rimebook.competition.EventId;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -22,9 +24,13 @@ class EntryBook {
 
 	private final EntryWindow window;
 
+	private final Competitions competitions;
+
 	private final Acts acts;
 
-	EntryBook(EntryRepository entries, TeamRegister register, EntryWindow window, Acts acts) {
+	EntryBook(EntryRepository entries, TeamRegister register, EntryWindow window, Competitions competitions,
+			Acts acts) {
+		this.competitions = competitions;
 		this.acts = acts;
 		this.entries = entries;
 		this.register = register;
@@ -63,6 +69,18 @@ class EntryBook {
 			.from(entry.inWords(), "withdrawn")
 			.because(reason);
 		this.acts.publish(new EntryEvent.Withdrawn(entry.id(), entry.event(), change));
+		return entry.view();
+	}
+
+	EntryView move(Entry entry, int version, EventId event, String reason, Actor actor) {
+		EventId from = entry.event();
+		String before = entry.inWords() + ", " + this.competitions.event(from).name();
+		entry.move(version, event);
+		this.entries.flush();
+		AuditedChange change = AuditedChange.of(actor, "entry", entry.id(), "entry.moved")
+			.from(before, entry.inWords() + ", " + this.competitions.event(event).name())
+			.because(reason);
+		this.acts.publish(new EntryEvent.Moved(entry.id(), event, from, change));
 		return entry.view();
 	}
 

@@ -21,6 +21,15 @@ public sealed interface EntryEvent extends AuditedEvent {
 
 	}
 
+	/**
+	 * A team that was in no draw went over into another event.
+	 *
+	 * @param event where it is now
+	 * @param from where it was
+	 */
+	record Moved(EntryId entry, EventId event, EventId from, AuditedChange change) implements EntryEvent {
+	}
+
 	/** A team withdrew from an event. */
 	record Withdrawn(EntryId entry, EventId event, AuditedChange change) implements EntryEvent {
 

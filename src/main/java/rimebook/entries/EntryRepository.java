@@ -19,9 +19,15 @@ interface EntryRepository extends JpaRepository<Entry, UUID> {
 	Optional<Entry> findByEventIdAndTeam(UUID eventId, Team team);
 
 	@Query("""
-			select coalesce(sum(e.version + t.version + c.version + 1), 0)
+			select coalesce(sum(e.version + t.version + t.carried + c.version + 1), 0)
 			from Entry e join e.team t join t.club c where e.eventId in :events""")
 	long changes(Collection<UUID> events);
+
+	/**
+	 * The events into which teams of these clubs were entered, withdrawn ones as well.
+	 */
+	@Query("select distinct e.eventId from Entry e where e.team.club.id in :clubs")
+	List<UUID> eventsOf(Collection<UUID> clubs);
 
 	@Query("select e.eventId from Entry e where e.id = :entry")
 	Optional<UUID> eventOf(UUID entry);

@@ -19,11 +19,20 @@ final class KnownTeams {
 	/** By the names of clubs as they are written down. */
 	private final Map<String, String> towns = new HashMap<>();
 
+	/** By the names of clubs that turned out to be another one, the name of that. */
+	private final Map<String, String> aliases = new HashMap<>();
+
 	private final Map<String, ListedNames> teams = new HashMap<>();
 
 	KnownTeams(List<ClubView> clubs, List<TeamView> teams) {
 		clubs.forEach((club) -> add(club.name(), club.town()));
 		teams.forEach((team) -> add(team.club().name(), team.club().town(), team.name()));
+	}
+
+	/** Find a club also by the name of one that turned out to be it. */
+	void alsoCalled(String alias, String club) {
+		this.clubs.add(alias);
+		this.aliases.put(alias, club);
 	}
 
 	/** Write a team down, and its club where that is new. */
@@ -42,11 +51,18 @@ final class KnownTeams {
 
 	/** The club as it is written down, or as it was typed where it is new. */
 	String club(String typed) {
-		return this.clubs.same(typed).orElse(typed);
+		String known = this.clubs.same(typed).orElse(typed);
+		return this.aliases.getOrDefault(known, known);
 	}
 
-	/** Where a club that is written down is at home, nothing for a new one. */
+	/**
+	 * Where a club that is written down is at home, nothing for a new one and for a name
+	 * of one that turned out to be another.
+	 */
 	Optional<String> town(String typed) {
+		if (this.aliases.containsKey(this.clubs.same(typed).orElse(typed))) {
+			return Optional.empty();
+		}
 		return Optional.ofNullable(this.towns.get(club(typed)));
 	}
 

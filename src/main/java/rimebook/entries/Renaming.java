@@ -1,8 +1,13 @@
 package rimebook.entries;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
@@ -14,6 +19,7 @@ import rimebook.shared.AuditedEvent;
 import rimebook.shared.ConflictException;
 import rimebook.shared.Name;
 import rimebook.shared.NotFoundException;
+import rimebook.shared.Required;
 import rimebook.wording.Sentence;
 
 /**
@@ -43,8 +49,26 @@ public class Renaming {
 	 */
 	public KnownClub club(ClubView.Id id) {
 		Club club = found(id);
-		return new KnownClub(club.view(), club.version(),
-				this.teams.findByClubOrderByName(club).stream().map((team) -> team.view().name()).toList());
+		UUID other = club.mergedInto();
+		return new KnownClub(club.view(), club.version(), club.section(),
+				this.teams.findByClubOrderByName(club).stream().map((team) -> team.view().name()).toList(),
+				(other != null) ? this.clubs.findById(other).map(Club::view).orElse(null) : null);
+	}
+
+	/** All clubs by name, with those that turned out to be another one. */
+	public List<KnownClub> clubs() {
+		List<Club> all = this.clubs.findAll();
+		Map<UUID, ClubView> views = all.stream().collect(Collectors.toMap(Club::id, Club::view));
+		Map<UUID, List<String>> teams = this.teams.findAll()
+			.stream()
+			.collect(Collectors.groupingBy((team) -> team.club().id(),
+					Collectors.mapping((team) -> team.view().name(), Collectors.toList())));
+		return all.stream()
+			.map((club) -> new KnownClub(club.view(), club.version(), club.section(),
+					teams.getOrDefault(club.id(), List.of()).stream().sorted().toList(),
+					(club.mergedInto() != null) ? views.get(club.mergedInto()) : null))
+			.sorted(Comparator.comparing((KnownClub known) -> known.club().name(), String.CASE_INSENSITIVE_ORDER))
+			.toList();
 	}
 
 	/**
@@ -57,13 +81,18 @@ public class Renaming {
 	}
 
 	/**
-	 * Change the name or the town of a club. Nothing happens where both are as before.
-	 * @throws ConflictException if the version is stale; {@code club-known} if another
-	 * club has the name, or has it in another form
+	 * Change the name, the town or the section of a club. Nothing happens where all are
+	 * as before.
+	 * @throws ConflictException if the version is stale; {@code club-merged} if it turned
+	 * out to be another one; {@code club-known} if another club has the name, or has it
+	 * in another form
 	 */
 	@Transactional
 	public ClubView change(ChangeClub change, Actor actor) {
 		Club club = found(change.club());
+		if (club.isMerged()) {
+			throw new ConflictException("club-merged", Sentence.of("entries.club-merged", club.view().name()));
+		}
 		ClubView before = club.view();
 		String was = club.inWords();
 		this.clubs.findAll()
@@ -75,7 +104,7 @@ public class Renaming {
 			});
 		club.change(change);
 		flush(() -> known(club.view()));
-		if (!club.view().equals(before)) {
+		if (!club.inWords().equals(was)) {
 			this.publisher.publishEvent(new ClubChanged(before, club.view(),
 					AuditedChange.of(actor, "club", before.id(), "club.changed").from(was, club.inWords())));
 		}
@@ -142,13 +171,16 @@ public class Renaming {
 	 * @param version as it was read, so that nobody overwrites another's change
 	 * @param name up to 120 characters, unlike every other club's
 	 * @param town where the club is at home, up to 120 characters
+	 * @param section its country, or the section of its federation, up to 60 characters;
+	 * may be empty
 	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
 	 */
-	public record ChangeClub(ClubView.Id club, int version, String name, String town) {
+	public record ChangeClub(ClubView.Id club, int version, String name, String town, String section) {
 
 		public ChangeClub {
 			name = Name.required("name", name);
 			town = Name.required("town", town);
+			section = Required.optional("section", Name.optional("section", section), 60);
 		}
 
 	}
@@ -175,9 +207,12 @@ public class Renaming {
 	 * A club as it is written down, to be mended.
 	 *
 	 * @param version give it back with a change, so that nobody overwrites another's
+	 * @param section its country or section, empty where that is not known
 	 * @param teams the names of its teams
+	 * @param other which club it turned out to be, {@code null} while it is one of its
+	 * own
 	 */
-	public record KnownClub(ClubView club, int version, List<String> teams) {
+	public record KnownClub(ClubView club, int version, String section, List<String> teams, @Nullable ClubView other) {
 
 		public KnownClub {
 			teams = List.copyOf(teams);
@@ -194,7 +229,7 @@ public class Renaming {
 
 	}
 
-	/** The name or the town of a club was mended. */
+	/** What is written down of a club was mended, or it turned out to be another one. */
 	public record ClubChanged(ClubView before, ClubView after, AuditedChange change) implements AuditedEvent {
 
 	}

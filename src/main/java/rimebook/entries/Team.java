@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.shared.ConflictException;
 import rimebook.shared.FoldedName;
 import rimebook.wording.Sentence;
@@ -27,6 +29,12 @@ class Team {
 	private String name;
 
 	private String spokenAs = "";
+
+	/** Whose it was before that club turned out to be this one. */
+	private @Nullable UUID mergedFrom;
+
+	/** So that the count of changes never goes back when the team goes over. */
+	private int carried;
 
 	// Hibernate fills the fields.
 	@SuppressWarnings("NullAway.Init")
@@ -67,6 +75,23 @@ class Team {
 
 	int version() {
 		return this.version;
+	}
+
+	/** Let it be a team of the club that its own turned out to be. */
+	void giveTo(Club other) {
+		this.mergedFrom = this.club.id();
+		goOver(other);
+	}
+
+	/** Let it be a team of that club again. */
+	void giveBackTo(Club one) {
+		this.mergedFrom = null;
+		goOver(one);
+	}
+
+	private void goOver(Club to) {
+		this.carried += Math.max(0, this.club.version() - to.version());
+		this.club = to;
 	}
 
 	Club club() {

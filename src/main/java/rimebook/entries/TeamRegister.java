@@ -1,6 +1,8 @@
 package rimebook.entries;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 import org.springframework.data.domain.Sort;
 import org.springframework.stereotype.Component;
@@ -44,8 +46,13 @@ class TeamRegister {
 	}
 
 	KnownTeams known() {
-		return new KnownTeams(this.clubs.findAll().stream().map(Club::view).toList(),
+		List<Club> all = this.clubs.findAll();
+		KnownTeams known = new KnownTeams(all.stream().filter((club) -> !club.isMerged()).map(Club::view).toList(),
 				this.teams.findAll().stream().map(Team::view).toList());
+		all.stream()
+			.filter(Club::isMerged)
+			.forEach((one) -> known.alsoCalled(one.view().name(), today(one).view().name()));
+		return known;
 	}
 
 	private Optional<Team> known(Club club, String name) {
@@ -58,8 +65,17 @@ class TeamRegister {
 
 	private Club club(String name, String town, Actor actor) {
 		Club club = known(name).orElseGet(() -> added(name, town, actor));
+		if (club.isMerged()) {
+			return today(club);
+		}
 		club.checkTown(town);
 		return club;
+	}
+
+	/** The club itself, or which one it turned out to be. */
+	private Club today(Club club) {
+		UUID other = club.mergedInto();
+		return (other != null) ? this.clubs.findById(other).orElse(club) : club;
 	}
 
 	private Club added(String name, String town, Actor actor) {

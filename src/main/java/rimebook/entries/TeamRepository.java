@@ -10,6 +10,9 @@ interface TeamRepository extends JpaRepository<Team, UUID> {
 
 	List<Team> findByClubOrderByName(Club club);
 
+	/** The teams that went over from the one club to the other. */
+	List<Team> findByClubAndMergedFromOrderByName(Club club, UUID mergedFrom);
+
 	Optional<Team> findFirstByClubAndNameIgnoreCaseOrderByName(Club club, String name);
 
 }

@@ -1,5 +1,6 @@
 package rimebook.fees;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -55,7 +56,10 @@ record Books(RulesView rules, Map<EventId, EventView> events, List<EntryView> en
 	}
 
 	List<LedgerRow> rows(ClubView.Id club) {
-		return this.rows.stream().filter((row) -> row.club().equals(club)).toList();
+		return this.rows.stream()
+			.filter((row) -> row.club().equals(club))
+			.sorted(Comparator.comparing(LedgerRow::writtenAt).thenComparing(LedgerRow::number))
+			.toList();
 	}
 
 	/** How many rows a club has. */

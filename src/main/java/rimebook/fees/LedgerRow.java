@@ -9,6 +9,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
+import org.hibernate.annotations.Formula;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,10 @@ class LedgerRow extends AppendedRow {
 	private UUID club;
 
 	/** {@code null} for the club as a whole. */
+	/** The club as it is today, where it turned out to be another one. */
+	@Formula("(select coalesce(o.id, c.id) from club c left join club o on o.id = c.merged_into where c.id = club_id)")
+	private @Nullable UUID clubToday;
+
 	@Column(name = "entry_id")
 	private @Nullable UUID entry;
 
@@ -73,12 +78,17 @@ class LedgerRow extends AppendedRow {
 		this.writtenAt = now;
 	}
 
+	Instant writtenAt() {
+		return this.writtenAt;
+	}
+
 	int number() {
 		return this.number;
 	}
 
+	/** Whose account it is in, today. */
 	ClubView.Id club() {
-		return new ClubView.Id(this.club);
+		return new ClubView.Id((this.clubToday != null) ? this.clubToday : this.club);
 	}
 
 	@Nullable UUID reverses() {
@@ -98,7 +108,7 @@ class LedgerRow extends AppendedRow {
 	}
 
 	Whose whose() {
-		return new Whose(new CompetitionId(this.competition), club(),
+		return new Whose(new CompetitionId(this.competition), new ClubView.Id(this.club),
 				(this.entry != null) ? new EntryId(this.entry) : null);
 	}
 

@@ -7,6 +7,7 @@ import org.springframework.transaction.event.TransactionalEventListener;
 import rimebook.competition.Cancellations;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.EntryEvent;
+import rimebook.entries.OneClub;
 import rimebook.entries.Renaming;
 import rimebook.results.IceChanged;
 import rimebook.results.ResultVersion;
@@ -32,7 +33,8 @@ class PublicationListener {
 	@TransactionalEventListener(phase = TransactionPhase.BEFORE_COMMIT,
 			classes = { ResultVersion.VersionPublished.class, IceChanged.class, Cancellations.Changed.class,
 					StartingOrderDraw.Drawn.class, EntryEvent.Withdrawn.class, EntryEvent.Reinstated.class,
-					Renaming.ClubChanged.class, Renaming.TeamChanged.class, TimetableVersions.Published.class })
+					Renaming.ClubChanged.class, Renaming.TeamChanged.class, OneClub.Separated.class,
+					EntryEvent.Moved.class, TimetableVersions.Published.class })
 	void announce() {
 		this.announcer.announce();
 	}
@@ -74,6 +76,16 @@ class PublicationListener {
 
 	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
 	void on(Renaming.TeamChanged changed) {
+		this.pulse.quicken();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(OneClub.Separated separated) {
+		this.pulse.quicken();
+	}
+
+	@TransactionalEventListener(phase = TransactionPhase.AFTER_COMMIT)
+	void on(EntryEvent.Moved moved) {
 		this.pulse.quicken();
 	}
 

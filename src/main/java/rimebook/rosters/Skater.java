@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
+import org.hibernate.annotations.Formula;
 import org.jspecify.annotations.Nullable;
 
 import rimebook.entries.ClubView;
@@ -28,6 +29,10 @@ class Skater {
 	private @Nullable Integer version;
 
 	private UUID clubId;
+
+	/** Their club as it is today, where it turned out to be another one. */
+	@Formula("(select coalesce(o.id, c.id) from club c left join club o on o.id = c.merged_into where c.id = club_id)")
+	private @Nullable UUID clubToday;
 
 	private String givenName;
 
@@ -144,6 +149,7 @@ class Skater {
 		this.birthDate = facts.birthDate();
 		this.membershipNumber = facts.membershipNumber();
 		this.clubId = facts.club().value();
+		this.clubToday = null;
 	}
 
 	/**
@@ -183,7 +189,7 @@ class Skater {
 	SkaterView view() {
 		return new SkaterView(new SkaterView.Id(this.id),
 				new SkaterView.Facts(this.givenName, this.familyName, this.birthDate, this.membershipNumber,
-						new ClubView.Id(this.clubId)),
+						new ClubView.Id((this.clubToday != null) ? this.clubToday : this.clubId)),
 				new SkaterView.Consent(this.consent, this.consentGuardian, this.consentOn), this.erasedAt != null,
 				(this.mergedInto != null) ? new SkaterView.Id(this.mergedInto) : null,
 				(this.version != null) ? this.version : 0);

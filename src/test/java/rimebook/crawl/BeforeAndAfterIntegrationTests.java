@@ -35,16 +35,18 @@ class BeforeAndAfterIntegrationTests {
 	/** Something is another than it was: both are told. */
 	private static final Set<String> CHANGES = Set.of("competition.changed", "competition.moved",
 			"competition.taken-back", "event.changed", "event.cancelled", "event.brought-back", "segment.cancelled",
-			"segment.brought-back", "segment.opened", "club.changed", "team.changed", "entry.withdrawn",
-			"entry.reinstated", "official.changed", "person.changed", "person.shut-out", "person.let-in",
-			"seat.bond-set-aside", "seat.handed-over", "seat.kept", "seat.taken-over", "seat.taken-back",
-			"seat.guessing-freed", "starting-order.redrawn", "performance.called", "performance.called-out-of-order",
-			"performance.call-taken-back", "performance.waits", "performance.set-aside", "performance.counts-again",
-			"performance.ended", "performance.status-corrected", "performance.status-followed", "clock.start",
-			"clock.stop", "clock.interrupt", "clock.resume", "clock.reskate", "clock.take-back", "card.settled",
-			"card.corrected", "cards.closed", "cards.closed-without", "cards.reopened", "elements.authorised",
-			"elements.opened-again", "elements.corrected", "deductions.seen", "deductions.corrected",
-			"ruling.superseded", "ruling.question-released", "ruling.question-withheld", "entry.announcer-facts",
+			"segment.brought-back", "segment.opened", "club.changed", "club.merged", "club.separated",
+			"team.given-over", "team.given-back", "team.changed", "entry.withdrawn", "entry.reinstated",
+			"official.changed", "person.changed", "person.shut-out", "person.let-in", "seat.bond-set-aside",
+			"seat.handed-over", "seat.kept", "seat.taken-over", "seat.taken-back", "seat.guessing-freed",
+			"starting-order.redrawn", "starting-order.added-to", "entry.moved", "performance.called",
+			"performance.called-out-of-order", "performance.call-taken-back", "performance.waits",
+			"performance.set-aside", "performance.counts-again", "performance.ended", "performance.status-corrected",
+			"performance.status-followed", "clock.start", "clock.stop", "clock.interrupt", "clock.resume",
+			"clock.reskate", "clock.take-back", "card.settled", "card.corrected", "cards.closed",
+			"cards.closed-without", "cards.reopened", "elements.authorised", "elements.opened-again",
+			"elements.corrected", "deductions.seen", "deductions.corrected", "ruling.superseded",
+			"ruling.question-released", "ruling.question-withheld", "entry.announcer-facts",
 			"competition.commentator-link-renewed", "competition.commentator-shut-out", "entry.manager-link-renewed",
 			"entry.manager-shut-out", "result.posted", "result.signed", "result.reopened", "protest.confirmed",
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
@@ -62,15 +64,16 @@ class BeforeAndAfterIntegrationTests {
 	 * or comes back, what was before is told.
 	 */
 	private static final Set<String> BEGINNINGS = Set.of("competition.created", "competition.commentator-let-in",
-			"entry.manager-let-in", "event.added", "club.added", "team.added", "entry.entered", "official.registered",
-			"official.interest-declared", "person.added", "seat.taken", "seat.code-issued", "seat.paired",
-			"seat.asked-for", "starting-order.drawn", "card.received", "card.returned", "card.keyed", "elements.called",
-			"elements.planned", "deductions.noted", "performance.remark", "remark.seen", "ruling.asked", "ruling.given",
-			"result.published", "protest.filed", "timetable.filled", "timetable.block-added", "timetable.sheet-added",
-			"timetable.published", "timetable.letters-printed", "skater.added", "roster-place.taken",
-			"roster.contact-added", "eligibility.set", "waiver.given", "retention.set", "music.handed-in",
-			"music.played", "lineup.kept", "letters.mailed", "letters.mailed-again", "letters.printed",
-			"letters.languages-set", "fee-rules.set", "fee.owed", "fee.paid", "fee.waived", "fee.refunded");
+			"entry.manager-let-in", "event.added", "club.added", "club.contact-set", "team.name-recorded", "team.added",
+			"entry.entered", "official.registered", "official.interest-declared", "person.added", "seat.taken",
+			"seat.code-issued", "seat.paired", "seat.asked-for", "starting-order.drawn", "card.received",
+			"card.returned", "card.keyed", "elements.called", "elements.planned", "deductions.noted",
+			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed",
+			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published",
+			"timetable.letters-printed", "skater.added", "roster-place.taken", "roster.contact-added",
+			"eligibility.set", "waiver.given", "retention.set", "music.handed-in", "music.played", "lineup.kept",
+			"letters.mailed", "letters.mailed-again", "letters.printed", "letters.languages-set", "fee-rules.set",
+			"fee.owed", "fee.paid", "fee.waived", "fee.refunded");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -82,8 +85,9 @@ class BeforeAndAfterIntegrationTests {
 			"competition.rehearsal-begun", "competition.rehearsal-ended");
 
 	/** Nothing is there any more. */
-	private static final Set<String> ENDS = Set.of("event.removed", "seat.vacated", "official.interest-removed",
-			"timetable.block-removed", "timetable.sheet-removed", "roster.contact-removed");
+	private static final Set<String> ENDS = Set.of("event.removed", "club.contact-removed", "team.recording-removed",
+			"seat.vacated", "official.interest-removed", "timetable.block-removed", "timetable.sheet-removed",
+			"roster.contact-removed");
 
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"

@@ -131,7 +131,7 @@ class StartingOrderDrawIntegrationTests {
 		TeamView team = this.entries.entry(drawn.starts().get(0).entry()).team();
 		this.renaming.change(new Renaming.ChangeTeam(team.id(), 0, "Mended " + team.name(), ""), REFEREE);
 		this.renaming.change(new Renaming.ChangeClub(team.club().id(), this.renaming.club(team.club().id()).version(),
-				"Mended Club", "Elsewhere"), REFEREE);
+				"Mended Club", "Elsewhere", ""), REFEREE);
 		this.entityManager.flush();
 		this.entityManager.clear();
 		assertThat(this.entries.entry(drawn.starts().get(0).entry()).team().name()).startsWith("Mended");
@@ -241,10 +241,60 @@ class StartingOrderDrawIntegrationTests {
 	}
 
 	@Test
-	void nobodyEntersAndNothingOfTheEventChangesAfterTheDraw() {
+	void aTeamThatComesAfterTheDrawWaitsForTheReferee() {
+		move(CompetitionState.ENTRIES_CLOSED);
+		StartingOrderView drawn = drawFirst("seed", "");
+		assertThat(this.draw.late(this.first)).isEmpty();
+		enter("Late Lights", "Forgotten by the office");
+		assertThat(this.draw.ofSegment(this.first)).contains(drawn);
+		StartingOrderDraw.LateTeams late = this.draw.late(this.first).orElseThrow();
+		assertThat(late.teams()).containsExactly("Late Lights");
+		assertThat(late.first()).isEqualTo(9);
+		assertThat(late.group()).isEqualTo(3);
+		assertThat(late.inGroup()).isEqualTo(4);
+		assertThat(late.isLarge()).isTrue();
+		assertThat(late.refusal()).isNull();
+		assertRefused("stale-version", () -> add(2));
+		StartingOrderView longer = add(1);
+		assertThat(longer.starts().subList(0, 8)).isEqualTo(drawn.starts());
+		assertThat(longer.starts().get(8)).satisfies((start) -> {
+			assertThat(start.number()).isEqualTo(9);
+			assertThat(start.group()).isEqualTo(3);
+			assertThat(longer.isAdded(9)).isTrue();
+			assertThat(longer.isAdded(8)).isFalse();
+		});
+		assertThat(this.draw.everDrawn(this.first)).containsExactly(longer, drawn);
+		assertThat(this.draw.late(this.first)).isEmpty();
+		assertRefused("nobody-to-add", () -> add(2));
+		assertThat(this.published.stream(StartingOrderDraw.Drawn.class)).last().satisfies((told) -> {
+			assertThat(told.change().action()).isEqualTo("starting-order.added-to");
+			assertThat(told.change().after()).contains("order 2", "9 Late Lights (Harbour Blades)");
+		});
+	}
+
+	private StartingOrderView add(int seen) {
+		return this.draw.add(new StartingOrderDraw.Addition(this.first, seen, "Form lost"), REFEREE);
+	}
+
+	@Test
+	void nobodyIsAddedOnceTheSegmentRunsOrALaterOneIsDrawn() {
 		move(CompetitionState.ENTRIES_CLOSED);
 		drawFirst("seed", "");
-		assertRefused("entry-refused", () -> enter("Late Lights", "Forgotten by the office"));
+		enter("Late Lights", "Forgotten by the office");
+		this.opening.open = this.first;
+		assertRefused("draw-too-late", () -> add(1));
+		assertThat(this.draw.late(this.first).orElseThrow().refusal()).hasToString("The segment is open.");
+		this.opening.open = null;
+		add(1);
+		this.outcome.standing = ranked(field());
+		draw(this.later, DrawMethod.GROUPS_FROM_STANDING, "seed", 3, "");
+		assertRefused("entry-refused", () -> enter("Later Lights", "Forgotten by the office"));
+	}
+
+	@Test
+	void nothingOfTheEventChangesAfterTheDraw() {
+		move(CompetitionState.ENTRIES_CLOSED);
+		drawFirst("seed", "");
 		assertRefused("event-change", () -> this.competitions.changeEvent(this.event.id(), this.event.version(),
 				this.event.draft().named("Junior A"), REFEREE));
 	}

@@ -237,7 +237,7 @@ class EntriesIntegrationTests {
 	}
 
 	private static Renaming.ChangeClub change(Renaming.KnownClub known, String name, String town) {
-		return new Renaming.ChangeClub(known.club().id(), known.version(), name, town);
+		return new Renaming.ChangeClub(known.club().id(), known.version(), name, town, known.section());
 	}
 
 	@Test
@@ -441,7 +441,7 @@ class EntriesIntegrationTests {
 
 	@TestConfiguration(proxyBeanMethods = false)
 	@Import({ CompetitionModule.class, Entries.class, EntryImport.class, EntryBook.class, EntryWindow.class,
-			TeamRegister.class, Renaming.class, SlipCheck.class })
+			EventChange.class, OneClub.class, ClubContacts.class, TeamRegister.class, Renaming.class, SlipCheck.class })
 	static class Outside {
 
 		@Bean

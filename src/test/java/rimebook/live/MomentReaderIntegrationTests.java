@@ -73,7 +73,8 @@ class MomentReaderIntegrationTests {
 				SmallCompetition.SECRETARY);
 		assertToldToEverybody();
 		int club = renaming.club(entry.team().club().id()).version();
-		renaming.change(new Renaming.ChangeClub(entry.team().club().id(), club, "Beacon " + entry.id(), "Skerrywick"),
+		renaming.change(
+				new Renaming.ChangeClub(entry.team().club().id(), club, "Beacon " + entry.id(), "Skerrywick", ""),
 				SmallCompetition.SECRETARY);
 		assertToldToEverybody();
 	}

@@ -504,7 +504,7 @@ class PanelsIntegrationTests {
 			.findFirst()
 			.orElseThrow();
 		this.renaming.change(
-				new Renaming.ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town()),
+				new Renaming.ChangeClub(found.id(), this.renaming.club(found.id()).version(), name, found.town(), ""),
 				REFEREE);
 	}
 

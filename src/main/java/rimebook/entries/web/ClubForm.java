@@ -13,14 +13,15 @@ record ClubForm(
 				message = "{entries.form.club.long}") String name,
 		@NotBlank(message = "{entries.form.town.missing}") @Size(max = 120,
 				message = "{entries.form.town.long}") String town,
-		@Nullable Integer version) {
+		@Size(max = 60, message = "{entries.form.section.long}") @Nullable String section, @Nullable Integer version) {
 
 	static ClubForm of(Renaming.KnownClub known) {
-		return new ClubForm(known.club().name(), known.club().town(), known.version());
+		return new ClubForm(known.club().name(), known.club().town(), known.section(), known.version());
 	}
 
 	Renaming.ChangeClub order(ClubView.Id club) {
-		return new Renaming.ChangeClub(club, (this.version != null) ? this.version : -1, this.name, this.town);
+		return new Renaming.ChangeClub(club, (this.version != null) ? this.version : -1, this.name, this.town,
+				(this.section != null) ? this.section : "");
 	}
 
 }

@@ -85,6 +85,8 @@ class EntriesController {
 		model.addAttribute("clubs", clubs.stream().map(ClubView::name).toList());
 		model.addAttribute("towns", new TreeSet<>(clubs.stream().map(ClubView::town).toList()));
 		model.addAttribute("refusal", refusal.orElse(Sentence.NONE));
+		model.addAttribute("oneByOne",
+				refusal.isEmpty() ? this.entries.importRefusal(id).orElse(Sentence.NONE) : Sentence.NONE);
 		model.addAttribute("late", competition.state() != CompetitionState.ENTRIES_OPEN);
 		return "entries/event";
 	}

@@ -1,0 +1,8 @@
+package rimebook;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class LateEntryOnPostgresIntegrationTests extends LateEntryIntegrationTests {
+
+}
