@@ -4,7 +4,7 @@
  * the referee released, and what was written down for this; marks and cards are out of
  * its reach.
  */
-@ApplicationModule(allowedDependencies = { "live", "results", "published", "rulings", "accounts", "entries",
+@ApplicationModule(allowedDependencies = { "live", "results", "published", "rulings", "accounts", "music", "entries",
 		"competition", "tabulation", "pages", "shared", "wording" })
 @NullMarked
 package rimebook.commentary;

@@ -70,6 +70,14 @@ class Recognition {
 	 * {@code music-broken} if it cannot be read or has no sound
 	 */
 	Recognised recognise(InputStreamSource file, long length) throws IOException {
+		return recognise(file, length, SHORTEST);
+	}
+
+	/**
+	 * The same for what may be shorter.
+	 * @param shortest in milliseconds
+	 */
+	Recognised recognise(InputStreamSource file, long length, int shortest) throws IOException {
 		MusicKind kind = kind(file);
 		long milliseconds;
 		try (InputStream bytes = new BufferedInputStream(file.getInputStream())) {
@@ -82,7 +90,7 @@ class Recognition {
 			}
 			throw broken(kind);
 		}
-		if (milliseconds < SHORTEST) {
+		if (milliseconds < shortest) {
 			throw broken(kind);
 		}
 		return new Recognised(kind, milliseconds);
@@ -187,7 +195,7 @@ class Recognition {
 	/**
 	 * What was found.
 	 *
-	 * @param milliseconds how long the sound is, at least a second
+	 * @param milliseconds how long the sound is
 	 */
 	record Recognised(MusicKind kind, long milliseconds) {
 	}

@@ -28,11 +28,19 @@ import rimebook.documents.PaperBundles;
 import rimebook.documents.PaperSize;
 import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderDraw;
+import rimebook.entries.ClubContacts;
+import rimebook.entries.ClubView;
+import rimebook.entries.EnterTeam;
+import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.entries.OneClub;
+import rimebook.entries.Renaming;
+import rimebook.entries.TeamView;
 import rimebook.letters.LetterKind;
 import rimebook.music.Music;
 import rimebook.music.MusicView;
+import rimebook.music.SpokenNames;
 import rimebook.music.Tones;
 import rimebook.panels.Panels;
 import rimebook.panels.SeatView;
@@ -105,7 +113,32 @@ final class CrawledPlaces {
 			add(method + ", protest upheld and corrected", draft, 2, this::uphold);
 		});
 		twoSegments();
+		lateTeam();
 		return this.places;
+	}
+
+	/** A team without a number, of a club that was written down twice. */
+	private void lateTeam() {
+		SmallCompetition small = SmallCompetition.running(this.context, 1, placement());
+		small.draw(1);
+		ClubView one = enter(small, "Crawled Blades", "A first late team");
+		ClubView other = enter(small, "Crawled Harbour", "A second late team");
+		the(OneClub.class).merge(new OneClub.Merge(one.id(), the(Renaming.class).club(one.id()).version(), other.id(),
+				the(Renaming.class).club(other.id()).version(), "The short name."), SmallCompetition.SECRETARY);
+		the(ClubContacts.class).set(other.id(), new ClubContacts.Reach("office@harbour.example", "", -1),
+				SmallCompetition.SECRETARY);
+		TeamView.Id team = small.entries().get(0).team().id();
+		the(SpokenNames.class).record(new SpokenNames.Recording(team, "", new ByteArrayResource(Tones.wav(1500, 440)),
+				Tones.wav(1500, 440).length), SmallCompetition.SECRETARY);
+		add("placement, late teams", small);
+	}
+
+	private ClubView enter(SmallCompetition small, String club, String team) {
+		return the(Entries.class)
+			.enter(new EnterTeam(small.event().id(), club, "Skerrywick", team, "", "Lost form."),
+					SmallCompetition.SECRETARY)
+			.team()
+			.club();
 	}
 
 	private void twoSegments() {

@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -29,8 +32,10 @@ import rimebook.commentary.CommentaryView;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.SegmentId;
+import rimebook.entries.TeamView;
 import rimebook.live.PageLanguage;
 import rimebook.live.PublicTelling;
+import rimebook.music.SpokenNames;
 import rimebook.pages.LinkCookie;
 import rimebook.shared.NotFoundException;
 
@@ -57,10 +62,13 @@ class CommentaryController {
 
 	private final CommentaryPages pages;
 
+	private final SpokenNames names;
+
 	private final Clock clock;
 
 	CommentaryController(CommentaryLinks links, PublicTelling telling, Commentary commentary, Places places,
-			CommentaryPages pages, Clock clock) {
+			CommentaryPages pages, SpokenNames names, Clock clock) {
+		this.names = names;
 		this.links = links;
 		this.telling = telling;
 		this.commentary = commentary;
@@ -80,6 +88,25 @@ class CommentaryController {
 	void chosen(@PathVariable SegmentId segment, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
 		show(segment, request, response);
+	}
+
+	/** How a team says its name, for whoever has the link of a competition it is in. */
+	@GetMapping("/said/{team}")
+	ResponseEntity<byte[]> said(@PathVariable TeamView.Id team, HttpServletRequest request) {
+		return COOKIE.read(request)
+			.flatMap(this::competitionOf)
+			.filter((competition) -> this.names.isIn(team, competition))
+			.map((competition) -> this.names.content(team).answer())
+			.orElseThrow(() -> NotFoundException.of("music", team));
+	}
+
+	private Optional<CompetitionId> competitionOf(String token) {
+		try {
+			return Optional.of(new CompetitionId(this.links.pass(token).competition()));
+		}
+		catch (LinkRefused ex) {
+			return Optional.empty();
+		}
 	}
 
 	@PostMapping
@@ -178,7 +205,19 @@ class CommentaryController {
 		model.put("aloud", (view != null) ? Announcement.of(view).parts() : List.of());
 		model.put("places", this.places.of(competition, segment));
 		model.put("chosen", asked != null);
+		model.put("recordings", (view != null) ? recordings(view) : Map.of());
 		return model;
+	}
+
+	/** Of the teams of which something is told, by the identity of the team. */
+	private Map<String, String> recordings(CommentaryView view) {
+		return this.names
+			.of(Stream.concat(Stream.ofNullable(view.now()), view.next().stream())
+				.map((card) -> card.team().id())
+				.toList())
+			.values()
+			.stream()
+			.collect(Collectors.toMap((name) -> name.team().toString(), (name) -> name.sha256().substring(0, 8)));
 	}
 
 	private void refuse(LinkStanding standing, HttpServletRequest request, HttpServletResponse response)

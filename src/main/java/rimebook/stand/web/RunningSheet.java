@@ -23,6 +23,8 @@ import rimebook.entries.EntryState;
 import rimebook.entries.EntryView;
 import rimebook.entries.TeamView;
 import rimebook.live.PageLanguage;
+import rimebook.music.SpokenName;
+import rimebook.music.SpokenNames;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.RunningOrder;
@@ -54,8 +56,11 @@ class RunningSheet {
 
 	private final Commentary commentary;
 
+	private final SpokenNames names;
+
 	RunningSheet(Competitions competitions, StartingOrderDraw draw, Entries entries, SegmentRun run,
-			PerformanceClock clock, Rulings rulings, Commentary commentary) {
+			PerformanceClock clock, Rulings rulings, Commentary commentary, SpokenNames names) {
+		this.names = names;
 		this.commentary = commentary;
 		this.competitions = competitions;
 		this.draw = draw;
@@ -77,6 +82,11 @@ class RunningSheet {
 		model.addAttribute("competition", competition);
 		List<SheetRow> rows = rows(segment);
 		model.addAttribute("rows", rows);
+		Map<String, String> recordings = this.names.of(rows.stream().map((row) -> row.team().id()).toList())
+			.values()
+			.stream()
+			.collect(Collectors.toMap((name) -> name.team().toString(), SpokenName::sha256));
+		model.addAttribute("recordings", recordings);
 		String ice = ice(segment);
 		model.addAttribute("ice", ice);
 		Spoken spoken = spoken(competition, segment);
@@ -85,7 +95,8 @@ class RunningSheet {
 		model.addAttribute("figures", new Figures(language.locale()));
 		model.addAttribute("language", language);
 		model.addAttribute("languages", PageLanguage.SPOKEN);
-		model.addAttribute("print", Integer.toHexString((rows + ice + spoken + language.locale()).hashCode()));
+		model.addAttribute("print",
+				Integer.toHexString((rows + ice + spoken + recordings + language.locale()).hashCode()));
 	}
 
 	/** Of a competition that is only planned the public is told nothing yet. */

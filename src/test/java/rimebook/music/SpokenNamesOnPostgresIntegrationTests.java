@@ -1,0 +1,8 @@
+package rimebook.music;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class SpokenNamesOnPostgresIntegrationTests extends SpokenNamesIntegrationTests {
+
+}
