@@ -12,8 +12,6 @@ import rimebook.accounts.TeamLinks;
 import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
-import rimebook.entries.Renaming;
-import rimebook.entries.TeamView;
 import rimebook.protests.ProtestView;
 import rimebook.protests.Protests;
 import rimebook.results.SegmentResultView;
@@ -24,8 +22,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 
 /**
- * What the team of a link says to the officials: questions to the referee, protests, and
- * how its name is said.
+ * What the team of a link says to the officials: questions to the referee, and protests.
  */
 @Service
 @Transactional(readOnly = true)
@@ -39,14 +36,11 @@ public class OwnMatters {
 
 	private final Standings standings;
 
-	private final Renaming names;
-
-	OwnMatters(OwnTeam own, Rulings rulings, Protests protests, Standings standings, Renaming names) {
+	OwnMatters(OwnTeam own, Rulings rulings, Protests protests, Standings standings) {
 		this.own = own;
 		this.rulings = rulings;
 		this.protests = protests;
 		this.standings = standings;
-		this.names = names;
 	}
 
 	/** The team's questions with the answers, the newest first. */
@@ -104,23 +98,6 @@ public class OwnMatters {
 		return this.protests.file(new Protests.FileProtest(about.event().segment(segment).id(),
 				new ProtestView.Claim(about.entry().id(), typed.category(), typed.text(), posting), typed.filedBy(),
 				null), actor);
-	}
-
-	/** How the team's name is said. */
-	public Renaming.KnownTeam name(TeamLinks.Pass pass) {
-		return this.names.team(this.own.about(pass).entry().team().id());
-	}
-
-	/**
-	 * Write down how the team's name is said; what it is called stays.
-	 * @param version as it was seen
-	 * @throws rimebook.shared.ConflictException {@code own-team-withdrawn}, and as
-	 * {@link Renaming#change(Renaming.ChangeTeam, Actor)}
-	 */
-	@Transactional
-	public void say(TeamLinks.Pass pass, int version, String spokenAs, Actor actor) {
-		TeamView team = this.own.toChange(pass).entry().team();
-		this.names.change(new Renaming.ChangeTeam(team.id(), version, team.name(), spokenAs), actor);
 	}
 
 	/**

@@ -38,6 +38,7 @@ import rimebook.entries.PlannedElements;
 import rimebook.entries.Renaming;
 import rimebook.music.Music;
 import rimebook.music.MusicView;
+import rimebook.music.SpokenNames;
 import rimebook.music.Tones;
 import rimebook.rosters.ContactView;
 import rimebook.rosters.Contacts;
@@ -268,6 +269,10 @@ class ForeignLinksIntegrationTests {
 					new Music.HandIn(entry.id(), segment(), new ByteArrayResource(Tones.wav(2000, 440 + word.length())),
 							Tones.wav(2000, 440 + word.length()).length, this.mark + ".wav", ""),
 					SECRETARY);
+			byte[] voice = Tones.wav(1500, 440 + word.length());
+			the(SpokenNames.class).record(
+					new SpokenNames.Recording(entry.team().id(), "", new ByteArrayResource(voice), voice.length),
+					SECRETARY);
 			the(Rulings.class).ask(new Rulings.AskQuestion(entry.id(), null, QuestionView.RulingTopic.PROP,
 					"May " + this.mark + " carry a lamp?", "Somebody"), SECRETARY);
 			the(PlannedElements.class).plan(new PlannedElements.PlanElements(entry.id(), segment(), "TwE2", -1),
@@ -299,7 +304,8 @@ class ForeignLinksIntegrationTests {
 			return the(Rosters.class).of(this.entry.id()) + "\n" + the(Contacts.class).of(this.entry.id()) + "\n"
 					+ the(Music.class).of(this.entry.id()) + "\n" + the(Rulings.class).askedFor(this.entry.id()) + "\n"
 					+ the(PlannedElements.class).of(this.entry.id(), segment()) + "\n"
-					+ the(Renaming.class).team(this.entry.team().id());
+					+ the(Renaming.class).team(this.entry.team().id()) + "\n"
+					+ the(SpokenNames.class).of(this.entry.team().id());
 		}
 
 		void isNotIn(MvcTestResult answer, Route route) {

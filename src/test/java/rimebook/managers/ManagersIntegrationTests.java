@@ -262,6 +262,29 @@ class ManagersIntegrationTests {
 	}
 
 	@Test
+	void howTheNameSoundsIsRecordedHeardReplacedAndRemoved() {
+		Visitor manager = manager();
+		Visitor.Page page = manager.open("/manager/name");
+		Visitor.Page second = manager.open("/manager/name");
+		assertThat(page.text()).contains("There is no recording.");
+		byte[] voice = Tones.wav(2000, 440);
+		Visitor.Page kept = page.upload("form[enctype]", Map.of(), "us.wav", voice);
+		assertThat(kept.text()).contains("The recording is kept.", "2.0 seconds");
+		assertThat(manager.bytes(kept.document().selectFirst("audio").attr("src")).body()).isEqualTo(voice);
+		Visitor.Page stale = second.upload("form[enctype]", Map.of(), "other.wav", Tones.wav(3000, 441));
+		assertThat(stale.status()).isEqualTo(422);
+		assertThat(stale.text()).contains("2.0 seconds");
+		assertThat(kept.upload("form[enctype]", Map.of(), "long.wav", Tones.wav(21_000, 440)).text())
+			.contains("at most 20 are taken");
+		assertThat(kept.upload("form[enctype]", Map.of(), "us.exe", "MZ no sound".getBytes()).status()).isEqualTo(422);
+		assertThat(manager.open("/manager/name?lang=fi").upload("form[enctype]", Map.of(), "x.wav", new byte[0]).text())
+			.contains("Miltä se kuulostaa");
+		manager.open("/manager/name?lang=en").submit("form[action$=/removal]", Map.of());
+		assertThat(manager.open("/manager/name").text()).contains("There is no recording.");
+		assertThat(manager.bytes("/manager/name/sound").statusCode()).isEqualTo(404);
+	}
+
+	@Test
 	void aProtestIsHeardWithinItsTimeAndTheTeamSeesWhatBecomesOfIt() {
 		this.day = SmallCompetition.running(this.context, 2, CompetitionFixtures.anEvent("Junior", 3));
 		this.team = this.day.entries().get(0);

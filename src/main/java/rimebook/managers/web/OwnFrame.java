@@ -24,7 +24,8 @@ import rimebook.wording.Languages;
 class OwnFrame {
 
 	private static final Set<String> DONE = Set.of("added", "kept", "removed", "agreed", "disagreed", "contact-added",
-			"contact-removed", "elements", "music", "on-site", "not-on-site", "asked", "filed", "refused", "name");
+			"contact-removed", "elements", "music", "on-site", "not-on-site", "asked", "filed", "refused", "name",
+			"recorded", "recording-removed");
 
 	private final OwnTeam own;
 

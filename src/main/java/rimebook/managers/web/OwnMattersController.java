@@ -19,7 +19,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 import rimebook.accounts.TeamLinks;
 import rimebook.competition.SegmentId;
-import rimebook.entries.Renaming;
 import rimebook.managers.OwnMatters;
 import rimebook.managers.OwnTeam;
 import rimebook.pages.Choice;
@@ -30,7 +29,7 @@ import rimebook.rulings.QuestionView;
 import rimebook.shared.Actor;
 import rimebook.wording.Sentence;
 
-/** What the team says to the officials: questions, protests, and how its name is said. */
+/** What the team says to the officials: questions and protests. */
 @Controller
 @RequestMapping("/manager")
 class OwnMattersController {
@@ -110,31 +109,6 @@ class OwnMattersController {
 		return "managers/protest";
 	}
 
-	@GetMapping("/name")
-	String name(TeamLinks.Pass pass, HttpServletRequest request, HttpServletResponse response, Locale language,
-			Model model) {
-		model.addAttribute("nameForm", new NameForm(this.matters.name(pass).team().spokenAs()));
-		return namePage(pass, request, response, language, model);
-	}
-
-	@PostMapping("/name")
-	String say(TeamLinks.Pass pass, @ModelAttribute("nameForm") NameForm form, BindingResult result,
-			@RequestParam(defaultValue = "0") int version, Actor actor, HttpServletRequest request,
-			HttpServletResponse response, Locale language, Model model) {
-		if (Submission.refused(result, () -> this.matters.say(pass, version, Given.text(form.spokenAs()), actor))) {
-			return namePage(pass, request, response, language, model);
-		}
-		return "redirect:/manager?done=name";
-	}
-
-	private String namePage(TeamLinks.Pass pass, HttpServletRequest request, HttpServletResponse response,
-			Locale language, Model model) {
-		this.frame.fill(pass, "/manager/name", request, response, language, model);
-		Renaming.KnownTeam team = this.matters.name(pass);
-		model.addAttribute("team", team);
-		return "managers/name";
-	}
-
 	/** A question as typed. */
 	record QuestionForm(@Nullable String segment, @Nullable String topic, @Nullable String question,
 			@Nullable String askedBy) {
@@ -156,10 +130,6 @@ class OwnMattersController {
 					Sentence.of("protests.category-missing")), Given.text(this.text), Given.text(this.filedBy));
 		}
 
-	}
-
-	/** How the name is said, as typed. */
-	record NameForm(@Nullable String spokenAs) {
 	}
 
 }
