@@ -111,7 +111,7 @@ class MarkedFiles implements Filter {
 		}
 
 		@Override
-		public void setHeader(String name, String value) {
+		public void setHeader(String name, @Nullable String value) {
 			super.setHeader(name, named(name, value));
 		}
 
@@ -120,8 +120,9 @@ class MarkedFiles implements Filter {
 			super.addHeader(name, named(name, value));
 		}
 
-		private static String named(String header, String value) {
-			return header.equalsIgnoreCase(HttpHeaders.CONTENT_DISPOSITION)
+		/** A name may be taken back, as it is where a refusal is answered instead. */
+		private static @Nullable String named(String header, @Nullable String value) {
+			return (value != null && header.equalsIgnoreCase(HttpHeaders.CONTENT_DISPOSITION))
 					? value.replaceAll("(filename=\"?|filename\\*=UTF-8'')", "$1" + FileMark.WORD + "-") : value;
 		}
 

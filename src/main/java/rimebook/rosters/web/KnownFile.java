@@ -91,6 +91,10 @@ class KnownFile {
 			List<KnownContact> called) {
 	}
 
+	/** Every list of whom to call on which somebody stands. */
+	record KnownLists(List<KnownContact> called) {
+	}
+
 	/** What was written down of somebody. */
 	record KnownPerson(String identity, String givenName, String familyName, @Nullable LocalDate birthDate,
 			String membershipNumber, String club, SkaterView.Consent consent, boolean deleted) {

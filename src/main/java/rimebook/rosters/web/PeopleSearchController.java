@@ -70,12 +70,13 @@ class PeopleSearchController {
 
 	/** Everything that is known, to be handed to whom it is about. */
 	@GetMapping("/contact/{contact}/known.json")
-	ResponseEntity<List<KnownFile.KnownContact>> known(@PathVariable UUID contact) {
+	ResponseEntity<KnownFile.KnownLists> known(@PathVariable UUID contact) {
 		return ResponseEntity.ok()
 			.header(HttpHeaders.CONTENT_DISPOSITION,
 					ContentDisposition.attachment().filename("known-of-" + contact + ".json").build().toString())
 			.header(HttpHeaders.CACHE_CONTROL, "no-store")
-			.body(this.pages.lists(this.contacts.called(contact)).stream().map(KnownFile.KnownContact::of).toList());
+			.body(new KnownFile.KnownLists(
+					this.pages.lists(this.contacts.called(contact)).stream().map(KnownFile.KnownContact::of).toList()));
 	}
 
 	@PostMapping("/contact/{contact}/deletion")
