@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import org.springframework.beans.factory.annotation.Autowired;
@@ -29,6 +30,7 @@ import rimebook.tabulation.PlacementRules;
 import rimebook.tabulation.PlacementTabulation;
 import rimebook.tabulation.SegmentKind;
 import rimebook.testsupport.Crew;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
@@ -63,6 +65,13 @@ class WholeCompetitionIntegrationTests {
 
 	private BeforeTheIce before;
 
+	private StoredFindings stored;
+
+	@BeforeEach
+	void remember() {
+		this.stored = StoredFindings.since(this.record);
+	}
+
 	@Test
 	void everyPublishedPlaceIsThatOfThePureFunction() {
 		Visitor secretary = Crew.visitor(this.context, Role.SECRETARY);
@@ -83,7 +92,7 @@ class WholeCompetitionIntegrationTests {
 		compareEvent(first, second);
 		this.before.look();
 		assertThat(this.record.verify().isWhole()).isTrue();
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	private Visitor.Page enter(Visitor secretary, String name) {

@@ -40,6 +40,7 @@ import rimebook.testsupport.AskedByThisThread;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.Races;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
@@ -74,8 +75,11 @@ class ArrivalIntegrationTests {
 
 	private List<RosterView.Place> places;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void threeTeamsOneWithARoster() {
+		this.stored = StoredFindings.since(this.context.getBean(RecordVerification.class));
 		this.small = SmallCompetition.running(this.context, 3, 3);
 		this.competition = this.small.competition().id();
 		this.entry = this.small.entries().get(0);
@@ -154,7 +158,7 @@ class ArrivalIntegrationTests {
 			.query(String.class)
 			.list();
 		assertThat(lines).containsExactly("places 1, 2, 3: not here / places 1, 2, 3: here");
-		assertThat(this.context.getBean(RecordVerification.class).compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -260,7 +264,7 @@ class ArrivalIntegrationTests {
 			.satisfies((now) -> assertThat(now.people()).extracting((person) -> person.place().number())
 				.containsExactly(2, 3));
 		assertThat(Crew.visitor(this.context, Role.SECRETARY).open(otherwise).status()).isEqualTo(403);
-		assertThat(this.context.getBean(RecordVerification.class).compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	private Map<EntryId, TooFew> tooFew() {

@@ -84,6 +84,11 @@ class LargeTextBrowserTests {
 		});
 	}
 
+	/** A part that a page asks for has no style by itself. */
+	private static boolean isWhole(Page page) {
+		return Boolean.TRUE.equals(page.evaluate("document.styleSheets.length > 0"));
+	}
+
 	/** Who is refused need not see it drawn. */
 	private boolean opens(Page page, String address) {
 		if (page.request().get(address, RequestOptions.create().setMaxRedirects(0)).status() >= 400) {
@@ -91,7 +96,8 @@ class LargeTextBrowserTests {
 		}
 		try {
 			Response answer = page.navigate(address);
-			return answer != null && answer.ok() && page.url().startsWith(this.screens.service() + address);
+			return answer != null && answer.ok() && isWhole(page)
+					&& page.url().startsWith(this.screens.service() + address);
 		}
 		catch (PlaywrightException ex) {
 			assertThat(ex).as(address).hasMessageContaining("Download is starting");

@@ -33,6 +33,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
@@ -76,8 +77,11 @@ class OneClubIntegrationTests {
 
 	private EntryView long1;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTheSameClubTwice() {
+		this.stored = StoredFindings.since(this.record);
 		this.small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 1,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.short1 = enter("HB " + this.unique, "Lanterns");
@@ -117,7 +121,7 @@ class OneClubIntegrationTests {
 		pay(competition, other(), 5);
 		assertThat(enter("HB " + this.unique, "Sparks").team().club().id()).as("found by the name of the one")
 			.isEqualTo(other());
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		refused("club-merged", () -> this.renaming.change(
 				new Renaming.ChangeClub(one(), this.renaming.club(one()).version(), "New name", "Skerrywick", ""),
 				SECRETARY));
@@ -133,7 +137,7 @@ class OneClubIntegrationTests {
 		assertThat(fees.account(competition, one()).balance().received()).isEqualTo(euro(30));
 		assertThat(fees.account(competition, other()).balance().received()).isEqualTo(euro(5));
 		refused("club-apart", () -> this.oneClub.separate(one(), 99, "Again.", SECRETARY));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		assertThat(this.record.verify().isWhole()).isTrue();
 	}
 
@@ -179,11 +183,11 @@ class OneClubIntegrationTests {
 		refused("field-form", () -> new ClubContacts.Reach("nobody", "", 0));
 		refused("field-form", () -> new ClubContacts.Reach("", "twelve", 0));
 		assertThat(lines()).noneMatch((line) -> line.contains("office@hb") || line.contains("55 12"));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		this.database.sql("update club_contact set phone = '+47 55 13' where club_id = ?")
 			.param(one().value())
 			.update();
-		assertThat(this.record.compareStored().shown()).hasSize(1);
+		assertThat(this.stored.found()).hasSize(1);
 		this.database.sql("update club_contact set phone = '+47 55 12' where club_id = ?")
 			.param(one().value())
 			.update();
@@ -200,7 +204,7 @@ class OneClubIntegrationTests {
 		assertThat(this.contacts.of(other())).isEqualTo(ClubContacts.Reach.UNKNOWN);
 		this.contacts.set(one(), new ClubContacts.Reach("", "", kept.version()), SECRETARY);
 		assertThat(this.contacts.of(one())).isEqualTo(ClubContacts.Reach.UNKNOWN);
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		assertThat(this.record.verify().isWhole()).isTrue();
 	}
 
@@ -218,7 +222,7 @@ class OneClubIntegrationTests {
 			.submit("form[action$=/contact]", Map.of("mail", "office@hb.example", "phone", "+47 55 12"));
 		assertThat(kept.status()).isEqualTo(200);
 		assertThat(Crew.visitor(this.context, Role.REFEREE).open(page).text()).contains("office@hb.example");
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	private List<String> lines() {

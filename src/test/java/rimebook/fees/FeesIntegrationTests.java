@@ -38,6 +38,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.AskedByThisThread;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -83,8 +84,11 @@ class FeesIntegrationTests {
 
 	private ClubView.Id club;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTwoTeams() {
+		this.stored = StoredFindings.since(this.record);
 		this.small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.competition = this.small.competition().id();
@@ -223,7 +227,7 @@ class FeesIntegrationTests {
 		set(null, 0, terms(200_00, null, null));
 		LedgerRowView paid = this.ledger.pay(order(20_00, "cash"), SECRETARY);
 		assertThat(this.record.verify().isWhole()).isTrue();
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		List<String> lines = this.database
 			.sql("select concat(action, ': ', after_text, '; ', reason) from record_line where subject_id = ?")
 			.param(paid.id().toString())

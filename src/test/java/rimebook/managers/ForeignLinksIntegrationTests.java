@@ -38,6 +38,7 @@ import rimebook.entries.PlannedElements;
 import rimebook.entries.Renaming;
 import rimebook.music.Music;
 import rimebook.music.MusicView;
+import rimebook.music.SpokenName;
 import rimebook.music.SpokenNames;
 import rimebook.music.Tones;
 import rimebook.rosters.ContactView;
@@ -271,12 +272,17 @@ class ForeignLinksIntegrationTests {
 					SECRETARY);
 			byte[] voice = Tones.wav(1500, 440 + word.length());
 			the(SpokenNames.class).record(
-					new SpokenNames.Recording(entry.team().id(), "", new ByteArrayResource(voice), voice.length),
+					new SpokenNames.Recording(entry.team().id(), heard(), new ByteArrayResource(voice), voice.length),
 					SECRETARY);
 			the(Rulings.class).ask(new Rulings.AskQuestion(entry.id(), null, QuestionView.RulingTopic.PROP,
 					"May " + this.mark + " carry a lamp?", "Somebody"), SECRETARY);
 			the(PlannedElements.class).plan(new PlannedElements.PlanElements(entry.id(), segment(), "TwE2", -1),
 					SECRETARY);
+		}
+
+		/** Teams are known from one competition to the next. */
+		private String heard() {
+			return the(SpokenNames.class).of(this.entry.team().id()).map(SpokenName::sha256).orElse("");
 		}
 
 		private SegmentId segment() {

@@ -24,6 +24,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.RuleViolationException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
@@ -60,8 +61,11 @@ class RosterImportIntegrationTests {
 	/** So that nobody has the name of somebody of another test. */
 	private String family;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTwoTeams() {
+		this.stored = StoredFindings.since(this.record);
 		this.small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.id = this.small.competition().id();
@@ -78,7 +82,7 @@ class RosterImportIntegrationTests {
 		RosterImport.Outcome again = apply(exported);
 		assertThat(again).isEqualTo(new RosterImport.Outcome(0, 0, 0, 0));
 		assertThat(this.files.export(this.id)).isEqualTo(exported);
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -100,7 +104,7 @@ class RosterImportIntegrationTests {
 		assertThat(now.facts().givenName()).isEqualTo("Aila");
 		SkaterView bo = this.rosters.of(entry.id()).places().get(1).skater();
 		assertThat(this.rosters.of(bo.id())).hasSize(2);
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test

@@ -29,6 +29,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.ConflictException;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
 
@@ -74,8 +75,11 @@ class RosterPortionsIntegrationTests {
 
 	private String family;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTwoTeams() {
+		this.stored = StoredFindings.since(this.record);
 		this.small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.id = this.small.competition().id();
@@ -128,7 +132,7 @@ class RosterPortionsIntegrationTests {
 		assertThat(apply(csv, another, NOBODY)).isEqualTo(new RosterImport.Outcome(150, 150, 0, 0));
 		assertThat(onRosters()).isEqualTo(250);
 		assertThat(apply(csv, another, NOBODY)).isEqualTo(new RosterImport.Outcome(0, 0, 0, 0));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test

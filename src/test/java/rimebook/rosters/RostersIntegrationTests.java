@@ -33,6 +33,7 @@ import rimebook.shared.ConflictException;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.AskedByThisThread;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -94,8 +95,11 @@ class RostersIntegrationTests {
 
 	private ClubView.Id club;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTwoTeams() {
+		this.stored = StoredFindings.since(this.record);
 		this.small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.entry = this.small.entries().get(0).id();
@@ -125,7 +129,7 @@ class RostersIntegrationTests {
 					"roster-place.taken", "roster.contact-added")
 			.doesNotContain(family, "Quillan", "2011", "MN-48213", "Ottoline", "Peregrine", "7654321", "example.org");
 		assertThat(this.record.verify().isWhole()).isTrue();
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		SkaterView gone = this.skaters.skater(id);
 		assertThat(gone.isErased()).isTrue();
 		assertThat(gone.name()).isEmpty();
@@ -155,9 +159,9 @@ class RostersIntegrationTests {
 		this.database.sql("update skater set birth_date = ? where id = ?")
 			.params(LocalDate.of(2010, 3, 9), skater.id().value())
 			.update();
-		assertThat(this.record.compareStored().shown().toString()).contains(skater.id().toString());
+		assertThat(this.stored.found().toString()).contains(skater.id().toString());
 		this.database.sql("update skater set birth_date = ? where id = ?").params(BORN, skater.id().value()).update();
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -178,7 +182,7 @@ class RostersIntegrationTests {
 				() -> this.rosters.add(this.entry, second.skater().id(), PlaceRole.SKATES, "", SECRETARY));
 		RosterView.Place back = this.rosters.add(this.entry, first.skater().id(), PlaceRole.ALTERNATE, "", SECRETARY);
 		assertThat(back.number()).isEqualTo(first.number());
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -218,7 +222,7 @@ class RostersIntegrationTests {
 		this.waivers.takeBack(waiver.id(), waiver.version(), "It never came.", REFEREE);
 		assertThat(this.check.of(this.entry).open()).hasSize(1);
 		assertThat(this.waivers.of(this.entry)).singleElement().satisfies((one) -> assertThat(one.holds()).isFalse());
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -317,7 +321,7 @@ class RostersIntegrationTests {
 		refused("retention-over", () -> this.retention.set(id, last.plusDays(2),
 				this.retention.of(id).orElseThrow().version(), SECRETARY));
 		assertThat(this.record.verify().isWhole()).isTrue();
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	private String team() {

@@ -17,6 +17,7 @@ import rimebook.entries.EntryId;
 import rimebook.shared.Actor;
 import rimebook.shared.RimebookException;
 import rimebook.testsupport.SmallCompetition;
+import rimebook.testsupport.StoredFindings;
 import rimebook.testsupport.WholeApplication;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -60,8 +61,11 @@ class SamePersonIntegrationTests {
 	/** So that nobody has the name of somebody of another test. */
 	private String family;
 
+	private StoredFindings stored;
+
 	@BeforeEach
 	void enterTwoTeams() {
+		this.stored = StoredFindings.since(this.record);
 		SmallCompetition small = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 2,
 				CompetitionFixtures.anEvent("Junior", 3));
 		this.first = small.entries().get(0).id();
@@ -93,14 +97,14 @@ class SamePersonIntegrationTests {
 		refused("skater-merged", () -> this.rosters.add(this.second, one.id(), PlaceRole.SKATES, "", SECRETARY),
 				() -> this.skaters.agree(gone.id(), gone.version(), "", BORN, SECRETARY), () -> merge(gone, stays));
 		refused("skater-has-others", () -> merge(stays, add("Aila", BORN)));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 
 		refused("field-missing", () -> this.same.separate(one.id(), gone.version(), " ", SECRETARY));
 		this.same.separate(one.id(), gone.version(), "They are sisters.", SECRETARY);
 		assertThat(this.rosters.place(place.id()).skater().id()).isEqualTo(one.id());
 		assertThat(this.rosters.of(other.id())).hasSize(1);
 		refused("skater-apart", () -> this.same.separate(one.id(), gone.version() + 1, "They are sisters.", SECRETARY));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 		assertThat(this.record.verify().isWhole()).isTrue();
 	}
 
@@ -129,7 +133,7 @@ class SamePersonIntegrationTests {
 		assertThat(this.skaters.skater(one.id()).name()).isEmpty();
 		refused("skater-deleted", () -> this.same.separate(one.id(), this.skaters.skater(one.id()).version(),
 				"They are sisters.", SECRETARY));
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	@Test
@@ -148,7 +152,7 @@ class SamePersonIntegrationTests {
 		assertThat(this.contacts.remove(coach.id(), List.of(coach.id()), "Asked for.", SECRETARY)).isEqualTo(1);
 		assertThat(this.contacts.of(this.first)).isEmpty();
 		assertThat(this.contacts.called(manager.id())).hasSize(1);
-		assertThat(this.record.compareStored().shown()).isEmpty();
+		assertThat(this.stored.found()).isEmpty();
 	}
 
 	private ContactView contact(EntryId entry, ContactView.Kind kind, String name) {
