@@ -68,9 +68,11 @@ class LargeBodyFilter extends HttpFilter {
 		return isFile(request) && (length > most || length < 0);
 	}
 
+	/** What is led on to a page may say still of what kind its body was, and has none. */
 	private static boolean isFile(HttpServletRequest request) {
 		String type = request.getContentType();
-		return type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/");
+		boolean hasBody = request.getContentLengthLong() > 0 || request.getHeader("Transfer-Encoding") != null;
+		return hasBody && type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/");
 	}
 
 	private static boolean isLarge(HttpServletRequest request) {
