@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -106,7 +107,8 @@ public class TeamsLinks {
 			.collect(Collectors.toMap((link) -> link.pass().entry(), Function.identity()));
 		return this.entries.ofEvents(events.keySet())
 			.stream()
-			.map((entry) -> new TeamRow(entry, events.get(entry.event()), known.get(entry.id().value())))
+			.map((entry) -> new TeamRow(entry, Objects.requireNonNull(events.get(entry.event())),
+					known.get(entry.id().value())))
 			.sorted(Comparator.comparing((TeamRow row) -> row.event().listing().position())
 				.thenComparing((row) -> row.entry().team().name(), String.CASE_INSENSITIVE_ORDER))
 			.toList();

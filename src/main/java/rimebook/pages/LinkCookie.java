@@ -27,6 +27,8 @@ public record LinkCookie(String name, String path) {
 	/** In which language these want their pages. */
 	public static final LinkCookie LANGUAGE_OF_TEAM = new LinkCookie("rimebook-team-language", "/manager");
 
+	private static final String GOOD = LinkCookie.class.getName() + ".good";
+
 	/** A token has 43 characters; more is no slip of the finger. */
 	private static final int LONGEST = 500;
 
@@ -34,6 +36,19 @@ public record LinkCookie(String name, String path) {
 	public static String bare(String typed) {
 		String text = typed.strip();
 		return (text.length() > LONGEST) ? "" : text.substring(text.lastIndexOf('#') + 1);
+	}
+
+	/** Note whether the link that a request shows is good. */
+	public static void note(HttpServletRequest request, boolean good) {
+		request.setAttribute(GOOD, good);
+	}
+
+	/**
+	 * Whether a link was shown and is good, so that a refusal of what is asked with it is
+	 * no sign of guessing; empty where none was shown.
+	 */
+	public static Optional<Boolean> noted(HttpServletRequest request) {
+		return Optional.ofNullable((Boolean) request.getAttribute(GOOD));
 	}
 
 	/** The token that the browser has. */

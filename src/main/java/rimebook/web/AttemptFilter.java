@@ -121,12 +121,11 @@ class AttemptFilter extends OncePerRequestFilter {
 	}
 
 	/**
-	 * A team's link that is good makes no guess of a form that is refused, and one that
-	 * opens nothing stays a guess when it is led away.
+	 * A link that is good makes no guess of a form that is refused or of something that
+	 * is not there, and one that opens nothing stays a guess when it is led away.
 	 */
 	private static boolean isNoGuess(HttpServletRequest request, HttpServletResponse response) {
-		Object shown = request.getAttribute(TeamLinkFilter.SHOWN);
-		return (shown != null) ? Boolean.TRUE.equals(shown) : response.getStatus() < HttpStatus.BAD_REQUEST.value();
+		return LinkCookie.noted(request).orElse(response.getStatus() < HttpStatus.BAD_REQUEST.value());
 	}
 
 	private void remember(HttpServletRequest request) {

@@ -25,9 +25,6 @@ import rimebook.pages.LinkCookie;
  */
 class TeamLinkFilter extends AbstractPreAuthenticatedProcessingFilter {
 
-	/** Whether a link was shown and is good; absent where none was shown. */
-	static final String SHOWN = TeamLinkFilter.class.getName() + ".shown";
-
 	private static final String BROWSER = "a team's browser";
 
 	private final ObjectProvider<TeamLinks> links;
@@ -35,8 +32,8 @@ class TeamLinkFilter extends AbstractPreAuthenticatedProcessingFilter {
 	TeamLinkFilter(ObjectProvider<TeamLinks> links) {
 		this.links = links;
 		setAuthenticationManager(this::teamOf);
-		setAuthenticationSuccessHandler((request, response, team) -> request.setAttribute(SHOWN, true));
-		setAuthenticationFailureHandler((request, response, refused) -> request.setAttribute(SHOWN, false));
+		setAuthenticationSuccessHandler((request, response, team) -> LinkCookie.note(request, true));
+		setAuthenticationFailureHandler((request, response, refused) -> LinkCookie.note(request, false));
 		setSecurityContextRepository(new RequestAttributeSecurityContextRepository());
 		// The usual details would look for a session.
 		setAuthenticationDetailsSource(HttpServletRequest::getRemoteAddr);

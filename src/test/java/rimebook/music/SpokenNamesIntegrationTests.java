@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -161,6 +162,12 @@ class SpokenNamesIntegrationTests {
 		Visitor.Page gone = secretary.open(page).press("form[action$=/removal]");
 		assertThat(gone.text()).contains("There is no recording");
 		assertThat(announcer.bytes(sound).statusCode()).isEqualTo(404);
+		// A page that was opened before still asks for it: no reason to shut out who
+		// talks.
+		IntStream.range(0, 30)
+			.forEach((time) -> assertThat(commentator.bytes("/commentary/said/" + this.team).statusCode())
+				.isEqualTo(404));
+		assertThat(commentator.open("/commentary").status()).isEqualTo(200);
 	}
 
 	@Test

@@ -94,19 +94,26 @@ class CommentaryController {
 	@GetMapping("/said/{team}")
 	ResponseEntity<byte[]> said(@PathVariable TeamView.Id team, HttpServletRequest request) {
 		return COOKIE.read(request)
-			.flatMap(this::competitionOf)
+			.flatMap((token) -> competitionOf(token, request))
 			.filter((competition) -> this.names.isIn(team, competition))
 			.map((competition) -> this.names.content(team).answer())
 			.orElseThrow(() -> NotFoundException.of("music", team));
 	}
 
-	private Optional<CompetitionId> competitionOf(String token) {
+	private Optional<CompetitionId> competitionOf(String token, HttpServletRequest request) {
 		try {
-			return Optional.of(new CompetitionId(this.links.pass(token).competition()));
+			return Optional.of(new CompetitionId(pass(token, request).competition()));
 		}
 		catch (LinkRefused ex) {
 			return Optional.empty();
 		}
+	}
+
+	/** Who has a good link may ask for what is not there. */
+	private CommentaryLinks.Pass pass(String token, HttpServletRequest request) throws LinkRefused {
+		CommentaryLinks.Pass pass = this.links.pass(token);
+		LinkCookie.note(request, true);
+		return pass;
 	}
 
 	@PostMapping
@@ -144,7 +151,7 @@ class CommentaryController {
 			return;
 		}
 		try {
-			CommentaryLinks.Pass pass = this.links.pass(token.get());
+			CommentaryLinks.Pass pass = pass(token.get(), request);
 			CompetitionView competition = published(pass);
 			if (competition == null) {
 				this.pages.page(request, response, HttpStatus.OK, "commentary/open", Map.of("standing", "early"));
