@@ -1,6 +1,7 @@
 package rimebook.results;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -21,9 +22,12 @@ class StandingBeforeSegment implements StandingBefore {
 
 	private final Standings standings;
 
+	private final StandingDrafts drafts;
+
 	private final Competitions competitions;
 
-	StandingBeforeSegment(Standings standings, Competitions competitions) {
+	StandingBeforeSegment(Standings standings, StandingDrafts drafts, Competitions competitions) {
+		this.drafts = drafts;
 		this.standings = standings;
 		this.competitions = competitions;
 	}
@@ -33,9 +37,7 @@ class StandingBeforeSegment implements StandingBefore {
 	@Transactional(readOnly = true, noRollbackFor = RuleViolationException.class)
 	public List<StandingBefore.Ranked> standingBefore(SegmentId segment) {
 		EventView event = this.competitions.eventOf(segment).held();
-		Standing standing = this.standings.latest(event.id())
-			.map(ResultVersion::standing)
-			.filter((latest) -> isReadyFor(event, segment, latest))
+		Standing standing = latest(event, segment).filter((latest) -> isReadyFor(event, segment, latest))
 			.orElseThrow(() -> new RuleViolationException("standing-incomplete",
 					Sentence.of("results.standing-incomplete")));
 		return standing.rows()
@@ -43,6 +45,12 @@ class StandingBeforeSegment implements StandingBefore {
 			.filter((row) -> row.has(EntryStatus.SKATED))
 			.map((row) -> new StandingBefore.Ranked(EntryId.of(row.entry()), row.place()))
 			.toList();
+	}
+
+	/** Of a segment that has begun nothing counts for who begins it. */
+	private Optional<Standing> latest(EventView event, SegmentId segment) {
+		return this.standings.latest(segment).isPresent() ? this.drafts.before(event, segment)
+				: this.standings.latest(event.id()).map(ResultVersion::standing);
 	}
 
 	private boolean isReadyFor(EventView event, SegmentId segment, Standing latest) {

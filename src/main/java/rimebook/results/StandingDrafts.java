@@ -133,10 +133,22 @@ class StandingDrafts {
 	 * none has a standing yet.
 	 */
 	Optional<Draft> whole(EventView held) {
+		return combined(held, held.segments());
+	}
+
+	/**
+	 * The standing of the event with which a segment begins, whatever was published of
+	 * that segment and of later ones; empty where none before has a standing.
+	 */
+	Optional<Standing> before(EventView held, SegmentId segment) {
+		return combined(held, held.previousSegments(segment)).map(Draft::event);
+	}
+
+	private Optional<Draft> combined(EventView held, List<SegmentView> counted) {
 		List<@Nullable Standing> segments = new ArrayList<>();
 		held.segments()
-			.forEach((segment) -> segments
-				.add(this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null)));
+			.forEach((segment) -> segments.add(counted.contains(segment)
+					? this.standings.latest(segment.id()).map(ResultVersion::standing).orElse(null) : null));
 		if (segments.stream().allMatch(Objects::isNull)) {
 			return Optional.empty();
 		}

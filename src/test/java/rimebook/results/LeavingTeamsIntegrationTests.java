@@ -214,8 +214,31 @@ class LeavingTeamsIntegrationTests {
 			.withMessageContaining("was drawn without " + row(day, 0).team());
 		withdraw(day, leader);
 		this.run.open(day.segment(2), REFEREE);
+		comeBack(day, leader);
+		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> day.skateNext(2))
+			.withMessageContaining(entry(day, leader).team().name());
+		withdraw(day, leader);
+		day.skateNext(2);
 		assertThatExceptionOfType(RimebookException.class).isThrownBy(() -> comeBack(day, leader))
 			.withMessageContaining("was drawn without");
+	}
+
+	/**
+	 * What was published of a segment that has begun decides nothing about who begins it.
+	 */
+	@ParameterizedTest
+	@ValueSource(booleans = { false, true })
+	void aWithdrawalBeforeTheFirstCallOfALaterSegmentHoldsNobodyUp(boolean byPoints) {
+		SmallCompetition day = running(byPoints);
+		day.open(1);
+		day.skateRest(1);
+		day.open(2);
+		PerformanceView first = day.performances(2).get(0);
+		this.run.end(first.id(), first.version(), PerformanceStatus.WITHDRAWN, "Ill since this morning.", REFEREE);
+		day.skateRest(2);
+		assertThat(day.performances(2)).extracting(PerformanceView::status)
+			.containsExactly(PerformanceStatus.WITHDRAWN, PerformanceStatus.CLOSED, PerformanceStatus.CLOSED,
+					PerformanceStatus.CLOSED);
 	}
 
 	private SmallCompetition running(boolean byPoints) {
