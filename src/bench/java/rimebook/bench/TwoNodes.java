@@ -58,6 +58,9 @@ public final class TwoNodes {
 
 	private static final Pattern WAIT = Pattern.compile("Rink-Wait: (\\d+)");
 
+	/** Seconds after which a page looks again that looked in vain. */
+	private static final double[] LOOK_AGAIN = { 1.5, 3, 5 };
+
 	private static final Pattern STATUS = Pattern.compile("HTTP/1.1 (\\d+)");
 
 	/** Whoever follows is to hear something each second, so that silence can be measured. */
@@ -240,6 +243,8 @@ public final class TwoNodes {
 
 		private int retry = 2000;
 
+		private int inVain;
+
 		Follower(Loopback crowd, boolean streams) {
 			this.crowd = crowd;
 			this.streams = streams;
@@ -286,13 +291,14 @@ public final class TwoNodes {
 			this.crowd.get(TwoNodes.this.competition + "/moments", "Connection: close\r\n", (heard) -> {
 			}, (answer) -> {
 				if (answer.startsWith("HTTP/1.1 200")) {
+					this.inVain = 0;
 					hear(answer, false);
 				}
 				else {
 					note(answer, "moments");
 				}
 				Matcher told = WAIT.matcher(answer);
-				int wait = told.find() ? Integer.parseInt(told.group(1)) : 5;
+				double wait = told.find() ? Integer.parseInt(told.group(1)) : LOOK_AGAIN[Math.min(this.inVain++, 2)];
 				if (this.streams && answer.contains("Rink-Streams: open") && TwoNodes.this.random.nextInt(4) == 0) {
 					listen();
 				}

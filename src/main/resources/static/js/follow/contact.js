@@ -6,6 +6,7 @@
 
 const LOST_FOR = 4000; // A connection that is back sooner was hardly gone.
 const LOOK_TIMEOUT = 10000;
+const LOOK_AGAIN = [1.5, 3, 5]; // Seconds, after a first look in vain, a second, and more.
 const NO_STREAM_FOR = 300000; // After a stream that fell silent.
 
 /*
@@ -15,6 +16,7 @@ const NO_STREAM_FOR = 300000; // After a stream that fell silent.
 export function keepContact(options) {
 	let stream = null;
 	let looks = 0;
+	let inVain = 0;
 	let nextLook = null;
 	let tag = null;
 	let heardAt = Date.now();
@@ -60,7 +62,7 @@ export function keepContact(options) {
 	async function look() {
 		stopLooking();
 		const mine = looks;
-		let wait = 5;
+		let wait = LOOK_AGAIN[Math.min(inVain++, LOOK_AGAIN.length - 1)];
 		try {
 			const answer = await ask();
 			wait = Number(answer.headers.get("Rink-Wait") ?? answer.headers.get("Retry-After")) || wait;
@@ -69,6 +71,7 @@ export function keepContact(options) {
 				(await answer.json()).moments.forEach(options.moved);
 			}
 			if (answer.status === 200 || answer.status === 304) {
+				inVain = 0;
 				heard();
 				tryStream(answer.headers.get("Rink-Streams") === "open");
 			}
