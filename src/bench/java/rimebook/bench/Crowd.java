@@ -101,6 +101,8 @@ public final class Crowd {
 
 	private int signals;
 
+	private int shown;
+
 	private volatile int pace = WARMING_PACE;
 
 	private volatile boolean over;
@@ -171,9 +173,10 @@ public final class Crowd {
 		forget();
 		crowd.runUntil(System.nanoTime() + seconds * 1_000_000_000L);
 		System.out.printf(
-				"%s, %d s: %d polls and %d fetches answered, %d turned away, %d signals, %d streams open,"
-						+ " %d connections broke%n",
-				what, seconds, this.polls, this.fetched, this.refused, this.signals, this.open, crowd.failures());
+				"%s, %d s: %d polls and %d fetches answered, %d turned away, %d signals, %d of them with what"
+						+ " differs, %d streams open, %d connections broke%n",
+				what, seconds, this.polls, this.fetched, this.refused, this.signals, this.shown, this.open,
+				crowd.failures());
 		print("card to acknowledged", this.acknowledged);
 		print("close to answered", this.closed);
 		print("close to screen, stream", this.onStreams);
@@ -193,6 +196,7 @@ public final class Crowd {
 		this.fetched = 0;
 		this.refused = 0;
 		this.signals = 0;
+		this.shown = 0;
 		this.acknowledged.clear();
 		this.closed.clear();
 		this.onStreams.clear();
@@ -224,12 +228,22 @@ public final class Crowd {
 		int[] screen = { 0 };
 		this.screens.add(screen);
 		boolean[] begun = { false };
-		crowd.get(this.competition + "/signals", "", (heard) -> {
-			Matcher spread = WITHIN.matcher(heard);
+		boolean[] part = { false };
+		crowd.get(this.competition + "/signals?page=" + this.page, "Accept-Encoding: gzip\r\n", (heard) -> {
+			// Signals stand in the stream as they are, behind what differs, which is
+			// compressed.
+			String word = heard.substring(Math.max(0, heard.lastIndexOf("event: ")));
+			Matcher spread = WITHIN.matcher(begun[0] ? word : heard);
+			part[0] |= heard.contains("event: part");
 			within[0] = spread.find() ? Integer.parseInt(spread.group(1)) : within[0];
-			if (heard.contains("event: moved")) {
-				int told = newest(heard);
-				if (begun[0]) {
+			if (word.startsWith("event: moved")) {
+				int told = newest(begun[0] ? word : heard);
+				if (begun[0] && part[0]) {
+					this.signals++;
+					this.shown++;
+					see(told, screen, this.onStreams);
+				}
+				else if (begun[0]) {
 					this.signals++;
 					crowd.after(this.random.nextInt(within[0] + 1), () -> fetch(crowd, told, screen, this.onStreams));
 				}
@@ -237,6 +251,7 @@ public final class Crowd {
 					screen[0] = told;
 				}
 				begun[0] = true;
+				part[0] = false;
 			}
 		}, (answer) -> {
 			this.open--;
@@ -256,11 +271,15 @@ public final class Crowd {
 				"Accept-Encoding: gzip\r\nConnection: close\r\n", (heard) -> {
 				}, (answer) -> count(answer, " 200", () -> {
 					this.fetched++;
-					if (told > screen[0] && told == this.version) {
-						times.add(System.nanoTime() - this.closeBegan);
-					}
-					screen[0] = Math.max(screen[0], told);
+					see(told, screen, times);
 				}));
+	}
+
+	private void see(int told, int[] screen, List<Long> times) {
+		if (told > screen[0] && told == this.version) {
+			times.add(System.nanoTime() - this.closeBegan);
+		}
+		screen[0] = Math.max(screen[0], told);
 	}
 
 	private void count(String answer, String status, Runnable good) {

@@ -192,6 +192,8 @@ public final class FirstView {
 		line.answers.clear();
 		double before = number(page, "window.moved");
 		String seen = seen(page);
+		String since = (String) page.evaluate("document.getElementById('live').dataset.tag");
+		line.streamed = 0;
 		act.run();
 		for (int i = 0; i < 100 && seen(page).equals(seen); i++) {
 			page.waitForTimeout(100);
@@ -200,8 +202,16 @@ public final class FirstView {
 			throw new IllegalStateException("The page did not follow");
 		}
 		page.waitForTimeout(LOOK);
-		note(what + ", KiB", line.bytes() / 1024.0);
+		note(what + ", KiB fetched", line.bytes() / 1024.0);
+		note(what + ", KiB told on the stream", line.streamed / 1024.0);
+		note(what + ", KiB sent to a page without a stream", sent(page.url() + "?part=live&since=" + since) / 1024.0);
 		note(what + ", moved", number(page, "window.moved") - before);
+	}
+
+	/** The body, compressed. */
+	private static int sent(String address) throws IOException, InterruptedException {
+		HttpRequest request = HttpRequest.newBuilder(URI.create(address)).header("Accept-Encoding", "gzip").build();
+		return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray()).body().length;
 	}
 
 	private static String seen(Page page) {
@@ -223,14 +233,22 @@ public final class FirstView {
 
 		private final List<Answer> answers = new ArrayList<>();
 
+		/** What a stream brought; signs of life are some of it. */
+		private long streamed;
+
 		Line(Page page) {
 			CDPSession session = page.context().newCDPSession(page);
 			session.on("Network.requestWillBeSent", (event) -> this.asked.put(id(event),
 					event.getAsJsonObject("request").get("url").getAsString()));
 			session.on("Network.loadingFinished", (event) -> {
 				String path = this.asked.getOrDefault(id(event), "?").replaceFirst("^https?://[^/]+", "");
-				if (!path.endsWith("/signals")) {
+				if (!isStream(path)) {
 					this.answers.add(new Answer(path, event.get("encodedDataLength").getAsLong()));
+				}
+			});
+			session.on("Network.dataReceived", (event) -> {
+				if (isStream(this.asked.getOrDefault(id(event), "?"))) {
+					this.streamed += event.get("encodedDataLength").getAsLong();
 				}
 			});
 			session.send("Network.enable");
@@ -238,6 +256,10 @@ public final class FirstView {
 
 		private static String id(JsonObject event) {
 			return event.get("requestId").getAsString();
+		}
+
+		private static boolean isStream(String address) {
+			return address.contains("/signals");
 		}
 
 		void print(String what) {

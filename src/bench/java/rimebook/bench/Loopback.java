@@ -24,8 +24,11 @@ final class Loopback {
 	/** Each has some 28,000 ports to call from. */
 	private static final int ADDRESSES = 16;
 
-	/** As much of an answer as anybody looks at. */
-	private static final int KEPT = 4000;
+	/**
+	 * As much of an answer as anybody looks at: what differs on a page is told with the
+	 * word of it.
+	 */
+	private static final int KEPT = 20_000;
 
 	private final Selector selector;
 

@@ -90,7 +90,8 @@ final class Answer {
 		return ifNoneMatch != null && rendition.isNamedIn(ifNoneMatch);
 	}
 
-	private static boolean takesGzip(@Nullable String acceptEncoding) {
+	/** Tell whether a client that says so takes compressed bytes. */
+	static boolean takesGzip(@Nullable String acceptEncoding) {
 		return acceptEncoding != null && acceptEncoding.contains("gzip")
 				&& !(acceptEncoding.contains("=") && REFUSED.matcher(acceptEncoding).find());
 	}

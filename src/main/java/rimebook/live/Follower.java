@@ -28,10 +28,15 @@ final class Follower {
 
 	private final Consumer<Follower> onLeave;
 
+	private final StreamWish wish;
+
 	private byte @Nullable [] greeting;
 
 	/** How far followers spread what they fetch, in a sign of life not written yet. */
 	private int beat = -1;
+
+	/** What differs on its page since the last time, not written yet. */
+	private @Nullable PartEvent part;
 
 	private boolean unflushed;
 
@@ -45,12 +50,14 @@ final class Follower {
 
 	/**
 	 * Speak on a line that is not open yet; what is told before then waits.
+	 * @param wish what it shall bring
 	 * @param address whence it comes, as it is counted
 	 * @param retry after how many milliseconds the browser tries again when it breaks
 	 * @param onLeave told once when the connection has ended
 	 */
-	Follower(Line line, String address, Instant now, int retry, Consumer<Follower> onLeave) {
+	Follower(Line line, StreamWish wish, String address, Instant now, int retry, Consumer<Follower> onLeave) {
 		this.line = line;
+		this.wish = wish;
 		this.address = address;
 		this.since = now;
 		this.lastTold = now;
@@ -58,11 +65,27 @@ final class Follower {
 		this.greeting = ("retry: " + retry + "\n\n").getBytes(StandardCharsets.UTF_8);
 	}
 
+	/** Tell whether it is compressed. */
+	boolean isPacked() {
+		return this.wish.packed();
+	}
+
 	String address() {
 		return this.address;
 	}
 
 	synchronized void tell(List<Signal> signals, Instant now) {
+		tell(signals, Map.of(), now);
+	}
+
+	/**
+	 * Tell what moved, and what differs on the page that is looked at. One difference
+	 * follows another: whoever has not read the last one is told neither, and fetches.
+	 * @param parts by what was asked for
+	 */
+	synchronized void tell(List<Signal> signals, Map<RenditionKey, PartEvent> parts, Instant now) {
+		RenditionKey page = this.wish.part();
+		this.part = (page != null && this.part == null && this.waiting.isEmpty()) ? parts.get(page) : null;
 		signals.forEach((signal) -> this.waiting.put(signal.id(), signal));
 		this.lastTold = now;
 		write();
@@ -112,22 +135,31 @@ final class Follower {
 	}
 
 	private boolean isIdle() {
-		return this.greeting == null && this.waiting.isEmpty() && this.beat < 0 && !this.unflushed;
+		return this.greeting == null && this.part == null && this.waiting.isEmpty() && this.beat < 0 && !this.unflushed;
 	}
 
 	private byte[] next() {
 		ByteArrayOutputStream next = new ByteArrayOutputStream();
 		if (this.greeting != null) {
-			next.writeBytes(this.greeting);
+			next.writeBytes(this.wish.packed() ? StreamPacking.beginning() : new byte[0]);
+			next.writeBytes(brief(this.greeting));
 			this.greeting = null;
 		}
 		if (this.beat >= 0) {
-			next.writeBytes(Signal.alive(this.beat));
+			next.writeBytes(brief(Signal.alive(this.beat)));
 		}
-		this.waiting.values().forEach((signal) -> next.writeBytes(signal.event()));
+		if (this.part != null) {
+			next.writeBytes(this.part.bytes(this.wish.packed()));
+			this.part = null;
+		}
+		this.waiting.values().forEach((signal) -> next.writeBytes(brief(signal.event())));
 		this.waiting.clear();
 		this.beat = -1;
 		return next.toByteArray();
+	}
+
+	private byte[] brief(byte[] event) {
+		return this.wish.packed() ? StreamPacking.stored(event) : event;
 	}
 
 	/** End the connection from here; the browser will come again. */

@@ -47,14 +47,16 @@ class FollowerRegister {
 	/**
 	 * Let somebody follow a competition on a line; they hear what is told from now on.
 	 * @param address whence they come
+	 * @param wish how they want it
 	 * @return nobody if there are as many as there may be
 	 */
-	Optional<Follower> join(String slug, String address, Line line) {
+	Optional<Follower> join(String slug, String address, StreamWish wish, Line line) {
 		String group = Network.of(address);
 		if (!takePlace(group)) {
 			return Optional.empty();
 		}
-		Follower follower = new Follower(line, group, this.clock.instant(), retry(), (gone) -> remove(slug, gone));
+		Follower follower = new Follower(line, wish, group, this.clock.instant(), retry(),
+				(gone) -> remove(slug, gone));
 		this.byCompetition.compute(slug, (key, known) -> {
 			Set<Follower> followers = (known != null) ? known : ConcurrentHashMap.newKeySet();
 			followers.add(follower);
@@ -93,9 +95,13 @@ class FollowerRegister {
 		givePlace(gone.address());
 	}
 
-	void tell(String slug, List<Signal> signals) {
+	/**
+	 * Tell everybody who follows a competition.
+	 * @param parts what differs on its pages, as far as it is at hand
+	 */
+	void tell(String slug, List<Signal> signals, Map<RenditionKey, PartEvent> parts) {
 		Instant now = this.clock.instant();
-		this.byCompetition.getOrDefault(slug, Set.of()).forEach((follower) -> follower.tell(signals, now));
+		this.byCompetition.getOrDefault(slug, Set.of()).forEach((follower) -> follower.tell(signals, parts, now));
 	}
 
 	boolean follow(String slug) {

@@ -53,10 +53,12 @@ class PageRenderer {
 			PageModel page = filled(PageModel.of(key.ofPart(), moment, base), filling);
 			return render(template, PART, new Context(page.locale(), page.model()));
 		});
-		Rendition answer = key.part() ? this.renditions.get(part, competition)
+		Rendition answer = key.part() ? this.renditions.get(part, competition, key.since())
 				: this.renditions.get(key, competition, (moment) -> {
 					PageModel page = filled(PageModel.of(key, moment, base), filling);
-					return render(template, Set.of(), webContext(page, request, response));
+					Rendition made = render(template, Set.of(), webContext(page, request, response));
+					this.renditions.shown(part, competition, made);
+					return made;
 				}, part);
 		Answer.with(answer, request, response);
 	}
@@ -75,7 +77,7 @@ class PageRenderer {
 	}
 
 	private Rendition render(String template, Set<String> part, IContext context) {
-		return Rendition.of("text/html;charset=UTF-8", withoutMargins(this.engine.process(template, part, context)));
+		return Rendition.ofPage(withoutMargins(this.engine.process(template, part, context)));
 	}
 
 	/**

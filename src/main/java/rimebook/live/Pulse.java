@@ -1,5 +1,7 @@
 package rimebook.live;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
@@ -20,6 +22,9 @@ import org.springframework.stereotype.Component;
 class Pulse implements SmartLifecycle {
 
 	private static final Log log = LogFactory.getLog(Pulse.class);
+
+	/** What is longer, compressed, is fetched and not told. */
+	private static final int LARGEST = 16 * 1024;
 
 	private final MomentWatch watch;
 
@@ -64,11 +69,19 @@ class Pulse implements SmartLifecycle {
 		this.watch.lookAtAll(this::herald);
 	}
 
-	/** Everybody fetches when they are told; so what they fetch is there by then. */
+	/**
+	 * Everybody fetches when they are told, unless what differs is told with it; so what
+	 * they fetch is there by then.
+	 */
 	private void herald(MomentWatch.News news) {
 		if (this.followers.follow(news.competition())) {
-			this.renditions.makeAhead(news.competition(), news.now());
-			this.followers.tell(news.competition(), news.signals());
+			Map<RenditionKey, PartEvent> parts = new HashMap<>();
+			this.renditions.makeAhead(news.competition(), news.now()).forEach((key, difference) -> {
+				if (difference.bytes(true).length <= LARGEST) {
+					parts.put(key, PartEvent.of(difference));
+				}
+			});
+			this.followers.tell(news.competition(), news.signals(), parts);
 		}
 	}
 

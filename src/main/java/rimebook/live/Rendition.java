@@ -9,6 +9,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Supplier;
 import java.util.zip.Deflater;
@@ -29,13 +30,16 @@ final class Rendition {
 
 	private final String zippedTag;
 
+	private final String part;
+
 	private final AtomicReferenceArray<byte @Nullable []> heads = new AtomicReferenceArray<>(4);
 
-	private Rendition(String contentType, byte[] plain) {
+	private Rendition(String contentType, byte[] plain, String part) {
 		this.contentType = contentType;
+		this.part = part;
 		this.plain = plain;
 		this.zipped = zip(plain);
-		String digest = tag(plain);
+		String digest = digest(plain);
 		this.tag = "\"" + digest + "\"";
 		this.zippedTag = "\"" + digest + "-z\"";
 	}
@@ -49,7 +53,40 @@ final class Rendition {
 	 * @param bytes no longer changed by the caller
 	 */
 	static Rendition of(String contentType, byte[] bytes) {
-		return new Rendition(contentType, bytes);
+		return new Rendition(contentType, bytes, "");
+	}
+
+	/** A page, which may show a part that moves. */
+	static Rendition ofPage(String html) {
+		Optional<MovingPart> part = MovingPart.in(html);
+		String text = part.map((moving) -> moving.tagged(html)).orElse(html);
+		return new Rendition("text/html;charset=UTF-8", text.getBytes(StandardCharsets.UTF_8),
+				part.map(MovingPart::tag).orElse(""));
+	}
+
+	/** What this one shows and an earlier one does not, see {@link MovingPart}. */
+	Rendition since(Rendition earlier) {
+		Optional<MovingPart> before = MovingPart.in(earlier.text());
+		return MovingPart.in(text())
+			.flatMap((now) -> before.map(now::since))
+			.map((text) -> new Rendition(this.contentType, text.getBytes(StandardCharsets.UTF_8), this.part))
+			.orElse(this);
+	}
+
+	/** The moving part of a page alone. */
+	Rendition ofItsPart() {
+		return MovingPart.in(text())
+			.map((moving) -> new Rendition(this.contentType, moving.html().getBytes(StandardCharsets.UTF_8), this.part))
+			.orElse(this);
+	}
+
+	/** The tag of the moving part that it shows, empty without one. */
+	String part() {
+		return this.part;
+	}
+
+	private String text() {
+		return new String(this.plain, StandardCharsets.UTF_8);
 	}
 
 	/** This one if the other says the same, so that equal bytes are kept once. */
@@ -107,7 +144,12 @@ final class Rendition {
 		return zipped.toByteArray();
 	}
 
-	private static String tag(byte[] plain) {
+	/** A short digest of a text. */
+	static String digest(String text) {
+		return digest(text.getBytes(StandardCharsets.UTF_8));
+	}
+
+	private static String digest(byte[] plain) {
 		try {
 			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(plain), 0, 12);
 		}

@@ -3,8 +3,10 @@ package rimebook.live;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -75,8 +77,8 @@ class RenditionCache {
 
 	/** What is kept, unless the caller should have it made. */
 	Optional<Rendition> kept(RenditionKey key) {
-		Shelf shelf = this.shelves.getIfPresent(key);
-		return (shelf != null) ? shelf.kept() : Optional.empty();
+		Shelf shelf = this.shelves.getIfPresent(key.whole());
+		return (shelf != null) ? shelf.kept(key.since()) : Optional.empty();
 	}
 
 	/**
@@ -84,8 +86,8 @@ class RenditionCache {
 	 * whoever asks.
 	 */
 	Optional<Rendition> atHand(RenditionKey key) {
-		Shelf shelf = this.shelves.getIfPresent(key);
-		return (shelf != null) ? shelf.atHand() : Optional.empty();
+		Shelf shelf = this.shelves.getIfPresent(key.whole());
+		return (shelf != null) ? shelf.atHand(key.since()) : Optional.empty();
 	}
 
 	/**
@@ -113,23 +115,62 @@ class RenditionCache {
 	}
 
 	/**
+	 * What whoever has an earlier one does not have of such a part; all of it where that
+	 * earlier one is not known.
+	 * @param since the tag of the earlier one
+	 */
+	Rendition get(Part part, @Nullable String competition, String since) {
+		Rendition whole = get(part, competition);
+		Shelf shelf = this.shelves.getIfPresent(part.key());
+		if (since.isEmpty() || shelf == null) {
+			return whole;
+		}
+		Rendition difference = shelf.earlier.difference(whole, since);
+		weighAgain(part.key(), shelf);
+		return difference;
+	}
+
+	/**
+	 * Know what a page showed that was sent whole, since it asks only for what differs.
+	 */
+	void shown(Part part, @Nullable String competition, Rendition page) {
+		if (!page.part().isEmpty()) {
+			Shelf shelf = this.shelves.get(part.key(), (absent) -> new Shelf(competition, part));
+			shelf.earlier.remember(page.ofItsPart());
+			weighAgain(part.key(), shelf);
+		}
+	}
+
+	/**
 	 * Make what is followed most of a competition that moved, so that it is there when
 	 * everybody asks for it at once.
 	 * @param now where it stands
+	 * @return how what changed differs from what was there before
 	 */
-	void makeAhead(String competition, Moment now) {
+	Map<RenditionKey, Rendition> makeAhead(String competition, Moment now) {
+		Map<RenditionKey, Rendition> steps = new HashMap<>();
 		Instant end = this.clock.instant().plus(AHEAD);
 		for (Part part : followed(competition)) {
 			if (!this.clock.instant().isBefore(end)) {
-				return;
+				return steps;
 			}
 			try {
-				make(part.key(), new Shelf(competition, part), now, part.maker());
+				step(part, competition, now).ifPresent((step) -> steps.put(part.key(), step));
 			}
 			catch (RuntimeException ex) {
 				log.debug("Could not be made ahead; whoever asks is told why", ex);
 			}
 		}
+		return steps;
+	}
+
+	private Optional<Rendition> step(Part part, String competition, Moment now) {
+		Shelf shelf = this.shelves.get(part.key(), (absent) -> new Shelf(competition, part));
+		String before = shelf.shown();
+		Rendition made = make(part.key(), shelf, now, part.maker());
+		shelf.earlier.differences(made);
+		weighAgain(part.key(), shelf);
+		return (before.isEmpty() || before.equals(made.part())) ? Optional.empty() : shelf.earlier.made(made, before);
 	}
 
 	private List<Part> followed(String competition) {
@@ -209,6 +250,8 @@ class RenditionCache {
 
 		private final AtomicReference<@Nullable Held> held = new AtomicReference<>();
 
+		private final EarlierParts earlier = new EarlierParts();
+
 		Shelf(@Nullable String competition, @Nullable Part part) {
 			this.competition = competition;
 			this.part = part;
@@ -220,25 +263,31 @@ class RenditionCache {
 
 		long bytes() {
 			Held there = this.held.get();
-			return (there != null) ? there.rendition().size() : 0;
+			return this.earlier.bytes() + ((there != null) ? there.rendition().size() : 0);
 		}
 
-		Optional<Rendition> kept() {
+		/** The tag of the part that was shown last, empty for none. */
+		String shown() {
+			Held there = this.held.get();
+			return (there != null) ? there.rendition().part() : this.earlier.newest();
+		}
+
+		Optional<Rendition> kept(String since) {
 			Held there = this.held.get();
 			if (there == null || !there.shows(moment(this.competition)) || claims(there)) {
 				return Optional.empty();
 			}
-			return Optional.of(there.rendition());
+			return this.earlier.made(there.rendition(), since);
 		}
 
-		Optional<Rendition> atHand() {
+		Optional<Rendition> atHand(String since) {
 			Held there = this.held.get();
 			if (there == null || !RenditionCache.this.clock.instant().isBefore(there.until())) {
 				return Optional.empty();
 			}
 			Moment known = (this.competition != null) ? RenditionCache.this.watch.known(this.competition) : null;
 			boolean good = (this.competition != null) ? known != null && there.shows(known) : there.shows(null);
-			return good ? Optional.of(there.rendition()) : Optional.empty();
+			return good ? this.earlier.made(there.rendition(), since) : Optional.empty();
 		}
 
 		/** Whoever claims and then fails is followed by another after the same time. */
@@ -255,6 +304,9 @@ class RenditionCache {
 			}
 			Rendition made = maker.apply(now);
 			Rendition kept = (there != null) ? there.rendition().orSame(made) : made;
+			if (there != null && kept == made) {
+				this.earlier.remember(there.rendition());
+			}
 			this.held.set(new Held(kept, now, until(), false));
 			return kept;
 		}

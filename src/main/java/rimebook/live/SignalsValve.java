@@ -28,6 +28,9 @@ class SignalsValve extends ValveBase {
 
 	private static final Pattern SIGNALS = Pattern.compile("/follow/([^/]+)/signals");
 
+	/** A page is kept under its path; a longer one there is none. */
+	private static final int LONGEST = 300;
+
 	private final MomentWatch watch;
 
 	private final FollowerRegister followers;
@@ -53,12 +56,24 @@ class SignalsValve extends ValveBase {
 		}
 		StreamLine line = new StreamLine();
 		Optional<Follower> follower = "HTTP/1.1".equals(request.getProtocol())
-				? this.followers.join(slug, request.getRemoteAddr(), line) : Optional.empty();
+				? this.followers.join(slug, request.getRemoteAddr(), wish(slug, request), line) : Optional.empty();
 		if (follower.isEmpty()) {
 			refuse(request, response);
 			return;
 		}
 		open(slug, line, follower.get(), request, response);
+	}
+
+	/** What a page asks for whose reader wants to see at once what moved. */
+	private static StreamWish wish(String slug, Request request) {
+		boolean packed = Answer.takesGzip(request.getHeader("Accept-Encoding"));
+		String page = request.getParameter("page");
+		String base = request.getContextPath() + "/follow/" + slug;
+		if (page == null || page.length() > LONGEST || !(page + "/").startsWith(base + "/")) {
+			return new StreamWish(null, packed);
+		}
+		String path = page.substring(request.getContextPath().length());
+		return new StreamWish(new RenditionKey(path, true, PageLanguage.of(request)), packed);
 	}
 
 	private static @Nullable String competition(Request request) {
@@ -93,6 +108,9 @@ class SignalsValve extends ValveBase {
 			response.setHeader(OtherSites.ALLOWED, OtherSites.EVERYBODY);
 			response.setHeader("Cache-Control", "no-store");
 			response.setHeader("X-Accel-Buffering", "no");
+			if (follower.isPacked()) {
+				response.setHeader("Content-Encoding", "gzip");
+			}
 			response.setHeader("X-Content-Type-Options", "nosniff");
 			response.setHeader("Connection", "close");
 			response.flushBuffer();

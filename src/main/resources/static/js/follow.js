@@ -11,6 +11,7 @@ const known = {};
 let tries = 0;
 let within = 0;
 let anew = "";
+let whole = false;
 let asking = false;
 let wanted = false;
 
@@ -36,7 +37,8 @@ function moved(signal) {
 
 function address() {
 	const moments = Object.keys(seen()).map((id) => known[id] ?? 0).join(".");
-	return own + "&moment=" + encodeURIComponent(moments + (tries ? "-" + tries : "") + anew);
+	const { tag } = live().dataset;
+	return own + (tag && !whole ? "&since=" + tag : "") + "&moment=" + encodeURIComponent(moments + (tries ? "-" + tries : "") + anew);
 }
 
 /* Only one at a time: what moves meanwhile is asked for when that has come. */
@@ -60,11 +62,22 @@ async function refetch() {
 	}
 }
 
-/* The part as it is now; null where it did not come. Nothing runs in a document that is only parsed. */
+/* Nothing runs in a document that is only parsed. */
+const parsed = (html) => new DOMParser().parseFromString(html, "text/html").getElementById("live");
+
+/* With the word that something moved comes what differs, for a page that is neither behind nor asking. */
+function told(html) {
+	const part = parsed(html);
+	if (!asking && part?.dataset.since === live().dataset.tag) {
+		exchange(part);
+	}
+}
+
+/* The part as it is now, or how it differs; null where it did not come. */
 async function ask() {
 	try {
 		const answer = await fetch(address(), { signal: AbortSignal.timeout(Number(following.dataset.patience ?? PATIENCE)) });
-		return answer.ok ? new DOMParser().parseFromString(await answer.text(), "text/html").getElementById("live") : null;
+		return answer.ok ? parsed(await answer.text()) : null;
 	}
 	catch {
 		return null;
@@ -84,6 +97,13 @@ function exchange(part) {
 		held(true);
 		return;
 	}
+	const now = document.importNode(part, true);
+	const moves = takeOver(now);
+	whole = !moves;
+	if (whole) {
+		refetch();
+		return;
+	}
 	const before = {
 		read: rowInView(),
 		open: [...live().querySelectorAll("details[open]")].map((details) => details.id),
@@ -93,7 +113,8 @@ function exchange(part) {
 		heard: live().dataset.heard,
 		title: live().dataset.title,
 	};
-	live().replaceWith(document.importNode(part, true));
+	moves.forEach((move) => move());
+	live().replaceWith(now);
 	witness();
 	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
 	if (before.word) {
@@ -113,6 +134,31 @@ function exchange(part) {
 		tries++;
 		fetchAgain(1000);
 	}
+}
+
+/*
+ * What is not sent again is taken from what is shown: rows, what a row opens, and of a line in it the first cells.
+ * Nothing is touched unless all of it is there.
+ */
+function takeOver(now) {
+	const moves = [];
+	if (now.dataset.since !== undefined && now.dataset.since !== live().dataset.tag) {
+		return null;
+	}
+	for (const gap of now.querySelectorAll("[data-kept]")) {
+		const cells = Number(gap.dataset.kept);
+		const place = cells ? gap.closest("details") : gap;
+		const shown = live().querySelector("#" + CSS.escape(place.id));
+		const line = cells && shown ? shown.querySelectorAll("tr")[[...place.querySelectorAll("tr")].indexOf(gap)] : shown;
+		if (!line || line.children.length < cells) {
+			return null;
+		}
+		moves.push(() => {
+			gap.removeAttribute("data-kept");
+			return cells ? gap.prepend(...[...line.children].slice(0, cells)) : gap.replaceWith(line);
+		});
+	}
+	return moves;
 }
 
 const held = (isHeld) => document.getElementById("held").toggleAttribute("hidden", !isHeld);
@@ -174,9 +220,10 @@ function move(tops) {
 /* Say so when the connection is gone, and no longer than it is. */
 const adrift = (gone) => document.getElementById("adrift").toggleAttribute("hidden", !gone);
 keepContact({
-	signals: following.dataset.signals,
+	signals: following.dataset.signals + own.replace(/^([^?]*)\?part=live/, (_, page) => "?page=" + encodeURIComponent(page)),
 	moments: following.dataset.signals.replace(/signals$/, "moments"),
 	quiet: Number(following.dataset.quiet),
+	part: told,
 	moved,
 	adrift,
 	alive: (milliseconds) => (within = milliseconds),

@@ -63,7 +63,7 @@ class FollowerRegisterTests {
 	@Test
 	void whoLeavesIsHungUpOn() {
 		Line line = mock();
-		this.followers.join("cup", HALL, line);
+		this.followers.join("cup", HALL, StreamWish.PLAIN, line);
 		this.followers.leaveAll();
 		then(line).should().end();
 		assertThat(this.followers.follow("cup")).isFalse();
@@ -76,7 +76,7 @@ class FollowerRegisterTests {
 	}
 
 	private Optional<Follower> join(String address) {
-		return this.followers.join("cup", address, mock());
+		return this.followers.join("cup", address, StreamWish.PLAIN, mock());
 	}
 
 }

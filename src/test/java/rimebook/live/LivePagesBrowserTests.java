@@ -103,6 +103,41 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/** What is not sent again is what the page had, and nothing of it is older. */
+	@ParameterizedTest
+	@ValueSource(strings = { FREE, "/follow/fjord-days/junior", "/follow/fjord-days", FREE + "/order",
+			"/follow/fjord-days/team/00000000-0000-7000-8000-000000000064" })
+	void pageThatFollowedIsAsOneThatIsOpenedNow(String path) {
+		try (Page page = open(path, 820, new Browser.NewContextOptions()); Page fresh = this.screens.screen(820, 900)) {
+			List<String> complaints = complaints(page);
+			List<String> asked = new CopyOnWriteArrayList<>();
+			page.onResponse((answer) -> asked.add(answer.url()));
+			hears(page);
+			for (int after = 10; after < 13; after++) {
+				publish(this.stage.free().skate());
+				fresh.navigate(this.screens.service() + path);
+				page.waitForCondition(() -> seen(page).equals(seen(fresh)));
+				assertThat(shown(page)).containsExactlyElementsOf(shown(fresh));
+			}
+			assertThat(asked).as("the stream brings it").noneMatch((url) -> url.contains("part=live"));
+			assertThat(complaints).isEmpty();
+		}
+	}
+
+	private static String seen(Page page) {
+		return (String) page.evaluate("document.getElementById('live').dataset.seen");
+	}
+
+	@SuppressWarnings("unchecked")
+	private static List<String> shown(Page page) {
+		return (List<String>) page.evaluate("""
+				() => {
+					const shown = document.getElementById("live").cloneNode(true);
+					shown.querySelectorAll("[style]").forEach((moved) => moved.removeAttribute("style"));
+					return (shown.dataset.tag + shown.innerHTML.replaceAll(/>\\s+</g, "><")).split("><");
+				}""");
+	}
+
 	private String pair() {
 		List<Standing.Row> rows = this.stage.free().versions.get(8).standing().rows();
 		return "/" + rows.get(0).entry() + "/" + rows.get(1).entry();

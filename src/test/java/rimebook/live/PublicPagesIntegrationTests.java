@@ -11,6 +11,7 @@ import java.util.zip.GZIPInputStream;
 
 import javax.imageio.ImageIO;
 
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +124,24 @@ class PublicPagesIntegrationTests {
 	void refreshIsSmall() {
 		assertThat(this.visitor.bytes(FREE + "?part=live", "Accept-Encoding", "gzip").body().length)
 			.isLessThan(8 * 1024);
+	}
+
+	@Test
+	void whoHasThePageIsSentWhatDiffers() {
+		String page = this.visitor.get(FREE).body();
+		ResultVersion version = this.stage.free().skate();
+		this.visitor.publish(version.scopeId(), version.number());
+		String since = "&since=" + Jsoup.parse(page).getElementById("live").attr("data-tag");
+		HttpResponse<String> difference = this.visitor.get(FREE + "?part=live" + since);
+		String whole = this.visitor.get(FREE + "?part=live").body();
+		assertThat(difference.body()).contains("After 10 of 12 teams", "data-kept")
+			.hasSizeLessThan(whole.length() * 3 / 4);
+		assertThat(this.visitor.get(FREE + "?part=live&moment=7" + since).body()).isEqualTo(difference.body());
+		assertThat(this.visitor.get(FREE + "?part=live&since=0123456789ab").body()).isEqualTo(whole);
+		assertThat(this.visitor.get(FREE + "?part=live&since=%22").body()).isEqualTo(whole);
+		assertThat(this.visitor.get(FREE + "?since=0123456789ab").body()).contains("<html");
+		assertThat(difference.headers().firstValue("ETag"))
+			.isNotEqualTo(this.visitor.get(FREE + "?part=live").headers().firstValue("ETag"));
 	}
 
 	@Test

@@ -1,5 +1,6 @@
 package rimebook.live;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -7,6 +8,8 @@ import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -170,6 +173,57 @@ class RenditionCacheTests {
 		this.renditions.makeAhead("cup", moment(2));
 		assertThat(asked).hasValue(2);
 		assertThat(this.renditions.kept(other.key())).isPresent();
+	}
+
+	@Test
+	void whoHasAnEarlierPartIsSentWhatDiffersBeforeAnybodyAsks() {
+		RenditionCache.Part part = following();
+		Rendition page = Rendition.ofPage("<html>" + live(1) + "</html>");
+		this.renditions.get(KEY, "cup", (moment) -> page, part);
+		this.renditions.shown(part, "cup", page);
+		stands(2);
+		this.renditions.makeAhead("cup", moment(2));
+		assertThat(this.renditions.kept(asked(page.part()))).isPresent();
+		assertThat(text(page.part())).contains("data-since=\"" + page.part() + "\"", "data-kept", "<p>2</p>");
+		String second = this.renditions.kept(part.key()).orElseThrow().part();
+		stands(3);
+		assertThat(text(second)).contains("data-since=\"" + second + "\"", "<p>3</p>");
+		assertThat(text(page.part())).contains("data-since=\"" + page.part() + "\"", "<p>3</p>");
+	}
+
+	@Test
+	void whoHasNothingThatIsKnownIsSentAllOfIt() {
+		RenditionCache.Part part = following();
+		String whole = new String(this.renditions.get(part, "cup").bytes(false), StandardCharsets.UTF_8);
+		assertThat(this.renditions.kept(asked("0123456789ab"))).containsSame(this.renditions.get(part, "cup"));
+		assertThat(text("0123456789ab")).isEqualTo(whole).doesNotContain("data-kept");
+		String first = this.renditions.get(part, "cup").part();
+		for (int i = 2; i < 6; i++) {
+			stands(i);
+			this.renditions.get(part, "cup");
+		}
+		assertThat(text(first)).as("one of long ago").doesNotContain("data-kept").contains("<p>5</p>");
+		assertThat(this.renditions.bytes()).isLessThan(5 * 2 * 2000L);
+	}
+
+	private String text(String since) {
+		return new String(this.renditions.get(following(), "cup", since).bytes(false), StandardCharsets.UTF_8);
+	}
+
+	private static RenditionKey asked(String since) {
+		return new RenditionKey(KEY.path(), true, KEY.pageLanguage(), since);
+	}
+
+	/** A part with a row that stays as it is. */
+	private static RenditionCache.Part following() {
+		return new RenditionCache.Part(KEY.ofPart(),
+				(moment) -> Rendition.ofPage(live((moment != null) ? moment.plan() : 0)));
+	}
+
+	private static String live(int plan) {
+		String row = IntStream.range(0, 60).mapToObj((i) -> "word " + 7919 * i).collect(Collectors.joining(" "));
+		return "<div id=\"live\"><p>" + plan + "</p><table><tbody id=\"a\"><tr><td>" + row
+				+ "</td></tr></tbody></table></div>";
 	}
 
 	private RenditionCache.Part part(RenditionKey key) {

@@ -1,14 +1,24 @@
 package rimebook.live;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 
 import rimebook.results.ResultVersion;
@@ -81,6 +91,40 @@ class SignalsIntegrationTests {
 			this.visitor.publish(version.scopeId(), version.number());
 			assertThat(signal(heard, "\"version\":2")).contains(this.free);
 			assertThat(this.renditions.kept(part).orElseThrow().bytes(false)).asString().contains("Version 2");
+		}
+	}
+
+	@Test
+	void whatDiffersIsToldWithIt() throws IOException {
+		String page = this.visitor.get(FREE_SKATING + "?lang=fr").body();
+		String tag = Jsoup.parse(page).getElementById("live").attr("data-tag");
+		HttpResponse<InputStream> stream = this.visitor.stream(SIGNALS + "?page=" + FREE_SKATING + "&lang=fr",
+				"Accept-Encoding", "gzip");
+		assertThat(stream.headers().firstValue("Content-Encoding")).hasValue("gzip");
+		try (InputStream said = new GZIPInputStream(stream.body())) {
+			Iterator<String> heard = settled(Stream.generate(() -> line(said)));
+			ResultVersion version = this.stage.free().skate();
+			this.visitor.publish(version.scopeId(), version.number());
+			String told = Stream.generate(heard::next)
+				.dropWhile((line) -> !line.equals("event: part"))
+				.takeWhile((line) -> !line.equals("event: moved"))
+				.skip(1)
+				.map((line) -> line.replaceFirst("^data: ", ""))
+				.collect(Collectors.joining("\n"));
+			assertThat(told.strip())
+				.isEqualTo(this.visitor.get(FREE_SKATING + "?part=live&lang=fr&since=" + tag).body().strip())
+				.contains("data-since=\"" + tag + "\"", "Version 2");
+		}
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "/follow/other-days/junior", "/desk", "", "/follow/fjord-days/no-such-event" })
+	void whoAsksForAPageThatIsNotThereHearsTheSignals(String page) {
+		try (Stream<String> lines = this.visitor.lines(SIGNALS + "?page=" + page)) {
+			Iterator<String> heard = settled(lines);
+			ResultVersion version = this.stage.free().skate();
+			this.visitor.publish(version.scopeId(), version.number());
+			assertThat(signal(heard, "\"version\":2")).contains(this.free);
 		}
 	}
 
@@ -161,6 +205,21 @@ class SignalsIntegrationTests {
 		HttpResponse<String> third = this.visitor.get(MOMENTS, "If-None-Match", tag);
 		assertThat(third.statusCode()).isEqualTo(200);
 		assertThat(third.body()).contains("\"version\":2");
+	}
+
+	/** Byte by byte: readers of text wait for more than has come. */
+	private static String line(InputStream said) {
+		try {
+			ByteArrayOutputStream line = new ByteArrayOutputStream();
+			for (int next = said.read(); next != '\n'; next = said.read()) {
+				assertThat(next).as("the stream ended").isNotNegative();
+				line.write(next);
+			}
+			return line.toString(StandardCharsets.UTF_8);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
 	}
 
 	/** Past the beginning: what comes next is news. */

@@ -1,6 +1,7 @@
 package rimebook.live;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -85,6 +86,10 @@ class Visitor {
 	}
 
 	/** The lines of an endless answer; close it. */
+	HttpResponse<InputStream> stream(String path, String... headers) {
+		return send(request(path, headers), HttpResponse.BodyHandlers.ofInputStream());
+	}
+
 	Stream<String> lines(String path, String... headers) {
 		return send(request(path, headers), HttpResponse.BodyHandlers.ofLines()).body();
 	}

@@ -10,7 +10,7 @@ const LOOK_AGAIN = [1.5, 3, 5]; // Seconds, after a first look in vain, a second
 const NO_STREAM_FOR = 300000; // After a stream that fell silent.
 
 /*
- * options: signals and moments are addresses, quiet is milliseconds; moved(signal), alive(within),
+ * options: signals and moments are addresses, quiet is milliseconds; part(html), moved(signal), alive(within),
  * adrift(gone) and silent() are told.
  */
 export function keepContact(options) {
@@ -44,6 +44,10 @@ export function keepContact(options) {
 			what(JSON.parse(event.data));
 		};
 		mine.addEventListener("moved", hear(options.moved));
+		mine.addEventListener("part", (event) => {
+			heard();
+			options.part(event.data);
+		});
 		mine.addEventListener("alive", hear((sign) => options.alive(sign.within)));
 		mine.addEventListener("error", () => {
 			lost();
