@@ -314,7 +314,7 @@ class MusicIntegrationTests {
 
 	@Test
 	void onTheDayOnWhichPersonalDataGoMusicGoesToo() {
-		MusicView.Version gone = handIn(Tones.wav(1000, 452));
+		MusicView.Version gone = handIn(Tones.wav(1037, 452));
 		CompetitionId competition = this.day.competition().id();
 		Retention personal = this.context.getBean(Retention.class);
 		personal.set(competition, LocalDate.of(2030, 1, 1), Retention.View.NONE, SECRETARY);
