@@ -24,11 +24,11 @@ final class Loopback {
 	/** Each has some 28,000 ports to call from. */
 	private static final int ADDRESSES = 16;
 
-	/**
-	 * As much of an answer as anybody looks at: what differs on a page is told with the
-	 * word of it.
-	 */
-	private static final int KEPT = 20_000;
+	/** As much of an answer as anybody looks at. */
+	private static final int KEPT = 4000;
+
+	/** On a stream, where what differs on a page is told with the word of it. */
+	private static final int KEPT_OF_STREAM = 20_000;
 
 	private final Selector selector;
 
@@ -135,7 +135,8 @@ final class Loopback {
 			return;
 		}
 		this.read.flip();
-		while (this.read.hasRemaining() && exchange.kept.length() < KEPT) {
+		int most = exchange.streams ? KEPT_OF_STREAM : KEPT;
+		while (this.read.hasRemaining() && exchange.kept.length() < most) {
 			exchange.kept.append((char) this.read.get());
 		}
 		exchange.heard.accept(exchange.kept.toString());
@@ -164,11 +165,14 @@ final class Loopback {
 
 		private final StringBuilder kept = new StringBuilder();
 
+		private boolean streams;
+
 		private Exchange(ByteBuffer head, Consumer<String> heard, Consumer<String> ended) {
 			this.head = head;
 			this.heard = (text) -> {
 				heard.accept(text);
-				if (text.contains("text/event-stream")) {
+				if (this.streams || text.contains("text/event-stream")) {
+					this.streams = true;
 					this.kept.setLength(0);
 					this.kept.append("text/event-stream");
 				}

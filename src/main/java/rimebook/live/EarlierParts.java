@@ -54,11 +54,6 @@ final class EarlierParts {
 				(wanted) -> whole.since(earlier(since).orElse(whole)));
 	}
 
-	/** Make those that are not made yet. */
-	void differences(Rendition whole) {
-		this.parts.forEach((part) -> difference(whole, part.part()));
-	}
-
 	/** The tag of the one that was shown last, empty for none. */
 	String newest() {
 		return this.parts.stream().findFirst().map(Rendition::part).orElse("");

@@ -19,9 +19,9 @@ import org.jsoup.nodes.Element;
  * {@code data-since} says to which earlier part it belongs. {@code rows.js} fills in.
  *
  * @param tag changes when anything in it does
- * @param html the part, with its tag
+ * @param page what it was found in, never changed
  */
-record MovingPart(String tag, String html) {
+record MovingPart(String tag, Document page) {
 
 	private static final String IDENTITY = "live";
 
@@ -35,15 +35,20 @@ record MovingPart(String tag, String html) {
 
 	/** That of a page, or of a part alone; none in a page that does not move. */
 	static Optional<MovingPart> in(String page) {
-		return page.contains(BEGINS) ? Optional.ofNullable(parsed(page).getElementById(IDENTITY)).map(MovingPart::of)
-				: Optional.empty();
+		return page.contains(BEGINS) ? Optional.of(of(parsed(page))) : Optional.empty();
 	}
 
-	private static MovingPart of(Element live) {
+	private static MovingPart of(Document page) {
+		Element live = live(page);
 		live.removeAttr(TAG);
 		String tag = Rendition.digest(live.outerHtml()).substring(0, LENGTH);
 		live.attr(TAG, tag);
-		return new MovingPart(tag, live.outerHtml());
+		return new MovingPart(tag, page);
+	}
+
+	/** The part alone, with its tag. */
+	String html() {
+		return live(this.page).outerHtml();
 	}
 
 	/** The page that it was found in, with the tag in its place. */
@@ -53,8 +58,8 @@ record MovingPart(String tag, String html) {
 
 	/** What a page that shows an earlier one has not. */
 	String since(MovingPart earlier) {
-		Element live = live();
-		Element shown = earlier.live();
+		Element live = live(this.page.clone());
+		Element shown = live(earlier.page);
 		live.attr("data-since", earlier.tag);
 		for (Element row : live.select("tbody[id]")) {
 			Element other = shown.getElementById(row.id());
@@ -74,8 +79,8 @@ record MovingPart(String tag, String html) {
 		return live.outerHtml();
 	}
 
-	private Element live() {
-		return parsed(this.html).expectFirst("#" + IDENTITY);
+	private static Element live(Document page) {
+		return page.expectFirst("#" + IDENTITY);
 	}
 
 	private static void leaveOutCells(List<Element> lines, List<Element> others) {

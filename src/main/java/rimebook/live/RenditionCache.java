@@ -168,9 +168,12 @@ class RenditionCache {
 		Shelf shelf = this.shelves.get(part.key(), (absent) -> new Shelf(competition, part));
 		String before = shelf.shown();
 		Rendition made = make(part.key(), shelf, now, part.maker());
-		shelf.earlier.differences(made);
+		if (before.isEmpty() || before.equals(made.part())) {
+			return Optional.empty();
+		}
+		Rendition step = shelf.earlier.difference(made, before);
 		weighAgain(part.key(), shelf);
-		return (before.isEmpty() || before.equals(made.part())) ? Optional.empty() : shelf.earlier.made(made, before);
+		return Optional.of(step);
 	}
 
 	private List<Part> followed(String competition) {

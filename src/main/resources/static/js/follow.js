@@ -113,7 +113,7 @@ function exchange(part) {
 		heard: live().dataset.heard,
 		title: live().dataset.title,
 	};
-	moves.forEach((move) => move());
+	moves.forEach((take) => take());
 	live().replaceWith(now);
 	witness();
 	before.open.forEach((id) => document.getElementById(id)?.setAttribute("open", ""));
