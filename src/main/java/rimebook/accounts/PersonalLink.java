@@ -81,6 +81,10 @@ abstract class PersonalLink {
 		return this.revokedAt != null;
 	}
 
+	boolean isRevokedAfter(Instant then) {
+		return this.revokedAt != null && this.revokedAt.isAfter(then);
+	}
+
 	/** Note the first time that it was opened. */
 	void open(Instant now) {
 		if (this.openedAt == null) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -23,19 +24,25 @@ public class TeamLinks {
 
 	private final TeamLinkRepository links;
 
+	private final LinksUnderWay underWay;
+
+	private final LinkArrival arrival;
+
 	private final LinkDoor door;
 
 	private final Acts acts;
 
-	TeamLinks(TeamLinkRepository links, LinkDoor door, Acts acts) {
+	TeamLinks(TeamLinkRepository links, LinksUnderWay underWay, LinkArrival arrival, LinkDoor door, Acts acts) {
 		this.links = links;
+		this.underWay = underWay;
+		this.arrival = arrival;
 		this.door = door;
 		this.acts = acts;
 	}
 
 	/**
 	 * Make the link of an entry, or make it anew: the one before is void from now on, and
-	 * whoever has it open is shut out.
+	 * whoever has it open is shut out. What is on its way to the entry is void, too.
 	 * @return the token, which nobody is told again once it is shown no longer
 	 */
 	@Transactional
@@ -43,6 +50,7 @@ public class TeamLinks {
 		String token = this.door.token();
 		PersonalLink.Given given = this.door.given(token, order.expiresAt(), actor);
 		Optional<TeamLink> before = this.links.findLockedByEntry(order.entry());
+		this.underWay.dropAll(order.entry());
 		TeamLink link = before
 			.orElseGet(() -> new TeamLink(this.acts.nextId(), order.competition(), order.entry(), given));
 		AuditedChange line = AuditedChange.of(actor, "entry", order.entry(),
@@ -60,11 +68,14 @@ public class TeamLinks {
 
 	/**
 	 * Shut the link of an entry at once, also for whoever has it open. Nothing happens
-	 * where it is shut.
+	 * where it is shut. What is on its way to the entry counts as having arrived, so that
+	 * it is shut as well.
 	 * @throws NotFoundException if it has none
 	 */
 	@Transactional
 	public void revoke(UUID entry, Actor actor) {
+		this.underWay.newest(entry).ifPresent(this.arrival::arrived);
+		this.underWay.dropAll(entry);
 		TeamLink link = this.links.findLockedByEntry(entry)
 			.orElseThrow(() -> NotFoundException.of("personal-link", entry));
 		if (link.isRevoked()) {
@@ -81,7 +92,8 @@ public class TeamLinks {
 	public List<LinkView> of(UUID competition) {
 		return this.links.findByCompetitionOrderByIssuedAt(competition)
 			.stream()
-			.map((link) -> new LinkView(link.pass(), LinkState.of(link, this.door.shown(link), this.acts.now())))
+			.map((link) -> new LinkView(link.pass(), LinkState.of(link, this.door.shown(link), this.acts.now()),
+					link.carriedBy()))
 			.toList();
 	}
 
@@ -91,6 +103,14 @@ public class TeamLinks {
 	 */
 	@Transactional
 	public Pass open(String token) throws LinkRefused {
+		LinkUnderWay carried = this.underWay.byToken(SecretTokens.digest(token)).orElse(null);
+		if (carried != null) {
+			if (!carried.isGood(this.acts.now())) {
+				throw new LinkRefused(LinkStanding.EXPIRED);
+			}
+			// Whoever uses it has it: nobody has to wait for the mail server's answer.
+			this.arrival.arrived(carried);
+		}
 		TeamLink link = this.door.good(this.links, token);
 		link.open(this.door.now());
 		return link.pass();
@@ -120,8 +140,13 @@ public class TeamLinks {
 	public record Pass(UUID id, UUID competition, UUID entry, Instant expiresAt) {
 	}
 
-	/** A link as the desk sees it. */
-	public record LinkView(Pass pass, LinkState state) {
+	/**
+	 * A link as the desk sees it.
+	 *
+	 * @param carriedBy what brought it to the team; {@code null} where it was given by
+	 * hand
+	 */
+	public record LinkView(Pass pass, LinkState state, @Nullable UUID carriedBy) {
 	}
 
 }

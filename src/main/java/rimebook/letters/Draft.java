@@ -8,15 +8,35 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 
+import org.jspecify.annotations.Nullable;
+
 import rimebook.entries.EntryView;
 
 /**
  * A letter as it would go now.
  *
  * @param told whether there is something to tell: a letter about what is missing is not
- * written to a team that lacks nothing
+ * written to a team that lacks nothing, and none with a personal link to a team that does
+ * not take part
+ * @param link the personal link in it, {@code null} for none
  */
-public record Draft(EntryView entry, Addressees.Addressee to, Locale language, Content content, boolean told) {
+public record Draft(EntryView entry, Addressees.Addressee to, Locale language, Content content, boolean told,
+		@Nullable Link link) {
+
+	/** Tell whether it takes a personal link along. */
+	public boolean isLinked() {
+		return this.link != null;
+	}
+
+	/** Where the link stands in what is kept, {@code null} for nowhere. */
+	@Nullable Integer linkAt() {
+		return (this.link != null) ? this.link.at() : null;
+	}
+
+	/** Tell whether it is not written because the team may have no link. */
+	public boolean isShutOut() {
+		return this.link != null && !this.link.given();
+	}
 
 	/** Tell whether it can go by mail. */
 	public boolean isMailed() {
@@ -36,8 +56,9 @@ public record Draft(EntryView entry, Addressees.Addressee to, Locale language, C
 	/**
 	 * Names what somebody saw, so that nothing else is sent than what they looked at.
 	 * @param sendings how many times letters of the competition were sent before
+	 * @param renewed whose link a letter would void
 	 */
-	static String digest(List<Draft> drafts, int sendings) {
+	static String digest(List<Draft> drafts, int sendings, List<Draft> renewed) {
 		try {
 			MessageDigest digest = MessageDigest.getInstance("SHA-256");
 			add(digest, String.valueOf(sendings));
@@ -45,6 +66,7 @@ public record Draft(EntryView entry, Addressees.Addressee to, Locale language, C
 				.of(draft.entry().id().toString(), draft.to().name(), draft.to().mail(), draft.language().toString(),
 						draft.content().subject(), draft.content().body(), String.valueOf(draft.told()))
 				.forEach((text) -> add(digest, text)));
+			renewed.forEach((draft) -> add(digest, "renewed " + draft.entry().id()));
 			return HexFormat.of().formatHex(digest.digest());
 		}
 		catch (NoSuchAlgorithmException ex) {
@@ -56,6 +78,15 @@ public record Draft(EntryView entry, Addressees.Addressee to, Locale language, C
 		byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
 		digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
 		digest.update(bytes);
+	}
+
+	/**
+	 * A personal link in a letter.
+	 *
+	 * @param at where in the body it stands
+	 * @param given whether the team may have one: it takes part
+	 */
+	public record Link(int at, boolean given) {
 	}
 
 	/**

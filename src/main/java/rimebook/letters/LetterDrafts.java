@@ -35,6 +35,8 @@ import rimebook.wording.Sentence;
 @Component
 class LetterDrafts {
 
+	private static final int LONGEST_BODY = 30_000;
+
 	private final Competitions competitions;
 
 	private final Entries entries;
@@ -80,12 +82,19 @@ class LetterDrafts {
 		return to.stream().map((one) -> {
 			List<LetterFacts.Line> lines = told.getOrDefault(one.entry().id(), List.of());
 			Draft.Content text = Objects.requireNonNull(texts.get(one.language())).content();
-			Map<String, String> values = values(competition, one, lines, actor);
-			return new Draft(one.entry(), one.to(), one.language(),
-					new Draft.Content(shortened(Placeholders.fill(text.subject(), values), 600),
-							shortened(Placeholders.fill(text.body(), values), 30_000)),
-					!kind.restsOnFacts() || !lines.isEmpty());
+			return draft(one, text, values(competition, one, lines, actor), !kind.restsOnFacts() || !lines.isEmpty());
 		}).toList();
+	}
+
+	private static Draft draft(Recipient to, Draft.Content text, Map<String, String> values, boolean told) {
+		Placeholders.Filled body = Placeholders.fill(text.body(), values);
+		Integer at = body.linkAt();
+		// A link that would be cut off is none.
+		Draft.Link link = (at != null && at + 200 < LONGEST_BODY) ? new Draft.Link(at, to.takesPart()) : null;
+		return new Draft(to.entry(), to.to(), to.language(),
+				new Draft.Content(shortened(Placeholders.fill(text.subject(), values).text(), 600),
+						shortened(body.text(), LONGEST_BODY)),
+				told && (link == null || link.given()), link);
 	}
 
 	private Map<EventId, EventView> events(CompetitionId id) {
@@ -123,12 +132,15 @@ class LetterDrafts {
 			Actor actor) {
 		Figures figures = new Figures(to.language());
 		String club = to.entry().team().club().name();
-		return Map.of("recipient", to.to().name().isEmpty() ? club : to.to().name(), "team", to.entry().team().name(),
-				"club", club, "event", to.event().name(), "competition", competition.name(), "place",
-				competition.facts().place(), "days",
-				figures.days(competition.facts().firstDay(), competition.facts().lastDay()), "segments",
-				segments(to.event(), to.language()), "sender", actor.name(), Placeholders.FACTS,
-				lines.stream().map((line) -> "- " + line.in(to.language())).collect(Collectors.joining("\n")));
+		return Map.ofEntries(Map.entry("recipient", to.to().name().isEmpty() ? club : to.to().name()),
+				Map.entry("team", to.entry().team().name()), Map.entry("club", club),
+				Map.entry("event", to.event().name()), Map.entry("competition", competition.name()),
+				Map.entry("place", competition.facts().place()),
+				Map.entry("days", figures.days(competition.facts().firstDay(), competition.facts().lastDay())),
+				Map.entry("segments", segments(to.event(), to.language())), Map.entry("sender", actor.name()),
+				Map.entry(Placeholders.FACTS,
+						lines.stream().map((line) -> "- " + line.in(to.language())).collect(Collectors.joining("\n"))),
+				Map.entry(Placeholders.LINK, LinkedLetters.notKept(to.language())));
 	}
 
 	private static String segments(EventView event, Locale language) {
@@ -147,6 +159,12 @@ class LetterDrafts {
 	 * @param to {@link Addressees.Addressee#hasMail} says whether mail can reach them
 	 */
 	record Recipient(EntryView entry, EventView event, Addressees.Addressee to, Locale language) {
+
+		/** Tell whether the team takes part. */
+		boolean takesPart() {
+			return this.entry.isEntered() && !this.event.isCancelled();
+		}
+
 	}
 
 }

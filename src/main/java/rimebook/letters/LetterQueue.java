@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Propagation;
@@ -47,7 +48,7 @@ class LetterQueue {
 	@Transactional(propagation = Propagation.REQUIRES_NEW)
 	public Optional<Claimed> claim(Instant now) {
 		Optional<Claimed> next = this.database.sql("""
-				select id, recipient, address, language, subject, body, attempts from letter
+				select id, recipient, address, language, subject, body, link_at, attempts from letter
 				where state = 'WAITING' and due_at <= ? order by due_at, id fetch first 1 row only
 				for update skip locked""").param(LetterStore.utc(now)).query(LetterQueue::claimed).optional();
 		next.ifPresent((letter) -> this.database.sql("""
@@ -70,6 +71,15 @@ class LetterQueue {
 				update letter set state = ?, trouble = ?, settled_at = ?
 				where id = ? and attempts = ? and state in ('SENDING', 'DOUBTFUL')""")
 			.params(state.name(), shortened(trouble), LetterStore.utc(now), letter.id(), letter.attempt())
+			.update();
+	}
+
+	/** Note that it was not handed over at all, and why. */
+	void hold(Claimed letter, String why, Instant now) {
+		this.database.sql("""
+				update letter set state = 'HELD', trouble = ?, settled_at = ?, attempts = attempts - 1
+				where id = ? and attempts = ? and state in ('SENDING', 'DOUBTFUL')""")
+			.params(shortened(why), LetterStore.utc(now), letter.id(), letter.attempt())
 			.update();
 	}
 
@@ -103,15 +113,24 @@ class LetterQueue {
 		return new Claimed(row.getObject("id", UUID.class), row.getInt("attempts") + 1,
 				new Addressees.Addressee(row.getString("recipient"), row.getString("address")),
 				Locale.forLanguageTag(row.getString("language")),
-				new Draft.Content(row.getString("subject"), row.getString("body")));
+				new Draft.Content(row.getString("subject"), row.getString("body")),
+				row.getObject("link_at", Integer.class));
 	}
 
 	/**
 	 * A letter that this service hands to the server.
 	 *
 	 * @param attempt which one this is, from 1
+	 * @param linkAt where in the body the personal link stands, {@code null} for none
 	 */
-	record Claimed(UUID id, int attempt, Addressees.Addressee to, Locale language, Draft.Content content) {
+	record Claimed(UUID id, int attempt, Addressees.Addressee to, Locale language, Draft.Content content,
+			@Nullable Integer linkAt) {
+
+		/** The same with other words. */
+		Claimed saying(Draft.Content words) {
+			return new Claimed(this.id, this.attempt, this.to, this.language, words, this.linkAt);
+		}
+
 	}
 
 }

@@ -15,6 +15,9 @@ public enum LetterState {
 	/** The mail server refused it, or could not be reached five times. */
 	REFUSED,
 
+	/** It was not handed over, since its personal link could not be given. */
+	HELD,
+
 	/**
 	 * The service ended, or the line broke, after it was handed over and before the
 	 * answer: nobody here knows whether it went.
@@ -34,7 +37,7 @@ public enum LetterState {
 
 	/** Tell whether somebody has to look at it. */
 	public boolean isTrouble() {
-		return this == REFUSED || this == DOUBTFUL;
+		return this == REFUSED || this == HELD || this == DOUBTFUL;
 	}
 
 }

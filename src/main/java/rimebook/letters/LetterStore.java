@@ -53,7 +53,7 @@ class LetterStore {
 	/** Keep a letter; one that waits goes as soon as this is committed. */
 	void add(UUID id, SendingView sending, Written letter) {
 		boolean mailed = sending.way() == SendingView.Way.MAIL;
-		this.database.sql("insert into letter values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, ?, null, ?, '', ?, null)")
+		this.database.sql("insert into letter values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, ?, null, ?, '', ?, null, ?)")
 			.param(id)
 			.param(sending.id())
 			.param(letter.entry().value())
@@ -66,6 +66,7 @@ class LetterStore {
 			.param(mailed ? utc(sending.made().at()) : null)
 			.param(mailed ? null : utc(sending.made().at()))
 			.param(letter.againFor())
+			.param(letter.linkAt())
 			.update();
 	}
 
@@ -157,9 +158,27 @@ class LetterStore {
 					+ OF_COMPETITION)
 			.params(utc(now), competition.value())
 			.update();
-		return this.database.sql("""
-				update letter set recipient = '', address = '', subject = '', body = '', trouble = '', emptied_at = ?
-				where emptied_at is null and\s""" + OF_COMPETITION).params(utc(now), competition.value()).update();
+		return this.database
+			.sql("""
+					update letter set recipient = '', address = '', subject = '', body = '', trouble = '', link_at = null, emptied_at = ?
+					where emptied_at is null and\s"""
+					+ OF_COMPETITION)
+			.params(utc(now), competition.value())
+			.update();
+	}
+
+	/** When each team of a competition was last written to by a letter of a kind. */
+	Map<EntryId, Instant> written(CompetitionId competition, LetterKind kind) {
+		Map<EntryId, Instant> written = new LinkedHashMap<>();
+		this.database.sql("""
+				select l.entry_id, max(s.made_at) as last_at from letter l join letter_sending s on s.id = l.sending_id
+				where s.competition_id = ? and s.kind = ? and l.state not in ('CANCELLED', 'HELD', 'REFUSED')
+				group by l.entry_id""")
+			.params(competition.value(), kind.name())
+			.query((row, at) -> written.put(new EntryId(row.getObject("entry_id", UUID.class)),
+					instant(row, "last_at")))
+			.list();
+		return written;
 	}
 
 	/** How many letters of each competition somebody has to look at. */
@@ -167,7 +186,7 @@ class LetterStore {
 		Map<CompetitionId, Integer> troubles = new LinkedHashMap<>();
 		this.database.sql("""
 				select s.competition_id, count(*) as so_many from letter l join letter_sending s on s.id = l.sending_id
-				where l.state in ('REFUSED', 'DOUBTFUL') and l.emptied_at is null
+				where l.state in ('REFUSED', 'HELD', 'DOUBTFUL') and l.emptied_at is null
 				and not exists (select 1 from letter a where a.again_for = l.id) group by s.competition_id""")
 			.query((row, at) -> troubles.put(new CompetitionId(row.getObject("competition_id", UUID.class)),
 					row.getInt("so_many")))
@@ -184,7 +203,8 @@ class LetterStore {
 				new LetterView.Course(LetterState.valueOf(row.getString("state")), row.getInt("attempts"),
 						instantOrNull(row, "due_at"), instantOrNull(row, "settled_at"), row.getString("trouble")),
 				new LetterView.Marks(row.getObject("again_for", UUID.class), row.getObject("again_as", UUID.class),
-						instantOrNull(row, "emptied_at")));
+						instantOrNull(row, "emptied_at")),
+				row.getObject("link_at", Integer.class));
 	}
 
 	static Instant instant(ResultSet row, String column) throws SQLException {
@@ -203,10 +223,11 @@ class LetterStore {
 	/**
 	 * A letter that is kept.
 	 *
+	 * @param linkAt where in the body its personal link stands, {@code null} for none
 	 * @param againFor the letter in whose place it goes, {@code null} for none
 	 */
 	record Written(EntryId entry, Addressees.Addressee to, Locale language, Draft.Content content,
-			@Nullable UUID againFor) {
+			@Nullable Integer linkAt, @Nullable UUID againFor) {
 	}
 
 }

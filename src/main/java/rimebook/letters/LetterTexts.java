@@ -127,6 +127,14 @@ public class LetterTexts {
 			throw RuleViolationException.ofField("letter-placeholder", "subject",
 					Sentence.of("letters.facts-in-subject"));
 		}
+		if (Placeholders.has(subject, Placeholders.LINK)) {
+			// Subjects are shown on locked screens, and logged by mail servers.
+			throw RuleViolationException.ofField("letter-placeholder", "subject",
+					Sentence.of("letters.link-in-subject"));
+		}
+		if (Placeholders.count(body, Placeholders.LINK) > 1) {
+			throw RuleViolationException.ofField("letter-placeholder", "body", Sentence.of("letters.link-twice"));
+		}
 		return new Draft.Content(subject, body);
 	}
 

@@ -13,9 +13,21 @@ import rimebook.entries.EntryId;
  *
  * @param to who it goes to; empty once the letter was emptied
  * @param content kept as it was sent; empty once the letter was emptied
+ * @param linkAt where in the body its personal link stands, as a bracket that says that
+ * it is not kept; {@code null} for none
  */
 public record LetterView(UUID id, UUID sending, EntryId entry, Addressees.Addressee to, Locale language,
-		Draft.Content content, Course course, Marks marks) {
+		Draft.Content content, Course course, Marks marks, @Nullable Integer linkAt) {
+
+	/** Tell whether it takes a personal link along. */
+	public boolean isLinked() {
+		return this.linkAt != null;
+	}
+
+	/** Tell whether it took a personal link along to the mail server. */
+	public boolean tookLinkAlong() {
+		return isLinked() && this.course.attempts() > 0;
+	}
 
 	/** Tell whether names, addresses and texts were deleted. */
 	public boolean isEmptied() {

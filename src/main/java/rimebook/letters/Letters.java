@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -16,7 +17,9 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.pages.HouseAddress;
 import rimebook.pages.PdfPage;
+import rimebook.pages.QrPicture;
 import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
@@ -41,17 +44,20 @@ public class Letters {
 
 	private final Carrier carrier;
 
+	private final PersonalLinks links;
+
 	private final Competitions competitions;
 
 	private final PdfPage paper;
 
 	private final Acts acts;
 
-	Letters(LetterDrafts drafts, LetterStore store, Carrier carrier, Competitions competitions, PdfPage paper,
-			Acts acts) {
+	Letters(LetterDrafts drafts, LetterStore store, Carrier carrier, PersonalLinks links, Competitions competitions,
+			PdfPage paper, Acts acts) {
 		this.drafts = drafts;
 		this.store = store;
 		this.carrier = carrier;
+		this.links = links;
 		this.competitions = competitions;
 		this.paper = paper;
 		this.acts = acts;
@@ -76,14 +82,29 @@ public class Letters {
 	/**
 	 * The letters as they would go now.
 	 * @throws RuleViolationException {@code letters-nobody} where no team is chosen;
-	 * {@code letter-unwritten} for a free letter that nobody wrote
+	 * {@code letter-unwritten} for a free letter that nobody wrote;
+	 * {@code competition-over} where personal links are wanted and would open nothing
 	 */
 	public Preview preview(Order order, Actor actor) {
 		if (order.teams().isEmpty()) {
 			throw RuleViolationException.ofField("letters-nobody", "teams", Sentence.of("letters.nobody"));
 		}
 		List<Draft> drafts = this.drafts.write(order.competition(), order.kind(), order.teams(), actor);
-		return new Preview(drafts, Draft.digest(drafts, this.store.sendings(order.competition())));
+		List<Draft> renewed = renewed(order.competition(), drafts);
+		return new Preview(drafts, renewed, this.links.base(),
+				Draft.digest(drafts, this.store.sendings(order.competition()), renewed));
+	}
+
+	/** Those whose team has a link already, which theirs would void. */
+	private List<Draft> renewed(CompetitionId competition, List<Draft> drafts) {
+		if (drafts.stream().noneMatch(Draft::isLinked)) {
+			return List.of();
+		}
+		this.links.require(competition);
+		Set<EntryId> open = this.links.open(competition);
+		return drafts.stream()
+			.filter((draft) -> draft.told() && draft.isLinked() && open.contains(draft.entry().id()))
+			.toList();
 	}
 
 	/**
@@ -112,7 +133,13 @@ public class Letters {
 	 */
 	@Transactional
 	public UUID print(Order order, String seen, Actor actor) {
-		return keep(order, SendingView.Way.PAPER, Draft.printed(looked(order, seen, actor)), actor);
+		List<Draft> letters = Draft.printed(looked(order, seen, actor));
+		UUID sending = keep(order, SendingView.Way.PAPER, letters, actor);
+		List<EntryId> linked = letters.stream().filter(Draft::isLinked).map((draft) -> draft.entry().id()).toList();
+		if (!linked.isEmpty()) {
+			this.links.give(order.competition(), linked, actor);
+		}
+		return sending;
 	}
 
 	private List<Draft> looked(Order order, String seen, Actor actor) {
@@ -131,8 +158,9 @@ public class Letters {
 		SendingView sending = new SendingView(this.acts.nextId(), order.competition(), order.kind(), way,
 				new SendingView.Made(letters.size(), actor.name(), this.acts.now()), Map.of());
 		this.store.add(sending);
-		letters.forEach((letter) -> this.store.add(this.acts.nextId(), sending,
-				new LetterStore.Written(letter.entry().id(), letter.to(), letter.language(), letter.content(), null)));
+		letters.forEach(
+				(letter) -> this.store.add(this.acts.nextId(), sending, new LetterStore.Written(letter.entry().id(),
+						letter.to(), letter.language(), letter.content(), letter.linkAt(), null)));
 		this.acts.publish(AuditedChange
 			.of(actor, "letters", order.competition(),
 					(way == SendingView.Way.MAIL) ? "letters.mailed" : "letters.printed")
@@ -141,7 +169,41 @@ public class Letters {
 	}
 
 	/**
-	 * Lay out the letters of a sending, mailed ones, too.
+	 * Make links for letters on paper whose own is shown no longer; those are void.
+	 * @return how many
+	 * @throws NotFoundException if there is no such sending
+	 * @throws RuleViolationException {@code competition-over}
+	 */
+	@Transactional
+	public int linkAgain(UUID id, Actor actor) {
+		SendingView sending = this.store.sending(id).orElseThrow(() -> NotFoundException.of("letter", id));
+		if (sending.way() != SendingView.Way.PAPER) {
+			throw NotFoundException.of("letter", id);
+		}
+		return this.links.give(sending.competition(),
+				this.store.ofSending(id).stream().filter(LetterView::isLinked).map(LetterView::entry).toList(), actor);
+	}
+
+	/** What became of the link that a letter took along. */
+	public PersonalLinks.Fate fate(CompetitionId competition, LetterView letter) {
+		return this.links.fate(competition, letter.entry(), letter.id());
+	}
+
+	/**
+	 * How many letters on paper are to have a link, and of how many it can be laid out.
+	 */
+	public Shown shown(SendingView sending, List<LetterView> letters) {
+		List<EntryId> linked = letters.stream().filter(LetterView::isLinked).map(LetterView::entry).toList();
+		if (sending.way() != SendingView.Way.PAPER || linked.isEmpty()) {
+			return new Shown(0, 0);
+		}
+		Set<EntryId> shown = this.links.shown(sending.competition()).keySet();
+		return new Shown(linked.size(), (int) linked.stream().filter(shown::contains).count());
+	}
+
+	/**
+	 * Lay out the letters of a sending, mailed ones, too. On those that were to be
+	 * printed a link stands as long as it is shown; of mailed ones none is known here.
 	 * @throws NotFoundException if there is no such sending, or its letters were emptied
 	 */
 	public byte[] sheets(UUID id) {
@@ -152,7 +214,10 @@ public class Letters {
 		}
 		CompetitionView competition = this.competitions.competition(sending.competition());
 		List<Sheet> sheets = new ArrayList<>();
-		letters.forEach((letter) -> sheets.add(Sheet.of(letter, competition, sending.made().at())));
+		boolean linked = sending.way() == SendingView.Way.PAPER && letters.stream().anyMatch(LetterView::isLinked);
+		Map<EntryId, String> links = linked ? this.links.shown(sending.competition()) : Map.of();
+		letters.forEach(
+				(letter) -> sheets.add(Sheet.of(letter, links.get(letter.entry()), competition, sending.made().at())));
 		return this.paper.of("letters/sheets-pdf", Locale.ENGLISH,
 				Map.of("competition", competition, "sheets", sheets, "size", "A4"), sending.made().at());
 	}
@@ -171,11 +236,43 @@ public class Letters {
 	}
 
 	/**
+	 * Links of letters on paper.
+	 *
+	 * @param wanted how many letters have a place for one
+	 * @param shown how many of these are shown still
+	 */
+	public record Shown(int wanted, int shown) {
+
+		/** Tell whether some can be laid out no longer. */
+		public boolean isGone() {
+			return this.shown < this.wanted;
+		}
+
+	}
+
+	/**
 	 * Letters as they would go now.
 	 *
+	 * @param renewed those whose team has a personal link already, which theirs voids
+	 * @param base how the address of a personal link begins
 	 * @param seen names them: give it back when they are sent
 	 */
-	public record Preview(List<Draft> drafts, String seen) {
+	public record Preview(List<Draft> drafts, List<Draft> renewed, String base, String seen) {
+
+		/** Tell whether any of them takes a personal link along. */
+		public boolean isLinked() {
+			return this.drafts.stream().anyMatch((draft) -> draft.told() && draft.isLinked());
+		}
+
+		/** Tell whether nobody elsewhere could open such a link. */
+		public boolean isLocal() {
+			return HouseAddress.of(this.base).isLocal();
+		}
+
+		/** Those of teams that take no part, so that they may have no link. */
+		public List<Draft> shutOut() {
+			return this.drafts.stream().filter(Draft::isShutOut).toList();
+		}
 
 		/** How many can go by mail. */
 		public int mailed() {
@@ -189,7 +286,7 @@ public class Letters {
 
 		/** Those of which there is nothing to tell. */
 		public List<Draft> untold() {
-			return this.drafts.stream().filter((draft) -> !draft.told()).toList();
+			return this.drafts.stream().filter((draft) -> !draft.told() && !draft.isShutOut()).toList();
 		}
 
 		/** Those which can be printed and not be mailed. */
@@ -207,12 +304,27 @@ public class Letters {
 	public record Recipient(EntryView entry, String event, Addressees.Addressee to, Locale language) {
 	}
 
-	/** A letter on paper, with what is the same on all of one language. */
-	record Sheet(LetterView letter, String head, String day) {
+	/**
+	 * A letter on paper, with what is the same on all of one language.
+	 *
+	 * @param content with the link, where it is shown
+	 * @param drawing the link to be scanned, as a picture; empty for none
+	 */
+	record Sheet(LetterView letter, Draft.Content content, String drawing, String head, String day) {
 
-		static Sheet of(LetterView letter, CompetitionView competition, Instant made) {
+		/** What the drawing is, for those who do not see it. */
+		public String scan() {
+			return Sentence.of("letters.personal-link-drawn").in(this.letter.language());
+		}
+
+		static Sheet of(LetterView letter, @Nullable String link, CompetitionView competition, Instant made) {
 			Figures figures = new Figures(letter.language());
+			Integer at = letter.linkAt();
+			boolean linked = link != null && at != null;
 			return new Sheet(letter,
+					linked ? new Draft.Content(letter.content().subject(),
+							LinkedLetters.with(letter.content().body(), at, link)) : letter.content(),
+					linked ? QrPicture.of(link) : "",
 					competition.name() + ", " + competition.facts().place() + ", "
 							+ figures.days(competition.facts().firstDay(), competition.facts().lastDay()),
 					figures.days(made.atZone(competition.zone()).toLocalDate(),

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
+import rimebook.shared.RimebookException;
+
 /**
  * The one thread of a service that sends letters, one after the other, with a breath
  * between them: cards come first. Where there is no mail server it does not run.
@@ -30,15 +32,18 @@ class Postman implements SmartLifecycle {
 
 	private final Carrier carrier;
 
+	private final LinkedLetters linked;
+
 	private final Clock clock;
 
 	private volatile boolean stopping;
 
 	private @Nullable ScheduledExecutorService thread;
 
-	Postman(LetterQueue queue, Carrier carrier, Clock clock) {
+	Postman(LetterQueue queue, Carrier carrier, LinkedLetters linked, Clock clock) {
 		this.queue = queue;
 		this.carrier = carrier;
+		this.linked = linked;
 		this.clock = clock;
 	}
 
@@ -66,13 +71,34 @@ class Postman implements SmartLifecycle {
 
 	/** Returns whether the server is there. */
 	private boolean carry(LetterQueue.Claimed letter) {
+		LinkedLetters.Ready ready;
+		try {
+			ready = this.linked.ready(letter);
+		}
+		catch (RimebookException refusal) {
+			this.queue.hold(letter, refusal.sentence().english(), this.clock.instant());
+			log.warn("Letter " + letter.id() + " is held back; its page says why");
+			return true;
+		}
+		catch (RuntimeException ex) {
+			this.queue.failed(letter, "The personal link could not be made.", this.clock.instant());
+			log.warn("Letter " + letter.id() + " waits: its link could not be made", ex);
+			return true;
+		}
+		return handOver(ready);
+	}
+
+	private boolean handOver(LinkedLetters.Ready ready) {
+		LetterQueue.Claimed letter = ready.letter();
 		Carrier.Outcome outcome = this.carrier.carry(letter);
+		String words = ready.told(outcome.words());
 		switch (outcome.ending()) {
 			case SENT -> this.queue.sent(letter, this.clock.instant());
-			case REFUSED -> this.queue.settle(letter, LetterState.REFUSED, outcome.words(), this.clock.instant());
-			case DOUBTFUL -> this.queue.settle(letter, LetterState.DOUBTFUL, outcome.words(), this.clock.instant());
-			case FAILED, UNREACHABLE -> this.queue.failed(letter, outcome.words(), this.clock.instant());
+			case REFUSED -> this.queue.settle(letter, LetterState.REFUSED, words, this.clock.instant());
+			case DOUBTFUL -> this.queue.settle(letter, LetterState.DOUBTFUL, words, this.clock.instant());
+			case FAILED, UNREACHABLE -> this.queue.failed(letter, words, this.clock.instant());
 		}
+		this.linked.ended(ready, outcome.ending());
 		if (outcome.ending() != Carrier.Ending.SENT) {
 			// Neither the address nor the server's words, which may hold it.
 			log.warn("Letter " + letter.id() + " did not go (" + outcome.ending() + "); its page says why");

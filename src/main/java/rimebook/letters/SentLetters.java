@@ -138,8 +138,9 @@ public class SentLetters {
 				SendingView.Way.MAIL, new SendingView.Made(1, actor.name(), now), Map.of());
 		this.store.add(sending);
 		UUID again = this.acts.nextId();
-		this.store.add(again, sending, new LetterStore.Written(letter.entry(),
-				new Addressees.Addressee(letter.to().name(), address), letter.language(), letter.content(), id));
+		this.store.add(again, sending,
+				new LetterStore.Written(letter.entry(), new Addressees.Addressee(letter.to().name(), address),
+						letter.language(), letter.content(), letter.linkAt(), id));
 		this.acts.publish(AuditedChange.of(actor, "letters", before.competition(), "letters.mailed-again")
 			.to(before.kind().inWords(1)));
 		return again;

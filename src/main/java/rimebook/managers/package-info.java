@@ -4,8 +4,8 @@
  * own; which team it is about is said by the link alone, never by an address or a form.
  */
 @ApplicationModule(allowedDependencies = { "accounts", "rosters", "rosters :: eligibility", "music", "rulings",
-		"protests", "results", "live", "entries", "competition", "tabulation", "tabulation :: points", "pages",
-		"shared", "wording" })
+		"protests", "results", "live", "letters", "entries", "competition", "tabulation", "tabulation :: points",
+		"pages", "shared", "wording" })
 @NullMarked
 package rimebook.managers;
 

@@ -48,6 +48,15 @@ public class HouseAddresses {
 		return all.isEmpty() ? List.of(own()) : all.stream().distinct().toList();
 	}
 
+	/**
+	 * Where somebody reaches this house who is not in it: the address that is set for
+	 * documents, else the first of all.
+	 */
+	public HouseAddress farAway() {
+		String documents = this.environment.getProperty("rimebook.documents.address", "").strip();
+		return documents.isEmpty() ? all().get(0) : HouseAddress.of(documents);
+	}
+
 	/** This service as its own machine reaches it. */
 	public HouseAddress own() {
 		return HouseAddress.of(scheme() + "://localhost:" + port());

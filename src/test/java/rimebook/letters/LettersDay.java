@@ -136,8 +136,8 @@ abstract class LettersDay {
 	/** Letters of a service that has a mail server, which the shared one has not. */
 	Letters mailing() {
 		return new Letters(this.context.getBean(LetterDrafts.class), this.store, carrier(1),
-				this.context.getBean(Competitions.class), this.context.getBean(PdfPage.class),
-				this.context.getBean(Acts.class));
+				this.context.getBean(PersonalLinks.class), this.context.getBean(Competitions.class),
+				this.context.getBean(PdfPage.class), this.context.getBean(Acts.class));
 	}
 
 	Again sentWith(Carrier carrier) {
@@ -156,7 +156,8 @@ abstract class LettersDay {
 	}
 
 	Postman postman(Carrier carrier, Duration ahead) {
-		return new Postman(this.queue, carrier, Clock.offset(Clock.systemUTC(), ahead.plusMillis(5)));
+		return new Postman(this.queue, carrier, this.context.getBean(LinkedLetters.class),
+				Clock.offset(Clock.systemUTC(), ahead.plusMillis(5)));
 	}
 
 	int round(Duration ahead) {

@@ -10,7 +10,8 @@ class PlaceholdersTests {
 
 	@Test
 	void everyPlaceIsFilledInAndWhatIsFilledInIsLeftAlone() {
-		assertThat(Placeholders.fill("[team] of [club], [team]", Map.of("team", "[club] $1 \\ Ä", "club", "Frost")))
+		assertThat(
+				Placeholders.fill("[team] of [club], [team]", Map.of("team", "[club] $1 \\ Ä", "club", "Frost")).text())
 			.isEqualTo("[club] $1 \\ Ä of Frost, [club] $1 \\ Ä");
 	}
 
@@ -21,9 +22,10 @@ class PlaceholdersTests {
 
 	@Test
 	void aLineOfFactsAloneIsLeftOutWhereThereAreNone() {
-		assertThat(Placeholders.fill("One\n[facts]\nTwo", Map.of("facts", ""))).isEqualTo("One\nTwo");
-		assertThat(Placeholders.fill("One [facts]!", Map.of("facts", ""))).isEqualTo("One !");
-		assertThat(Placeholders.fill("One\n[facts]\nTwo", Map.of("facts", "- a\n- b"))).isEqualTo("One\n- a\n- b\nTwo");
+		assertThat(Placeholders.fill("One\n[facts]\nTwo", Map.of("facts", "")).text()).isEqualTo("One\nTwo");
+		assertThat(Placeholders.fill("One [facts]!", Map.of("facts", "")).text()).isEqualTo("One !");
+		assertThat(Placeholders.fill("One\n[facts]\nTwo", Map.of("facts", "- a\n- b")).text())
+			.isEqualTo("One\n- a\n- b\nTwo");
 	}
 
 	@Test

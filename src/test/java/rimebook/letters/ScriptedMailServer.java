@@ -24,6 +24,8 @@ final class ScriptedMailServer implements AutoCloseable {
 
 	private volatile int letters;
 
+	private volatile String last = "";
+
 	/**
 	 * @param toRecipient the answer to {@code RCPT}
 	 * @param toLetter the answer to the end of a letter
@@ -46,6 +48,11 @@ final class ScriptedMailServer implements AutoCloseable {
 		return this.letters;
 	}
 
+	/** The letter that was handed over last, as it was sent. */
+	String last() {
+		return this.last;
+	}
+
 	private void serve() {
 		while (!this.socket.isClosed()) {
 			try (Socket client = this.socket.accept()) {
@@ -65,9 +72,11 @@ final class ScriptedMailServer implements AutoCloseable {
 		for (String line = in.readLine(); line != null; line = in.readLine()) {
 			if (line.startsWith("DATA")) {
 				say(out, "354 go on");
-				while (!".".equals(in.readLine())) {
-					// The letter itself.
+				StringBuilder letter = new StringBuilder();
+				for (String words = in.readLine(); words != null && !".".equals(words); words = in.readLine()) {
+					letter.append(words).append("\r\n");
 				}
+				this.last = letter.toString();
 				this.letters++;
 				if (this.toLetter.equals(HANGS_UP)) {
 					return;

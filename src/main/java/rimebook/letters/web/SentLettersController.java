@@ -31,6 +31,7 @@ import rimebook.entries.EntryView;
 import rimebook.letters.LetterKind;
 import rimebook.letters.LetterView;
 import rimebook.letters.Letters;
+import rimebook.letters.OutdatedLetters;
 import rimebook.letters.SendingView;
 import rimebook.letters.SentLetters;
 import rimebook.pages.Given;
@@ -50,13 +51,17 @@ class SentLettersController {
 
 	private final Letters letters;
 
+	private final OutdatedLetters outdated;
+
 	private final Competitions competitions;
 
 	private final Entries entries;
 
-	SentLettersController(SentLetters sent, Letters letters, Competitions competitions, Entries entries) {
+	SentLettersController(SentLetters sent, Letters letters, OutdatedLetters outdated, Competitions competitions,
+			Entries entries) {
 		this.sent = sent;
 		this.letters = letters;
+		this.outdated = outdated;
 		this.competitions = competitions;
 		this.entries = entries;
 	}
@@ -72,6 +77,7 @@ class SentLettersController {
 		about(competition, model);
 		model.addAttribute("kinds", LetterKind.values());
 		model.addAttribute("sendings", this.sent.of(competition));
+		model.addAttribute("outdated", this.outdated.of(competition));
 		return "letters/overview";
 	}
 
@@ -83,6 +89,7 @@ class SentLettersController {
 		model.addAttribute("sending", view);
 		model.addAttribute("letters", letters);
 		model.addAttribute("teams", teams(competition));
+		model.addAttribute("links", this.letters.shown(view, letters));
 		model.addAttribute("filled", letters.stream().anyMatch((letter) -> !letter.isEmptied()));
 		return "letters/sending";
 	}
@@ -93,6 +100,15 @@ class SentLettersController {
 			RedirectAttributes redirect) {
 		int cancelled = this.sent.cancelAll(sending(competition, sending).id(), actor);
 		Notice.give(redirect, "letters.cancelled-all", String.valueOf(cancelled));
+		return "redirect:/desk/letters/" + competition + "/sendings/" + sending;
+	}
+
+	/** New links for letters on paper, where theirs are shown no longer. */
+	@PostMapping("/{competition}/sendings/{sending}/links")
+	String link(@PathVariable CompetitionId competition, @PathVariable UUID sending, Actor actor,
+			RedirectAttributes redirect) {
+		int made = this.letters.linkAgain(sending(competition, sending).id(), actor);
+		Notice.give(redirect, "letters.sending.linked", String.valueOf(made));
 		return "redirect:/desk/letters/" + competition + "/sendings/" + sending;
 	}
 
@@ -136,6 +152,7 @@ class SentLettersController {
 	private String page(CompetitionId competition, LetterView letter, Model model) {
 		about(competition, model);
 		model.addAttribute("letter", letter);
+		model.addAttribute("fate", letter.tookLinkAlong() ? this.letters.fate(competition, letter) : null);
 		model.addAttribute("sending", this.sent.sending(letter.sending()));
 		model.addAttribute("team", this.entries.entry(letter.entry()).team());
 		return "letters/letter";

@@ -58,8 +58,7 @@ class TeamLinksController {
 		model.addAttribute("competition", view);
 		model.addAttribute("zone", view.zone());
 		model.addAttribute("rows", rows);
-		model.addAttribute("without",
-				rows.stream().filter((row) -> row.row().entry().isEntered() && !row.isGood()).count());
+		model.addAttribute("without", rows.stream().filter((row) -> row.row().isWithout()).count());
 		model.addAttribute("shown", rows.stream().filter((row) -> row.address() != null).toList());
 		model.addAttribute("house", house);
 		model.addAttribute("local", house.isLocal());

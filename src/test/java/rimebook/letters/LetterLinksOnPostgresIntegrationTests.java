@@ -1,0 +1,8 @@
+package rimebook.letters;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class LetterLinksOnPostgresIntegrationTests extends LetterLinksIntegrationTests {
+
+}
