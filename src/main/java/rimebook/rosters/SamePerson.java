@@ -72,10 +72,7 @@ public class SamePerson {
 	 */
 	@Transactional
 	public SkaterView merge(Merge order, Actor actor) {
-		if (order.one().equals(order.other())) {
-			throw RuleViolationException.ofField("skater-themselves", "other",
-					Sentence.of("rosters.skater-themselves"));
-		}
+		checkTwo(order);
 		hold(order.one(), order.other());
 		Skater one = found(order.one());
 		Skater other = found(order.other());
@@ -96,6 +93,13 @@ public class SamePerson {
 		fillIn(one.view(), other, actor);
 		moving.forEach((place) -> move(place, () -> place.giveTo(other), "roster-place.merged", actor));
 		return other.view();
+	}
+
+	static void checkTwo(Merge order) {
+		if (order.one().equals(order.other())) {
+			throw RuleViolationException.ofField("skater-themselves", "other",
+					Sentence.of("rosters.skater-themselves"));
+		}
 	}
 
 	/**
@@ -229,7 +233,7 @@ public class SamePerson {
 	}
 
 	/**
-	 * The order to say that somebody is another person.
+	 * The order to say that somebody is another person, or that they are not.
 	 *
 	 * @param one whose places go to the other, with the version that was seen
 	 * @param other who stays, with the version that was seen

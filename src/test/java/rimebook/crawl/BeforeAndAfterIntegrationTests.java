@@ -52,12 +52,12 @@ class BeforeAndAfterIntegrationTests {
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
 			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
 			"timetable.rules-changed", "timetable.taken-back", "skater.changed", "skater.agreed", "skater.disagreed",
-			"skater.deleted", "skater.merged", "skater.separated", "roster-place.changed", "roster-place.stepped-in",
-			"roster-place.merged", "roster-place.given-back", "waiver.taken-back", "retention.deleted-in-part",
-			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
-			"music.deleted", "letters.text-changed", "letters.cancelled", "letters.deleted", "fee.reversed",
-			"arrival.noted-here", "arrival.noted-not-here", "lineup.changed", "service.started-from-copy",
-			"service.lost-act-settled");
+			"skater.deleted", "skater.merged", "skater.separated", "skater.kept-apart", "skater.kept-apart-no-more",
+			"roster-place.changed", "roster-place.stepped-in", "roster-place.merged", "roster-place.given-back",
+			"waiver.taken-back", "retention.deleted-in-part", "retention.deleted", "music.noted-on-site",
+			"music.noted-not-on-site", "music.deadline-set", "music.deleted", "letters.text-changed",
+			"letters.cancelled", "letters.deleted", "fee.reversed", "arrival.noted-here", "arrival.noted-not-here",
+			"lineup.changed", "service.started-from-copy", "service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again

@@ -20,6 +20,7 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.pages.Choice;
 import rimebook.rosters.ContactView;
+import rimebook.rosters.Namesakes;
 import rimebook.rosters.PlaceRole;
 import rimebook.rosters.RosterCheck;
 import rimebook.rosters.RosterView;
@@ -45,7 +46,11 @@ class RosterPages {
 
 	private final Waivers waivers;
 
-	RosterPages(Competitions competitions, Entries entries, RosterCheck check, Skaters skaters, Waivers waivers) {
+	private final Namesakes namesakes;
+
+	RosterPages(Competitions competitions, Entries entries, RosterCheck check, Skaters skaters, Waivers waivers,
+			Namesakes namesakes) {
+		this.namesakes = namesakes;
 		this.competitions = competitions;
 		this.entries = entries;
 		this.check = check;
@@ -62,6 +67,7 @@ class RosterPages {
 		model.addAttribute("competition", competition);
 		model.addAttribute("zone", competition.zone());
 		model.addAttribute("places", team.roster().places().stream().sorted(BY_PART).toList());
+		model.addAttribute("twice", this.namesakes.of(List.of(team.roster())).getOrDefault(entry, List.of()));
 		model.addAttribute("names",
 				team.roster()
 					.places()

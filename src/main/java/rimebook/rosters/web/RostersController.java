@@ -2,6 +2,7 @@ package rimebook.rosters.web;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,6 +13,8 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
+import rimebook.entries.EntryId;
+import rimebook.rosters.Namesakes;
 import rimebook.rosters.RosterCheck;
 import rimebook.rosters.TeamCheck;
 
@@ -24,9 +27,12 @@ class RostersController {
 
 	private final RosterCheck check;
 
-	RostersController(Competitions competitions, RosterCheck check) {
+	private final Namesakes namesakes;
+
+	RostersController(Competitions competitions, RosterCheck check, Namesakes namesakes) {
 		this.competitions = competitions;
 		this.check = check;
+		this.namesakes = namesakes;
 	}
 
 	@GetMapping
@@ -38,10 +44,11 @@ class RostersController {
 	@GetMapping("/{competition}")
 	String missing(@PathVariable("competition") CompetitionId id, Model model) {
 		CompetitionView competition = this.competitions.competition(id);
-		List<TeamRow> teams = this.check.of(id)
-			.stream()
+		List<TeamCheck> checks = this.check.of(id);
+		Map<EntryId, List<Namesakes.Pair>> twice = this.namesakes.of(checks.stream().map(TeamCheck::roster).toList());
+		List<TeamRow> teams = checks.stream()
 			.sorted(Comparator.comparing((TeamCheck team) -> team.missing().isEmpty()))
-			.map((team) -> TeamRow.of(team, competition))
+			.map((team) -> TeamRow.of(team, competition, twice.getOrDefault(team.entry().id(), List.of()).size()))
 			.toList();
 		model.addAttribute("competition", competition);
 		model.addAttribute("events", this.competitions.events(id));

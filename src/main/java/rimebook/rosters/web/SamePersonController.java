@@ -1,5 +1,6 @@
 package rimebook.rosters.web;
 
+import java.time.ZoneOffset;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
+import rimebook.rosters.Namesakes;
 import rimebook.rosters.SamePerson;
 import rimebook.rosters.SkaterView;
 import rimebook.rosters.Skaters;
@@ -29,12 +31,15 @@ class SamePersonController {
 
 	private final SamePerson same;
 
+	private final Namesakes namesakes;
+
 	private final Skaters skaters;
 
 	private final RosterPages pages;
 
-	SamePersonController(SamePerson same, Skaters skaters, RosterPages pages) {
+	SamePersonController(SamePerson same, Namesakes namesakes, Skaters skaters, RosterPages pages) {
 		this.same = same;
+		this.namesakes = namesakes;
 		this.skaters = skaters;
 		this.pages = pages;
 	}
@@ -55,6 +60,30 @@ class SamePersonController {
 		return "redirect:/desk/rosters/skater/" + form.otherId();
 	}
 
+	/** They are two people, and nobody is asked again. */
+	@PostMapping("/apart")
+	String keepApart(@PathVariable SkaterView.Id skater, @ModelAttribute("sameForm") SameForm form,
+			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
+		if (Submission.refused(result, () -> this.namesakes.keepApart(form.order(skater), actor))) {
+			return page(skater, model);
+		}
+		Notice.give(redirect, "rosters.same.apart-kept");
+		return "redirect:/desk/rosters/skater/" + skater + "/same";
+	}
+
+	/** That they are two is taken back. */
+	@PostMapping("/apart/{apart}/taking-back")
+	String askAgain(@PathVariable SkaterView.Id skater, @PathVariable UUID apart,
+			@ModelAttribute("againForm") WaiverController.BackForm form, BindingResult result, Actor actor, Model model,
+			RedirectAttributes redirect) {
+		if (Submission.refused(result, () -> this.namesakes.askAgain(skater, apart, form.reason(), actor))) {
+			model.addAttribute("refusedApart", apart);
+			return page(skater, model);
+		}
+		Notice.give(redirect, "rosters.same.asked-again");
+		return "redirect:/desk/rosters/skater/" + skater + "/same";
+	}
+
 	@PostMapping("/separation")
 	String separate(@PathVariable SkaterView.Id skater, @ModelAttribute("backForm") WaiverController.BackForm form,
 			BindingResult result, Actor actor, Model model, RedirectAttributes redirect) {
@@ -72,9 +101,15 @@ class SamePersonController {
 		model.addAttribute("skater", skater);
 		model.addAttribute("other", (other != null) ? this.skaters.skater(other) : null);
 		model.addAttribute("candidates", skater.isThere() ? this.same.candidates(id) : null);
+		model.addAttribute("apart", this.namesakes.of(id));
+		// A person is of no competition, whose clock would count.
+		model.addAttribute("zone", ZoneOffset.UTC);
 		model.addAttribute("clubNames", this.pages.clubNames());
 		if (!model.containsAttribute("sameForm")) {
 			model.addAttribute("sameForm", new SameForm("", "", skater.version()));
+		}
+		if (!model.containsAttribute("againForm")) {
+			model.addAttribute("againForm", new WaiverController.BackForm("", null));
 		}
 		if (!model.containsAttribute("backForm")) {
 			model.addAttribute("backForm", new WaiverController.BackForm("", skater.version()));

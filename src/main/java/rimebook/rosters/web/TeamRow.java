@@ -20,14 +20,15 @@ import rimebook.wording.Sentence;
  * where none was set
  * @param from whom to ask, {@code null} where nobody is known
  * @param waived how many rules are not held against it
+ * @param twice how many on its roster may have been written down twice
  */
 record TeamRow(EntryView entry, EventView event, RosterView roster, List<Sentence> missing,
-		@Nullable ZonedDateTime deadline, @Nullable ContactView from, int waived) {
+		@Nullable ZonedDateTime deadline, @Nullable ContactView from, int waived, int twice) {
 
-	static TeamRow of(TeamCheck team, CompetitionView competition) {
+	static TeamRow of(TeamCheck team, CompetitionView competition, int twice) {
 		return new TeamRow(team.entry(), team.event(), team.roster(), team.missing(),
 				(team.rules().deadline() != null) ? team.rules().deadline().atZone(competition.zone()) : null,
-				team.fromWhom(), team.waived().size());
+				team.fromWhom(), team.waived().size(), twice);
 	}
 
 }

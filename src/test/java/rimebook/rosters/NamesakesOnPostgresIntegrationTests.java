@@ -1,0 +1,8 @@
+package rimebook.rosters;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class NamesakesOnPostgresIntegrationTests extends NamesakesIntegrationTests {
+
+}
