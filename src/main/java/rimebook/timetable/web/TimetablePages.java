@@ -14,6 +14,7 @@ import rimebook.competition.Competitions;
 import rimebook.pages.Choice;
 import rimebook.timetable.MeasuredMarking;
 import rimebook.timetable.PlanView;
+import rimebook.timetable.TimetableOutdated;
 import rimebook.timetable.TimetableVersion;
 import rimebook.timetable.TimetableVersions;
 import rimebook.timetable.Timetables;
@@ -27,12 +28,15 @@ class TimetablePages {
 
 	private final TimetableVersions versions;
 
+	private final TimetableOutdated outdated;
+
 	private final MeasuredMarking marking;
 
 	private final Competitions competitions;
 
-	TimetablePages(Timetables timetables, TimetableVersions versions, MeasuredMarking marking,
-			Competitions competitions) {
+	TimetablePages(Timetables timetables, TimetableVersions versions, TimetableOutdated outdated,
+			MeasuredMarking marking, Competitions competitions) {
+		this.outdated = outdated;
 		this.marking = marking;
 		this.timetables = timetables;
 		this.versions = versions;
@@ -48,6 +52,7 @@ class TimetablePages {
 		model.addAttribute("sheets", PlannedSheet.of(plan));
 		model.addAttribute("version", version.orElse(null));
 		model.addAttribute("differences", this.versions.unpublished(plan));
+		model.addAttribute("outdated", this.outdated.since(id).orElse(null));
 		model.addAttribute("mayChange", competition.state().isOpenToChange());
 	}
 

@@ -1,0 +1,8 @@
+package rimebook.timetable;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class TimetableOutdatedOnPostgresIntegrationTests extends TimetableOutdatedIntegrationTests {
+
+}
