@@ -319,16 +319,17 @@ public class Letters {
 
 		static Sheet of(LetterView letter, @Nullable String link, CompetitionView competition, Instant made) {
 			Figures figures = new Figures(letter.language());
+			String head = competition.name() + ", " + competition.facts().place() + ", "
+					+ figures.days(competition.facts().firstDay(), competition.facts().lastDay());
+			String day = figures.days(made.atZone(competition.zone()).toLocalDate(),
+					made.atZone(competition.zone()).toLocalDate());
 			Integer at = letter.linkAt();
-			boolean linked = link != null && at != null;
-			return new Sheet(letter,
-					linked ? new Draft.Content(letter.content().subject(),
-							LinkedLetters.with(letter.content().body(), at, link)) : letter.content(),
-					linked ? QrPicture.of(link) : "",
-					competition.name() + ", " + competition.facts().place() + ", "
-							+ figures.days(competition.facts().firstDay(), competition.facts().lastDay()),
-					figures.days(made.atZone(competition.zone()).toLocalDate(),
-							made.atZone(competition.zone()).toLocalDate()));
+			if (link == null || at == null) {
+				return new Sheet(letter, letter.content(), "", head, day);
+			}
+			Draft.Content content = new Draft.Content(letter.content().subject(),
+					LinkedLetters.with(letter.content().body(), at, link));
+			return new Sheet(letter, content, QrPicture.of(link), head, day);
 		}
 
 	}

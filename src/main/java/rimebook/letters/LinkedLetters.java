@@ -90,8 +90,12 @@ class LinkedLetters {
 
 		/** What a server said, without the link, which it may have said again. */
 		String told(String words) {
-			return (this.address == null) ? words : words.replace(this.address, notKept(Locale.ENGLISH))
-				.replace(this.address.substring(this.address.indexOf('#') + 1), notKept(Locale.ENGLISH));
+			String link = this.address;
+			if (link == null) {
+				return words;
+			}
+			return words.replace(link, notKept(Locale.ENGLISH))
+				.replace(link.substring(link.indexOf('#') + 1), notKept(Locale.ENGLISH));
 		}
 
 		/** Never the link. */

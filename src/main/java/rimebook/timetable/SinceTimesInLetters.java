@@ -71,9 +71,10 @@ class SinceTimesInLetters implements SinceLetters {
 		for (int number = latest.number(); number > 0 && !left.isEmpty(); number--) {
 			TimetableVersion version = (number == latest.number()) ? latest
 					: this.versions.version(latest.competition(), number).orElseThrow();
-			Set<UUID> then = left.keySet()
+			Set<UUID> then = left.entrySet()
 				.stream()
-				.filter((entry) -> !left.get(entry).isBefore(version.act().at()))
+				.filter((one) -> !one.getValue().isBefore(version.act().at()))
+				.map(Map.Entry::getKey)
 				.collect(Collectors.toSet());
 			left.keySet().removeAll(then);
 			if (then.isEmpty()) {

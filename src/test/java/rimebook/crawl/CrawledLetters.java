@@ -30,15 +30,12 @@ final class CrawledLetters {
 	}
 
 	/**
-	 * Change a text and print a letter to each team; the first looks as if the mail
-	 * server had refused it.
+	 * Change a text and print a letter with a personal link to each team; the first looks
+	 * as if the mail server had refused it.
 	 */
 	static void write(ApplicationContext context, SmallCompetition small) {
 		CompetitionId competition = small.competition().id();
-		LetterTexts.Key key = new LetterTexts.Key(competition, LetterKind.FREE, Locale.ENGLISH);
-		context.getBean(LetterTexts.class)
-			.change(key, 0, new Draft.Content("To [team]", "Dear [recipient],\n\n[facts]\nbring skates."),
-					SmallCompetition.SECRETARY);
+		write(context, competition, 0, "Dear [recipient],\n\n[facts]\nbring skates.\n[personal-link]");
 		Set<EntryId> teams = small.entries().stream().map(EntryView::id).collect(Collectors.toSet());
 		if (teams.isEmpty()) {
 			return;
@@ -47,12 +44,22 @@ final class CrawledLetters {
 			.set(competition, Map.of(small.entries().get(0).team().id(), Locale.FRENCH), SmallCompetition.SECRETARY);
 		Letters letters = context.getBean(Letters.class);
 		Letters.Order order = new Letters.Order(competition, LetterKind.FREE, teams);
+		if (letters.preview(order, SmallCompetition.SECRETARY).printed() == 0) {
+			// Nobody who takes part, so nobody who may have a link.
+			write(context, competition, 1, "Dear [recipient],\n\n[facts]\nbring skates.");
+		}
 		UUID sending = letters.print(order, letters.preview(order, SmallCompetition.SECRETARY).seen(),
 				SmallCompetition.SECRETARY);
 		context.getBean(JdbcClient.class)
 			.sql("update letter set state = 'REFUSED', trouble = '550 No such mailbox', attempts = 1 where id = ?")
 			.param(context.getBean(SentLetters.class).letters(sending).get(0).id())
 			.update();
+	}
+
+	private static void write(ApplicationContext context, CompetitionId competition, int seen, String body) {
+		context.getBean(LetterTexts.class)
+			.change(new LetterTexts.Key(competition, LetterKind.FREE, Locale.ENGLISH), seen,
+					new Draft.Content("To [team]", body), SmallCompetition.SECRETARY);
 	}
 
 	/** The sending and its first letter. */
