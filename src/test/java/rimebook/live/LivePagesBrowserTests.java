@@ -177,6 +177,22 @@ class LivePagesBrowserTests {
 	}
 
 	/** A page hears nothing any more, and nobody tells it that the line is dead. */
+	/** As each does after a while: what is compressed ends without its end. */
+	@Test
+	void streamThatEndsIsTakenUpAgainWithoutAWord() {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
+			List<String> complaints = complaints(page);
+			hears(page);
+			this.followers.leaveAll();
+			page.waitForCondition(() -> this.followers.count() == 0);
+			hears(page);
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(page.locator("#adrift").isVisible()).isFalse();
+			assertThat(complaints).isEmpty();
+		}
+	}
+
 	@Test
 	void pageWhoseStreamIsSwallowedBeginsAnew() throws IOException {
 		try (SwallowingProxy proxy = new SwallowingProxy(this.visitor.port()); Page page = through(proxy, FREE, 390)) {
