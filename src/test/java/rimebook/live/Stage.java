@@ -213,7 +213,11 @@ class Stage {
 
 		private SegmentResultView.SegmentResultState state = SegmentResultView.SegmentResultState.RUNNING;
 
-		private int count;
+		/**
+		 * Moves on last: a part that is made meanwhile is made again, as one is that is
+		 * made while the service commits.
+		 */
+		private volatile int count;
 
 		Run(SegmentView segment, int seed) {
 			this.segment = segment;
@@ -278,7 +282,6 @@ class Stage {
 		}
 
 		private ResultVersion publish(ResultVersion.Cause cause, String note, ResultVersion.ResultState state) {
-			this.count++;
 			List<Standing.Row> rows = PlacementTabulation
 				.ofCards(Stage.this.junior.rules(this.segment.kind()), List.copyOf(this.closed.values()))
 				.rows()
@@ -293,6 +296,7 @@ class Stage {
 					NOON.plusSeconds(480L * (this.versions.size() + 1)), "0".repeat(64), standing);
 			this.versions.add(version);
 			combine(version);
+			this.count++;
 			return version;
 		}
 
