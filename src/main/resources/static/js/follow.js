@@ -51,14 +51,28 @@ async function refetch() {
 	const part = await ask();
 	asking = false;
 	if (part) {
-		exchange(part);
+		show(part);
 	}
 	else {
-		fetchAgain(3000 + 2000 * Math.random());
+		fetchLater();
 	}
 	if (wanted) {
 		wanted = false;
 		refetch();
+	}
+}
+
+const fetchLater = () => fetchAgain(3000 + 2000 * Math.random());
+
+/* What cannot be shown leaves no page behind: then all of it is fetched. */
+function show(part) {
+	try {
+		exchange(part);
+	}
+	catch (fault) {
+		whole = true;
+		fetchLater();
+		reportError(fault);
 	}
 }
 
@@ -69,7 +83,7 @@ const parsed = (html) => new DOMParser().parseFromString(html, "text/html").getE
 function told(html) {
 	const part = parsed(html);
 	if (!asking && part?.dataset.since === live().dataset.tag) {
-		exchange(part);
+		show(part);
 	}
 }
 

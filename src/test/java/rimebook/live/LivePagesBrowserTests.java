@@ -176,7 +176,6 @@ class LivePagesBrowserTests {
 		}
 	}
 
-	/** A page hears nothing any more, and nobody tells it that the line is dead. */
 	/** As each does after a while: what is compressed ends without its end. */
 	@Test
 	void streamThatEndsIsTakenUpAgainWithoutAWord() {
@@ -193,6 +192,22 @@ class LivePagesBrowserTests {
 		}
 	}
 
+	/** An extension of the reader's browser may have taken a row away, or worse. */
+	@Test
+	void pageThatCannotShowWhatCameAsksForAllOfIt() {
+		try (Page page = open(FREE, 820, new Browser.NewContextOptions())) {
+			List<String> complaints = complaints(page);
+			hears(page);
+			page.evaluate("() => { const whole = document.importNode; document.importNode = () => {"
+					+ " document.importNode = whole; throw new Error('Nothing to show it in'); }; }");
+			publish(this.stage.free().skate());
+			page.locator("#live").getByText("After 10 of 12 teams").waitFor();
+			assertThat(complaints).singleElement().asString().contains("Nothing to show it in");
+			this.screens.complaints().clear();
+		}
+	}
+
+	/** A page hears nothing any more, and nobody tells it that the line is dead. */
 	@Test
 	void pageWhoseStreamIsSwallowedBeginsAnew() throws IOException {
 		try (SwallowingProxy proxy = new SwallowingProxy(this.visitor.port()); Page page = through(proxy, FREE, 390)) {
