@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 
 import org.springframework.core.io.InputStreamSource;
 import org.springframework.core.io.Resource;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -228,6 +229,13 @@ public class Music {
 
 	/** A version with its bytes. */
 	public record Content(EntryId entry, SegmentId segment, MusicView.Version version, Resource bytes) {
+
+		/** The answer to a player that asks for it. */
+		public ResponseEntity<Resource> answer() {
+			MusicView.Version.File file = this.version.file();
+			return Played.answer(file.kind(), file.name(), file.sha256(), this.bytes);
+		}
+
 	}
 
 	/**

@@ -20,10 +20,6 @@ import java.util.stream.Stream;
 
 import org.springframework.core.io.InputStreamSource;
 import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.http.CacheControl;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -268,25 +264,9 @@ public class SpokenNames implements KeptUntilTheDay {
 	/** A recording with its bytes, at most {@link #MOST_BYTES}. */
 	public record Content(SpokenName name, byte[] bytes) {
 
-		/**
-		 * Nothing that stands in a file can do anything, whatever a browser takes it for.
-		 */
-		private static final String POLICY = "default-src 'none'; media-src 'self'; frame-ancestors 'none'; sandbox";
-
 		/** The answer to a player that asks for it. */
 		public ResponseEntity<byte[]> answer() {
-			return ResponseEntity.ok()
-				.contentType(MediaType.parseMediaType(this.name.kind().playedAs()))
-				.header(HttpHeaders.CONTENT_DISPOSITION,
-						ContentDisposition.attachment()
-							.filename("name." + this.name.kind().ending())
-							.build()
-							.toString())
-				.header("Content-Security-Policy", POLICY)
-				.header("X-Content-Type-Options", "nosniff")
-				.eTag('"' + this.name.sha256() + '"')
-				.cacheControl(CacheControl.noStore())
-				.body(this.bytes);
+			return Played.answer(this.name.kind(), "name." + this.name.kind().ending(), this.name.sha256(), this.bytes);
 		}
 
 		@Override

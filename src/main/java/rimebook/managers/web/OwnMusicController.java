@@ -1,6 +1,5 @@
 package rimebook.managers.web;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -8,10 +7,6 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.Resource;
-import org.springframework.http.CacheControl;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -27,7 +22,6 @@ import org.springframework.web.multipart.MultipartFile;
 import rimebook.accounts.TeamLinks;
 import rimebook.competition.SegmentId;
 import rimebook.managers.OwnMusic;
-import rimebook.music.Music;
 import rimebook.music.MusicView;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -38,12 +32,6 @@ import rimebook.wording.Sentence;
 @Controller
 @RequestMapping("/manager/music")
 class OwnMusicController {
-
-	/**
-	 * Nothing that stands in a file can do anything here, whatever a browser takes it
-	 * for.
-	 */
-	private static final String POLICY = "default-src 'none'; media-src 'self'; frame-ancestors 'none'; sandbox";
 
 	private final OwnMusic music;
 
@@ -96,17 +84,7 @@ class OwnMusicController {
 	/** The bytes of a version, whole or in part, as a player asks for them. */
 	@GetMapping("/file/{version}")
 	ResponseEntity<Resource> file(TeamLinks.Pass pass, @PathVariable MusicView.VersionId version) {
-		Music.Content content = this.music.content(pass, version);
-		MusicView.Version.File file = content.version().file();
-		ContentDisposition name = ContentDisposition.attachment().filename(file.name(), StandardCharsets.UTF_8).build();
-		return ResponseEntity.ok()
-			.contentType(MediaType.parseMediaType(file.kind().playedAs()))
-			.header(HttpHeaders.CONTENT_DISPOSITION, name.toString())
-			.header("Content-Security-Policy", POLICY)
-			.header("X-Content-Type-Options", "nosniff")
-			.eTag('"' + file.sha256() + '"')
-			.cacheControl(CacheControl.noStore())
-			.body(content.bytes());
+		return this.music.content(pass, version).answer();
 	}
 
 	private String page(TeamLinks.Pass pass, SegmentId segment, HttpServletRequest request,
