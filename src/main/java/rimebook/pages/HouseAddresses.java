@@ -48,6 +48,11 @@ public class HouseAddresses {
 		return all.isEmpty() ? List.of(own()) : all.stream().distinct().toList();
 	}
 
+	/** All of them, to choose from. */
+	public List<Choice> choices() {
+		return all().stream().map((one) -> new Choice(one.base(), one.base())).toList();
+	}
+
 	/**
 	 * Where somebody reaches this house who is not in it: the address that is set for
 	 * documents, else the first of all.

@@ -19,7 +19,6 @@ import rimebook.accounts.CommentaryLinks;
 import rimebook.competition.CompetitionId;
 import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
-import rimebook.pages.Choice;
 import rimebook.pages.HouseAddress;
 import rimebook.pages.HouseAddresses;
 import rimebook.pages.Notice;
@@ -107,9 +106,7 @@ class CommentaryLinksController {
 		model.addAttribute("links", rows);
 		model.addAttribute("shown", rows.stream().filter((row) -> row.address() != null).toList());
 		model.addAttribute("house", house);
-		model.addAttribute("local", house.isLocal());
-		model.addAttribute("addresses",
-				this.addresses.all().stream().map((one) -> new Choice(one.base(), one.base())).toList());
+		model.addAttribute("addresses", this.addresses.choices());
 		return "commentary/links";
 	}
 

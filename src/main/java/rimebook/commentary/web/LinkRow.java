@@ -25,7 +25,7 @@ record LinkRow(CommentaryLinks.LinkView link, @Nullable String address, @Nullabl
 		return new LinkRow(link, address, (address != null) ? QrCode.of(address) : null);
 	}
 
-	/** The last part of the keys {@code commentary.links.state.…}. */
+	/** The last part of the keys {@code web.links.state.…}. */
 	public String state() {
 		return this.link.state().standing().name().toLowerCase(Locale.ROOT);
 	}

@@ -20,7 +20,6 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.entries.EntryId;
 import rimebook.managers.TeamsLinks;
-import rimebook.pages.Choice;
 import rimebook.pages.HouseAddress;
 import rimebook.pages.HouseAddresses;
 import rimebook.pages.Notice;
@@ -61,9 +60,7 @@ class TeamLinksController {
 		model.addAttribute("without", rows.stream().filter((row) -> row.row().isWithout()).count());
 		model.addAttribute("shown", rows.stream().filter((row) -> row.address() != null).toList());
 		model.addAttribute("house", house);
-		model.addAttribute("local", house.isLocal());
-		model.addAttribute("addresses",
-				this.addresses.all().stream().map((one) -> new Choice(one.base(), one.base())).toList());
+		model.addAttribute("addresses", this.addresses.choices());
 		return "managers/links";
 	}
 
@@ -115,7 +112,7 @@ class TeamLinksController {
 			return this.row.isGood();
 		}
 
-		/** The last part of the keys {@code managers.links.state.…}. */
+		/** The last part of the keys {@code web.links.state.…}. */
 		public String state() {
 			TeamLinks.LinkView link = this.row.link();
 			return (link != null) ? link.state().standing().name().toLowerCase(Locale.ROOT) : "none";

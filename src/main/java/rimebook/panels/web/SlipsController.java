@@ -21,7 +21,6 @@ import rimebook.competition.CompetitionView;
 import rimebook.competition.Competitions;
 import rimebook.competition.EventId;
 import rimebook.competition.EventView;
-import rimebook.pages.Choice;
 import rimebook.pages.HouseAddress;
 import rimebook.pages.HouseAddresses;
 import rimebook.pages.PdfPage;
@@ -61,8 +60,7 @@ class SlipsController {
 		model.addAttribute(BindingResult.MODEL_KEY_PREFIX + "form", errors);
 		model.addAttribute("withoutCode", withoutCode(event, seats));
 		model.addAttribute("hidden", hidden(seats));
-		model.addAttribute("addresses",
-				this.addresses.all().stream().map((one) -> new Choice(one.base(), one.base())).toList());
+		model.addAttribute("addresses", this.addresses.choices());
 		Submission.refused(errors, () -> fill(model, this.addresses.chosen(form.address()), seats));
 		return "panels/slips";
 	}
