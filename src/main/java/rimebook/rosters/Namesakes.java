@@ -20,6 +20,7 @@ import rimebook.shared.Actor;
 import rimebook.shared.Acts;
 import rimebook.shared.AuditedChange;
 import rimebook.shared.ConflictException;
+import rimebook.shared.FoldedName;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.Required;
 import rimebook.wording.Sentence;
@@ -74,20 +75,37 @@ public class Namesakes {
 		return pairs;
 	}
 
+	/**
+	 * Whole clubs may have one birth date, where a file gave it to all whose own is not
+	 * known; so people are sorted by name and none is compared with each other one.
+	 */
 	private Map<SkaterView.Id, List<SkaterView>> others(Set<UUID> people) {
-		Set<Set<SkaterView.Id>> apart = null;
+		List<List<SkaterView>> alike = this.skaters.bornOnDaysOf(people)
+			.stream()
+			.map(Skater::view)
+			.filter((one) -> !FoldedName.of(one.name()).key().isEmpty())
+			.collect(Collectors.groupingBy(Namesakes::person, LinkedHashMap::new, Collectors.toList()))
+			.values()
+			.stream()
+			.filter((group) -> group.size() > 1)
+			.toList();
+		if (alike.isEmpty()) {
+			return Map.of();
+		}
+		Set<Set<SkaterView.Id>> apart = this.store.apart();
 		Map<SkaterView.Id, List<SkaterView>> others = new LinkedHashMap<>();
-		for (Object[] born : this.skaters.bornOnOneDay(people)) {
-			SkaterView one = ((Skater) born[0]).view();
-			Skater other = (Skater) born[1];
-			if (other.isCalled(one.name())) {
-				apart = (apart != null) ? apart : this.store.apart();
-				if (!apart.contains(Set.of(one.id(), other.view().id()))) {
-					others.computeIfAbsent(one.id(), (id) -> new ArrayList<>()).add(other.view());
-				}
+		for (List<SkaterView> group : alike) {
+			for (SkaterView one : group) {
+				group.stream()
+					.filter((other) -> other != one && !apart.contains(Set.of(one.id(), other.id())))
+					.forEach((other) -> others.computeIfAbsent(one.id(), (id) -> new ArrayList<>()).add(other));
 			}
 		}
 		return others;
+	}
+
+	private static List<Object> person(SkaterView one) {
+		return List.of(Objects.requireNonNull(one.facts().birthDate()), FoldedName.of(one.name()).key());
 	}
 
 	/** Whom somebody was said not to be, what was taken back among them, newest first. */

@@ -16,13 +16,12 @@ interface SkaterRepository extends JpaRepository<Skater, UUID> {
 	List<Skater> findByMergedIntoIn(List<UUID> others);
 
 	/**
-	 * Each of these people with each other person who was born on the same day, in the
-	 * same order each time.
+	 * Everybody who was born on a day on which one of these people was, in the same order
+	 * each time.
 	 */
 	@Query("""
-			select s, o from Skater s, Skater o where s.id in :people and o.birthDate = s.birthDate and o.id <> s.id
-			and s.erasedAt is null and s.mergedInto is null and o.erasedAt is null and o.mergedInto is null
-			order by s.id, o.id""")
-	List<Object[]> bornOnOneDay(Collection<UUID> people);
+			select o from Skater o where o.birthDate in (select s.birthDate from Skater s where s.id in :people)
+			and o.erasedAt is null and o.mergedInto is null order by o.id""")
+	List<Skater> bornOnDaysOf(Collection<UUID> people);
 
 }

@@ -153,7 +153,10 @@ class RosterImportIntegrationTests {
 				RosterImport.Answers.NONE);
 	}
 
-	/** Twenty seconds are asked for on an idle machine; a test run is none. */
+	/**
+	 * Twenty seconds are asked for on an idle machine; a test run is none. All have one
+	 * birth date, so that whoever compares each with each other is found out.
+	 */
 	@Test
 	void threeThousandSkatersAreWrittenWhileAPageTellsHowFar() {
 		SmallCompetition large = SmallCompetition.upTo(CompetitionState.ENTRIES_OPEN, this.context, 60,
