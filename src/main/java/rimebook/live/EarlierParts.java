@@ -15,19 +15,16 @@ final class EarlierParts {
 	/** Before a refresh everybody has the last one, or the one before. */
 	private static final int MOST = 3;
 
-	private final List<Rendition> parts = new CopyOnWriteArrayList<>();
+	private final List<PartPrint> parts = new CopyOnWriteArrayList<>();
 
 	private final Map<Difference, Rendition> differences = new ConcurrentHashMap<>();
 
 	/**
 	 * Know what was shown.
-	 * @param shown a moving part; anything else is left alone
+	 * @param shown a moving part, or a page with one; anything else is left alone
 	 */
 	synchronized void remember(Rendition shown) {
-		if (shown.part().isEmpty() || earlier(shown.part()).isPresent()) {
-			return;
-		}
-		this.parts.add(0, shown);
+		shown.print().filter((print) -> earlier(print.tag()).isEmpty()).ifPresent((print) -> this.parts.add(0, print));
 		if (this.parts.size() > MOST) {
 			this.parts.remove(MOST);
 		}
@@ -51,16 +48,21 @@ final class EarlierParts {
 		}
 		this.differences.keySet().removeIf((known) -> !known.newest().equals(whole.part()));
 		return this.differences.computeIfAbsent(new Difference(whole.part(), since),
-				(wanted) -> whole.since(earlier(since).orElse(whole)));
+				(wanted) -> earlier(since).or(whole::print).map(whole::since).orElse(whole));
 	}
 
 	/** The tag of the one that was shown last, empty for none. */
 	String newest() {
-		return this.parts.stream().findFirst().map(Rendition::part).orElse("");
+		return this.parts.stream().findFirst().map(PartPrint::tag).orElse("");
+	}
+
+	/** Compress the differences that are made. */
+	void compress() {
+		this.differences.values().forEach((difference) -> difference.bytes(true));
 	}
 
 	long bytes() {
-		return this.parts.stream().mapToLong(Rendition::size).sum()
+		return this.parts.stream().mapToLong(PartPrint::size).sum()
 				+ this.differences.values().stream().mapToLong(Rendition::size).sum();
 	}
 
@@ -68,8 +70,8 @@ final class EarlierParts {
 		return since.isEmpty() || !(since.equals(whole.part()) || earlier(since).isPresent());
 	}
 
-	private Optional<Rendition> earlier(String tag) {
-		return this.parts.stream().filter((part) -> part.part().equals(tag)).findFirst();
+	private Optional<PartPrint> earlier(String tag) {
+		return this.parts.stream().filter((part) -> part.tag().equals(tag)).findFirst();
 	}
 
 	private record Difference(String newest, String since) {

@@ -18,10 +18,10 @@ import org.jsoup.nodes.Element;
  * identity of their own. Where something is left out, {@code data-kept} stands, and
  * {@code data-since} says to which earlier part it belongs. {@code rows.js} fills in.
  *
- * @param tag changes when anything in it does
+ * @param print what it says; its tag changes when anything in it does
  * @param page what it was found in, never changed
  */
-record MovingPart(String tag, Document page) {
+record MovingPart(PartPrint print, Document page) {
 
 	private static final String IDENTITY = "live";
 
@@ -43,7 +43,11 @@ record MovingPart(String tag, Document page) {
 		live.removeAttr(TAG);
 		String tag = Rendition.digest(live.outerHtml()).substring(0, LENGTH);
 		live.attr(TAG, tag);
-		return new MovingPart(tag, page);
+		return new MovingPart(PartPrint.of(tag, live), page);
+	}
+
+	String tag() {
+		return this.print.tag();
 	}
 
 	/** The part alone, with its tag. */
@@ -53,27 +57,24 @@ record MovingPart(String tag, Document page) {
 
 	/** The page that it was found in, with the tag in its place. */
 	String tagged(String page) {
-		return page.replace(BEGINS, BEGINS + " " + TAG + "=\"" + this.tag + "\"");
+		return page.replace(BEGINS, BEGINS + " " + TAG + "=\"" + tag() + "\"");
 	}
 
 	/** What a page that shows an earlier one has not. */
-	String since(MovingPart earlier) {
+	String since(PartPrint earlier) {
 		Element live = live(this.page.clone());
-		Element shown = live(earlier.page);
-		live.attr("data-since", earlier.tag);
+		live.attr("data-since", earlier.tag());
 		for (Element row : live.select("tbody[id]")) {
-			Element other = shown.getElementById(row.id());
-			if (other != null && isSame(row, other)) {
+			if (this.print.isSame(row.id(), earlier)) {
 				leaveOut(row);
 			}
 		}
 		for (Element opened : live.select("details[id]")) {
-			Element other = shown.getElementById(opened.id());
-			if (other != null && isSame(opened, other)) {
+			if (this.print.isSame(opened.id(), earlier)) {
 				leaveOut(opened);
 			}
-			else if (other != null) {
-				leaveOutCells(opened.select("tr"), other.select("tr"));
+			else {
+				leaveOut(opened.select("tr"), this.print.kept(opened.id(), earlier));
 			}
 		}
 		return live.outerHtml();
@@ -83,17 +84,11 @@ record MovingPart(String tag, Document page) {
 		return page.expectFirst("#" + IDENTITY);
 	}
 
-	private static void leaveOutCells(List<Element> lines, List<Element> others) {
-		for (int i = 0; i < Math.min(lines.size(), others.size()); i++) {
-			List<Element> cells = lines.get(i).children();
-			List<Element> known = others.get(i).children();
-			int same = 0;
-			while (same < Math.min(cells.size(), known.size()) && isKept(cells.get(same), known.get(same))) {
-				same++;
-			}
-			if (same > 0) {
-				lines.get(i).attr(KEPT, String.valueOf(same));
-				cells.subList(0, same).forEach(Element::remove);
+	private static void leaveOut(List<Element> lines, int[] cells) {
+		for (int line = 0; line < cells.length; line++) {
+			if (cells[line] > 0) {
+				lines.get(line).attr(KEPT, String.valueOf(cells[line]));
+				lines.get(line).children().subList(0, cells[line]).forEach(Element::remove);
 			}
 		}
 	}
@@ -101,15 +96,6 @@ record MovingPart(String tag, Document page) {
 	private static void leaveOut(Element same) {
 		String identity = same.id();
 		same.empty().clearAttributes().attr("id", identity).attr(KEPT, "");
-	}
-
-	/** Lines are counted, so none is left out with a cell. */
-	private static boolean isKept(Element cell, Element other) {
-		return isSame(cell, other) && cell.selectFirst("tr") == null;
-	}
-
-	private static boolean isSame(Element one, Element other) {
-		return one.outerHtml().equals(other.outerHtml());
 	}
 
 	/** Written as it was read: no line is broken where none was. */

@@ -71,17 +71,20 @@ class Pulse implements SmartLifecycle {
 
 	/**
 	 * Everybody fetches when they are told, unless what differs is told with it; so what
-	 * they fetch is there by then.
+	 * they fetch is there by then. It is compressed after that: the first of them who
+	 * asks waits for it, and those who were told what differs do not.
 	 */
 	private void herald(MomentWatch.News news) {
 		if (this.followers.follow(news.competition())) {
 			Map<RenditionKey, PartEvent> parts = new HashMap<>();
 			this.renditions.makeAhead(news.competition(), news.now()).forEach((key, difference) -> {
-				if (difference.bytes(true).length <= LARGEST) {
-					parts.put(key, PartEvent.of(difference));
+				PartEvent part = PartEvent.of(difference);
+				if (part.bytes(true).length <= LARGEST) {
+					parts.put(key, part);
 				}
 			});
 			this.followers.tell(news.competition(), news.signals(), parts);
+			this.renditions.compressAhead(news.competition());
 		}
 	}
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.lang.ref.WeakReference;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -17,28 +18,40 @@ import java.util.zip.GZIPOutputStream;
 
 import org.jspecify.annotations.Nullable;
 
-/** Rendered bytes, plain and compressed, with a tag that changes when a byte does. */
+/**
+ * Rendered bytes with a tag that changes when a byte does. They are compressed when that
+ * is asked for first: followers are told what differs before anybody asks for the whole.
+ */
 final class Rendition {
+
+	/** How much smaller a page is compressed; others less, and these are small. */
+	private static final int COMPRESSED = 8;
 
 	private final String contentType;
 
 	private final byte[] plain;
 
-	private final byte[] zipped;
-
 	private final String tag;
 
 	private final String zippedTag;
 
-	private final String part;
+	private final @Nullable PartPrint print;
+
+	/**
+	 * Wanted again at once or not at all, and ten times the size of what it was read
+	 * from.
+	 */
+	private final WeakReference<MovingPart> moving;
 
 	private final AtomicReferenceArray<byte @Nullable []> heads = new AtomicReferenceArray<>(4);
 
-	private Rendition(String contentType, byte[] plain, String part) {
+	private byte @Nullable [] zipped;
+
+	private Rendition(String contentType, byte[] plain, @Nullable PartPrint print, @Nullable MovingPart moving) {
 		this.contentType = contentType;
-		this.part = part;
+		this.print = print;
+		this.moving = new WeakReference<>(moving);
 		this.plain = plain;
-		this.zipped = zip(plain);
 		String digest = digest(plain);
 		this.tag = "\"" + digest + "\"";
 		this.zippedTag = "\"" + digest + "-z\"";
@@ -53,36 +66,34 @@ final class Rendition {
 	 * @param bytes no longer changed by the caller
 	 */
 	static Rendition of(String contentType, byte[] bytes) {
-		return new Rendition(contentType, bytes, "");
+		return new Rendition(contentType, bytes, null, null);
 	}
 
 	/** A page, which may show a part that moves. */
 	static Rendition ofPage(String html) {
-		Optional<MovingPart> part = MovingPart.in(html);
-		String text = part.map((moving) -> moving.tagged(html)).orElse(html);
+		MovingPart moving = MovingPart.in(html).orElse(null);
+		String text = (moving != null) ? moving.tagged(html) : html;
 		return new Rendition("text/html;charset=UTF-8", text.getBytes(StandardCharsets.UTF_8),
-				part.map(MovingPart::tag).orElse(""));
+				(moving != null) ? moving.print() : null, moving);
 	}
 
 	/** What this one shows and an earlier one does not, see {@link MovingPart}. */
-	Rendition since(Rendition earlier) {
-		Optional<MovingPart> before = MovingPart.in(earlier.text());
-		return MovingPart.in(text())
-			.flatMap((now) -> before.map(now::since))
-			.map((text) -> new Rendition(this.contentType, text.getBytes(StandardCharsets.UTF_8), this.part))
+	Rendition since(PartPrint earlier) {
+		return Optional.ofNullable(this.moving.get())
+			.or(() -> MovingPart.in(text()))
+			.map((now) -> now.since(earlier))
+			.map((text) -> new Rendition(this.contentType, text.getBytes(StandardCharsets.UTF_8), this.print, null))
 			.orElse(this);
 	}
 
-	/** The moving part of a page alone. */
-	Rendition ofItsPart() {
-		return MovingPart.in(text())
-			.map((moving) -> new Rendition(this.contentType, moving.html().getBytes(StandardCharsets.UTF_8), this.part))
-			.orElse(this);
+	/** What its moving part says, nothing without one. */
+	Optional<PartPrint> print() {
+		return Optional.ofNullable(this.print);
 	}
 
 	/** The tag of the moving part that it shows, empty without one. */
 	String part() {
-		return this.part;
+		return (this.print != null) ? this.print.tag() : "";
 	}
 
 	private String text() {
@@ -104,12 +115,19 @@ final class Rendition {
 	}
 
 	byte[] bytes(boolean compressed) {
-		return compressed ? this.zipped : this.plain;
+		return compressed ? zipped() : this.plain;
 	}
 
-	/** How many bytes it keeps. */
+	private synchronized byte[] zipped() {
+		if (this.zipped == null) {
+			this.zipped = zip(this.plain);
+		}
+		return this.zipped;
+	}
+
+	/** How many bytes it keeps, about: what is compressed is guessed at. */
 	long size() {
-		return (long) this.plain.length + this.zipped.length;
+		return this.plain.length + (long) this.plain.length / COMPRESSED;
 	}
 
 	/** The bytes of a head that goes with it, made once. */

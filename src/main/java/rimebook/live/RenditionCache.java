@@ -136,7 +136,7 @@ class RenditionCache {
 	void shown(Part part, @Nullable String competition, Rendition page) {
 		if (!page.part().isEmpty()) {
 			Shelf shelf = this.shelves.get(part.key(), (absent) -> new Shelf(competition, part));
-			shelf.earlier.remember(page.ofItsPart());
+			shelf.earlier.remember(page);
 			weighAgain(part.key(), shelf);
 		}
 	}
@@ -162,6 +162,16 @@ class RenditionCache {
 			}
 		}
 		return steps;
+	}
+
+	/** Compress what was made ahead, so that whoever asks does not wait for it. */
+	void compressAhead(String competition) {
+		followed(competition).forEach((part) -> {
+			Shelf shelf = this.shelves.getIfPresent(part.key());
+			if (shelf != null) {
+				shelf.compress();
+			}
+		});
 	}
 
 	private Optional<Rendition> step(Part part, String competition, Moment now) {
@@ -312,6 +322,14 @@ class RenditionCache {
 			}
 			this.held.set(new Held(kept, now, until(), false));
 			return kept;
+		}
+
+		void compress() {
+			Held there = this.held.get();
+			if (there != null) {
+				there.rendition().bytes(true);
+				this.earlier.compress();
+			}
 		}
 
 		private Instant until() {
