@@ -1,8 +1,4 @@
-/*
- * Keeps a public page in step. The server says only that something moved; the moving part is then
- * fetched again under an address of its own, so that no cache in between can answer with an older one.
- * Without this script the page reloads by itself.
- */
+/* Keeps a public page in step: what moved is fetched under an address that no cache has. Without it the page reloads. */
 import { keepContact } from "./follow/contact.js";
 import { keep } from "./record/kept.js";
 
@@ -64,7 +60,7 @@ async function refetch() {
 
 const fetchLater = () => fetchAgain(3000 + 2000 * Math.random());
 
-/* What cannot be shown leaves no page behind: then all of it is fetched. */
+/* After a fault all of it is fetched. */
 function show(part) {
 	try {
 		exchange(part);
