@@ -50,6 +50,9 @@ public class RosterImport {
 	/** So many rows at once hold the record for some tenths of a second. */
 	public static final int AT_ONCE = 100;
 
+	/** The most rows of a file that are looked at. */
+	public static final int MOST_ROWS = RosterFile.MOST_ROWS;
+
 	private final Competitions competitions;
 
 	private final Entries entries;

@@ -27,7 +27,7 @@ import rimebook.wording.Series;
 public final class TableFile {
 
 	/** The most rows that are looked at where nobody says otherwise. */
-	private static final int MOST_ROWS = 500;
+	public static final int MOST_ROWS = 500;
 
 	private static final char BYTE_ORDER_MARK = '\uFEFF';
 

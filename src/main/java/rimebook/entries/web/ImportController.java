@@ -25,6 +25,7 @@ import rimebook.entries.EntryImport;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
+import rimebook.tables.TableFile;
 
 /** Entries of a competition from a file, looked over before anything is written. */
 @Controller
@@ -43,6 +44,11 @@ class ImportController {
 	@ModelAttribute("competition")
 	CompetitionView competition(@PathVariable CompetitionId competition) {
 		return this.competitions.competition(competition);
+	}
+
+	@ModelAttribute("mostRows")
+	int mostRows() {
+		return TableFile.MOST_ROWS;
 	}
 
 	@GetMapping("/import/{competition}")

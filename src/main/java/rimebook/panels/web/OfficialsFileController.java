@@ -17,6 +17,7 @@ import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.panels.OfficialImport;
 import rimebook.shared.Actor;
+import rimebook.tables.TableFile;
 
 /** Officials from a file, looked over before anything is written. */
 @Controller
@@ -29,6 +30,11 @@ class OfficialsFileController {
 
 	OfficialsFileController(OfficialImport officials) {
 		this.officials = officials;
+	}
+
+	@ModelAttribute("mostRows")
+	int mostRows() {
+		return TableFile.MOST_ROWS;
 	}
 
 	@GetMapping

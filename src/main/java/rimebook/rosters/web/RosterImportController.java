@@ -54,6 +54,11 @@ class RosterImportController {
 		return this.competitions.competition(competition);
 	}
 
+	@ModelAttribute("mostRows")
+	int mostRows() {
+		return RosterImport.MOST_ROWS;
+	}
+
 	@GetMapping
 	String ask(Model model) {
 		model.addAttribute("importForm", RosterImportForm.of(""));
