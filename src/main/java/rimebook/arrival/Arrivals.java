@@ -27,6 +27,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.music.Music;
 import rimebook.music.MusicView;
 import rimebook.rosters.ContactView;
@@ -63,12 +64,16 @@ public class Arrivals {
 
 	private final PlannedElements plans;
 
+	private final RequiredElements required;
+
 	private final StillOpen stillOpen;
 
 	private final Acts acts;
 
 	Arrivals(ArrivalNoteRepository notes, Competitions competitions, Entries entries, Rosters rosters,
-			Contacts contacts, Music music, PlannedElements plans, StillOpen stillOpen, Acts acts) {
+			Contacts contacts, Music music, PlannedElements plans, RequiredElements required, StillOpen stillOpen,
+			Acts acts) {
+		this.required = required;
 		this.notes = notes;
 		this.competitions = competitions;
 		this.entries = entries;
@@ -195,11 +200,12 @@ public class Arrivals {
 		Map<EntryId, Set<SegmentId>> music = music(events);
 		Set<SegmentId> kept = music.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
 		Map<EntryId, Set<SegmentId>> plans = this.plans.planned(ids);
+		Map<EntryId, List<Sentence>> otherwise = this.required.otherwise(events, entries);
 		return entries.stream()
 			.map((entry) -> checkIn(entry, Objects.requireNonNull(byId.get(entry.event())),
 					Objects.requireNonNull(rosters.get(entry.id())), seen, contacts.getOrDefault(entry.id(), List.of()),
 					new Handed(music.getOrDefault(entry.id(), Set.of()), plans.getOrDefault(entry.id(), Set.of()),
-							kept)))
+							otherwise.getOrDefault(entry.id(), List.of()), kept)))
 			.sorted(Comparator.comparing((team) -> team.entry().team().name(), String.CASE_INSENSITIVE_ORDER))
 			.toList();
 	}
@@ -214,6 +220,10 @@ public class Arrivals {
 					.toList(),
 				held.stream()
 					.filter((segment) -> event.hasTechnicalPanel() && !handed.plans().contains(segment.id()))
+					.toList(),
+				handed.otherwise()
+					.stream()
+					.filter((one) -> !event.hasTechnicalPanel() || !one.key().equals(RequiredElements.NOTHING_PLANNED))
 					.toList(),
 				contacts.stream().anyMatch((contact) -> contact.kind() == ContactView.Kind.EMERGENCY));
 	}
@@ -247,9 +257,10 @@ public class Arrivals {
 	/**
 	 * The segments for which a team has handed in music, and a plan.
 	 *
+	 * @param otherwise what of the plans is otherwise than asked
 	 * @param kept those for which any team has: where nobody has, music is not kept here
 	 */
-	private record Handed(Set<SegmentId> music, Set<SegmentId> plans, Set<SegmentId> kept) {
+	private record Handed(Set<SegmentId> music, Set<SegmentId> plans, List<Sentence> otherwise, Set<SegmentId> kept) {
 	}
 
 }

@@ -10,6 +10,7 @@ import rimebook.competition.SegmentView;
 import rimebook.entries.EntryView;
 import rimebook.rosters.PlaceRole;
 import rimebook.rosters.RosterView;
+import rimebook.wording.Sentence;
 
 /**
  * What is known of a team at the door.
@@ -17,15 +18,17 @@ import rimebook.rosters.RosterView;
  * @param people everybody on its roster now
  * @param withoutMusic the segments for which there is no music, where music is kept here
  * @param withoutPlan the segments for which elements are called and none were planned
+ * @param otherwise what of its plans is otherwise than asked, which stops nobody
  * @param emergency whether somebody is known who is called in an emergency
  */
 public record CheckIn(EntryView entry, EventView event, List<Person> people, List<SegmentView> withoutMusic,
-		List<SegmentView> withoutPlan, boolean emergency) {
+		List<SegmentView> withoutPlan, List<Sentence> otherwise, boolean emergency) {
 
 	public CheckIn {
 		people = List.copyOf(people);
 		withoutMusic = List.copyOf(withoutMusic);
 		withoutPlan = List.copyOf(withoutPlan);
+		otherwise = List.copyOf(otherwise);
 	}
 
 	/** How many are here, whether they skate or stand by. */

@@ -101,6 +101,9 @@ final class Evidence {
 					"copied_from least_on_ice most_on_ice when_fewer most_alternates roster_limit youngest oldest others_youngest "
 							+ "others_oldest cut_off age_share alternates_count? one_team? other_skaters "
 							+ "membership_number? deadline@"))),
+			Map.entry("required-list",
+					List.of(StoredRows.of("required_programme", "segment_id",
+							"copied_from asked least_elements most_elements"))),
 			Map.entry("retention",
 					List.of(StoredRows.of("roster_retention", "competition_id",
 							"delete_on set_by deleted_at contacts forgotten erased"))),

@@ -95,6 +95,7 @@ public final class StoredCheck {
 			 union all select distinct 'roster', cast(entry_id as varchar(36)) from team_contact
 			 union all select 'retention', cast(competition_id as varchar(36)) from roster_retention
 			 union all select 'eligibility', cast(event_id as varchar(36)) from event_rules
+			 union all select 'required-list', cast(segment_id as varchar(36)) from required_programme
 			 union all select distinct 'arrival', cast(entry_id as varchar(36)) from arrival_note
 			 union all select distinct 'lineup', cast(entry_id as varchar(36)) from lineup
 			 union all select 'fee', cast(id as varchar(36)) from fee_ledger

@@ -35,7 +35,8 @@ class CompetitionSubjects implements SubjectNames {
 		return switch (subject) {
 			case "competition" -> Optional.of(competition(new CompetitionId(id)));
 			case "event" -> Optional.of(this.whereabouts.of(new EventId(id), ""));
-			case "segment", "starting-order" -> Optional.of(this.whereabouts.of(new SegmentId(id), ""));
+			case "segment", "starting-order", "required-list" ->
+				Optional.of(this.whereabouts.of(new SegmentId(id), ""));
 			case "result" -> Optional.of(this.events.findBySegment(id).isPresent()
 					? this.whereabouts.of(new SegmentId(id), "") : this.whereabouts.of(new EventId(id), ""));
 			default -> Optional.empty();

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
@@ -13,6 +15,7 @@ import org.springframework.stereotype.Component;
 import rimebook.shared.NotFoundException;
 import rimebook.shared.RuleViolationException;
 import rimebook.tabulation.SegmentKind;
+import rimebook.tabulation.points.ElementCode;
 import rimebook.tabulation.points.PointsRules;
 import rimebook.tabulation.points.SegmentRules;
 import rimebook.wording.Sentence;
@@ -92,6 +95,28 @@ public class RuleSets {
 	 */
 	public String elementNameOf(EventView event, String sign) {
 		return (event.judging().points() != null) ? of(event).elementNameOf(sign) : sign;
+	}
+
+	/**
+	 * The signs of the elements that an event's table of values has, such as {@code I}
+	 * and {@code ME}.
+	 * @return none where the event is not judged by points
+	 */
+	public Set<String> elementsOf(EventView event) {
+		return (event.judging().points() != null) ? of(event).values()
+			.values()
+			.keySet()
+			.stream()
+			.map(RuleSets::elementOf)
+			.collect(Collectors.toCollection(TreeSet::new)) : Set.of();
+	}
+
+	/**
+	 * The sign of the element that a code is about, whatever its level.
+	 * @see ElementCode#elementOf(String)
+	 */
+	public static String elementOf(String code) {
+		return ElementCode.elementOf(code);
 	}
 
 	/**

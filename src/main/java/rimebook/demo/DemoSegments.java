@@ -11,6 +11,7 @@ import rimebook.draw.DrawMethod;
 import rimebook.draw.StartingOrderDraw;
 import rimebook.entries.Entries;
 import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.panels.Panels;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -35,12 +36,15 @@ class DemoSegments {
 
 	private final PlannedElements plans;
 
+	private final RequiredElements required;
+
 	private final PlacementPanel placement;
 
 	private final PointsPanel points;
 
 	DemoSegments(StartingOrderDraw draw, SegmentRun run, Panels panels, Entries entries, PlannedElements plans,
-			PlacementPanel placement, PointsPanel points) {
+			RequiredElements required, PlacementPanel placement, PointsPanel points) {
+		this.required = required;
 		this.draw = draw;
 		this.run = run;
 		this.panels = panels;
@@ -69,6 +73,8 @@ class DemoSegments {
 	/** Play a segment judged by points, what is planned for the next one included. */
 	void playByPoints(EventView event, SegmentView first, SegmentView free) {
 		DemoPerformances files = new DemoPerformances("short");
+		ask(first.id(), "I 1\nME 1\nNHE 1\nPB/B/AB 1\nTwE 1", 5);
+		ask(free.id(), "GL 1\nI/CrI 1-2\nMi 0-1", 10);
 		plan(event.id(), first.id(), files);
 		plan(event.id(), free.id(), new DemoPerformances("free"));
 		open(first, DrawMethod.WHOLE_FIELD);
@@ -79,6 +85,13 @@ class DemoSegments {
 			this.panels.judges(event.id()).forEach((seat) -> this.points.send(performance, seat, files));
 			this.run.close(performance.id(), this.run.performance(performance.id()).version(), REFEREE);
 		}
+	}
+
+	/** Every team plans so, but for one that has not thought of its last element. */
+	private void ask(SegmentId segment, String lines, int inAll) {
+		this.required.set(
+				new RequiredElements.SetRequired(segment, "", lines, inAll, inAll, this.required.of(segment).version()),
+				SECRETARY);
 	}
 
 	/** Write down what every team of an event means to skate in a segment. */

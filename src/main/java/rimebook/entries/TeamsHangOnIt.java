@@ -13,6 +13,7 @@ import rimebook.wording.Sentence;
 
 /**
  * What teams were entered into, or planned elements for, stays; withdrawn teams as well.
+ * So does what asks something of planned elements.
  */
 @Component
 class TeamsHangOnIt implements CancellationGuard {
@@ -23,7 +24,11 @@ class TeamsHangOnIt implements CancellationGuard {
 
 	private final AnnouncedProgrammeRepository announced;
 
-	TeamsHangOnIt(EntryRepository entries, PlannedProgrammeRepository plans, AnnouncedProgrammeRepository announced) {
+	private final RequiredProgrammeRepository required;
+
+	TeamsHangOnIt(EntryRepository entries, PlannedProgrammeRepository plans, AnnouncedProgrammeRepository announced,
+			RequiredProgrammeRepository required) {
+		this.required = required;
 		this.entries = entries;
 		this.plans = plans;
 		this.announced = announced;
@@ -31,7 +36,9 @@ class TeamsHangOnIt implements CancellationGuard {
 
 	@Override
 	public Optional<Sentence> againstRemoving(EventView event, List<SegmentView> segments) {
-		return entered(event, segments).or(() -> planned(segments)).or(() -> announced(segments));
+		return entered(event, segments).or(() -> planned(segments))
+			.or(() -> announced(segments))
+			.or(() -> asking(segments));
 	}
 
 	private Optional<Sentence> entered(EventView event, List<SegmentView> segments) {
@@ -45,6 +52,13 @@ class TeamsHangOnIt implements CancellationGuard {
 			.filter((segment) -> this.plans.existsBySegment(segment.id().value()))
 			.findFirst()
 			.map((segment) -> Sentence.of("entries.elements-planned", segment.name()));
+	}
+
+	private Optional<Sentence> asking(List<SegmentView> segments) {
+		return segments.stream()
+			.filter((segment) -> this.required.existsById(segment.id().value()))
+			.findFirst()
+			.map((segment) -> Sentence.of("entries.required-set", segment.name()));
 	}
 
 	private Optional<Sentence> announced(List<SegmentView> segments) {

@@ -14,6 +14,7 @@ import rimebook.competition.SegmentId;
 import rimebook.competition.SegmentView;
 import rimebook.entries.EntryId;
 import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.shared.Actor;
 import rimebook.shared.NotFoundException;
 import rimebook.wording.Figures;
@@ -33,7 +34,10 @@ public class OwnElements {
 
 	private final RuleSets ruleSets;
 
-	OwnElements(OwnTeam own, PlannedElements plans, RuleSets ruleSets) {
+	private final RequiredElements required;
+
+	OwnElements(OwnTeam own, PlannedElements plans, RuleSets ruleSets, RequiredElements required) {
+		this.required = required;
 		this.own = own;
 		this.plans = plans;
 		this.ruleSets = ruleSets;
@@ -55,7 +59,8 @@ public class OwnElements {
 		Sentence withdrawn = about.entry().isEntered() ? Sentence.NONE : Sentence.of("managers.withdrawn");
 		return new Plan(segment, elements, plan.version(),
 				withdrawn.isEmpty() ? this.plans.refusal(id).orElse(Sentence.NONE) : withdrawn,
-				about.event().hasTechnicalPanel());
+				about.event().hasTechnicalPanel(), this.required.asked(about.event(), id),
+				this.required.against(about.event(), plan));
 	}
 
 	/**
@@ -107,8 +112,11 @@ public class OwnElements {
 	 *
 	 * @param refusal why it changes no longer, empty while it does
 	 * @param byTable whether there is a table of values to search in
+	 * @param asked what the segment asks of it, a sentence each; empty for nothing
+	 * @param otherwise what of it is otherwise; it is kept all the same
 	 */
-	public record Plan(SegmentView segment, List<Element> elements, int version, Sentence refusal, boolean byTable) {
+	public record Plan(SegmentView segment, List<Element> elements, int version, Sentence refusal, boolean byTable,
+			List<Sentence> asked, List<Sentence> otherwise) {
 	}
 
 	/** An element and its code in words. */

@@ -21,6 +21,7 @@ import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.live.PublicTelling;
 import rimebook.music.Music;
 import rimebook.music.MusicDeadlines;
@@ -52,6 +53,8 @@ public class OwnTeam {
 
 	private final PlannedElements plans;
 
+	private final RequiredElements required;
+
 	private final Music music;
 
 	private final MusicDeadlines deadlines;
@@ -60,12 +63,13 @@ public class OwnTeam {
 
 	private final Clock clock;
 
-	OwnTeam(Competitions competitions, Entries entries, RosterCheck check, PlannedElements plans, Music music,
-			MusicDeadlines deadlines, PublicTelling telling, Clock clock) {
+	OwnTeam(Competitions competitions, Entries entries, RosterCheck check, PlannedElements plans,
+			RequiredElements required, Music music, MusicDeadlines deadlines, PublicTelling telling, Clock clock) {
 		this.competitions = competitions;
 		this.entries = entries;
 		this.check = check;
 		this.plans = plans;
+		this.required = required;
 		this.music = music;
 		this.deadlines = deadlines;
 		this.telling = telling;
@@ -97,7 +101,7 @@ public class OwnTeam {
 		List<Missing> missing = new ArrayList<>();
 		if (about.entry().isEntered()) {
 			ofPeople(this.check.of(about.entry().id()), missing);
-			about.takingPlace().forEach((segment) -> ofElements(about, segment, missing));
+			ofElements(about, missing);
 			ofMusic(about, missing);
 		}
 		return missing.stream().sorted(BY_DEADLINE).toList();
@@ -129,6 +133,18 @@ public class OwnTeam {
 		}
 		return (finding.rule() == Rule.OTHER_SKATERS)
 				? Sentence.of("managers.missing.other-skaters", finding.rule().spoken()) : finding.sentence();
+	}
+
+	/**
+	 * Where elements are called a plan is missing whether anything is asked of it or not.
+	 */
+	private void ofElements(About about, List<Missing> missing) {
+		about.takingPlace().forEach((segment) -> ofElements(about, segment, missing));
+		this.required.otherwise(List.of(about.event()), List.of(about.entry()))
+			.getOrDefault(about.entry().id(), List.of())
+			.stream()
+			.filter((one) -> !about.event().hasTechnicalPanel() || !one.key().equals(RequiredElements.NOTHING_PLANNED))
+			.forEach((one) -> add(missing, one, Part.ELEMENTS, null));
 	}
 
 	private void ofElements(About about, SegmentView segment, List<Missing> missing) {

@@ -18,10 +18,12 @@ import rimebook.competition.EventView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.entries.RequiredElements;
 import rimebook.rosters.eligibility.Eligibility;
 import rimebook.rosters.eligibility.Finding;
 import rimebook.rosters.eligibility.Neighbours;
 import rimebook.rosters.eligibility.Team;
+import rimebook.wording.Sentence;
 
 /**
  * Compares the rosters of a competition with the rules of its events. A team that
@@ -44,8 +46,11 @@ public class RosterCheck {
 
 	private final Contacts contacts;
 
+	private final RequiredElements required;
+
 	RosterCheck(Competitions competitions, Entries entries, Rosters rosters, EventEligibility rules, Waivers waivers,
-			Contacts contacts) {
+			Contacts contacts, RequiredElements required) {
+		this.required = required;
 		this.competitions = competitions;
 		this.entries = entries;
 		this.rosters = rosters;
@@ -71,10 +76,11 @@ public class RosterCheck {
 		Known known = new Known(entries, this.rosters.of(ids), this.waivers.of(ids), events);
 		Map<EventId, RulesView> rules = this.rules.of(events.keySet());
 		Map<EntryId, List<ContactView>> contacts = this.contacts.of(ids);
+		Map<EntryId, List<Sentence>> plans = this.required.otherwise(events.values(), entries);
 		return entries.stream()
 			.map((entry) -> new TeamCheck(entry, listed(events, entry), known(rules, entry),
 					Objects.requireNonNull(known.rosters().get(entry.id())), known.findings(entry, known(rules, entry)),
-					contacts.getOrDefault(entry.id(), List.of())))
+					contacts.getOrDefault(entry.id(), List.of()), plans.getOrDefault(entry.id(), List.of())))
 			.toList();
 	}
 
@@ -89,7 +95,7 @@ public class RosterCheck {
 			.filter((check) -> check.entry().id().equals(id))
 			.findFirst()
 			.orElseGet(() -> new TeamCheck(entry, event, this.rules.of(event.id()), this.rosters.of(id), List.of(),
-					this.contacts.of(id)));
+					this.contacts.of(id), List.of()));
 	}
 
 	private static EventView listed(Map<EventId, EventView> events, EntryView entry) {

@@ -15,13 +15,15 @@ import rimebook.wording.Sentence;
  * against it, and what is still missing.
  *
  * @param findings what the rules do not allow, waived or not
+ * @param plans what of its planned elements is otherwise than asked and can still change
  */
 public record TeamCheck(EntryView entry, EventView event, RulesView rules, RosterView roster, List<Checked> findings,
-		List<ContactView> contacts) {
+		List<ContactView> contacts, List<Sentence> plans) {
 
 	public TeamCheck {
 		findings = List.copyOf(findings);
 		contacts = List.copyOf(contacts);
+		plans = List.copyOf(plans);
 	}
 
 	/** What the rules do not allow and nobody waived. */
@@ -49,6 +51,7 @@ public record TeamCheck(EntryView entry, EventView event, RulesView rules, Roste
 		if (of(ContactView.Kind.EMERGENCY) == null) {
 			missing.add(Sentence.of("rosters.missing.emergency"));
 		}
+		missing.addAll(this.plans);
 		return missing;
 	}
 

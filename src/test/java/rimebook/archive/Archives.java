@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
 
 import rimebook.competition.CompetitionFixtures;
+import rimebook.entries.RequiredElements;
 import rimebook.testsupport.PostgresDatabase;
 import rimebook.testsupport.SmallCompetition;
 
@@ -47,6 +48,9 @@ final class Archives {
 	static SmallCompetition points(ApplicationContext context) {
 		SmallCompetition competition = SmallCompetition.running(context, 3,
 				CompetitionFixtures.aPointsEvent("Novice", 3));
+		context.getBean(RequiredElements.class)
+			.set(new RequiredElements.SetRequired(competition.segment(1), "", "ME 1\nI/CrI 1-2", null, 9, -1),
+					SmallCompetition.SECRETARY);
 		competition.open(1);
 		competition.skateRest(1);
 		return competition;

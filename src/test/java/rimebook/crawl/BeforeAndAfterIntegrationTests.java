@@ -71,9 +71,9 @@ class BeforeAndAfterIntegrationTests {
 			"performance.remark", "remark.seen", "ruling.asked", "ruling.given", "result.published", "protest.filed",
 			"timetable.filled", "timetable.block-added", "timetable.sheet-added", "timetable.published",
 			"timetable.letters-printed", "skater.added", "roster-place.taken", "roster.contact-added",
-			"eligibility.set", "waiver.given", "retention.set", "music.handed-in", "music.played", "lineup.kept",
-			"letters.mailed", "letters.mailed-again", "letters.printed", "letters.languages-set", "fee-rules.set",
-			"fee.owed", "fee.paid", "fee.waived", "fee.refunded");
+			"eligibility.set", "required-list.set", "waiver.given", "retention.set", "music.handed-in", "music.played",
+			"lineup.kept", "letters.mailed", "letters.mailed-again", "letters.printed", "letters.languages-set",
+			"fee-rules.set", "fee.owed", "fee.paid", "fee.waived", "fee.refunded");
 
 	/** What went in and out at the door, and passwords, of which nothing is told. */
 	private static final Set<String> DOOR = Set.of("person.signed-in", "person.sign-in-failed", "person.refused",
@@ -92,7 +92,7 @@ class BeforeAndAfterIntegrationTests {
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"
 			+ "deductions|official|seat|starting-order|cards?|clock|performance|remark|ruling|protest|correction|result|"
-			+ "person|service|timetable|music|letters|skater|roster|roster-place|waiver|eligibility|"
+			+ "person|service|timetable|music|letters|skater|roster|roster-place|waiver|eligibility|required-list|"
 			+ "retention|fee|fee-rules|arrival|lineup)\\.[a-z-]+)\"");
 
 	@Autowired

@@ -137,7 +137,7 @@ class ArrivalController {
 			.map((person) -> person.place().number() + person.place().role().name().substring(0, 1)
 					+ (person.isHere() ? "1" : "0"))
 			.collect(Collectors.joining(".")) + "-" + team.withoutMusic().size() + team.withoutPlan().size()
-				+ team.emergency() + team.entry().version();
+				+ team.otherwise().hashCode() + team.emergency() + team.entry().version();
 	}
 
 }

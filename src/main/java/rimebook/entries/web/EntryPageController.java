@@ -19,6 +19,7 @@ import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
 import rimebook.entries.ForTheAnnouncer;
 import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.pages.Notice;
 import rimebook.pages.Submission;
 import rimebook.shared.Actor;
@@ -39,8 +40,11 @@ class EntryPageController {
 
 	private final ForTheAnnouncer announced;
 
+	private final RequiredElements required;
+
 	EntryPageController(Entries entries, PlannedElements plans, Competitions competitions, RuleSets ruleSets,
-			ForTheAnnouncer announced) {
+			ForTheAnnouncer announced, RequiredElements required) {
+		this.required = required;
 		this.announced = announced;
 		this.entries = entries;
 		this.plans = plans;
@@ -88,13 +92,14 @@ class EntryPageController {
 	}
 
 	private PlanRow row(EntryView view, EventView event, SegmentView segment) {
+		PlannedElements.PlanView plan = this.plans.of(view.id(), segment.id());
 		return new PlanRow(segment,
-				this.plans.of(view.id(), segment.id())
-					.codes()
+				plan.codes()
 					.stream()
 					.map((code) -> new PlanRow.Element(code, this.ruleSets.nameOf(event, code)))
 					.toList(),
-				this.plans.refusal(segment.id()).orElse(Sentence.NONE), this.announced.of(view.id(), segment.id()));
+				this.plans.refusal(segment.id()).orElse(Sentence.NONE), this.announced.of(view.id(), segment.id()),
+				this.required.asked(event, segment.id()), this.required.against(event, plan));
 	}
 
 }

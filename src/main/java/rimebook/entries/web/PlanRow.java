@@ -12,8 +12,11 @@ import rimebook.wording.Sentence;
  * @param elements in order
  * @param refusal why it can no longer change, empty if it can
  * @param announced what the announcer may tell of it
+ * @param asked what the segment asks of it; empty for nothing
+ * @param otherwise what of it is otherwise than asked
  */
-record PlanRow(SegmentView segment, List<Element> elements, Sentence refusal, ForTheAnnouncer.Announced announced) {
+record PlanRow(SegmentView segment, List<Element> elements, Sentence refusal, ForTheAnnouncer.Announced announced,
+		List<Sentence> asked, List<Sentence> otherwise) {
 
 	/** A planned element and its code in words. */
 	record Element(String code, String name) {

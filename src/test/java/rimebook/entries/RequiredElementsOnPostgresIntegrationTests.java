@@ -1,0 +1,8 @@
+package rimebook.entries;
+
+import rimebook.testsupport.OnPostgres;
+
+@OnPostgres
+class RequiredElementsOnPostgresIntegrationTests extends RequiredElementsIntegrationTests {
+
+}
