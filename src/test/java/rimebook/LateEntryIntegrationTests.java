@@ -3,6 +3,7 @@ package rimebook;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import rimebook.draw.StartingOrderView;
 import rimebook.entries.Entries;
 import rimebook.entries.EntryId;
 import rimebook.entries.EntryView;
+import rimebook.performances.PerformanceId;
 import rimebook.performances.PerformanceStatus;
 import rimebook.performances.PerformanceView;
 import rimebook.performances.SegmentRun;
@@ -169,6 +171,92 @@ class LateEntryIntegrationTests {
 		this.run.open(this.day.segment(1), SmallCompetition.REFEREE);
 	}
 
+	/** One team left after the opening, one is ill at the door, and one comes late. */
+	@Test
+	void anOpenSegmentIsDrawnAgainUntilItsFirstTeamIsCalled() {
+		SegmentId segment = this.day.segment(1);
+		this.run.open(segment, SmallCompetition.REFEREE);
+		Map<EntryId, PerformanceId> before = this.day.performances(1)
+			.stream()
+			.collect(Collectors.toMap(PerformanceView::entry, PerformanceView::id));
+		EntryView gone = this.entries.entry(starts().get(1).entry());
+		withdrawn(gone);
+		PerformanceView ended = this.day.performances(1).get(2);
+		this.run.end(ended.id(), ended.version(), PerformanceStatus.WITHDRAWN, "Ill at the door.",
+				SmallCompetition.REFEREE);
+		EntryId late = enter("Late Lights");
+		Visitor.Page page = this.referee.open(drawPage());
+		assertThat(page.text()).contains("The segment is open. If it is drawn again, every number changes at once");
+		Visitor.Page again = page.submit("form[action$=" + segment + "]",
+				Map.of("seed", "another", "reason", "A team came late."));
+		assertThat(again.status()).isEqualTo(200);
+		assertThat(page.submit("form[action$=" + segment + "]", Map.of("seed", "mine", "reason", "Too slow.")).text())
+			.contains("Somebody else changed this starting order");
+		assertThat(starts()).extracting(StartingOrderView.Start::entry)
+			.hasSize(3)
+			.contains(late)
+			.doesNotContain(gone.id(), ended.entry());
+		assertThat(this.day.performances(1)).hasSize(3).allSatisfy((performance) -> {
+			StartingOrderView.Start start = starts().get(performance.startNumber() - 1);
+			assertThat(start.entry()).isEqualTo(performance.entry());
+			assertThat(start.group()).isEqualTo(performance.start().group());
+			assertThat(performance.status()).isEqualTo(PerformanceStatus.WAITING);
+			if (!performance.entry().equals(late)) {
+				assertThat(performance.id()).isEqualTo(before.get(performance.entry()));
+			}
+		});
+		assertThat(this.standings.latest(segment).orElseThrow().standing().rows()).isEmpty();
+		assertThat(this.referee.open("/desk/stand/" + segment).text()).contains("Late Lights " + this.unique);
+		assertThat(publicOrder().document().select("tr[data-ticket]")).hasSize(3);
+		assertThat(this.stored.found()).isEmpty();
+		this.day.skateNext(1);
+		assertRefused("draw-too-late",
+				() -> this.draw.draw(
+						new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, "late", 4, "Much too late."),
+						SmallCompetition.REFEREE));
+		assertThat(this.referee.open(drawPage()).text())
+			.contains("The first team of this segment was called; its starting order stays as it was drawn.");
+		this.day.skateRest(1);
+		sign(segment);
+		assertThat(this.stored.found()).isEmpty();
+		assertThat(this.record.verify().isWhole()).isTrue();
+	}
+
+	/** What nobody sees a team in any more can still be looked at. */
+	@Test
+	void aStandingThatLosesItsOnlyRowStaysAPage() {
+		SegmentId segment = this.day.segment(1);
+		this.run.open(segment, SmallCompetition.REFEREE);
+		withdrawn(this.entries.entry(starts().get(0).entry()));
+		this.draw.draw(new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, "again", 4, "A team left."),
+				SmallCompetition.REFEREE);
+		String page = "/follow/" + this.day.competition().slug() + "/" + this.day.event().slug();
+		String there = page + "/" + this.day.event().segments().get(0).slug();
+		for (String address : List.of(page, there, there + "/order", there + "/standing", there + "/board")) {
+			assertThat(anybody().open(address).status()).as(address).isIn(200, 404);
+		}
+		assertThat(anybody().open(there).status()).isEqualTo(200);
+		assertThat(this.referee.open("/desk/results/" + segment).status()).isEqualTo(200);
+		assertThat(this.stored.found()).isEmpty();
+	}
+
+	@Test
+	void aCallThatWasASlipLeavesTheChoice() {
+		SegmentId segment = this.day.segment(1);
+		this.run.open(segment, SmallCompetition.REFEREE);
+		PerformanceView called = this.day.callNext(1);
+		assertRefused("draw-too-late",
+				() -> this.draw.draw(
+						new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, "now", 4, "On the ice."),
+						SmallCompetition.REFEREE));
+		this.run.takeBack(called.id(), called.version(), SmallCompetition.REFEREE);
+		this.draw.draw(new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, "later", 4, "It was a slip."),
+				SmallCompetition.REFEREE);
+		assertThat(this.day.performances(1)).extracting(PerformanceView::entry)
+			.containsExactlyElementsOf(starts().stream().map(StartingOrderView.Start::entry).toList());
+		assertThat(this.stored.found()).isEmpty();
+	}
+
 	@Test
 	void whoWithdrewByMistakeHasTheOldNumberUnlessItWasDrawnAgain() {
 		EntryView second = this.entries.entry(starts().get(1).entry());
@@ -235,10 +323,13 @@ class LateEntryIntegrationTests {
 		return "/desk/draw/" + this.day.segment(1);
 	}
 
+	private Visitor anybody() {
+		return new Visitor(Integer.parseInt(this.context.getEnvironment().getRequiredProperty("local.server.port")));
+	}
+
 	private Visitor.Page publicOrder() {
-		return new Visitor(Integer.parseInt(this.context.getEnvironment().getRequiredProperty("local.server.port")))
-			.open("/follow/" + this.day.competition().slug() + "/" + this.day.event().slug() + "/"
-					+ this.day.event().segments().get(0).slug() + "/order");
+		return anybody().open("/follow/" + this.day.competition().slug() + "/" + this.day.event().slug() + "/"
+				+ this.day.event().segments().get(0).slug() + "/order");
 	}
 
 	private List<StartingOrderView.Start> starts() {

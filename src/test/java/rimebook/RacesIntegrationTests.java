@@ -9,6 +9,9 @@ import org.springframework.context.ApplicationContext;
 import rimebook.clock.ClockView;
 import rimebook.clock.PerformanceClock;
 import rimebook.competition.SegmentId;
+import rimebook.draw.DrawMethod;
+import rimebook.draw.StartingOrderDraw;
+import rimebook.draw.StartingOrderView;
 import rimebook.performances.CardReopening;
 import rimebook.performances.ClosedCards;
 import rimebook.performances.PerformanceId;
@@ -94,6 +97,40 @@ class RacesIntegrationTests {
 			}
 			assertThat(this.standings.versions(day.segment(1))).hasSameSizeAs(day.performances(1));
 		}
+	}
+
+	/** Whoever calls a number calls that of the order that is in force. */
+	@Test
+	void anOpenSegmentIsDrawnAgainBeforeItsFirstCallOrNotAtAll() throws Exception {
+		StartingOrderDraw draw = this.context.getBean(StartingOrderDraw.class);
+		SmallCompetition day = SmallCompetition.running(this.context, 6, 3);
+		SegmentId segment = day.open(1);
+		int called = 0;
+		for (int round = 0; round < Races.ROUNDS; round++) {
+			PerformanceView first = day.performances(1).get(0);
+			String seed = "round " + round;
+			Races.Ending both = this.races.race(
+					() -> this.run.call(first.id(), first.version(), SmallCompetition.REFEREE),
+					() -> draw.draw(new StartingOrderDraw.Order(segment, DrawMethod.WHOLE_FIELD, seed, 4, "Again."),
+							OTHER_REFEREE));
+			assertThat(both.done()).isPositive();
+			assertThat(both.refusals()).extracting(RimebookException::code)
+				.allMatch(List.of("stale-version", "draw-too-late")::contains);
+			assertThat(day.performances(1)).extracting(PerformanceView::entry)
+				.containsExactlyElementsOf(draw.ofSegment(segment)
+					.orElseThrow()
+					.starts()
+					.stream()
+					.map(StartingOrderView.Start::entry)
+					.toList());
+			PerformanceView now = day.now(first);
+			if (now.isOnIce()) {
+				called++;
+				assertThat(now.startNumber()).isOne();
+				this.run.takeBack(now.id(), now.version(), SmallCompetition.REFEREE);
+			}
+		}
+		assertThat(called).as("the call was sometimes first").isPositive();
 	}
 
 	@Test

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.Set;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
@@ -70,6 +71,11 @@ class DrawConditions {
 		this.guards.orderedStream().flatMap((guard) -> asked.apply(guard).stream()).findFirst().ifPresent((refusal) -> {
 			throw new ConflictException("draw-too-late", refusal);
 		});
+	}
+
+	/** What drawing again would change for others; {@code null} for nothing. */
+	@Nullable Sentence caution(SegmentId segment) {
+		return this.guards.orderedStream().flatMap((guard) -> guard.caution(segment).stream()).findFirst().orElse(null);
 	}
 
 	void checkMethod(EventView event, StartingOrderDraw.Order order) {

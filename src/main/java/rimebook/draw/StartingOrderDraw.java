@@ -58,8 +58,9 @@ public class StartingOrderDraw {
 	 * Draw a segment, for the first time or again. What was drawn before stays readable.
 	 * @return the order now in force
 	 * @throws ConflictException {@code draw-not-now} while entries are open or after the
-	 * results are final; {@code draw-too-late} once the segment is opened;
-	 * {@code stale-version} if somebody else drew at the same moment
+	 * results are final; {@code draw-too-late} once the first team of the segment is
+	 * called; {@code stale-version} if another order is in force than the one that was
+	 * seen
 	 * @throws rimebook.shared.RuleViolationException {@code draw-method-not-fitting},
 	 * {@code draw-reason-missing}, {@code draw-no-entries} or {@code standing-incomplete}
 	 */
@@ -68,6 +69,9 @@ public class StartingOrderDraw {
 		EventView event = this.competitions.eventOf(order.segment());
 		this.competitions.holding(event.id());
 		int number = 1 + ofSegment(order.segment()).map(StartingOrderView::number).orElse(0);
+		if (order.seen() != null) {
+			ConflictException.requireSeen("starting-order", order.seen(), number - 1);
+		}
 		this.conditions.checkTime(event, order.segment());
 		this.conditions.checkMethod(event, order);
 		this.conditions.checkReason(number, order);
@@ -173,10 +177,10 @@ public class StartingOrderDraw {
 		try {
 			this.conditions.checkTime(event, segment);
 			int starters = this.field.of(event, segment).size();
-			return new Offer(methods, this.settings.groupMaximum(), starters, null);
+			return new Offer(methods, this.settings.groupMaximum(), starters, null, this.conditions.caution(segment));
 		}
 		catch (RimebookException ex) {
-			return new Offer(methods, this.settings.groupMaximum(), 0, ex.sentence());
+			return new Offer(methods, this.settings.groupMaximum(), 0, ex.sentence(), null);
 		}
 	}
 
@@ -192,6 +196,15 @@ public class StartingOrderDraw {
 		 * @return a whole sentence
 		 */
 		Optional<Sentence> refusal(SegmentId segment);
+
+		/**
+		 * Say what drawing the segment again would change for people who have its order
+		 * before them already, or nothing if it would not.
+		 * @return a whole sentence
+		 */
+		default Optional<Sentence> caution(SegmentId segment) {
+			return Optional.empty();
+		}
 
 		/**
 		 * Say why no team may follow those that were drawn any more, or nothing if one
@@ -243,8 +256,10 @@ public class StartingOrderDraw {
 	 * @param groupMaximum the group maximum to start from
 	 * @param field how many would start, 0 if that is not known yet
 	 * @param refusal why nothing can be drawn now, {@code null} if it can
+	 * @param caution what drawing again would change for others, {@code null} for nothing
 	 */
-	public record Offer(List<DrawMethod> methods, int groupMaximum, int field, @Nullable Sentence refusal) {
+	public record Offer(List<DrawMethod> methods, int groupMaximum, int field, @Nullable Sentence refusal,
+			@Nullable Sentence caution) {
 
 		public Offer {
 			methods = List.copyOf(methods);
@@ -286,9 +301,16 @@ public class StartingOrderDraw {
 	 * @param groupMaximum the most that may share a warm-up group, 1 to 99
 	 * @param reason why a drawn order is drawn again, up to 500 characters; may stay
 	 * empty for the first draw of a segment
+	 * @param seen the number of the order that was looked at, 0 for none; {@code null} to
+	 * draw whatever is in force
 	 * @throws rimebook.shared.RuleViolationException naming the field that does not fit
 	 */
-	public record Order(SegmentId segment, DrawMethod method, String seed, int groupMaximum, String reason) {
+	public record Order(SegmentId segment, DrawMethod method, String seed, int groupMaximum, String reason,
+			@Nullable Integer seen) {
+
+		public Order(SegmentId segment, DrawMethod method, String seed, int groupMaximum, String reason) {
+			this(segment, method, seed, groupMaximum, reason, null);
+		}
 
 		public Order {
 			seed = oneLine(Required.optional("seed", seed, 200));

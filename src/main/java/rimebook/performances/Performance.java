@@ -75,6 +75,22 @@ class Performance {
 		this.groupNumber = start.group();
 	}
 
+	/** Take the number and the group of another order. */
+	void renumber(int startNumber, int group) {
+		this.startNumber = startNumber;
+		this.groupNumber = group;
+	}
+
+	/** Tell whether that is its number and its group. */
+	boolean hasPlace(StartingOrderView.Start start) {
+		return this.startNumber == start.number() && this.groupNumber == start.group();
+	}
+
+	/** Its number and its group, on the record. */
+	String placeInWords() {
+		return "number " + this.startNumber + ", group " + this.groupNumber;
+	}
+
 	/** The whole programme once more, from its beginning; the team stays on the ice. */
 	static Performance again(UUID id, Performance first, int skate, Instant now) {
 		Performance again = new Performance();

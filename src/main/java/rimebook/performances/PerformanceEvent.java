@@ -93,6 +93,13 @@ public sealed interface PerformanceEvent extends AuditedEvent {
 	record PanelChanged(SegmentId segment, String words, AuditedChange change) implements PerformanceEvent {
 	}
 
+	/**
+	 * The order of an open segment was drawn again before its first call: numbers are
+	 * others, and teams that left since are not among its performances any more.
+	 */
+	record Renumbered(SegmentId segment, AuditedChange change) implements PerformanceEvent {
+	}
+
 	/** A team was called on the ice. */
 	record Called(PerformanceId performance, SegmentId segment, EntryId entry,
 			AuditedChange change) implements PerformanceEvent {

@@ -13,6 +13,10 @@ interface PerformanceRepository extends Repository<Performance, UUID> {
 
 	void save(Performance performance);
 
+	void delete(Performance performance);
+
+	void flush();
+
 	Optional<Performance> findById(UUID id);
 
 	/**

@@ -65,7 +65,8 @@ public record PerformanceView(PerformanceId id, SegmentId segment, Start start, 
 	/**
 	 * Who starts, as it was drawn.
 	 *
-	 * @param startNumber the number drawn; it never shifts
+	 * @param startNumber the number drawn; after the first call of its segment it never
+	 * shifts
 	 * @param group the warm-up group, from 1
 	 */
 	public record Start(EntryId entry, int startNumber, int group) {

@@ -32,11 +32,19 @@ class RunningSegmentGuards implements StartingOrderDraw.Guard, Panels.Guard, Can
 		this.competitions = competitions;
 	}
 
+	/** Numbers were called aloud from the first call on. */
 	@Override
 	@Transactional(readOnly = true)
 	public Optional<Sentence> refusal(SegmentId segment) {
-		return this.performances.existsBySegment(segment.value()) ? Optional.of(Sentence.of("performances.order-stays"))
-				: Optional.empty();
+		return this.performances.existsBySegmentAndCalledAtNotNull(segment.value())
+				? Optional.of(Sentence.of("performances.order-stays")) : Optional.empty();
+	}
+
+	@Override
+	@Transactional(readOnly = true)
+	public Optional<Sentence> caution(SegmentId segment) {
+		return this.performances.existsBySegment(segment.value())
+				? Optional.of(Sentence.of("performances.order-of-open-segment")) : Optional.empty();
 	}
 
 	/** Until the first team is called, others may follow those that were drawn. */

@@ -112,23 +112,6 @@ class SegmentOpening {
 		}
 	}
 
-	/** Let those wait who are added to the order of an open segment. */
-	@EventListener
-	void on(StartingOrderDraw.Drawn drawn) {
-		SegmentId segment = drawn.segment();
-		Set<EntryId> there = this.performances.findBySegmentOrderByStartNumber(segment.value())
-			.stream()
-			.map(Performance::entry)
-			.collect(Collectors.toSet());
-		if (!there.isEmpty()) {
-			order(segment).starts()
-				.stream()
-				.filter((start) -> !there.contains(start.entry()))
-				.map((start) -> this.first.of(segment, start))
-				.forEach(this.performances::save);
-		}
-	}
-
 	/** A team may have come, or a withdrawal been taken back, since the draw. */
 	private void requireNobodyLeftOut(SegmentId segment) {
 		List<String> without = this.draw.leftOut(segment);

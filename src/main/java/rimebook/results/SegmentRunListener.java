@@ -102,6 +102,18 @@ class SegmentRunListener {
 		}
 	}
 
+	/** A standing that tells only of teams without marks has their numbers, too. */
+	@EventListener
+	void on(PerformanceEvent.Renumbered renumbered) {
+		HeldResult held = this.results.of(renumbered.segment());
+		held.result().change();
+		if (this.update.hasStanding(renumbered.segment())) {
+			this.update.publish(held, ResultVersion.Cause.STATUS, Sentence.of("note.drawn-again"),
+					renumbered.change().actor());
+		}
+		this.events.publishEvent(new IceChanged(renumbered.segment()));
+	}
+
 	/** The event's result is made of the segments that take place. */
 	@EventListener
 	void on(Cancellations.Changed changed) {

@@ -52,12 +52,13 @@ class BeforeAndAfterIntegrationTests {
 			"protest.not-confirmed", "protest.decided", "correction.proposed", "correction.approved",
 			"correction.rejected", "timetable.block-changed", "timetable.block-moved", "timetable.sheet-changed",
 			"timetable.rules-changed", "timetable.taken-back", "skater.changed", "skater.agreed", "skater.disagreed",
-			"skater.deleted", "skater.merged", "skater.separated", "skater.kept-apart", "skater.kept-apart-no-more",
-			"roster-place.changed", "roster-place.stepped-in", "roster-place.merged", "roster-place.given-back",
-			"waiver.taken-back", "retention.deleted-in-part", "retention.deleted", "music.noted-on-site",
-			"music.noted-not-on-site", "music.deadline-set", "music.deleted", "letters.text-changed",
-			"letters.cancelled", "letters.deleted", "fee.reversed", "arrival.noted-here", "arrival.noted-not-here",
-			"lineup.changed", "service.started-from-copy", "service.lost-act-settled");
+			"segment.renumbered", "performance.renumbered", "skater.deleted", "skater.merged", "skater.separated",
+			"skater.kept-apart", "skater.kept-apart-no-more", "roster-place.changed", "roster-place.stepped-in",
+			"roster-place.merged", "roster-place.given-back", "waiver.taken-back", "retention.deleted-in-part",
+			"retention.deleted", "music.noted-on-site", "music.noted-not-on-site", "music.deadline-set",
+			"music.deleted", "letters.text-changed", "letters.cancelled", "letters.deleted", "fee.reversed",
+			"arrival.noted-here", "arrival.noted-not-here", "lineup.changed", "service.started-from-copy",
+			"service.lost-act-settled");
 
 	/**
 	 * Something begins to be there, or is said for the first time; where it is said again
@@ -87,7 +88,7 @@ class BeforeAndAfterIntegrationTests {
 	/** Nothing is there any more. */
 	private static final Set<String> ENDS = Set.of("event.removed", "club.contact-removed", "team.recording-removed",
 			"seat.vacated", "official.interest-removed", "timetable.block-removed", "timetable.sheet-removed",
-			"roster.contact-removed");
+			"roster.contact-removed", "performance.left-out");
 
 	/** An act on one of these, as the code of its module writes it. */
 	private static final Pattern ACT = Pattern.compile("\"((?:competition|event|segment|club|team|entry|elements|"

@@ -11,11 +11,11 @@ import rimebook.wording.Sentence;
 
 /** What the referee types to draw a segment. */
 record DrawForm(@Nullable DrawMethod method, @Nullable String seed, @Nullable Integer groupMaximum,
-		@Nullable String reason) {
+		@Nullable String reason, @Nullable Integer seen) {
 
 	/** The form before anything is typed. */
 	static DrawForm of(StartingOrderDraw.Offer offer) {
-		return new DrawForm(offer.methods().get(0), "", offer.groupMaximum(), "");
+		return new DrawForm(offer.methods().get(0), "", offer.groupMaximum(), "", null);
 	}
 
 	StartingOrderDraw.Order order(SegmentId segment) {
@@ -23,7 +23,8 @@ record DrawForm(@Nullable DrawMethod method, @Nullable String seed, @Nullable In
 			throw new RuleViolationException("field-missing", "method", Sentence.of("draw.method-missing"));
 		}
 		return new StartingOrderDraw.Order(segment, this.method, Required.optional("seed", this.seed, 200),
-				(this.groupMaximum != null) ? this.groupMaximum : 0, Required.optional("reason", this.reason, 500));
+				(this.groupMaximum != null) ? this.groupMaximum : 0, Required.optional("reason", this.reason, 500),
+				this.seen);
 	}
 
 }
