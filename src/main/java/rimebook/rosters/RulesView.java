@@ -53,11 +53,16 @@ public record RulesView(EventId event, String copiedFrom, EligibilityRules rules
 					ages.alternatesCount() ? " with alternates" : ""));
 			words.add(ages.others().isOpen() ? "" : "others " + inWords(ages.others()));
 		}
+		else if (!ages.equals(EligibilityRules.NONE.ages())) {
+			words.add("no ages (%s, %d%%%s)".formatted(ages.cutOff(), ages.share(),
+					ages.alternatesCount() ? " with alternates" : ""));
+		}
 		add(words, "one team of the event%s", this.rules.sharing().oneTeam() ? "" : null);
 		add(words, "%s%% others in a further team of a club", this.rules.sharing().otherSkaters());
 		add(words, "membership number%s", this.rules.membershipNumber() ? "" : null);
 		add(words, "where fewer skate: %s", this.whenFewer.isEmpty() ? null : this.whenFewer);
 		add(words, "rosters until %s", this.deadline);
+		add(words, "copied from %s", this.copiedFrom.isEmpty() ? null : this.copiedFrom);
 		words.removeIf(String::isEmpty);
 		return words.isEmpty() ? "nothing is asked" : String.join("; ", words);
 	}

@@ -231,6 +231,14 @@ class RostersIntegrationTests {
 		assertThat(this.eligibility.of(this.small.event().id())).isEqualTo(rules);
 		assertThat(set(thirteen(), null, rules.version()).version()).isEqualTo(rules.version());
 		refused("stale-version", () -> set(EligibilityRules.NONE, null, rules.version() + 1));
+		RulesView named = this.eligibility.set(new EventEligibility.SetRules(this.small.event().id(), "adult",
+				thirteen(), rules.whenFewer(), null, rules.version()), SECRETARY);
+		assertThat(named.copiedFrom()).isEqualTo("adult");
+		assertThat(this.stored.found()).as("the same figures under another name").isEmpty();
+		assertThat(this.eligibility
+			.set(new EventEligibility.SetRules(this.small.event().id(), "", thirteen(), rules.whenFewer(), null,
+					named.version()), SECRETARY)
+			.inWords()).doesNotContain("copied from");
 		refused("field-out-of-range",
 				() -> new EventEligibility.SetRules(this.small.event().id(), "",
 						new EligibilityRules(new EligibilityRules.Size(16, 8, null, null), EligibilityRules.NONE.ages(),
