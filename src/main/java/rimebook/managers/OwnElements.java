@@ -58,9 +58,14 @@ public class OwnElements {
 			.toList();
 		Sentence withdrawn = about.entry().isEntered() ? Sentence.NONE : Sentence.of("managers.withdrawn");
 		return new Plan(segment, elements, plan.version(),
-				withdrawn.isEmpty() ? this.plans.refusal(id).orElse(Sentence.NONE) : withdrawn,
+				withdrawn.isEmpty() ? this.plans.refusal(id).map(OwnElements::told).orElse(Sentence.NONE) : withdrawn,
 				about.event().hasTechnicalPanel(), this.required.asked(about.event(), id),
 				this.required.against(about.event(), plan));
+	}
+
+	/** The crew's reason is said in English alone. */
+	private static Sentence told(Sentence refusal) {
+		return refusal.key().equals("performances.plans-stay") ? Sentence.of("managers.plans-stay") : refusal;
 	}
 
 	/**
