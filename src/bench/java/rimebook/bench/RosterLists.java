@@ -15,6 +15,8 @@ import org.springframework.context.ConfigurableApplicationContext;
 import rimebook.accounts.Role;
 import rimebook.competition.CompetitionFixtures;
 import rimebook.competition.CompetitionState;
+import rimebook.entries.PlannedElements;
+import rimebook.entries.RequiredElements;
 import rimebook.rosters.RosterImport;
 import rimebook.testsupport.Crew;
 import rimebook.testsupport.PostgresDatabase;
@@ -24,8 +26,8 @@ import rimebook.testsupport.Visitor;
 
 /**
  * How long the lists of a large event take before anybody skates: 60 teams of 20 people with an
- * international set of eligibility rules, of whom every third team lacks something. Each
- * page is fetched over HTTP by one secretary, whole. Ends with status 1 if one of a
+ * international set of eligibility rules and planned elements, of whom every third team
+ * lacks somebody and every second plans otherwise than asked. Each page is fetched over HTTP by one secretary, whole. Ends with status 1 if one of a
  * hundred of what is missing takes longer than 300 ms once the service is warm.
  *
  * <p>
@@ -67,6 +69,7 @@ public final class RosterLists {
 			competition = small.competition().id().toString();
 			event = small.event().id().toString();
 			name = Crew.add(context, Role.SECRETARY);
+			plan(context, small);
 			long begun = System.nanoTime();
 			context.getBean(RosterImport.class)
 				.apply(small.competition().id(), rosters(), new RosterImport.Answers(Set.of(), Set.of()), (done) -> {
@@ -84,6 +87,18 @@ public final class RosterLists {
 			met &= measure(secretary, page + competition, times);
 		}
 		return met & measure(secretary, "/desk/letters/" + competition + "/to/MISSING", times);
+	}
+
+	/** Every second team plans otherwise than asked. */
+	private static void plan(ConfigurableApplicationContext context, SmallCompetition small) {
+		context.getBean(RequiredElements.class)
+			.set(new RequiredElements.SetRequired(small.segment(1), "", "C 1\nL 1-2\nB/W 1", 3, 4, -1),
+					SmallCompetition.SECRETARY);
+		PlannedElements plans = context.getBean(PlannedElements.class);
+		for (int i = 0; i < TEAMS; i++) {
+			plans.plan(new PlannedElements.PlanElements(small.entries().get(i).id(), small.segment(1),
+					(i % 2 == 0) ? "C1 L2 B1" : "C1 C2", -1), SmallCompetition.SECRETARY);
+		}
 	}
 
 	/** Not what the first ones take: a service that was just started compiles itself. */
