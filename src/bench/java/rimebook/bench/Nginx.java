@@ -27,6 +27,8 @@ final class Nginx implements AutoCloseable {
 
 	private final int filePort = freePort();
 
+	private final int plainPort = freePort();
+
 	private Process process;
 
 	private Nginx(Path folder) {
@@ -56,6 +58,11 @@ final class Nginx implements AutoCloseable {
 		return this.filePort;
 	}
 
+	/** The port at which it sends the same files without what the proxy sets, as it does by itself. */
+	int plainPort() {
+		return this.plainPort;
+	}
+
 	/** Put a file there, compressed already if it says so by its name. */
 	void file(String name, byte[] bytes) throws IOException {
 		Files.write(this.folder.resolve("files").resolve(name), bytes);
@@ -81,8 +88,14 @@ final class Nginx implements AutoCloseable {
 					gzip_static on;
 					etag on;
 				}
+				server {
+					listen 127.0.0.1:%d reuseport backlog=4096;
+					root %s/files;
+					gzip_static on;
+					open_file_cache off;
 				}
-				""".formatted(this.filePort, this.folder));
+				}
+				""".formatted(this.filePort, this.folder, this.plainPort, this.folder));
 	}
 
 	private String moved(String text) {

@@ -103,6 +103,7 @@ public final class StandingRate {
 		for (int round = 0; round < rounds; round++) {
 			for (String encoding : List.of("gzip", "identity")) {
 				ask(encoding + " file", nginx.filePort(), "/page.html", encoding, this.seconds);
+				ask(encoding + " plain", nginx.plainPort(), "/page.html", encoding, this.seconds);
 				ask(encoding + " service", service.port(), this.page, encoding, this.seconds);
 				ask(encoding + " proxy", nginx.port(), this.page, encoding, this.seconds);
 			}
@@ -112,6 +113,9 @@ public final class StandingRate {
 			System.out.printf("%-9s file %8.0f/s   service %8.0f/s = %.2f   proxy's cache %8.0f/s = %.2f%n", encoding, file,
 					median(encoding + " service"), median(encoding + " service") / file, median(encoding + " proxy"),
 					median(encoding + " proxy") / file);
+			double plain = median(encoding + " plain");
+			System.out.printf("%-9s file %8.0f/s without open_file_cache: service %.2f, proxy's cache %.2f%n", "", plain,
+					median(encoding + " service") / plain, median(encoding + " proxy") / plain);
 		}
 	}
 
