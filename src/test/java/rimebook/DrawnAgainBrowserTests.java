@@ -71,6 +71,10 @@ class DrawnAgainBrowserTests {
 		this.screens.open("board", follow + "/board", "main");
 		this.screens.open("competition", follow, "main");
 		EntryId entry = enter();
+		Page choice = this.browsers.signedIn(Role.REFEREE, "/desk/draw/" + segment);
+		choice.click("details.again summary");
+		PlaywrightAssertions.assertThat(choice.locator("details.again .caution")).containsText("The segment is open.");
+		Looks.draw(choice, "drawn-again-choice");
 		drawUntilFirst(segment, entry);
 		for (String screen : List.of("stand", "sheet", "segment", "board", "competition")) {
 			this.screens.expect(screen, this.late);

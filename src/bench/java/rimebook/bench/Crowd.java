@@ -229,14 +229,24 @@ public final class Crowd {
 		this.screens.add(screen);
 		boolean[] begun = { false };
 		boolean[] part = { false };
-		crowd.get(this.competition + "/signals?page=" + this.page, "Accept-Encoding: gzip\r\n", (heard) -> {
+		String[] before = { "" };
+		crowd.get(this.competition + "/signals?page=" + this.page, "Accept-Encoding: gzip\r\n", (piece) -> {
+			// What arrives may be cut anywhere, also in the middle of a signal, which is then heard with the next piece.
+			String heard = before[0] + (begun[0] ? piece.substring(Loopback.STREAM.length()) : piece);
+			int begins = heard.lastIndexOf("event: moved");
+			boolean whole = begins < 0 || heard.indexOf("\n\n", begins) > 0;
+			before[0] = whole ? heard.substring(heard.length() - Math.min(12, heard.length())) : heard;
+			if (!whole) {
+				return;
+			}
 			// Signals stand in the stream as they are, behind what differs, which is
 			// compressed.
-			String word = heard.substring(Math.max(0, heard.lastIndexOf("event: ")));
-			Matcher spread = WITHIN.matcher(begun[0] ? word : heard);
+			// A sign of life may follow it at once.
+			String word = (begins < 0) ? "" : heard.substring(begins);
+			Matcher spread = WITHIN.matcher(heard.substring(Math.max(0, heard.lastIndexOf("event: "))));
 			part[0] |= heard.contains("event: part");
 			within[0] = spread.find() ? Integer.parseInt(spread.group(1)) : within[0];
-			if (word.startsWith("event: moved")) {
+			if (begins >= 0) {
 				int told = newest(begun[0] ? word : heard);
 				if (begun[0] && part[0]) {
 					this.signals++;

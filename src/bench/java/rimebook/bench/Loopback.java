@@ -25,6 +25,9 @@ final class Loopback {
 	private static final int ADDRESSES = 16;
 
 	/** As much of an answer as anybody looks at. */
+	/** What each piece of a stream begins with. */
+	static final String STREAM = "text/event-stream";
+
 	private static final int KEPT = 4000;
 
 	/** On a stream, where what differs on a page is told with the word of it. */
@@ -136,9 +139,9 @@ final class Loopback {
 		}
 		this.read.flip();
 		int most = exchange.streams ? KEPT_OF_STREAM : KEPT;
-		while (this.read.hasRemaining() && exchange.kept.length() < most) {
-			exchange.kept.append((char) this.read.get());
-		}
+		byte[] bytes = new byte[Math.max(0, Math.min(this.read.remaining(), most - exchange.kept.length()))];
+		this.read.get(bytes);
+		exchange.kept.append(new String(bytes, StandardCharsets.ISO_8859_1));
 		exchange.heard.accept(exchange.kept.toString());
 	}
 
@@ -171,10 +174,10 @@ final class Loopback {
 			this.head = head;
 			this.heard = (text) -> {
 				heard.accept(text);
-				if (this.streams || text.contains("text/event-stream")) {
+				if (this.streams || text.contains(STREAM)) {
 					this.streams = true;
 					this.kept.setLength(0);
-					this.kept.append("text/event-stream");
+					this.kept.append(STREAM);
 				}
 			};
 			this.ended = ended;

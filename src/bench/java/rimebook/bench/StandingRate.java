@@ -113,9 +113,9 @@ public final class StandingRate {
 			System.out.printf("%-9s file %8.0f/s   service %8.0f/s = %.2f   proxy's cache %8.0f/s = %.2f%n", encoding, file,
 					median(encoding + " service"), median(encoding + " service") / file, median(encoding + " proxy"),
 					median(encoding + " proxy") / file);
-			double plain = median(encoding + " plain");
-			System.out.printf("%-9s file %8.0f/s without open_file_cache: service %.2f, proxy's cache %.2f%n", "", plain,
-					median(encoding + " service") / plain, median(encoding + " proxy") / plain);
+			double itself = median(encoding + " plain");
+			System.out.printf("%-9s file %8.0f/s without open_file_cache: service %.2f, proxy's cache %.2f%n", "", itself,
+					median(encoding + " service") / itself, median(encoding + " proxy") / itself);
 		}
 	}
 
