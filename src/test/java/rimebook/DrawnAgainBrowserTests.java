@@ -79,6 +79,7 @@ class DrawnAgainBrowserTests {
 		for (String screen : List.of("stand", "sheet", "segment", "board", "competition")) {
 			this.screens.expect(screen, this.late);
 		}
+		PlaywrightAssertions.assertThat(stand.locator("#end summary")).containsText(this.late);
 		music.reload();
 		PlaywrightAssertions.assertThat(music.locator("main")).containsText(this.late);
 		Looks.draw(stand, "drawn-again-stand");

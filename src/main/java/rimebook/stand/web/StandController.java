@@ -47,8 +47,8 @@ class StandController {
 	}
 
 	/**
-	 * The parts that changed since the page was shown. When another team is on the ice
-	 * the page is opened anew, since its forms are about the one before.
+	 * The parts that changed since the page was shown. When another team is on the ice,
+	 * or comes next, the page is opened anew, since its forms are about the one before.
 	 */
 	@GetMapping("/desk/stand/{segment}/live")
 	@Nullable String follow(@PathVariable SegmentId segment, @RequestParam(defaultValue = "") String onIce,

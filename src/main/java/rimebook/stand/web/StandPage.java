@@ -3,7 +3,6 @@ package rimebook.stand.web;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
@@ -129,9 +128,17 @@ class StandPage {
 		return (onIce != null) ? onIce.row() : view.next();
 	}
 
-	/** The identity of the performance on the ice, empty between two. */
+	/**
+	 * Whose forms the page has: those of the performance on the ice and, between two, of
+	 * the one that comes next, as it is now. Another one may come next after a withdrawal
+	 * or a new draw.
+	 */
 	static String onIce(DecisionPart decision) {
-		return (decision.now() != null) ? Objects.toString(decision.now().performance().id()) : "";
+		if (decision.now() != null) {
+			return decision.now().performance().id().toString();
+		}
+		return (decision.next() != null)
+				? "next-" + decision.next().performance().id() + "-" + decision.next().performance().version() : "";
 	}
 
 }
