@@ -130,6 +130,8 @@ class PointsPagesBrowserTests {
 	void aCardIsKeyedInWithTheKeyboardAlone() {
 		Page page = this.screens.signedIn(Role.ACCOUNTANT);
 		page.navigate("/desk/keying/" + this.day.segment(1) + "/cards/5");
+		// A browser that is busy puts the cursor there a moment after the page is loaded.
+		page.waitForFunction("document.activeElement.name === 'lines[0].typed'");
 		for (String typed : List.of("+2", "-1", "0", "3", "1", "7.25", "7,5", "7")) {
 			page.keyboard().type(typed);
 			page.keyboard().press("Enter");
