@@ -142,7 +142,7 @@ public class PublicTelling {
 		TeamFacts facts = TeamFacts.of(this.events.read(event), entry);
 		List<ToldTeam.Time> times = this.expected.ofTeam(competition, entry.id().value())
 			.stream()
-			.map((time) -> new ToldTeam.Time(what(time.item()), time.row().line().begins(),
+			.map((time) -> new ToldTeam.Time(time.item(), time.row().line().begins(),
 					(time.row().expected() != null) ? time.row().expected().at() : time.row().line().begins()))
 			.toList();
 		List<ToldTeam.Place> places = facts.skates()
@@ -154,10 +154,6 @@ public class PublicTelling {
 		StandingTable.Line whole = facts.whole();
 		return new ToldTeam("/follow/" + competition.slug() + "/team/" + entry.id(), times, places,
 				(whole != null) ? whole.row().place() : null);
-	}
-
-	private static String what(Programmed.Item item) {
-		return (item.of() != null) ? item.of().where() : item.title();
 	}
 
 	private Map<String, Instant> times(CompetitionView competition, SegmentFacts facts) {
@@ -185,11 +181,12 @@ public class PublicTelling {
 		/**
 		 * A time of the team.
 		 *
-		 * @param what for which it is, as it was published
+		 * @param item what the team is there for, as it was published; practice ice names
+		 * the same segment as its performance
 		 * @param expected when it is expected now; as published where nothing else is
 		 * known
 		 */
-		public record Time(String what, Instant at, Instant expected) {
+		public record Time(Programmed.Item item, Instant at, Instant expected) {
 		}
 
 		/**

@@ -39,6 +39,11 @@ import rimebook.testsupport.Crew;
 import rimebook.testsupport.SmallCompetition;
 import rimebook.testsupport.Visitor;
 import rimebook.testsupport.WholeApplication;
+import rimebook.timetable.BlockDraft;
+import rimebook.timetable.PlanView;
+import rimebook.timetable.TimetableVersions;
+import rimebook.timetable.Timetables;
+import rimebook.timetable.plan.Block;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static rimebook.testsupport.SmallCompetition.REFEREE;
@@ -119,6 +124,26 @@ class ManagersIntegrationTests {
 		assertThat(manager.open("/manager/roster").document().select("html").attr("lang")).as("it stays chosen")
 			.isEqualTo("fr");
 		assertThat(manager.open("/manager/roster?lang=fi").text()).contains("Lisää henkilö");
+	}
+
+	@Test
+	void practiceIceIsToldFromThePerformanceItIsFor() {
+		Timetables timetables = this.context.getBean(Timetables.class);
+		PlanView filled = timetables.fill(this.day.competition().id(), 0, SECRETARY);
+		PlanView with = timetables.add(
+				this.day.competition().id(), filled.number(), new BlockDraft(filled.plan().sheets().get(0).place(),
+						Block.Kind.PRACTICE, "", 480, Block.Timing.NEXT, Block.Part.all(this.day.segment(1).value())),
+				0, SECRETARY);
+		this.context.getBean(TimetableVersions.class)
+			.publish(this.day.competition().id(), with.number(), "", SECRETARY);
+		String where = "Senior, " + this.day.event().segments().get(0).name();
+		Visitor manager = manager();
+		assertThat(times(manager.open("/manager"))).startsWith("Practice ice: " + where).contains(where);
+		assertThat(times(manager.open("/manager?lang=fr"))).anyMatch((name) -> name.endsWith(" : " + where));
+	}
+
+	private static List<String> times(Visitor.Page page) {
+		return page.document().select("section[aria-labelledby=times] .name").eachText();
 	}
 
 	@Test
