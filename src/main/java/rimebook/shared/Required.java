@@ -45,6 +45,22 @@ public final class Required {
 		return value;
 	}
 
+	/**
+	 * Read a whole number of up to four digits from a field that may be left empty.
+	 * @return {@code null} where nothing was typed
+	 * @throws RuleViolationException {@code field-not-a-number}
+	 */
+	public static @Nullable Integer numberOrNothing(String field, @Nullable String typed) {
+		String plain = (typed != null) ? typed.strip() : "";
+		if (plain.isEmpty()) {
+			return null;
+		}
+		if (!plain.matches("\\d{1,4}")) {
+			throw RuleViolationException.ofField("field-not-a-number", field, Sentence.of("shared.field.no-number"));
+		}
+		return Integer.valueOf(plain);
+	}
+
 	private static String within(String field, String text, int most) {
 		if (text.length() > most) {
 			throw RuleViolationException.ofField("field-too-long", field,

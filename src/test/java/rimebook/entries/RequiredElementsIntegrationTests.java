@@ -157,7 +157,7 @@ class RequiredElementsIntegrationTests {
 		assertThat(kept.text()).contains("linear block or pivoting block or artistic block: 1", "elements in all: 5");
 		Visitor.Page taken = secretary.open(address)
 			.submit("form.sheet", Map.of("lines", "", "least", "", "most", "none"));
-		assertThat(taken.text()).contains("has to be a whole number, or empty");
+		assertThat(taken.text()).contains("is no whole number; please type one, or nothing");
 		assertThat(secretary.open(address).submit("form.sheet", Map.of("lines", "", "least", "", "most", "")).text())
 			.contains("Nothing is asked.");
 	}

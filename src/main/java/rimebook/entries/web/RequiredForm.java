@@ -5,8 +5,7 @@ import org.jspecify.annotations.Nullable;
 import rimebook.competition.SegmentId;
 import rimebook.entries.RequiredElements;
 import rimebook.entries.RequiredSets;
-import rimebook.shared.RuleViolationException;
-import rimebook.wording.Sentence;
+import rimebook.shared.Required;
 
 /** What a segment asks of planned elements, as typed; empty where nothing is asked. */
 record RequiredForm(@Nullable String copiedFrom, @Nullable String lines, @Nullable String least, @Nullable String most,
@@ -28,20 +27,8 @@ record RequiredForm(@Nullable String copiedFrom, @Nullable String lines, @Nullab
 
 	RequiredElements.SetRequired order(SegmentId segment) {
 		return new RequiredElements.SetRequired(segment, (this.copiedFrom != null) ? this.copiedFrom : "",
-				(this.lines != null) ? this.lines : "", number("least", this.least), number("most", this.most),
-				(this.version != null) ? this.version : 0);
-	}
-
-	private static @Nullable Integer number(String field, @Nullable String typed) {
-		String plain = (typed != null) ? typed.strip() : "";
-		if (plain.isEmpty()) {
-			return null;
-		}
-		if (!plain.matches("\\d{1,4}")) {
-			throw RuleViolationException.ofField("field-not-a-number", field,
-					Sentence.of("entries.required.no-number"));
-		}
-		return Integer.valueOf(plain);
+				(this.lines != null) ? this.lines : "", Required.numberOrNothing("least", this.least),
+				Required.numberOrNothing("most", this.most), (this.version != null) ? this.version : 0);
 	}
 
 }

@@ -13,6 +13,7 @@ import rimebook.rosters.EligibilitySet;
 import rimebook.rosters.EventEligibility;
 import rimebook.rosters.RulesView;
 import rimebook.rosters.eligibility.EligibilityRules;
+import rimebook.shared.Required;
 import rimebook.shared.RuleViolationException;
 import rimebook.wording.Sentence;
 
@@ -66,18 +67,21 @@ record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Null
 	}
 
 	EventEligibility.SetRules order(EventId event, ZoneId zone) {
-		Integer asked = number("share", this.share);
+		Integer asked = Required.numberOrNothing("share", this.share);
 		EligibilityRules rules = new EligibilityRules(
-				new EligibilityRules.Size(number("leastOnIce", this.leastOnIce), number("mostOnIce", this.mostOnIce),
-						number("mostAlternates", this.mostAlternates), number("rosterLimit", this.rosterLimit)),
+				new EligibilityRules.Size(Required.numberOrNothing("leastOnIce", this.leastOnIce),
+						Required.numberOrNothing("mostOnIce", this.mostOnIce),
+						Required.numberOrNothing("mostAlternates", this.mostAlternates),
+						Required.numberOrNothing("rosterLimit", this.rosterLimit)),
 				new EligibilityRules.Ages(
-						new EligibilityRules.Window(number("youngest", this.youngest), number("oldest", this.oldest)),
-						new EligibilityRules.Window(number("othersYoungest", this.othersYoungest),
-								number("othersOldest", this.othersOldest)),
+						new EligibilityRules.Window(Required.numberOrNothing("youngest", this.youngest),
+								Required.numberOrNothing("oldest", this.oldest)),
+						new EligibilityRules.Window(Required.numberOrNothing("othersYoungest", this.othersYoungest),
+								Required.numberOrNothing("othersOldest", this.othersOldest)),
 						SkaterForm.day("cutOff", this.cutOff), (asked != null) ? asked : 100,
 						Boolean.TRUE.equals(this.alternatesCount)),
 				new EligibilityRules.Sharing(Boolean.TRUE.equals(this.oneTeam),
-						number("otherSkaters", this.otherSkaters)),
+						Required.numberOrNothing("otherSkaters", this.otherSkaters)),
 				Boolean.TRUE.equals(this.membershipNumber));
 		return new EventEligibility.SetRules(event, (this.copiedFrom != null) ? this.copiedFrom : "", rules,
 				(this.whenFewer != null) ? this.whenFewer : "", moment(zone),
@@ -92,17 +96,6 @@ record RulesForm(@Nullable String copiedFrom, @Nullable String leastOnIce, @Null
 		catch (DateTimeException ex) {
 			throw RuleViolationException.ofField("field-no-time", "deadline", Sentence.of("rosters.no-time"));
 		}
-	}
-
-	private static @Nullable Integer number(String field, @Nullable String typed) {
-		String plain = (typed != null) ? typed.strip() : "";
-		if (plain.isEmpty()) {
-			return null;
-		}
-		if (!plain.matches("\\d{1,4}")) {
-			throw RuleViolationException.ofField("field-not-a-number", field, Sentence.of("rosters.no-number"));
-		}
-		return Integer.valueOf(plain);
 	}
 
 }
