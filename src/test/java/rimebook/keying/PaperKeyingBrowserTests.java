@@ -122,13 +122,17 @@ class PaperKeyingBrowserTests {
 		assertThat(page.locator(".seat-links li").first()).containsText("received from the tablet");
 	}
 
-	/** Enter goes on from field to field, then to the button, which sends. */
 	/** Seconds and their parts may look like any mark. */
 	private static String withoutTimes(Page page) {
 		return page.content().replaceAll("datetime=\"[^\"]*\"", "");
 	}
 
+	/**
+	 * Enter goes on from field to field, then to the button, which sends. Before the
+	 * page's script is there it sends what is typed so far, as in any form.
+	 */
 	private static void type(Page page, String... typed) {
+		page.waitForLoadState();
 		page.locator("[name='lines[0].typed']").focus();
 		for (String each : typed) {
 			page.keyboard().type(each);

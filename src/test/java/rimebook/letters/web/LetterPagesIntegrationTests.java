@@ -120,7 +120,7 @@ class LetterPagesIntegrationTests {
 			.submit("main form", Map.of())
 			.submit("main form", Map.of("way", "PAPER"));
 		Visitor.Page deleted = this.secretary.open(this.path + "/deletion").submit("main form", Map.of());
-		assertThat(deleted.text()).contains("Names and words of 3 letters", "3 letters on paper");
+		assertThat(deleted.text()).contains("names and words of letters (3)", "3 letters on paper");
 		assertThat(this.secretary.open(this.path + "/deletion").text()).contains("nothing to delete");
 	}
 
