@@ -70,6 +70,11 @@ final class Follower {
 		return this.wish.packed();
 	}
 
+	/** What it looks at, {@code null} if it only wants to hear that something moved. */
+	@Nullable RenditionKey page() {
+		return this.wish.part();
+	}
+
 	String address() {
 		return this.address;
 	}

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
 
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 import rimebook.pages.Network;
@@ -96,12 +98,18 @@ class FollowerRegister {
 	}
 
 	/**
-	 * Tell everybody who follows a competition.
+	 * Tell those who follow a competition and look at certain pages.
 	 * @param parts what differs on its pages, as far as it is at hand
+	 * @param whose given what they look at, {@code null} if they only want to hear that
+	 * something moved
 	 */
-	void tell(String slug, List<Signal> signals, Map<RenditionKey, PartEvent> parts) {
+	void tell(String slug, List<Signal> signals, Map<RenditionKey, PartEvent> parts,
+			Predicate<@Nullable RenditionKey> whose) {
 		Instant now = this.clock.instant();
-		this.byCompetition.getOrDefault(slug, Set.of()).forEach((follower) -> follower.tell(signals, parts, now));
+		this.byCompetition.getOrDefault(slug, Set.of())
+			.stream()
+			.filter((follower) -> whose.test(follower.page()))
+			.forEach((follower) -> follower.tell(signals, parts, now));
 	}
 
 	boolean follow(String slug) {

@@ -1,7 +1,8 @@
 package rimebook.live;
 
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
@@ -71,20 +72,23 @@ class Pulse implements SmartLifecycle {
 
 	/**
 	 * Everybody fetches when they are told, unless what differs is told with it; so what
-	 * they fetch is there by then. It is compressed after that: the first of them who
+	 * they fetch is there by then. Those whose page is made are told before the next one
+	 * is, the most followed first. All of a page is compressed after that: the first who
 	 * asks waits for it, and those who were told what differs do not.
 	 */
 	private void herald(MomentWatch.News news) {
-		if (this.followers.follow(news.competition())) {
-			Map<RenditionKey, PartEvent> parts = new HashMap<>();
-			this.renditions.makeAhead(news.competition(), news.now()).forEach((key, difference) -> {
+		String competition = news.competition();
+		if (this.followers.follow(competition)) {
+			Set<RenditionKey> told = new HashSet<>();
+			this.renditions.makeAhead(competition, news.now(), (page, difference) -> {
 				PartEvent part = PartEvent.of(difference);
 				if (part.bytes(true).length <= LARGEST) {
-					parts.put(key, part);
+					this.followers.tell(competition, news.signals(), Map.of(page, part), page::equals);
+					told.add(page);
 				}
 			});
-			this.followers.tell(news.competition(), news.signals(), parts);
-			this.renditions.compressAhead(news.competition());
+			this.followers.tell(competition, news.signals(), Map.of(), (page) -> !told.contains(page));
+			this.renditions.compressAhead(competition);
 		}
 	}
 

@@ -3,14 +3,13 @@ package rimebook.live;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 import com.github.benmanes.caffeine.cache.Cache;
@@ -37,7 +36,7 @@ class RenditionCache {
 	private static final int MOST_AHEAD = 8;
 
 	/**
-	 * How long followers wait for what is made ahead; what is slower is made when asked.
+	 * How long parts are made ahead, all together; what is slower is made when asked.
 	 */
 	private static final Duration AHEAD = Duration.ofMillis(150);
 
@@ -145,23 +144,30 @@ class RenditionCache {
 	 * Make what is followed most of a competition that moved, so that it is there when
 	 * everybody asks for it at once.
 	 * @param now where it stands
-	 * @return how what changed differs from what was there before
+	 * @param made given each part that changed as soon as it is made, and how it differs
+	 * from what was there before
 	 */
-	Map<RenditionKey, Rendition> makeAhead(String competition, Moment now) {
-		Map<RenditionKey, Rendition> steps = new HashMap<>();
-		Instant end = this.clock.instant().plus(AHEAD);
+	void makeAhead(String competition, Moment now, BiConsumer<RenditionKey, Rendition> made) {
+		Duration spent = Duration.ZERO;
 		for (Part part : followed(competition)) {
-			if (!this.clock.instant().isBefore(end)) {
-				return steps;
+			if (spent.compareTo(AHEAD) >= 0) {
+				return;
 			}
-			try {
-				step(part, competition, now).ifPresent((step) -> steps.put(part.key(), step));
-			}
-			catch (RuntimeException ex) {
-				log.debug("Could not be made ahead; whoever asks is told why", ex);
-			}
+			Instant begun = this.clock.instant();
+			Optional<Rendition> step = stepIfPossible(part, competition, now);
+			spent = spent.plus(Duration.between(begun, this.clock.instant()));
+			step.ifPresent((difference) -> made.accept(part.key(), difference));
 		}
-		return steps;
+	}
+
+	private Optional<Rendition> stepIfPossible(Part part, String competition, Moment now) {
+		try {
+			return step(part, competition, now);
+		}
+		catch (RuntimeException ex) {
+			log.debug("Could not be made ahead; whoever asks is told why", ex);
+			return Optional.empty();
+		}
 	}
 
 	/** Compress what was made ahead, so that whoever asks does not wait for it. */

@@ -5,9 +5,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -24,6 +27,9 @@ import static org.mockito.Mockito.mock;
 class RenditionCacheTests {
 
 	private static final RenditionKey KEY = new RenditionKey("/follow/cup", false, PageLanguage.OF_PROGRAMS);
+
+	private static final BiConsumer<RenditionKey, Rendition> TOLD = (page, difference) -> {
+	};
 
 	private final MomentWatch watch = mock();
 
@@ -120,9 +126,9 @@ class RenditionCacheTests {
 		this.renditions.get(KEY, "cup", (moment) -> Rendition.of("text/plain", "whole"), part);
 		assertThat(this.renditions.kept(part.key())).isEmpty();
 		stands(2);
-		this.renditions.makeAhead("other", moment(2));
+		this.renditions.makeAhead("other", moment(2), TOLD);
 		assertThat(this.made).hasValue(0);
-		this.renditions.makeAhead("cup", moment(2));
+		this.renditions.makeAhead("cup", moment(2), TOLD);
 		assertThat(this.renditions.kept(part.key())).isPresent();
 		assertThat(this.renditions.get(part, "cup").bytes(false)).asString().isEqualTo("made 1 at 2");
 	}
@@ -138,7 +144,7 @@ class RenditionCacheTests {
 		}
 		this.made.set(0);
 		stands(2);
-		this.renditions.makeAhead("cup", moment(2));
+		this.renditions.makeAhead("cup", moment(2), TOLD);
 		assertThat(this.renditions.kept(much.key())).isPresent();
 		assertThat(this.made).hasValue(8);
 	}
@@ -154,8 +160,28 @@ class RenditionCacheTests {
 		}
 		this.made.set(0);
 		stands(2);
-		this.renditions.makeAhead("cup", moment(2));
+		this.renditions.makeAhead("cup", moment(2), TOLD);
 		assertThat(this.made).hasValue(2);
+	}
+
+	@Test
+	void eachPartIsGivenBeforeTheNextIsMadeAndTellingItIsNotCounted() {
+		List<String> order = new ArrayList<>();
+		for (String page : List.of("one", "two", "three")) {
+			RenditionKey key = new RenditionKey("/follow/cup/" + page, true, PageLanguage.OF_PROGRAMS);
+			this.renditions.get(new RenditionCache.Part(key, (moment) -> {
+				order.add("made");
+				return Rendition.ofPage(live((moment != null) ? moment.plan() : 0));
+			}), "cup");
+		}
+		order.clear();
+		stands(2);
+		this.renditions.makeAhead("cup", moment(2), (page, difference) -> {
+			this.clock.now = this.clock.now.plusMillis(200);
+			order.add("told");
+			assertThat(new String(difference.bytes(false), StandardCharsets.UTF_8)).contains("data-since", "<p>2</p>");
+		});
+		assertThat(order).containsExactly("made", "told", "made", "told", "made", "told");
 	}
 
 	@Test
@@ -170,7 +196,7 @@ class RenditionCacheTests {
 		RenditionCache.Part other = part(new RenditionKey("/follow/cup/other", true, PageLanguage.OF_PROGRAMS));
 		this.renditions.get(other, "cup");
 		stands(2);
-		this.renditions.makeAhead("cup", moment(2));
+		this.renditions.makeAhead("cup", moment(2), TOLD);
 		assertThat(asked).hasValue(2);
 		assertThat(this.renditions.kept(other.key())).isPresent();
 	}
@@ -182,7 +208,7 @@ class RenditionCacheTests {
 		this.renditions.get(KEY, "cup", (moment) -> page, part);
 		this.renditions.shown(part, "cup", page);
 		stands(2);
-		this.renditions.makeAhead("cup", moment(2));
+		this.renditions.makeAhead("cup", moment(2), TOLD);
 		assertThat(this.renditions.kept(asked(page.part()))).isPresent();
 		assertThat(text(page.part())).contains("data-since=\"" + page.part() + "\"", "data-kept", "<p>2</p>");
 		String second = this.renditions.kept(part.key()).orElseThrow().part();
