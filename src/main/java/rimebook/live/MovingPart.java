@@ -1,11 +1,14 @@
 package rimebook.live;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-
-import org.jsoup.Jsoup;
-import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The part of a public page that moves. It bears a tag of its contents, by which a page
@@ -16,34 +19,48 @@ import org.jsoup.nodes.Element;
  * <p>
  * A row is a {@code tbody} and what it opens a {@code details} element, both with an
  * identity of their own. Where something is left out, {@code data-kept} stands, and
- * {@code data-since} says to which earlier part it belongs. {@code rows.js} fills in.
+ * {@code data-since} says to which earlier part it belongs. {@code follow.js} fills in.
  *
  * @param print what it says; its tag changes when anything in it does
- * @param page what it was found in, never changed
+ * @param text the part alone, without its tag
+ * @param pieces what can be left out of it, in the order of the text
  */
-record MovingPart(PartPrint print, Document page) {
+record MovingPart(PartPrint print, String text, List<Piece> pieces) {
 
-	private static final String IDENTITY = "live";
-
-	private static final String BEGINS = "id=\"" + IDENTITY + "\"";
+	private static final String BEGINS = "id=\"live\"";
 
 	private static final String TAG = "data-tag";
+
+	private static final Pattern TAGGED = Pattern.compile(BEGINS + " " + TAG + "=\"[0-9a-f]*\"");
 
 	private static final int LENGTH = 12;
 
 	private static final String KEPT = "data-kept";
 
-	/** That of a page, or of a part alone; none in a page that does not move. */
-	static Optional<MovingPart> in(String page) {
-		return page.contains(BEGINS) ? Optional.of(of(parsed(page))) : Optional.empty();
+	MovingPart {
+		pieces = List.copyOf(pieces);
 	}
 
-	private static MovingPart of(Document page) {
-		Element live = live(page);
-		live.removeAttr(TAG);
-		String tag = Rendition.digest(live.outerHtml()).substring(0, LENGTH);
-		live.attr(TAG, tag);
-		return new MovingPart(PartPrint.of(tag, live), page);
+	/**
+	 * That of a page, or of a part alone; none in a page that does not move, or in which
+	 * an element is not closed.
+	 */
+	static Optional<MovingPart> in(String page) {
+		String untagged = TAGGED.matcher(page).replaceFirst(BEGINS);
+		int identity = untagged.indexOf(BEGINS);
+		return (identity < 0) ? Optional.empty()
+				: PageElement.at(untagged, untagged.lastIndexOf('<', identity)).map((live) -> of(untagged, live));
+	}
+
+	private static MovingPart of(String page, PageElement live) {
+		String text = page.substring(live.from(), live.to());
+		List<Piece> pieces = new ArrayList<>();
+		live.within((element) -> {
+			if (!element.identity().isEmpty() && (element.isNamed("tbody") || element.isNamed("details"))) {
+				pieces.add(Piece.of(element, live.from()));
+			}
+		});
+		return new MovingPart(PartPrint.of(Rendition.digest(text).substring(0, LENGTH), text, pieces), text, pieces);
 	}
 
 	String tag() {
@@ -52,7 +69,7 @@ record MovingPart(PartPrint print, Document page) {
 
 	/** The part alone, with its tag. */
 	String html() {
-		return live(this.page).outerHtml();
+		return tagged(this.text);
 	}
 
 	/** The page that it was found in, with the tag in its place. */
@@ -62,47 +79,103 @@ record MovingPart(PartPrint print, Document page) {
 
 	/** What a page that shows an earlier one has not. */
 	String since(PartPrint earlier) {
-		Element live = live(this.page.clone());
-		live.attr("data-since", earlier.tag());
-		for (Element row : live.select("tbody[id]")) {
-			if (this.print.isSame(row.id(), earlier)) {
-				leaveOut(row);
+		StringBuilder rest = new StringBuilder();
+		int at = 0;
+		for (Cut cut : cuts(earlier)) {
+			// What is in something that is left out is left out with it.
+			if (cut.from() >= at) {
+				rest.append(this.text, at, cut.from()).append(cut.instead());
+				at = cut.to();
 			}
 		}
-		for (Element opened : live.select("details[id]")) {
-			if (this.print.isSame(opened.id(), earlier)) {
-				leaveOut(opened);
-			}
-			else {
-				leaveOut(opened.select("tr"), this.print.kept(opened.id(), earlier));
-			}
+		rest.append(this.text, at, this.text.length());
+		return tagged(rest.toString()).replaceFirst(BEGINS, BEGINS + " data-since=\"" + earlier.tag() + "\"");
+	}
+
+	private List<Cut> cuts(PartPrint earlier) {
+		return this.pieces.stream()
+			.flatMap((piece) -> this.print.isSame(piece.identity(), earlier) ? Stream.of(piece.leftOut())
+					: piece.without(this.print.kept(piece.identity(), earlier)))
+			.sorted(Comparator.comparingInt(Cut::from))
+			.toList();
+	}
+
+	/**
+	 * What is left out of the text.
+	 *
+	 * @param instead what stands there then
+	 */
+	private record Cut(int from, int to, String instead) {
+	}
+
+	/**
+	 * A row, or what a row opens; places are counted in the text.
+	 *
+	 * @param lines the lines in it, none of a row
+	 */
+	record Piece(String element, String identity, int from, int to, List<Line> lines) {
+
+		Piece {
+			lines = List.copyOf(lines);
 		}
-		return live.outerHtml();
-	}
 
-	private static Element live(Document page) {
-		return page.expectFirst("#" + IDENTITY);
-	}
-
-	private static void leaveOut(List<Element> lines, int[] cells) {
-		for (int line = 0; line < cells.length; line++) {
-			if (cells[line] > 0) {
-				lines.get(line).attr(KEPT, String.valueOf(cells[line]));
-				lines.get(line).children().subList(0, cells[line]).forEach(Element::remove);
-			}
+		private static Piece of(PageElement element, int begins) {
+			return new Piece(element.name(), element.identity(), element.from() - begins, element.to() - begins,
+					element.isNamed("details") ? lines(element, begins) : List.of());
 		}
+
+		private static List<Line> lines(PageElement opened, int begins) {
+			Set<PageElement> inner = new HashSet<>();
+			opened.within("details").forEach((details) -> inner.addAll(details.within("tr")));
+			return opened.within("tr")
+				.stream()
+				.map((line) -> new Line(!inner.contains(line), line.opened() - begins,
+						line.children().stream().map((cell) -> Cell.of(cell, begins)).toList()))
+				.toList();
+		}
+
+		private Cut leftOut() {
+			return new Cut(this.from, this.to,
+					"<%1$s id=\"%2$s\" %3$s=\"\"></%1$s>".formatted(this.element, this.identity, KEPT));
+		}
+
+		private Stream<Cut> without(int[] cells) {
+			return IntStream.range(0, cells.length)
+				.filter((line) -> cells[line] > 0 && this.lines.get(line).own())
+				.mapToObj((line) -> this.lines.get(line).without(cells[line]));
+		}
+
 	}
 
-	private static void leaveOut(Element same) {
-		String identity = same.id();
-		same.empty().clearAttributes().attr("id", identity).attr(KEPT, "");
+	/**
+	 * A line.
+	 *
+	 * @param own whether nothing else that opens is around it
+	 * @param opened where its own tag ends, in which {@code data-kept} may stand
+	 */
+	record Line(boolean own, int opened, List<Cell> cells) {
+
+		Line {
+			cells = List.copyOf(cells);
+		}
+
+		private Cut without(int first) {
+			return new Cut(this.opened - 1, this.cells.get(first - 1).to(), " " + KEPT + "=\"" + first + "\">");
+		}
+
 	}
 
-	/** Written as it was read: no line is broken where none was. */
-	private static Document parsed(String html) {
-		Document document = Jsoup.parse(html);
-		document.outputSettings().prettyPrint(false);
-		return document;
+	/**
+	 * A cell of a line.
+	 *
+	 * @param simple whether it holds no lines itself
+	 */
+	record Cell(int from, int to, boolean simple) {
+
+		private static Cell of(PageElement cell, int begins) {
+			return new Cell(cell.from() - begins, cell.to() - begins, cell.within("tr").isEmpty());
+		}
+
 	}
 
 }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.UUID;
 
 import org.jspecify.annotations.Nullable;
-import org.jsoup.nodes.Element;
 
 /**
  * What a moving part says, by digests: enough to tell what of a later one it says too,
@@ -26,22 +25,29 @@ record PartPrint(String tag, Map<String, UUID> contents, Map<String, List<List<@
 	/** Bytes that one digest takes, with what refers to it. */
 	private static final int EACH = 40;
 
-	static PartPrint of(String tag, Element live) {
+	/**
+	 * What a part says.
+	 * @param text the part
+	 * @param pieces what can be left out of it
+	 */
+	static PartPrint of(String tag, String text, List<MovingPart.Piece> pieces) {
 		MessageDigest digest = sha256();
 		Map<String, UUID> contents = new HashMap<>();
 		Map<String, List<List<@Nullable UUID>>> lines = new HashMap<>();
-		live.select("tbody[id]").forEach((row) -> contents.put(row.id(), digest(digest, row)));
-		live.select("details[id]").forEach((opened) -> {
-			contents.put(opened.id(), digest(digest, opened));
-			lines.put(opened.id(), opened.select("tr").stream().map((line) -> cells(digest, line)).toList());
+		pieces.forEach((piece) -> {
+			contents.put(piece.identity(), digest(digest, text.substring(piece.from(), piece.to())));
+			if (!piece.lines().isEmpty()) {
+				lines.put(piece.identity(), piece.lines().stream().map((line) -> cells(digest, text, line)).toList());
+			}
 		});
 		return new PartPrint(tag, Map.copyOf(contents), Map.copyOf(lines));
 	}
 
-	private static List<@Nullable UUID> cells(MessageDigest digest, Element line) {
-		return line.children()
+	private static List<@Nullable UUID> cells(MessageDigest digest, String text, MovingPart.Line line) {
+		return line.cells()
 			.stream()
-			.<@Nullable UUID>map((cell) -> (cell.selectFirst("tr") == null) ? digest(digest, cell) : null)
+			.<@Nullable UUID>map(
+					(cell) -> cell.simple() ? digest(digest, text.substring(cell.from(), cell.to())) : null)
 			.toList();
 	}
 
@@ -80,8 +86,8 @@ record PartPrint(String tag, Map<String, UUID> contents, Map<String, List<List<@
 				+ this.lines.values().stream().flatMap(List::stream).mapToLong((line) -> 1 + line.size()).sum());
 	}
 
-	private static UUID digest(MessageDigest digest, Element element) {
-		ByteBuffer bytes = ByteBuffer.wrap(digest.digest(element.outerHtml().getBytes(StandardCharsets.UTF_8)));
+	private static UUID digest(MessageDigest digest, String piece) {
+		ByteBuffer bytes = ByteBuffer.wrap(digest.digest(piece.getBytes(StandardCharsets.UTF_8)));
 		return new UUID(bytes.getLong(), bytes.getLong());
 	}
 

@@ -36,6 +36,9 @@ final class PageFaults {
 		if (html.contains("<html") && headings.size() != 1 || headings.contains("")) {
 			faults.add("headings of the page: " + headings);
 		}
+		if (html.contains("id=\"following\"") && html.contains("id=\"live\"") && !html.contains("data-tag=\"")) {
+			faults.add("a part that moves without a tag: something in it is not closed");
+		}
 		return faults;
 	}
 

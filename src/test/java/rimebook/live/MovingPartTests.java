@@ -13,6 +13,8 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -59,6 +61,35 @@ class MovingPartTests {
 				+ "</tbody></table></td><td>%s</td></tr></tbody></table></details></div>";
 		assertThat(moving(nested.formatted("b")).since(moving(nested.formatted("a")).print()))
 			.contains("<tr><td><table>", "<tr data-kept=\"1\"></tr>");
+	}
+
+	@Test
+	void inSomethingThatIsLeftOutNothingElseIs() {
+		String nested = "<div id=\"live\"><p>%s</p><table><tbody id=\"a\"><tr><td><details id=\"b\"><table><tr><td>1</td>"
+				+ "</tr></table></details></td></tr></tbody></table></div>";
+		String difference = moving(nested.formatted("2")).since(moving(nested.formatted("1")).print());
+		assertThat(difference).contains("<table><tbody id=\"a\" data-kept=\"\"></tbody></table>", "<p>2</p>");
+		assertThat(parsed(difference).select("[data-kept]")).hasSize(1);
+	}
+
+	@Test
+	void signsThatLookLikeMarkupAreNone() {
+		String page = "<body><div id=\"live\" data-seen=\"{&quot;a&quot;:1}\"><!-- <p> --><img alt=\"a > b\"><br>"
+				+ "<svg viewBox=\"0 0 1 1\"><path d=\"M0 0\"/></svg><script>if (1 < 2) { '<b>'; '</i>' }</script>"
+				+ "<details id=\"d\"><summary>a</summary></details></div><p>no end";
+		MovingPart part = moving(page);
+		assertThat(part.text()).startsWith("<div id").endsWith("</details></div>");
+		assertThat(part.pieces()).singleElement().satisfies((piece) -> {
+			assertThat(part.text().substring(piece.from(), piece.to())).startsWith("<details").endsWith("</details>");
+		});
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "<div id=\"live\"><p></div>", "<div id=\"live\"></p></div>", "<div id=\"live\">",
+			"<div id=\"live\"><p", "<div id=\"live\"><!-- </div>", "<div id=\"live\"><b></bb></b></div>" })
+	void ofWhatIsNotClosedAllIsSent(String page) {
+		assertThat(MovingPart.in(page)).isEmpty();
+		assertThat(Rendition.ofPage(page).bytes(false)).asString().isEqualTo(page);
 	}
 
 	/** Rows come, go, change and change places; what was left out can be filled in. */

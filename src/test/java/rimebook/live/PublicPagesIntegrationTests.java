@@ -12,6 +12,7 @@ import java.util.zip.GZIPInputStream;
 import javax.imageio.ImageIO;
 
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -142,6 +143,34 @@ class PublicPagesIntegrationTests {
 		assertThat(this.visitor.get(FREE + "?since=0123456789ab").body()).contains("<html");
 		assertThat(difference.headers().firstValue("ETag"))
 			.isNotEqualTo(this.visitor.get(FREE + "?part=live").headers().firstValue("ETag"));
+	}
+
+	/** Where jsoup, a parser for anybody's pages, finds rows and what they open. */
+	@ParameterizedTest
+	@ValueSource(strings = { FREE, "/follow/fjord-days/junior/short-programme", "/follow/fjord-days/junior",
+			"/follow/fjord-days", FREE + "/order", FREE + "/pictures", FREE + "/versions", FREE + "/versions/3",
+			"/follow/fjord-days/timetable", "/follow/fjord-days/board", "/follow/fjord-days/board/standing" })
+	void partIsCutWhereAParserWouldCutIt(String address) {
+		String page = this.visitor.get(address).body();
+		MovingPart part = MovingPart.in(page).orElseThrow();
+		Element live = Jsoup.parse(page).getElementById("live");
+		assertThat(live.attr("data-tag")).isEqualTo(part.tag());
+		assertThat(part.pieces().stream().map(MovingPart.Piece::identity))
+			.containsExactlyElementsOf(live.select("tbody[id], details[id]").eachAttr("id"));
+		for (MovingPart.Piece piece : part.pieces()) {
+			Element found = live.getElementById(piece.identity());
+			String cut = part.text().substring(piece.from(), piece.to());
+			assertThat(alone(cut, piece.element())).isEqualTo(found.outerHtml());
+			assertThat(piece.lines().stream().map((line) -> line.cells().size()))
+				.containsExactlyElementsOf(piece.element().equals("details")
+						? found.select("tr").stream().map((line) -> line.childrenSize()).toList() : List.of());
+		}
+	}
+
+	private static String alone(String cut, String element) {
+		return Jsoup.parse(element.equals("tbody") ? "<table>" + cut + "</table>" : cut)
+			.expectFirst(element)
+			.outerHtml();
 	}
 
 	@Test
