@@ -35,7 +35,9 @@ final class Follower {
 	/** How far followers spread what they fetch, in a sign of life not written yet. */
 	private int beat = -1;
 
-	/** What differs on its page since the last time, not written yet. */
+	/**
+	 * What differs on its page since the last time, not written yet; nothing waits then.
+	 */
 	private @Nullable PartEvent part;
 
 	private boolean unflushed;
@@ -86,14 +88,24 @@ final class Follower {
 	/**
 	 * Tell what moved, and what differs on the page that is looked at. One difference
 	 * follows another: whoever has not read the last one is told neither, and fetches.
-	 * @param parts by what was asked for
+	 * @param parts by what was asked for, with those signals in them
 	 */
 	synchronized void tell(List<Signal> signals, Map<RenditionKey, PartEvent> parts, Instant now) {
 		RenditionKey page = this.wish.part();
-		this.part = (page != null && this.part == null && this.waiting.isEmpty()) ? parts.get(page) : null;
-		signals.forEach((signal) -> this.waiting.put(signal.id(), signal));
+		boolean behind = this.part != null || !this.waiting.isEmpty();
+		if (this.part != null) {
+			keep(this.part.signals());
+		}
+		this.part = (page != null && !behind) ? parts.get(page) : null;
+		if (this.part == null) {
+			keep(signals);
+		}
 		this.lastTold = now;
 		write();
+	}
+
+	private void keep(List<Signal> signals) {
+		signals.forEach((signal) -> this.waiting.put(signal.id(), signal));
 	}
 
 	/**
@@ -144,6 +156,12 @@ final class Follower {
 	}
 
 	private byte[] next() {
+		PartEvent told = this.part;
+		if (told != null && this.greeting == null && this.beat < 0) {
+			// What thousands are told at once is not made anew for each.
+			this.part = null;
+			return told.bytes(this.wish.packed());
+		}
 		ByteArrayOutputStream next = new ByteArrayOutputStream();
 		if (this.greeting != null) {
 			next.writeBytes(this.wish.packed() ? StreamPacking.beginning() : new byte[0]);

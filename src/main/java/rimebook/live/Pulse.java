@@ -81,7 +81,7 @@ class Pulse implements SmartLifecycle {
 		if (this.followers.follow(competition)) {
 			Set<RenditionKey> told = new HashSet<>();
 			this.renditions.makeAhead(competition, news.now(), (page, difference) -> {
-				PartEvent part = PartEvent.of(difference);
+				PartEvent part = PartEvent.of(difference, news.signals());
 				if (part.bytes(true).length <= LARGEST) {
 					this.followers.tell(competition, news.signals(), Map.of(page, part), page::equals);
 					told.add(page);

@@ -97,10 +97,11 @@ class FollowerTests {
 	void tellsWhatDiffersOnThePageBeforeTheSignal() {
 		this.follower = follower(new StreamWish(PAGE, false));
 		this.follower.onWritePossible();
-		this.follower.tell(List.of(signal("a", 2)), parts(), NOON);
+		this.follower.tell(List.of(signal("a", 2)), parts(2), NOON);
 		assertThat(this.line.text()).isEqualTo("retry: 2000\n\nevent: part\ndata: <div>\ndata: 2</div>\n\n"
 				+ "event: moved\ndata: " + signal("a", 2).json() + "\n\n");
-		this.follower.tell(List.of(signal("a", 3)), Map.of(OTHER_PAGE, PartEvent.of(Rendition.of("", "x"))), NOON);
+		this.follower.tell(List.of(signal("a", 3)),
+				Map.of(OTHER_PAGE, PartEvent.of(Rendition.of("", "x"), List.of(signal("a", 3)))), NOON);
 		assertThat(this.line.text()).containsOnlyOnce("event: part").contains("\"moment\":3");
 	}
 
@@ -109,24 +110,40 @@ class FollowerTests {
 		this.follower = follower(new StreamWish(PAGE, false));
 		this.follower.onWritePossible();
 		this.line.ready = false;
-		this.follower.tell(List.of(signal("a", 2)), parts(), NOON);
-		this.follower.tell(List.of(signal("a", 3)), parts(), NOON);
-		this.follower.tell(List.of(signal("a", 4)), parts(), NOON);
+		this.follower.tell(List.of(signal("a", 2)), parts(2), NOON);
+		this.follower.tell(List.of(signal("a", 3)), parts(3), NOON);
+		this.follower.tell(List.of(signal("a", 4)), parts(4), NOON);
 		this.line.ready = true;
 		this.follower.onWritePossible();
 		assertThat(this.line.text()).doesNotContain("part").contains("\"moment\":4");
+	}
+
+	@Test
+	void whoMissesADifferenceStillHearsOfAllThatMoved() {
+		this.follower = follower(new StreamWish(PAGE, false));
+		this.follower.onWritePossible();
+		this.line.ready = false;
+		this.follower.tell(List.of(signal("a", 2), signal("b", 2)),
+				Map.of(PAGE, PartEvent.of(Rendition.of("", "x"), List.of(signal("a", 2), signal("b", 2)))), NOON);
+		this.follower.tell(List.of(signal("a", 3)), parts(3), NOON);
+		this.line.ready = true;
+		this.follower.onWritePossible();
+		assertThat(this.line.text()).doesNotContain("part")
+			.containsOnlyOnce("\"id\":\"a\",\"moment\":3")
+			.containsOnlyOnce("\"id\":\"b\",\"moment\":2");
 	}
 
 	/** The same text, whichever way it goes; unpacked by the library of Java. */
 	@Test
 	void packedStreamSaysTheSame() throws IOException {
 		String text = "Pine, Alder & Birch ".repeat(10_000) + "\nend";
-		Map<RenditionKey, PartEvent> great = Map.of(PAGE, PartEvent.of(Rendition.of("", text)));
+		Map<RenditionKey, PartEvent> great = Map.of(PAGE,
+				PartEvent.of(Rendition.of("", text), List.of(signal("a", 2))));
 		this.follower = follower(new StreamWish(PAGE, true));
 		this.follower.onWritePossible();
 		this.follower.beat(5, NOON);
 		this.follower.tell(List.of(signal("a", 2)), great, NOON);
-		this.follower.tell(List.of(signal("a", 3)), parts(), NOON);
+		this.follower.tell(List.of(signal("a", 3)), parts(3), NOON);
 		byte[] packed = this.line.bytes.toByteArray();
 		assertThat(packed.length).isLessThan(text.length() / 50);
 		Paper plain = new Paper();
@@ -134,7 +151,7 @@ class FollowerTests {
 		other.onWritePossible();
 		other.beat(5, NOON);
 		other.tell(List.of(signal("a", 2)), great, NOON);
-		other.tell(List.of(signal("a", 3)), parts(), NOON);
+		other.tell(List.of(signal("a", 3)), parts(3), NOON);
 		byte[] said = new byte[plain.bytes.size()];
 		int count = new GZIPInputStream(new ByteArrayInputStream(packed)).readNBytes(said, 0, said.length);
 		assertThat(count).isEqualTo(said.length);
@@ -163,8 +180,8 @@ class FollowerTests {
 		return new Follower(this.line, wish, "192.0.2.1", NOON, 2000, this.gone::add);
 	}
 
-	private static Map<RenditionKey, PartEvent> parts() {
-		return Map.of(PAGE, PartEvent.of(Rendition.of("", "<div>\n2</div>")));
+	private static Map<RenditionKey, PartEvent> parts(int moment) {
+		return Map.of(PAGE, PartEvent.of(Rendition.of("", "<div>\n2</div>"), List.of(signal("a", moment))));
 	}
 
 	private static Signal signal(String id, int moment) {
